@@ -1,0 +1,79 @@
+/**
+ * Folders below src are rooms; this is who may import whom, types included.
+ * Pure rooms come first: they compute, and touch neither page, storage nor network.
+ */
+const rooms = {
+  protocol: [],
+  keypoints: [],
+  signal: [],
+  geometry: ['protocol'],
+  segmentation: ['protocol'],
+  measurement: ['protocol', 'keypoints', 'signal', 'geometry', 'segmentation'],
+  scoring: ['protocol', 'measurement'],
+  session: ['protocol', 'keypoints', 'measurement', 'scoring'],
+  words: ['protocol', 'measurement', 'scoring'],
+  validation: ['protocol', 'measurement', 'scoring', 'session'],
+
+  frames: [],
+  pose: ['keypoints'],
+  analysis: ['frames', 'pose', 'keypoints'],
+  drawing: ['geometry', 'keypoints', 'measurement', 'scoring', 'protocol'],
+  components: ['words', 'scoring', 'measurement', 'protocol', 'drawing'],
+  screens: ['app', 'components', 'words', 'scoring', 'measurement', 'protocol', 'keypoints', 'drawing'],
+  app: [
+    'screens', // main.tsx alone, see below
+    'analysis',
+    'frames',
+    'pose',
+    'session',
+    'measurement',
+    'scoring',
+    'keypoints',
+    'protocol',
+    'words',
+  ],
+  headless: ['analysis', 'frames', 'pose', 'session', 'measurement', 'keypoints', 'protocol', 'words'],
+  commands: ['headless', 'session', 'validation', 'measurement', 'scoring', 'keypoints', 'protocol', 'words'],
+};
+
+/** Packages that one room alone may import. */
+const owners = {
+  '@tensorflow': 'pose/worker',
+  mediabunny: 'frames',
+  comlink: 'pose',
+};
+
+module.exports = {
+  forbidden: [
+    ...Object.entries(rooms).map(([room, allowed]) => ({
+      name: `from-${room}`,
+      severity: 'error',
+      from: { path: `^src/${room}/` },
+      to: { path: '^src/', pathNot: `^src/(${[room, ...allowed].join('|')})/` },
+    })),
+    ...Object.entries(owners).map(([name, owner]) => ({
+      name: `only-${owner}-imports-${name}`,
+      severity: 'error',
+      from: { path: '^src/', pathNot: `^src/${owner}/` },
+      to: { path: `node_modules/${name}` },
+    })),
+    {
+      name: 'screens-stay-apart',
+      severity: 'error',
+      from: { path: '^src/screens/([^/]+)/' },
+      to: { path: '^src/screens/', pathNot: '^src/screens/$1/' },
+    },
+    {
+      name: 'only-main-shows-screens',
+      severity: 'error',
+      from: { path: '^src/app/', pathNot: '^src/app/main\\.tsx$' },
+      to: { path: '^src/screens/' },
+    },
+    { name: 'no-circles', severity: 'error', from: {}, to: { circular: true } },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.json' },
+  },
+};

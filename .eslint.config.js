@@ -1,0 +1,20 @@
+import js from '@eslint/js';
+import reactHooks from 'eslint-plugin-react-hooks';
+import { defineConfig, globalIgnores } from 'eslint/config';
+import tseslint from 'typescript-eslint';
+
+export default defineConfig([
+  globalIgnores(['**/.*.cjs', 'dist', 'node_modules', 'test-results']),
+  js.configs.recommended,
+  tseslint.configs.recommended,
+  reactHooks.configs.flat.recommended,
+  {
+    rules: {
+      // Typed arrays are indexed within their length all over; `noUncheckedIndexedAccess` stays on elsewhere.
+      '@typescript-eslint/no-non-null-assertion': 'off',
+      'no-console': 'error',
+      eqeqeq: 'error',
+    },
+  },
+  { files: ['src/commands/**'], rules: { 'no-console': 'off' } },
+]);

@@ -1,0 +1,77 @@
+import { median } from 'd3-array';
+import type { Point } from '../geometry/point';
+import type { KeypointName } from '../keypoints/keypointNames';
+import { findJumps } from '../keypoints/findJumps';
+import type { KeypointTrack } from '../keypoints/keypointTrack';
+import { observedPoint } from '../keypoints/observedPoint';
+import { butterworthLowPass } from '../signal/butterworthLowPass';
+import { resample, uniformTimesMs, type UniformSignal } from '../signal/resample';
+import { smoothRuns } from '../signal/smoothRuns';
+import { reasonCode } from './curve';
+
+/** Cut-off of the low-pass over the points, Hz: movement of a limb in these tasks lies well below it (common practice). */
+const cutoffHz = 6;
+/** The time base is at least as fine as this and no finer than the other, Hz. */
+const rateRangeHz = { min: 30, max: 60 };
+
+export interface SmoothPoint {
+  xPx: UniformSignal;
+  yPx: UniformSignal;
+}
+
+export interface SmoothPoints {
+  timesMs: Float64Array;
+  rateHz: number;
+  /** Usual rate of the recording itself, Hz. */
+  frameRateHz: number;
+  /** Frames on which the tracker was on somebody else. */
+  jumpedFrames: number;
+  point(name: KeypointName): SmoothPoint;
+}
+
+/** Brings body points onto a uniform time base and smooths them without a shift in time; each point once, when asked. */
+export function smoothPoints(track: KeypointTrack): SmoothPoints {
+  const { timesMs: seenMs } = track;
+  const frameIntervalMs =
+    median(seenMs.subarray(1).map((timeMs, i) => timeMs - seenMs[i]!)) ?? 1000 / rateRangeHz.min;
+  const frameRateHz = 1000 / frameIntervalMs;
+  const rateHz = Math.min(rateRangeHz.max, Math.max(rateRangeHz.min, Math.round(frameRateHz)));
+  const timesMs =
+    seenMs.length === 0 ? new Float64Array() : uniformTimesMs(seenMs[0]!, seenMs.at(-1)!, rateHz);
+  const filter = butterworthLowPass(cutoffHz, rateHz, 2);
+  const jumped = findJumps(track);
+  const known = new Map<KeypointName, SmoothPoint>();
+
+  const read = (name: KeypointName): SmoothPoint => {
+    const { xPx, yPx, problems } = observedPoint(track, name, jumped);
+    const missing = Uint8Array.from(problems, (problem) => reasonCode(problem ?? 'none'));
+    const smooth = (values: Float64Array) =>
+      smoothRuns(
+        resample(seenMs, values, missing, timesMs, frameIntervalMs, reasonCode('frames-missing')),
+        filter,
+      );
+    return { xPx: smooth(xPx), yPx: smooth(yPx) };
+  };
+  return {
+    timesMs,
+    rateHz,
+    frameRateHz,
+    jumpedFrames: jumped.filter(Boolean).length,
+    point(name) {
+      const point = known.get(name) ?? read(name);
+      known.set(name, point);
+      return point;
+    },
+  };
+}
+
+/** Position of a point at a sample; only meaningful where it is not missing. */
+export function pointAt({ xPx, yPx }: SmoothPoint, sample: number): Point {
+  return { x: xPx.values[sample]!, y: yPx.values[sample]! };
+}
+
+/** Code of the first point that is missing at a sample, else 0. */
+export function missingAt(points: readonly SmoothPoint[], sample: number): number {
+  for (const { xPx } of points) if (xPx.missing[sample] !== 0) return xPx.missing[sample]!;
+  return 0;
+}

@@ -1,0 +1,74 @@
+import type { MissingReason } from '../measurement/curve';
+import type { Extreme, MeasuredRepetition, Measurement } from '../measurement/measurement';
+import type { Limits } from '../protocol/limits';
+
+export const verdicts = ['in-line', 'near-limit', 'out-of-line', 'not-measured'] as const;
+export type Verdict = (typeof verdicts)[number];
+export type Direction = 'inward' | 'outward';
+
+/** A peak this close to its limit is neither clearly within nor clearly beyond it, degrees. */
+export const nearMarginDeg = 2;
+
+/** With less of the loaded time measured than this share, nothing is said of a repetition. */
+export const leastMeasuredShare = 1 / 3;
+
+export interface Judgement {
+  verdict: Verdict;
+  /** Why there is no verdict; null where there is one. */
+  reason: MissingReason | null;
+  /** The way in which the knee came closest to, or went farthest beyond, its limit; null where not measured. */
+  direction: Direction | null;
+  /** Knee projection angle at that moment, degrees, inward positive. */
+  worst: Extreme | null;
+  /** Share of the measured loaded time in which the knee was within its limits, 0 to 100 %; null where not measured. */
+  alignmentScorePct: number | null;
+}
+
+/**
+ * Judges one repetition against limits.
+ *
+ * The verdict rests on the peak that comes closest to its limit: in line up to the limit less nearMarginDeg, out of
+ * line from the limit plus nearMarginDeg on, near the limit between them.
+ */
+export function judge(
+  repetition: MeasuredRepetition,
+  { kneeAngleDeg }: Pick<Measurement, 'kneeAngleDeg'>,
+  limits: Limits,
+): Judgement {
+  const { kneeAngleMaxDeg: max, kneeAngleMinDeg: min, measuredShare, mainReason } = repetition;
+  if (max === null || min === null || measuredShare < leastMeasuredShare) {
+    const reason = mainReason ?? 'frames-missing';
+    return { verdict: 'not-measured', reason, direction: null, worst: null, alignmentScorePct: null };
+  }
+  const inwardExcessDeg = max.value - limits.kneeInwardDeg;
+  const outwardExcessDeg = -min.value - limits.kneeOutwardDeg;
+  const inward = inwardExcessDeg >= outwardExcessDeg;
+  return {
+    verdict: verdictOf(inward ? inwardExcessDeg : outwardExcessDeg),
+    reason: null,
+    direction: inward ? 'inward' : 'outward',
+    worst: inward ? max : min,
+    alignmentScorePct: scorePct(repetition, kneeAngleDeg, limits),
+  };
+}
+
+/** @param excessDeg  how far a peak is beyond its limit, degrees; negative within */
+export function verdictOf(excessDeg: number): Exclude<Verdict, 'not-measured'> {
+  if (excessDeg >= nearMarginDeg) return 'out-of-line';
+  return excessDeg > -nearMarginDeg ? 'near-limit' : 'in-line';
+}
+
+function scorePct(
+  { loadedFrom, loadedTo }: MeasuredRepetition,
+  { values, missing }: Measurement['kneeAngleDeg'],
+  { kneeInwardDeg, kneeOutwardDeg }: Limits,
+): number {
+  let measured = 0;
+  let within = 0;
+  for (let i = loadedFrom; i <= loadedTo; i++) {
+    if (missing[i] !== 0) continue;
+    measured++;
+    if (values[i]! <= kneeInwardDeg && values[i]! >= -kneeOutwardDeg) within++;
+  }
+  return (100 * within) / measured;
+}

@@ -1,0 +1,86 @@
+import { keypointNames } from '../keypoints/keypointNames';
+import type { KeypointTrack } from '../keypoints/keypointTrack';
+import { curveReason, curveValue, type Curve } from '../measurement/curve';
+import type { Measurement } from '../measurement/measurement';
+import type { Limits } from '../protocol/limits';
+import { judge } from '../scoring/judge';
+import { sessionVersion, type SessionDocument } from './sessionDocument';
+
+export interface SessionParts {
+  id: string;
+  createdAt: Date;
+  note: string;
+  limits: Limits;
+  video: SessionDocument['video'];
+  model: SessionDocument['observed']['model'];
+  track: KeypointTrack;
+  measurement: Measurement;
+}
+
+/** Puts a measured recording into one document; points are kept to 0.01 px, results to 0.0001 of their unit. */
+export function buildSession({
+  id,
+  createdAt,
+  note,
+  limits,
+  video,
+  model,
+  track,
+  measurement,
+}: SessionParts): SessionDocument {
+  return {
+    format: 'overfoot-session',
+    version: sessionVersion,
+    id,
+    createdAt: createdAt.toISOString(),
+    note,
+    setup: measurement.setup,
+    limits,
+    video,
+    observed: {
+      model,
+      points: [...keypointNames],
+      timesMs: rounded(track.timesMs, 3),
+      xPx: rounded(track.xPx, 2),
+      yPx: rounded(track.yPx, 2),
+      score: rounded(track.score, 3),
+    },
+    derived: {
+      measuringVersion: measurement.version,
+      rateHz: measurement.rateHz,
+      startMs: measurement.timesMs[0] ?? 0,
+      legLengthPx: measurement.legLengthPx,
+      kneeAngleDeg: curveToDocument(measurement.kneeAngleDeg),
+      kneeDeviation: curveToDocument(measurement.kneeDeviation),
+      repetitions: measurement.repetitions.map((repetition) => ({
+        ...repetition,
+        judgement: judge(repetition, measurement, limits),
+      })),
+    },
+  };
+}
+
+function curveToDocument(curve: Curve): SessionDocument['derived']['kneeAngleDeg'] {
+  const values = Array.from(curve.values, (_, sample) => {
+    const value = curveValue(curve, sample);
+    return value === null ? null : round(value, 4);
+  });
+  const missing: SessionDocument['derived']['kneeAngleDeg']['missing'] = [];
+  values.forEach((_, sample) => {
+    const reason = curveReason(curve, sample);
+    const open = missing.at(-1);
+    if (reason === null) return;
+    if (open !== undefined && open.reason === reason && open.to === sample - 1) open.to = sample;
+    else missing.push({ from: sample, to: sample, reason });
+  });
+  return { values, missing };
+}
+
+function rounded(values: ArrayLike<number>, digits: number): number[] {
+  return Array.from(values, (value) => round(value, digits));
+}
+
+function round(value: number, digits: number): number {
+  const factor = 10 ** digits;
+  return Math.round(value * factor) / factor;
+}

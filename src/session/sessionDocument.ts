@@ -1,0 +1,123 @@
+import { z } from 'zod';
+import { keypointCount, keypointNames } from '../keypoints/keypointNames';
+import { missingReasons } from '../measurement/curve';
+import { poseModels } from '../keypoints/poseModel';
+import { limitRangeDeg } from '../protocol/limits';
+import { sides } from '../protocol/side';
+import { taskIds } from '../protocol/tasks';
+import { verdicts } from '../scoring/judge';
+
+/** Raised when a field is added, changes its meaning or goes; older versions are brought up on reading. */
+export const sessionVersion = 1;
+
+/** Longest recording that is read: 30 minutes at 60 frames a second. */
+export const mostFrames = 108_000;
+const mostRepetitions = 10_000;
+
+const finite = z.number();
+const timeMs = finite.min(0).max(24 * 3_600_000);
+const maybeTimeMs = timeMs.nullable();
+const limitDeg = finite.min(limitRangeDeg.min).max(limitRangeDeg.max);
+const reason = z.enum(missingReasons).exclude(['none']);
+const perPoint = z.array(finite).max(mostFrames * keypointCount);
+
+const extreme = z
+  .strictObject({ value: finite, sample: z.int().min(0), timeMs })
+  .nullable()
+  .describe('A value and where it stands on the time base; null where none was measured.');
+
+const curve = z.strictObject({
+  values: z
+    .array(finite.nullable())
+    .max(mostFrames * 2)
+    .describe('One a sample; null where missing.'),
+  missing: z
+    .array(z.strictObject({ from: z.int().min(0), to: z.int().min(0), reason }))
+    .describe('Runs of samples without a value (both ends included), with the reason.'),
+});
+
+const setup = z.strictObject({
+  task: z.enum(taskIds),
+  side: z.enum(sides).describe("The person's own side."),
+});
+
+const limits = z.strictObject({ kneeInwardDeg: limitDeg, kneeOutwardDeg: limitDeg });
+
+const video = z.strictObject({
+  bytes: z.int().min(0),
+  codec: z.string().max(100),
+  widthPx: z.int().min(1).max(16_384).describe('As displayed, rotation applied.'),
+  heightPx: z.int().min(1).max(16_384),
+  durationMs: timeMs,
+  frameRateHz: finite.min(0).max(1000),
+});
+
+const observed = z.strictObject({
+  model: z.strictObject({
+    name: z.literal('BlazePose'),
+    size: z.enum(poseModels),
+    weights: z.string().max(100).describe('Package and version that the weights come from.'),
+    backend: z.enum(['webgpu', 'webgl', 'wasm']),
+  }),
+  points: z.array(z.enum(keypointNames)).length(keypointCount).describe('Order of the points in a frame.'),
+  timesMs: z.array(timeMs).max(mostFrames).describe('Presentation time of each frame, strictly increasing.'),
+  xPx: perPoint.describe('Picture px as displayed, x right; frame after frame, one a point.'),
+  yPx: perPoint.describe('Picture px as displayed, y down.'),
+  score: perPoint.describe("The network's confidence, 0 to 1; all 0 in a frame without a person."),
+});
+
+const repetition = z.strictObject({
+  number: z.int().min(1),
+  completeness: z.enum(['complete', 'partial', 'cut-at-start', 'cut-at-end']),
+  events: z.strictObject({
+    startMs: timeMs,
+    seatOffMs: maybeTimeMs,
+    topMs: maybeTimeMs,
+    topEndMs: maybeTimeMs,
+    bottomMs: maybeTimeMs,
+    seatContactMs: maybeTimeMs,
+    endMs: timeMs,
+  }),
+  loadedFrom: z.int().min(0),
+  loadedTo: z.int().min(0),
+  measuredShare: finite.min(0).max(1),
+  mainReason: reason.nullable(),
+  kneeAngleMaxDeg: extreme,
+  kneeAngleMinDeg: extreme,
+  kneeDeviation: extreme.describe('Share of leg length, inward positive.'),
+  judgement: z.strictObject({
+    verdict: z.enum(verdicts),
+    reason: reason.nullable(),
+    direction: z.enum(['inward', 'outward']).nullable(),
+    worst: extreme,
+    alignmentScorePct: finite.min(0).max(100).nullable(),
+  }),
+});
+
+const derived = z.strictObject({
+  measuringVersion: z.int().min(1),
+  rateHz: finite.min(0).max(1000),
+  startMs: timeMs.describe('Time of the first sample; sample n stands at startMs + n * 1000 / rateHz.'),
+  legLengthPx: finite.min(0).nullable(),
+  kneeAngleDeg: curve.describe('Knee projection angle, degrees, inward positive.'),
+  kneeDeviation: curve.describe('Knee off the line hip to ankle, share of leg length, inward positive.'),
+  repetitions: z.array(repetition).max(mostRepetitions),
+});
+
+/** One set of one task with one leg: what was asked, what was seen, and what follows from it, apart. */
+export const sessionSchema = z
+  .strictObject({
+    format: z.literal('overfoot-session'),
+    version: z.literal(sessionVersion),
+    id: z.uuid(),
+    createdAt: z.iso.datetime(),
+    note: z.string().max(2000).describe('For demo data: that it is invented. Otherwise empty.'),
+    setup,
+    limits,
+    video,
+    observed,
+    derived,
+  })
+  .meta({ title: 'Overfoot session document' });
+
+export type SessionDocument = z.infer<typeof sessionSchema>;

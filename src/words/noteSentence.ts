@@ -1,0 +1,39 @@
+import type { MeasurementNote } from '../measurement/measurement';
+import { otherSide } from '../protocol/side';
+import { reasonWords } from './reasonWords';
+
+/** A note on a recording as a sentence that says what, why, and what to do. */
+export function noteSentence(note: MeasurementNote): string {
+  switch (note.kind) {
+    case 'no-person':
+      return (
+        `No person was found in this video (in ${note.framesWithPerson} of ${note.frames} frames only), ` +
+        `so nothing could be measured. ${reasonWords['no-person'].advice}`
+      );
+    case 'no-repetitions':
+      return (
+        'No repetition was found: the hips never moved up and down enough. ' +
+        'Check that the right task is chosen and that the video shows it from start to end.'
+      );
+    case 'legs-not-seen':
+      return (
+        `For most of the video the working leg can't be measured: ${reasonWords[note.reason].short}. ` +
+        reasonWords[note.reason].advice
+      );
+    case 'somebody-else':
+      return (
+        `In ${note.frames} frames somebody else was followed; they are left out. ` +
+        reasonWords['tracking-jumped'].advice
+      );
+    case 'side-doubtful':
+      return (
+        `The ${note.side} leg was chosen, but it looks as if the ${otherSide(note.side)} leg is working. ` +
+        'Check the side; switching it measures again at once.'
+      );
+    case 'few-frames':
+      return (
+        `The video has only ${Math.round(note.frameRateHz)} frames a second, so short peaks may be missed. ` +
+        'Film with 25 or more, in good light.'
+      );
+  }
+}

@@ -1,0 +1,29 @@
+import type { MissingReason } from '../measurement/curve';
+
+/** Why there is no number, and what to change. */
+export const reasonWords: Record<MissingReason, { short: string; advice: string }> = {
+  'no-person': {
+    short: 'nobody seen',
+    advice: 'Stand so that the whole body is in the picture, with light from the front.',
+  },
+  'joint-unseen': {
+    short: 'hip, knee or ankle hidden',
+    advice: 'Clear what stands in front of the legs, wear clothes that show the knees, and add light.',
+  },
+  'out-of-picture': {
+    short: 'leg out of the picture',
+    advice: 'Move the camera back or tilt it so that hips, knees and feet stay in the picture.',
+  },
+  'tracking-jumped': {
+    short: 'somebody else was followed',
+    advice: 'Film with one person only in the picture.',
+  },
+  'frames-missing': {
+    short: 'frames missing',
+    advice: 'Film again with more light and nothing else running on the device.',
+  },
+  'thigh-foreshortened': {
+    short: 'thigh points at the camera',
+    advice: 'Nothing to change: the angle counts only once the thigh is seen at enough of its length.',
+  },
+};

@@ -1,0 +1,9 @@
+import type { Verdict } from '../scoring/judge';
+
+/** Verdicts as they stand on screens and in tables. */
+export const verdictWords: Record<Verdict, string> = {
+  'in-line': 'in line',
+  'near-limit': 'near the limit',
+  'out-of-line': 'out of line',
+  'not-measured': 'not measured',
+};
