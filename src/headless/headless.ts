@@ -1,24 +1,127 @@
-import { trackVideo } from '../analysis/trackVideo';
+import { trackVideo, workingHeightPx } from '../analysis/trackVideo';
+import type { FrameSource } from '../frames/frameSource';
 import { openFrameSource } from '../frames/openFrameSource';
-import { createPoseTracker } from '../pose/createPoseTracker';
-Object.assign(window, {
-  tryIt: async (model: 'full') => {
-    const file = (document.getElementById('video') as HTMLInputElement).files![0]!;
-    const source = await openFrameSource(file);
-    const tracker = createPoseTracker(new URL('../', location.href).href);
+import { shortfallSentence } from '../frames/shortfallSentence';
+import { VideoProblem } from '../frames/videoProblem';
+import { frameCount } from '../keypoints/keypointTrack';
+import { hasPerson } from '../keypoints/observedPoint';
+import { measure } from '../measurement/measure';
+import { createPoseTracker, type WorkerPoseTracker } from '../pose/createPoseTracker';
+import { poseWeights } from '../pose/poseWeights';
+import { buildSession } from '../session/buildSession';
+import type { BenchRequest, HeadlessPage, MeasuredRecording, MeasureRequest } from './headlessPage';
+import type { Outcome, Progress, RecordedTimes } from './headlessPage';
+
+/** Progress is told no more often than this, ms. */
+const tellEveryMs = 200;
+
+let tracker: WorkerPoseTracker | undefined;
+
+const headlessPage: HeadlessPage = {
+  measureChosenFile: (request) => settle((file) => measureFile(file, request)),
+  timeRecorded: (request) => settle((file) => timeRecorded(file, request)),
+};
+window.headlessPage = headlessPage;
+
+/** Runs a job on the chosen file; a problem with the file comes back as a sentence, anything else is thrown. */
+async function settle<Value>(job: (file: File) => Promise<Value>): Promise<Outcome<Value>> {
+  const file = (document.getElementById('video') as HTMLInputElement).files?.[0];
+  if (file === undefined) return { value: null, problem: 'No video was chosen.' };
+  try {
+    return { value: await job(file), problem: null };
+  } catch (error) {
+    if (error instanceof VideoProblem) return { value: null, problem: error.message };
+    tracker?.close();
+    tracker = undefined;
+    throw error;
+  }
+}
+
+async function measureFile(file: File, request: MeasureRequest): Promise<MeasuredRecording> {
+  const { setup, limits, model, note } = request;
+  return withSource(file, async (source, openedMs) => {
+    tracker ??= createPoseTracker(new URL('../', location.href).href);
+    const loadStartMs = performance.now();
     const device = await tracker.load(model);
-    const t0 = performance.now();
-    const track = await trackVideo(source, tracker, {});
-    const s = (performance.now() - t0) / 1000;
-    tracker.close();
+    const loadMs = performance.now() - loadStartMs;
+    const track = await trackVideo(source, tracker, { onProgress: tellNowAndThen() });
+    const measurement = measure(track, setup);
+    const seconds = (performance.now() - openedMs - loadMs) / 1000;
+    const frames = frameCount(track);
+    const { fileBytes: bytes, codec, widthPx, heightPx, durationMs, frameRateHz } = source.facts;
     return {
-      device,
-      facts: source.facts,
-      fps: track.timesMs.length / s,
-      t: [...track.timesMs],
-      x: [...track.xPx],
-      y: [...track.yPx],
-      s: [...track.score],
+      session: buildSession({
+        id: crypto.randomUUID(),
+        createdAt: new Date(),
+        note,
+        limits,
+        video: { bytes, codec, widthPx, heightPx, durationMs, frameRateHz },
+        model: { name: 'BlazePose', size: model, weights: poseWeights, backend: device.backend },
+        track,
+        measurement,
+      }),
+      notes: measurement.notes,
+      shortfall: shortfallSentence(source.facts, frames),
+      pipeline: {
+        readBy: source.facts.readBy,
+        framesExpected: source.facts.expectedFrames,
+        frames,
+        framesWithPerson: Array.from({ length: frames }, (_, i) => hasPerson(track, i)).filter(Boolean)
+          .length,
+        framesPerSecond: frames / seconds,
+        device,
+      },
     };
-  },
-});
+  });
+}
+
+/** Times the whole way from file to numbers against the network alone on the same pictures, in turn. */
+async function timeRecorded(file: File, { model, maxFrames, rounds }: BenchRequest): Promise<RecordedTimes> {
+  tracker ??= createPoseTracker(new URL('../', location.href).href);
+  const running = tracker;
+  const device = await running.load(model);
+  await withSource(file, (source) => trackVideo(source, running, { maxFrames: 10 })); // Warms both up.
+  const times: RecordedTimes = { frames: 0, widthPx: 0, heightPx: 0, pipelineFps: [], bareFps: [], device };
+  for (let round = 0; round < rounds; round++) {
+    await withSource(file, async (source, openedMs) => {
+      const track = await trackVideo(source, running, { maxFrames });
+      measure(track, { task: 'split-stance-sit-to-stand', side: 'right' });
+      times.frames = frameCount(track);
+      times.pipelineFps.push((times.frames * 1000) / (performance.now() - openedMs));
+    });
+    await withSource(file, async (source) => {
+      const pictures: ImageBitmap[] = [];
+      for await (const { picture } of source.frames(workingHeightPx)) {
+        pictures.push(picture);
+        times.widthPx = picture.width;
+        times.heightPx = picture.height;
+        if (pictures.length === times.frames) break;
+      }
+      const count = pictures.length;
+      times.bareFps.push(count / (await running.timeBareLoop(pictures)));
+    });
+  }
+  return times;
+}
+
+async function withSource<Value>(
+  file: File,
+  job: (source: FrameSource, openedMs: number) => Promise<Value>,
+): Promise<Value> {
+  const openedMs = performance.now();
+  const source = await openFrameSource(file);
+  try {
+    return await job(source, openedMs);
+  } finally {
+    source.close();
+  }
+}
+
+function tellNowAndThen(): (progress: Progress) => void {
+  let toldMs = -Infinity;
+  return (progress) => {
+    if (performance.now() - toldMs < tellEveryMs && progress.framesDone < progress.framesExpected) return;
+    toldMs = performance.now();
+    window.reportProgress?.(progress);
+  };
+}

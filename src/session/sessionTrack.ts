@@ -2,7 +2,10 @@ import type { KeypointTrack } from '../keypoints/keypointTrack';
 import type { SessionDocument } from './sessionDocument';
 
 /** The joints that a session document holds, ready to be measured again. */
-export function sessionTrack({ observed, video }: SessionDocument): KeypointTrack {
+export function sessionTrack({
+  observed,
+  video,
+}: Pick<SessionDocument, 'observed' | 'video'>): KeypointTrack {
   return {
     widthPx: video.widthPx,
     heightPx: video.heightPx,
