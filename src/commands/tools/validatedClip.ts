@@ -1,0 +1,11 @@
+import type { ComparedClip } from '../../validation/compareClip';
+
+/** A clip of a validated folder. */
+export interface ValidatedClip extends ComparedClip {
+  clip: string;
+  camera: { yawDeg: number; rollDeg: number };
+  /** Why the clip could not be measured at all, else null. */
+  problem: string | null;
+  timingMaeS: number | null;
+  framesPerSecond: number | null;
+}

@@ -1,0 +1,99 @@
+import Table from 'cli-table3';
+import type { ErrorFigures } from '../../validation/describeErrors';
+import type { Summary } from '../../validation/summarise';
+import type { ValidatedClip } from './validatedClip';
+
+const plain = { head: [], border: [], compact: true };
+const none = '–';
+
+/** One line a clip: how many repetitions, and for each the true and the measured peak. */
+export function clipTable(clips: readonly ValidatedClip[]): string {
+  const table = new Table({
+    head: [
+      'Clip',
+      'Yaw',
+      'Found/true',
+      'Peaks, measured (true), degrees inward',
+      'Verdicts',
+      'Timing',
+      'Frames/s',
+    ],
+    colAligns: ['left', 'right', 'right', 'left', 'right', 'right', 'right'],
+    style: plain,
+  });
+  for (const clip of clips) {
+    const { repetitions } = clip;
+    const peaks = repetitions.map(
+      ({ measuredPeakDeg, truePeakDeg }) => `${number(measuredPeakDeg, 1)} (${truePeakDeg.toFixed(1)})`,
+    );
+    const alike = repetitions.filter(({ verdict, trueVerdict }) => verdict === trueVerdict).length;
+    table.push([
+      clip.clip,
+      `${clip.camera.yawDeg}°`,
+      `${clip.repsFound}/${clip.repsTrue}`,
+      clip.problem ?? peaks.join(', '),
+      `${alike} of ${repetitions.length}`,
+      clip.timingMaeS === null ? none : `${clip.timingMaeS.toFixed(2)} s`,
+      number(clip.framesPerSecond, 1),
+    ]);
+  }
+  return table.toString();
+}
+
+/** One line a group of clips. Errors are measured less true, as: mean absolute, bias, largest. */
+export function summaryTable(groups: readonly (readonly [string, Summary])[]): string {
+  const table = new Table({
+    head: [
+      'Camera',
+      'Clips',
+      'Counted right',
+      'Found/true',
+      'Not measured',
+      'Frontal plane',
+      'Picture',
+      'Picture, same moments',
+      'Verdicts alike',
+      'Opposite',
+      'Timing',
+    ],
+    colAligns: ['left', ...new Array<'right'>(10).fill('right')],
+    style: plain,
+  });
+  for (const [name, summary] of groups) {
+    table.push([
+      name,
+      `${summary.clips}`,
+      `${summary.clipsCountedRight}`,
+      `${summary.repsFound}/${summary.repsTrue}`,
+      `${summary.notMeasured}`,
+      figures(summary.peakDeg),
+      figures(summary.picturePeakDeg),
+      figures(summary.picturePeakAtMeasuredDeg),
+      summary.verdictAgreementPct === null ? none : `${summary.verdictAgreementPct.toFixed(0)} %`,
+      `${summary.verdictsOpposite}`,
+      summary.timingMaeS === null ? none : `${summary.timingMaeS.toFixed(2)} s`,
+    ]);
+  }
+  return `Peak errors in degrees: mean absolute, bias (measured less true), largest.\n${table.toString()}`;
+}
+
+/** One line an event: how far off its time is found. */
+export function timingTable({ timingS }: Summary): string {
+  const table = new Table({
+    head: ['Event', 'Mean absolute', 'Bias', 'Largest'],
+    colAligns: ['left', 'right', 'right', 'right'],
+    style: plain,
+  });
+  for (const [event, { meanAbsolute, bias, largest }] of Object.entries(timingS)) {
+    table.push([event, ...[meanAbsolute, bias, largest].map((value) => `${number(value, 2)} s`)]);
+  }
+  return table.toString();
+}
+
+function figures({ meanAbsolute, bias, largest }: ErrorFigures): string {
+  return [meanAbsolute, bias, largest].map((value) => number(value, 1)).join(', ');
+}
+
+function number(value: number | null, digits: number): string {
+  return value === null ? none : value.toFixed(digits);
+}

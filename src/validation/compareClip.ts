@@ -1,0 +1,64 @@
+import type { MissingReason } from '../measurement/curve';
+import { verdictOf, type Verdict } from '../scoring/judge';
+import type { SessionDocument } from '../session/sessionDocument';
+import type { ClipTruth } from './clipTruth';
+import { matchRepetitions } from './matchRepetitions';
+import { picturePeakAtMeasured } from './picturePeakAtMeasured';
+import { readPeak } from './readPeak';
+import { timingErrors, type EventName } from './timingErrors';
+
+/** Verdicts are compared at this limit, degrees inward. */
+export const comparedLimitDeg = 10;
+
+export interface ComparedRepetition {
+  /** The true repetition's, from 0. */
+  index: number;
+  /** Greatest angle in the body's frontal plane, degrees, inward positive. */
+  truePeakDeg: number;
+  measuredPeakDeg: number | null;
+  reason: MissingReason | 'not-found' | null;
+  bandDeg: number | null;
+  trueVerdict: Verdict;
+  verdict: Verdict;
+  /** Greatest true angle in the picture: while loaded, and over the moments that were measured. */
+  picturePeakDeg: number;
+  picturePeakAtMeasuredDeg: number | null;
+  /** Found less true, seconds. */
+  timingErrorsS: Partial<Record<EventName, number>>;
+}
+
+export interface ComparedClip {
+  repsTrue: number;
+  /** Complete repetitions found, whether or not one is true. */
+  repsFound: number;
+  repetitions: ComparedRepetition[];
+}
+
+/**
+ * Holds a measured clip against its truth.
+ *
+ * @param derived  results of a session document, judged at comparedLimitDeg inward; null
+ *   where the clip could not be measured at all
+ */
+export function compareClip(truth: ClipTruth, derived: SessionDocument['derived'] | null): ComparedClip {
+  const complete = (derived?.repetitions ?? []).filter(({ completeness }) => completeness === 'complete');
+  const repetitions = matchRepetitions(truth.reps, complete).map(
+    ({ truth: rep, found }): ComparedRepetition => {
+      const peak = found === null ? null : readPeak(found);
+      return {
+        index: rep.index,
+        truePeakDeg: rep.measuredPeakFppaFrontal,
+        measuredPeakDeg: peak?.peakDeg ?? null,
+        reason: peak === null ? 'not-found' : peak.reason,
+        bandDeg: peak?.bandDeg ?? null,
+        trueVerdict: verdictOf(rep.measuredPeakFppaFrontal - comparedLimitDeg),
+        verdict: found?.judgement.verdict ?? 'not-measured',
+        picturePeakDeg: rep.measuredPeakFppaImage,
+        picturePeakAtMeasuredDeg:
+          derived === null || found === null ? null : picturePeakAtMeasured(truth, derived, found),
+        timingErrorsS: found === null ? {} : timingErrors(rep, found),
+      };
+    },
+  );
+  return { repsTrue: truth.reps.length, repsFound: complete.length, repetitions };
+}
