@@ -1,0 +1,17 @@
+import type { OpenFrameSource } from '../frames/frameSource';
+import type { PoseTracker } from '../pose/poseTracker';
+
+/** What the app needs from the world around it; tests hand in plain objects. */
+export interface Adapters {
+  openFrameSource: OpenFrameSource;
+  /** Starts a pose tracker; asked for again after one was stopped or failed. */
+  createTracker: () => PoseTracker;
+  /** The built-in example: its session document as text, and its video. */
+  fetchExample: () => Promise<{ sessionText: string; video: File }>;
+  /** Hands a text file to the person. */
+  saveFile: (fileName: string, text: string) => void;
+  /** Package and version that the network's weights come from. */
+  weights: string;
+  newId: () => string;
+  now: () => Date;
+}

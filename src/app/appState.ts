@@ -1,0 +1,58 @@
+import type { TrackingProgress } from '../analysis/trackVideo';
+import type { VideoFacts } from '../frames/frameSource';
+import { defaultPoseModel, type PoseDevice, type PoseModel } from '../keypoints/poseModel';
+import { defaultLimits } from '../protocol/limits';
+import type { Side } from '../protocol/side';
+import type { TaskId } from '../protocol/tasks';
+import type { Judgement } from '../scoring/judge';
+import type { Problem } from './explainProblem';
+import { startLimits, type LimitHistory } from './limitHistory';
+
+export type ScreenName = 'start' | 'tracking' | 'review';
+
+/** Where the pose network runs, as far as it is known. */
+export type DeviceState =
+  | { state: 'unknown' }
+  | { state: 'starting' }
+  | { state: 'ready'; device: PoseDevice; model: PoseModel }
+  | { state: 'failed'; sentence: string };
+
+export interface AppState {
+  screen: ScreenName;
+  /** What the next recording is measured as; the side is asked for, never guessed. */
+  setup: { task: TaskId; side: Side | null };
+  model: PoseModel;
+  /** The video that is ready to be tracked. */
+  chosen: VideoFacts | null;
+  /** What is being opened just now. */
+  opening: 'example' | 'file' | null;
+  /** Null while the model is made ready. */
+  progress: TrackingProgress | null;
+  problem: Problem | null;
+  device: DeviceState;
+  /** Raised with every new recording or measurement; the recording itself stands beside the store. */
+  revision: number;
+  limits: LimitHistory;
+  /** One a repetition of the recording. */
+  judgements: readonly Judgement[];
+  /** Repetitions whose verdict the last move of a limit changed; null before the first move. */
+  changedVerdicts: number | null;
+  /** Index of the repetition that is looked at; null for none. */
+  selected: number | null;
+}
+
+export const initialState: AppState = {
+  screen: 'start',
+  setup: { task: 'split-stance-sit-to-stand', side: null },
+  model: defaultPoseModel,
+  chosen: null,
+  opening: null,
+  progress: null,
+  problem: null,
+  device: { state: 'unknown' },
+  revision: 0,
+  limits: startLimits(defaultLimits),
+  judgements: [],
+  changedVerdicts: null,
+  selected: null,
+};

@@ -1,0 +1,24 @@
+import { SessionProblem } from '../session/sessionProblem';
+import { VideoProblem } from '../frames/videoProblem';
+
+/** Something that stopped the work, as it is told to the person: what, why, what to do now. */
+export interface Problem {
+  title: string;
+  sentence: string;
+}
+
+/**
+ * Turns whatever was thrown into words.
+ *
+ * @param doing  what could not be done, as it follows 'could not': 'be opened', 'be tracked'
+ */
+export function explainProblem(error: unknown, doing: string): Problem {
+  if (error instanceof VideoProblem) return { title: 'This video can’t be used', sentence: error.message };
+  if (error instanceof SessionProblem)
+    return { title: 'This session document can’t be opened', sentence: error.message };
+  const detail = error instanceof Error && error.message !== '' ? error.message : 'no reason was given';
+  return {
+    title: `This could not ${doing}`,
+    sentence: `The reason reported is: ${detail.replace(/\.$/, '')}. Try again; if it happens again, reload the page.`,
+  };
+}

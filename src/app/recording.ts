@@ -1,0 +1,99 @@
+import type { VideoFacts } from '../frames/frameSource';
+import { shortfallSentence } from '../frames/shortfallSentence';
+import { frameCount, type KeypointTrack } from '../keypoints/keypointTrack';
+import type { PoseDevice, PoseModel } from '../keypoints/poseModel';
+import { measure } from '../measurement/measure';
+import type { Measurement, Setup } from '../measurement/measurement';
+import type { Limits } from '../protocol/limits';
+import { judge, type Judgement } from '../scoring/judge';
+import { parseSession } from '../session/parseSession';
+import type { SessionDocument } from '../session/sessionDocument';
+import { sessionTrack } from '../session/sessionTrack';
+
+export type RecordingOrigin = 'example' | 'video' | 'session';
+
+/**
+ * A recording with all that is known a frame. It lives beside the store, not in it; it is replaced, never changed.
+ */
+export interface Recording {
+  readonly origin: RecordingOrigin;
+  /** Name of the file that it came from; shown, never saved. */
+  readonly fileName: string;
+  /** The pictures; null where a session document was opened without them. */
+  readonly video: File | null;
+  readonly videoFacts: SessionDocument['video'];
+  readonly model: SessionDocument['observed']['model'];
+  /** For demo data: that it is invented. */
+  readonly note: string;
+  /** What to tell when the file gave fewer frames than it announced; null where it gave all. */
+  readonly shortfall: string | null;
+  readonly track: KeypointTrack;
+  readonly measurement: Measurement;
+}
+
+/** A recording that was tracked just now. */
+export function trackedRecording(
+  parts: Pick<Recording, 'origin' | 'video' | 'note' | 'track'> & {
+    facts: VideoFacts;
+    setup: Setup;
+    size: PoseModel;
+    device: PoseDevice;
+    weights: string;
+  },
+): Recording {
+  const { origin, video, note, track, facts, setup, size, device, weights } = parts;
+  return {
+    origin,
+    fileName: facts.fileName,
+    video,
+    videoFacts: sessionFacts(facts),
+    model: { name: 'BlazePose', size, weights, backend: device.backend },
+    note,
+    shortfall: shortfallSentence(facts, frameCount(track)),
+    track,
+    measurement: measure(track, setup),
+  };
+}
+
+/**
+ * A recording from a session document, measured afresh from the joints that it holds.
+ *
+ * @throws SessionProblem  where the text is no session document
+ */
+export function sessionRecording(
+  text: string,
+  { origin, fileName, video }: Pick<Recording, 'origin' | 'fileName' | 'video'>,
+): { recording: Recording; limits: Limits } {
+  const document = parseSession(text);
+  const track = sessionTrack(document);
+  return {
+    limits: document.limits,
+    recording: {
+      origin,
+      fileName,
+      video,
+      videoFacts: document.video,
+      model: document.observed.model,
+      note: document.note,
+      shortfall: null,
+      track,
+      measurement: measure(track, document.setup),
+    },
+  };
+}
+
+/** The same joints, measured for another task or side. */
+export function measuredAgain(recording: Recording, setup: Setup): Recording {
+  return { ...recording, measurement: measure(recording.track, setup) };
+}
+
+/** One judgement a repetition, in their order. */
+export function judgeAll(measurement: Measurement, limits: Limits): Judgement[] {
+  return measurement.repetitions.map((repetition) => judge(repetition, measurement, limits));
+}
+
+/** What a session document keeps of a video: nothing that could name a person. */
+export function sessionFacts(facts: VideoFacts): SessionDocument['video'] {
+  const { fileBytes, codec, widthPx, heightPx, durationMs, frameRateHz } = facts;
+  return { bytes: fileBytes, codec, widthPx, heightPx, durationMs, frameRateHz };
+}

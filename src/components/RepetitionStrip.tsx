@@ -1,0 +1,43 @@
+import type { CSSProperties } from 'react';
+import { Button } from 'react-aria-components';
+import type { MeasuredRepetition } from '../measurement/measurement';
+import type { Judgement } from '../scoring/judge';
+import { verdictWords } from '../words/verdictWords';
+import { VerdictMark } from './VerdictMark';
+
+interface Props {
+  repetitions: readonly MeasuredRepetition[];
+  judgements: readonly Judgement[];
+  /** Middle of each repetition's mark, px from the strip's left. */
+  middlesPx: readonly number[];
+  selected: number | null;
+  onSelect: (index: number) => void;
+}
+
+/** Repetitions in a row: each mark stands on, at the edge of, or off the lane, up for inward. */
+export function RepetitionStrip({ repetitions, judgements, middlesPx, selected, onSelect }: Props) {
+  return (
+    <div className="strip" role="group" aria-label="Repetitions in order of time">
+      <div className="strip-lane" />
+      {repetitions.map(({ number }, index) => {
+        const judgement = judgements[index];
+        if (judgement === undefined) return null;
+        const { verdict, direction } = judgement;
+        const up = direction !== 'outward';
+        return (
+          <Button
+            key={number}
+            className={`strip-mark strip-${verdict} ${up ? 'strip-up' : 'strip-down'}`}
+            style={{ '--middle': `${middlesPx[index] ?? 0}px` } as CSSProperties}
+            aria-label={`Repetition ${number}: ${verdictWords[verdict]}`}
+            aria-current={index === selected}
+            onPress={() => onSelect(index)}
+          >
+            <VerdictMark verdict={verdict} pointing={up ? 'up' : 'down'} sizePx={16} />
+            <span className="strip-number">{number}</span>
+          </Button>
+        );
+      })}
+    </div>
+  );
+}

@@ -1,0 +1,18 @@
+import { picturePointing } from '../drawing/verdictForm';
+import type { Side } from '../protocol/side';
+import type { Judgement } from '../scoring/judge';
+import { verdictWords } from '../words/verdictWords';
+import { VerdictMark } from './VerdictMark';
+
+/** A verdict as mark and words; out of line also says which way. */
+export function VerdictLabel({ judgement, side }: { judgement: Judgement; side: Side }) {
+  const { verdict, direction } = judgement;
+  const way = verdict === 'out-of-line' && direction !== null ? ` ${direction}` : '';
+  return (
+    <span className="verdict">
+      <VerdictMark verdict={verdict} pointing={picturePointing(side, direction ?? 'inward')} />
+      {verdictWords[verdict]}
+      {way}
+    </span>
+  );
+}

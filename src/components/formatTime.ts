@@ -1,0 +1,7 @@
+/** A time in a video: '9.6 s', from a minute on '1:09.6'. */
+export function formatTime(timeMs: number): string {
+  const tenths = Math.round(timeMs / 100);
+  const minutes = Math.floor(tenths / 600);
+  const seconds = ((tenths % 600) / 10).toFixed(1);
+  return minutes === 0 ? `${seconds} s` : `${minutes}:${seconds.padStart(4, '0')}`;
+}

@@ -1,0 +1,13 @@
+import { useSyncExternalStore } from 'react';
+
+/** Whether a media query holds just now. */
+export function useMediaQuery(query: string): boolean {
+  return useSyncExternalStore(
+    (listener) => {
+      const list = matchMedia(query);
+      list.addEventListener('change', listener);
+      return () => list.removeEventListener('change', listener);
+    },
+    () => matchMedia(query).matches,
+  );
+}

@@ -1,0 +1,34 @@
+import type { KeypointTrack } from '../keypoints/keypointTrack';
+import type { Measurement } from '../measurement/measurement';
+import type { Limits } from '../protocol/limits';
+import { drawKnee, drawLane, drawLegLines, type Context2d } from './drawLeg';
+import { frameLeg } from './frameLeg';
+import { kneeStateAt } from './kneeStateAt';
+import { laneShape } from './laneShape';
+import { nearestFrame } from './nearestFrame';
+
+export interface LegScene {
+  track: KeypointTrack;
+  measurement: Measurement;
+  limits: Limits;
+}
+
+/**
+ * Draws the working leg with its lane as it was seen in the frame nearest to a time.
+ *
+ * @param context  its units are picture px
+ * @param unit     picture px for one px on the screen, so that lines look the same at every size
+ */
+export function drawLegAt(
+  context: Context2d,
+  { track, measurement, limits }: LegScene,
+  timeMs: number,
+  unit: number,
+) {
+  const { side } = measurement.setup;
+  const leg = frameLeg(track, nearestFrame(track.timesMs, timeMs), side);
+  const lane = laneShape(leg, side, limits);
+  if (lane !== null) drawLane(context, lane, unit);
+  drawLegLines(context, leg, unit);
+  if (leg.knee !== null) drawKnee(context, leg.knee, kneeStateAt(measurement, limits, timeMs), side, unit);
+}

@@ -1,0 +1,21 @@
+import { useApp } from '../../app/AppContext';
+import { FileDrop } from '../../components/FileDrop';
+
+/** Says that a session came without its video, and takes the video. */
+export function AttachVideo() {
+  const app = useApp();
+  return (
+    <div className="stage-attach">
+      <FileDrop
+        label="Drop the video here"
+        buttonText="Attach the video"
+        onFile={(file) => void app.attachVideo(file)}
+      >
+        <p>
+          <strong>The video is not attached.</strong> A session keeps the joints, not the pictures. The
+          numbers are complete without it.
+        </p>
+      </FileDrop>
+    </div>
+  );
+}

@@ -1,0 +1,115 @@
+import { Cell, Column, Row, Table, TableBody, TableHeader } from 'react-aria-components';
+import { formatTime } from '../../components/formatTime';
+import { formatTempo, tempo } from '../../components/tempo';
+import { useMediaQuery } from '../../components/useMediaQuery';
+import { VerdictLabel } from '../../components/VerdictLabel';
+import type { MeasuredRepetition, Measurement } from '../../measurement/measurement';
+import { findTask } from '../../protocol/tasks';
+import type { Judgement } from '../../scoring/judge';
+import { formatAngle } from '../../words/formatAngle';
+import { formatDeviation } from '../../words/formatDeviation';
+import { reasonWords } from '../../words/reasonWords';
+import { completenessWords } from './completenessWords';
+
+interface Props {
+  measurement: Measurement;
+  judgements: readonly Judgement[];
+  selected: number | null;
+  /** The repetition in which the video stands; null between repetitions. */
+  now: number | null;
+  onSelect: (index: number) => void;
+}
+
+/** All repetitions with their verdicts and numbers; the selected row moves with the arrow keys. */
+export function RepetitionTable({ measurement, judgements, selected, now, onSelect }: Props) {
+  const isNarrow = useMediaQuery('(width < 40rem)');
+  const { repetitions, setup, timesMs } = measurement;
+  const { shape } = findTask(setup.task);
+  const columns = [
+    { name: '#', isNumber: true },
+    { name: 'Time' },
+    { name: 'Verdict', isRowHeader: true },
+    { name: 'Score', isNumber: true },
+    { name: isNarrow ? 'Peak' : 'Peak angle', isNumber: true },
+    ...(isNarrow
+      ? []
+      : [
+          { name: 'Knee off line', isNumber: true },
+          { name: tempoHead(shape), isNumber: true },
+        ]),
+  ];
+
+  const cells = (repetition: MeasuredRepetition, judgement: Judgement) => {
+    const { worst, alignmentScorePct } = judgement;
+    const lacking = completenessWords[repetition.completeness];
+    return [
+      repetition.number,
+      <>
+        {formatTime(timesMs[repetition.loadedFrom]!)}
+        {lacking !== null && <span className="table-lacking">{lacking.short}</span>}
+      </>,
+      <VerdictLabel key="verdict" judgement={judgement} side={setup.side} />,
+      alignmentScorePct === null ? '–' : `${Math.round(alignmentScorePct)} %`,
+      worst === null ? (
+        <span className="soft">{judgement.reason === null ? '–' : reasonWords[judgement.reason].short}</span>
+      ) : (
+        formatAngle(worst.value)
+      ),
+      ...(isNarrow
+        ? []
+        : [
+            repetition.kneeDeviation === null ? '–' : formatDeviation(repetition.kneeDeviation.value),
+            formatTempo(tempo(repetition, shape)),
+          ]),
+    ];
+  };
+
+  return (
+    <div className="table-scroll">
+      <Table
+        className="table"
+        aria-label="Repetitions"
+        selectionMode="single"
+        selectionBehavior="replace"
+        selectedKeys={selected === null ? [] : [selected]}
+        onSelectionChange={(keys) => {
+          const [key] = keys === 'all' ? [] : [...keys];
+          if (typeof key === 'number') onSelect(key);
+        }}
+      >
+        <TableHeader>
+          {columns.map(({ name, isNumber, isRowHeader }) => (
+            <Column key={name} isRowHeader={isRowHeader ?? false} className={isNumber ? 'table-number' : ''}>
+              {name}
+            </Column>
+          ))}
+        </TableHeader>
+        <TableBody renderEmptyState={() => <p className="soft table-empty">No repetition was found.</p>}>
+          {repetitions.map((repetition, index) => {
+            const judgement = judgements[index];
+            if (judgement === undefined) return null;
+            return (
+              <Row
+                key={repetition.number}
+                id={index}
+                className={index === now ? 'table-row table-row-now' : 'table-row'}
+                textValue={`Repetition ${repetition.number}`}
+                onPress={() => onSelect(index)}
+              >
+                {cells(repetition, judgement).map((content, column) => (
+                  <Cell key={column} className={columns[column]?.isNumber ? 'table-number' : ''}>
+                    {content}
+                  </Cell>
+                ))}
+              </Row>
+            );
+          })}
+        </TableBody>
+      </Table>
+    </div>
+  );
+}
+
+function tempoHead(shape: 'rise' | 'dip'): string {
+  return shape === 'rise' ? 'Rise / top / lowering' : 'Down / up';
+}

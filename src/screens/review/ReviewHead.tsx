@@ -1,0 +1,42 @@
+import { Button, Radio, RadioGroup } from 'react-aria-components';
+import { useApp, type useRecording } from '../../app/AppContext';
+import { AppMark } from '../../components/AppMark';
+import { TaskChoice } from '../../components/TaskChoice';
+import { sides, type Side } from '../../protocol/side';
+
+/** What is shown, measured as what, and what can be done with it. */
+export function ReviewHead({ recording }: { recording: NonNullable<ReturnType<typeof useRecording>> }) {
+  const app = useApp();
+  const { task, side } = recording.measurement.setup;
+  return (
+    <header className="review-head">
+      <span className="brand">
+        <AppMark /> Overfoot
+      </span>
+      <span className="review-file soft small">{recording.fileName}</span>
+      <div className="review-setup">
+        <TaskChoice value={task} onChange={app.setTask} isLabelHidden />
+        <RadioGroup
+          className="review-sides"
+          aria-label="Working side"
+          value={side}
+          onChange={(value) => app.setSide(value as Side)}
+        >
+          {sides.map((name) => (
+            <Radio key={name} value={name} className="side-option">
+              {name === 'left' ? 'Left' : 'Right'}
+            </Radio>
+          ))}
+        </RadioGroup>
+      </div>
+      <div className="review-actions no-print">
+        <Button className="button" onPress={() => app.show('start')}>
+          New video
+        </Button>
+        <Button className="button button-primary review-save" onPress={app.saveSession}>
+          Save session
+        </Button>
+      </div>
+    </header>
+  );
+}

@@ -1,0 +1,97 @@
+import { useEffect, useRef, useState } from 'react';
+import type { useRecording } from '../../app/AppContext';
+import { useSize } from '../../components/useSize';
+import { drawLegAt } from '../../drawing/drawLegAt';
+import type { Limits } from '../../protocol/limits';
+import type { Playhead } from './playhead';
+import { AttachVideo } from './AttachVideo';
+
+interface Props {
+  recording: NonNullable<ReturnType<typeof useRecording>>;
+  limits: Limits;
+  playhead: Playhead;
+}
+
+/** The video with leg and lane drawn over it; without the video, the drawing stands on a dark stage. */
+export function VideoStage({ recording, limits, playhead }: Props) {
+  const { video, track } = recording;
+  const [stage, { width, height }] = useSize<HTMLDivElement>();
+  const scale = Math.min(width / track.widthPx, height / track.heightPx);
+  const shown = { width: Math.floor(track.widthPx * scale), height: Math.floor(track.heightPx * scale) };
+  return (
+    <div
+      ref={stage}
+      className="stage"
+      style={{ '--picture': `${track.widthPx} / ${track.heightPx}` } as object}
+    >
+      <div className="stage-picture" style={shown}>
+        {video !== null && <Picture video={video} playhead={playhead} />}
+        <Overlay {...{ recording, limits, playhead, ...shown }} />
+      </div>
+      {video === null && <AttachVideo />}
+    </div>
+  );
+}
+
+function Picture({ video, playhead }: { video: File; playhead: Playhead }) {
+  const element = useRef<HTMLVideoElement>(null);
+  const [isBroken, setIsBroken] = useState(false);
+  useEffect(() => {
+    const shown = element.current;
+    if (shown === null) return;
+    const url = URL.createObjectURL(video);
+    shown.src = url;
+    const letGo = playhead.follow(shown);
+    return () => {
+      letGo();
+      shown.removeAttribute('src');
+      URL.revokeObjectURL(url);
+    };
+  }, [video, playhead]);
+  return (
+    <>
+      <video
+        ref={element}
+        muted
+        playsInline
+        preload="auto"
+        aria-label="The measured video"
+        onClick={playhead.togglePlaying}
+        onError={() => setIsBroken(element.current?.hasAttribute('src') ?? false)}
+      />
+      {isBroken && (
+        <p className="stage-message">
+          This browser can measure the video but can’t play it. The lines below are drawn without it.
+        </p>
+      )}
+    </>
+  );
+}
+
+interface OverlayProps extends Props {
+  width: number;
+  height: number;
+}
+
+function Overlay({ recording, limits, playhead, width, height }: OverlayProps) {
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const { track, measurement } = recording;
+  useEffect(() => {
+    const target = canvas.current;
+    const context = target?.getContext('2d') ?? null;
+    if (target === null || context === null || width === 0) return;
+    target.width = Math.round(width * devicePixelRatio);
+    target.height = Math.round(height * devicePixelRatio);
+    const draw = () => {
+      const scale = target.width / track.widthPx;
+      context.setTransform(1, 0, 0, 1, 0, 0);
+      context.clearRect(0, 0, target.width, target.height);
+      context.setTransform(scale, 0, 0, scale, 0, 0);
+      const { shownMs } = playhead.state();
+      drawLegAt(context, { track, measurement, limits }, shownMs, track.widthPx / width);
+    };
+    draw();
+    return playhead.subscribe(draw);
+  }, [track, measurement, limits, playhead, width, height]);
+  return <canvas ref={canvas} className="stage-overlay" aria-hidden="true" />;
+}

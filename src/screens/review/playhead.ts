@@ -1,0 +1,82 @@
+import { nearestFrame } from '../../drawing/nearestFrame';
+import { seekTimeMs } from '../../drawing/seekTimeMs';
+
+export interface PlayheadState {
+  /** Where the video is asked to stand, ms. */
+  timeMs: number;
+  /** Time of the frame that is on the screen, ms; behind timeMs while the video seeks. */
+  shownMs: number;
+  isPlaying: boolean;
+}
+
+/** The one clock of the review: video, plot and table follow it, and each may move it. Works without a video too. */
+export interface Playhead {
+  state(): PlayheadState;
+  subscribe(listener: () => void): () => void;
+  /** Moves to the frame nearest to a time. */
+  seek(timeMs: number): void;
+  step(frames: number): void;
+  togglePlaying(): void;
+  /** Follows a video element; returns the way to let go of it. */
+  follow(video: HTMLVideoElement): () => void;
+}
+
+/** @param timesMs  presentation times of the frames, ms, increasing */
+export function createPlayhead(timesMs: ArrayLike<number>): Playhead {
+  const firstMs = timesMs[0] ?? 0;
+  let state: PlayheadState = { timeMs: firstMs, shownMs: firstMs, isPlaying: false };
+  let followed: HTMLVideoElement | null = null;
+  const listeners = new Set<() => void>();
+
+  const change = (part: Partial<PlayheadState>) => {
+    state = { ...state, ...part };
+    listeners.forEach((listener) => listener());
+  };
+
+  const showFrame = (frame: number) => {
+    const timeMs = timesMs[Math.min(timesMs.length - 1, Math.max(0, frame))];
+    if (timeMs === undefined) return;
+    if (followed === null) return change({ timeMs, shownMs: timeMs });
+    followed.currentTime = seekTimeMs(timesMs, frame) / 1000;
+    change({ timeMs });
+  };
+
+  return {
+    state: () => state,
+    subscribe(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    seek: (timeMs) => showFrame(nearestFrame(timesMs, timeMs)),
+    step(frames) {
+      followed?.pause();
+      showFrame(nearestFrame(timesMs, state.timeMs) + frames);
+    },
+    togglePlaying() {
+      if (followed === null) return;
+      if (followed.paused) void followed.play().catch(() => undefined);
+      else followed.pause();
+    },
+    follow(video) {
+      followed = video;
+      let request = 0;
+      const onFrame = (_: number, { mediaTime }: { mediaTime: number }) => {
+        const shownMs = mediaTime * 1000;
+        change(video.seeking ? { shownMs } : { shownMs, timeMs: shownMs });
+        request = video.requestVideoFrameCallback(onFrame);
+      };
+      request = video.requestVideoFrameCallback(onFrame);
+      const onPlaying = () => change({ isPlaying: !video.paused });
+      video.addEventListener('play', onPlaying);
+      video.addEventListener('pause', onPlaying);
+      if (state.timeMs > firstMs) showFrame(nearestFrame(timesMs, state.timeMs));
+      return () => {
+        video.cancelVideoFrameCallback(request);
+        video.removeEventListener('play', onPlaying);
+        video.removeEventListener('pause', onPlaying);
+        if (followed === video) followed = null;
+        change({ isPlaying: false });
+      };
+    },
+  };
+}

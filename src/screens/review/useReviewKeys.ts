@@ -1,0 +1,37 @@
+import { useEffect } from 'react';
+import type { App } from '../../app/createApp';
+import type { Playhead } from './playhead';
+
+/** Where keys have a meaning of their own. */
+const ownKeys = 'input, select, textarea, [role="radio"], [role="listbox"], [role="option"], [role="dialog"]';
+
+/** Keys of the review: Space plays, left and right step a frame, up and down change the repetition, Ctrl+Z undoes. */
+export function useReviewKeys(app: App, playhead: Playhead, onSelect: (index: number) => void): void {
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      const target = event.target instanceof Element ? event.target : document.body;
+      if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z' && !event.shiftKey) {
+        app.undoLimits();
+      } else if (event.ctrlKey || event.metaKey || event.altKey || target.closest(ownKeys) !== null) {
+        return;
+      } else if (event.key === ' ' && target.closest('button, a') === null) {
+        playhead.togglePlaying();
+      } else if (event.key === 'ArrowLeft' || event.key === 'ArrowRight') {
+        playhead.step(event.key === 'ArrowRight' ? 1 : -1);
+      } else if (event.key === 'ArrowUp' || event.key === 'ArrowDown') {
+        if (target.closest('[role="grid"]') !== null) return; // The table moves its own selection.
+        const { selected, judgements } = app.store.getState();
+        const next = (selected ?? -1) + (event.key === 'ArrowDown' ? 1 : -1);
+        if (next < 0 || next >= judgements.length) return;
+        onSelect(next);
+      } else {
+        return;
+      }
+      event.preventDefault();
+      event.stopPropagation();
+    };
+    // Before the table, which would take left and right for moving between cells.
+    window.addEventListener('keydown', onKey, { capture: true });
+    return () => window.removeEventListener('keydown', onKey, { capture: true });
+  }, [app, playhead, onSelect]);
+}

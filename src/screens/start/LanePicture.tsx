@@ -1,0 +1,54 @@
+/** The one idea as a line drawing: three legs whose knees run in the lane, at its edge, and beside it. */
+export function LanePicture() {
+  return (
+    <svg
+      className="lane-picture"
+      viewBox="0 0 330 170"
+      role="img"
+      aria-label="Three legs with a lane standing on the foot: knee in the lane, knee at its edge, knee beside it"
+    >
+      <Leg x={55} kneeX={0} mark={<circle r="8" fill="var(--in-line)" />} words="in line" />
+      <Leg
+        x={165}
+        kneeX={15}
+        mark={
+          <>
+            <circle r="8" fill="var(--mark-hollow)" />
+            <path d="M0-8A8 8 0 0 0 0 8Z" fill="var(--near-limit)" />
+          </>
+        }
+        words="near the limit"
+      />
+      <Leg
+        x={275}
+        kneeX={32}
+        mark={<path d="M10 0L-7 8.5V-8.5Z" fill="var(--out-of-line)" />}
+        words="out of line"
+      />
+    </svg>
+  );
+}
+
+function Leg(props: { x: number; kneeX: number; mark: React.ReactNode; words: string }) {
+  const { x, kneeX, mark, words } = props;
+  return (
+    <g transform={`translate(${x} 0)`}>
+      <rect x="-15" y="10" width="30" height="120" fill="var(--lane)" />
+      <path d="M-15 10v120M15 10v120" stroke="var(--lane-edge)" strokeWidth="1.5" />
+      <path
+        d={`M0 12L${kneeX} 70L0 124M-4 124c-9 2-12 12-10 14h28c2-2-1-12-10-14z`}
+        fill="none"
+        stroke="var(--ink)"
+        strokeWidth="3"
+        strokeLinejoin="round"
+        strokeLinecap="round"
+      />
+      <g transform={`translate(${kneeX} 70)`} stroke="var(--mark-outline)" strokeWidth="1.5">
+        {mark}
+      </g>
+      <text y="163" textAnchor="middle" fill="var(--ink-soft)" fontSize="14">
+        {words}
+      </text>
+    </g>
+  );
+}

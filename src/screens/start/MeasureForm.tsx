@@ -1,0 +1,68 @@
+import { useState, type FormEvent } from 'react';
+import { Button } from 'react-aria-components';
+import { useApp, useAppState } from '../../app/AppContext';
+import { Choice, type Option } from '../../components/Choice';
+import { FileDrop } from '../../components/FileDrop';
+import { SideChoice } from '../../components/SideChoice';
+import { TaskChoice } from '../../components/TaskChoice';
+import type { PoseModel } from '../../keypoints/poseModel';
+import { findTask } from '../../protocol/tasks';
+import { ChosenVideo } from './ChosenVideo';
+
+const models: Option<PoseModel>[] = [
+  { id: 'lite', name: 'Quick (lite)', hint: 'For a first look, or a slow device. The least exact.' },
+  { id: 'full', name: 'Balanced (full)', hint: 'The usual choice.' },
+  { id: 'heavy', name: 'Thorough (heavy)', hint: 'The most exact, and several times slower.' },
+];
+
+/** Everything that a measurement needs: a video, the task, the working side, and how thoroughly to look. */
+export function MeasureForm() {
+  const app = useApp();
+  const { task, side } = useAppState((state) => state.setup);
+  const model = useAppState((state) => state.model);
+  const chosen = useAppState((state) => state.chosen);
+  const isOpening = useAppState((state) => state.opening === 'file');
+  const [wasPressed, setWasPressed] = useState(false);
+
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    setWasPressed(true);
+    void app.startTracking();
+  };
+
+  return (
+    <form className="measure-form" onSubmit={submit}>
+      <FileDrop
+        label="Drop a video here"
+        buttonText={chosen === null ? 'Choose a video' : 'Choose another video'}
+        onFile={(file) => void app.openFile(file)}
+      >
+        {chosen !== null && <ChosenVideo facts={chosen} />}
+        {chosen === null && (
+          <p>
+            {isOpening
+              ? 'Opening the file …'
+              : 'Drop a video here: the whole body, filmed square from the front.'}
+            <span className="small soft"> A saved session opens here too.</span>
+          </p>
+        )}
+      </FileDrop>
+      {wasPressed && chosen === null && !isOpening && (
+        <p className="small field-error" role="alert">
+          Choose a video first.
+        </p>
+      )}
+      <TaskChoice value={task} onChange={app.setTask} />
+      <SideChoice
+        value={side}
+        onChange={app.setSide}
+        hint={findTask(task).sideHint}
+        error={wasPressed && side === null ? 'Choose the working side first.' : null}
+      />
+      <Choice label="How closely to look" options={models} value={model} onChange={app.setModel} />
+      <Button type="submit" className="button button-primary">
+        Measure this video
+      </Button>
+    </form>
+  );
+}

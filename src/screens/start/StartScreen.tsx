@@ -1,0 +1,105 @@
+import { useEffect } from 'react';
+import { Button } from 'react-aria-components';
+import { useApp, useAppState } from '../../app/AppContext';
+import { AppMark } from '../../components/AppMark';
+import { Message } from '../../components/Message';
+import { DeviceLine } from './DeviceLine';
+import { LanePicture } from './LanePicture';
+import { MeasureForm } from './MeasureForm';
+import './start.css';
+
+/** What it is for, and two ways in: look at the example, or measure a video. */
+export function StartScreen() {
+  const app = useApp();
+  const problem = useAppState((state) => state.problem);
+  const opening = useAppState((state) => state.opening);
+  const hasResult = useAppState((state) => state.revision > 0);
+
+  useEffect(() => {
+    // The network starts while the person reads, so that the first measurement need not wait for it.
+    const timer = setTimeout(() => void app.prepare(), 1500);
+    return () => clearTimeout(timer);
+  }, [app]);
+
+  return (
+    <div className="start">
+      <header className="start-head">
+        <span className="brand">
+          <AppMark /> Overfoot
+        </span>
+        {hasResult && (
+          <Button className="button button-quiet" onPress={() => app.show('review')}>
+            Back to the result
+          </Button>
+        )}
+      </header>
+      <main className="start-main">
+        <h1>
+          Overfoot checks in a video whether the knee stays over the foot, and the hip over the knee, in every
+          repetition of a single-leg exercise.
+        </h1>
+        {problem !== null && (
+          <Message
+            kind="problem"
+            title={problem.title}
+            actions={
+              <Button className="button button-quiet" onPress={() => app.dismissProblem()}>
+                Close
+              </Button>
+            }
+          >
+            {problem.sentence}
+          </Message>
+        )}
+        <div className="start-doors">
+          <section className="card start-door" aria-labelledby="example-title">
+            <h2 id="example-title">See an example</h2>
+            <LanePicture />
+            <p>
+              An invented, rendered person stands up six times from a chair. Sometimes the knee leaves its
+              lane.
+            </p>
+            <Button
+              className="button"
+              isDisabled={opening === 'example'}
+              onPress={() => void app.openExample()}
+            >
+              {opening === 'example' ? 'Opening the example …' : 'Open the example'}
+            </Button>
+          </section>
+          <section className="card start-door" aria-labelledby="own-title">
+            <h2 id="own-title">Measure your own video</h2>
+            <MeasureForm />
+          </section>
+        </div>
+        <section className="start-notes" aria-label="Before you rely on it">
+          <div>
+            <h2>Before you rely on it</h2>
+            <ul className="start-cautions">
+              <li>
+                It shows alignment as a camera sees it. It makes no diagnosis and says nothing about the risk
+                of an injury.
+              </li>
+              <li>
+                Do the exercise only as your physiotherapist or doctor has shown you; what they say comes
+                first.
+              </li>
+              <li>
+                Stop when pain gets sharp or the knee gives way, locks or swells, and ask them before you go
+                on.
+              </li>
+            </ul>
+          </div>
+          <div>
+            <h2>Your video stays here</h2>
+            <p>
+              Everything stays on this device: the video is read, measured and drawn in this browser, and
+              nothing is sent anywhere.
+            </p>
+            <DeviceLine />
+          </div>
+        </section>
+      </main>
+    </div>
+  );
+}
