@@ -1,5 +1,5 @@
 /**
- * How far the knee stands off the line from hip to ankle: '4 % of leg length inward'.
+ * How far the knee stands off the line from hip to ankle: '4 % inward', of leg length.
  *
  * @param share  share of leg length, inward positive
  */

@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import type { MeasurementNote } from '../../../src/measurement/measurement';
+import { noteSentence } from '../../../src/words/noteSentence';
+import { reasonWords } from '../../../src/words/reasonWords';
+import { unfit } from '../../support/unfitWords';
+
+describe('noteSentence(note)', () => {
+  const notes: MeasurementNote[] = [
+    { kind: 'no-person', framesWithPerson: 3, frames: 210 },
+    { kind: 'no-repetitions' },
+    { kind: 'legs-not-seen', reason: 'out-of-picture' },
+    { kind: 'somebody-else', frames: 17 },
+    { kind: 'side-doubtful', side: 'left' },
+    { kind: 'few-frames', frameRateHz: 9.6 },
+  ];
+  it.each(notes)('says what, why and what to do for $kind', (note) => {
+    const sentence = noteSentence(note);
+    expect(sentence).toMatch(/^[A-Z].*\.$/);
+    expect(sentence.split(/[.:;] /).length).toBeGreaterThanOrEqual(2);
+    expect(sentence).not.toMatch(unfit);
+  });
+
+  it('carries the numbers', () => {
+    expect(noteSentence(notes[0]!)).toContain('3 of 210 frames');
+    expect(noteSentence(notes[3]!)).toContain('17 frames');
+    expect(noteSentence(notes[5]!)).toContain('10 frames a second');
+  });
+
+  it('names both legs where the side is doubtful', () => {
+    expect(noteSentence({ kind: 'side-doubtful', side: 'left' })).toMatch(
+      /left leg was chosen.*right leg is working/,
+    );
+    expect(noteSentence({ kind: 'side-doubtful', side: 'right' })).toMatch(
+      /right leg was chosen.*left leg is working/,
+    );
+  });
+
+  it('gives the advice that belongs to the reason', () => {
+    expect(noteSentence({ kind: 'legs-not-seen', reason: 'joint-unseen' })).toContain(
+      reasonWords['joint-unseen'].advice,
+    );
+  });
+});
