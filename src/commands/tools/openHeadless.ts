@@ -15,7 +15,9 @@ export interface Headless {
 }
 
 /** Builds where needed, serves the build, and opens the headless page. */
-export async function openHeadless(onProgress: (progress: Progress) => void = () => undefined): Promise<Headless> {
+export async function openHeadless(
+  onProgress: (progress: Progress) => void = () => undefined,
+): Promise<Headless> {
   const executablePath = findBrowser();
   ensureBuilt();
   const server = await serveBuild();

@@ -1,0 +1,25 @@
+import { defineConfig } from '@playwright/test';
+import { browserSwitches, findBrowser } from '../../src/commands/tools/findBrowser';
+import { projectRoot } from '../../src/commands/tools/projectRoot';
+
+const port = 4273;
+
+/** Tests in a browser, against the built pages: `npm run build` comes first. */
+export default defineConfig({
+  testDir: '.',
+  outputDir: `${projectRoot}test-results/browser`,
+  workers: 1, // The pose network takes all cores by itself.
+  timeout: 90_000,
+  forbidOnly: process.env['CI'] !== undefined,
+  reporter: [['list'], ['json', { outputFile: `${projectRoot}test-results/playwright.json` }]],
+  use: {
+    baseURL: `http://127.0.0.1:${port}/`,
+    launchOptions: { executablePath: findBrowser(), args: browserSwitches },
+    screenshot: 'only-on-failure',
+  },
+  webServer: {
+    command: `npx vite preview --host 127.0.0.1 --port ${port} --strictPort`,
+    cwd: projectRoot,
+    url: `http://127.0.0.1:${port}/`,
+  },
+});
