@@ -69,6 +69,7 @@ async function measureFile(file: File, request: MeasureRequest): Promise<Measure
         framesWithPerson: Array.from({ length: frames }, (_, i) => hasPerson(track, i)).filter(Boolean)
           .length,
         framesPerSecond: frames / seconds,
+        tensors: await tracker.countTensors(),
         device,
       },
     };

@@ -22,6 +22,8 @@ export interface PipelineFacts {
   framesWithPerson: number;
   /** From opening the file to the last measured number, with the model loaded before. */
   framesPerSecond: number;
+  /** Tensors that the pose worker holds afterwards: must not grow from one recording to the next. */
+  tensors: number;
   device: PoseDevice;
 }
 

@@ -1,5 +1,6 @@
 import { expose, transfer } from 'comlink';
 import * as poseDetection from '@tensorflow-models/pose-detection';
+import * as tf from '@tensorflow/tfjs-core';
 import { keypointCount } from '../../keypoints/keypointNames';
 import type { KeypointRow } from '../../keypoints/keypointTrack';
 import type { PoseDevice, PoseModel } from '../../keypoints/poseModel';
@@ -7,27 +8,39 @@ import { pickBackend } from './pickBackend';
 
 let detector: poseDetection.PoseDetector | undefined;
 let device: Promise<PoseDevice> | undefined;
+/** The job under way: messages may arrive in the middle of it, and the detector does one picture at a time. */
+let lastJob: Promise<unknown> = Promise.resolve();
+
+/** Runs a job after all that were asked for before it. */
+function inTurn<Value>(job: () => Promise<Value>): Promise<Value> {
+  const result = lastJob.then(job);
+  lastJob = result.catch(() => undefined);
+  return result;
+}
 
 const worker = {
   /** Starts the backend and loads a model; a second call changes the model. */
-  async load(model: PoseModel, assetsUrl: string): Promise<PoseDevice> {
-    device ??= pickBackend(assetsUrl);
-    const started = await device;
-    detector?.dispose();
-    detector = await poseDetection.createDetector(poseDetection.SupportedModels.BlazePose, {
-      runtime: 'tfjs',
-      modelType: model,
-      // The library's own smoothing depends on how fast frames come; the raw points are kept instead.
-      enableSmoothing: false,
-      detectorModelUrl: `${assetsUrl}models/blazepose-detector.json`,
-      landmarkModelUrl: `${assetsUrl}models/blazepose-${model}.json`,
+  load(model: PoseModel, assetsUrl: string): Promise<PoseDevice> {
+    return inTurn(async () => {
+      device ??= pickBackend(assetsUrl);
+      const started = await device;
+      detector?.dispose();
+      detector = undefined;
+      detector = await poseDetection.createDetector(poseDetection.SupportedModels.BlazePose, {
+        runtime: 'tfjs',
+        modelType: model,
+        // The library's own smoothing depends on how fast frames come; the raw points are kept instead.
+        enableSmoothing: false,
+        detectorModelUrl: `${assetsUrl}models/blazepose-detector.json`,
+        landmarkModelUrl: `${assetsUrl}models/blazepose-${model}.json`,
+      });
+      return started;
     });
-    return started;
   },
 
   /** Forgets where the person was, so that the next frame is searched afresh. */
-  reset(): void {
-    loaded().reset();
+  reset(): Promise<void> {
+    return inTurn(async () => loaded().reset());
   },
 
   /**
@@ -37,24 +50,30 @@ const worker = {
    * @param scale  px of the displayed video for one px of this picture
    * @returns interleaved x, y (px of the displayed video), score; null where no person is found
    */
-  async estimate(picture: ImageBitmap, scale: number, timeMs: number): Promise<KeypointRow | null> {
-    try {
-      const row = await estimateRow(picture, scale, timeMs);
-      return row === null ? null : transfer(row, [row.buffer]);
-    } finally {
-      picture.close();
-    }
+  estimate(picture: ImageBitmap, scale: number, timeMs: number): Promise<KeypointRow | null> {
+    return inTurn(async () => {
+      try {
+        const row = await estimateRow(picture, scale, timeMs);
+        return row === null ? null : transfer(row, [row.buffer]);
+      } finally {
+        picture.close();
+      }
+    });
   },
 
   /** Seconds that the detector alone takes over pictures that are already here; for the benchmark. */
-  async timeBareLoop(pictures: ImageBitmap[]): Promise<number> {
-    loaded().reset();
-    const start = performance.now();
-    for (const [index, picture] of pictures.entries()) await estimateRow(picture, 1, index);
-    const seconds = (performance.now() - start) / 1000;
-    pictures.forEach((picture) => picture.close());
-    return seconds;
+  timeBareLoop(pictures: ImageBitmap[]): Promise<number> {
+    return inTurn(async () => {
+      loaded().reset();
+      const start = performance.now();
+      for (const [index, picture] of pictures.entries()) await estimateRow(picture, 1, index);
+      const seconds = (performance.now() - start) / 1000;
+      pictures.forEach((picture) => picture.close());
+      return seconds;
+    });
   },
+
+  countTensors: (): number => tf.memory().numTensors,
 };
 
 function loaded(): poseDetection.PoseDetector {
