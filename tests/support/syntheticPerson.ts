@@ -70,7 +70,7 @@ export interface Film {
   /** One a frame of the track. */
   frames: TrueFrame[];
   /** In order of time; false starts are none. */
-  repetitions: TrueRepetition[];
+  readonly repetitions: TrueRepetition[];
 }
 
 const usual = {
@@ -131,13 +131,19 @@ export function filmPerson(wishes: Partial<Scene> = {}): Film {
     untilMs: Math.min(scene.filmed.untilMs, timeline.endMs),
   };
   const frames = frameTimes(scene, filmed).map(look);
+  const truths = () =>
+    timeline.repetitions.flatMap(({ completeness, events }) => {
+      const repetition = trueRepetition(events, filmed, scene.side, look);
+      return repetition === null ? [] : [{ ...repetition, completeness: repetition.cut ?? completeness }];
+    });
+  let repetitions: TrueRepetition[] | null = null;
   return {
     track: observe(frames, scene, camera),
     frames,
-    repetitions: timeline.repetitions.flatMap(({ completeness, events }) => {
-      const repetition = trueRepetition(events, filmed, scene.side, look);
-      return repetition === null ? [] : [{ ...repetition, completeness: repetition.cut ?? completeness }];
-    }),
+    // Only when asked for, since a close look takes longer than the filming.
+    get repetitions() {
+      return (repetitions ??= truths());
+    },
   };
 }
 
