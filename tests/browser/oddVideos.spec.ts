@@ -1,0 +1,130 @@
+import { expect, test, type Page } from '@playwright/test';
+import type { MeasuredRecording } from '../../src/headless/headlessPage';
+import {
+  addVideoMaker,
+  completeRepetitions,
+  fixture,
+  measured,
+  openHeadlessPage,
+} from '../support/browser/headlessPage';
+import type { Recipe } from '../support/browser/videoMaker';
+
+/** The second repetition of fixtures/short.mp4, with the quiet sitting around it, seconds. */
+const oneRepetition = { fromS: 4.5, toS: 9.3 };
+
+/** The network's small model reads the same person within this when a picture is stored anew or stands elsewhere, degrees. */
+const sameWithinDeg = 2.5;
+
+async function measureRemade(
+  page: Page,
+  recipe: Recipe,
+  setup: Parameters<typeof measured>[1] = {},
+): Promise<MeasuredRecording> {
+  await openHeadlessPage(page, fixture('short.mp4'));
+  await addVideoMaker(page);
+  await page.evaluate((asked) => window.videoMaker.remake(asked), { ...oneRepetition, ...recipe });
+  return measured(page, setup);
+}
+
+/** The peak of the one repetition, which must be there and complete. */
+function onlyPeakDeg(recording: MeasuredRecording): number {
+  const found = completeRepetitions(recording);
+  expect(found).toHaveLength(1);
+  const peak = found[0]!.kneeAngleMaxDeg;
+  expect(peak).not.toBeNull();
+  return peak!.value;
+}
+
+test.describe('the same movement in odd videos', () => {
+  let plain: MeasuredRecording;
+  let plainPeakDeg: number;
+
+  test.beforeAll(async ({ browser }) => {
+    const page = await browser.newPage();
+    plain = await measureRemade(page, {});
+    plainPeakDeg = onlyPeakDeg(plain);
+    await page.close();
+  });
+
+  test('is found once in the plain part', () => {
+    expect(plain.pipeline.frames).toBe(144);
+    expect(plain.notes).toEqual([]);
+    expect(plain.shortfall).toBeNull();
+    expect(plainPeakDeg).toBeGreaterThan(3);
+  });
+
+  const sizes: [name: string, recipe: Recipe, toleranceDeg: number][] = [
+    ['landscape', { size: { width: 1280, height: 720 } }, sameWithinDeg],
+    ['square', { size: { width: 720, height: 720 } }, sameWithinDeg],
+    // The whole person is 160 px tall: a pixel is a degree at the knee.
+    ['320x240', { size: { width: 320, height: 240 } }, 2 * sameWithinDeg],
+  ];
+  for (const [name, recipe, toleranceDeg] of sizes) {
+    test(`reads the same in ${name}`, async ({ page }) => {
+      const recording = await measureRemade(page, recipe);
+      expect(recording.session.video).toMatchObject({
+        widthPx: recipe.size!.width,
+        heightPx: recipe.size!.height,
+      });
+      expect(Math.abs(onlyPeakDeg(recording) - plainPeakDeg)).toBeLessThan(toleranceDeg);
+    });
+  }
+
+  for (const frameRateHz of [10, 15, 60]) {
+    test(`reads the same at ${frameRateHz} frames a second`, async ({ page }) => {
+      const recording = await measureRemade(page, { frameRateHz });
+      expect(recording.pipeline.frames).toBeCloseTo(4.8 * frameRateHz, -0.5);
+      expect(Math.abs(onlyPeakDeg(recording) - plainPeakDeg)).toBeLessThan(sameWithinDeg);
+      expect(recording.notes.map(({ kind }) => kind)).toEqual(frameRateHz < 15 ? ['few-frames'] : []);
+    });
+  }
+
+  for (const rotation of [90, 180, 270] as const) {
+    test(`reads the same where the file says to turn it by ${rotation} degrees`, async ({ page }) => {
+      const recording = await measureRemade(page, { rotation });
+      expect(recording.session.video).toMatchObject({ widthPx: 540, heightPx: 960 });
+      expect(Math.abs(onlyPeakDeg(recording) - plainPeakDeg)).toBeLessThan(sameWithinDeg);
+    });
+  }
+
+  test('keeps its own times where the first frame comes late', async ({ page }) => {
+    const recording = await measureRemade(page, { startS: 0.7 });
+    expect(recording.session.observed.timesMs[0]).toBeCloseTo(700, -1);
+    const [late] = completeRepetitions(recording);
+    const [early] = completeRepetitions(plain);
+    expect(late!.events.seatOffMs! - early!.events.seatOffMs!).toBeCloseTo(700, -2);
+  });
+
+  test('stays with the person when somebody else passes behind', async ({ page }) => {
+    const recording = await measureRemade(page, { bystander: true });
+    expect(Math.abs(onlyPeakDeg(recording) - plainPeakDeg)).toBeLessThan(sameWithinDeg);
+  });
+
+  test('says that the side is doubtful where the other one was chosen', async ({ page }) => {
+    const recording = await measureRemade(page, {}, { side: 'left' });
+    expect(recording.notes).toContainEqual({ kind: 'side-doubtful', side: 'left' });
+    expect(recording.session.setup.side).toBe('left');
+  });
+
+  test('is found with the legs out of the picture, but not measured', async ({ page }) => {
+    const recording = await measureRemade(page, {
+      size: { width: 540, height: 580 },
+      place: { x: 0, y: 0, width: 540, height: 960 },
+    });
+    const { repetitions } = recording.session.derived;
+    expect(repetitions.length).toBeGreaterThan(0);
+    for (const { judgement } of repetitions) {
+      expect(judgement).toMatchObject({ verdict: 'not-measured', reason: 'out-of-picture', worst: null });
+    }
+    expect(recording.notes).toContainEqual({ kind: 'legs-not-seen', reason: 'out-of-picture' });
+  });
+});
+
+test('reads a 4K video', async ({ page }) => {
+  const recording = await measureRemade(page, { toS: 4.9, size: { width: 3840, height: 2160 } });
+  expect(recording.session.video).toMatchObject({ widthPx: 3840, heightPx: 2160 });
+  expect(recording.pipeline.framesWithPerson).toBe(recording.pipeline.frames);
+  // The figure's hips are 580 of 960 px down, and so are they in 2160.
+  const { points, yPx } = recording.session.observed;
+  expect(Math.abs(yPx[points.indexOf('right_hip')]! - (580 / 960) * 2160)).toBeLessThan(100);
+});
