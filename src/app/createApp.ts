@@ -1,5 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { trackVideo } from '../analysis/trackVideo';
+import { VideoProblem } from '../frames/videoProblem';
 import type { PoseModel } from '../keypoints/poseModel';
 import type { Setup } from '../measurement/measurement';
 import { defaultLimits, type Limits } from '../protocol/limits';
@@ -58,6 +59,8 @@ export function createApp(adapters: Adapters): App {
   let recording: Recording | null = null;
   let chosenFile: File | null = null;
   let job = new AbortController();
+  /** Where to go back to when tracking does not come to its end. */
+  let cameFrom: 'start' | 'review' = 'start';
 
   /** Begins a job that ends every other one; what it throws becomes a problem, unless it was cancelled. */
   const run = async (doing: string, work: (signal: AbortSignal) => Promise<void>) => {
@@ -71,6 +74,11 @@ export function createApp(adapters: Adapters): App {
     } finally {
       if (!signal.aborted) set({ opening: null, progress: null });
     }
+  };
+
+  const forgetTracker = () => {
+    keeper.discard();
+    set({ device: { state: 'unknown' } });
   };
 
   const showRecording = (next: Recording, limits: LimitHistory) => {
@@ -104,7 +112,8 @@ export function createApp(adapters: Adapters): App {
   };
 
   const track = async (video: File, setup: Setup, origin: Recording['origin'], note: string) => {
-    const { screen: cameFrom, model: size } = get();
+    const { screen, model: size } = get();
+    cameFrom = screen === 'review' ? 'review' : 'start';
     await run('be tracked', async (signal) => {
       set({ screen: 'tracking', progress: null });
       try {
@@ -125,7 +134,11 @@ export function createApp(adapters: Adapters): App {
           source.close();
         }
       } catch (error) {
-        if (!signal.aborted) set({ screen: cameFrom });
+        if (!signal.aborted) {
+          set({ screen: cameFrom });
+          // After a failure of its own a tracker may never answer again; the next video gets a new one.
+          if (!(error instanceof VideoProblem)) forgetTracker();
+        }
         throw error;
       }
     });
@@ -200,8 +213,8 @@ export function createApp(adapters: Adapters): App {
       if (get().screen !== 'tracking') return;
       job.abort();
       // Ends the work at once, and no answer that is still under way can slip into the next recording.
-      keeper.discard();
-      set({ screen: recording === null ? 'start' : 'review', progress: null, device: { state: 'unknown' } });
+      forgetTracker();
+      set({ screen: cameFrom, progress: null });
     },
     watchPictures(watcher) {
       watchers.add(watcher);
