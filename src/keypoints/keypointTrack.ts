@@ -29,7 +29,8 @@ export type KeypointRow = Float32Array;
 /**
  * Joins rows as they come from the tracker into one track.
  *
- * @param rows  one entry a frame; null where no person was found
+ * @param rows  one entry a frame; null where no person was found; a point that the network gives no number for (as
+ *   graphics hardware now and then does) stays at 0 with score 0, unseen
  * @throws RangeError where times do not increase or a row has the wrong length
  */
 export function buildKeypointTrack(
@@ -58,9 +59,11 @@ export function buildKeypointTrack(
     }
     for (let point = 0; point < keypointCount; point++) {
       const at = frame * keypointCount + point;
-      track.xPx[at] = row[point * 3]!;
-      track.yPx[at] = row[point * 3 + 1]!;
-      track.score[at] = row[point * 3 + 2]!;
+      const [x, y, score] = row.subarray(point * 3, point * 3 + 3) as unknown as [number, number, number];
+      if (!Number.isFinite(x + y + score)) continue;
+      track.xPx[at] = x;
+      track.yPx[at] = y;
+      track.score[at] = score;
     }
   });
   return track;

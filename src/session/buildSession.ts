@@ -82,5 +82,6 @@ function rounded(values: ArrayLike<number>, digits: number): number[] {
 
 function round(value: number, digits: number): number {
   const factor = 10 ** digits;
-  return Math.round(value * factor) / factor;
+  // The sum with 0 turns -0, which JSON can't hold, into 0.
+  return Math.round(value * factor) / factor + 0;
 }

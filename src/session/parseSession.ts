@@ -1,4 +1,4 @@
-import { keypointCount, keypointNames } from '../keypoints/keypointNames';
+import { checkSession } from './checkSession';
 import { sessionSchema, sessionVersion, type SessionDocument } from './sessionDocument';
 import { SessionProblem } from './sessionProblem';
 
@@ -26,7 +26,7 @@ export function parseSession(text: string): SessionDocument {
       `This session document is damaged at ${where} (${issue?.message ?? 'unknown'}). Save it again where it came from.`,
     );
   }
-  checkObserved(result.data);
+  checkSession(result.data);
   return result.data;
 }
 
@@ -42,28 +42,5 @@ function checkVersion(data: unknown): void {
     throw new SessionProblem(
       `This session document is of version ${version}; this program reads up to ${sessionVersion}. Update the program.`,
     );
-  }
-}
-
-/** What the schema can't say: arrays that belong together fit, and time runs forward. */
-function checkObserved({ observed, derived }: SessionDocument): void {
-  const frames = observed.timesMs.length;
-  for (const name of ['xPx', 'yPx', 'score'] as const) {
-    if (observed[name].length !== frames * keypointCount) {
-      throw new SessionProblem(
-        `This session document is damaged: "observed.${name}" has ${observed[name].length} values ` +
-          `where ${frames} frames need ${frames * keypointCount}. Save it again where it came from.`,
-      );
-    }
-  }
-  if (observed.timesMs.some((timeMs, i) => i > 0 && timeMs <= observed.timesMs[i - 1]!)) {
-    throw new SessionProblem('This session document is damaged: its frame times do not increase.');
-  }
-  if (observed.points.some((name, i) => name !== keypointNames[i])) {
-    throw new SessionProblem('This session document is damaged: its body points are in another order.');
-  }
-  const samples = derived.kneeAngleDeg.values.length;
-  if (derived.repetitions.some(({ loadedFrom, loadedTo }) => loadedFrom > loadedTo || loadedTo >= samples)) {
-    throw new SessionProblem('This session document is damaged: a repetition lies outside the recording.');
   }
 }

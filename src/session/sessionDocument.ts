@@ -63,7 +63,10 @@ const observed = z.strictObject({
   timesMs: z.array(timeMs).max(mostFrames).describe('Presentation time of each frame, strictly increasing.'),
   xPx: perPoint.describe('Picture px as displayed, x right; frame after frame, one a point.'),
   yPx: perPoint.describe('Picture px as displayed, y down.'),
-  score: perPoint.describe("The network's confidence, 0 to 1; all 0 in a frame without a person."),
+  score: z
+    .array(finite.min(0).max(1))
+    .max(mostFrames * keypointCount)
+    .describe("The network's confidence, 0 to 1; all 0 in a frame without a person."),
 });
 
 const repetition = z.strictObject({

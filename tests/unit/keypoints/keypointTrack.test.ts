@@ -52,6 +52,16 @@ describe('buildKeypointTrack(widthPx, heightPx, rows)', () => {
     expect(track.xPx[33]).toBe(7);
   });
 
+  it('leaves a point that is no number unseen, and keeps the others', () => {
+    const row = rowFrom(1);
+    row[5 * 3 + 1] = NaN;
+    row[6 * 3] = Infinity;
+    const track = buildKeypointTrack(640, 480, [{ timeMs: 0, row }]);
+    expect([track.xPx[5], track.yPx[5], track.score[5], track.score[6]]).toEqual([0, 0, 0, 0]);
+    // Point 7 starts at 1 + 7 x 3.
+    expect([track.xPx[7], track.yPx[7], track.score[7]]).toEqual([22, 23, 24]);
+  });
+
   it('makes an empty track of no rows', () => {
     expect(frameCount(buildKeypointTrack(640, 480, []))).toBe(0);
   });
