@@ -12,30 +12,26 @@ import { formatAngle } from '../../words/formatAngle';
 import { formatDeviation } from '../../words/formatDeviation';
 import { reasonWords } from '../../words/reasonWords';
 import { completenessWords } from './completenessWords';
-import { WorstStill } from './WorstStill';
+import { StillFigure } from './StillFigure';
+import { stillMoment } from './stillMoment';
 
 interface Props {
   recording: NonNullable<ReturnType<typeof useRecording>>;
   repetition: MeasuredRepetition;
   judgement: Judgement;
   limits: Limits;
+  /** False where the still stands elsewhere. */
+  showsStill: boolean;
   onSeek: (timeMs: number) => void;
 }
 
 /** One repetition: the picture at its worst instant, and its numbers in words. */
-export function RepetitionPanel({ recording, repetition, judgement, limits, onSeek }: Props) {
-  const { timesMs, setup } = recording.measurement;
-  const { worst } = judgement;
-  const middleMs = (timesMs[repetition.loadedFrom]! + timesMs[repetition.loadedTo]!) / 2;
-  const stillMs = worst?.timeMs ?? middleMs;
+export function RepetitionPanel({ recording, repetition, judgement, limits, showsStill, onSeek }: Props) {
+  const { setup } = recording.measurement;
+  const moment = stillMoment(recording.measurement, repetition, judgement);
   return (
     <section className="repetition" aria-label={`Repetition ${repetition.number}`}>
-      <figure className="repetition-still">
-        <WorstStill {...{ recording, limits, timeMs: stillMs }} />
-        <figcaption className="small soft">
-          {worst === null ? 'Middle of the repetition' : 'Worst instant'}, {formatTime(stillMs)}
-        </figcaption>
-      </figure>
+      {showsStill && <StillFigure {...{ recording, limits, moment }} />}
       <div className="repetition-words">
         <h2 className="repetition-title">
           Repetition {repetition.number}: <VerdictLabel judgement={judgement} side={setup.side} />
@@ -46,7 +42,7 @@ export function RepetitionPanel({ recording, repetition, judgement, limits, onSe
           </p>
         )}
         <Facts repetition={repetition} judgement={judgement} task={setup.task} />
-        <Button className="button repetition-go no-print" onPress={() => onSeek(stillMs)}>
+        <Button className="button repetition-go no-print" onPress={() => onSeek(moment.timeMs)}>
           Show this moment in the video
         </Button>
       </div>

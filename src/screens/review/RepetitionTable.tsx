@@ -48,7 +48,7 @@ export function RepetitionTable({ measurement, judgements, selected, now, onSele
         {formatTime(timesMs[repetition.loadedFrom]!)}
         {lacking !== null && <span className="table-lacking">{lacking.short}</span>}
       </>,
-      <VerdictLabel key="verdict" judgement={judgement} side={setup.side} />,
+      <VerdictLabel key="verdict" judgement={judgement} side={setup.side} isShort={isNarrow} />,
       alignmentScorePct === null ? '–' : `${Math.round(alignmentScorePct)} %`,
       worst === null ? (
         <span className="soft">{judgement.reason === null ? '–' : reasonWords[judgement.reason].short}</span>

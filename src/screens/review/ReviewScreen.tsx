@@ -4,6 +4,7 @@ import { useApp, useAppState, useRecording } from '../../app/AppContext';
 import { AnglePlot } from '../../components/AnglePlot';
 import { Message } from '../../components/Message';
 import { Terms } from '../../components/Terms';
+import { useMediaQuery } from '../../components/useMediaQuery';
 import { LimitsPanel } from './LimitsPanel';
 import { Notes } from './Notes';
 import { createPlayhead } from './playhead';
@@ -11,6 +12,8 @@ import { RepetitionPanel } from './RepetitionPanel';
 import { RepetitionTable } from './RepetitionTable';
 import './review.css';
 import { ReviewHead } from './ReviewHead';
+import { StillFigure } from './StillFigure';
+import { stillMoment } from './stillMoment';
 import { terms } from './terms';
 import { Transport } from './Transport';
 import { usePlayhead } from './usePlayhead';
@@ -44,6 +47,7 @@ function Review({ recording }: { recording: NonNullable<ReturnType<typeof useRec
   );
   useReviewKeys(app, playhead, select);
   const now = usePlayhead(playhead, ({ timeMs }) => repetitionAt(measurement, timeMs));
+  const isStillInStage = useMediaQuery('(width >= 64rem)') && track.heightPx > track.widthPx;
   const shown = selected === null ? undefined : measurement.repetitions[selected];
   const judgement = selected === null ? undefined : judgements[selected];
 
@@ -69,7 +73,16 @@ function Review({ recording }: { recording: NonNullable<ReturnType<typeof useRec
       <main className="review-main">
         <div className="review-left">
           <section className="review-video" aria-label="Video">
-            <VideoStage recording={recording} limits={limits} playhead={playhead} />
+            <div className="review-pictures">
+              <VideoStage recording={recording} limits={limits} playhead={playhead} />
+              {isStillInStage && shown !== undefined && judgement !== undefined && (
+                <StillFigure
+                  recording={recording}
+                  limits={limits}
+                  moment={stillMoment(measurement, shown, judgement)}
+                />
+              )}
+            </div>
             <Transport playhead={playhead} endMs={track.timesMs.at(-1) ?? 0} hasVideo={video !== null} />
           </section>
           <div className="card review-plot">
@@ -99,6 +112,7 @@ function Review({ recording }: { recording: NonNullable<ReturnType<typeof useRec
             ) : (
               <RepetitionPanel
                 {...{ recording, limits, judgement, repetition: shown, onSeek: playhead.seek }}
+                showsStill={!isStillInStage}
               />
             )}
           </div>

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import type { useRecording } from '../../app/AppContext';
+import { useSize } from '../../components/useSize';
 import { drawLegAt } from '../../drawing/drawLegAt';
 import { frameLeg } from '../../drawing/frameLeg';
 import { legBox } from '../../drawing/legBox';
@@ -14,12 +15,10 @@ interface Props {
   timeMs: number;
 }
 
-/** Size of the still on the screen, px. */
-const size = { width: 190, height: 260 };
-
 /** The leg at one instant, cut out of the video, with its lines; without the video, the lines alone. */
 export function WorstStill({ recording, limits, timeMs }: Props) {
   const { video, track, measurement } = recording;
+  const [frame, { width, height }] = useSize<HTMLDivElement>();
   const canvas = useRef<HTMLCanvasElement>(null);
   const reader = useRef<StillReader>(null);
   const [hasFailed, setHasFailed] = useState(false);
@@ -37,42 +36,33 @@ export function WorstStill({ recording, limits, timeMs }: Props) {
   useEffect(() => {
     const target = canvas.current;
     const context = target?.getContext('2d') ?? null;
-    if (target === null || context === null) return;
+    if (target === null || context === null || width === 0 || height === 0) return;
+    const nearest = nearestFrame(track.timesMs, timeMs);
+    const box = legBox(frameLeg(track, nearest, measurement.setup.side), track, width / height);
     const draw = (picture: HTMLVideoElement | null) => {
-      const frame = nearestFrame(track.timesMs, timeMs);
-      const leg = frameLeg(track, frame, measurement.setup.side);
-      const box = legBox(leg, track, size.width / size.height);
+      target.width = Math.round(width * devicePixelRatio);
+      target.height = Math.round(height * devicePixelRatio);
       const scale = target.width / box.width;
       context.setTransform(scale, 0, 0, scale, -box.x * scale, -box.y * scale);
-      context.clearRect(box.x, box.y, box.width, box.height);
       if (picture !== null) context.drawImage(picture, 0, 0, track.widthPx, track.heightPx);
-      drawLegAt(context, { track, measurement, limits }, timeMs, box.width / size.width);
+      drawLegAt(context, { track, measurement, limits }, timeMs, box.width / width);
+      setHasFailed(picture === null && video !== null);
     };
-    if (reader.current === null) return draw(null);
-    const onPicture = (picture: HTMLVideoElement) => {
-      setHasFailed(false);
-      draw(picture);
-    };
-    const onFailure = () => {
-      setHasFailed(true);
-      draw(null);
-    };
-    reader.current.read(seekTimeMs(track.timesMs, nearestFrame(track.timesMs, timeMs)), onPicture, onFailure);
-  }, [video, track, measurement, limits, timeMs]);
+    if (reader.current === null) draw(null);
+    else
+      reader.current.read(
+        seekTimeMs(track.timesMs, nearest),
+        (picture) => draw(picture),
+        () => draw(null),
+      );
+  }, [video, track, measurement, limits, timeMs, width, height]);
 
   return (
-    <>
-      <canvas
-        ref={canvas}
-        className="still"
-        width={size.width * 2}
-        height={size.height * 2}
-        role="img"
-        aria-label="The leg at this instant, with its lane"
-      />
+    <div ref={frame} className="still">
+      <canvas ref={canvas} role="img" aria-label="The leg at this instant, with its lane" />
       {hasFailed && (
-        <p className="small soft">The picture could not be read; the lines are drawn without it.</p>
+        <p className="still-message small">The picture could not be read; only the lines are drawn.</p>
       )}
-    </>
+    </div>
   );
 }

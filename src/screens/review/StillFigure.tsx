@@ -1,0 +1,24 @@
+import type { useRecording } from '../../app/AppContext';
+import { formatTime } from '../../components/formatTime';
+import type { Limits } from '../../protocol/limits';
+import { WorstStill } from './WorstStill';
+import type { StillMoment } from './stillMoment';
+
+interface Props {
+  recording: NonNullable<ReturnType<typeof useRecording>>;
+  limits: Limits;
+  moment: StillMoment;
+}
+
+/** The leg at a repetition's worst instant, with what it is below. */
+export function StillFigure({ recording, limits, moment }: Props) {
+  const { number, timeMs, isWorst } = moment;
+  return (
+    <figure className="still-figure">
+      <WorstStill {...{ recording, limits, timeMs }} />
+      <figcaption className="small">
+        Repetition {number}, {isWorst ? 'worst instant' : 'in its middle'}: {formatTime(timeMs)}
+      </figcaption>
+    </figure>
+  );
+}

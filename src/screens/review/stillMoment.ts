@@ -1,0 +1,19 @@
+import type { MeasuredRepetition, Measurement } from '../../measurement/measurement';
+import type { Judgement } from '../../scoring/judge';
+
+/** The moment of a repetition that is worth a picture. */
+export interface StillMoment {
+  number: number;
+  timeMs: number;
+  /** False where nothing was measured; then it is the middle of the repetition. */
+  isWorst: boolean;
+}
+
+export function stillMoment(
+  { timesMs }: Measurement,
+  { number, loadedFrom, loadedTo }: MeasuredRepetition,
+  { worst }: Judgement,
+): StillMoment {
+  if (worst !== null) return { number, timeMs: worst.timeMs, isWorst: true };
+  return { number, timeMs: (timesMs[loadedFrom]! + timesMs[loadedTo]!) / 2, isWorst: false };
+}

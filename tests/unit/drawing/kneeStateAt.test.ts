@@ -1,0 +1,42 @@
+import { describe, expect, it } from 'vitest';
+import { kneeStateAt } from '../../../src/drawing/kneeStateAt';
+import { picturePointing } from '../../../src/drawing/verdictForm';
+import { reasonCode } from '../../../src/measurement/curve';
+import type { Measurement } from '../../../src/measurement/measurement';
+
+const limits = { kneeInwardDeg: 10, kneeOutwardDeg: 6 };
+const measurement = {
+  timesMs: Float64Array.of(0, 100, 200, 300, 400),
+  kneeAngleDeg: {
+    values: Float64Array.of(1, 9, 13, -9, 0),
+    missing: Uint8Array.of(0, 0, 0, 0, reasonCode('joint-unseen')),
+  },
+} as Measurement;
+
+describe('kneeStateAt(measurement, limits, timeMs)', () => {
+  it.each([
+    [0, 'in-line', 'inward'],
+    [90, 'near-limit', 'inward'],
+    [210, 'out-of-line', 'inward'],
+    [300, 'out-of-line', 'outward'],
+  ])('at %f ms says %s, %s', (timeMs, verdict, direction) => {
+    const state = kneeStateAt(measurement, limits, timeMs);
+    expect(state.verdict).toBe(verdict);
+    if (verdict !== 'in-line') expect(state.direction).toBe(direction);
+  });
+
+  it('says not measured where there is no angle or no sample', () => {
+    expect(kneeStateAt(measurement, limits, 400)).toEqual({ verdict: 'not-measured', direction: null });
+    const empty = { ...measurement, timesMs: new Float64Array() };
+    expect(kneeStateAt(empty, limits, 0).verdict).toBe('not-measured');
+  });
+});
+
+describe('picturePointing(side, direction)', () => {
+  it('points to the picture’s middle for inward, seen by somebody who faces the person', () => {
+    expect(picturePointing('right', 'inward')).toBe('right');
+    expect(picturePointing('left', 'inward')).toBe('left');
+    expect(picturePointing('right', 'outward')).toBe('left');
+    expect(picturePointing('left', 'outward')).toBe('right');
+  });
+});
