@@ -6,6 +6,7 @@ const rooms = {
   protocol: [],
   keypoints: [],
   signal: [],
+  statistics: [],
   geometry: ['protocol'],
   segmentation: ['protocol'],
   measurement: ['protocol', 'keypoints', 'signal', 'geometry', 'segmentation'],

@@ -3,7 +3,7 @@ export function LanePicture() {
   return (
     <svg
       className="lane-picture"
-      viewBox="0 0 330 170"
+      viewBox="15 0 305 250"
       role="img"
       aria-label="Three legs with a lane standing on the foot: knee in the lane, knee at its edge, knee beside it"
     >
@@ -33,20 +33,20 @@ function Leg(props: { x: number; kneeX: number; mark: React.ReactNode; words: st
   const { x, kneeX, mark, words } = props;
   return (
     <g transform={`translate(${x} 0)`}>
-      <rect x="-15" y="10" width="30" height="120" fill="var(--lane)" />
-      <path d="M-15 10v120M15 10v120" stroke="var(--lane-edge)" strokeWidth="1.5" />
+      <rect x="-15" y="10" width="30" height="204" fill="var(--lane)" />
+      <path d="M-15 10v204M15 10v204" stroke="var(--lane-edge)" strokeWidth="1.5" />
       <path
-        d={`M0 12L${kneeX} 70L0 124M-4 124c-9 2-12 12-10 14h28c2-2-1-12-10-14z`}
+        d={`M0 12L${kneeX} 112L0 208M-4 208c-9 2-12 12-10 14h28c2-2-1-12-10-14z`}
         fill="none"
         stroke="var(--ink)"
         strokeWidth="3"
         strokeLinejoin="round"
         strokeLinecap="round"
       />
-      <g transform={`translate(${kneeX} 70)`} stroke="var(--mark-outline)" strokeWidth="1.5">
+      <g transform={`translate(${kneeX} 112)`} stroke="var(--mark-outline)" strokeWidth="1.5">
         {mark}
       </g>
-      <text y="163" textAnchor="middle" fill="var(--ink-soft)" fontSize="14">
+      <text y="247" textAnchor="middle" fill="var(--ink-soft)" fontSize="14">
         {words}
       </text>
     </g>

@@ -72,10 +72,18 @@ export function StartScreen() {
             <MeasureForm />
           </section>
         </div>
-        <section className="start-notes" aria-label="Before you rely on it">
+        <section className="start-notes" aria-label="What to know">
+          <div>
+            <h2>How to film</h2>
+            <ul className="start-list">
+              <li>Camera square in front of the person, about knee to hip high, and still.</li>
+              <li>The whole body in the picture all the time, feet included; nobody else.</li>
+              <li>Knees to be seen, light from the front, a few seconds of rest at both ends.</li>
+            </ul>
+          </div>
           <div>
             <h2>Before you rely on it</h2>
-            <ul className="start-cautions">
+            <ul className="start-list">
               <li>
                 It shows alignment as a camera sees it. It makes no diagnosis and says nothing about the risk
                 of an injury.

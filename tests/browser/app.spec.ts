@@ -1,0 +1,239 @@
+import { expect, test, type Page } from '@playwright/test';
+import { projectRoot } from '../../src/commands/tools/projectRoot';
+
+const shortVideo = `${projectRoot}fixtures/short.mp4`;
+
+/** The network is slow on a machine that does other things as well. */
+const trackingTimeoutMs = 80_000;
+
+async function openExample(page: Page) {
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Open the example' }).click();
+  await expect(rows(page)).toHaveCount(6);
+}
+
+/** The table's rows without its head. */
+const rows = (page: Page) =>
+  page
+    .getByRole('grid', { name: 'Repetitions' })
+    .getByRole('row')
+    .filter({ has: page.getByRole('gridcell') });
+
+const currentTimeS = (page: Page) =>
+  page.getByLabel('The measured video').evaluate((video: HTMLVideoElement) => video.currentTime);
+
+const verdicts = (page: Page) => rows(page).getByRole('rowheader').allInnerTexts();
+
+/** Where a repetition starts to be loaded, as its row says, s. */
+async function rowTimeS(page: Page, index: number): Promise<number> {
+  const text = await rows(page).nth(index).getByRole('gridcell').nth(1).innerText();
+  return Number.parseFloat(text);
+}
+
+test.describe('the example', () => {
+  test('opens as a table of repetitions with the video, and says that its person is invented', async ({
+    page,
+  }) => {
+    await openExample(page);
+    await expect(page.getByText('The person is invented and rendered')).toBeVisible();
+    for (const row of await rows(page).all()) {
+      await expect(row).toContainText(/in line|near the limit|out of line|not measured/);
+      await expect(row).toContainText(/\d+ %/);
+    }
+    await expect(
+      page.getByRole('group', { name: 'Repetitions in order of time' }).getByRole('button'),
+    ).toHaveCount(6);
+    await expect
+      .poll(() =>
+        page.getByLabel('The measured video').evaluate((video: HTMLVideoElement) => video.videoWidth),
+      )
+      .toBe(540);
+  });
+
+  test('draws the leg over the video', async ({ page }) => {
+    await openExample(page);
+    const inked = () =>
+      page.locator('.stage-overlay').evaluate((canvas: HTMLCanvasElement) => {
+        const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
+        return data.some((value, at) => at % 4 === 3 && value > 0);
+      });
+    await expect.poll(inked).toBe(true);
+  });
+
+  test('moves the video to a repetition and shows it with its worst instant', async ({ page }) => {
+    await openExample(page);
+    await rows(page).nth(3).click();
+    const startS = await rowTimeS(page, 3);
+    await expect.poll(() => currentTimeS(page)).toBeGreaterThan(startS - 0.1);
+    expect(await currentTimeS(page)).toBeLessThan(startS + 0.2);
+    await expect(page.getByRole('region', { name: 'Repetition 4' })).toContainText(
+      /\d+° (in|out)ward at \d+\.\d s/,
+    );
+    await expect(page.getByText(/Repetition 4, worst instant/)).toBeVisible();
+  });
+
+  test('moves by keys: rows up and down, frames left and right, play and pause', async ({ page }) => {
+    await openExample(page);
+    await rows(page).nth(1).click();
+    await page.keyboard.press('ArrowDown');
+    await expect(rows(page).nth(2)).toHaveAttribute('aria-selected', 'true');
+    const startS = await rowTimeS(page, 2);
+    await expect.poll(() => currentTimeS(page)).toBeGreaterThan(startS - 0.1);
+    const beforeS = await currentTimeS(page);
+    await page.keyboard.press('ArrowRight');
+    await expect.poll(() => currentTimeS(page)).toBeCloseTo(beforeS + 0.04, 2);
+    await page.keyboard.press(' ');
+    await expect(page.getByRole('button', { name: 'Pause' })).toBeVisible();
+    await expect.poll(() => currentTimeS(page)).toBeGreaterThan(beforeS + 0.3);
+    await page.keyboard.press(' ');
+    await expect(page.getByRole('button', { name: 'Play' })).toBeVisible();
+  });
+
+  test('moves the video when the plot or a mark below it is pressed', async ({ page }) => {
+    await openExample(page);
+    const plot = page.getByRole('slider', { name: 'Time in the video' });
+    const box = (await plot.boundingBox())!;
+    await plot.click({ position: { x: box.width * 0.75, y: box.height / 2 } });
+    await expect.poll(() => currentTimeS(page)).toBeGreaterThan(17);
+    expect(await currentTimeS(page)).toBeLessThan(20);
+    await page.getByRole('button', { name: /^Repetition 2:/ }).click();
+    await expect.poll(() => currentTimeS(page)).toBeCloseTo(await rowTimeS(page, 1), 0);
+    await expect(rows(page).nth(1)).toHaveAttribute('aria-selected', 'true');
+  });
+
+  test('judges again at once when a limit moves, and takes the move back', async ({ page }) => {
+    await openExample(page);
+    const before = await verdicts(page);
+    const inward = page.getByRole('textbox', { name: 'Inward, degrees' });
+    await inward.fill('3');
+    await inward.press('Enter');
+    await expect.poll(() => verdicts(page)).not.toEqual(before);
+    await expect(page.getByText(/[1-6] of 6 repetitions changed verdict/)).toBeVisible();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => verdicts(page)).toEqual(before);
+    await page.getByRole('slider', { name: 'Inward' }).focus();
+    for (let press = 0; press < 8; press++) await page.keyboard.press('ArrowLeft');
+    await expect.poll(() => verdicts(page)).not.toEqual(before);
+    for (let press = 0; press < 8; press++) await page.keyboard.press('Control+z');
+    await expect.poll(() => verdicts(page)).toEqual(before);
+  });
+
+  test('measures the other side from the same joints, doubts it, and switches back', async ({ page }) => {
+    await openExample(page);
+    const before = await verdicts(page);
+    await page.getByRole('radio', { name: 'Left' }).check({ force: true });
+    await page.getByRole('button', { name: 'Switch to the right leg' }).click();
+    await expect.poll(() => verdicts(page)).toEqual(before);
+  });
+
+  test('saves a session that opens again without the video, which can be attached', async ({ page }) => {
+    await openExample(page);
+    const before = await verdicts(page);
+    const coming = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save session' }).click();
+    const download = await coming;
+    expect(download.suggestedFilename()).toMatch(/^overfoot-session-\d{4}-\d\d-\d\d\.json$/);
+    const path = test.info().outputPath('saved.json');
+    await download.saveAs(path);
+
+    await page.goto('./');
+    await page.locator('input[type=file]').setInputFiles(path);
+    await expect.poll(() => verdicts(page)).toEqual(before);
+    await expect(page.getByText('The video is not attached.')).toBeVisible();
+    await page.locator('input[type=file]').setInputFiles(shortVideo);
+    await expect(page.getByRole('alert')).toContainText('is not the video that was measured');
+    await page.locator('input[type=file]').setInputFiles(`${projectRoot}fixtures/example.mp4`);
+    await expect(page.getByLabel('The measured video')).toBeVisible();
+    await expect(page.getByRole('alert')).toHaveCount(0);
+  });
+
+  test('fits a laptop without scrolling and a phone without scrolling sideways', async ({ page }) => {
+    await page.setViewportSize({ width: 1440, height: 900 });
+    await openExample(page);
+    await rows(page).nth(5).click();
+    const excess = () =>
+      page.evaluate(() => {
+        const { scrollWidth, scrollHeight } = document.documentElement;
+        return [scrollWidth - innerWidth, scrollHeight - innerHeight];
+      });
+    expect(await excess()).toEqual([0, 0]);
+    await page.setViewportSize({ width: 390, height: 844 });
+    await expect.poll(async () => (await excess())[0]).toBe(0);
+  });
+});
+
+test.describe('a video of one’s own', () => {
+  async function choose(page: Page, file: Parameters<ReturnType<Page['locator']>['setInputFiles']>[0]) {
+    await page.goto('./');
+    await page.locator('input[type=file]').setInputFiles(file);
+  }
+
+  async function measureWithLite(page: Page) {
+    await page.getByRole('radio', { name: 'Right leg' }).check({ force: true });
+    await page.getByRole('button', { name: /How closely to look/ }).click();
+    await page.getByRole('option', { name: /lite/ }).click();
+    await page.getByRole('button', { name: 'Measure this video' }).click();
+  }
+
+  test('goes from file to table', async ({ page }) => {
+    await choose(page, shortVideo);
+    await expect(page.getByText(/540 × 960/)).toBeVisible();
+    await measureWithLite(page);
+    await expect(page.getByText(/\d+ of \d+ frames/)).toBeVisible({ timeout: trackingTimeoutMs });
+    await expect(rows(page)).toHaveCount(2, { timeout: trackingTimeoutMs });
+    await rows(page).nth(1).click();
+    await expect(page.getByRole('region', { name: 'Repetition 2' })).toBeVisible();
+    await expect(page.getByText('short.mp4')).toBeVisible();
+  });
+
+  test('can be dropped', async ({ page }) => {
+    await page.goto('./');
+    const data = await page.evaluateHandle(async () => {
+      const response = await fetch('./example/example.mp4');
+      const transfer = new DataTransfer();
+      transfer.items.add(new File([await response.blob()], 'dropped.mp4', { type: 'video/mp4' }));
+      return transfer;
+    });
+    const area = page.locator('.file-drop');
+    for (const type of ['dragenter', 'dragover', 'drop']) {
+      await area.dispatchEvent(type, { dataTransfer: data, clientX: 400, clientY: 300 });
+    }
+    await expect(page.getByText('dropped.mp4')).toBeVisible();
+  });
+
+  test('can be given up while it is tracked, with everything still chosen', async ({ page }) => {
+    await choose(page, shortVideo);
+    await measureWithLite(page);
+    await expect(page.getByRole('progressbar')).toBeVisible();
+    await page.getByRole('button', { name: 'Cancel' }).click();
+    await expect(page.getByText('short.mp4')).toBeVisible();
+    await expect(page.getByRole('radio', { name: 'Right leg' })).toBeChecked();
+    await expect(page.getByRole('alert')).toHaveCount(0);
+  });
+
+  test('needs a side: the button says so instead of guessing', async ({ page }) => {
+    await choose(page, shortVideo);
+    await page.getByRole('button', { name: 'Measure this video' }).click();
+    await expect(page.getByText('Choose the working side first.')).toBeVisible();
+  });
+
+  test('that is none is told of in a sentence, and the next file is taken', async ({ page }) => {
+    await choose(page, {
+      name: 'notes.mp4',
+      mimeType: 'video/mp4',
+      buffer: Buffer.from('these are only words'),
+    });
+    await expect(page.getByRole('alert')).toContainText('"notes.mp4" is not a video that can be read');
+    await page
+      .locator('input[type=file]')
+      .setInputFiles({ name: 'none.mp4', mimeType: 'video/mp4', buffer: Buffer.alloc(0) });
+    await expect(page.getByRole('alert')).toContainText('"none.mp4" is empty');
+    await page
+      .locator('input[type=file]')
+      .setInputFiles({ name: 'old.json', mimeType: 'application/json', buffer: Buffer.from('{"format":1}') });
+    await expect(page.getByRole('alert')).toContainText('not a session document');
+    await page.locator('input[type=file]').setInputFiles(shortVideo);
+    await expect(page.getByText(/540 × 960/)).toBeVisible();
+    await expect(page.getByRole('alert')).toHaveCount(0);
+  });
+});
