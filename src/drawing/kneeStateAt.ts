@@ -16,7 +16,7 @@ export function kneeStateAt(
   const inwardExcessDeg = deg - limits.kneeInwardDeg;
   const outwardExcessDeg = -deg - limits.kneeOutwardDeg;
   return {
-    verdict: verdictOf(Math.max(inwardExcessDeg, outwardExcessDeg)),
+    verdict: verdictOf(Math.max(inwardExcessDeg, outwardExcessDeg), 0),
     direction: inwardExcessDeg >= outwardExcessDeg ? 'inward' : 'outward',
   };
 }

@@ -7,6 +7,8 @@ export const missingReasons = [
   'tracking-jumped',
   'frames-missing',
   'thigh-foreshortened',
+  'view-turned',
+  'band-too-wide',
 ] as const;
 export type MissingReason = Exclude<(typeof missingReasons)[number], 'none'>;
 

@@ -23,7 +23,9 @@ export function doubtSide(
   const working = anklesPx(points, side, repetitions);
   const other = anklesPx(points, otherSide(side), repetitions);
   if (working.y.length === 0 || other.y.length === 0) return false;
-  if (findTask(task).workingFoot === 'nearer') {
+  const { workingFoot } = findTask(task);
+  if (workingFoot === 'either') return false;
+  if (workingFoot === 'nearer') {
     return median(other.y)! - median(working.y)! > leastLead * legLengthPx;
   }
   return spread(working) > stillerBy * spread(other) && spread(working) > leastLead * legLengthPx;

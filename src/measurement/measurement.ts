@@ -1,10 +1,11 @@
 import type { Side } from '../protocol/side';
 import type { TaskId } from '../protocol/tasks';
 import type { Completeness, RepetitionEvents } from '../segmentation/findRepetitions';
+import type { YawEstimate } from '../view/fuseCues';
 import type { Curve, MissingReason } from './curve';
 
 /** Raised whenever a number could come out differently; see docs/CHANGELOG.md, 'numbers changed'. */
-export const measuringVersion = 1;
+export const measuringVersion = 2;
 
 /** What is measured: which task, with which leg. */
 export interface Setup {
@@ -18,6 +19,8 @@ export interface Extreme {
   /** Index on the measurement's time base. */
   sample: number;
   timeMs: number;
+  /** Half-width of the error band round the value, same unit: the truth lies within it in at least 9 of 10 cases. */
+  band: number;
 }
 
 export interface MeasuredRepetition {
@@ -46,7 +49,16 @@ export type MeasurementNote =
   | { kind: 'legs-not-seen'; reason: MissingReason }
   | { kind: 'somebody-else'; frames: number }
   | { kind: 'side-doubtful'; side: Side }
+  | { kind: 'view-turned'; yawDeg: number; sdDeg: number }
   | { kind: 'few-frames'; frameRateHz: number };
+
+/** How the body stood to the camera, and what was taken off for it. */
+export interface MeasuredView extends YawEstimate {
+  /** Focal length that was assumed, px. */
+  focalPx: number;
+  /** Knee angle that quiet standing showed and that is taken off where the leg is straight, degrees. */
+  standingOffsetDeg: number;
+}
 
 export interface Measurement {
   version: number;
@@ -56,9 +68,11 @@ export interface Measurement {
   rateHz: number;
   /** Thigh plus shank of the working leg when it is longest in the picture, px; null where it was never seen. */
   legLengthPx: number | null;
-  /** Knee projection angle in the picture, degrees, inward positive. */
+  /** How the body stood to the camera; null where the working leg was never seen. */
+  view: MeasuredView | null;
+  /** Knee projection angle in the body's frontal plane, from own standing, degrees, inward positive. */
   kneeAngleDeg: Curve;
-  /** Knee off the line hip to ankle, share of leg length, inward positive. */
+  /** Knee off the line hip to ankle in the frontal plane, share of leg length, inward positive. */
   kneeDeviation: Curve;
   repetitions: MeasuredRepetition[];
   notes: MeasurementNote[];

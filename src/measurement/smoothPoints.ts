@@ -14,9 +14,14 @@ const cutoffHz = 6;
 /** The time base is at least as fine as this and no finer than the other, Hz. */
 const rateRangeHz = { min: 30, max: 60 };
 
+/** Standard deviation of a normal distribution over its median absolute deviation. */
+const madToSd = 1.4826;
+
 export interface SmoothPoint {
   xPx: UniformSignal;
   yPx: UniformSignal;
+  /** How much of the points' trembling the smoothing lets through, one standard deviation, px. */
+  jitterPx: number;
 }
 
 export interface SmoothPoints {
@@ -45,12 +50,15 @@ export function smoothPoints(track: KeypointTrack): SmoothPoints {
   const read = (name: KeypointName): SmoothPoint => {
     const { xPx, yPx, problems } = observedPoint(track, name, jumped);
     const missing = Uint8Array.from(problems, (problem) => reasonCode(problem ?? 'none'));
-    const smooth = (values: Float64Array) =>
-      smoothRuns(
-        resample(seenMs, values, missing, timesMs, frameIntervalMs, reasonCode('frames-missing')),
-        filter,
-      );
-    return { xPx: smooth(xPx), yPx: smooth(yPx) };
+    const onBase = (values: Float64Array) =>
+      resample(seenMs, values, missing, timesMs, frameIntervalMs, reasonCode('frames-missing'));
+    const roughX = onBase(xPx);
+    const smoothX = smoothRuns(roughX, filter);
+    return {
+      xPx: smoothX,
+      yPx: smoothRuns(onBase(yPx), filter),
+      jitterPx: passedJitterPx(roughX, smoothX, (2 * cutoffHz) / rateHz),
+    };
   };
   return {
     timesMs,
@@ -63,6 +71,19 @@ export function smoothPoints(track: KeypointTrack): SmoothPoints {
       return point;
     },
   };
+}
+
+/**
+ * Trembling that is left after smoothing, told from what the smoothing took away.
+ *
+ * @param passedShare  share of white noise's power that the filter lets through
+ * @returns  one standard deviation, px; from the median, so that single leaps do not count
+ */
+function passedJitterPx(rough: UniformSignal, smooth: UniformSignal, passedShare: number): number {
+  const takenPx = rough.values.map((value, i) => Math.abs(value - smooth.values[i]!));
+  const medianPx = median(takenPx.filter((_, i) => rough.missing[i] === 0)) ?? 0;
+  const share = Math.min(0.8, passedShare);
+  return madToSd * medianPx * Math.sqrt(share / (1 - share));
 }
 
 /** Position of a point at a sample; only meaningful where it is not missing. */

@@ -1,11 +1,16 @@
 /** Tasks whose repetitions can be found and judged. */
 export const taskIds = [
   'split-stance-sit-to-stand',
+  'single-leg-sit-to-stand',
   'single-leg-squat',
   'sliding-leg-squat',
   'lateral-step-down',
+  'two-legged-bend',
 ] as const;
 export type TaskId = (typeof taskIds)[number];
+
+/** What in a task tells how far the body is turned from the camera; see the view room. */
+export type ViewSign = 'thighs' | 'feet' | 'stance-foot' | 'free-shank';
 
 export interface Task {
   id: TaskId;
@@ -16,10 +21,12 @@ export interface Task {
    * 'rise': seated, up, seated again; 'dip': standing, down, standing again.
    */
   shape: 'rise' | 'dip';
-  /** How the working foot can be told from the other: it stands nearer to the camera, or it moves less. */
-  workingFoot: 'nearer' | 'stiller';
+  /** How the working foot can be told from the other: it stands nearer to the camera, it moves less, or it can't. */
+  workingFoot: 'nearer' | 'stiller' | 'either';
   /** How the working side is told, one sentence. */
   sideHint: string;
+  /** In the order of trust. */
+  viewSigns: readonly ViewSign[];
 }
 
 const tasks: Record<TaskId, Task> = {
@@ -29,6 +36,15 @@ const tasks: Record<TaskId, Task> = {
     shape: 'rise',
     workingFoot: 'nearer',
     sideHint: 'The working leg is the one whose foot is in front.',
+    viewSigns: ['thighs', 'feet'],
+  },
+  'single-leg-sit-to-stand': {
+    id: 'single-leg-sit-to-stand',
+    name: 'Single-leg sit-to-stand',
+    shape: 'rise',
+    workingFoot: 'stiller',
+    sideHint: 'The working leg is the one whose foot stays on the floor.',
+    viewSigns: ['thighs', 'stance-foot'],
   },
   'single-leg-squat': {
     id: 'single-leg-squat',
@@ -36,6 +52,7 @@ const tasks: Record<TaskId, Task> = {
     shape: 'dip',
     workingFoot: 'stiller',
     sideHint: 'The working leg is the one that is stood on.',
+    viewSigns: ['free-shank', 'stance-foot'],
   },
   'sliding-leg-squat': {
     id: 'sliding-leg-squat',
@@ -43,6 +60,7 @@ const tasks: Record<TaskId, Task> = {
     shape: 'dip',
     workingFoot: 'stiller',
     sideHint: 'The working leg is the planted one; the other slides.',
+    viewSigns: ['feet', 'stance-foot'],
   },
   'lateral-step-down': {
     id: 'lateral-step-down',
@@ -50,6 +68,15 @@ const tasks: Record<TaskId, Task> = {
     shape: 'dip',
     workingFoot: 'stiller',
     sideHint: 'The working leg is the one on the step.',
+    viewSigns: ['stance-foot'],
+  },
+  'two-legged-bend': {
+    id: 'two-legged-bend',
+    name: 'Two-legged bend',
+    shape: 'dip',
+    workingFoot: 'either',
+    sideHint: 'Both legs work; the side says which knee is judged.',
+    viewSigns: ['thighs', 'feet'],
   },
 };
 

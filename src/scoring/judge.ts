@@ -6,8 +6,8 @@ export const verdicts = ['in-line', 'near-limit', 'out-of-line', 'not-measured']
 export type Verdict = (typeof verdicts)[number];
 export type Direction = 'inward' | 'outward';
 
-/** A peak this close to its limit is neither clearly within nor clearly beyond it, degrees. */
-export const nearMarginDeg = 2;
+/** With a wider error band than this to either side, nothing is said of a repetition, degrees. */
+export const widestBandDeg = 12;
 
 /** With less of the loaded time measured than this share, nothing is said of a repetition. */
 export const leastMeasuredShare = 1 / 3;
@@ -27,8 +27,8 @@ export interface Judgement {
 /**
  * Judges one repetition against limits.
  *
- * The verdict rests on the peak that comes closest to its limit: in line up to the limit less nearMarginDeg, out of
- * line from the limit plus nearMarginDeg on, near the limit between them.
+ * The verdict rests on the peak that comes closest to its limit: in line where its whole error band is within the
+ * limit, out of line where the whole band is beyond it, near the limit where the band straddles it.
  */
 export function judge(
   repetition: MeasuredRepetition,
@@ -37,14 +37,14 @@ export function judge(
 ): Judgement {
   const { kneeAngleMaxDeg: max, kneeAngleMinDeg: min, measuredShare, mainReason } = repetition;
   if (max === null || min === null || measuredShare < leastMeasuredShare) {
-    const reason = mainReason ?? 'frames-missing';
-    return { verdict: 'not-measured', reason, direction: null, worst: null, alignmentScorePct: null };
+    return notMeasured(mainReason ?? 'frames-missing');
   }
+  if (Math.max(max.band, min.band) > widestBandDeg) return notMeasured('band-too-wide');
   const inwardExcessDeg = max.value - limits.kneeInwardDeg;
   const outwardExcessDeg = -min.value - limits.kneeOutwardDeg;
   const inward = inwardExcessDeg >= outwardExcessDeg;
   return {
-    verdict: verdictOf(inward ? inwardExcessDeg : outwardExcessDeg),
+    verdict: inward ? verdictOf(inwardExcessDeg, max.band) : verdictOf(outwardExcessDeg, min.band),
     reason: null,
     direction: inward ? 'inward' : 'outward',
     worst: inward ? max : min,
@@ -52,10 +52,17 @@ export function judge(
   };
 }
 
-/** @param excessDeg  how far a peak is beyond its limit, degrees; negative within */
-export function verdictOf(excessDeg: number): Exclude<Verdict, 'not-measured'> {
-  if (excessDeg >= nearMarginDeg) return 'out-of-line';
-  return excessDeg > -nearMarginDeg ? 'near-limit' : 'in-line';
+function notMeasured(reason: MissingReason): Judgement {
+  return { verdict: 'not-measured', reason, direction: null, worst: null, alignmentScorePct: null };
+}
+
+/**
+ * @param excessDeg  how far a peak is beyond its limit, degrees; negative within
+ * @param bandDeg  half-width of the peak's error band; 0 for a peak that is known exactly
+ */
+export function verdictOf(excessDeg: number, bandDeg: number): Exclude<Verdict, 'not-measured'> {
+  if (excessDeg > bandDeg) return 'out-of-line';
+  return excessDeg > -bandDeg ? 'near-limit' : 'in-line';
 }
 
 function scorePct(

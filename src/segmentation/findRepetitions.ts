@@ -1,6 +1,6 @@
-import { quantile } from 'd3-array';
 import type { Task } from '../protocol/tasks';
 import { findExcursions, type Excursion } from './findExcursions';
+import { movementEdgeMs } from './movementEdgeMs';
 
 /** Times of one repetition, ms from the start of the video; null where it did not happen or was not seen. */
 export interface RepetitionEvents {
@@ -31,158 +31,171 @@ export interface FoundRepetition {
 export interface RepetitionSignals {
   /** Uniform times, ms. */
   timesMs: Float64Array;
-  /** Height of the middle of the hips above the working ankle, as a share of leg length. */
-  hipHeight: Float64Array;
-  /** Height of the middle of the shoulders above the working ankle, as a share of leg length. */
+  /** Hip height, 0 at rest and 1 at the usual far end; empty where the hips never move. */
+  excursion: ArrayLike<number>;
+  /** Height of the middle of the shoulders, as a share of leg length; any origin. */
   shoulderHeight: Float64Array;
 }
 
-/** Hips that rise or sink by less than this share of leg length make no repetition. */
-const smallestRange = 0.05;
-
-/** Thresholds on hip height, scaled to 0 at rest and 1 at the far end: common practice, no source. */
+/** Thresholds on the excursion: common practice, no source. */
 const levels = { rest: 0.25, far: 0.75, least: 0.45 };
 
-/** A level counts as reached when this share of the movement is left. */
-const settled = 0.03;
+/** A trough ends where the hips have risen by this share of the movement: more than the points tremble. */
+const troughDepth = 0.03;
 
-/**
- * Finds the repetitions of a task from the height of hips and shoulders.
- *
- * @returns  in order of time; empty where the hips never move enough
- */
-export function findRepetitions(task: Task, signals: RepetitionSignals): FoundRepetition[] {
-  const scaled = scaleToExcursion(task, signals.hipHeight);
-  if (scaled === null) return [];
-  const excursions = findExcursions(scaled, levels);
-  return excursions.map((excursion, index) => {
-    const between = {
-      from: excursions[index - 1]?.back ?? 0,
-      to: excursions[index + 1]?.leave ?? scaled.length - 1,
-    };
-    return task.shape === 'rise'
-      ? describeRise(excursion, between, scaled, signals)
-      : describeDip(excursion, between, scaled, signals.timesMs);
-  });
-}
+/** Shoulders that sink by less than this share of leg length show no lean. */
+const leastLean = 0.015;
 
-/** Hip height turned so that rest is 0 and the usual far end is 1; null where there is no movement to speak of. */
-function scaleToExcursion(task: Task, hipHeight: Float64Array): Float64Array | null {
-  const low = quantile(hipHeight, 0.05);
-  const high = quantile(hipHeight, 0.95);
-  if (low === undefined || high === undefined || high - low < smallestRange) return null;
-  const [rest, far] = task.shape === 'rise' ? [low, high] : [high, low];
-  return hipHeight.map((value) => (value - rest) / (far - rest));
-}
+/** A rise of the shoulders ends where it has slowed to this share of its greatest speed. */
+const slowedShare = 0.15;
+
+/** Longest time that the trunk leans before seat-off or straightens after seat contact, ms: common practice, no source. */
+const longestLeanMs = 2500;
 
 interface Span {
   from: number;
   to: number;
 }
 
-function describeRise(
-  excursion: Excursion,
-  between: Span,
-  scaled: Float64Array,
-  { timesMs, shoulderHeight }: RepetitionSignals,
-): FoundRepetition {
-  const cutStart = excursion.cut === 'at-start';
-  const cutEnd = excursion.cut === 'at-end';
-  const seatOff = cutStart ? excursion.leave : settleBackward(scaled, excursion.leave, between.from);
-  const seatContact = cutEnd ? excursion.back : settleForward(scaled, excursion.back, between.to);
-  const start = cutStart ? seatOff : leanOnset(shoulderHeight, seatOff, between.from, -1);
-  const end = cutEnd ? seatContact : leanOnset(shoulderHeight, seatContact, between.to, 1);
-  const top = excursion.farStart === null ? null : plateau(scaled, excursion, excursion.peak * (1 - settled));
+/**
+ * Finds the repetitions of a task from the height of hips and shoulders.
+ *
+ * @returns  in order of time
+ */
+export function findRepetitions(task: Task, signals: RepetitionSignals): FoundRepetition[] {
+  const { excursion, timesMs } = signals;
+  const excursions = findExcursions(excursion, levels);
+  return excursions.map((found, index) => {
+    const room: Span = {
+      from: excursions[index - 1]?.back ?? 0,
+      to: excursions[index + 1]?.leave ?? excursion.length - 1,
+    };
+    const edges = outerEdges(found, room, signals);
+    const events =
+      task.shape === 'rise' ? riseEvents(found, room, edges, signals) : dipEvents(found, edges, signals);
+    return {
+      completeness: completeness(found),
+      events,
+      loadedFrom: nearestSample(timesMs, edges.fromMs),
+      loadedTo: nearestSample(timesMs, edges.toMs),
+    };
+  });
+}
+
+function completeness(found: Excursion): Completeness {
+  if (found.cut === 'at-start') return 'cut-at-start';
+  if (found.cut === 'at-end') return 'cut-at-end';
+  return found.farStart === null ? 'partial' : 'complete';
+}
+
+/** When the hips leave their resting height and come back to it. */
+function outerEdges(found: Excursion, room: Span, { timesMs, excursion }: RepetitionSignals) {
+  const inside = found.leave + 1;
+  const before = lowest(excursion, found.leave, room.from);
+  const after = lowest(excursion, found.back, room.to);
+  const from = (level: number) => (sample: number) => (excursion[sample]! - level) / (found.peak - level);
   return {
-    completeness: completeness(excursion),
-    events: {
-      startMs: timesMs[start]!,
-      seatOffMs: cutStart ? null : timesMs[seatOff]!,
-      topMs: top === null ? null : timesMs[top.from]!,
-      topEndMs: top === null ? null : timesMs[top.to]!,
-      bottomMs: null,
-      seatContactMs: cutEnd ? null : timesMs[seatContact]!,
-      endMs: timesMs[end]!,
-    },
-    loadedFrom: seatOff,
-    loadedTo: seatContact,
+    fromMs:
+      found.cut === 'at-start'
+        ? timesMs[found.leave]!
+        : movementEdgeMs(timesMs, from(excursion[before]!), Math.min(inside, found.back), -1, before),
+    toMs:
+      found.cut === 'at-end'
+        ? timesMs[found.back]!
+        : movementEdgeMs(timesMs, from(excursion[after]!), Math.max(found.back - 1, found.leave), 1, after),
   };
 }
 
-function describeDip(
-  excursion: Excursion,
-  between: Span,
-  scaled: Float64Array,
-  timesMs: Float64Array,
-): FoundRepetition {
-  const start =
-    excursion.cut === 'at-start' ? excursion.leave : settleBackward(scaled, excursion.leave, between.from);
-  const end = excursion.cut === 'at-end' ? excursion.back : settleForward(scaled, excursion.back, between.to);
-  let bottom = excursion.leave;
-  for (let i = excursion.leave; i <= excursion.back; i++) if (scaled[i]! > scaled[bottom]!) bottom = i;
+/** First trough on the way from one sample towards another, as long as the hips stay at rest. */
+function lowest(excursion: ArrayLike<number>, from: number, towards: number): number {
+  const step = towards < from ? -1 : 1;
+  let best = from;
+  for (let i = from; i !== towards + step && excursion[i]! <= levels.rest; i += step) {
+    if (excursion[i]! > excursion[best]! + troughDepth) break;
+    if (excursion[i]! < excursion[best]!) best = i;
+  }
+  return best;
+}
+
+interface Edges {
+  fromMs: number;
+  toMs: number;
+}
+
+function riseEvents(
+  found: Excursion,
+  room: Span,
+  { fromMs, toMs }: Edges,
+  signals: RepetitionSignals,
+): RepetitionEvents {
+  const { timesMs, excursion } = signals;
+  const cutStart = found.cut === 'at-start';
+  const cutEnd = found.cut === 'at-end';
+  const { farStart, farEnd } = found;
+  const below = (sample: number) => 1 - excursion[sample]! / found.peak;
+  const highest = farStart === null ? null : farthest(excursion, farStart, farEnd!);
   return {
-    completeness: completeness(excursion),
-    events: {
-      startMs: timesMs[start]!,
-      seatOffMs: null,
-      topMs: null,
-      topEndMs: null,
-      bottomMs: excursion.farStart === null ? null : timesMs[bottom]!,
-      seatContactMs: null,
-      endMs: timesMs[end]!,
-    },
-    loadedFrom: start,
-    loadedTo: end,
+    startMs: cutStart ? fromMs : leanMs(fromMs, room.from, -1, signals),
+    seatOffMs: cutStart ? null : fromMs,
+    topMs: highest === null ? null : movementEdgeMs(timesMs, below, found.leave, 1, highest),
+    topEndMs: highest === null ? null : movementEdgeMs(timesMs, below, found.back, -1, highest),
+    bottomMs: null,
+    seatContactMs: cutEnd ? null : toMs,
+    endMs: cutEnd ? toMs : leanMs(toMs, room.to, 1, signals),
   };
 }
 
-function completeness(excursion: Excursion): Completeness {
-  if (excursion.cut === 'at-start') return 'cut-at-start';
-  if (excursion.cut === 'at-end') return 'cut-at-end';
-  return excursion.farStart === null ? 'partial' : 'complete';
+function dipEvents(
+  found: Excursion,
+  { fromMs, toMs }: Edges,
+  { timesMs, excursion }: RepetitionSignals,
+): RepetitionEvents {
+  const { farStart, farEnd } = found;
+  return {
+    startMs: fromMs,
+    seatOffMs: null,
+    topMs: null,
+    topEndMs: null,
+    bottomMs: farStart === null ? null : timesMs[farthest(excursion, farStart, farEnd!)]!,
+    seatContactMs: null,
+    endMs: toMs,
+  };
 }
 
-/** From a sample below the resting threshold back to where the movement out of rest began. */
-function settleBackward(scaled: Float64Array, from: number, stop: number): number {
-  let lowest = from;
-  for (let i = from; i >= stop && scaled[i]! <= levels.rest; i--)
-    if (scaled[i]! < scaled[lowest]!) lowest = i;
-  let at = from;
-  while (at > lowest && scaled[at]! > scaled[lowest]! + settled) at--;
-  return at;
-}
-
-/** The mirror image of settleBackward. */
-function settleForward(scaled: Float64Array, from: number, stop: number): number {
-  let lowest = from;
-  for (let i = from; i <= stop && scaled[i]! <= levels.rest; i++)
-    if (scaled[i]! < scaled[lowest]!) lowest = i;
-  let at = from;
-  while (at < lowest && scaled[at]! > scaled[lowest]! + settled) at++;
-  return at;
-}
-
-/** First and last sample of an excursion above a level. */
-function plateau(scaled: Float64Array, { leave, back }: Excursion, level: number): Span {
-  let from = leave;
-  while (from < back && scaled[from]! < level) from++;
-  let to = back;
-  while (to > from && scaled[to]! < level) to--;
-  return { from, to };
+function farthest(excursion: ArrayLike<number>, from: number, to: number): number {
+  let best = from;
+  for (let i = from; i <= to; i++) if (excursion[i]! > excursion[best]!) best = i;
+  return best;
 }
 
 /**
- * Where the forward lean of the trunk begins before seat-off (step -1) or ends after seat contact (step 1): seen from
- * the front, the shoulders sink while the trunk leans.
+ * When the trunk begins to lean before seat-off (step -1) or is upright again after seat contact (step 1): seen from
+ * the front, the shoulders sink while it leans.
  */
-function leanOnset(shoulderHeight: Float64Array, from: number, stop: number, step: 1 | -1): number {
-  let upright = from;
-  for (let i = from; i !== stop + step; i += step) {
-    if (shoulderHeight[i]! > shoulderHeight[upright]!) upright = i;
+function leanMs(
+  seatMs: number,
+  stop: number,
+  step: 1 | -1,
+  { timesMs, shoulderHeight }: RepetitionSignals,
+): number {
+  const seat = nearestSample(timesMs, seatMs);
+  let upright = seat;
+  let fastest = 0;
+  for (let i = seat; i !== stop && Math.abs(timesMs[i]! - seatMs) <= longestLeanMs; i += step) {
+    const rise = shoulderHeight[i + step]! - shoulderHeight[i]!;
+    fastest = Math.max(fastest, rise);
+    if (shoulderHeight[i]! - shoulderHeight[seat]! > leastLean && rise < slowedShare * fastest) break;
+    upright = i + step;
   }
-  const drop = shoulderHeight[upright]! - shoulderHeight[from]!;
-  const level = shoulderHeight[upright]! - 0.1 * drop;
-  let at = from;
-  while (at !== upright && shoulderHeight[at]! < level) at += step;
-  return at;
+  const drop = shoulderHeight[upright]! - shoulderHeight[seat]!;
+  if (drop <= 0) return seatMs;
+  const distance = (sample: number) => (shoulderHeight[upright]! - shoulderHeight[sample]!) / drop;
+  return movementEdgeMs(timesMs, distance, seat, step, upright);
+}
+
+/** Sample of a uniform time base that lies nearest to a time. */
+function nearestSample(timesMs: Float64Array, timeMs: number): number {
+  const last = timesMs.length - 1;
+  if (last < 1) return 0;
+  return Math.round(((timeMs - timesMs[0]!) / (timesMs[last]! - timesMs[0]!)) * last);
 }

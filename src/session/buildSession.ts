@@ -50,6 +50,7 @@ export function buildSession({
       rateHz: measurement.rateHz,
       startMs: measurement.timesMs[0] ?? 0,
       legLengthPx: measurement.legLengthPx,
+      view: measurement.view,
       kneeAngleDeg: curveToDocument(measurement.kneeAngleDeg),
       kneeDeviation: curveToDocument(measurement.kneeDeviation),
       repetitions: measurement.repetitions.map((repetition) => ({

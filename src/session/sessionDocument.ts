@@ -22,7 +22,12 @@ const reason = z.enum(missingReasons).exclude(['none']);
 const perPoint = z.array(finite).max(mostFrames * keypointCount);
 
 const extreme = z
-  .strictObject({ value: finite, sample: z.int().min(0), timeMs })
+  .strictObject({
+    value: finite,
+    sample: z.int().min(0),
+    timeMs,
+    band: finite.min(0).describe('Half-width of the error band round the value, same unit.'),
+  })
   .nullable()
   .describe('A value and where it stands on the time base; null where none was measured.');
 
@@ -97,13 +102,36 @@ const repetition = z.strictObject({
   }),
 });
 
+const view = z
+  .strictObject({
+    focalPx: finite.min(1).describe('Focal length that was assumed.'),
+    yawDeg: finite.describe("Positive = the body's front points to the picture's right."),
+    sdDeg: finite.min(0).describe('Uncertainty of the yaw, one standard deviation.'),
+    standingOffsetDeg: finite.describe('Knee angle in quiet standing, taken off where the leg is straight.'),
+    cues: z
+      .array(
+        z.strictObject({
+          name: z.enum(['thighs', 'feet', 'stance-foot', 'free-shank', 'told-to-face-the-camera']),
+          yawDeg: finite,
+          sdDeg: finite.min(0),
+        }),
+      )
+      .max(10),
+  })
+  .describe('How the body stood to the camera, and the readings it was told from.');
+
 const derived = z.strictObject({
   measuringVersion: z.int().min(1),
   rateHz: finite.min(0).max(1000),
   startMs: timeMs.describe('Time of the first sample; sample n stands at startMs + n * 1000 / rateHz.'),
   legLengthPx: finite.min(0).nullable(),
-  kneeAngleDeg: curve.describe('Knee projection angle, degrees, inward positive.'),
-  kneeDeviation: curve.describe('Knee off the line hip to ankle, share of leg length, inward positive.'),
+  view: view.nullable(),
+  kneeAngleDeg: curve.describe(
+    "Knee projection angle in the body's frontal plane, from own standing, degrees, inward positive.",
+  ),
+  kneeDeviation: curve.describe(
+    'Knee off the line hip to ankle in the frontal plane, share of leg length, inward positive.',
+  ),
   repetitions: z.array(repetition).max(mostRepetitions),
 });
 

@@ -51,7 +51,7 @@ export function compareClip(truth: ClipTruth, derived: SessionDocument['derived'
         measuredPeakDeg: peak?.peakDeg ?? null,
         reason: peak === null ? 'not-found' : peak.reason,
         bandDeg: peak?.bandDeg ?? null,
-        trueVerdict: verdictOf(rep.measuredPeakFppaFrontal - comparedLimitDeg),
+        trueVerdict: verdictOf(rep.measuredPeakFppaFrontal - comparedLimitDeg, 0),
         verdict: found?.judgement.verdict ?? 'not-measured',
         picturePeakDeg: rep.measuredPeakFppaImage,
         picturePeakAtMeasuredDeg:

@@ -18,5 +18,5 @@ export function readPeak({ kneeAngleMaxDeg, mainReason, judgement }: SessionRepe
   if (judgement.verdict === 'not-measured' || kneeAngleMaxDeg === null) {
     return { peakDeg: null, bandDeg: null, reason: judgement.reason ?? mainReason ?? 'frames-missing' };
   }
-  return { peakDeg: kneeAngleMaxDeg.value, bandDeg: null, reason: null };
+  return { peakDeg: kneeAngleMaxDeg.value, bandDeg: kneeAngleMaxDeg.band, reason: null };
 }

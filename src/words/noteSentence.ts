@@ -30,6 +30,12 @@ export function noteSentence(note: MeasurementNote): string {
         `The ${note.side} leg was chosen, but it looks as if the ${otherSide(note.side)} leg is working. ` +
         'Check the side; switching it measures again at once.'
       );
+    case 'view-turned':
+      return (
+        `The body is turned about ${Math.round(Math.abs(note.yawDeg))}° (give or take ${Math.round(note.sdDeg * 2)}°) ` +
+        `to its ${note.yawDeg > 0 ? 'left' : 'right'}, too far from square: from here a bent knee looks inward or ` +
+        `outward whatever it does, so no angle is given. ${reasonWords['view-turned'].advice}`
+      );
     case 'few-frames':
       return (
         `The video has only ${Math.round(note.frameRateHz)} frames a second, so short peaks may be missed. ` +

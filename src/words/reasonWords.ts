@@ -26,4 +26,13 @@ export const reasonWords: Record<MissingReason, { short: string; advice: string 
     short: 'thigh points at the camera',
     advice: 'Nothing to change: the angle counts only once the thigh is seen at enough of its length.',
   },
+  'view-turned': {
+    short: 'turned too far from the camera',
+    advice: 'Turn the body, or move the camera, until hips and feet face it squarely.',
+  },
+  'band-too-wide': {
+    short: 'too uncertain from this view',
+    advice:
+      'Face the camera squarely, with both feet in the picture, and film from hip height or a little below.',
+  },
 };

@@ -1,13 +1,13 @@
-import { leastMeasuredShare, nearMarginDeg } from '../../scoring/judge';
+import { leastMeasuredShare, widestBandDeg } from '../../scoring/judge';
 
 /** The table's terms, each in a sentence or two. */
 export const terms = [
   {
     term: 'Verdict',
     meaning:
-      `In line: the peak stays more than ${nearMarginDeg}° within its limit. Near the limit: less than ` +
-      `${nearMarginDeg}° from it either way. Out of line: ${nearMarginDeg}° or more beyond it. Not measured: the angle ` +
-      `was seen in less than ${Math.round(leastMeasuredShare * 100)} % of the loaded time.`,
+      'In line: the peak lies within its limit with its whole error band. Near the limit: the band straddles it. Out ' +
+      'of line: the whole band lies beyond it. Not measured: the angle was seen in less than ' +
+      `${Math.round(leastMeasuredShare * 100)} % of the loaded time, or its band is wider than ${widestBandDeg}°.`,
   },
   {
     term: 'Score',
@@ -16,9 +16,10 @@ export const terms = [
   {
     term: 'Peak angle',
     meaning:
-      'Frontal-plane projection angle (FPPA) of the knee as it stands in the picture, where it came closest to its ' +
-      'limit or went farthest beyond it. 0° is a straight leg; inward (towards the other knee) is the valgus ' +
-      'direction, outward the varus direction.',
+      'Frontal-plane projection angle (FPPA) of the knee, seen square from the body’s front and counted from own ' +
+      'standing, where it came closest to its limit or went farthest beyond it. 0° is the leg as it stands; inward ' +
+      '(towards the other knee) is the valgus direction, outward the varus direction. “±” is the half-width of the ' +
+      'band that holds the true angle in at least nine of ten cases.',
   },
   {
     term: 'Knee off line',

@@ -1,0 +1,104 @@
+import { otherSide, type Side } from '../protocol/side';
+import type { ViewSign } from '../protocol/tasks';
+import { footHeadingDeg } from './footHeadingDeg';
+import { placeOnRay, type LiftedLeg, type PictureJoint, type PictureLeg, type SegmentsPx } from './liftLeg';
+import { medianHeadingDeg } from './medianHeadingDeg';
+import { emptyPath } from './path';
+import type { ViewCue } from './viewCue';
+
+/** A leg with what is needed to tell where it points. */
+export interface ViewedLeg {
+  picture: PictureLeg;
+  segments: SegmentsPx;
+  lifted: LiftedLeg;
+  heel: PictureJoint;
+  toe: PictureJoint;
+  /** 1 a sample where heel and toe were seen. */
+  footSeen: Uint8Array;
+  /** Trembling of its joints after smoothing, one standard deviation, in shank lengths. */
+  jitter: number;
+}
+
+export interface ViewScene {
+  legs: Record<Side, ViewedLeg>;
+  workingSide: Side;
+  focalPx: number;
+  /** 1 a sample where the person stands upright. */
+  upright: Uint8Array;
+  /** 1 a sample where the knees are bent most: seated, or at the bottom. */
+  bent: Uint8Array;
+}
+
+/**
+ * How far off each reading usually is, degrees. Thighs, feet and shank: from rendered recordings with known views
+ * (docs/view.md), rounded up; the stance foot is mostly the spread of toe-out between people (about 5 degrees, common
+ * practice, no source); a person told to face the camera: common practice, no source.
+ */
+const sdDeg: Record<ViewCue['name'], number> = {
+  thighs: 1.6,
+  feet: 5,
+  'free-shank': 3,
+  'stance-foot': 5,
+  'told-to-face-the-camera': 14,
+};
+
+/** Reads all signs of the view that a task offers; one that is never seen is left out. */
+export function readViewCues(scene: ViewScene, signs: readonly ViewSign[]): ViewCue[] {
+  const cues: ViewCue[] = [
+    { name: 'told-to-face-the-camera', yawDeg: 0, sdDeg: sdDeg['told-to-face-the-camera'] },
+  ];
+  for (const name of signs) {
+    const yawDeg = readSign[name](scene);
+    if (yawDeg !== null) cues.push({ name, yawDeg, sdDeg: sdDeg[name] });
+  }
+  return cues;
+}
+
+const readSign: Record<ViewSign, (scene: ViewScene) => number | null> = {
+  /** Bent with both feet on the floor, the thighs open to either side of straight ahead: their middle points ahead. */
+  thighs: ({ legs, bent }) => middle(thighHeadingDeg(legs.left, bent), thighHeadingDeg(legs.right, bent)),
+
+  /** Standing on both feet, their middle points ahead. */
+  feet: ({ legs, upright }) => middle(footDeg(legs.left, upright), footDeg(legs.right, upright)),
+
+  'stance-foot': ({ legs, workingSide, upright }) => footDeg(legs[workingSide], upright),
+
+  /** The lifted leg hangs from the hip and bends straight back: away from its shank is ahead. */
+  'free-shank': (scene) => freeShankDeg(scene),
+};
+
+function thighHeadingDeg({ lifted, picture }: ViewedLeg, when: Uint8Array): number | null {
+  return medianHeadingDeg(lifted.hip, lifted.knee, both(when, picture.seen));
+}
+
+function footDeg({ heel, toe, footSeen, segments }: ViewedLeg, when: Uint8Array): number | null {
+  return footHeadingDeg(heel, toe, both(when, footSeen), segments.shank);
+}
+
+function freeShankDeg({ legs, workingSide, focalPx }: ViewScene): number | null {
+  const working = legs[workingSide];
+  const free = legs[otherSide(workingSide)];
+  const samples = free.picture.seen.length;
+  const seen = both(free.picture.seen, working.picture.seen);
+  const [hip, knee, ankle] = [emptyPath(samples), emptyPath(samples), emptyPath(samples)];
+  for (let i = 0; i < samples; i++) {
+    if (seen[i] === 0) continue;
+    // Both hips are about as far from the camera; the free leg hangs from there.
+    const z = working.lifted.hip.z[i]!;
+    hip.x[i] = (free.picture.hip.xPx[i]! / focalPx) * z;
+    hip.y[i] = (free.picture.hip.yPx[i]! / focalPx) * z;
+    hip.z[i] = z;
+    placeOnRay(knee, i, free.picture.knee, focalPx, hip, working.lifted.thigh, -1);
+    placeOnRay(ankle, i, free.picture.ankle, focalPx, knee, 1, 1);
+  }
+  // From the ankle, behind, to the knee: the way the body faces.
+  return medianHeadingDeg(ankle, knee, seen);
+}
+
+function both(a: Uint8Array, b: Uint8Array): Uint8Array {
+  return a.map((value, i) => value & b[i]!);
+}
+
+function middle(a: number | null, b: number | null): number | null {
+  return a === null || b === null ? null : (a + b) / 2;
+}
