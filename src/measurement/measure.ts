@@ -9,6 +9,7 @@ import { collectNotes } from './collectNotes';
 import { frontalCurves, legLengthPx, unseenCurves } from './frontalCurves';
 import { measureRepetition } from './measureRepetition';
 import { measuringVersion, type Measurement, type Setup } from './measurement';
+import { mapOthers, otherMeasures } from './otherMeasures';
 import { seeView } from './seeView';
 import { smoothPoints } from './smoothPoints';
 import { viewedLeg } from './viewedLeg';
@@ -35,9 +36,10 @@ export function measure(track: KeypointTrack, setup: Setup): Measurement {
       ? null
       : seeView({ working, other: leg(otherSide(setup.side)) }, task, setup.side, focalPx, excursion);
   const curves = view === null ? unseenCurves(points, setup.side) : frontalCurves(points, view, setup.side);
+  const others = view === null ? null : otherMeasures(points, view, setup.side, heights.hips);
   const signals = { timesMs: points.timesMs, excursion: excursion ?? [], shoulderHeight: heights.shoulders };
   const repetitions = findRepetitions(task, signals).map((found, index) =>
-    measureRepetition(found, index + 1, points.timesMs, curves),
+    measureRepetition(found, index + 1, points.timesMs, curves, others),
   );
   return {
     version: measuringVersion,
@@ -48,6 +50,7 @@ export function measure(track: KeypointTrack, setup: Setup): Measurement {
     view: view === null ? null : { focalPx, ...view.yaw, standingOffsetDeg: curves.standingOffsetDeg },
     kneeAngleDeg: curves.kneeAngleDeg,
     kneeDeviation: curves.kneeDeviation,
+    others: others === null ? null : mapOthers((id) => others[id].curve),
     repetitions,
     notes: collectNotes(track, setup, points, curves.kneeDeviation, lengthPx, view?.yaw ?? null, repetitions),
   };

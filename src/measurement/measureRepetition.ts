@@ -1,5 +1,6 @@
 import type { FrontalCurves } from './frontalCurves';
 import type { FoundRepetition } from '../segmentation/findRepetitions';
+import { mapOthers, type OtherMeasureId, type OtherMeasures } from './otherMeasures';
 import { missingReasons, type Curve, type MissingReason } from './curve';
 import type { Extreme, MeasuredRepetition } from './measurement';
 
@@ -9,6 +10,7 @@ export function measureRepetition(
   number: number,
   timesMs: Float64Array,
   curves: FrontalCurves,
+  others: OtherMeasures | null,
 ): MeasuredRepetition {
   const angle = summarise(curves.kneeAngleDeg, timesMs, loadedFrom, loadedTo);
   const deviation = summarise(curves.kneeDeviation, timesMs, loadedFrom, loadedTo);
@@ -23,6 +25,12 @@ export function measureRepetition(
     kneeAngleMaxDeg: withBand(angle.max, curves.kneeAngleBandDeg),
     kneeAngleMinDeg: withBand(angle.min, curves.kneeAngleBandDeg),
     kneeDeviation: withBand(farther(deviation.max, deviation.min), curves.kneeDeviationBand),
+    others: mapOthers((id) => {
+      const measure = others?.[id];
+      if (measure === undefined) return null;
+      const { max, min } = summarise(measure.curve, timesMs, loadedFrom, loadedTo);
+      return withBand(pickPeak[id](max, min), measure.band);
+    }),
   };
 }
 
@@ -59,6 +67,16 @@ export function summarise(curve: Curve, timesMs: Float64Array, from: number, to:
     min,
   };
 }
+
+/** Which end of a measure counts for a repetition: the farther from 0, the smallest, or the largest. */
+const pickPeak: Record<OtherMeasureId, (max: Peak | null, min: Peak | null) => Peak | null> = {
+  'knee-over-foot': farther,
+  'hip-over-knee': farther,
+  'pelvic-drop': farther,
+  'trunk-lean': farther,
+  'pelvis-place': (_, min) => min,
+  depth: (max) => max,
+};
 
 function withBand(peak: Peak | null, bandAt: (sample: number) => number): Extreme | null {
   return peak === null ? null : { ...peak, band: bandAt(peak.sample) };

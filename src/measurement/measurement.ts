@@ -3,6 +3,7 @@ import type { TaskId } from '../protocol/tasks';
 import type { Completeness, RepetitionEvents } from '../segmentation/findRepetitions';
 import type { YawEstimate } from '../view/fuseCues';
 import type { Curve, MissingReason } from './curve';
+import type { OtherMeasureId } from './otherMeasures';
 
 /** Raised whenever a number could come out differently; see docs/CHANGELOG.md, 'numbers changed'. */
 export const measuringVersion = 2;
@@ -40,6 +41,8 @@ export interface MeasuredRepetition {
   kneeAngleMinDeg: Extreme | null;
   /** Deviation of the knee from the line hip to ankle, share of leg length, where it is greatest either way. */
   kneeDeviation: Extreme | null;
+  /** The other measures, each in the window that docs/measurement.md gives; null where none was measured. */
+  others: Record<OtherMeasureId, Extreme | null>;
 }
 
 /** Something that the person should know before trusting the numbers. */
@@ -74,6 +77,8 @@ export interface Measurement {
   kneeAngleDeg: Curve;
   /** Knee off the line hip to ankle in the frontal plane, share of leg length, inward positive. */
   kneeDeviation: Curve;
+  /** Null where the working leg was never seen. */
+  others: Record<OtherMeasureId, Curve> | null;
   repetitions: MeasuredRepetition[];
   notes: MeasurementNote[];
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { keypointCount, keypointNames } from '../keypoints/keypointNames';
 import { missingReasons } from '../measurement/curve';
+import { mapOthers } from '../measurement/otherMeasures';
 import { poseModels } from '../keypoints/poseModel';
 import { limitRangeDeg } from '../protocol/limits';
 import { sides } from '../protocol/side';
@@ -93,6 +94,9 @@ const repetition = z.strictObject({
   kneeAngleMaxDeg: extreme,
   kneeAngleMinDeg: extreme,
   kneeDeviation: extreme.describe('Share of leg length, inward positive.'),
+  others: z
+    .strictObject(mapOthers(() => extreme))
+    .describe('See docs/measurement.md for unit, sign and window.'),
   judgement: z.strictObject({
     verdict: z.enum(verdicts),
     reason: reason.nullable(),

@@ -7,9 +7,9 @@ import type { Path } from './path';
  * How far to either side the network sets a joint beyond what quiet standing takes off, one standard deviation in
  * shank lengths: fitted on rendered recordings of some figures and shown on others (docs/view.md).
  */
-const placingSd = 0.01;
+export const placingSd = 0.013;
 /** From one standard deviation to the half-width that holds nine of ten normal errors. */
-const ninetyPercent = 1.645;
+export const ninetyPercent = 1.645;
 
 export interface ErrorSources {
   yawDeg: number;

@@ -35,10 +35,10 @@ export interface ViewScene {
  * practice, no source); a person told to face the camera: common practice, no source.
  */
 const sdDeg: Record<ViewCue['name'], number> = {
-  thighs: 1.6,
-  feet: 5,
-  'free-shank': 3,
-  'stance-foot': 5,
+  thighs: 1.3,
+  feet: 4,
+  'free-shank': 2.5,
+  'stance-foot': 4,
   'told-to-face-the-camera': 14,
 };
 
