@@ -40,8 +40,11 @@ export interface RepetitionSignals {
 /** Thresholds on the excursion: common practice, no source. */
 const levels = { rest: 0.25, far: 0.75, least: 0.45 };
 
-/** A trough ends where the hips have risen by this share of the movement: more than the points tremble. */
+/** A trough ends where the hips have risen by this share of the movement ... */
 const troughDepth = 0.03;
+/** ... or where for so long, ms, they have sunk by no more than the points tremble. */
+const settledMs = 200;
+const tremble = 0.002;
 
 /** Shoulders that sink by less than this share of leg length show no lean. */
 const leastLean = 0.015;
@@ -89,10 +92,11 @@ function completeness(found: Excursion): Completeness {
 }
 
 /** When the hips leave their resting height and come back to it. */
-function outerEdges(found: Excursion, room: Span, { timesMs, excursion }: RepetitionSignals) {
+function outerEdges(found: Excursion, room: Span, signals: RepetitionSignals) {
+  const { timesMs, excursion } = signals;
   const inside = found.leave + 1;
-  const before = lowest(excursion, found.leave, room.from);
-  const after = lowest(excursion, found.back, room.to);
+  const before = trough(signals, found.leave, room.from);
+  const after = trough(signals, found.back, room.to);
   const from = (level: number) => (sample: number) => (excursion[sample]! - level) / (found.peak - level);
   return {
     fromMs:
@@ -107,12 +111,13 @@ function outerEdges(found: Excursion, room: Span, { timesMs, excursion }: Repeti
 }
 
 /** First trough on the way from one sample towards another, as long as the hips stay at rest. */
-function lowest(excursion: ArrayLike<number>, from: number, towards: number): number {
+function trough({ excursion, timesMs }: RepetitionSignals, from: number, towards: number): number {
   const step = towards < from ? -1 : 1;
   let best = from;
   for (let i = from; i !== towards + step && excursion[i]! <= levels.rest; i += step) {
     if (excursion[i]! > excursion[best]! + troughDepth) break;
-    if (excursion[i]! < excursion[best]!) best = i;
+    if (Math.abs(timesMs[i]! - timesMs[best]!) > settledMs) break;
+    if (excursion[i]! < excursion[best]! - tremble) best = i;
   }
   return best;
 }
