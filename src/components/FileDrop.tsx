@@ -1,9 +1,8 @@
 import type { ReactNode } from 'react';
-import { Button, DropZone, FileTrigger, isFileDropItem } from 'react-aria-components';
+import { Button, FileTrigger } from 'react-aria-components';
+import { useFileDrop } from './useFileDrop';
 
 interface Props {
-  /** What the area is for, for those who do not see it. */
-  label: string;
   buttonText: string;
   onFile: (file: File) => void;
   children?: ReactNode;
@@ -12,18 +11,11 @@ interface Props {
 /** File types that the system's file dialog offers; what is dropped is looked at, whatever its type. */
 const offered = ['video/*', '.mkv', '.json'];
 
-/** A place to drop one file on, with a button for those who would rather choose it. */
-export function FileDrop({ label, buttonText, onFile, children }: Props) {
+/** A button that takes one file, in an area that says that dropping works too; a miss still lands on the page. */
+export function FileDrop({ buttonText, onFile, children }: Props) {
+  const isOver = useFileDrop(onFile);
   return (
-    <DropZone
-      className="file-drop"
-      aria-label={label}
-      getDropOperation={() => 'copy'}
-      onDrop={({ items }) => {
-        const [item] = items.filter(isFileDropItem);
-        if (item !== undefined) void item.getFile().then(onFile);
-      }}
-    >
+    <div className="file-drop" data-drop-target={isOver || undefined}>
       {children}
       <FileTrigger
         acceptedFileTypes={offered}
@@ -34,6 +26,6 @@ export function FileDrop({ label, buttonText, onFile, children }: Props) {
       >
         <Button className="button">{buttonText}</Button>
       </FileTrigger>
-    </DropZone>
+    </div>
   );
 }

@@ -31,6 +31,7 @@ export const PlotPicture = memo(function PlotPicture(props: Props) {
   const floor = height - plotMargins.bottom;
   const laneTop = y(limits.kneeInwardDeg);
   const laneBottom = y(-limits.kneeOutwardDeg);
+  const whiskers = judgements.flatMap(({ worst }) => (worst === null ? [] : [worst]));
   const worst = selected === null ? null : (judgements[selected]?.worst ?? null);
 
   return (
@@ -73,6 +74,9 @@ export const PlotPicture = memo(function PlotPicture(props: Props) {
         </rect>
       ))}
       <path className="plot-curve" d={runs.map((run) => curve(run) ?? '').join('')} />
+      {whiskers.map(({ timeMs, value, band }) => (
+        <path key={timeMs} className="plot-band" d={`M${x(timeMs)} ${y(value + band)}V${y(value - band)}`} />
+      ))}
       {worst !== null && <circle className="plot-worst" cx={x(worst.timeMs)} cy={y(worst.value)} r="5" />}
       <text className="plot-way" x={left + 6} y={plotMargins.top + 11}>
         inward

@@ -15,15 +15,15 @@ export const plotMargins = { left: 40, right: 14, top: 8, bottom: 20 };
 /** Beyond the limits the plot shows at least this much more, degrees. */
 const roomDeg = 6;
 
-/** Scales of the plot over the whole recording: all measured angles while loaded, and both limits with room around. */
+/** Scales of the plot over the whole recording: all peaks with their bands, and both limits with room around. */
 export function plotScales(
   { timesMs, repetitions }: Measurement,
   limits: Limits,
   size: { width: number; height: number },
 ): PlotScales {
   const peaks = repetitions.flatMap(({ kneeAngleMaxDeg, kneeAngleMinDeg }) => [
-    kneeAngleMaxDeg?.value ?? 0,
-    kneeAngleMinDeg?.value ?? 0,
+    (kneeAngleMaxDeg?.value ?? 0) + (kneeAngleMaxDeg?.band ?? 0),
+    (kneeAngleMinDeg?.value ?? 0) - (kneeAngleMinDeg?.band ?? 0),
   ]);
   const least = Math.min(-limits.kneeOutwardDeg - roomDeg, ...peaks.map((deg) => deg - 2));
   const greatest = Math.max(limits.kneeInwardDeg + roomDeg, ...peaks.map((deg) => deg + 2));

@@ -1,7 +1,7 @@
 import type { Point } from '../geometry/point';
-import type { Direction, Verdict } from '../scoring/judge';
 import type { Side } from '../protocol/side';
 import type { FrameLeg } from './frameLeg';
+import type { KneeState } from './kneeStateAt';
 import type { LaneShape } from './laneShape';
 import { picturePointing, quarterTurns, verdictColours, verdictForms } from './verdictForm';
 
@@ -26,12 +26,6 @@ export type Context2d = Pick<
   | 'lineCap'
 >;
 
-/** How the knee stands just now, as it was judged elsewhere. */
-export interface KneeState {
-  verdict: Verdict;
-  direction: Direction | null;
-}
-
 const outline = 'rgba(10, 16, 22, 0.75)';
 const legColour = '#FFFFFF';
 const laneColour = '86, 180, 233';
@@ -39,21 +33,26 @@ const laneColour = '86, 180, 233';
 /**
  * Draws the lane: a translucent band with its two edges.
  *
- * @param unit  length of one hairline in the context's own units
+ * @param strength  'faint' where the knee can't be judged just now: the edges alone
+ * @param unit      length of one hairline in the context's own units
  */
-export function drawLane(context: Context2d, lane: LaneShape, unit: number): void {
-  const [hipInward, footInward, footOutward, hipOutward] = lane;
+export function drawLane(
+  context: Context2d,
+  { inward, outward }: LaneShape,
+  strength: 'full' | 'faint',
+  unit: number,
+): void {
   context.save();
-  context.fillStyle = `rgba(${laneColour}, 0.28)`;
-  path(context, lane);
-  context.closePath();
-  context.fill();
-  context.strokeStyle = `rgba(${laneColour}, 0.95)`;
-  context.lineWidth = 1.5 * unit;
-  for (const edge of [
-    [hipInward, footInward],
-    [hipOutward, footOutward],
-  ]) {
+  context.lineJoin = 'round';
+  if (strength === 'full') {
+    context.fillStyle = `rgba(${laneColour}, 0.3)`;
+    path(context, [...inward, ...outward.toReversed()]);
+    context.closePath();
+    context.fill();
+  }
+  context.strokeStyle = `rgba(${laneColour}, ${strength === 'full' ? 0.95 : 0.55})`;
+  context.lineWidth = (strength === 'full' ? 1.5 : 1) * unit;
+  for (const edge of [inward, outward]) {
     path(context, edge);
     context.stroke();
   }
@@ -94,7 +93,13 @@ export function drawLegLines(
 }
 
 /** Draws the knee in the form and colour of how it stands just now. */
-export function drawKnee(context: Context2d, knee: Point, state: KneeState, side: Side, unit: number): void {
+export function drawKnee(
+  context: Context2d,
+  knee: Point,
+  state: Pick<KneeState, 'verdict' | 'direction'>,
+  side: Side,
+  unit: number,
+): void {
   const colour = verdictColours[state.verdict];
   const radius = 9 * unit;
   context.save();

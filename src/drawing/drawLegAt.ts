@@ -4,6 +4,7 @@ import type { Limits } from '../protocol/limits';
 import { drawKnee, drawLane, drawLegLines, type Context2d } from './drawLeg';
 import { frameLeg } from './frameLeg';
 import { kneeStateAt } from './kneeStateAt';
+import { laneAngles } from './laneAngles';
 import { laneShape } from './laneShape';
 import { nearestFrame } from './nearestFrame';
 
@@ -27,8 +28,9 @@ export function drawLegAt(
 ) {
   const { side } = measurement.setup;
   const leg = frameLeg(track, nearestFrame(track.timesMs, timeMs), side);
-  const lane = laneShape(leg, side, limits);
-  if (lane !== null) drawLane(context, lane, unit);
+  const state = kneeStateAt(measurement, limits, timeMs);
+  const lane = laneShape(leg, side, laneAngles(leg, side, limits, state.deg));
+  if (lane !== null) drawLane(context, lane, state.deg === null ? 'faint' : 'full', unit);
   drawLegLines(context, leg, unit);
-  if (leg.knee !== null) drawKnee(context, leg.knee, kneeStateAt(measurement, limits, timeMs), side, unit);
+  if (leg.knee !== null) drawKnee(context, leg.knee, state, side, unit);
 }

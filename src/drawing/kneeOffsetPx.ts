@@ -7,15 +7,16 @@
  * Frame:   picture px
  * @param toHipPx    p, px along the line, above 0
  * @param toAnklePx  q, px along the line, above 0
- * @param angleDeg   degrees, 0 or more and below 90
- * @returns  px, 0 or more; 0 for a straight leg
+ * @param angleDeg   degrees, above -90 and below 90
+ * @returns  px; 0 for a straight leg
+ * Sign:    as the angle's
  * @throws   RangeError for distances that are not above 0 or an angle out of range
  */
 export function kneeOffsetPx(toHipPx: number, toAnklePx: number, angleDeg: number): number {
   if (!(toHipPx > 0) || !(toAnklePx > 0))
     throw new RangeError(`Distances must be above 0 px, got ${toHipPx} and ${toAnklePx}.`);
-  if (!(angleDeg >= 0 && angleDeg < 90))
-    throw new RangeError(`The angle must be 0 or more and below 90 degrees, got ${angleDeg}.`);
+  if (!(Math.abs(angleDeg) < 90))
+    throw new RangeError(`The angle must be above -90 and below 90 degrees, got ${angleDeg}.`);
   if (angleDeg === 0) return 0;
   const tangent = Math.tan((angleDeg * Math.PI) / 180);
   const length = toHipPx + toAnklePx;

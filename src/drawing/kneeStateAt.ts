@@ -1,22 +1,41 @@
+import { curveValue } from '../measurement/curve';
 import type { Measurement } from '../measurement/measurement';
 import type { Limits } from '../protocol/limits';
-import { verdictOf } from '../scoring/judge';
-import type { KneeState } from './drawLeg';
+import { verdictOf, type Direction, type Verdict } from '../scoring/judge';
 import { nearestFrame } from './nearestFrame';
 
-/** How the measured knee angle stands to its limits at a time; looked up, not measured. */
-export function kneeStateAt(
-  { timesMs, kneeAngleDeg }: Measurement,
-  limits: Limits,
-  timeMs: number,
-): KneeState {
-  const sample = nearestFrame(timesMs, timeMs);
-  if (sample < 0 || kneeAngleDeg.missing[sample] !== 0) return { verdict: 'not-measured', direction: null };
-  const deg = kneeAngleDeg.values[sample]!;
+/** How the knee stands at one time, as it was measured. */
+export interface KneeState {
+  verdict: Verdict;
+  direction: Direction | null;
+  /** Measured angle, degrees, inward positive; null where there is none. */
+  deg: number | null;
+}
+
+/**
+ * How the measured knee angle stands to its limits at a time; looked up, not measured. It is judged with the error
+ * band of the repetition that it belongs to, so that a picture never says more than the verdict.
+ */
+export function kneeStateAt(measurement: Measurement, limits: Limits, timeMs: number): KneeState {
+  const sample = nearestFrame(measurement.timesMs, timeMs);
+  const deg = sample < 0 ? null : curveValue(measurement.kneeAngleDeg, sample);
+  if (deg === null) return { verdict: 'not-measured', direction: null, deg };
   const inwardExcessDeg = deg - limits.kneeInwardDeg;
   const outwardExcessDeg = -deg - limits.kneeOutwardDeg;
+  const direction = inwardExcessDeg >= outwardExcessDeg ? 'inward' : 'outward';
   return {
-    verdict: verdictOf(Math.max(inwardExcessDeg, outwardExcessDeg), 0),
-    direction: inwardExcessDeg >= outwardExcessDeg ? 'inward' : 'outward',
+    verdict: verdictOf(Math.max(inwardExcessDeg, outwardExcessDeg), bandDeg(measurement, sample, direction)),
+    direction,
+    deg,
   };
+}
+
+/** Half-width of the error band at a sample; outside all repetitions the widest of theirs, 0 where there is none. */
+function bandDeg({ repetitions }: Measurement, sample: number, direction: Direction): number {
+  const own = repetitions.filter(({ loadedFrom, loadedTo }) => sample >= loadedFrom && sample <= loadedTo);
+  const bands = (own.length > 0 ? own : repetitions).map(
+    ({ kneeAngleMaxDeg, kneeAngleMinDeg }) =>
+      (direction === 'inward' ? kneeAngleMaxDeg : kneeAngleMinDeg)?.band ?? 0,
+  );
+  return Math.max(0, ...bands);
 }

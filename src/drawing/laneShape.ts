@@ -1,19 +1,22 @@
 import type { Point } from '../geometry/point';
-import type { Limits } from '../protocol/limits';
 import type { Side } from '../protocol/side';
 import type { FrameLeg } from './frameLeg';
 import { kneeOffsetPx } from './kneeOffsetPx';
+import type { LaneAngles } from './laneAngles';
 
 /** The knee is kept this share of the line away from both its ends, so that a deep bend still draws a lane. */
 const leastShare = 0.1;
 
-/** Four corners of the lane, picture px: from the hip's inward edge round to its outward edge. */
-export type LaneShape = [hipInward: Point, footInward: Point, footOutward: Point, hipOutward: Point];
+/** The lane's two edges, each from the hip past the knee to the foot; picture px. */
+export interface LaneShape {
+  inward: [hip: Point, knee: Point, foot: Point];
+  outward: [hip: Point, knee: Point, foot: Point];
+}
 
 /**
- * The lane that the knee should keep to: a band along the line from ankle to hip, standing on the foot's centre, whose
- * edges lie where the knee would stand at its limits. With the knee at its present height, its dot is within the band
- * exactly when its projection angle is within the limits.
+ * The lane that the knee should keep to: a band from the foot's centre to the hip, as wide at the knee as the limits
+ * allow. At the knee's present height its dot is within the band exactly when its angle is within the limits. Seen
+ * square the band is straight; where the view makes a straight knee look bent, the band bends with it.
  *
  * Frame:   picture px, x right, y down; the person faces the camera
  * @returns  null where hip, knee or ankle is unseen, or hip and ankle coincide
@@ -21,7 +24,7 @@ export type LaneShape = [hipInward: Point, footInward: Point, footOutward: Point
 export function laneShape(
   { hip, knee, ankle, heel, toe }: FrameLeg,
   side: Side,
-  limits: Limits,
+  angles: LaneAngles,
 ): LaneShape | null {
   if (hip === null || knee === null || ankle === null) return null;
   const length = Math.hypot(ankle.x - hip.x, ankle.y - hip.y);
@@ -32,15 +35,19 @@ export function laneShape(
   const inward = { x: -along.y * turn, y: along.x * turn };
   const share = ((knee.x - hip.x) * along.x + (knee.y - hip.y) * along.y) / length;
   const toHipPx = Math.min(1 - leastShare, Math.max(leastShare, share)) * length;
-  const inwardPx = kneeOffsetPx(toHipPx, length - toHipPx, limits.kneeInwardDeg);
-  const outwardPx = -kneeOffsetPx(toHipPx, length - toHipPx, limits.kneeOutwardDeg);
-  const beyondPx = footCentreBeyondPx(ankle, along, heel, toe);
-  const foot = { x: ankle.x + along.x * beyondPx, y: ankle.y + along.y * beyondPx };
-  const beside = (point: Point, px: number): Point => ({
-    x: point.x + inward.x * px,
-    y: point.y + inward.y * px,
+  const place = (alongPx: number, inwardPx: number): Point => ({
+    x: hip.x + along.x * alongPx + inward.x * inwardPx,
+    y: hip.y + along.y * alongPx + inward.y * inwardPx,
   });
-  return [beside(hip, inwardPx), beside(foot, inwardPx), beside(foot, outwardPx), beside(hip, outwardPx)];
+  const footPx = length + footCentreBeyondPx(ankle, along, heel, toe);
+  const offset = (angleDeg: number) => kneeOffsetPx(toHipPx, length - toHipPx, angleDeg);
+  const middlePx = offset(angles.straightDeg);
+  const edge = (atKneePx: number): [Point, Point, Point] => [
+    place(0, atKneePx - middlePx),
+    place(toHipPx, atKneePx),
+    place(footPx, atKneePx - middlePx),
+  ];
+  return { inward: edge(offset(angles.inwardDeg)), outward: edge(offset(angles.outwardDeg)) };
 }
 
 /** How far the foot's centre lies beyond the ankle along the line, px; 0 where the foot is unseen. */

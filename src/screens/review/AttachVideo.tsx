@@ -6,11 +6,7 @@ export function AttachVideo() {
   const app = useApp();
   return (
     <div className="stage-attach">
-      <FileDrop
-        label="Drop the video here"
-        buttonText="Attach the video"
-        onFile={(file) => void app.attachVideo(file)}
-      >
+      <FileDrop buttonText="Attach the video" onFile={(file) => void app.attachVideo(file)}>
         <p>
           <strong>The video is not attached.</strong> A session keeps the joints, not the pictures. The
           numbers are complete without it.

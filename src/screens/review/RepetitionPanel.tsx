@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { Button } from 'react-aria-components';
 import type { useRecording } from '../../app/AppContext';
+import { longAngle, longDeviation } from '../../components/formatWithBand';
 import { formatTime } from '../../components/formatTime';
 import { tempo } from '../../components/tempo';
 import { VerdictLabel } from '../../components/VerdictLabel';
@@ -8,8 +9,6 @@ import type { MeasuredRepetition } from '../../measurement/measurement';
 import type { Limits } from '../../protocol/limits';
 import { findTask } from '../../protocol/tasks';
 import type { Judgement } from '../../scoring/judge';
-import { formatAngle } from '../../words/formatAngle';
-import { formatDeviation } from '../../words/formatDeviation';
 import { reasonWords } from '../../words/reasonWords';
 import { completenessWords } from './completenessWords';
 import { StillFigure } from './StillFigure';
@@ -57,12 +56,10 @@ function Facts({ repetition, judgement, task }: FactsProps) {
   const { kneeDeviation, measuredShare, mainReason, completeness } = repetition;
   const lacking = completenessWords[completeness];
   const facts: [string, ReactNode][] = [];
-  if (worst !== null)
-    facts.push(['Peak angle', `${formatAngle(worst.value)} at ${formatTime(worst.timeMs)}`]);
+  if (worst !== null) facts.push(['Peak angle', `${longAngle(worst)} at ${formatTime(worst.timeMs)}`]);
   if (alignmentScorePct !== null)
     facts.push(['Alignment', `${Math.round(alignmentScorePct)} % of the loaded time within the limits`]);
-  if (kneeDeviation !== null)
-    facts.push(['Knee off the line', `${formatDeviation(kneeDeviation.value)} (of leg length)`]);
+  if (kneeDeviation !== null) facts.push(['Knee off the line', longDeviation(kneeDeviation)]);
   const parts = tempo(repetition, findTask(task).shape);
   facts.push([
     'Tempo',

@@ -1,4 +1,5 @@
 import { Cell, Column, Row, Table, TableBody, TableHeader } from 'react-aria-components';
+import { shortAngle } from '../../components/formatWithBand';
 import { formatTime } from '../../components/formatTime';
 import { formatTempo, tempo } from '../../components/tempo';
 import { useMediaQuery } from '../../components/useMediaQuery';
@@ -6,7 +7,6 @@ import { VerdictLabel } from '../../components/VerdictLabel';
 import type { MeasuredRepetition, Measurement } from '../../measurement/measurement';
 import { findTask } from '../../protocol/tasks';
 import type { Judgement } from '../../scoring/judge';
-import { formatAngle } from '../../words/formatAngle';
 import { formatDeviation } from '../../words/formatDeviation';
 import { reasonWords } from '../../words/reasonWords';
 import { completenessWords } from './completenessWords';
@@ -53,7 +53,7 @@ export function RepetitionTable({ measurement, judgements, selected, now, onSele
       worst === null ? (
         <span className="soft">{judgement.reason === null ? '–' : reasonWords[judgement.reason].short}</span>
       ) : (
-        formatAngle(worst.value)
+        shortAngle(worst)
       ),
       ...(isNarrow
         ? []

@@ -5,6 +5,7 @@ import { AnglePlot } from '../../components/AnglePlot';
 import { Message } from '../../components/Message';
 import { Terms } from '../../components/Terms';
 import { useMediaQuery } from '../../components/useMediaQuery';
+import { DropElsewhere } from './DropElsewhere';
 import { LimitsPanel } from './LimitsPanel';
 import { Notes } from './Notes';
 import { createPlayhead } from './playhead';
@@ -19,6 +20,7 @@ import { Transport } from './Transport';
 import { usePlayhead } from './usePlayhead';
 import { useReviewKeys } from './useReviewKeys';
 import { VerdictCounts } from './VerdictCounts';
+import { viewSentence } from './viewSentence';
 import { VideoStage } from './VideoStage';
 
 /** A measured recording: video, plot and repetitions, moving together. */
@@ -53,6 +55,7 @@ function Review({ recording }: { recording: NonNullable<ReturnType<typeof useRec
 
   return (
     <div className="review">
+      {video !== null && <DropElsewhere />}
       <ReviewHead recording={recording} />
       <div className="review-notes">
         {problem !== null && (
@@ -87,10 +90,7 @@ function Review({ recording }: { recording: NonNullable<ReturnType<typeof useRec
           </section>
           <div className="card review-plot">
             <PlotOverTime {...{ recording, playhead, onSelect: select }} />
-            <p className="small soft">
-              Angles are as seen in the picture. They hold only when the camera stands square in front of the
-              person.
-            </p>
+            <p className="small soft">{viewSentence(measurement)}</p>
           </div>
         </div>
         <div className="review-right">

@@ -33,7 +33,6 @@ export function MeasureForm() {
   return (
     <form className="measure-form" onSubmit={submit}>
       <FileDrop
-        label="Drop a video here"
         buttonText={chosen === null ? 'Choose a video' : 'Choose another video'}
         onFile={(file) => void app.openFile(file)}
       >

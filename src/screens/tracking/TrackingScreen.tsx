@@ -2,6 +2,7 @@ import { useEffect, useRef } from 'react';
 import { Button, Label, ProgressBar } from 'react-aria-components';
 import { useApp, useAppState } from '../../app/AppContext';
 import { AppMark } from '../../components/AppMark';
+import { useFileDrop } from '../../components/useFileDrop';
 import './tracking.css';
 import { timeLeftWords } from './timeLeftWords';
 
@@ -9,6 +10,7 @@ import { timeLeftWords } from './timeLeftWords';
 export function TrackingScreen() {
   const app = useApp();
   const progress = useAppState((state) => state.progress);
+  useFileDrop(() => undefined); // A file dropped now must not take the page's place.
   const done = progress?.framesDone ?? 0;
   const expected = progress?.framesExpected ?? 0;
 

@@ -1,5 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import { createApp } from '../../../src/app/createApp';
+import { judgeAll } from '../../../src/app/recording';
+import { defaultLimits } from '../../../src/protocol/limits';
 import { parseSession } from '../../../src/session/parseSession';
 import { facts, fakeAdapters, film, sessionText } from './fakeAdapters';
 
@@ -101,11 +103,10 @@ describe('startTracking()', () => {
   it('goes from video to judged repetitions', async () => {
     const { state, app, world } = await tracked();
     expect(state()).toMatchObject({ screen: 'review', progress: null, problem: null });
-    expect(state().judgements.map(({ verdict }) => verdict)).toEqual([
-      'in-line',
-      'near-limit',
-      'out-of-line',
-    ]);
+    const { measurement } = app.recording()!;
+    expect(state().judgements).toEqual(judgeAll(measurement, defaultLimits));
+    expect(state().judgements).toHaveLength(3);
+    expect(state().judgements[2]!.verdict).toBe('out-of-line');
     expect(app.recording()?.model).toMatchObject({ size: 'full', weights: 'made-up 4.5.6', backend: 'wasm' });
     expect(app.recording()?.track.timesMs).toHaveLength(film.track.timesMs.length);
     expect(world.sourcesOpen).toBe(0);
@@ -211,18 +212,21 @@ describe('moveLimit(change), endLimitMove(), undoLimits(), resetLimits()', () =>
   const verdicts = (state: ReturnType<typeof start>['state']) =>
     state().judgements.map(({ verdict }) => verdict);
 
-  it('judge again at once and count the verdicts that changed', async () => {
+  it('judge again at once and count the verdicts that changed since the move began', async () => {
     const { app, state } = await tracked();
     const before = verdicts(state);
-    app.moveLimit({ kneeInwardDeg: 22 });
     app.moveLimit({ kneeInwardDeg: 25 });
+    app.moveLimit({ kneeInwardDeg: 30 });
     app.endLimitMove();
-    expect(verdicts(state)).toEqual(['in-line', 'in-line', 'in-line']);
-    expect(state().changedVerdicts).toBe(2);
+    const after = verdicts(state);
+    expect(after[2]).not.toBe(before[2]);
+    expect(state().judgements).toEqual(judgeAll(app.recording()!.measurement, state().limits.present));
+    const changed = after.filter((verdict, index) => verdict !== before[index]).length;
+    expect(state().changedVerdicts).toBe(changed);
     app.undoLimits();
     expect(verdicts(state)).toEqual(before);
     expect(state().limits.present.kneeInwardDeg).toBe(10);
-    expect(state().changedVerdicts).toBe(2);
+    expect(state().changedVerdicts).toBe(changed);
   });
 
   it('bring the defaults back, which can be undone as well', async () => {

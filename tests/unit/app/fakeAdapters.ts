@@ -9,11 +9,11 @@ import { defaultLimits } from '../../../src/protocol/limits';
 import { buildSession } from '../../../src/session/buildSession';
 import { filmPerson } from '../../support/syntheticPerson';
 
-/** Three repetitions with the right leg whose peaks lie within, near and beyond the default limit. */
+/** Three repetitions with the right leg; the last one goes far beyond the default limit. */
 export const film = filmPerson({
   task: 'split-stance-sit-to-stand',
   side: 'right',
-  repetitions: [{ peakDeg: 3 }, { peakDeg: 10 }, { peakDeg: 18 }],
+  repetitions: [{ peakDeg: 0 }, { peakDeg: 10 }, { peakDeg: 22 }],
   camera: { distanceM: 12, focalPx: 6000 },
   rateHz: 25,
 });

@@ -10,7 +10,7 @@ const measurement = {
     values: Float64Array.of(14.2, -3.4, 0),
     missing: Uint8Array.of(0, 0, reasonCode('thigh-foreshortened')),
   },
-  repetitions: [{ kneeAngleMaxDeg: { value: 33 }, kneeAngleMinDeg: { value: -4 } }],
+  repetitions: [{ kneeAngleMaxDeg: { value: 33, band: 4 }, kneeAngleMinDeg: { value: -4, band: 3 } }],
 } as Measurement;
 
 describe('readoutAt(measurement, timeMs)', () => {
@@ -29,7 +29,7 @@ describe('plotScales(measurement, limits, size)', () => {
       { width: 500, height: 200 },
     );
     const [least, greatest] = y.domain();
-    expect(greatest).toBeGreaterThan(33);
+    expect(greatest).toBeGreaterThan(37);
     expect(least).toBeLessThan(-8);
     expect(y(10)).toBeLessThan(y(-8));
     expect(x.domain()).toEqual([0, 200]);

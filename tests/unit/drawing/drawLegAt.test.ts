@@ -5,6 +5,7 @@ import { drawLegAt } from '../../../src/drawing/drawLegAt';
 import { verdictColours } from '../../../src/drawing/verdictForm';
 import { measure } from '../../../src/measurement/measure';
 import { defaultLimits } from '../../../src/protocol/limits';
+import type { LaneShape } from '../../../src/drawing/laneShape';
 import type { Verdict } from '../../../src/scoring/judge';
 import { filmPerson } from '../../support/syntheticPerson';
 
@@ -55,24 +56,35 @@ describe('drawKnee(context, knee, state, side, unit)', () => {
   });
 });
 
-describe('drawLane(context, lane, unit)', () => {
+describe('drawLane(context, lane, strength, unit)', () => {
+  const lane: LaneShape = {
+    inward: [
+      { x: 120, y: 20 },
+      { x: 130, y: 90 },
+      { x: 120, y: 180 },
+    ],
+    outward: [
+      { x: 80, y: 20 },
+      { x: 90, y: 90 },
+      { x: 80, y: 180 },
+    ],
+  };
+
   it('lays a translucent band between its edges and leaves the rest alone', () => {
     const { context, pixel } = sheet();
-    drawLane(
-      context,
-      [
-        { x: 120, y: 20 },
-        { x: 120, y: 180 },
-        { x: 80, y: 180 },
-        { x: 80, y: 20 },
-      ],
-      1,
-    );
-    const [, , , alpha] = pixel(100, 100);
+    drawLane(context, lane, 'full', 1);
+    const alpha = pixel(100, 100)[3]!;
     expect(alpha).toBeGreaterThan(40);
     expect(alpha).toBeLessThan(120);
     expect(pixel(60, 100)[3]).toBe(0);
-    expect(pixel(120, 100)[3]!).toBeGreaterThan(alpha!);
+    expect(pixel(130, 90)[3]!).toBeGreaterThan(alpha);
+  });
+
+  it('draws edges alone where it is faint', () => {
+    const { context, pixel } = sheet();
+    drawLane(context, lane, 'faint', 2);
+    expect(pixel(100, 100)[3]).toBe(0);
+    expect(pixel(90, 90)[3]!).toBeGreaterThan(40);
   });
 });
 

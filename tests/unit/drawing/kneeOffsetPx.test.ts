@@ -22,6 +22,10 @@ describe('kneeOffsetPx(toHipPx, toAnklePx, angleDeg)', () => {
     expect(measured).toBeCloseTo(deg, 9);
   });
 
+  it('changes its sign with the angle', () => {
+    expect(kneeOffsetPx(120, 310, -14)).toBeCloseTo(-kneeOffsetPx(120, 310, 14), 9);
+  });
+
   it('is 0 for a straight leg and grows with the scale of the picture', () => {
     expect(kneeOffsetPx(150, 250, 0)).toBe(0);
     expect(kneeOffsetPx(300, 500, 12)).toBeCloseTo(2 * kneeOffsetPx(150, 250, 12), 9);
@@ -30,7 +34,7 @@ describe('kneeOffsetPx(toHipPx, toAnklePx, angleDeg)', () => {
   it.each([
     [0, 5, 3],
     [5, -1, 3],
-    [5, 5, -3],
+    [5, 5, -90],
     [5, 5, 90],
     [NaN, 5, 3],
   ])('refuses %f, %f, %f', (p, q, deg) => {

@@ -11,22 +11,38 @@ const measurement = {
     values: Float64Array.of(1, 9, 13, -9, 0),
     missing: Uint8Array.of(0, 0, 0, 0, reasonCode('joint-unseen')),
   },
-} as Measurement;
+  repetitions: [
+    { loadedFrom: 1, loadedTo: 2, kneeAngleMaxDeg: { band: 2 }, kneeAngleMinDeg: { band: 5 } },
+    { loadedFrom: 3, loadedTo: 4, kneeAngleMaxDeg: { band: 7 }, kneeAngleMinDeg: { band: 4 } },
+  ],
+} as unknown as Measurement;
 
 describe('kneeStateAt(measurement, limits, timeMs)', () => {
   it.each([
     [0, 'in-line', 'inward'],
     [90, 'near-limit', 'inward'],
     [210, 'out-of-line', 'inward'],
-    [300, 'out-of-line', 'outward'],
+    [300, 'near-limit', 'outward'],
   ])('at %f ms says %s, %s', (timeMs, verdict, direction) => {
     const state = kneeStateAt(measurement, limits, timeMs);
     expect(state.verdict).toBe(verdict);
     if (verdict !== 'in-line') expect(state.direction).toBe(direction);
   });
 
+  it('takes the error band of the repetition, and the widest outside of all', () => {
+    const [first, second] = measurement.repetitions;
+    // 13 is 3 beyond 10: beyond a band of 2, within the widest of 7.
+    expect(kneeStateAt(measurement, limits, 200).verdict).toBe('out-of-line');
+    const outside = { ...measurement, repetitions: [{ ...first!, loadedTo: 1 }, second!] };
+    expect(kneeStateAt(outside, limits, 200).verdict).toBe('near-limit');
+  });
+
   it('says not measured where there is no angle or no sample', () => {
-    expect(kneeStateAt(measurement, limits, 400)).toEqual({ verdict: 'not-measured', direction: null });
+    expect(kneeStateAt(measurement, limits, 400)).toEqual({
+      verdict: 'not-measured',
+      direction: null,
+      deg: null,
+    });
     const empty = { ...measurement, timesMs: new Float64Array() };
     expect(kneeStateAt(empty, limits, 0).verdict).toBe('not-measured');
   });

@@ -1,0 +1,26 @@
+import type { Extreme } from '../measurement/measurement';
+import { formatAngle } from '../words/formatAngle';
+import { formatDeviation } from '../words/formatDeviation';
+
+type Banded = Pick<Extreme, 'value' | 'band'>;
+
+/** A knee angle for a table: '14° in ±2'. */
+export function shortAngle({ value, band }: Banded): string {
+  const angle = formatAngle(value).replace('ward', '');
+  return `${angle} ±${wholeBand(band)}`;
+}
+
+/** A knee angle for a sentence: '14° inward (give or take 2°)'. */
+export function longAngle({ value, band }: Banded): string {
+  return `${formatAngle(value)} (give or take ${wholeBand(band)}°)`;
+}
+
+/** How far the knee stands off the line, for a sentence: '4 % of leg length inward (give or take 2 %)'. */
+export function longDeviation({ value, band }: Banded): string {
+  return `${formatDeviation(value).replace(' %', ' % of leg length')} (give or take ${wholeBand(100 * band)} %)`;
+}
+
+/** A band is never shown as nothing. */
+function wholeBand(band: number): number {
+  return Math.max(1, Math.round(band));
+}
