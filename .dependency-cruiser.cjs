@@ -14,7 +14,7 @@ const rooms = {
   scoring: ['protocol', 'measurement'],
   session: ['protocol', 'keypoints', 'measurement', 'scoring'],
   words: ['protocol', 'measurement', 'scoring'],
-  validation: ['protocol', 'measurement', 'scoring', 'session'],
+  validation: ['protocol', 'keypoints', 'geometry', 'measurement', 'scoring', 'session'],
 
   frames: [],
   pose: ['keypoints'],

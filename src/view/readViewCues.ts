@@ -35,7 +35,7 @@ export interface ViewScene {
  * practice, no source); a person told to face the camera: common practice, no source.
  */
 const sdDeg: Record<ViewCue['name'], number> = {
-  thighs: 1.3,
+  thighs: 1.6,
   feet: 4,
   'free-shank': 2.5,
   'stance-foot': 4,
