@@ -38,7 +38,7 @@ export interface RepetitionSignals {
 }
 
 /** Thresholds on the excursion: common practice, no source. */
-const levels = { rest: 0.25, far: 0.75, least: 0.45 };
+export const excursionLevels = { rest: 0.25, far: 0.75, least: 0.45 };
 
 /** A trough ends where the hips have risen by this share of the movement ... */
 const troughDepth = 0.03;
@@ -67,7 +67,7 @@ interface Span {
  */
 export function findRepetitions(task: Task, signals: RepetitionSignals): FoundRepetition[] {
   const { excursion, timesMs } = signals;
-  const excursions = findExcursions(excursion, levels);
+  const excursions = findExcursions(excursion, excursionLevels);
   return excursions.map((found, index) => {
     const room: Span = {
       from: excursions[index - 1]?.back ?? 0,
@@ -114,7 +114,7 @@ function outerEdges(found: Excursion, room: Span, signals: RepetitionSignals) {
 function trough({ excursion, timesMs }: RepetitionSignals, from: number, towards: number): number {
   const step = towards < from ? -1 : 1;
   let best = from;
-  for (let i = from; i !== towards + step && excursion[i]! <= levels.rest; i += step) {
+  for (let i = from; i !== towards + step && excursion[i]! <= excursionLevels.rest; i += step) {
     if (excursion[i]! > excursion[best]! + troughDepth) break;
     if (Math.abs(timesMs[i]! - timesMs[best]!) > settledMs) break;
     if (excursion[i]! < excursion[best]! - tremble) best = i;
