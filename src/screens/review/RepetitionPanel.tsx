@@ -42,7 +42,7 @@ export function RepetitionPanel({ recording, repetition, judgement, limits, show
         )}
         <Facts repetition={repetition} judgement={judgement} task={setup.task} />
         <Button className="button repetition-go no-print" onPress={() => onSeek(moment.timeMs)}>
-          Show this moment in the video
+          Go to this moment
         </Button>
       </div>
     </section>

@@ -48,13 +48,14 @@ export function RepetitionTable({ measurement, judgements, selected, now, onSele
         {formatTime(timesMs[repetition.loadedFrom]!)}
         {lacking !== null && <span className="table-lacking">{lacking.short}</span>}
       </>,
-      <VerdictLabel key="verdict" judgement={judgement} side={setup.side} isShort={isNarrow} />,
+      <>
+        <VerdictLabel judgement={judgement} side={setup.side} isShort={isNarrow} />
+        {judgement.reason !== null && (
+          <span className="table-lacking">{reasonWords[judgement.reason].short}</span>
+        )}
+      </>,
       alignmentScorePct === null ? '–' : `${Math.round(alignmentScorePct)} %`,
-      worst === null ? (
-        <span className="soft">{judgement.reason === null ? '–' : reasonWords[judgement.reason].short}</span>
-      ) : (
-        shortAngle(worst)
-      ),
+      worst === null ? '–' : shortAngle(worst),
       ...(isNarrow
         ? []
         : [

@@ -1,4 +1,4 @@
-import { useCallback, useMemo } from 'react';
+import { useCallback, useMemo, useRef } from 'react';
 import { Button } from 'react-aria-components';
 import { useApp, useAppState, useRecording } from '../../app/AppContext';
 import { AnglePlot } from '../../components/AnglePlot';
@@ -47,6 +47,11 @@ function Review({ recording }: { recording: NonNullable<ReturnType<typeof useRec
     },
     [app, measurement, playhead],
   );
+  const videoSection = useRef<HTMLElement>(null);
+  const goTo = (timeMs: number) => {
+    playhead.seek(timeMs);
+    videoSection.current?.scrollIntoView({ block: 'nearest' }); // On a phone it may be out of sight.
+  };
   useReviewKeys(app, playhead, select);
   const now = usePlayhead(playhead, ({ timeMs }) => repetitionAt(measurement, timeMs));
   const isStillInStage = useMediaQuery('(width >= 64rem)') && track.heightPx > track.widthPx;
@@ -75,7 +80,7 @@ function Review({ recording }: { recording: NonNullable<ReturnType<typeof useRec
       </div>
       <main className="review-main">
         <div className="review-left">
-          <section className="review-video" aria-label="Video">
+          <section ref={videoSection} className="review-video" aria-label="Video">
             <div className="review-pictures">
               <VideoStage recording={recording} limits={limits} playhead={playhead} />
               {isStillInStage && shown !== undefined && judgement !== undefined && (
@@ -106,12 +111,12 @@ function Review({ recording }: { recording: NonNullable<ReturnType<typeof useRec
             {shown === undefined || judgement === undefined ? (
               <p className="soft review-empty">
                 {judgements.length === 0
-                  ? 'There is no repetition to look at.'
+                  ? 'There is no repetition to look at. Check task and side above, or choose another video.'
                   : 'Choose a repetition to see its worst instant.'}
               </p>
             ) : (
               <RepetitionPanel
-                {...{ recording, limits, judgement, repetition: shown, onSeek: playhead.seek }}
+                {...{ recording, limits, judgement, repetition: shown, onSeek: goTo }}
                 showsStill={!isStillInStage}
               />
             )}

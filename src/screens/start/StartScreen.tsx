@@ -78,7 +78,7 @@ export function StartScreen() {
             <ul className="start-list">
               <li>Camera square in front of the person, about knee to hip high, and still.</li>
               <li>The whole body in the picture all the time, feet included; nobody else.</li>
-              <li>Knees to be seen, light from the front, a few seconds of rest at both ends.</li>
+              <li>Knees bare or in close-fitting clothes, light from the front, rest before and after.</li>
             </ul>
           </div>
           <div>
