@@ -1,17 +1,19 @@
 import type { MeasuredRepetition } from '../measurement/measurement';
+import type { Task } from '../protocol/tasks';
 
 /** One part of a repetition with its length; null where its start or end was not seen. */
 export interface TempoPart {
-  name: 'rise' | 'top' | 'lowering' | 'down' | 'up';
+  name: 'rise' | 'top' | 'lowering' | 'down' | 'up' | 'out' | 'back';
   seconds: number | null;
 }
 
-/** How long the parts of a repetition took: rise, top and lowering, or down and up. */
-export function tempo({ events }: Pick<MeasuredRepetition, 'events'>, shape: 'rise' | 'dip'): TempoPart[] {
-  if (shape === 'dip') {
+/** How long the parts of a repetition took: rise, top and lowering, down and up, or out and back. */
+export function tempo({ events }: Pick<MeasuredRepetition, 'events'>, shape: Task['shape']): TempoPart[] {
+  if (shape !== 'rise') {
+    const [there, back] = shape === 'dip' ? (['down', 'up'] as const) : (['out', 'back'] as const);
     return [
-      { name: 'down', seconds: between(events.startMs, events.bottomMs) },
-      { name: 'up', seconds: between(events.bottomMs, events.endMs) },
+      { name: there, seconds: between(events.startMs, events.bottomMs) },
+      { name: back, seconds: between(events.bottomMs, events.endMs) },
     ];
   }
   return [

@@ -5,6 +5,7 @@ import { findRepetitions } from '../segmentation/findRepetitions';
 import { scaleToExcursion } from '../segmentation/scaleToExcursion';
 import { focalLengthPx } from '../view/focalLengthPx';
 import { bodyHeights } from './bodyHeights';
+import { freeFootAside } from './freeFootAside';
 import { collectNotes } from './collectNotes';
 import { frontalCurves, legLengthPx, unseenCurves } from './frontalCurves';
 import { measureRepetition } from './measureRepetition';
@@ -30,7 +31,8 @@ export function measure(track: KeypointTrack, setup: Setup): Measurement {
   const working = leg(setup.side);
   const lengthPx = working === null ? null : legLengthPx(working);
   const heights = bodyHeights(points, lengthPx);
-  const excursion = scaleToExcursion(task, heights.hips);
+  const movement = task.shape === 'reach' ? freeFootAside(points, setup.side, lengthPx) : heights.hips;
+  const excursion = scaleToExcursion(task, movement);
   const view =
     working === null
       ? null

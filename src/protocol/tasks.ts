@@ -5,6 +5,7 @@ export const taskIds = [
   'single-leg-squat',
   'sliding-leg-squat',
   'lateral-step-down',
+  'hip-abduction-on-bent-leg',
   'two-legged-bend',
 ] as const;
 export type TaskId = (typeof taskIds)[number];
@@ -18,9 +19,10 @@ export interface Task {
   name: string;
   /**
    * Where a repetition starts and ends, and where it turns:
-   * 'rise': seated, up, seated again; 'dip': standing, down, standing again.
+   * 'rise': seated, up, seated again; 'dip': standing, down, standing again; 'reach': feet together, the free foot
+   * out to the side, together again.
    */
-  shape: 'rise' | 'dip';
+  shape: 'rise' | 'dip' | 'reach';
   /** How the working foot can be told from the other: it stands nearer to the camera, it moves less, or it can't. */
   workingFoot: 'nearer' | 'stiller' | 'either';
   /** How the working side is told, one sentence. */
@@ -68,6 +70,14 @@ const tasks: Record<TaskId, Task> = {
     shape: 'dip',
     workingFoot: 'stiller',
     sideHint: 'The working leg is the one on the step.',
+    viewSigns: ['stance-foot'],
+  },
+  'hip-abduction-on-bent-leg': {
+    id: 'hip-abduction-on-bent-leg',
+    name: 'Hip abduction on a bent stance leg',
+    shape: 'reach',
+    workingFoot: 'stiller',
+    sideHint: 'The working leg is the bent one that is stood on; the other moves out to the side.',
     viewSigns: ['stance-foot'],
   },
   'two-legged-bend': {

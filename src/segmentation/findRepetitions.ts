@@ -4,14 +4,14 @@ import { movementEdgeMs } from './movementEdgeMs';
 
 /** Times of one repetition, ms from the start of the video; null where it did not happen or was not seen. */
 export interface RepetitionEvents {
-  /** The body begins to move: the trunk leans forward (rise) or the hips begin to sink (dip). */
+  /** The body begins to move: the trunk leans forward (rise) or the movement begins. */
   startMs: number;
   /** Seat-off; for tasks with a seat. */
   seatOffMs: number | null;
   /** Standing begins and ends (rise), or null (dip). */
   topMs: number | null;
   topEndMs: number | null;
-  /** Lowest point; for tasks that dip. */
+  /** Turning point of tasks without a seat: lowest (dip) or farthest out (reach). */
   bottomMs: number | null;
   /** Seat contact; for tasks with a seat. */
   seatContactMs: number | null;
@@ -31,7 +31,7 @@ export interface FoundRepetition {
 export interface RepetitionSignals {
   /** Uniform times, ms. */
   timesMs: Float64Array;
-  /** Hip height, 0 at rest and 1 at the usual far end; empty where the hips never move. */
+  /** The task's movement, 0 at rest and 1 at the usual far end; empty where nothing moves. */
   excursion: ArrayLike<number>;
   /** Height of the middle of the shoulders, as a share of leg length; any origin. */
   shoulderHeight: Float64Array;

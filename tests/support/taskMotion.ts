@@ -8,6 +8,7 @@ export const syntheticTasks = [
   'single-leg-squat',
   'sliding-leg-squat',
   'lateral-step-down',
+  'hip-abduction-on-bent-leg',
   'two-legged-bend',
 ] as const;
 export type SyntheticTask = (typeof syntheticTasks)[number];
@@ -44,6 +45,7 @@ const paths: Record<SyntheticTask, [rest: Vector, far: Vector]> = {
   'single-leg-squat': [vector(-0.015, standing, -0.015), vector(0, standing - 0.105, -0.085)],
   'sliding-leg-squat': [vector(0, standing, -0.015), vector(0.03, standing - 0.115, -0.08)],
   'lateral-step-down': [vector(0, standing + stepHeight, -0.015), vector(0, standing + 0.002, -0.08)],
+  'hip-abduction-on-bent-leg': [vector(0.02, standing - 0.03, -0.03), vector(0.02, standing - 0.03, -0.03)],
   'two-legged-bend': [vector(0, standing, -0.015), vector(0, standing - 0.12, -0.09)],
 };
 
@@ -102,6 +104,8 @@ function otherFoot(
       return flat(vector(-halfHips - 0.26 * progress, ankleHeight + 0.006 * progress, 0));
     case 'lateral-step-down': // hangs beside the step, straight
       return flat(vector(-0.075, hips.y - 0.98 * (thigh + shank), hips.z + 0.01));
+    case 'hip-abduction-on-bent-leg': // lifted out to its own side, straight
+      return flat(vector(-halfHips - 0.16 * progress, ankleHeight + 0.02 + 0.04 * progress, -0.02));
     case 'two-legged-bend':
       return flat(vector(-halfHips, ankleHeight, 0));
   }

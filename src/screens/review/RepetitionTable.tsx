@@ -5,7 +5,7 @@ import { formatTempo, tempo } from '../../components/tempo';
 import { useMediaQuery } from '../../components/useMediaQuery';
 import { VerdictLabel } from '../../components/VerdictLabel';
 import type { MeasuredRepetition, Measurement } from '../../measurement/measurement';
-import { findTask } from '../../protocol/tasks';
+import { findTask, type Task } from '../../protocol/tasks';
 import type { Judgement } from '../../scoring/judge';
 import { formatDeviation } from '../../words/formatDeviation';
 import { reasonWords } from '../../words/reasonWords';
@@ -35,7 +35,7 @@ export function RepetitionTable({ measurement, judgements, selected, now, onSele
       ? []
       : [
           { name: 'Knee off line', isNumber: true },
-          { name: tempoHead(shape), isNumber: true },
+          { name: tempoHeads[shape], isNumber: true },
         ]),
   ];
 
@@ -111,6 +111,8 @@ export function RepetitionTable({ measurement, judgements, selected, now, onSele
   );
 }
 
-function tempoHead(shape: 'rise' | 'dip'): string {
-  return shape === 'rise' ? 'Rise / top / lowering' : 'Down / up';
-}
+const tempoHeads: Record<Task['shape'], string> = {
+  rise: 'Rise / top / lowering',
+  dip: 'Down / up',
+  reach: 'Out / back',
+};
