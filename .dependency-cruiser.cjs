@@ -4,12 +4,12 @@
  */
 const rooms = {
   protocol: [],
-  keypoints: [],
+  keypoints: ['signal'],
   signal: [],
   statistics: [],
   geometry: ['protocol'],
-  segmentation: ['protocol'],
-  view: ['protocol'],
+  segmentation: ['protocol', 'signal'],
+  view: ['protocol', 'signal'],
   measurement: ['protocol', 'keypoints', 'signal', 'geometry', 'segmentation', 'view'],
   scoring: ['protocol', 'measurement'],
   session: ['protocol', 'keypoints', 'measurement', 'scoring'],

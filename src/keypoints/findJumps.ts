@@ -1,5 +1,5 @@
-import { median } from 'd3-array';
-import { keypointCount, keypointNames, type KeypointName } from './keypointNames';
+import { medianOf } from '../signal/quantileOf';
+import { keypointCount, keypointNames } from './keypointNames';
 import { frameCount, type KeypointTrack } from './keypointTrack';
 import { hasPerson } from './observedPoint';
 
@@ -58,12 +58,13 @@ function cutAtLeaps(track: KeypointTrack): Stretch[] {
   let torsosPx: number[] = [];
   const close = () => {
     const open = stretches.at(-1);
-    if (open !== undefined) open.torsoPx = median(torsosPx) ?? 1;
+    if (open !== undefined) open.torsoPx = medianOf(torsosPx) ?? 1;
   };
+  let before: Centre | null = null;
   for (let frame = 0; frame < frameCount(track); frame++) {
     if (!hasPerson(track, frame)) continue;
     const here = centre(track, frame);
-    if (last < 0 || leaps(track, last, frame, here)) {
+    if (before === null || leaps(before, here, track.timesMs[frame]! - track.timesMs[last]!)) {
       close();
       torsosPx = [];
       stretches.push({ from: frame, to: frame, torsoPx: here.torsoPx });
@@ -71,16 +72,15 @@ function cutAtLeaps(track: KeypointTrack): Stretch[] {
     torsosPx.push(here.torsoPx);
     stretches.at(-1)!.to = frame;
     last = frame;
+    before = here;
   }
   close();
   return stretches;
 }
 
-function leaps(track: KeypointTrack, last: number, frame: number, here: Centre): boolean {
-  const before = centre(track, last);
-  const seconds = (track.timesMs[frame]! - track.timesMs[last]!) / 1000;
+function leaps(before: Centre, here: Centre, afterMs: number): boolean {
   const torsos = Math.hypot(here.x - before.x, here.y - before.y) / Math.max(1, before.torsoPx);
-  return torsos > Math.max(shakeTorsos, fastestTorsosPerSecond * seconds);
+  return torsos > Math.max(shakeTorsos, (fastestTorsosPerSecond * afterMs) / 1000);
 }
 
 interface Centre {
@@ -89,22 +89,17 @@ interface Centre {
   torsoPx: number;
 }
 
-/** Middle of the hips and length from there to the middle of the shoulders, px. */
-function centre(track: KeypointTrack, frame: number): Centre {
-  const hips = middle(track, frame, 'left_hip', 'right_hip');
-  const shoulders = middle(track, frame, 'left_shoulder', 'right_shoulder');
-  return { ...hips, torsoPx: Math.hypot(shoulders.x - hips.x, shoulders.y - hips.y) };
-}
+const [leftHip, rightHip, leftShoulder, rightShoulder] = (
+  ['left_hip', 'right_hip', 'left_shoulder', 'right_shoulder'] as const
+).map((name) => keypointNames.indexOf(name)) as [number, number, number, number];
 
-function middle(
-  track: KeypointTrack,
-  frame: number,
-  a: KeypointName,
-  b: KeypointName,
-): { x: number; y: number } {
-  const [i, j] = [a, b].map((name) => frame * keypointCount + keypointNames.indexOf(name)) as [
-    number,
-    number,
-  ];
-  return { x: (track.xPx[i]! + track.xPx[j]!) / 2, y: (track.yPx[i]! + track.yPx[j]!) / 2 };
+/** Middle of the hips and length from there to the middle of the shoulders, px. */
+function centre({ xPx, yPx }: KeypointTrack, frame: number): Centre {
+  const from = frame * keypointCount;
+  const middle = (of: Float32Array, a: number, b: number) => (of[from + a]! + of[from + b]!) / 2;
+  const x = middle(xPx, leftHip, rightHip);
+  const y = middle(yPx, leftHip, rightHip);
+  const shoulderX = middle(xPx, leftShoulder, rightShoulder);
+  const shoulderY = middle(yPx, leftShoulder, rightShoulder);
+  return { x, y, torsoPx: Math.hypot(shoulderX - x, shoulderY - y) };
 }

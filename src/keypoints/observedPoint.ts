@@ -34,9 +34,7 @@ export function observedPoint(
     const y = track.yPx[at]!;
     series.xPx[frame] = x;
     series.yPx[frame] = y;
-    series.problems.push(
-      pointProblem(track, frame, { x, y, score: track.score[at]! }, jumped[frame] === true),
-    );
+    series.problems.push(pointProblem(track, frame, x, y, track.score[at]!, jumped[frame] === true));
   }
   return series;
 }
@@ -44,10 +42,13 @@ export function observedPoint(
 function pointProblem(
   track: KeypointTrack,
   frame: number,
-  { x, y, score }: { x: number; y: number; score: number },
+  x: number,
+  y: number,
+  score: number,
   jumped: boolean,
 ): PointProblem | null {
-  if (!hasPerson(track, frame)) return 'no-person';
+  // Only a point without any confidence can belong to a frame without a person.
+  if (!(score > 0) && !hasPerson(track, frame)) return 'no-person';
   if (jumped) return 'tracking-jumped';
   if (x < 0 || y < 0 || x > track.widthPx || y > track.heightPx) return 'out-of-picture';
   return score < leastScore ? 'joint-unseen' : null;

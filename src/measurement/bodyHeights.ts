@@ -1,4 +1,4 @@
-import { median } from 'd3-array';
+import { medianOf } from '../signal/quantileOf';
 import { missingAt, pointAt, type SmoothPoint, type SmoothPoints } from './smoothPoints';
 
 /** Thigh plus shank as a share of the torso from hips to shoulders; Drillis & Contini, from memory: (.245 + .246) / .288. */
@@ -18,7 +18,7 @@ export function bodyHeights(points: SmoothPoints, legLengthPx: number | null): B
     points.point('right_shoulder'),
     points.timesMs.length,
   );
-  const torsoPx = median(hipY.map((y, i) => Math.abs(y - shoulderY[i]!))) ?? 0;
+  const torsoPx = medianOf(hipY.map((y, i) => Math.abs(y - shoulderY[i]!))) ?? 0;
   const scalePx = legLengthPx ?? (torsoPx > 0 ? torsoPx * legToTorso : 1);
   return { hips: hipY.map((y) => -y / scalePx), shoulders: shoulderY.map((y) => -y / scalePx) };
 }

@@ -1,4 +1,5 @@
-import { deviation, median } from 'd3-array';
+import { deviation } from 'd3-array';
+import { medianOf } from '../signal/quantileOf';
 import { otherSide, type Side } from '../protocol/side';
 import { findTask } from '../protocol/tasks';
 import type { MeasuredRepetition, Setup } from './measurement';
@@ -26,7 +27,7 @@ export function doubtSide(
   const { workingFoot } = findTask(task);
   if (workingFoot === 'either') return false;
   if (workingFoot === 'nearer') {
-    return median(other.y)! - median(working.y)! > leastLead * legLengthPx;
+    return medianOf(other.y)! - medianOf(working.y)! > leastLead * legLengthPx;
   }
   return spread(working) > stillerBy * spread(other) && spread(working) > leastLead * legLengthPx;
 }

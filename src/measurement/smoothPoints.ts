@@ -1,4 +1,4 @@
-import { median } from 'd3-array';
+import { medianOf } from '../signal/quantileOf';
 import type { Point } from '../geometry/point';
 import type { KeypointName } from '../keypoints/keypointNames';
 import { findJumps } from '../keypoints/findJumps';
@@ -16,6 +16,9 @@ const rateRangeHz = { min: 30, max: 60 };
 
 /** Standard deviation of a normal distribution over its median absolute deviation. */
 const madToSd = 1.4826;
+
+/** More samples than this do not make the trembling any surer. */
+const mostJitterSamples = 2000;
 
 export interface SmoothPoint {
   xPx: UniformSignal;
@@ -38,7 +41,7 @@ export interface SmoothPoints {
 export function smoothPoints(track: KeypointTrack): SmoothPoints {
   const { timesMs: seenMs } = track;
   const frameIntervalMs =
-    median(seenMs.subarray(1).map((timeMs, i) => timeMs - seenMs[i]!)) ?? 1000 / rateRangeHz.min;
+    medianOf(seenMs.subarray(1).map((timeMs, i) => timeMs - seenMs[i]!)) ?? 1000 / rateRangeHz.min;
   const frameRateHz = 1000 / frameIntervalMs;
   const rateHz = Math.min(rateRangeHz.max, Math.max(rateRangeHz.min, Math.round(frameRateHz)));
   const timesMs =
@@ -80,8 +83,12 @@ export function smoothPoints(track: KeypointTrack): SmoothPoints {
  * @returns  one standard deviation, px; from the median, so that single leaps do not count
  */
 function passedJitterPx(rough: UniformSignal, smooth: UniformSignal, passedShare: number): number {
-  const takenPx = rough.values.map((value, i) => Math.abs(value - smooth.values[i]!));
-  const medianPx = median(takenPx.filter((_, i) => rough.missing[i] === 0)) ?? 0;
+  const takenPx: number[] = [];
+  const step = Math.ceil(rough.values.length / mostJitterSamples);
+  for (let i = 0; i < rough.values.length; i += step) {
+    if (rough.missing[i] === 0) takenPx.push(Math.abs(rough.values[i]! - smooth.values[i]!));
+  }
+  const medianPx = medianOf(takenPx) ?? 0;
   const share = Math.min(0.8, passedShare);
   return madToSd * medianPx * Math.sqrt(share / (1 - share));
 }

@@ -1,4 +1,4 @@
-import { median } from 'd3-array';
+import { medianOf } from '../signal/quantileOf';
 import { otherSide, type Side } from '../protocol/side';
 import { liftLeg, segmentsPx, type PictureJoint } from '../view/liftLeg';
 import type { ViewedLeg } from '../view/readViewCues';
@@ -59,7 +59,7 @@ function allSeen(points: readonly SmoothPoint[], samples: number): Uint8Array {
 /** The hip set half the usual pelvis width beside the middle of both hips. */
 function rigidHip(hip: PictureJoint, other: PictureJoint, seen: Uint8Array): PictureJoint {
   const halvesPx = hip.xPx.map((x, i) => (x - other.xPx[i]!) / 2);
-  const halfPx = median(halvesPx.filter((_, i) => seen[i] !== 0));
+  const halfPx = medianOf(halvesPx.filter((_, i) => seen[i] !== 0));
   if (halfPx === undefined) return hip;
   return { ...hip, xPx: hip.xPx.map((x, i) => (seen[i] === 0 ? x : x - halvesPx[i]! + halfPx)) };
 }

@@ -1,4 +1,4 @@
-import { quantile } from 'd3-array';
+import { quantileOf } from '../signal/quantileOf';
 import type { Task } from '../protocol/tasks';
 
 /** A movement of less than this share of leg length makes no repetition. */
@@ -14,8 +14,8 @@ export function scaleToExcursion(
   { shape }: Pick<Task, 'shape'>,
   movement: Float64Array,
 ): Float64Array | null {
-  const low = quantile(movement, 0.05);
-  const high = quantile(movement, 0.95);
+  const low = quantileOf(movement, 0.05);
+  const high = quantileOf(movement, 0.95);
   if (low === undefined || high === undefined || high - low < smallestRange) return null;
   const [rest, far] = shape === 'dip' ? [high, low] : [low, high];
   return movement.map((value) => (value - rest) / (far - rest));

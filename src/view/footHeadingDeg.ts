@@ -1,4 +1,4 @@
-import { median } from 'd3-array';
+import { medianOf } from '../signal/quantileOf';
 import type { PictureJoint } from './liftLeg';
 
 /** Heel to toe as a share of shank length; Drillis & Contini, from memory: foot .152, shank .246 of body height. */
@@ -22,7 +22,7 @@ export function footHeadingDeg(
 ): number | null {
   const offsetsPx: number[] = [];
   for (let i = 0; i < when.length; i++) if (when[i] !== 0) offsetsPx.push(toe.xPx[i]! - heel.xPx[i]!);
-  const offsetPx = median(offsetsPx);
+  const offsetPx = medianOf(offsetsPx);
   if (offsetPx === undefined) return null;
   const sine = Math.max(-1, Math.min(1, offsetPx / (shankPx * footToShank)));
   return (Math.asin(sine) * 180) / Math.PI;

@@ -1,4 +1,4 @@
-import { median } from 'd3-array';
+import { medianOf } from '../signal/quantileOf';
 import type { Side } from '../protocol/side';
 import { toBodyFrame } from './bodyFrame';
 import type { LiftedLeg } from './liftLeg';
@@ -47,5 +47,5 @@ export function thighShare({ hip, knee, thigh }: FrontalLeg, i: number): number 
 export function medianWhere(when: Uint8Array, quantity: (i: number) => number): number | null {
   const values: number[] = [];
   for (let i = 0; i < when.length; i++) if (when[i] !== 0) values.push(quantity(i));
-  return median(values) ?? null;
+  return medianOf(values) ?? null;
 }

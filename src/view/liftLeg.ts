@@ -1,4 +1,4 @@
-import { quantile } from 'd3-array';
+import { quantileOf } from '../signal/quantileOf';
 import { emptyPath, type Path } from './path';
 
 /** Picture positions of one joint, px from the picture's centre, x right, y down; one a sample. */
@@ -46,8 +46,8 @@ export function segmentsPx({ hip, knee, ankle, seen }: PictureLeg): SegmentsPx |
     thighs.push(Math.hypot(knee.xPx[i]! - hip.xPx[i]!, knee.yPx[i]! - hip.yPx[i]!));
     shanks.push(Math.hypot(ankle.xPx[i]! - knee.xPx[i]!, ankle.yPx[i]! - knee.yPx[i]!));
   }
-  const thigh = quantile(thighs, standingQuantile);
-  const shank = quantile(shanks, standingQuantile);
+  const thigh = quantileOf(thighs, standingQuantile);
+  const shank = quantileOf(shanks, standingQuantile);
   return thigh === undefined || shank === undefined || thigh <= 0 || shank <= 0 ? null : { thigh, shank };
 }
 

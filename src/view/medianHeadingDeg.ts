@@ -1,4 +1,4 @@
-import { median } from 'd3-array';
+import { medianOf } from '../signal/quantileOf';
 import { headingDeg } from './bodyFrame';
 import type { Path } from './path';
 
@@ -11,5 +11,5 @@ import type { Path } from './path';
 export function medianHeadingDeg(from: Path, to: Path, when: Uint8Array): number | null {
   const headings: number[] = [];
   for (let i = 0; i < when.length; i++) if (when[i] !== 0) headings.push(headingDeg(from, to, i));
-  return median(headings) ?? null;
+  return medianOf(headings) ?? null;
 }
