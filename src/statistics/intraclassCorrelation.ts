@@ -15,13 +15,14 @@ export interface MeanSquares {
   residual: number;
 }
 
+/** Each form by itself, since one may be missing where another is not. */
 export interface IntraclassCorrelation {
   /** ICC(1,1): each row was rated by judges of its own. */
-  oneWay: number;
+  oneWay: number | null;
   /** ICC(2,1): the judges stand for any others; absolute agreement. */
-  agreement: number;
+  agreement: number | null;
   /** ICC(3,1): these judges and no others; consistency. */
-  consistency: number;
+  consistency: number | null;
 }
 
 /**
@@ -66,17 +67,21 @@ export function meanSquares(ratings: readonly (readonly number[])[]): MeanSquare
  *
  * @param ratings  as for meanSquares
  * @returns  at most 1 = rated alike; around 0 or below = the rows can't be told apart
- * Missing: null where all ratings are the same, so that nothing is there to be told apart
+ * Missing: null where ratings do not differ in a way that the form could share out (its denominator is not above 0)
  * @throws  RangeError as meanSquares
  * Source:  Shrout & Fleiss 1979, Psychol Bull 86:420
  */
-export function intraclassCorrelation(ratings: readonly (readonly number[])[]): IntraclassCorrelation | null {
+export function intraclassCorrelation(ratings: readonly (readonly number[])[]): IntraclassCorrelation {
   const { rows: n, columns: k, between, within, judges, residual } = meanSquares(ratings);
-  if (ratings.flat().every((rating) => rating === ratings[0]![0])) return null;
-  const share = (error: number, extra = 0) => (between - error) / (between + (k - 1) * error + extra);
+  // Below this, differences are rounding.
+  const least = 1e-12 * Math.max(...ratings.flat().map((rating) => rating ** 2));
+  const share = (error: number, extra = 0) => {
+    const whole = between + (k - 1) * error + extra;
+    return whole > least ? (between - error) / whole : null;
+  };
   return {
     oneWay: share(within),
     agreement: share(residual, (k * (judges - residual)) / n),
-    consistency: between + residual === 0 ? 0 : share(residual),
+    consistency: share(residual),
   };
 }
