@@ -30,13 +30,14 @@ export interface ViewScene {
 }
 
 /**
- * How far off each reading usually is, degrees. Thighs, feet and shank: from rendered recordings with known views
- * (docs/view.md), rounded up; the stance foot is mostly the spread of toe-out between people (about 5 degrees, common
- * practice, no source); a person told to face the camera: common practice, no source.
+ * How far off each reading usually is, degrees: set on rendered recordings with known views and checked on others and on
+ * motion capture (docs/view.md). Of the thighs' error only a part counts, since most of it is the joints' own placing,
+ * which turns the measured angle the same way and cancels; the stance foot is mostly the spread of toe-out between
+ * people; a person told to face the camera: common practice, no source.
  */
 const sdDeg: Record<ViewCue['name'], number> = {
-  thighs: 1.6,
-  feet: 4,
+  thighs: 1.1,
+  feet: 3.5,
   'free-shank': 2.5,
   'stance-foot': 4,
   'told-to-face-the-camera': 14,
