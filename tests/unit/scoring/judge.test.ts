@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { missingReasons, reasonCode } from '../../../src/measurement/curve';
+import { mapOthers } from '../../../src/measurement/otherMeasures';
 import type { MeasuredRepetition } from '../../../src/measurement/measurement';
 import type { Limits } from '../../../src/protocol/limits';
-import { judge, leastMeasuredShare, nearMarginDeg, verdictOf } from '../../../src/scoring/judge';
+import { judge, leastMeasuredShare, verdictOf, widestBandDeg } from '../../../src/scoring/judge';
 
 const limits: Limits = { kneeInwardDeg: 10, kneeOutwardDeg: 7 };
 const noEvents = {
@@ -17,13 +18,13 @@ const noEvents = {
 };
 
 /** A repetition over a whole curve; null = missing as out of the picture. */
-function repetitionOver(degs: (number | null)[], change: Partial<MeasuredRepetition> = {}) {
+function repetitionOver(degs: (number | null)[], change: Partial<MeasuredRepetition> = {}, band = 2) {
   const kneeAngleDeg = {
     values: Float64Array.from(degs, (deg) => deg ?? 0),
     missing: Uint8Array.from(degs, (deg) => (deg === null ? reasonCode('out-of-picture') : 0)),
   };
   const seen = degs.flatMap((value, sample) =>
-    value === null ? [] : [{ value, sample, timeMs: 30 * sample }],
+    value === null ? [] : [{ value, sample, timeMs: 30 * sample, band }],
   );
   const repetition: MeasuredRepetition = {
     number: 1,
@@ -36,49 +37,56 @@ function repetitionOver(degs: (number | null)[], change: Partial<MeasuredRepetit
     kneeAngleMaxDeg: seen.reduce<(typeof seen)[0] | null>((a, b) => (a && a.value >= b.value ? a : b), null),
     kneeAngleMinDeg: seen.reduce<(typeof seen)[0] | null>((a, b) => (a && a.value <= b.value ? a : b), null),
     kneeDeviation: null,
+    others: mapOthers(() => null),
     ...change,
   };
   return [repetition, { kneeAngleDeg }] as const;
 }
 
-describe('verdictOf(excessDeg)', () => {
+describe('verdictOf(excessDeg, bandDeg)', () => {
   it.each([
-    [-2.001, 'in-line'],
-    [-2, 'in-line'],
-    [-1.999, 'near-limit'],
-    [0, 'near-limit'],
-    [1.999, 'near-limit'],
-    [2, 'out-of-line'],
-    [2.001, 'out-of-line'],
-  ] as const)('says that %d degrees beyond the limit are %s', (excessDeg, verdict) => {
-    expect(nearMarginDeg).toBe(2);
-    expect(verdictOf(excessDeg)).toBe(verdict);
-  });
+    // The whole band 3 to either side is within the limit up to -3, beyond it from above 3.
+    [-3.001, 3, 'in-line'],
+    [-3, 3, 'in-line'],
+    [-2.999, 3, 'near-limit'],
+    [0, 3, 'near-limit'],
+    [3, 3, 'near-limit'],
+    [3.001, 3, 'out-of-line'],
+    [3.001, 4, 'near-limit'],
+    [-0.001, 0, 'in-line'],
+    [0, 0, 'in-line'],
+    [0.001, 0, 'out-of-line'],
+  ] as const)(
+    'says that %d degrees beyond the limit, give or take %d, are %s',
+    (excessDeg, bandDeg, verdict) => {
+      expect(verdictOf(excessDeg, bandDeg)).toBe(verdict);
+    },
+  );
 });
 
 describe('judge(repetition, measurement, limits)', () => {
   it.each([
-    // Limit 10 inward: in line up to 8, out of line from 12.
+    // Limit 10 inward, band 2: in line up to 8, out of line above 12.
     [8, 'in-line'],
     [8.01, 'near-limit'],
-    [11.99, 'near-limit'],
-    [12, 'out-of-line'],
+    [12, 'near-limit'],
+    [12.01, 'out-of-line'],
   ])('judges an inward peak of %d degrees as %s', (peakDeg, verdict) => {
     const judgement = judge(...repetitionOver([0, peakDeg, 1]), limits);
     expect(judgement).toMatchObject({ verdict, direction: 'inward', reason: null });
-    expect(judgement.worst).toEqual({ value: peakDeg, sample: 1, timeMs: 30 });
+    expect(judgement.worst).toEqual({ value: peakDeg, sample: 1, timeMs: 30, band: 2 });
   });
 
   it.each([
-    // Limit 7 outward: in line up to 5, out of line from 9.
+    // Limit 7 outward, band 2: in line up to 5, out of line above 9.
     [-5, 'in-line'],
     [-5.01, 'near-limit'],
-    [-8.99, 'near-limit'],
-    [-9, 'out-of-line'],
+    [-9, 'near-limit'],
+    [-9.01, 'out-of-line'],
   ])('judges an outward peak of %d degrees as %s', (peakDeg, verdict) => {
     const judgement = judge(...repetitionOver([0, 1, peakDeg]), limits);
     expect(judgement).toMatchObject({ verdict, direction: 'outward' });
-    expect(judgement.worst).toEqual({ value: peakDeg, sample: 2, timeMs: 60 });
+    expect(judgement.worst).toEqual({ value: peakDeg, sample: 2, timeMs: 60, band: 2 });
   });
 
   it('goes by the way in which the knee comes closest to its limit, not by the larger angle', () => {
@@ -125,6 +133,31 @@ describe('judge(repetition, measurement, limits)', () => {
   it('judges from a third of the loaded time on', () => {
     expect(judge(...repetitionOver([3, null, null]), limits).verdict).toBe('in-line');
     expect(judge(...repetitionOver([3, null, null, null]), limits).verdict).toBe('not-measured');
+  });
+
+  it('says nothing where the band is wider than stated, and judges exactly at it', () => {
+    const wide = judge(...repetitionOver([0, 40], {}, widestBandDeg + 0.01), limits);
+    expect(wide).toEqual({
+      verdict: 'not-measured',
+      reason: 'band-too-wide',
+      direction: null,
+      worst: null,
+      alignmentScorePct: null,
+    });
+    expect(judge(...repetitionOver([0, 40], {}, widestBandDeg), limits).verdict).toBe('out-of-line');
+  });
+
+  it('says less, never the opposite, the wider the band', () => {
+    const order = ['in-line', 'near-limit', 'out-of-line'];
+    const band = fc.double({ min: 0, max: 6, noNaN: true });
+    fc.assert(
+      fc.property(fc.double({ min: -30, max: 30, noNaN: true }), band, band, (deg, narrow, more) => {
+        const at = (bandDeg: number) =>
+          order.indexOf(judge(...repetitionOver([deg], {}, bandDeg), limits).verdict);
+        const [sure, unsure] = [at(narrow), at(narrow + more)];
+        expect(unsure === sure || unsure === 1).toBe(true);
+      }),
+    );
   });
 
   it('measures nothing where no angle was seen at all', () => {

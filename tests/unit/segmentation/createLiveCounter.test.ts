@@ -28,7 +28,10 @@ const scenes: [string, Partial<Scene> & { task: TaskId }][] = [
   ['squats', { task: 'single-leg-squat' }],
   ['step-downs', { task: 'lateral-step-down' }],
   ['noisy squats', { task: 'single-leg-squat', noisePx: 2, seed: 5 }],
-  ['squats walked into and out of the picture', { task: 'single-leg-squat', walkInFrom: 0.3, walkOutTo: -0.3 }],
+  [
+    'squats walked into and out of the picture',
+    { task: 'single-leg-squat', walkInFrom: 0.3, walkOutTo: -0.3 },
+  ],
 ];
 
 describe('createLiveCounter(task, rateHz).push(hipHeight)', () => {
