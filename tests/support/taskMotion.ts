@@ -96,8 +96,8 @@ function otherFoot(
   switch (task) {
     case 'split-stance-sit-to-stand': // behind, on its toes
       return flat(vector(-halfHips, ankleHeight + 0.045, -0.17), 25);
-    case 'single-leg-sit-to-stand': // held up in front
-      return flat(vector(-halfHips, hips.y - 0.2 - 0.2 * progress, hips.z + 0.42 - 0.2 * progress), -40);
+    case 'single-leg-sit-to-stand': // held out in front, lower the higher the body
+      return flat(vector(-halfHips, hips.y - 0.16 - 0.24 * progress, hips.z + 0.455 - 0.23 * progress), -40);
     case 'single-leg-squat': // held up behind, sinking with the body
       return flat(vector(-halfHips, ankleHeight + 0.17 - 0.08 * progress, -0.17 - 0.04 * progress), 50);
     case 'sliding-leg-squat': // slides out to its own side

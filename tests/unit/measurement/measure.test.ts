@@ -1,19 +1,30 @@
+import { mean } from 'd3-array';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { curveReason, type Curve, type MissingReason } from '../../../src/measurement/curve';
 import { measure } from '../../../src/measurement/measure';
-import type { Measurement } from '../../../src/measurement/measurement';
+import type { MeasuredRepetition, Measurement } from '../../../src/measurement/measurement';
 import type { KeypointTrack } from '../../../src/keypoints/keypointTrack';
 import { otherSide, sides } from '../../../src/protocol/side';
-import { taskIds, type TaskId } from '../../../src/protocol/tasks';
-import { filmPerson, mirrorTrack, type Scene } from '../../support/syntheticPerson';
+import { findTask, taskIds, type TaskId } from '../../../src/protocol/tasks';
+import { filmPerson, mirrorTrack, type Scene, type TrueRepetition } from '../../support/syntheticPerson';
 
-/** The low-pass at 6 Hz and a base of 30 Hz flatten the peak of an unhurried repetition by so much; without noise. */
+/**
+ * Mean absolute error of the peak with the camera square and joints seen without error, by what tells the yaw: goal 1.5
+ * degrees where both thighs or none is needed, 2 where a lifted shank does; where only a foot does, its turning out is
+ * the person's own (the synthetic one reads 1 to 2.5 degrees off) and the band is what is promised.
+ */
+const squareGoalDeg: Partial<Record<TaskId, number>> = {
+  'split-stance-sit-to-stand': 1.5,
+  'single-leg-sit-to-stand': 1.5,
+  'two-legged-bend': 1.5,
+  'single-leg-squat': 2,
+  'hip-abduction-on-bent-leg': 1.5,
+};
+/** Positions are kept in 32 bits: a grain of 0.0001 px on a thigh of 120 px, and four times that once lifted. */
+const grainDeg = 0.005;
+/** The low-pass at 6 Hz and a base of 30 Hz flatten the peak of an unhurried repetition by no more than this. */
 const smoothDeg = 0.3;
-/** 1 px of noise on joints 190 px apart is 0.3 degrees a line; the highest of some 80 smoothed samples lies up to 3 SD up. */
-const noisyDeg = 1.5;
-/** Positions are kept in 32 bits: a grain of 0.0001 px on a thigh of 120 px. */
-const grainDeg = 0.001;
 
 type FilmedScene = Partial<Omit<Scene, 'task'>> & { task?: TaskId };
 
@@ -22,6 +33,17 @@ function film(scene: FilmedScene = {}) {
   const filmed = filmPerson({ task, side, ...scene });
   return Object.assign(filmed, { measurement: measure(filmed.track, { task, side }) });
 }
+
+const peakOf = ({ kneeAngleMaxDeg, kneeAngleMinDeg }: MeasuredRepetition, plannedDeg: number) =>
+  plannedDeg < 0 ? kneeAngleMinDeg! : kneeAngleMaxDeg!;
+const truePeakOf = ({ frontal }: TrueRepetition, plannedDeg: number) =>
+  plannedDeg < 0 ? frontal.minDeg : frontal.maxDeg;
+/** Error and half-width of the band of each repetition's peak. */
+const errorsOf = ({ measurement, repetitions }: ReturnType<typeof film>, plannedDeg: number[]) =>
+  plannedDeg.map((deg, i) => {
+    const { value, band } = peakOf(measurement.repetitions[i]!, deg);
+    return { errorDeg: value - truePeakOf(repetitions[i]!, deg), bandDeg: band };
+  });
 
 const peaks = ({ repetitions }: Measurement) =>
   repetitions.map(({ kneeAngleMaxDeg }) => kneeAngleMaxDeg?.value ?? null);
@@ -46,75 +68,126 @@ function numbersOf({ timesMs, rateHz, kneeAngleDeg, kneeDeviation, repetitions }
 }
 
 describe('measure(track, setup)', () => {
+  const plannedDeg = [3, 17, -11, 8];
+  const plan = plannedDeg.map((peakDeg) => ({ peakDeg, movingMs: 4000 }));
+
   describe.each(sides)('with the %s leg', (side) => {
-    it.each(taskIds)('gives the picture angle of a %s back', (task) => {
-      const plannedDeg = [3, 17, -11, 8];
-      const { measurement, repetitions } = film({
-        task,
-        side,
-        repetitions: plannedDeg.map((peakDeg) => ({ peakDeg, movingMs: 4000 })),
-      });
-      expect(measurement.repetitions).toHaveLength(4);
-      measurement.repetitions.forEach(({ kneeAngleMaxDeg, kneeAngleMinDeg, completeness, number }, i) => {
-        const { picture } = repetitions[i]!;
-        expect([completeness, number]).toEqual(['complete', i + 1]);
-        if (plannedDeg[i]! > 5)
-          expect(Math.abs(kneeAngleMaxDeg!.value - picture.maxDeg)).toBeLessThan(smoothDeg);
-        if (plannedDeg[i]! < -5)
-          expect(Math.abs(kneeAngleMinDeg!.value - picture.minDeg)).toBeLessThan(smoothDeg);
-      });
-      expect(measurement.notes).toEqual([]);
+    it.each(taskIds)('gives the frontal angle of a %s back, within its own band', (task) => {
+      const result = film({ task, side, repetitions: plan });
+      expect(
+        result.measurement.repetitions.map(({ completeness, number }) => [completeness, number]),
+      ).toEqual([1, 2, 3, 4].map((number) => ['complete', number]));
+      const errors = errorsOf(result, plannedDeg);
+      for (const { errorDeg, bandDeg } of errors) expect(Math.abs(errorDeg)).toBeLessThan(bandDeg);
+      const goalDeg = squareGoalDeg[task];
+      if (goalDeg !== undefined)
+        expect(mean(errors, ({ errorDeg }) => Math.abs(errorDeg))).toBeLessThan(goalDeg);
+      expect(result.measurement.notes).toEqual([]);
     });
   });
 
-  it('gives the picture angle of every frame back where it measures at all', () => {
-    const { measurement, frames } = film();
-    frames.forEach(({ pictureDeg }, i) => {
-      expect(curveReason(measurement.kneeAngleDeg, i)).toBeNull();
-      expect(Math.abs(measurement.kneeAngleDeg.values[i]! - pictureDeg.left)).toBeLessThan(smoothDeg);
+  it('covers the truth in nine of ten repetitions, however the camera stands', { timeout: 30_000 }, () => {
+    const stands = [
+      { yawDeg: -10, rollDeg: 2 },
+      { yawDeg: 10, offCentreM: 0.2, heightM: 0.6 },
+      { yawDeg: 4, pitchDeg: -3, heightM: 1.1, distanceM: 3.2 },
+    ];
+    const errors = taskIds.flatMap((task, i) =>
+      stands.flatMap((camera, j) => {
+        const side = sides[(i + j) % 2]!;
+        return errorsOf(
+          film({ task, side, camera, noisePx: 1, seed: 10 * i + j, repetitions: plan }),
+          plannedDeg,
+        );
+      }),
+    );
+    expect(errors).toHaveLength(taskIds.length * 3 * 4);
+    const covered = errors.filter(({ errorDeg, bandDeg }) => Math.abs(errorDeg) <= bandDeg);
+    expect(covered.length / errors.length).toBeGreaterThanOrEqual(0.9);
+  });
+
+  it('gives bands that say something: the plain picture would be wrong by more', () => {
+    const camera = { yawDeg: 12 };
+    const result = film({ task: 'split-stance-sit-to-stand', camera, repetitions: plan });
+    const pictureOff = result.repetitions.map(({ picture, frontal }) =>
+      Math.abs(picture.maxDeg - frontal.maxDeg),
+    );
+    const errors = errorsOf(result, plannedDeg);
+    expect(mean(errors, ({ errorDeg }) => Math.abs(errorDeg))).toBeLessThan(mean(pictureOff)! / 3);
+    expect(mean(errors, ({ bandDeg }) => bandDeg)).toBeLessThan(mean(pictureOff)!);
+  });
+
+  it('reads the yaw between body and camera off the thighs', () => {
+    for (const yawDeg of [-15, -4, 0, 9, 18]) {
+      const { view } = film({ task: 'split-stance-sit-to-stand', camera: { yawDeg } }).measurement;
+      // A camera on the person's left sees their front point to the picture's left: negative.
+      expect(Math.abs(view!.yawDeg + yawDeg)).toBeLessThan(2 * view!.sdDeg);
+    }
+  });
+
+  it('gives no angle where the person is turned too far, and says about how far', () => {
+    const { measurement } = film({ task: 'split-stance-sit-to-stand', camera: { yawDeg: 38 } });
+    for (const { kneeAngleMaxDeg, mainReason, measuredShare } of measurement.repetitions)
+      expect([kneeAngleMaxDeg, mainReason, measuredShare]).toEqual([null, 'view-turned', 0]);
+    const [note] = measurement.notes.filter(({ kind }) => kind === 'view-turned');
+    expect(note).toBeDefined();
+    expect(Math.abs(Math.abs((note as { yawDeg: number }).yawDeg) - 38)).toBeLessThan(8);
+  });
+
+  it('gives wider bands the more the joints tremble', () => {
+    const bandsDeg = [0, 2, 4, 8].map((noisePx) => {
+      const { measurement } = film({
+        task: 'split-stance-sit-to-stand',
+        noisePx,
+        repetitions: [{ peakDeg: 12 }],
+      });
+      return measurement.repetitions[0]!.kneeAngleMaxDeg!.band;
     });
+    expect(bandsDeg).toEqual(bandsDeg.toSorted((a, b) => a - b));
+    expect(bandsDeg[3]).toBeGreaterThan(1.2 * bandsDeg[0]!);
   });
 
   it('gives it back through pixel noise, uneven times and single lost frames', () => {
-    const { measurement, repetitions } = film({ noisePx: 1, unevenness: 0.3, droppedShare: 0.1, seed: 8 });
-    expect(peaks(measurement)).toHaveLength(3);
-    peaks(measurement).forEach((deg, i) =>
-      expect(Math.abs(deg! - repetitions[i]!.picture.maxDeg)).toBeLessThan(noisyDeg),
-    );
+    const result = film({
+      task: 'split-stance-sit-to-stand',
+      noisePx: 1,
+      unevenness: 0.3,
+      droppedShare: 0.1,
+      seed: 8,
+      repetitions: plan,
+    });
+    expect(result.measurement.repetitions).toHaveLength(4);
+    for (const { errorDeg, bandDeg } of errorsOf(result, plannedDeg))
+      expect(Math.abs(errorDeg)).toBeLessThan(bandDeg);
   });
 
-  it.each([10, 15, 24, 25, 30, 50, 60])('finds the repetitions in %d frames a second', (rateHz) => {
-    const { measurement, repetitions } = film({ rateHz });
-    expect(measurement.repetitions).toHaveLength(repetitions.length);
-    expect(kinds(measurement)).toEqual(rateHz < 15 ? ['few-frames'] : []);
-    measurement.repetitions.forEach(({ kneeAngleMaxDeg }, i) =>
-      expect(Math.abs(kneeAngleMaxDeg!.value - repetitions[i]!.picture.maxDeg)).toBeLessThan(smoothDeg),
-    );
+  it.each([10, 16, 24, 25, 30, 50, 60])('finds the repetitions in %d frames a second', (rateHz) => {
+    const result = film({ rateHz, repetitions: plan });
+    expect(result.measurement.repetitions).toHaveLength(4);
+    expect(kinds(result.measurement)).toEqual(rateHz < 15 ? ['few-frames'] : []);
+    for (const { errorDeg, bandDeg } of errorsOf(result, plannedDeg))
+      expect(Math.abs(errorDeg)).toBeLessThan(bandDeg);
   });
 
-  it('measures the deviation of the knee in shares of the standing leg', () => {
-    // At the bottom of the middle repetition, hip and ankle given: half the angle on either segment, so roughly
-    // tan(angle / 2) times half the line; checked exactly against the true points of that frame.
-    const { measurement, frames } = film({ camera: { pitchDeg: 0 } });
+  it('measures how far the knee stands off the line hip to ankle, in shares of the leg', () => {
+    const { measurement, frames } = film({ task: 'split-stance-sit-to-stand' });
     const { kneeDeviation } = measurement.repetitions[1]!;
-    const legPx = measurement.legLengthPx!;
-    const { left_hip, left_knee, left_ankle } = frames[kneeDeviation!.sample]!.points;
-    // Distance of the knee from the line, from the area of the triangle: twice the area over the base.
+    const { left_hip: hip, left_knee: knee, left_ankle: ankle } = frames[kneeDeviation!.sample]!.places;
+    // Distance of the knee from the line, from the area of the triangle in the frontal plane: twice the area over the
+    // base; leg of .491 x 1.7 m.
     const twiceArea = Math.abs(
-      left_hip.xPx * (left_knee.yPx - left_ankle.yPx) +
-        left_knee.xPx * (left_ankle.yPx - left_hip.yPx) +
-        left_ankle.xPx * (left_hip.yPx - left_knee.yPx),
+      hip.x * (knee.y - ankle.y) + knee.x * (ankle.y - hip.y) + ankle.x * (hip.y - knee.y),
     );
-    const base = Math.hypot(left_hip.xPx - left_ankle.xPx, left_hip.yPx - left_ankle.yPx);
+    const trueShare = twiceArea / Math.hypot(hip.x - ankle.x, hip.y - ankle.y) / (0.491 * 1.7);
     expect(kneeDeviation!.value).toBeGreaterThan(0);
-    expect(kneeDeviation!.value).toBeCloseTo(twiceArea / base / legPx, 3);
-    // Thigh and shank of .491 x 1.7 m, 2.7 m away through 1229 px: about 380 px.
-    expect(legPx).toBeGreaterThan(370);
-    expect(legPx).toBeLessThan(390);
+    expect(Math.abs(kneeDeviation!.value - trueShare)).toBeLessThan(kneeDeviation!.band);
+    // 0.835 m, 2.7 m away through 1229 px: about 380 px.
+    expect(measurement.legLengthPx).toBeGreaterThan(360);
+    expect(measurement.legLengthPx).toBeLessThan(400);
   });
 
   it('says of which side it doubts', () => {
-    for (const task of taskIds) {
+    for (const task of taskIds.filter((id) => findTask(id).workingFoot !== 'either')) {
       const { track } = film({ task, side: 'right' });
       expect(kinds(measure(track, { task, side: 'right' }))).toEqual([]);
       expect(measure(track, { task, side: 'left' }).notes).toContainEqual({
@@ -122,6 +195,11 @@ describe('measure(track, setup)', () => {
         side: 'left',
       });
     }
+  });
+
+  it('doubts no side of a task in which both legs work', () => {
+    const { track } = film({ task: 'two-legged-bend', side: 'right' });
+    for (const side of sides) expect(kinds(measure(track, { task: 'two-legged-bend', side }))).toEqual([]);
   });
 
   it('says so where nobody is found', () => {
@@ -287,22 +365,20 @@ describe('measure(track, setup), whatever the film', { timeout: 30_000 }, () => 
     );
   });
 
-  it('gives the same angles for a person elsewhere in a wider picture', () => {
+  it('gives the same angles within the bands when the camera moves aside or leans', () => {
     fc.assert(
       fc.property(
-        scene,
-        fc.integer({ min: 0, max: 600 }),
-        fc.integer({ min: 0, max: 300 }),
-        (wish, right, down) => {
-          const track = shoot(wish);
-          const wider = {
-            ...track,
-            widthPx: track.widthPx + right,
-            heightPx: track.heightPx + down,
-            xPx: track.xPx.map((xPx) => xPx + right),
-            yPx: track.yPx.map((yPx) => yPx + down),
-          };
-          same(measure(track, wish), measure(wider, wish));
+        fc.constantFrom(...sides),
+        fc.double({ min: -0.3, max: 0.3, noNaN: true }),
+        fc.double({ min: -3, max: 3, noNaN: true }),
+        (side, offCentreM, rollDeg) => {
+          const task = 'split-stance-sit-to-stand';
+          const repetitions = [{ peakDeg: 14 }];
+          const [square, moved] = [{}, { offCentreM, rollDeg }].map(
+            (camera) =>
+              film({ task, side, repetitions, camera }).measurement.repetitions[0]!.kneeAngleMaxDeg!,
+          );
+          expect(Math.abs(moved!.value - square!.value)).toBeLessThan(square!.band);
         },
       ),
       runs,
