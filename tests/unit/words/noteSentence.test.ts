@@ -12,6 +12,7 @@ describe('noteSentence(note)', () => {
     { kind: 'somebody-else', frames: 17 },
     { kind: 'side-doubtful', side: 'left' },
     { kind: 'few-frames', frameRateHz: 9.6 },
+    { kind: 'view-turned', yawDeg: -31.4, sdDeg: 2.6 },
   ];
   it.each(notes)('says what, why and what to do for $kind', (note) => {
     const sentence = noteSentence(note);
@@ -24,6 +25,14 @@ describe('noteSentence(note)', () => {
     expect(noteSentence(notes[0]!)).toContain('3 of 210 frames');
     expect(noteSentence(notes[3]!)).toContain('17 frames');
     expect(noteSentence(notes[5]!)).toContain('10 frames a second');
+  });
+
+  it('says how far the body is turned and to which of its sides', () => {
+    // Positive = the front points to the picture's right, which is the person's left.
+    expect(noteSentence({ kind: 'view-turned', yawDeg: -31.4, sdDeg: 2.6 })).toContain(
+      'turned about 31° (give or take 5°) to its right',
+    );
+    expect(noteSentence({ kind: 'view-turned', yawDeg: 28, sdDeg: 3 })).toContain('to its left');
   });
 
   it('names both legs where the side is doubtful', () => {
