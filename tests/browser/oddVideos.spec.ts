@@ -97,7 +97,10 @@ test.describe('the same movement in odd videos', () => {
 
   test('stays with the person when somebody else passes behind', async ({ page }) => {
     const recording = await measureRemade(page, { bystander: true });
-    expect(Math.abs(onlyPeakDeg(recording) - plainPeakDeg)).toBeLessThan(sameWithinDeg);
+    // Whoever passes right behind pulls the network's points about; the two bands still have to meet.
+    const bandsDeg = [plain, recording].map((one) => completeRepetitions(one)[0]!.kneeAngleMaxDeg!.band);
+    expect(Math.abs(onlyPeakDeg(recording) - plainPeakDeg)).toBeLessThan(bandsDeg[0]! + bandsDeg[1]!);
+    expect(recording.notes).toEqual([]);
   });
 
   test('says that the side is doubtful where the other one was chosen', async ({ page }) => {
