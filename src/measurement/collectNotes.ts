@@ -30,7 +30,7 @@ export function collectNotes(
   }
   const notes: MeasurementNote[] = [];
   if (points.jumpedFrames > 0) notes.push({ kind: 'somebody-else', frames: points.jumpedFrames });
-  if (points.frameRateHz < leastFrameRateHz)
+  if (Math.round(points.frameRateHz) < leastFrameRateHz)
     notes.push({ kind: 'few-frames', frameRateHz: points.frameRateHz });
   const unseen = mostlyMissing(legCurve);
   if (unseen !== null && unseen !== 'view-turned') notes.push({ kind: 'legs-not-seen', reason: unseen });
