@@ -58,6 +58,14 @@ describe('findJumps(track)', () => {
     expect(findJumps(track)).toEqual([...times(6, false), ...times(5, true)]);
   });
 
+  it('follows a person who moves on by leaps, before the longest stretch and after it', () => {
+    // 120 px each time: a leap, yet within 1.2 torso lengths; the outermost stand farther from the middle than that.
+    const steps = [20, 140].map((xPx) => times(2, person(xPx, 350, 120)));
+    const after = [370, 380].map((xPx, i) => times(2, person(xPx, 350 + 130 * i, 120)));
+    const track = smallTrack([...steps.flat(), ...times(7, person(260, 350, 120)), ...after.flat()]);
+    expect(findJumps(track)).toEqual(times(15, false));
+  });
+
   it('passes over frames without a person', () => {
     const track = smallTrack([
       ...times(3, person(150, 350, 120)),

@@ -142,6 +142,21 @@ describe.each([
     expect(mean(offMs)).toBeLessThan(150);
   });
 
+  it('starts with the lean before seat-off, or at once where nothing is sat on', () => {
+    const repetitions = [
+      { peakDeg: 5, movingMs: 3000 },
+      { peakDeg: 5, movingMs: 5000 },
+    ];
+    const result = found({ task, repetitions });
+    expect(result.repetitions).toHaveLength(2);
+    result.repetitions.forEach(({ events, loadedFrom }, i) => {
+      const { startMs, seatOffMs } = result.truth[i]!.events;
+      const loadedMs = result.film.frames[loadedFrom]!.timeMs;
+      if (seatOffMs === null) expect(Math.abs(events.startMs - loadedMs)).toBeLessThan(40);
+      else expect(loadedMs - events.startMs).toBeGreaterThan((seatOffMs - startMs!) / 2);
+    });
+  });
+
   it('does not mind at which height the shoulders stand', () => {
     const which = task === 'single-leg-squat' ? dip : rise;
     const signals = signalsOf(filmPerson({ task }), which);

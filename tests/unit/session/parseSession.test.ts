@@ -103,6 +103,12 @@ describe('parseSession(text)', () => {
       (d) => (d.derived.repetitions[0]!.kneeAngleMaxDeg!.sample = 9e5),
       /outside the rec/,
     ],
+    [
+      'a gap at the end without a reason',
+      (d) => d.derived.kneeDeviation.values.splice(-1, 1, null),
+      /gives reasons/,
+    ],
+    ['repetitions that are miscounted', (d) => (d.derived.repetitions[0]!.number = 2), /out of order/],
     ['repetitions out of order', (d) => d.derived.repetitions.reverse(), /out of order/],
     [
       'a verdict with a reason for none',
