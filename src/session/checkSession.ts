@@ -35,7 +35,8 @@ function derivedFault(derived: SessionDocument['derived']): string | null {
   if (!curveFits(kneeDeviation)) return '"derived.kneeDeviation" gives reasons that do not fit its values';
   for (const [i, repetition] of repetitions.entries()) {
     const { number, loadedFrom, loadedTo, events, judgement } = repetition;
-    const extremes = [repetition.kneeAngleMaxDeg, repetition.kneeAngleMinDeg, repetition.kneeDeviation];
+    const { kneeAngleMaxDeg, kneeAngleMinDeg, kneeDeviation: farthest, others } = repetition;
+    const extremes = [kneeAngleMaxDeg, kneeAngleMinDeg, farthest, ...Object.values(others)];
     const latest = Math.max(loadedTo, ...extremes.map((extreme) => extreme?.sample ?? 0));
     if (loadedFrom > loadedTo || latest >= samples) return 'a repetition lies outside the recording';
     const previous = repetitions[i - 1];

@@ -108,6 +108,11 @@ describe('parseSession(text)', () => {
       (d) => d.derived.kneeDeviation.values.splice(-1, 1, null),
       /gives reasons/,
     ],
+    [
+      'a depth past the end',
+      (d) => (d.derived.repetitions[1]!.others.depth!.sample = 9e5),
+      /outside the rec/,
+    ],
     ['repetitions that are miscounted', (d) => (d.derived.repetitions[0]!.number = 2), /out of order/],
     ['repetitions out of order', (d) => d.derived.repetitions.reverse(), /out of order/],
     [
