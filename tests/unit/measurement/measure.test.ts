@@ -161,7 +161,7 @@ describe('measure(track, setup)', () => {
       expect(Math.abs(errorDeg)).toBeLessThan(bandDeg);
   });
 
-  it.each([10, 16, 24, 25, 30, 50, 60])('finds the repetitions in %d frames a second', (rateHz) => {
+  it.each([10, 15, 24, 25, 30, 50, 60])('finds the repetitions in %d frames a second', (rateHz) => {
     const result = film({ rateHz, repetitions: plan });
     expect(result.measurement.repetitions).toHaveLength(4);
     expect(kinds(result.measurement)).toEqual(rateHz < 15 ? ['few-frames'] : []);
