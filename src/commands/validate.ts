@@ -6,7 +6,11 @@ import { cameraGroup, cameraGroups, cameraGroupWords } from '../validation/camer
 import { parseClipTruth, type ClipTruth } from '../validation/clipTruth';
 import { compareClip, comparedLimitDeg } from '../validation/compareClip';
 import { summarise } from '../validation/summarise';
-import { checkFolder, checkOutput } from './tools/checkInput';
+import type { SessionDocument } from '../session/sessionDocument';
+import { pictureCurve } from '../validation/pictureCurve';
+import { checkFile, checkFolder, checkOutput } from './tools/checkInput';
+import { readObserved } from './tools/readObserved';
+import { remeasureSession } from './tools/remeasureSession';
 import { CommandProblem } from './tools/commandProblem';
 import { createProgressLine } from './tools/createProgressLine';
 import { openHeadless, type Headless } from './tools/openHeadless';
@@ -17,12 +21,18 @@ import type { ValidatedClip } from './tools/validatedClip';
 import { clipTable, summaryTable, timingTable } from './tools/validationTables';
 import { writeJson } from './tools/writeJson';
 
-const usage = 'Usage: npm run -s validate -- FOLDER [--model lite|full|heavy] [--json OUT]';
+const usage =
+  'Usage: npm run -s validate -- FOLDER [--model lite|full|heavy] [--json OUT] [--keep DIR | --from DIR]';
 const videoEndings = new Set(['.mp4', '.m4v', '.mov', '.webm', '.mkv']);
 
 await runCommand(async () => {
   const { values, positionals } = readArguments(
-    { model: { type: 'string', default: defaultPoseModel }, json: { type: 'string' } },
+    {
+      model: { type: 'string', default: defaultPoseModel },
+      json: { type: 'string' },
+      keep: { type: 'string' },
+      from: { type: 'string' },
+    },
     usage,
   );
   const [folder, ...more] = positionals;
@@ -32,18 +42,24 @@ await runCommand(async () => {
   const model = readChoice('--model', values.model, poseModels);
   checkFolder(folder);
   checkOutput(values.json);
+  if (values.keep !== undefined && values.from !== undefined) {
+    throw new CommandProblem('--keep tracks the clips and --from takes what was kept: give one of them.');
+  }
+  for (const kept of [values.keep, values.from]) if (kept !== undefined) checkFolder(kept);
   const found = findClips(folder);
 
-  const headless = await openHeadless((progress) => line.show(progress));
   let line = createProgressLine('');
+  const headless = values.from === undefined ? await openHeadless((progress) => line.show(progress)) : null;
+  const track: TrackClip =
+    headless === null ? trackedBefore(values.from!, model) : trackNow(headless, folder, model, values.keep);
   const clips: ValidatedClip[] = [];
   try {
     for (const { clip, truth } of found) {
       line = createProgressLine(clip);
-      clips.push(await validateClip(headless, folder, clip, truth, model).finally(() => line.clear()));
+      clips.push(await validateClip(track, clip, truth).finally(() => line.clear()));
     }
   } finally {
-    await headless.close();
+    await headless?.close();
   }
 
   const groups = Object.fromEntries(
@@ -85,22 +101,46 @@ function findClips(folder: string): FoundClip[] {
   );
 }
 
-async function validateClip(
-  headless: Headless,
-  folder: string,
-  clip: string,
-  truth: ClipTruth,
-  model: PoseModel,
-): Promise<ValidatedClip> {
-  const { task, side, camera } = truth;
-  const limits = { ...defaultLimits, kneeInwardDeg: comparedLimitDeg };
-  const about = { clip, camera: { yawDeg: camera.yawDeg, rollDeg: camera.rollDeg } };
-  try {
+interface TrackedClip {
+  session: SessionDocument;
+  /** Null where the joints were tracked before. */
+  framesPerSecond: number | null;
+}
+
+type TrackClip = (clip: string, truth: ClipTruth) => Promise<TrackedClip>;
+
+/** Tracks a clip in the browser; with a folder to keep in, its session document is left there. */
+function trackNow(headless: Headless, folder: string, model: PoseModel, keep: string | undefined): TrackClip {
+  return async (clip, { task, side }) => {
+    const limits = { ...defaultLimits, kneeInwardDeg: comparedLimitDeg };
     const request = { setup: { task, side }, limits, model, note: '' };
     const { session, pipeline } = await headless.measure(join(folder, clip), request);
-    const compared = compareClip(truth, session.derived);
+    if (keep !== undefined) writeJson(join(keep, keptName(clip, model)), session);
+    return { session, framesPerSecond: pipeline.framesPerSecond };
+  };
+}
+
+/** Takes the joints from a kept session document and measures them anew: seconds instead of minutes. */
+function trackedBefore(folder: string, model: PoseModel): TrackClip {
+  return (clip) => {
+    const path = join(folder, keptName(clip, model));
+    checkFile(path);
+    return Promise.resolve({ session: remeasureSession(readObserved(path)), framesPerSecond: null });
+  };
+}
+
+function keptName(clip: string, model: PoseModel): string {
+  return `${clip.slice(0, -extname(clip).length)}.${model}.session.json`;
+}
+
+async function validateClip(track: TrackClip, clip: string, truth: ClipTruth): Promise<ValidatedClip> {
+  const { yawDeg, rollDeg } = truth.camera;
+  const about = { clip, camera: { yawDeg, rollDeg } };
+  try {
+    const { session, framesPerSecond } = await track(clip, truth);
+    const compared = compareClip(truth, session.derived, pictureCurve(session));
     const { timingMaeS } = summarise([compared]);
-    return { ...about, ...compared, problem: null, timingMaeS, framesPerSecond: pipeline.framesPerSecond };
+    return { ...about, ...compared, problem: null, timingMaeS, framesPerSecond };
   } catch (error) {
     if (!(error instanceof CommandProblem)) throw error;
     const nothing = compareClip(truth, null);

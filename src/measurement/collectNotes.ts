@@ -34,12 +34,13 @@ export function collectNotes(
     notes.push({ kind: 'few-frames', frameRateHz: points.frameRateHz });
   const unseen = mostlyMissing(legCurve);
   if (unseen !== null && unseen !== 'view-turned') notes.push({ kind: 'legs-not-seen', reason: unseen });
-  if (yaw !== null && Math.abs(yaw.yawDeg) > widestYawDeg) {
+  if (repetitions.length === 0) notes.push({ kind: 'no-repetitions' });
+  // A view that was read off the wrong leg means nothing.
+  if (doubtSide(points, setup, legLengthPx, repetitions)) {
+    notes.push({ kind: 'side-doubtful', side: setup.side });
+  } else if (yaw !== null && Math.abs(yaw.yawDeg) > widestYawDeg) {
     notes.push({ kind: 'view-turned', yawDeg: yaw.yawDeg, sdDeg: yaw.sdDeg });
   }
-  if (repetitions.length === 0) notes.push({ kind: 'no-repetitions' });
-  if (doubtSide(points, setup, legLengthPx, repetitions))
-    notes.push({ kind: 'side-doubtful', side: setup.side });
   return notes;
 }
 

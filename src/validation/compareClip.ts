@@ -20,9 +20,9 @@ export interface ComparedRepetition {
   bandDeg: number | null;
   trueVerdict: Verdict;
   verdict: Verdict;
-  /** Greatest true angle in the picture: while loaded, and over the moments that were measured. */
-  picturePeakDeg: number;
-  picturePeakAtMeasuredDeg: number | null;
+  /** Greatest angle in the picture over the moments that were measured: true, and as the network's joints show it. */
+  truePicturePeakDeg: number | null;
+  readPicturePeakDeg: number | null;
   /** Found less true, seconds. */
   timingErrorsS: Partial<Record<EventName, number>>;
 }
@@ -39,8 +39,13 @@ export interface ComparedClip {
  *
  * @param derived  results of a session document, judged at comparedLimitDeg inward; null
  *   where the clip could not be measured at all
+ * @param pictureDeg  knee angle in the picture on the same time base (pictureCurve)
  */
-export function compareClip(truth: ClipTruth, derived: SessionDocument['derived'] | null): ComparedClip {
+export function compareClip(
+  truth: ClipTruth,
+  derived: SessionDocument['derived'] | null,
+  pictureDeg: readonly (number | null)[] = [],
+): ComparedClip {
   const complete = (derived?.repetitions ?? []).filter(({ completeness }) => completeness === 'complete');
   const repetitions = matchRepetitions(truth.reps, complete).map(
     ({ truth: rep, found }): ComparedRepetition => {
@@ -53,12 +58,27 @@ export function compareClip(truth: ClipTruth, derived: SessionDocument['derived'
         bandDeg: peak?.bandDeg ?? null,
         trueVerdict: verdictOf(rep.measuredPeakFppaFrontal - comparedLimitDeg, 0),
         verdict: found?.judgement.verdict ?? 'not-measured',
-        picturePeakDeg: rep.measuredPeakFppaImage,
-        picturePeakAtMeasuredDeg:
+        truePicturePeakDeg:
           derived === null || found === null ? null : picturePeakAtMeasured(truth, derived, found),
+        readPicturePeakDeg:
+          derived === null || found === null ? null : readPicturePeak(pictureDeg, derived, found),
         timingErrorsS: found === null ? {} : timingErrors(rep, found),
       };
     },
   );
   return { repsTrue: truth.reps.length, repsFound: complete.length, repetitions };
+}
+
+/** Greatest picture angle of the network's joints over the measured moments of a repetition; null where there is none. */
+function readPicturePeak(
+  pictureDeg: readonly (number | null)[],
+  { kneeAngleDeg }: SessionDocument['derived'],
+  { loadedFrom, loadedTo }: SessionDocument['derived']['repetitions'][number],
+): number | null {
+  let peakDeg: number | null = null;
+  for (let i = loadedFrom; i <= loadedTo; i++) {
+    const deg = pictureDeg[i] ?? null;
+    if (deg !== null && kneeAngleDeg.values[i] !== null && (peakDeg === null || deg > peakDeg)) peakDeg = deg;
+  }
+  return peakDeg;
 }

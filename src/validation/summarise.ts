@@ -1,4 +1,4 @@
-import { mean } from 'd3-array';
+import { mean, median } from 'd3-array';
 import type { ComparedClip, ComparedRepetition } from './compareClip';
 import { describeErrors, type ErrorFigures } from './describeErrors';
 import { eventNames, type EventName } from './timingErrors';
@@ -14,15 +14,20 @@ export interface Summary {
   notMeasured: number;
   /** Peak against the body's frontal plane, degrees. */
   peakDeg: ErrorFigures;
-  /** Peak against the picture, while loaded and over the same moments, degrees. */
+  /** Picture peak of the network's joints against the true picture, over the same moments, degrees. */
   picturePeakDeg: ErrorFigures;
-  picturePeakAtMeasuredDeg: ErrorFigures;
   /** Share of the measured repetitions with the same verdict as the true peak gets, %. */
   verdictAgreementPct: number | null;
   /** Measured repetitions in line that are out of line, or the other way round. */
   verdictsOpposite: number;
   /** Share of the peaks with a band whose truth lies within it, %; null where no bands are stated. */
   withinBandPct: number | null;
+  /** Median half-width of the bands, degrees. */
+  medianBandDeg: number | null;
+  /** Share of the found repetitions for which the tool gives no number, %. */
+  refusedPct: number | null;
+  /** Share of the measured repetitions whose peak is on the wrong side of the limit with its whole band, %. */
+  wrongOutsideBandPct: number | null;
   timingMaeS: number | null;
   timingS: Partial<Record<EventName, ErrorFigures>>;
 }
@@ -40,10 +45,14 @@ export function summarise(clips: readonly ComparedClip[]): Summary {
     clipsCountedRight: clips.filter(countedRight).length,
     notFound: all.filter(({ reason }) => reason === 'not-found').length,
     notMeasured: all.filter(({ reason }) => reason !== null && reason !== 'not-found').length,
-    peakDeg: describeErrors(errors(measured, ({ truePeakDeg }) => truePeakDeg)),
-    picturePeakDeg: describeErrors(errors(measured, ({ picturePeakDeg }) => picturePeakDeg)),
-    picturePeakAtMeasuredDeg: describeErrors(
-      errors(measured, ({ picturePeakAtMeasuredDeg }) => picturePeakAtMeasuredDeg),
+    peakDeg: describeErrors(
+      differences(measured, ({ measuredPeakDeg, truePeakDeg }) => [measuredPeakDeg, truePeakDeg]),
+    ),
+    picturePeakDeg: describeErrors(
+      differences(measured, ({ readPicturePeakDeg, truePicturePeakDeg }) => [
+        readPicturePeakDeg,
+        truePicturePeakDeg,
+      ]),
     ),
     verdictAgreementPct: sharePct(measured, ({ verdict, trueVerdict }) => verdict === trueVerdict),
     verdictsOpposite: measured.filter(isOpposite).length,
@@ -51,6 +60,12 @@ export function summarise(clips: readonly ComparedClip[]): Summary {
       banded,
       ({ measuredPeakDeg, truePeakDeg, bandDeg }) => Math.abs(measuredPeakDeg! - truePeakDeg) <= bandDeg!,
     ),
+    medianBandDeg: median(banded, ({ bandDeg }) => bandDeg!) ?? null,
+    refusedPct: sharePct(
+      all.filter(({ reason }) => reason !== 'not-found'),
+      ({ measuredPeakDeg }) => measuredPeakDeg === null,
+    ),
+    wrongOutsideBandPct: sharePct(measured, isOpposite),
     timingMaeS: mean(timing.map(Math.abs)) ?? null,
     timingS: timingByEvent(all),
   };
@@ -60,13 +75,14 @@ function countedRight({ repsTrue, repsFound, repetitions }: ComparedClip): boole
   return repsTrue === repsFound && repetitions.every(({ reason }) => reason !== 'not-found');
 }
 
-function errors(
+/** First less second of each pair; pairs with a gap are left out. */
+function differences(
   measured: readonly ComparedRepetition[],
-  truthOf: (repetition: ComparedRepetition) => number | null,
+  pairOf: (repetition: ComparedRepetition) => [read: number | null, truth: number | null],
 ): number[] {
   return measured.flatMap((repetition) => {
-    const truth = truthOf(repetition);
-    return truth === null ? [] : [repetition.measuredPeakDeg! - truth];
+    const [read, truth] = pairOf(repetition);
+    return read === null || truth === null ? [] : [read - truth];
   });
 }
 

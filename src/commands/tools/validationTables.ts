@@ -50,13 +50,14 @@ export function summaryTable(groups: readonly (readonly [string, Summary])[]): s
       'Found/true',
       'Not measured',
       'Frontal plane',
-      'Picture',
-      'Picture, same moments',
+      'In band',
+      'Median ±',
+      'Picture joints',
       'Verdicts alike',
-      'Opposite',
+      'Wrong outside band',
       'Timing',
     ],
-    colAligns: ['left', ...new Array<'right'>(10).fill('right')],
+    colAligns: ['left', ...new Array<'right'>(11).fill('right')],
     style: plain,
   });
   for (const [name, summary] of groups) {
@@ -65,12 +66,13 @@ export function summaryTable(groups: readonly (readonly [string, Summary])[]): s
       `${summary.clips}`,
       `${summary.clipsCountedRight}`,
       `${summary.repsFound}/${summary.repsTrue}`,
-      `${summary.notMeasured}`,
+      percent(summary.refusedPct),
       figures(summary.peakDeg),
+      percent(summary.withinBandPct),
+      `${number(summary.medianBandDeg, 1)}°`,
       figures(summary.picturePeakDeg),
-      figures(summary.picturePeakAtMeasuredDeg),
-      summary.verdictAgreementPct === null ? none : `${summary.verdictAgreementPct.toFixed(0)} %`,
-      `${summary.verdictsOpposite}`,
+      percent(summary.verdictAgreementPct),
+      percent(summary.wrongOutsideBandPct),
       summary.timingMaeS === null ? none : `${summary.timingMaeS.toFixed(2)} s`,
     ]);
   }
@@ -88,6 +90,10 @@ export function timingTable({ timingS }: Summary): string {
     table.push([event, ...[meanAbsolute, bias, largest].map((value) => `${number(value, 2)} s`)]);
   }
   return table.toString();
+}
+
+function percent(value: number | null): string {
+  return value === null ? none : `${value.toFixed(0)} %`;
 }
 
 function figures({ meanAbsolute, bias, largest }: ErrorFigures): string {

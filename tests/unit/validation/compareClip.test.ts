@@ -13,6 +13,7 @@ function derived(
     rateHz: 30,
     startMs: 0,
     legLengthPx: 400,
+    view: null,
     kneeAngleDeg: curve,
     kneeDeviation: curve,
     repetitions,
@@ -30,10 +31,9 @@ describe('compareClip(truth, derived)', () => {
       truePeakDeg: 12,
       measuredPeakDeg: 10.5,
       reason: null,
-      bandDeg: null,
+      bandDeg: 4,
       trueVerdict: 'out-of-line', // 12 is 2 beyond the limit of 10
       verdict: 'near-limit',
-      picturePeakDeg: 9,
     });
     // Seat-off found at 1.7 s, true 1.5 s; seat contact at 3.9 s, true 4 s.
     expect(repetitions[0]!.timingErrorsS.liftOff).toBeCloseTo(0.2, 9);
@@ -75,7 +75,18 @@ describe('compareClip(truth, derived)', () => {
       clipTruth([trueRepetition(0, 1)], frames),
       derived([foundRepetition(1, 1.7, 3.9)], values),
     );
-    expect(repetitions[0]!.picturePeakAtMeasuredDeg).toBe(8);
+    expect(repetitions[0]!.truePicturePeakDeg).toBe(8);
+  });
+
+  it("reads the network's own picture peak over the measured moments only", () => {
+    const values = new Array<number | null>(300).fill(5);
+    values[70] = null;
+    const pictureDeg = new Array<number | null>(300).fill(3);
+    pictureDeg[70] = 15; // not measured there
+    pictureDeg[80] = 11;
+    pictureDeg[200] = 20; // outside the repetition
+    const { repetitions } = compareClip(truth, derived([foundRepetition(1, 1.7, 3.9)], values), pictureDeg);
+    expect(repetitions[0]!.readPicturePeakDeg).toBe(11);
   });
 
   it('counts nothing as found where a clip could not be measured', () => {

@@ -1,3 +1,4 @@
+import { mapOthers } from '../../../src/measurement/otherMeasures';
 import type { ClipTruth, TrueRepetition } from '../../../src/validation/clipTruth';
 import type { SessionRepetition } from '../../../src/validation/readPeak';
 
@@ -40,7 +41,7 @@ export function foundRepetition(
   loadedToS: number,
   changes: Partial<SessionRepetition> = {},
 ): SessionRepetition {
-  const peak = { value: 10.5, sample: 40, timeMs: 1333 };
+  const peak = { value: 10.5, sample: 40, timeMs: 1333, band: 4 };
   return {
     number,
     completeness: 'complete',
@@ -58,8 +59,9 @@ export function foundRepetition(
     measuredShare: 0.8,
     mainReason: 'thigh-foreshortened',
     kneeAngleMaxDeg: peak,
-    kneeAngleMinDeg: { value: -3, sample: 50, timeMs: 1667 },
-    kneeDeviation: { value: 0.05, sample: 40, timeMs: 1333 },
+    kneeAngleMinDeg: { value: -3, sample: 50, timeMs: 1667, band: 3.5 },
+    kneeDeviation: { value: 0.05, sample: 40, timeMs: 1333, band: 0.02 },
+    others: mapOthers(() => null),
     judgement: {
       verdict: 'near-limit',
       reason: null,

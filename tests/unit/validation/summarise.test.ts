@@ -11,8 +11,8 @@ function compared(changes: Partial<ComparedRepetition>): ComparedRepetition {
     bandDeg: null,
     trueVerdict: 'near-limit',
     verdict: 'near-limit',
-    picturePeakDeg: 10,
-    picturePeakAtMeasuredDeg: 10,
+    truePicturePeakDeg: 10,
+    readPicturePeakDeg: 10,
     timingErrorsS: {},
     ...changes,
   };
