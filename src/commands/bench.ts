@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import Table from 'cli-table3';
-import { defaultPoseModel, poseModels } from '../keypoints/poseModel';
+import { defaultPoseModel, poseModels, type PoseModel } from '../keypoints/poseModel';
+import { benchCore } from './tools/benchCore';
 import { benchRecorded } from './tools/benchRecorded';
 import { checkOutput } from './tools/checkInput';
 import { CommandProblem } from './tools/commandProblem';
@@ -13,8 +14,9 @@ import { writeJson } from './tools/writeJson';
 
 /** Every part of the benchmark by its name; each returns its figures, one a key. */
 const parts = {
-  recorded: (headless: Headless, model: (typeof poseModels)[number]) =>
-    benchRecorded(headless, join(projectRoot, 'fixtures/example.mp4'), model),
+  recorded: async (browser: () => Promise<Headless>, model: PoseModel) =>
+    benchRecorded(await browser(), join(projectRoot, 'fixtures/example.mp4'), model),
+  core: () => Promise.resolve(benchCore(join(projectRoot, 'fixtures/example.session.json'))),
 };
 type PartName = keyof typeof parts;
 const partNames = Object.keys(parts) as PartName[];
@@ -35,12 +37,13 @@ await runCommand(async () => {
   const model = readChoice('--model', values.model, poseModels);
   checkOutput(values.json);
 
-  const headless = await openHeadless();
+  let headless: Headless | null = null;
+  const browser = async () => (headless ??= await openHeadless());
   const results: Partial<Record<PartName, Awaited<ReturnType<(typeof parts)[PartName]>>>> = {};
   try {
-    for (const name of names) results[name] = await parts[name](headless, model);
+    for (const name of names) results[name] = await parts[name](browser, model);
   } finally {
-    await headless.close();
+    await (headless as Headless | null)?.close();
   }
   console.log(benchTable(results));
   if (values.json !== undefined) writeJson(values.json, results, 1);
