@@ -6,18 +6,23 @@ type Banded = Pick<Extreme, 'value' | 'band'>;
 
 /** A knee angle for a table: '14° in ±2'. */
 export function shortAngle({ value, band }: Banded): string {
-  const angle = formatAngle(value).replace('ward', '');
-  return `${angle} ±${wholeBand(band)}`;
+  return `${formatAngle(value).replace('ward', '')} ±${wholeBand(band)}`;
 }
 
-/** A knee angle for a sentence: '14° inward (give or take 2°)'. */
+/** A knee angle for a sentence: '14 degrees inward, give or take 2'. */
 export function longAngle({ value, band }: Banded): string {
-  return `${formatAngle(value)} (give or take ${wholeBand(band)}°)`;
+  const angle = formatAngle(value);
+  return `${angle.replace('°', angle.startsWith('1°') ? ' degree' : ' degrees')}, give or take ${wholeBand(band)}`;
 }
 
-/** How far the knee stands off the line, for a sentence: '4 % of leg length inward (give or take 2 %)'. */
+/** How far the knee stands off the line, for a table: '4 % in ±2'. */
+export function shortDeviation({ value, band }: Banded): string {
+  return `${formatDeviation(value).replace('ward', '')} ±${wholeBand(100 * band)}`;
+}
+
+/** How far the knee stands off the line, for a sentence: '4 % of leg length inward, give or take 2'. */
 export function longDeviation({ value, band }: Banded): string {
-  return `${formatDeviation(value).replace(' %', ' % of leg length')} (give or take ${wholeBand(100 * band)} %)`;
+  return `${formatDeviation(value).replace(' %', ' % of leg length')}, give or take ${wholeBand(100 * band)}`;
 }
 
 /** A band is never shown as nothing. */

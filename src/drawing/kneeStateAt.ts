@@ -2,6 +2,7 @@ import { curveValue } from '../measurement/curve';
 import type { Measurement } from '../measurement/measurement';
 import type { Limits } from '../protocol/limits';
 import { verdictOf, type Direction, type Verdict } from '../scoring/judge';
+import { bandAt } from './bandAt';
 import { nearestFrame } from './nearestFrame';
 
 /** How the knee stands at one time, as it was measured. */
@@ -24,18 +25,8 @@ export function kneeStateAt(measurement: Measurement, limits: Limits, timeMs: nu
   const outwardExcessDeg = -deg - limits.kneeOutwardDeg;
   const direction = inwardExcessDeg >= outwardExcessDeg ? 'inward' : 'outward';
   return {
-    verdict: verdictOf(Math.max(inwardExcessDeg, outwardExcessDeg), bandDeg(measurement, sample, direction)),
+    verdict: verdictOf(Math.max(inwardExcessDeg, outwardExcessDeg), bandAt(measurement, sample, direction) ?? 0),
     direction,
     deg,
   };
-}
-
-/** Half-width of the error band at a sample; outside all repetitions the widest of theirs, 0 where there is none. */
-function bandDeg({ repetitions }: Measurement, sample: number, direction: Direction): number {
-  const own = repetitions.filter(({ loadedFrom, loadedTo }) => sample >= loadedFrom && sample <= loadedTo);
-  const bands = (own.length > 0 ? own : repetitions).map(
-    ({ kneeAngleMaxDeg, kneeAngleMinDeg }) =>
-      (direction === 'inward' ? kneeAngleMaxDeg : kneeAngleMinDeg)?.band ?? 0,
-  );
-  return Math.max(0, ...bands);
 }

@@ -1,5 +1,5 @@
 import { Cell, Column, Row, Table, TableBody, TableHeader } from 'react-aria-components';
-import { shortAngle } from '../../components/formatWithBand';
+import { shortAngle, shortDeviation } from '../../components/formatWithBand';
 import { formatTime } from '../../components/formatTime';
 import { formatTempo, tempo } from '../../components/tempo';
 import { useMediaQuery } from '../../components/useMediaQuery';
@@ -7,7 +7,6 @@ import { VerdictLabel } from '../../components/VerdictLabel';
 import type { MeasuredRepetition, Measurement } from '../../measurement/measurement';
 import { findTask, type Task } from '../../protocol/tasks';
 import type { Judgement } from '../../scoring/judge';
-import { formatDeviation } from '../../words/formatDeviation';
 import { reasonWords } from '../../words/reasonWords';
 import { completenessWords } from './completenessWords';
 
@@ -59,7 +58,7 @@ export function RepetitionTable({ measurement, judgements, selected, now, onSele
       ...(isNarrow
         ? []
         : [
-            repetition.kneeDeviation === null ? '–' : formatDeviation(repetition.kneeDeviation.value),
+            repetition.kneeDeviation === null ? '–' : shortDeviation(repetition.kneeDeviation),
             formatTempo(tempo(repetition, shape)),
           ]),
     ];

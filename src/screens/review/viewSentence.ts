@@ -3,15 +3,19 @@ import type { Measurement } from '../../measurement/measurement';
 /** Below this a body counts as square to the camera, degrees. */
 const squareDeg = 1.5;
 
-/** What the angles rest on: how the body stands to the camera, and that this has been reckoned out. */
-export function viewSentence({ view }: Measurement): string {
-  const needs = 'Angles need a camera square to the person.';
-  if (view === null) return needs;
+/** From where the camera looked, as the recording itself tells it, and what the angles therefore are. */
+export function viewSentence({ view, notes }: Measurement): string {
+  if (view === null) return 'The view could not be told from this recording, so no angle is given.';
   const give = `give or take ${Math.max(1, Math.round(2 * view.sdDeg))}°`;
-  const turn = Math.abs(view.yawDeg);
-  const stands =
-    turn < squareDeg
-      ? `Here the body faces it squarely (${give})`
-      : `Here the body is turned about ${Math.round(turn)}° to its ${view.yawDeg > 0 ? 'left' : 'right'} (${give})`;
-  return `${needs} ${stands}; what that does to the picture is reckoned out, and ± tells how sure the angle is.`;
+  const turnDeg = Math.abs(view.yawDeg);
+  // A body that is turned to its left shows the camera its right.
+  const from =
+    turnDeg < squareDeg
+      ? 'from straight ahead'
+      : `from about ${Math.round(turnDeg)}° to the person’s ${view.yawDeg > 0 ? 'right' : 'left'}`;
+  const told = `the camera looked ${from}, ${give}`;
+  if (notes.some(({ kind }) => kind === 'view-turned')) {
+    return `No angle is given: as the recording tells, ${told}.`;
+  }
+  return `The angle is seen square to the body. The view was told from the recording: ${told}. “±” is how far an angle may be off.`;
 }

@@ -85,8 +85,8 @@ export function StartScreen() {
             <h2>Before you rely on it</h2>
             <ul className="start-list">
               <li>
-                It shows alignment as a camera sees it. It makes no diagnosis and says nothing about the risk
-                of an injury.
+                It tells how the leg is aligned in a video, and how far each angle may be off. It makes no
+                diagnosis and says nothing about the risk of an injury.
               </li>
               <li>
                 Do the exercise only as your physiotherapist or doctor has shown you; what they say comes
