@@ -37,7 +37,7 @@ export interface AppState {
   judgements: readonly Judgement[];
   /** Repetitions whose verdict the last move of a limit changed; null before the first move. */
   changedVerdicts: number | null;
-  /** Index of the repetition that is looked at; null for none. */
+  /** Index of the repetition that is looked at; null where there is none. */
   selected: number | null;
 }
 

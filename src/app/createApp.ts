@@ -13,6 +13,7 @@ import { checkSameVideo } from './checkSameVideo';
 import { explainProblem } from './explainProblem';
 import { endMove, moveLimits, startLimits, undoLimits, type LimitHistory } from './limitHistory';
 import { judgeAll, measuredAgain, sessionRecording, trackedRecording, type Recording } from './recording';
+import { tellingRepetition } from './tellingRepetition';
 import { createTrackerKeeper } from './trackerKeeper';
 import { watchedSource } from './watchedSource';
 
@@ -45,7 +46,7 @@ export interface App {
   endLimitMove(): void;
   undoLimits(): void;
   resetLimits(): void;
-  select(index: number | null): void;
+  select(index: number): void;
   saveSession(): void;
   show(screen: Exclude<ScreenName, 'tracking'>): void;
   dismissProblem(): void;
@@ -84,13 +85,14 @@ export function createApp(adapters: Adapters): App {
   const showRecording = (next: Recording, limits: LimitHistory) => {
     recording = next;
     const { setup } = next.measurement;
+    const judgements = judgeAll(next.measurement, limits.present);
     set({
       screen: 'review',
       setup,
       limits,
-      judgements: judgeAll(next.measurement, limits.present),
+      judgements,
       changedVerdicts: null,
-      selected: null,
+      selected: tellingRepetition(judgements, limits.present),
       revision: get().revision + 1,
     });
   };

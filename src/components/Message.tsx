@@ -2,22 +2,24 @@ import { useEffect, useRef, type ReactNode } from 'react';
 
 interface Props {
   kind: 'plain' | 'caution' | 'problem';
-  title?: string;
+  title?: string | undefined;
+  /** The title stands as a heading, for what the whole result hangs on. */
+  isLarge?: boolean;
   children: ReactNode;
   /** Buttons: the way on. */
   actions?: ReactNode;
 }
 
 /** Something to know or to do; a problem is announced at once and brought into sight. */
-export function Message({ kind, title, children, actions }: Props) {
+export function Message({ kind, title, isLarge = false, children, actions }: Props) {
   const box = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (kind === 'problem') box.current?.scrollIntoView({ block: 'nearest' });
   }, [kind, children]);
   return (
-    <div ref={box} className={`message message-${kind}`} role={kind === 'problem' ? 'alert' : undefined}>
+    <div ref={box} className={`message message-${kind} ${isLarge ? 'message-large' : ''}`} role={kind === 'problem' ? 'alert' : undefined}>
       <div>
-        {title !== undefined && <strong>{title}. </strong>}
+        {title !== undefined && (isLarge ? <h2>{title}</h2> : <strong>{title}. </strong>)}
         {children}
       </div>
       {actions}

@@ -32,6 +32,7 @@ export const PlotPicture = memo(function PlotPicture(props: Props) {
   const laneTop = y(limits.kneeInwardDeg);
   const laneBottom = y(-limits.kneeOutwardDeg);
   const whiskers = judgements.flatMap(({ worst }) => (worst === null ? [] : [worst]));
+  const isTurned = measurement.notes.some(({ kind }) => kind === 'view-turned');
   const worst = selected === null ? null : (judgements[selected]?.worst ?? null);
 
   return (
@@ -51,7 +52,7 @@ export const PlotPicture = memo(function PlotPicture(props: Props) {
         <line key={i} className="plot-lane-edge" x1={left} x2={right} y1={edge} y2={edge} />
       ))}
       <line className="plot-zero" x1={left} x2={right} y1={y(0)} y2={y(0)} />
-      {y.ticks(5).map((deg) => (
+      {y.ticks(Math.max(2, Math.floor((floor - plotMargins.top) / 26))).map((deg) => (
         <text key={deg} className="plot-tick" x={left - 6} y={y(deg)} dy="0.32em" textAnchor="end">
           {Math.abs(deg)}°
         </text>
@@ -77,6 +78,11 @@ export const PlotPicture = memo(function PlotPicture(props: Props) {
       {whiskers.map(({ timeMs, value, band }) => (
         <path key={timeMs} className="plot-band" d={`M${x(timeMs)} ${y(value + band)}V${y(value - band)}`} />
       ))}
+      {isTurned && (
+        <text className="plot-none" x={(left + right) / 2} y={y(0) - 8} textAnchor="middle">
+          Not measured: turned too far from the camera
+        </text>
+      )}
       {worst !== null && <circle className="plot-worst" cx={x(worst.timeMs)} cy={y(worst.value)} r="5" />}
       <text className="plot-way" x={left + 6} y={plotMargins.top + 11}>
         inward

@@ -29,7 +29,9 @@ export function drawLegAt(
   const { side } = measurement.setup;
   const leg = frameLeg(track, nearestFrame(track.timesMs, timeMs), side);
   const state = kneeStateAt(measurement, limits, timeMs);
-  const lane = laneShape(leg, side, laneAngles(leg, side, limits, state.deg));
+  // From a turned view the picture says nothing of the limits, and a lane in it would mislead.
+  const isTurned = measurement.notes.some(({ kind }) => kind === 'view-turned');
+  const lane = isTurned ? null : laneShape(leg, side, laneAngles(leg, side, limits, state.deg));
   if (lane !== null) drawLane(context, lane, state.deg === null ? 'faint' : 'full', unit);
   drawLegLines(context, leg, unit);
   if (leg.knee !== null) drawKnee(context, leg.knee, state, side, unit);

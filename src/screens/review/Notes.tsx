@@ -3,6 +3,7 @@ import { useApp, type useRecording } from '../../app/AppContext';
 import { Message } from '../../components/Message';
 import { otherSide } from '../../protocol/side';
 import { noteSentence } from '../../words/noteSentence';
+import { noteTitles } from './noteTitles';
 
 /** What to know before trusting the numbers. */
 export function Notes({ recording }: { recording: NonNullable<ReturnType<typeof useRecording>> }) {
@@ -33,6 +34,8 @@ export function Notes({ recording }: { recording: NonNullable<ReturnType<typeof 
         <Message
           key={entry.kind}
           kind="caution"
+          title={noteTitles[entry.kind]}
+          isLarge={noteTitles[entry.kind] !== undefined}
           actions={
             entry.kind === 'side-doubtful' && (
               <Button className="button no-print" onPress={() => app.setSide(otherSide(entry.side))}>
