@@ -5,7 +5,7 @@ import { nearestFrame } from '../drawing/nearestFrame';
 import { formatAngle } from '../words/formatAngle';
 import { reasonWords } from '../words/reasonWords';
 import { formatTime } from './formatTime';
-import { shortAngle } from './formatWithBand';
+import { shortAngle } from '../words/formatWithBand';
 
 /** The knee angle at a time with its band, or why there is none. */
 export function readoutAt(measurement: Measurement, timeMs: number): string {

@@ -1,16 +1,16 @@
 import type { ReactNode } from 'react';
 import { Button } from 'react-aria-components';
 import type { useRecording } from '../../app/AppContext';
-import { longAngle, longDeviation } from '../../components/formatWithBand';
+import { longAngle, longDeviation } from '../../words/formatWithBand';
 import { formatTime } from '../../components/formatTime';
-import { tempo } from '../../components/tempo';
+import { tempo } from '../../words/tempo';
 import { VerdictLabel } from '../../components/VerdictLabel';
 import type { MeasuredRepetition } from '../../measurement/measurement';
 import type { Limits } from '../../protocol/limits';
 import { findTask } from '../../protocol/tasks';
 import type { Judgement } from '../../scoring/judge';
 import { reasonWords } from '../../words/reasonWords';
-import { completenessWords } from './completenessWords';
+import { completenessWords } from '../../words/completenessWords';
 import { StillFigure } from './StillFigure';
 import { stillMoment } from './stillMoment';
 

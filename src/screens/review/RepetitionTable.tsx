@@ -1,14 +1,14 @@
 import { Cell, Column, Row, Table, TableBody, TableHeader } from 'react-aria-components';
-import { shortAngle, shortDeviation } from '../../components/formatWithBand';
+import { shortAngle, shortDeviation } from '../../words/formatWithBand';
 import { formatTime } from '../../components/formatTime';
-import { formatTempo, tempo } from '../../components/tempo';
+import { formatTempo, tempo } from '../../words/tempo';
 import { useMediaQuery } from '../../components/useMediaQuery';
 import { VerdictLabel } from '../../components/VerdictLabel';
 import type { MeasuredRepetition, Measurement } from '../../measurement/measurement';
 import { findTask, type Task } from '../../protocol/tasks';
 import type { Judgement } from '../../scoring/judge';
 import { reasonWords } from '../../words/reasonWords';
-import { completenessWords } from './completenessWords';
+import { completenessWords } from '../../words/completenessWords';
 
 interface Props {
   measurement: Measurement;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatTempo, tempo } from '../../../src/components/tempo';
+import { formatTempo, tempo } from '../../../src/words/tempo';
 
 const events = {
   startMs: 900,

@@ -1,6 +1,6 @@
 import type { Extreme } from '../measurement/measurement';
-import { formatAngle } from '../words/formatAngle';
-import { formatDeviation } from '../words/formatDeviation';
+import { formatAngle } from './formatAngle';
+import { formatDeviation } from './formatDeviation';
 
 type Banded = Pick<Extreme, 'value' | 'band'>;
 
