@@ -17,7 +17,11 @@ export function Message({ kind, title, isLarge = false, children, actions }: Pro
     if (kind === 'problem') box.current?.scrollIntoView({ block: 'nearest' });
   }, [kind, children]);
   return (
-    <div ref={box} className={`message message-${kind} ${isLarge ? 'message-large' : ''}`} role={kind === 'problem' ? 'alert' : undefined}>
+    <div
+      ref={box}
+      className={`message message-${kind} ${isLarge ? 'message-large' : ''}`}
+      role={kind === 'problem' ? 'alert' : undefined}
+    >
       <div>
         {title !== undefined && (isLarge ? <h2>{title}</h2> : <strong>{title}. </strong>)}
         {children}

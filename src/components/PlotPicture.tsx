@@ -32,7 +32,7 @@ export const PlotPicture = memo(function PlotPicture(props: Props) {
   const laneTop = y(limits.kneeInwardDeg);
   const laneBottom = y(-limits.kneeOutwardDeg);
   const whiskers = judgements.flatMap(({ worst }) => (worst === null ? [] : [worst]));
-  const isTurned = measurement.notes.some(({ kind }) => kind === 'view-turned');
+  const noneBecause = runs.length > 0 ? null : (repetitions[0]?.mainReason ?? gaps[0]?.reason ?? null);
   const worst = selected === null ? null : (judgements[selected]?.worst ?? null);
 
   return (
@@ -78,9 +78,9 @@ export const PlotPicture = memo(function PlotPicture(props: Props) {
       {whiskers.map(({ timeMs, value, band }) => (
         <path key={timeMs} className="plot-band" d={`M${x(timeMs)} ${y(value + band)}V${y(value - band)}`} />
       ))}
-      {isTurned && (
+      {noneBecause !== null && (
         <text className="plot-none" x={(left + right) / 2} y={y(0) - 8} textAnchor="middle">
-          Not measured: turned too far from the camera
+          Not measured: {reasonWords[noneBecause].short}
         </text>
       )}
       {worst !== null && <circle className="plot-worst" cx={x(worst.timeMs)} cy={y(worst.value)} r="5" />}

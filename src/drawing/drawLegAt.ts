@@ -30,8 +30,8 @@ export function drawLegAt(
   const leg = frameLeg(track, nearestFrame(track.timesMs, timeMs), side);
   const state = kneeStateAt(measurement, limits, timeMs);
   // From a turned view the picture says nothing of the limits, and a lane in it would mislead.
-  const isTurned = measurement.notes.some(({ kind }) => kind === 'view-turned');
-  const lane = isTurned ? null : laneShape(leg, side, laneAngles(leg, side, limits, state.deg));
+  const hasLane = state.reason !== 'view-turned';
+  const lane = hasLane ? laneShape(leg, side, laneAngles(leg, side, limits, state.deg)) : null;
   if (lane !== null) drawLane(context, lane, state.deg === null ? 'faint' : 'full', unit);
   drawLegLines(context, leg, unit);
   if (leg.knee !== null) drawKnee(context, leg.knee, state, side, unit);

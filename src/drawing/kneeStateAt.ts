@@ -1,4 +1,4 @@
-import { curveValue } from '../measurement/curve';
+import { curveReason, curveValue, type MissingReason } from '../measurement/curve';
 import type { Measurement } from '../measurement/measurement';
 import type { Limits } from '../protocol/limits';
 import { verdictOf, type Direction, type Verdict } from '../scoring/judge';
@@ -11,6 +11,8 @@ export interface KneeState {
   direction: Direction | null;
   /** Measured angle, degrees, inward positive; null where there is none. */
   deg: number | null;
+  /** Why there is no angle; null where there is one, and before there is any sample. */
+  reason: MissingReason | null;
 }
 
 /**
@@ -20,13 +22,20 @@ export interface KneeState {
 export function kneeStateAt(measurement: Measurement, limits: Limits, timeMs: number): KneeState {
   const sample = nearestFrame(measurement.timesMs, timeMs);
   const deg = sample < 0 ? null : curveValue(measurement.kneeAngleDeg, sample);
-  if (deg === null) return { verdict: 'not-measured', direction: null, deg };
+  if (deg === null) {
+    const reason = sample < 0 ? null : curveReason(measurement.kneeAngleDeg, sample);
+    return { verdict: 'not-measured', direction: null, deg, reason };
+  }
   const inwardExcessDeg = deg - limits.kneeInwardDeg;
   const outwardExcessDeg = -deg - limits.kneeOutwardDeg;
   const direction = inwardExcessDeg >= outwardExcessDeg ? 'inward' : 'outward';
   return {
-    verdict: verdictOf(Math.max(inwardExcessDeg, outwardExcessDeg), bandAt(measurement, sample, direction) ?? 0),
+    verdict: verdictOf(
+      Math.max(inwardExcessDeg, outwardExcessDeg),
+      bandAt(measurement, sample, direction) ?? 0,
+    ),
     direction,
     deg,
+    reason: null,
   };
 }

@@ -14,9 +14,10 @@ const measurement = {
 } as Measurement;
 
 describe('readoutAt(measurement, timeMs)', () => {
-  it('says the angle in words, or why there is none', () => {
-    expect(readoutAt(measurement, 20)).toBe('0.0 s: 14° inward');
-    expect(readoutAt(measurement, 100)).toBe('0.1 s: 3° outward');
+  it('says the angle with its band, or why there is none', () => {
+    expect(readoutAt(measurement, 20)).toBe('0.0 s: 14° in ±4');
+    expect(readoutAt(measurement, 100)).toBe('0.1 s: 3° out ±3');
+    expect(readoutAt({ ...measurement, repetitions: [] }, 100)).toBe('0.1 s: 3° outward');
     expect(readoutAt(measurement, 200)).toBe('0.2 s: not measured, thigh points at the camera');
   });
 });

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { drawKnee, drawLane, type Context2d } from '../../../src/drawing/drawLeg';
 import { drawLegAt } from '../../../src/drawing/drawLegAt';
 import { verdictColours } from '../../../src/drawing/verdictForm';
+import { reasonCode, type MissingReason } from '../../../src/measurement/curve';
 import { measure } from '../../../src/measurement/measure';
 import { defaultLimits } from '../../../src/protocol/limits';
 import type { LaneShape } from '../../../src/drawing/laneShape';
@@ -103,6 +104,17 @@ describe('drawLegAt(context, scene, timeMs, unit)', () => {
     drawLegAt(context, scene, at.timeMs, 1);
     const seen = at.points.left_knee;
     expect(pixel(seen.xPx, seen.yPx).slice(0, 3)).toEqual(rgb(verdictColours['in-line']));
+  });
+
+  it('draws no lane from a view that is turned too far', () => {
+    const inkedWithout = (reason: MissingReason) => {
+      const { context, inked } = sheet(track.widthPx, track.heightPx);
+      const { values, missing } = measurement.kneeAngleDeg;
+      const none = { values, missing: missing.slice().fill(reasonCode(reason)) };
+      drawLegAt(context, { ...scene, measurement: { ...measurement, kneeAngleDeg: none } }, 400, 1);
+      return inked();
+    };
+    expect(inkedWithout('view-turned')).toBeLessThan(inkedWithout('thigh-foreshortened'));
   });
 
   it('draws nothing where nobody was seen', () => {

@@ -42,6 +42,7 @@ describe('kneeStateAt(measurement, limits, timeMs)', () => {
       verdict: 'not-measured',
       direction: null,
       deg: null,
+      reason: 'joint-unseen',
     });
     const empty = { ...measurement, timesMs: new Float64Array() };
     expect(kneeStateAt(empty, limits, 0).verdict).toBe('not-measured');
