@@ -52,7 +52,10 @@ export function smoothPoints(track: KeypointTrack): SmoothPoints {
 
   const read = (name: KeypointName): SmoothPoint => {
     const { xPx, yPx, problems } = observedPoint(track, name, jumped);
-    const missing = Uint8Array.from(problems, (problem) => reasonCode(problem ?? 'none'));
+    const missing = new Uint8Array(problems.length);
+    problems.forEach((problem, frame) => {
+      if (problem !== null) missing[frame] = reasonCode(problem);
+    });
     const onBase = (values: Float64Array) =>
       resample(seenMs, values, missing, timesMs, frameIntervalMs, reasonCode('frames-missing'));
     const roughX = onBase(xPx);

@@ -53,7 +53,9 @@ function fromCentre({ xPx, yPx }: SmoothPoint, { widthPx, heightPx }: PictureSiz
 }
 
 function allSeen(points: readonly SmoothPoint[], samples: number): Uint8Array {
-  return Uint8Array.from({ length: samples }, (_, i) => (missingAt(points, i) === 0 ? 1 : 0));
+  const seen = new Uint8Array(samples);
+  for (let i = 0; i < samples; i++) if (missingAt(points, i) === 0) seen[i] = 1;
+  return seen;
 }
 
 /** The hip set half the usual pelvis width beside the middle of both hips. */
