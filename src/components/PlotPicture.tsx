@@ -80,7 +80,10 @@ export const PlotPicture = memo(function PlotPicture(props: Props) {
       ))}
       {noneBecause !== null && (
         <text className="plot-none" x={(left + right) / 2} y={y(0) - 8} textAnchor="middle">
-          Not measured: {reasonWords[noneBecause].short}
+          Not measured
+          <tspan x={(left + right) / 2} dy="1.6em">
+            {reasonWords[noneBecause].short}
+          </tspan>
         </text>
       )}
       {worst !== null && <circle className="plot-worst" cx={x(worst.timeMs)} cy={y(worst.value)} r="5" />}

@@ -16,6 +16,7 @@ interface Props {
 
 /** Repetitions in a row: each mark stands on, at the edge of, or off the lane, up for inward. */
 export function RepetitionStrip({ repetitions, judgements, middlesPx, selected, onSelect }: Props) {
+  const widePx = markWidthPx(middlesPx);
   return (
     <div className="strip" role="group" aria-label="Repetitions in order of time">
       <div className="strip-lane" />
@@ -28,7 +29,7 @@ export function RepetitionStrip({ repetitions, judgements, middlesPx, selected, 
           <Button
             key={number}
             className={`strip-mark strip-${verdict} ${up ? 'strip-up' : 'strip-down'}`}
-            style={{ '--middle': `${middlesPx[index] ?? 0}px` } as CSSProperties}
+            style={{ '--middle': `${middlesPx[index] ?? 0}px`, '--wide': `${widePx}px` } as CSSProperties}
             aria-label={`Repetition ${number}: ${verdictWords[verdict]}`}
             aria-current={index === selected}
             onPress={() => onSelect(index)}
@@ -40,4 +41,10 @@ export function RepetitionStrip({ repetitions, judgements, middlesPx, selected, 
       })}
     </div>
   );
+}
+
+/** As wide as a finger wants it, where neighbours leave the room; px. */
+function markWidthPx(middlesPx: readonly number[]): number {
+  const gaps = middlesPx.slice(1).map((middlePx, i) => middlePx - middlesPx[i]!);
+  return Math.max(20, Math.min(44, ...gaps));
 }

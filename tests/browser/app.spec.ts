@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
 import { projectRoot } from '../../src/commands/tools/projectRoot';
 
@@ -36,9 +37,13 @@ test.describe('the example', () => {
   }) => {
     await openExample(page);
     await expect(page.getByText('The person is invented and rendered')).toBeVisible();
+    await expect(
+      page.getByText(/the camera looked from about \d° to the person’s left, give or take \d°/),
+    ).toBeVisible();
     for (const row of await rows(page).all()) {
       await expect(row).toContainText(/in line|near the limit|out of line|not measured/);
       await expect(row).toContainText(/\d+ %/);
+      await expect(row).toContainText(/\d+° (in|out) ±\d+/);
     }
     await expect(
       page.getByRole('group', { name: 'Repetitions in order of time' }).getByRole('button'),
@@ -67,9 +72,19 @@ test.describe('the example', () => {
     await expect.poll(() => currentTimeS(page)).toBeGreaterThan(startS - 0.1);
     expect(await currentTimeS(page)).toBeLessThan(startS + 0.2);
     await expect(page.getByRole('region', { name: 'Repetition 4' })).toContainText(
-      /\d+° (in|out)ward \(give or take \d+°\) at \d+\.\d s/,
+      /\d+ degrees? (in|out)ward, give or take \d+, at \d+\.\d s/,
     );
     await expect(page.getByText(/Repetition 4, worst instant/)).toBeVisible();
+  });
+
+  test('shows the repetition that went farthest at once, and leaves the video at its start', async ({
+    page,
+  }) => {
+    await openExample(page);
+    const selected = page.getByRole('row', { selected: true });
+    await expect(selected).toContainText('out of line');
+    await expect(page.getByText(/, worst instant: \d+\.\d s/)).toBeVisible();
+    expect(await currentTimeS(page)).toBe(0);
   });
 
   test('moves by keys: rows up and down, frames left and right, play and pause', async ({ page }) => {
@@ -160,7 +175,62 @@ test.describe('the example', () => {
     await page.setViewportSize({ width: 390, height: 844 });
     await expect.poll(async () => (await excess())[0]).toBe(0);
   });
+
+  test('gives a finger room on a phone', async ({ page }) => {
+    await page.setViewportSize({ width: 390, height: 844 });
+    await page.goto('./');
+    const small = () =>
+      page
+        .locator('button:visible, .side-option:visible, .number-input:visible, .table-row:visible')
+        .evaluateAll((targets) =>
+          targets
+            .map((target) => ({ text: target.textContent, box: target.getBoundingClientRect() }))
+            // Marks in the strip are as wide as their neighbours allow; the table's rows do the same.
+            .filter(({ box }) => box.height < 44 || box.width < 30)
+            .map(({ text, box }) => `${text}: ${box.width} x ${box.height}`),
+        );
+    expect(await small()).toEqual([]);
+    await page.getByRole('button', { name: 'Open the example' }).click();
+    await expect(rows(page)).toHaveCount(6);
+    expect(await small()).toEqual([]);
+  });
+
+  test('gives no angle from a view that is turned too far, and says so large', async ({ page }) => {
+    await page.goto('./');
+    await page.locator('input[type=file]').setInputFiles({
+      name: 'turned.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(turnedSession()),
+    });
+    await expect(page.getByRole('heading', { name: 'No angle can be given from this view' })).toBeVisible();
+    await expect(page.getByText(/No angle is given: .* to the person’s right/)).toBeVisible();
+    for (const row of await rows(page).all()) {
+      await expect(row).toContainText('turned too far from the camera');
+      await expect(row).not.toContainText(/\d°/);
+    }
+    await expect(page.locator('.plot-curve')).toHaveAttribute('d', '');
+  });
 });
+
+/** The example as if filmed from far aside: what lies below a hip is moved by as much as its thigh points forward. */
+function turnedSession(): string {
+  const session = JSON.parse(readFileSync(`${projectRoot}fixtures/example.session.json`, 'utf8')) as {
+    observed: { points: string[]; timesMs: number[]; xPx: number[]; yPx: number[] };
+  };
+  const { points, timesMs, xPx, yPx } = session.observed;
+  const seenX = [...xPx];
+  const thighPx = 150;
+  for (let frame = 0; frame < timesMs.length; frame++) {
+    const at = (name: string) => frame * points.length + points.indexOf(name);
+    for (const side of ['left', 'right']) {
+      const [hip, knee] = [at(`${side}_hip`), at(`${side}_knee`)];
+      const seenPx = Math.hypot(seenX[hip]! - seenX[knee]!, yPx[hip]! - yPx[knee]!);
+      const asidePx = 0.75 * Math.sqrt(Math.max(0, thighPx ** 2 - seenPx ** 2));
+      for (const joint of ['knee', 'ankle', 'heel', 'foot_index']) xPx[at(`${side}_${joint}`)]! += asidePx;
+    }
+  }
+  return JSON.stringify(session);
+}
 
 test.describe('a video of one’s own', () => {
   async function choose(page: Page, file: Parameters<ReturnType<Page['locator']>['setInputFiles']>[0]) {

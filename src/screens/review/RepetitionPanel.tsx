@@ -32,18 +32,20 @@ export function RepetitionPanel({ recording, repetition, judgement, limits, show
     <section className="repetition" aria-label={`Repetition ${repetition.number}`}>
       {showsStill && <StillFigure {...{ recording, limits, moment }} />}
       <div className="repetition-words">
-        <h2 className="repetition-title">
-          Repetition {repetition.number}: <VerdictLabel judgement={judgement} side={setup.side} />
-        </h2>
+        <header className="repetition-head">
+          <h2 className="repetition-title">
+            Repetition {repetition.number}: <VerdictLabel judgement={judgement} side={setup.side} />
+          </h2>
+          <Button className="button button-quiet no-print" onPress={() => onSeek(moment.timeMs)}>
+            Go to this moment
+          </Button>
+        </header>
         {judgement.reason !== null && (
           <p>
-            Not measured: {reasonWords[judgement.reason].short}. {reasonWords[judgement.reason].advice}
+            The reason: {reasonWords[judgement.reason].short}. {reasonWords[judgement.reason].advice}
           </p>
         )}
         <Facts repetition={repetition} judgement={judgement} task={setup.task} />
-        <Button className="button repetition-go no-print" onPress={() => onSeek(moment.timeMs)}>
-          Go to this moment
-        </Button>
       </div>
     </section>
   );
@@ -53,13 +55,17 @@ type FactsProps = Pick<Props, 'repetition' | 'judgement'> & { task: Parameters<t
 
 function Facts({ repetition, judgement, task }: FactsProps) {
   const { worst, alignmentScorePct } = judgement;
-  const { kneeDeviation, measuredShare, mainReason, completeness } = repetition;
+  const { kneeDeviation, others, measuredShare, mainReason, completeness } = repetition;
   const lacking = completenessWords[completeness];
   const facts: [string, ReactNode][] = [];
-  if (worst !== null) facts.push(['Peak angle', `${longAngle(worst)} at ${formatTime(worst.timeMs)}`]);
+  if (worst !== null) facts.push(['Peak angle', `${longAngle(worst)}, at ${formatTime(worst.timeMs)}`]);
   if (alignmentScorePct !== null)
     facts.push(['Alignment', `${Math.round(alignmentScorePct)} % of the loaded time within the limits`]);
   if (kneeDeviation !== null) facts.push(['Knee off the line', longDeviation(kneeDeviation)]);
+  const [kneeOverFoot, hipOverKnee] = [others['knee-over-foot'], others['hip-over-knee']];
+  if (kneeOverFoot !== null)
+    facts.push(['Knee over foot', `${longDeviation(kneeOverFoot)}, from the foot’s own line`]);
+  if (hipOverKnee !== null) facts.push(['Hip over knee', `knee ${longDeviation(hipOverKnee)}, from the hip`]);
   const parts = tempo(repetition, findTask(task).shape);
   facts.push([
     'Tempo',

@@ -1,7 +1,6 @@
 import { useCallback, useMemo, useRef } from 'react';
 import { Button } from 'react-aria-components';
 import { useApp, useAppState, useRecording } from '../../app/AppContext';
-import { AnglePlot } from '../../components/AnglePlot';
 import { Message } from '../../components/Message';
 import { Terms } from '../../components/Terms';
 import { useMediaQuery } from '../../components/useMediaQuery';
@@ -9,6 +8,8 @@ import { DropElsewhere } from './DropElsewhere';
 import { LimitsPanel } from './LimitsPanel';
 import { Notes } from './Notes';
 import { createPlayhead } from './playhead';
+import { PlotOverTime } from './PlotOverTime';
+import { repetitionAt } from './repetitionAt';
 import { RepetitionPanel } from './RepetitionPanel';
 import { RepetitionTable } from './RepetitionTable';
 import './review.css';
@@ -20,7 +21,6 @@ import { Transport } from './Transport';
 import { usePlayhead } from './usePlayhead';
 import { useReviewKeys } from './useReviewKeys';
 import { VerdictCounts } from './VerdictCounts';
-import { viewSentence } from './viewSentence';
 import { VideoStage } from './VideoStage';
 
 /** A measured recording: video, plot and repetitions, moving together. */
@@ -93,10 +93,7 @@ function Review({ recording }: { recording: NonNullable<ReturnType<typeof useRec
             </div>
             <Transport playhead={playhead} endMs={track.timesMs.at(-1) ?? 0} hasVideo={video !== null} />
           </section>
-          <div className="card review-plot">
-            <PlotOverTime {...{ recording, playhead, onSelect: select }} />
-            <p className="small soft">{viewSentence(measurement)}</p>
-          </div>
+          <PlotOverTime {...{ measurement, playhead, onSelect: select }} />
         </div>
         <div className="review-right">
           <section className="card review-table" aria-label="Repetitions">
@@ -110,9 +107,7 @@ function Review({ recording }: { recording: NonNullable<ReturnType<typeof useRec
           <div className="card review-repetition">
             {shown === undefined || judgement === undefined ? (
               <p className="soft review-empty">
-                {judgements.length === 0
-                  ? 'There is no repetition to look at. Check task and side above, or choose another video.'
-                  : 'Choose a repetition to see its worst instant.'}
+                There is no repetition to look at. Check task and side above, or choose another video.
               </p>
             ) : (
               <RepetitionPanel
@@ -126,31 +121,4 @@ function Review({ recording }: { recording: NonNullable<ReturnType<typeof useRec
       </main>
     </div>
   );
-}
-
-interface PlotProps {
-  recording: NonNullable<ReturnType<typeof useRecording>>;
-  playhead: ReturnType<typeof createPlayhead>;
-  onSelect: (index: number) => void;
-}
-
-function PlotOverTime({ recording, playhead, onSelect }: PlotProps) {
-  const limits = useAppState((state) => state.limits.present);
-  const judgements = useAppState((state) => state.judgements);
-  const selected = useAppState((state) => state.selected);
-  const timeMs = usePlayhead(playhead, (state) => state.timeMs);
-  const { measurement } = recording;
-  return (
-    <AnglePlot {...{ measurement, limits, judgements, selected, timeMs, onSelect, onSeek: playhead.seek }} />
-  );
-}
-
-function repetitionAt(
-  { repetitions, timesMs }: NonNullable<ReturnType<typeof useRecording>>['measurement'],
-  timeMs: number,
-): number | null {
-  const index = repetitions.findIndex(
-    ({ loadedFrom, loadedTo }) => timeMs >= timesMs[loadedFrom]! && timeMs <= timesMs[loadedTo]!,
-  );
-  return index < 0 ? null : index;
 }

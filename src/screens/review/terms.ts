@@ -29,6 +29,12 @@ export const terms = [
       'share of leg length.',
   },
   {
+    term: 'Knee over foot, hip over knee',
+    meaning:
+      'Where the knee was farthest sideways from the line of the foot, and from the hip, seen square to the body, as ' +
+      'shares of leg length. No limit is set for either.',
+  },
+  {
     term: 'Loaded time',
     meaning: 'From leaving the seat to touching it again; in tasks without a seat, the whole repetition.',
   },

@@ -51,14 +51,16 @@ export function MeasureForm() {
           Choose a video first.
         </p>
       )}
-      <TaskChoice value={task} onChange={app.setTask} />
+      <div className="measure-pair">
+        <TaskChoice value={task} onChange={app.setTask} />
+        <Choice label="How closely to look" options={models} value={model} onChange={app.setModel} />
+      </div>
       <SideChoice
         value={side}
         onChange={app.setSide}
         hint={findTask(task).sideHint}
         error={wasPressed && side === null ? 'Choose the working side first.' : null}
       />
-      <Choice label="How closely to look" options={models} value={model} onChange={app.setModel} />
       <Button type="submit" className="button button-primary">
         Measure this video
       </Button>
