@@ -36,7 +36,7 @@ export function RepetitionPanel({ recording, repetition, judgement, limits, show
           <h2 className="repetition-title">
             Repetition {repetition.number}: <VerdictLabel judgement={judgement} side={setup.side} />
           </h2>
-          <Button className="button button-quiet no-print" onPress={() => onSeek(moment.timeMs)}>
+          <Button className="button no-print" onPress={() => onSeek(moment.timeMs)}>
             Go to this moment
           </Button>
         </header>
@@ -63,9 +63,8 @@ function Facts({ repetition, judgement, task }: FactsProps) {
     facts.push(['Alignment', `${Math.round(alignmentScorePct)} % of the loaded time within the limits`]);
   if (kneeDeviation !== null) facts.push(['Knee off the line', longDeviation(kneeDeviation)]);
   const [kneeOverFoot, hipOverKnee] = [others['knee-over-foot'], others['hip-over-knee']];
-  if (kneeOverFoot !== null)
-    facts.push(['Knee over foot', `${longDeviation(kneeOverFoot)}, from the foot’s own line`]);
-  if (hipOverKnee !== null) facts.push(['Hip over knee', `knee ${longDeviation(hipOverKnee)}, from the hip`]);
+  if (kneeOverFoot !== null) facts.push(['Knee over foot', longDeviation(kneeOverFoot)]);
+  if (hipOverKnee !== null) facts.push(['Hip over knee', `knee ${longDeviation(hipOverKnee)}`]);
   const parts = tempo(repetition, findTask(task).shape);
   facts.push([
     'Tempo',
