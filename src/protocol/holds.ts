@@ -1,0 +1,20 @@
+/** A position that is held for a time; nothing of it is measured but the time. */
+export interface Hold {
+  id: 'quad-press-hold';
+  name: string;
+  /** How long one hold lasts, and how often it is held, with rest between. */
+  seconds: number;
+  holds: number;
+  restSeconds: number;
+  hint: string;
+}
+
+/** Dose: common practice, no source. */
+export const quadPressHold: Hold = {
+  id: 'quad-press-hold',
+  name: 'Quadriceps press, held',
+  seconds: 30,
+  holds: 3,
+  restSeconds: 60,
+  hint: 'Press the back of the knee down without any pain in the knee; stop when it hurts.',
+};
