@@ -9,6 +9,7 @@ import { createProgressLine } from './tools/createProgressLine';
 import { openHeadless } from './tools/openHeadless';
 import { readArguments } from './tools/readArguments';
 import { readChoice } from './tools/readChoice';
+import { readHeight } from './tools/readHeight';
 import { readLimits } from './tools/readLimits';
 import { repetitionTable } from './tools/repetitionTable';
 import { runCommand } from './tools/runCommand';
@@ -16,7 +17,7 @@ import { writeJson } from './tools/writeJson';
 
 const usage =
   'Usage: npm run -s measure -- VIDEO --task TASK --side left|right ' +
-  '[--model lite|full|heavy] [--limit knee=10] [--json OUT]';
+  '[--model lite|full|heavy] [--limit knee=10] [--height CM] [--json OUT]';
 
 await runCommand(async () => {
   const { values, positionals } = readArguments(
@@ -25,6 +26,7 @@ await runCommand(async () => {
       side: { type: 'string' },
       model: { type: 'string', default: defaultPoseModel },
       limit: { type: 'string', multiple: true, default: [] },
+      height: { type: 'string' },
       json: { type: 'string' },
     },
     usage,
@@ -36,6 +38,7 @@ await runCommand(async () => {
   const setup = {
     task: readChoice('--task', values.task, taskIds),
     side: readChoice('--side', values.side, sides),
+    ...readHeight(values.height),
   };
   const model = readChoice('--model', values.model, poseModels);
   const limits = readLimits(values.limit);

@@ -12,6 +12,8 @@ export const measuringVersion = 2;
 export interface Setup {
   task: TaskId;
   side: Side;
+  /** Turns shares of leg length into centimetres; nothing is measured from it. */
+  bodyHeightCm?: number | undefined;
 }
 
 /** A value with the moment at which it stands. */

@@ -16,5 +16,5 @@ export const quadPressHold: Hold = {
   seconds: 30,
   holds: 3,
   restSeconds: 60,
-  hint: 'Press the back of the knee down without any pain in the knee; stop when it hurts.',
+  hint: 'Press the thigh into the ball behind it, without any pain in the knee; stop when it hurts.',
 };

@@ -3,6 +3,7 @@ import { keypointCount, keypointNames } from '../keypoints/keypointNames';
 import { missingReasons } from '../measurement/curve';
 import { mapOthers } from '../measurement/otherMeasures';
 import { poseModels } from '../keypoints/poseModel';
+import { bodyHeightRangeCm } from '../protocol/bodyHeight';
 import { limitRangeDeg } from '../protocol/limits';
 import { sides } from '../protocol/side';
 import { taskIds } from '../protocol/tasks';
@@ -45,6 +46,11 @@ const curve = z.strictObject({
 const setup = z.strictObject({
   task: z.enum(taskIds),
   side: z.enum(sides).describe("The person's own side."),
+  bodyHeightCm: finite
+    .min(bodyHeightRangeCm.min)
+    .max(bodyHeightRangeCm.max)
+    .optional()
+    .describe('Turns shares of leg length into centimetres; left out where it is not known.'),
 });
 
 const limits = z.strictObject({ kneeInwardDeg: limitDeg, kneeOutwardDeg: limitDeg });

@@ -1,3 +1,4 @@
+import { legLengthCm } from '../protocol/bodyHeight';
 import type { Extreme } from '../measurement/measurement';
 import { formatAngle } from './formatAngle';
 import { formatDeviation } from './formatDeviation';
@@ -23,6 +24,17 @@ export function shortDeviation({ value, band }: Banded): string {
 /** How far the knee stands off the line, for a sentence: '4 % of leg length inward, give or take 2'. */
 export function longDeviation({ value, band }: Banded): string {
   return `${formatDeviation(value).replace(' %', ' % of leg length')}, give or take ${wholeBand(100 * band)}`;
+}
+
+/**
+ * A share of leg length in centimetres: '3 cm in', or null where the body height is not known.
+ *
+ * @param value  share of leg length, inward positive
+ */
+export function shortCm({ value }: Banded, bodyHeightCm: number | undefined): string | null {
+  if (bodyHeightCm === undefined) return null;
+  const cm = Math.round(Math.abs(value) * legLengthCm(bodyHeightCm));
+  return cm === 0 ? '0 cm' : `${cm} cm ${value > 0 ? 'in' : 'out'}`;
 }
 
 /** A band is never shown as nothing. */

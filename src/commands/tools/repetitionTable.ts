@@ -2,7 +2,7 @@ import Table from 'cli-table3';
 import type { SessionDocument } from '../../session/sessionDocument';
 import { findTask } from '../../protocol/tasks';
 import { completenessWords } from '../../words/completenessWords';
-import { shortAngle, shortDeviation } from '../../words/formatWithBand';
+import { shortAngle, shortCm, shortDeviation } from '../../words/formatWithBand';
 import { reasonWords } from '../../words/reasonWords';
 import { formatTempo, tempo } from '../../words/tempo';
 import { verdictWords } from '../../words/verdictWords';
@@ -24,7 +24,9 @@ export function repetitionTable({ setup, derived }: SessionDocument): string {
       verdictText(judgement) + lacking(completeness),
       judgement.alignmentScorePct === null ? '–' : `${Math.round(judgement.alignmentScorePct)} %`,
       judgement.worst === null ? '–' : shortAngle(judgement.worst),
-      judgement.worst === null || kneeDeviation === null ? '–' : shortDeviation(kneeDeviation),
+      judgement.worst === null || kneeDeviation === null
+        ? '–'
+        : deviationText(kneeDeviation, setup.bodyHeightCm),
       formatTempo(tempo(repetition, findTask(setup.task).shape)),
     ]);
   }
@@ -33,6 +35,11 @@ export function repetitionTable({ setup, derived }: SessionDocument): string {
 
 function verdictText({ verdict, reason }: Repetition['judgement']): string {
   return reason === null ? verdictWords[verdict] : `${verdictWords[verdict]}: ${reasonWords[reason].short}`;
+}
+
+function deviationText(deviation: { value: number; band: number }, bodyHeightCm: number | undefined): string {
+  const cm = shortCm(deviation, bodyHeightCm);
+  return shortDeviation(deviation) + (cm === null ? '' : `, ${cm}`);
 }
 
 function lacking(completeness: Repetition['completeness']): string {

@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { longAngle, longDeviation, shortAngle, shortDeviation } from '../../../src/words/formatWithBand';
+import {
+  longAngle,
+  longDeviation,
+  shortAngle,
+  shortCm,
+  shortDeviation,
+} from '../../../src/words/formatWithBand';
 
 describe('shortAngle(extreme), longAngle(extreme), shortDeviation(extreme), longDeviation(extreme)', () => {
   it('say number, direction and band', () => {
@@ -15,5 +21,18 @@ describe('shortAngle(extreme), longAngle(extreme), shortDeviation(extreme), long
     expect(shortAngle({ value: 0.3, band: 0.2 })).toBe('0° ±1');
     expect(longDeviation({ value: 0, band: 0 })).toBe('0 % of leg length, give or take 1');
     expect(longAngle({ value: 0, band: 5 })).toBe('0 degrees, give or take 5');
+  });
+});
+
+describe('shortCm(extreme, bodyHeightCm)', () => {
+  it('turns a share of leg length into centimetres by the segment table of Drillis & Contini', () => {
+    // Leg of a person of 172 cm: 0.491 x 172 = 84.5 cm; 6 % of it are 5.07 cm, 4.1 % are 3.46 cm.
+    expect(shortCm({ value: 0.06, band: 0.02 }, 172)).toBe('5 cm in');
+    expect(shortCm({ value: -0.041, band: 0.02 }, 172)).toBe('3 cm out');
+    expect(shortCm({ value: 0.002, band: 0.02 }, 172)).toBe('0 cm');
+  });
+
+  it('says nothing where the body height is not known', () => {
+    expect(shortCm({ value: 0.06, band: 0.02 }, undefined)).toBeNull();
   });
 });
