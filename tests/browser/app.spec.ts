@@ -55,14 +55,28 @@ test.describe('the example', () => {
       .toBe(540);
   });
 
-  test('draws the leg over the video', async ({ page }) => {
+  test('draws leg, lane and the mark of the knee over the video', async ({ page }) => {
+    await page.setViewportSize({ width: 1440, height: 900 });
     await openExample(page);
-    const inked = () =>
+    await page.getByRole('button', { name: 'Go to this moment' }).click();
+    const drawn = () =>
       page.locator('.stage-overlay').evaluate((canvas: HTMLCanvasElement) => {
         const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
-        return data.some((value, at) => at % 4 === 3 && value > 0);
+        const seen = { leg: 0, lane: 0, outOfLine: 0 };
+        for (let at = 0; at < data.length; at += 4) {
+          const [red, green, blue, alpha] = data.slice(at, at + 4) as unknown as [
+            number,
+            number,
+            number,
+            number,
+          ];
+          if (alpha > 250 && red > 250 && green > 250 && blue > 250) seen.leg++;
+          if (alpha > 60 && alpha < 90 && red < 100 && blue > 220) seen.lane++;
+          if (alpha > 250 && red > 200 && green < 110 && blue < 20) seen.outOfLine++;
+        }
+        return Object.entries(seen).flatMap(([part, pixels]) => (pixels > 60 ? [part] : []));
       });
-    await expect.poll(inked).toBe(true);
+    await expect.poll(drawn).toEqual(['leg', 'lane', 'outOfLine']);
   });
 
   test('moves the video to a repetition and shows it with its worst instant', async ({ page }) => {
@@ -172,8 +186,27 @@ test.describe('the example', () => {
         return [scrollWidth - innerWidth, scrollHeight - innerHeight];
       });
     expect(await excess()).toEqual([0, 0]);
-    await page.setViewportSize({ width: 390, height: 844 });
-    await expect.poll(async () => (await excess())[0]).toBe(0);
+    for (const width of [1280, 1024, 820, 390]) {
+      await page.setViewportSize({ width, height: 844 });
+      await expect.poll(async () => (await excess())[0], `at ${width} px`).toBe(0);
+    }
+  });
+
+  test('keeps the selected row of a short table in sight', async ({ page }) => {
+    await page.setViewportSize({ width: 1366, height: 650 });
+    await openExample(page);
+    const hidden = () =>
+      page.getByRole('row', { selected: true }).evaluate((row) => {
+        const [inner, outer] = [row, row.closest('.table-scroll')!].map((part) =>
+          part.getBoundingClientRect(),
+        );
+        const head = row.closest('table')!.tHead!.getBoundingClientRect();
+        return Math.max(0, inner!.bottom - outer!.bottom) + Math.max(0, head.bottom - inner!.top);
+      });
+    await expect.poll(hidden).toBeLessThan(1);
+    await page.getByRole('button', { name: /^Repetition 1:/ }).click();
+    await expect(rows(page).nth(0)).toHaveAttribute('aria-selected', 'true');
+    await expect.poll(hidden).toBeLessThan(1);
   });
 
   test('gives a finger room on a phone', async ({ page }) => {

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import { Cell, Column, Row, Table, TableBody, TableHeader } from 'react-aria-components';
 import { shortAngle, shortDeviation } from '../../words/formatWithBand';
 import { formatTime } from '../../components/formatTime';
@@ -21,7 +22,13 @@ interface Props {
 
 /** All repetitions with their verdicts and numbers; the selected row moves with the arrow keys. */
 export function RepetitionTable({ measurement, judgements, selected, now, onSelect }: Props) {
-  const isNarrow = useMediaQuery('(width < 40rem)');
+  const isNarrow = useMediaQuery('(width < 40rem), (56rem <= width < 80rem)');
+  const box = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    // The rows come one drawing later than the table.
+    const request = requestAnimationFrame(() => box.current !== null && showSelectedRow(box.current));
+    return () => cancelAnimationFrame(request);
+  }, [selected, measurement]);
   const { repetitions, setup, timesMs } = measurement;
   const { shape } = findTask(setup.task);
   const columns = [
@@ -65,7 +72,7 @@ export function RepetitionTable({ measurement, judgements, selected, now, onSele
   };
 
   return (
-    <div className="table-scroll">
+    <div ref={box} className="table-scroll">
       <Table
         className="table"
         aria-label="Repetitions"
@@ -115,3 +122,12 @@ const tempoHeads: Record<Task['shape'], string> = {
   dip: 'Down / up',
   reach: 'Out / back',
 };
+
+/** Scrolls the table, and nothing around it, so far that the selected row can be seen below the head. */
+function showSelectedRow(box: HTMLElement): void {
+  const row = box.querySelector<HTMLElement>('[aria-selected="true"]');
+  if (row === null) return;
+  const headPx = box.querySelector('thead')?.clientHeight ?? 0;
+  const lowest = row.offsetTop + row.offsetHeight - box.clientHeight;
+  box.scrollTop = Math.min(Math.max(box.scrollTop, lowest), row.offsetTop - headPx);
+}

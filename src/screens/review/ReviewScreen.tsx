@@ -54,7 +54,7 @@ function Review({ recording }: { recording: NonNullable<ReturnType<typeof useRec
   };
   useReviewKeys(app, playhead, select);
   const now = usePlayhead(playhead, ({ timeMs }) => repetitionAt(measurement, timeMs));
-  const isStillInStage = useMediaQuery('print, (width >= 64rem)') && track.heightPx > track.widthPx;
+  const isStillInStage = useMediaQuery('print, (width >= 80rem)') && track.heightPx > track.widthPx;
   const shown = selected === null ? undefined : measurement.repetitions[selected];
   const judgement = selected === null ? undefined : judgements[selected];
 

@@ -1,7 +1,9 @@
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import type { useRecording } from '../../app/AppContext';
 import { useSize } from '../../components/useSize';
 import { drawLegAt } from '../../drawing/drawLegAt';
+import { personBox } from '../../drawing/personBox';
+import { placePicture } from '../../drawing/placePicture';
 import type { Limits } from '../../protocol/limits';
 import type { Playhead } from './playhead';
 import { AttachVideo } from './AttachVideo';
@@ -12,12 +14,12 @@ interface Props {
   playhead: Playhead;
 }
 
-/** The video with leg and lane drawn over it; without the video, the drawing stands on a dark stage. */
+/** The video, as near as shows the whole person, with leg and lane drawn over it; without the video, the drawing stands on a dark stage. */
 export function VideoStage({ recording, limits, playhead }: Props) {
   const { video, track } = recording;
   const [stage, { width, height }] = useSize<HTMLDivElement>();
-  const scale = Math.min(width / track.widthPx, height / track.heightPx);
-  const shown = { width: Math.floor(track.widthPx * scale), height: Math.floor(track.heightPx * scale) };
+  const person = useMemo(() => personBox(track), [track]);
+  const shown = placePicture(track, person, { width, height });
   return (
     <div
       ref={stage}
@@ -26,7 +28,7 @@ export function VideoStage({ recording, limits, playhead }: Props) {
     >
       <div className="stage-picture" style={shown}>
         {video !== null && <Picture video={video} playhead={playhead} />}
-        <Overlay {...{ recording, limits, playhead, ...shown }} />
+        <Overlay {...{ recording, limits, playhead }} width={shown.width} height={shown.height} />
       </div>
       {video === null && <AttachVideo />}
     </div>
