@@ -1,9 +1,9 @@
 import type { TrackingProgress } from '../analysis/trackVideo';
 import type { VideoFacts } from '../frames/frameSource';
 import { defaultPoseModel, type PoseDevice, type PoseModel } from '../keypoints/poseModel';
+import type { Setup } from '../measurement/measurement';
 import { defaultLimits } from '../protocol/limits';
 import type { Side } from '../protocol/side';
-import type { TaskId } from '../protocol/tasks';
 import type { Judgement } from '../scoring/judge';
 import type { Problem } from './explainProblem';
 import { startLimits, type LimitHistory } from './limitHistory';
@@ -20,7 +20,7 @@ export type DeviceState =
 export interface AppState {
   screen: ScreenName;
   /** What the next recording is measured as; the side is asked for, never guessed. */
-  setup: { task: TaskId; side: Side | null };
+  setup: Omit<Setup, 'side'> & { side: Side | null };
   model: PoseModel;
   /** The video that is ready to be tracked. */
   chosen: VideoFacts | null;

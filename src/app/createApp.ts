@@ -28,6 +28,8 @@ export interface App {
   recording(): Recording | null;
   setTask(task: TaskId): void;
   setSide(side: Side): void;
+  /** Undefined where it is not known. */
+  setBodyHeight(bodyHeightCm: number | undefined): void;
   setModel(model: PoseModel): void;
   /** Starts the pose network ahead of its first use. */
   prepare(): Promise<void>;
@@ -98,9 +100,9 @@ export function createApp(adapters: Adapters): App {
   };
 
   const measureAgain = () => {
-    const { task, side } = get().setup;
+    const { side, ...setup } = get().setup;
     if (recording === null || side === null || get().screen !== 'review') return;
-    showRecording(measuredAgain(recording, { task, side }), get().limits);
+    showRecording(measuredAgain(recording, { ...setup, side }), get().limits);
   };
 
   /** Judges again; the change is counted against the limits before it. */
@@ -162,6 +164,10 @@ export function createApp(adapters: Adapters): App {
       set({ setup: { ...get().setup, side } });
       measureAgain();
     },
+    setBodyHeight(bodyHeightCm) {
+      set({ setup: { ...get().setup, bodyHeightCm } });
+      measureAgain();
+    },
     setModel: (model) => set({ model }),
     async prepare() {
       if (get().device.state !== 'unknown') return;
@@ -203,9 +209,9 @@ export function createApp(adapters: Adapters): App {
         set({ revision: get().revision + 1 });
       }),
     async startTracking() {
-      const { task, side } = get().setup;
+      const { side, ...setup } = get().setup;
       if (chosenFile === null || side === null) return;
-      await track(chosenFile, { task, side }, 'video', '');
+      await track(chosenFile, { ...setup, side }, 'video', '');
     },
     async trackAgain() {
       if (recording === null || recording.video === null) return;

@@ -27,14 +27,13 @@ export function longDeviation({ value, band }: Banded): string {
 }
 
 /**
- * A share of leg length in centimetres: '3 cm in', or null where the body height is not known.
+ * A share of leg length in centimetres, to stand beside it: '3 cm', or null where the body height is not known.
  *
- * @param value  share of leg length, inward positive
+ * @param value  share of leg length, either sign
  */
 export function shortCm({ value }: Banded, bodyHeightCm: number | undefined): string | null {
   if (bodyHeightCm === undefined) return null;
-  const cm = Math.round(Math.abs(value) * legLengthCm(bodyHeightCm));
-  return cm === 0 ? '0 cm' : `${cm} cm ${value > 0 ? 'in' : 'out'}`;
+  return `${Math.round(Math.abs(value) * legLengthCm(bodyHeightCm))} cm`;
 }
 
 /** A band is never shown as nothing. */

@@ -1,11 +1,11 @@
 import type { ReactNode } from 'react';
 import { Button } from 'react-aria-components';
 import type { useRecording } from '../../app/AppContext';
-import { longAngle, longDeviation } from '../../words/formatWithBand';
+import { longAngle, longDeviation, shortCm } from '../../words/formatWithBand';
 import { formatTime } from '../../components/formatTime';
 import { tempo } from '../../words/tempo';
 import { VerdictLabel } from '../../components/VerdictLabel';
-import type { MeasuredRepetition } from '../../measurement/measurement';
+import type { Extreme, MeasuredRepetition, Setup } from '../../measurement/measurement';
 import type { Limits } from '../../protocol/limits';
 import { findTask } from '../../protocol/tasks';
 import type { Judgement } from '../../scoring/judge';
@@ -45,27 +45,31 @@ export function RepetitionPanel({ recording, repetition, judgement, limits, show
             The reason: {reasonWords[judgement.reason].short}. {reasonWords[judgement.reason].advice}
           </p>
         )}
-        <Facts repetition={repetition} judgement={judgement} task={setup.task} />
+        <Facts repetition={repetition} judgement={judgement} setup={setup} />
       </div>
     </section>
   );
 }
 
-type FactsProps = Pick<Props, 'repetition' | 'judgement'> & { task: Parameters<typeof findTask>[0] };
+type FactsProps = Pick<Props, 'repetition' | 'judgement'> & { setup: Pick<Setup, 'task' | 'bodyHeightCm'> };
 
-function Facts({ repetition, judgement, task }: FactsProps) {
+function Facts({ repetition, judgement, setup }: FactsProps) {
   const { worst, alignmentScorePct } = judgement;
   const { kneeDeviation, others, measuredShare, mainReason, completeness } = repetition;
   const lacking = completenessWords[completeness];
   const facts: [string, ReactNode][] = [];
+  const withCm = (extreme: Extreme) => {
+    const cm = shortCm(extreme, setup.bodyHeightCm);
+    return longDeviation(extreme) + (cm === null ? '' : ` (${cm})`);
+  };
   if (worst !== null) facts.push(['Peak angle', `${longAngle(worst)}, at ${formatTime(worst.timeMs)}`]);
   if (alignmentScorePct !== null)
     facts.push(['Alignment', `${Math.round(alignmentScorePct)} % of the loaded time within the limits`]);
-  if (kneeDeviation !== null) facts.push(['Knee off the line', longDeviation(kneeDeviation)]);
+  if (kneeDeviation !== null) facts.push(['Knee off the line', withCm(kneeDeviation)]);
   const [kneeOverFoot, hipOverKnee] = [others['knee-over-foot'], others['hip-over-knee']];
-  if (kneeOverFoot !== null) facts.push(['Knee over foot', longDeviation(kneeOverFoot)]);
-  if (hipOverKnee !== null) facts.push(['Hip over knee', `knee ${longDeviation(hipOverKnee)}`]);
-  const parts = tempo(repetition, findTask(task).shape);
+  if (kneeOverFoot !== null) facts.push(['Knee over foot', withCm(kneeOverFoot)]);
+  if (hipOverKnee !== null) facts.push(['Hip over knee', `knee ${withCm(hipOverKnee)}`]);
+  const parts = tempo(repetition, findTask(setup.task).shape);
   facts.push([
     'Tempo',
     parts

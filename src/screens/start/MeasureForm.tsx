@@ -1,6 +1,7 @@
 import { useState, type FormEvent } from 'react';
 import { Button } from 'react-aria-components';
 import { useApp, useAppState } from '../../app/AppContext';
+import { BodyHeight } from '../../components/BodyHeight';
 import { Choice, type Option } from '../../components/Choice';
 import { FileDrop } from '../../components/FileDrop';
 import { SideChoice } from '../../components/SideChoice';
@@ -11,14 +12,22 @@ import { ChosenVideo } from './ChosenVideo';
 
 const models: Option<PoseModel>[] = [
   { id: 'lite', name: 'Quick (lite)', hint: 'For a first look, or a slow device. The least exact.' },
-  { id: 'full', name: 'Balanced (full)', hint: 'The usual choice.' },
-  { id: 'heavy', name: 'Thorough (heavy)', hint: 'The most exact, and several times slower.' },
+  {
+    id: 'full',
+    name: 'Balanced (full)',
+    hint: 'The usual choice, and the most exact of the three where they were compared.',
+  },
+  {
+    id: 'heavy',
+    name: 'Thorough (heavy)',
+    hint: 'Three times slower, and no more exact where they were compared.',
+  },
 ];
 
 /** Everything that a measurement needs: a video, the task, the working side, and how thoroughly to look. */
 export function MeasureForm() {
   const app = useApp();
-  const { task, side } = useAppState((state) => state.setup);
+  const { task, side, bodyHeightCm } = useAppState((state) => state.setup);
   const model = useAppState((state) => state.model);
   const chosen = useAppState((state) => state.chosen);
   const isOpening = useAppState((state) => state.opening === 'file');
@@ -61,6 +70,7 @@ export function MeasureForm() {
         hint={findTask(task).sideHint}
         error={wasPressed && side === null ? 'Choose the working side first.' : null}
       />
+      <BodyHeight value={bodyHeightCm} onChange={app.setBodyHeight} />
       <Button type="submit" className="button button-primary">
         Measure this video
       </Button>

@@ -183,6 +183,16 @@ describe('cancel()', () => {
   });
 });
 
+describe('setBodyHeight(bodyHeightCm)', () => {
+  it('goes with the next recording and into the one on screen, and can be taken back', async () => {
+    const { app } = await tracked();
+    app.setBodyHeight(168);
+    expect(app.recording()!.measurement.setup.bodyHeightCm).toBe(168);
+    app.setBodyHeight(undefined);
+    expect(app.recording()!.measurement.setup.bodyHeightCm).toBeUndefined();
+  });
+});
+
 describe('setSide(side), setTask(task)', () => {
   it('measure the kept joints again without tracking again', async () => {
     const { app, state, world } = await tracked();

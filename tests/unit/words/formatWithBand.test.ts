@@ -27,8 +27,8 @@ describe('shortAngle(extreme), longAngle(extreme), shortDeviation(extreme), long
 describe('shortCm(extreme, bodyHeightCm)', () => {
   it('turns a share of leg length into centimetres by the segment table of Drillis & Contini', () => {
     // Leg of a person of 172 cm: 0.491 x 172 = 84.5 cm; 6 % of it are 5.07 cm, 4.1 % are 3.46 cm.
-    expect(shortCm({ value: 0.06, band: 0.02 }, 172)).toBe('5 cm in');
-    expect(shortCm({ value: -0.041, band: 0.02 }, 172)).toBe('3 cm out');
+    expect(shortCm({ value: 0.06, band: 0.02 }, 172)).toBe('5 cm');
+    expect(shortCm({ value: -0.041, band: 0.02 }, 172)).toBe('3 cm');
     expect(shortCm({ value: 0.002, band: 0.02 }, 172)).toBe('0 cm');
   });
 
