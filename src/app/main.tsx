@@ -3,6 +3,7 @@ import { createRoot } from 'react-dom/client';
 import '@fontsource/atkinson-hyperlegible/latin-400.css';
 import '@fontsource/atkinson-hyperlegible/latin-700.css';
 import './theme.css';
+import './controls.css';
 import { openFrameSource } from '../frames/openFrameSource';
 import { createPoseTracker } from '../pose/createPoseTracker';
 import { poseWeights } from '../pose/poseWeights';

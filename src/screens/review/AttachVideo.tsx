@@ -8,8 +8,8 @@ export function AttachVideo() {
     <div className="stage-attach">
       <FileDrop buttonText="Attach the video" onFile={(file) => void app.attachVideo(file)}>
         <p>
-          <strong>The video is not attached.</strong> A session keeps the joints, not the pictures. The
-          numbers are complete without it.
+          <strong>The video is not attached.</strong> A session keeps the joints, not the pictures; measuring
+          needs the joints alone.
         </p>
       </FileDrop>
     </div>

@@ -13,6 +13,8 @@ import { repetitionAt } from './repetitionAt';
 import { RepetitionPanel } from './RepetitionPanel';
 import { RepetitionTable } from './RepetitionTable';
 import './review.css';
+import './repetitions.css';
+import './reviewSizes.css';
 import { ReviewHead } from './ReviewHead';
 import { StillFigure } from './StillFigure';
 import { stillMoment } from './stillMoment';
