@@ -17,7 +17,7 @@ export function BodyHeight({ value, onChange }: Props) {
       formatOptions={{ maximumFractionDigits: 1 }}
       onChange={(cm) => onChange(Number.isNaN(cm) ? undefined : cm)}
     >
-      <Label>Body height in cm, if you like</Label>
+      <Label className="field-label">Body height in cm, if you like</Label>
       <Input className="number-input" inputMode="decimal" />
       <Text slot="description" className="small soft">
         Shows how far the knee is off in centimetres as well. Nothing is measured from it.

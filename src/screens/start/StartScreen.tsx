@@ -79,6 +79,7 @@ export function StartScreen() {
               <li>Camera square in front of the person, about knee to hip high, and still.</li>
               <li>The whole body in the picture all the time, feet included; nobody else.</li>
               <li>Knees bare or in close-fitting clothes, light from the front, rest before and after.</li>
+              <li>A stable chair against a wall, a clear and dry floor, something to hold within reach.</li>
             </ul>
           </div>
           <div>
@@ -94,7 +95,8 @@ export function StartScreen() {
               </li>
               <li>
                 Stop when pain gets sharp or the knee gives way, locks or swells, and ask them before you go
-                on.
+                on. A hot swollen knee, one that can’t bear weight, fever, or pain after a fall: do not
+                exercise, contact a professional.
               </li>
             </ul>
           </div>
