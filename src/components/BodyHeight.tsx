@@ -20,7 +20,7 @@ export function BodyHeight({ value, onChange }: Props) {
       <Label className="field-label">Body height in cm, if you like</Label>
       <Input className="number-input" inputMode="decimal" />
       <Text slot="description" className="small soft">
-        Shows how far the knee is off in centimetres as well. Nothing is measured from it.
+        Tells distances in centimetres as well; no angle depends on it.
       </Text>
     </NumberField>
   );

@@ -48,10 +48,8 @@ export function MeasureForm() {
         {chosen !== null && <ChosenVideo facts={chosen} />}
         {chosen === null && (
           <p>
-            {isOpening
-              ? 'Opening the file …'
-              : 'Drop a video here: the whole body, filmed square from the front.'}
-            <span className="small soft"> A saved session opens here too.</span>
+            {isOpening ? 'Opening the file …' : 'Drop a video here: whole body, square from the front.'}
+            <span className="small soft"> Saved sessions open too.</span>
           </p>
         )}
       </FileDrop>
@@ -64,13 +62,15 @@ export function MeasureForm() {
         <TaskChoice value={task} onChange={app.setTask} />
         <Choice label="How closely to look" options={models} value={model} onChange={app.setModel} />
       </div>
-      <SideChoice
-        value={side}
-        onChange={app.setSide}
-        hint={findTask(task).sideHint}
-        error={wasPressed && side === null ? 'Choose the working side first.' : null}
-      />
-      <BodyHeight value={bodyHeightCm} onChange={app.setBodyHeight} />
+      <div className="measure-pair">
+        <SideChoice
+          value={side}
+          onChange={app.setSide}
+          hint={findTask(task).sideHint}
+          error={wasPressed && side === null ? 'Choose the working side first.' : null}
+        />
+        <BodyHeight value={bodyHeightCm} onChange={app.setBodyHeight} />
+      </div>
       <Button type="submit" className="button button-primary">
         Measure this video
       </Button>
