@@ -1,11 +1,21 @@
-import { quantileOf } from '../signal/quantileOf';
 import type { Task } from '../protocol/tasks';
+import { quantileOf } from '../signal/quantileOf';
+import { findExcursions } from './findExcursions';
 
-/** A movement of less than this share of leg length makes no repetition. */
+/** A movement of less than this share of leg length makes no repetition ... */
 const smallestRange = 0.05;
+/** ... and it is over when it is back within this share of rest. */
+const backRange = 0.02;
+/** Rest is the level that the movement keeps to this side of all but a few samples. */
+const restQuantile = 0.05;
+/** The usual far end: most movements reach it, and one that goes farther does not set it. */
+const farQuantile = 0.75;
 
 /**
  * The movement that makes a task's repetitions, turned and scaled so that rest is 0 and the usual far end is 1.
+ *
+ * The far end is told from movements that leave rest and come back to it, so that sitting down after a set of squats, or
+ * walking out of the picture, does not count.
  *
  * @param movement  height of the hips ('rise', 'dip') or how far the free foot is out ('reach'), share of leg length
  * @returns  null where there is no movement to speak of
@@ -14,9 +24,12 @@ export function scaleToExcursion(
   { shape }: Pick<Task, 'shape'>,
   movement: Float64Array,
 ): Float64Array | null {
-  const low = quantileOf(movement, 0.05);
-  const high = quantileOf(movement, 0.95);
-  if (low === undefined || high === undefined || high - low < smallestRange) return null;
-  const [rest, far] = shape === 'dip' ? [high, low] : [low, high];
-  return movement.map((value) => (value - rest) / (far - rest));
+  const turned = shape === 'dip' ? movement.map((value) => -value) : movement;
+  const rest = quantileOf(turned, restQuantile);
+  const most = quantileOf(turned, 1 - restQuantile);
+  if (rest === undefined || most === undefined || most - rest < smallestRange) return null;
+  const levels = { rest: rest + backRange, far: rest + smallestRange, least: rest + smallestRange };
+  const peaks = findExcursions(turned, levels).flatMap(({ cut, peak }) => (cut === 'none' ? peak : []));
+  const far = quantileOf(peaks, farQuantile) ?? most;
+  return turned.map((value) => (value - rest) / (far - rest));
 }
