@@ -8,6 +8,8 @@ import type { Box } from './legBox';
 const margin = 0.14;
 /** Points farther out than all but this share of them are left aside: a moment of somebody else moves no edge. */
 const strayShare = 0.005;
+/** So many frames, evenly taken, are enough to know it. */
+const mostFrames = 400;
 
 /**
  * The part of the picture that the person needs through a whole recording.
@@ -16,7 +18,9 @@ const strayShare = 0.005;
  * @returns  within the picture; the whole picture where nobody was seen
  */
 export function personBox({ widthPx, heightPx, xPx, yPx, score }: KeypointTrack): Box {
-  const seen = Array.from(score.keys()).filter((at) => score[at]! >= leastScore);
+  const everyFrames = Math.ceil(score.length / keypointCount / mostFrames);
+  const isTaken = (at: number) => Math.floor(at / keypointCount) % everyFrames === 0;
+  const seen = Array.from(score.keys()).filter((at) => score[at]! >= leastScore && isTaken(at));
   if (seen.length < keypointCount) return { x: 0, y: 0, width: widthPx, height: heightPx };
   const [left, right] = extent(seen.map((at) => xPx[at]!));
   const [top, bottom] = extent(seen.map((at) => yPx[at]!));

@@ -7,7 +7,7 @@ export const terms = [
     meaning:
       'In line: the peak lies within its limit with its whole error band. Near the limit: the band straddles it. Out ' +
       'of line: the whole band lies beyond it. Not measured: the angle was seen in less than ' +
-      `${Math.round(leastMeasuredShare * 100)} % of the loaded time, or its band is more than ±${widestBandDeg}°.`,
+      `${Math.round(leastMeasuredShare * 100)} % of the loaded time, or its band is wider than ±${widestBandDeg}°.`,
   },
   {
     term: 'Score',
@@ -18,9 +18,14 @@ export const terms = [
     meaning:
       'Frontal-plane projection angle (FPPA) of the knee, seen square from the body’s front and counted from own ' +
       'standing, where it came closest to its limit or went farthest beyond it. 0° is the leg as it stands; inward ' +
-      '(towards the other knee) is the valgus direction, outward the varus direction. “±” is how far the angle may be ' +
-      'off either way: made to hold in nine of ten cases, tried on rendered people with known angles. It is no ' +
-      'knee abduction from motion capture, no diagnosis, and tells nothing of the risk of an injury.',
+      '(towards the other knee) is the valgus direction, outward the varus direction. It is not ' +
+      'knee abduction as motion capture gives it, no diagnosis, and says nothing about the risk of an injury.',
+  },
+  {
+    term: '±, give or take',
+    meaning:
+      'How far a number may be off either way. It is made to hold the truth in nine of ten cases; in recordings with ' +
+      'known angles it did so eight to ten times in ten.',
   },
   {
     term: 'Knee off line',
