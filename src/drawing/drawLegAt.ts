@@ -1,7 +1,10 @@
 import type { KeypointTrack } from '../keypoints/keypointTrack';
 import type { Measurement } from '../measurement/measurement';
 import type { Limits } from '../protocol/limits';
-import { drawKnee, drawLane, drawLegLines, type Context2d } from './drawLeg';
+import type { Context2d } from './canvasShapes';
+import { drawKnee } from './drawKnee';
+import { drawLane } from './drawLane';
+import { drawLegLines } from './drawLegLines';
 import { frameLeg } from './frameLeg';
 import { kneeStateAt } from './kneeStateAt';
 import { laneAngles } from './laneAngles';

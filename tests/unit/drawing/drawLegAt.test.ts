@@ -1,6 +1,8 @@
 import { createCanvas } from 'canvas';
 import { describe, expect, it } from 'vitest';
-import { drawKnee, drawLane, type Context2d } from '../../../src/drawing/drawLeg';
+import type { Context2d } from '../../../src/drawing/canvasShapes';
+import { drawKnee } from '../../../src/drawing/drawKnee';
+import { drawLane } from '../../../src/drawing/drawLane';
 import { drawLegAt } from '../../../src/drawing/drawLegAt';
 import { verdictColours } from '../../../src/drawing/verdictForm';
 import { reasonCode, type MissingReason } from '../../../src/measurement/curve';
