@@ -1,21 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { sides, type Side } from '../../../src/protocol/side';
-import { errorBand } from '../../../src/view/errorBand';
+import { sides } from '../../../src/protocol/side';
 import { frontalKneeAngleDeg, squareToBody } from '../../../src/view/frontalKneeAngle';
-import { liftLeg, segmentsPx, type PictureJoint, type PictureLeg } from '../../../src/view/liftLeg';
-import { filmPerson, type Film, type Scene } from '../../support/syntheticPerson';
-
-const focalPx = 1229;
-
-/** The leg as an unerring eye sees it, from the picture's centre. */
-function pictureLeg({ frames }: Film, side: Side): PictureLeg {
-  const joint = (name: 'hip' | 'knee' | 'ankle'): PictureJoint => ({
-    xPx: Float64Array.from(frames, ({ points }) => points[`${side}_${name}`].xPx - 360),
-    yPx: Float64Array.from(frames, ({ points }) => points[`${side}_${name}`].yPx - 640),
-  });
-  const seen = new Uint8Array(frames.length).fill(1);
-  return { hip: joint('hip'), knee: joint('knee'), ankle: joint('ankle'), seen };
-}
+import { liftLeg, segmentsPx } from '../../../src/view/liftLeg';
+import { filmFocalPx as focalPx, pictureLeg } from '../../support/pictureLeg';
+import { filmPerson, type Scene } from '../../support/syntheticPerson';
 
 /** A level camera looks along the floor, so that only the yaw lies between its frame and the body's. */
 const level: Partial<Scene> = { camera: { pitchDeg: 0, heightM: 0.6 }, repetitions: [{ peakDeg: 16 }] };
@@ -60,6 +48,40 @@ describe('liftLeg(leg, segments, focalPx)', () => {
     }
   });
 
+  it('gives every joint back in three dimensions, in shank lengths', () => {
+    const film = filmPerson({ ...level, task: 'two-legged-bend' });
+    // Square and level, the left ankle at z = 0 stands 2.7 m away; x is the person's left, the camera 0.6 m high.
+    const [shankM, depthM] = [0.246 * 1.7, 2.7];
+    const segments = { thigh: (0.245 * 1.7 * focalPx) / depthM, shank: (shankM * focalPx) / depthM };
+    const lifted = liftLeg(pictureLeg(film, 'left'), segments, focalPx);
+    for (const joint of ['hip', 'knee', 'ankle'] as const) {
+      film.frames.forEach(({ places }, i) => {
+        const place = places[`left_${joint}`];
+        expect(lifted[joint].x[i]! * shankM).toBeCloseTo(place.x, 6);
+        expect(lifted[joint].y[i]! * shankM).toBeCloseTo(0.6 - place.y, 6);
+        expect(lifted[joint].z[i]! * shankM).toBeCloseTo(depthM - place.z, 6);
+      });
+    }
+    expect(lifted.thigh).toBeCloseTo(0.245 / 0.246, 12);
+  });
+
+  it('sets a joint that is seen too far off on the nearest point of its line of sight, and never NaN', () => {
+    const leg = pictureLeg(filmPerson(level), 'left');
+    const { hip, knee } = liftLeg(leg, { thigh: 60, shank: 60 }, focalPx);
+    for (const path of [hip, knee])
+      for (const values of [path.x, path.y, path.z]) expect(values.every(Number.isFinite)).toBe(true);
+    // On its line of sight still.
+    expect((knee.x[9]! / knee.z[9]!) * focalPx).toBeCloseTo(leg.knee.xPx[9]!, 9);
+  });
+
+  it('leaves out what was not seen', () => {
+    const leg = pictureLeg(filmPerson(level), 'left');
+    leg.seen[5] = 0;
+    const { ankle, knee } = liftLeg(leg, segmentsPx(leg)!, focalPx);
+    expect([ankle.z[5], knee.z[5]]).toEqual([0, 0]);
+    expect(ankle.z[4]).toBeGreaterThan(1);
+  });
+
   it('keeps the lengths of thigh and shank where the joints allow it', () => {
     const leg = pictureLeg(filmPerson({ ...level, task: 'two-legged-bend' }), 'left');
     const { hip, knee, ankle, thigh } = liftLeg(leg, segmentsPx(leg)!, focalPx);
@@ -69,45 +91,5 @@ describe('liftLeg(leg, segments, focalPx)', () => {
     expect(length(hip, knee)).toBeCloseTo(thigh, 9);
     expect(length(knee, ankle)).toBeCloseTo(1, 9);
     expect(knee.z[60]).toBeLessThan(ankle.z[60]!);
-  });
-});
-
-describe('errorBand(leg, sample, side, sources, quantity)', () => {
-  const leg = pictureLeg(filmPerson({ ...level, task: 'two-legged-bend' }), 'left');
-  const lifted = liftLeg(leg, segmentsPx(leg)!, focalPx);
-  const band = (yawSdDeg: number, jitter: number) =>
-    errorBand(lifted, 60, 'left', { yawDeg: 0, yawSdDeg, jitter }, frontalKneeAngleDeg);
-
-  it('grows with the trembling of the joints and with the doubt about the yaw', () => {
-    expect(band(2, 0.02)).toBeGreaterThan(1.2 * band(2, 0));
-    expect(band(4, 0)).toBeGreaterThan(1.2 * band(2, 0));
-  });
-
-  it('adds squares: joints and yaw each on their own, then together', () => {
-    // band^2(yaw, jitter) = band^2(yaw, 0) + band^2(0, jitter) - band^2(0, 0); the angle is nearly straight in between.
-    const together = band(2, 0.02) ** 2;
-    expect(together / (band(2, 0) ** 2 + band(0, 0.02) ** 2 - band(0, 0) ** 2)).toBeCloseTo(1, 6);
-  });
-
-  it('is 1.645 times one standard deviation of a quantity that is known', () => {
-    // The ankle's height depends on neither yaw, nor joints set aside, nor lengths, nor the lens: band 0. The knee's
-    // place across moves as far as the joint does, its own yaw aside: 1.645 x hypot(placing, jitter).
-    const low = errorBand(
-      lifted,
-      60,
-      'left',
-      { yawDeg: 0, yawSdDeg: 2, jitter: 0 },
-      ({ ankle }) => ankle.y[0]!,
-    );
-    expect(low).toBeCloseTo(0, 9);
-    const across = errorBand(
-      lifted,
-      60,
-      'left',
-      { yawDeg: 0, yawSdDeg: 0, jitter: 0.05 },
-      ({ knee }) => knee.x[0]!,
-    );
-    expect(across).toBeGreaterThan(1.645 * 0.05);
-    expect(across).toBeLessThan(1.645 * 0.06);
   });
 });

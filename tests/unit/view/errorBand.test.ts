@@ -1,0 +1,93 @@
+import { describe, expect, it } from 'vitest';
+import { errorBand, placingSd } from '../../../src/view/errorBand';
+import { frontalKneeAngleDeg, squareToBody } from '../../../src/view/frontalKneeAngle';
+import { liftLeg, segmentsPx, type PictureJoint, type PictureLeg } from '../../../src/view/liftLeg';
+import { filmFocalPx as focalPx, pictureLeg } from '../../support/pictureLeg';
+import { seededRandom } from '../../support/seededRandom';
+import { filmPerson, type Scene } from '../../support/syntheticPerson';
+
+/**
+ * 4000 draws tell a share of 0.9 to 0.005 (one standard deviation); the rest is what a straight line through a curved
+ * matter, lens and lengths above all, is off by.
+ */
+const monteCarlo = 0.02;
+/** A level camera looks along the floor, so that only the yaw lies between its frame and the body's. */
+const level: Partial<Scene> = { camera: { pitchDeg: 0, heightM: 0.6 }, repetitions: [{ peakDeg: 16 }] };
+
+describe('errorBand(leg, sample, side, sources, quantity)', () => {
+  const leg = pictureLeg(filmPerson({ ...level, task: 'two-legged-bend' }), 'left');
+  const lifted = liftLeg(leg, segmentsPx(leg)!, focalPx);
+  const band = (yawSdDeg: number, jitter: number) =>
+    errorBand(lifted, 60, 'left', { yawDeg: 0, yawSdDeg, jitter }, frontalKneeAngleDeg);
+
+  it('grows with the trembling of the joints and with the doubt about the yaw', () => {
+    expect(band(2, 0.02)).toBeGreaterThan(1.2 * band(2, 0));
+    expect(band(4, 0)).toBeGreaterThan(1.2 * band(2, 0));
+  });
+
+  it('adds squares: joints and yaw each on their own, then together', () => {
+    // band^2(yaw, jitter) = band^2(yaw, 0) + band^2(0, jitter) - band^2(0, 0); the angle is nearly straight in between.
+    const together = band(2, 0.02) ** 2;
+    expect(together / (band(2, 0) ** 2 + band(0, 0.02) ** 2 - band(0, 0) ** 2)).toBeCloseTo(1, 6);
+  });
+
+  it('is 1.645 times one standard deviation of a quantity that is known', () => {
+    // The ankle's height depends on neither yaw, nor joints set aside, nor lengths, nor the lens: band 0. The knee's
+    // place across moves as far as the joint does, its own yaw aside: 1.645 x hypot(placing, jitter).
+    const low = errorBand(
+      lifted,
+      60,
+      'left',
+      { yawDeg: 0, yawSdDeg: 2, jitter: 0 },
+      ({ ankle }) => ankle.y[0]!,
+    );
+    expect(low).toBeCloseTo(0, 9);
+    const across = errorBand(
+      lifted,
+      60,
+      'left',
+      { yawDeg: 0, yawSdDeg: 0, jitter: 0.05 },
+      ({ knee }) => knee.x[0]!,
+    );
+    expect(across).toBeGreaterThan(1.645 * 0.05);
+    expect(across).toBeLessThan(1.645 * 0.06);
+  });
+
+  it('holds nine of ten errors when all sources are thrown at random and the leg is lifted anew', () => {
+    const [yawSdDeg, jitter, draws] = [2.5, 0.01, 4000];
+    const segments = segmentsPx(leg)!;
+    const random = seededRandom(20);
+    const shankPx = segments.shank;
+    const jointSdPx = Math.hypot(placingSd, jitter) * shankPx;
+    const at = ({ xPx, yPx }: PictureJoint, asidePx: number): PictureJoint => ({
+      xPx: Float64Array.of(xPx[60]! + asidePx),
+      yPx: Float64Array.of(yPx[60]!),
+    });
+    const angle = (picture: PictureLeg, thigh: number, shank: number, focal: number, yawDeg: number) =>
+      frontalKneeAngleDeg(squareToBody(liftLeg(picture, { thigh, shank }, focal), yawDeg), 'left', 0);
+    const picture = (px: () => number): PictureLeg => ({
+      hip: at(leg.hip, px()),
+      knee: at(leg.knee, px()),
+      ankle: at(leg.ankle, px()),
+      seen: Uint8Array.of(1),
+    });
+    const bearingDeg = (Math.atan2(leg.knee.xPx[60]!, focalPx) * 180) / Math.PI;
+    const truth = angle(
+      picture(() => 0),
+      segments.thigh,
+      shankPx,
+      focalPx,
+      0,
+    );
+    // Each segment 2 % and the lens 20 % off, as the band assumes; a longer lens turns the yaw with the bearing.
+    const errors = Array.from({ length: draws }, () => {
+      const focalBy = 1 + 0.2 * random.gaussian();
+      const yawDeg = yawSdDeg * random.gaussian() + bearingDeg * (1 - 1 / focalBy);
+      const [thigh, shank] = [segments.thigh, shankPx].map((px) => px * (1 + 0.02 * random.gaussian()));
+      const seen = picture(() => jointSdPx * random.gaussian());
+      return Math.abs(angle(seen, thigh!, shank!, focalPx * focalBy, yawDeg) - truth);
+    });
+    const covered = errors.filter((deg) => deg <= band(yawSdDeg, jitter)).length / draws;
+    expect(Math.abs(covered - 0.9)).toBeLessThan(monteCarlo);
+  });
+});
