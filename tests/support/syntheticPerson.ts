@@ -84,6 +84,7 @@ const usual = {
   pelvicDropDeg: 0,
   trunkSideDeg: 0,
   toeOutDeg: 7,
+  standingDeg: 0,
   camera: {},
   rateHz: 30,
   unevenness: 0,

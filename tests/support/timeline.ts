@@ -29,6 +29,8 @@ export interface PlannedScene {
   pelvicDropDeg: number;
   trunkSideDeg: number;
   toeOutDeg: number;
+  /** Angle that the working knee has all along, standing included, degrees, inward positive. */
+  standingDeg: number;
 }
 
 /** When what happens in one repetition; ms, null where it does not happen in this task. */
@@ -153,7 +155,7 @@ function motionBetween(keys: readonly Key[], atMs: number, scene: PlannedScene):
     progress,
     bow: mix('bow'),
     aside: mix('aside'),
-    kneeDeg: after.peakDeg * effort,
+    kneeDeg: scene.standingDeg + after.peakDeg * effort,
     pelvicDropDeg: scene.pelvicDropDeg * effort,
     trunkSideDeg: scene.trunkSideDeg * effort,
     toeOutDeg: scene.toeOutDeg,
