@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { errorBand, placingSd } from '../../../src/view/errorBand';
 import { frontalKneeAngleDeg, squareToBody } from '../../../src/view/frontalKneeAngle';
@@ -23,6 +24,21 @@ describe('errorBand(leg, sample, side, sources, quantity)', () => {
   it('grows with the trembling of the joints and with the doubt about the yaw', () => {
     expect(band(2, 0.02)).toBeGreaterThan(1.2 * band(2, 0));
     expect(band(4, 0)).toBeGreaterThan(1.2 * band(2, 0));
+  });
+
+  it('never shrinks with more noise or more doubt, at any moment of a movement', () => {
+    const share = fc.double({ min: 0, max: 0.03, noNaN: true });
+    const deg = fc.double({ min: 0, max: 5, noNaN: true });
+    const sample = fc.nat(lifted.knee.x.length - 1);
+    fc.assert(
+      fc.property(sample, share, share, deg, deg, (i, jitter, moreJitter, yawSdDeg, moreDeg) => {
+        const at = (sources: { yawSdDeg: number; jitter: number }) =>
+          errorBand(lifted, i, 'left', { yawDeg: 0, ...sources }, frontalKneeAngleDeg);
+        const here = at({ yawSdDeg, jitter }) - 1e-9;
+        expect(at({ yawSdDeg, jitter: jitter + moreJitter })).toBeGreaterThanOrEqual(here);
+        expect(at({ yawSdDeg: yawSdDeg + moreDeg, jitter })).toBeGreaterThanOrEqual(here);
+      }),
+    );
   });
 
   it('adds squares: joints and yaw each on their own, then together', () => {
