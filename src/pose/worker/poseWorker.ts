@@ -26,14 +26,7 @@ const worker = {
       const started = await device;
       detector?.dispose();
       detector = undefined;
-      detector = await poseDetection.createDetector(poseDetection.SupportedModels.BlazePose, {
-        runtime: 'tfjs',
-        modelType: model,
-        // The library's own smoothing depends on how fast frames come; the raw points are kept instead.
-        enableSmoothing: false,
-        detectorModelUrl: `${assetsUrl}models/blazepose-detector.json`,
-        landmarkModelUrl: `${assetsUrl}models/blazepose-${model}.json`,
-      });
+      detector = await createDetector(model, assetsUrl);
       return started;
     });
   },
@@ -75,6 +68,25 @@ const worker = {
 
   countTensors: (): number => tf.memory().numTensors,
 };
+
+/** @throws Error  with a sentence where a file of the model can't be had */
+async function createDetector(model: PoseModel, assetsUrl: string): Promise<poseDetection.PoseDetector> {
+  try {
+    return await poseDetection.createDetector(poseDetection.SupportedModels.BlazePose, {
+      runtime: 'tfjs',
+      modelType: model,
+      // The library's own smoothing depends on how fast frames come; the raw points are kept instead.
+      enableSmoothing: false,
+      detectorModelUrl: `${assetsUrl}models/blazepose-detector.json`,
+      landmarkModelUrl: `${assetsUrl}models/blazepose-${model}.json`,
+    });
+  } catch (error) {
+    const detail = error instanceof Error ? error.message : 'no reason given';
+    throw new Error(`The pose network's files could not be loaded (${detail}). Check the connection.`, {
+      cause: error,
+    });
+  }
+}
 
 function loaded(): poseDetection.PoseDetector {
   if (detector === undefined) throw new Error('A model must be loaded before the first picture.');
