@@ -60,6 +60,18 @@ test('a file cut off in the middle is measured as far as it goes, and says so', 
   expect(completeRepetitions(recording)).toHaveLength(1);
 });
 
+test('a file damaged in the middle is measured up to there, and says so', async ({ page }) => {
+  await openHeadlessPage(page, fixture('short.mp4'));
+  await addVideoMaker(page);
+  await page.evaluate(() => window.videoMaker.spoilBytes(0.5, 0.7));
+  const recording = await measured(page);
+  const { frames } = recording.pipeline;
+  expect(frames).toBeGreaterThan(100);
+  expect(frames).toBeLessThan(200);
+  expect(recording.shortfall).toContain(`${frames} of 282 frames`);
+  expect(completeRepetitions(recording)).toHaveLength(1);
+});
+
 test('a video without a person says that nobody was found', async ({ page }) => {
   await openHeadlessPage(page, fixture('short.mp4'));
   await addVideoMaker(page);

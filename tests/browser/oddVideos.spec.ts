@@ -79,6 +79,15 @@ test.describe('the same movement in odd videos', () => {
     });
   }
 
+  test('reads the same where the frames come unevenly', async ({ page }) => {
+    const recording = await measureRemade(page, { uneven: true });
+    const { timesMs } = recording.session.observed;
+    expect(timesMs).toHaveLength(96); // 144 less every third
+    const gapsMs = timesMs.slice(1).map((timeMs, i) => Math.round((timeMs - timesMs[i]!) / 10) * 10);
+    expect(new Set(gapsMs)).toEqual(new Set([30, 70]));
+    expect(Math.abs(onlyPeakDeg(recording) - plainPeakDeg)).toBeLessThan(sameWithinDeg);
+  });
+
   for (const rotation of [90, 180, 270] as const) {
     test(`reads the same where the file says to turn it by ${rotation} degrees`, async ({ page }) => {
       const recording = await measureRemade(page, { rotation });

@@ -30,6 +30,8 @@ export interface Recipe {
   place?: { x: number; y: number; width: number; height: number };
   /** Frames a second; frames of the old video are dropped or repeated. */
   frameRateHz?: number;
+  /** Every third frame is left out, so that the frames come unevenly. */
+  uneven?: boolean;
   /** Time of the first frame, seconds. */
   startS?: number;
   /** The picture is stored turned against this many degrees, which the file tells players to turn it back by. */
@@ -45,6 +47,10 @@ export interface VideoMaker {
   makeSoundOnly(): Promise<void>;
   /** Keeps a share of the file's bytes. */
   cutBytes(share: number): Promise<void>;
+  /** Overwrites the file's bytes between two shares of its length. */
+  spoilBytes(fromShare: number, toShare: number): Promise<void>;
+  /** The chosen file's bytes, in base 64. */
+  readBytes(): Promise<string>;
 }
 
 declare global {
@@ -55,7 +61,7 @@ declare global {
 
 const paper = '#8a8f94';
 
-const maker: VideoMaker = { remake, makeEmptyScene, makeSoundOnly, cutBytes };
+const maker: VideoMaker = { remake, makeEmptyScene, makeSoundOnly, cutBytes, spoilBytes, readBytes };
 window.videoMaker = maker;
 
 function chosenFile(): File {
@@ -81,11 +87,13 @@ async function remake(recipe: Recipe): Promise<void> {
 
   // One old picture is drawn as long as none of the new times lies past it.
   let wantedS = fromS;
+  let index = 0;
   const stepS = recipe.frameRateHz === undefined ? null : 1 / recipe.frameRateHz;
   for await (const sample of new VideoSampleSink(track).samples(fromS, toS)) {
     const untilS = Math.min(toS, sample.timestamp + sample.duration);
     const timesS: number[] = [];
-    if (stepS === null) timesS.push(sample.timestamp);
+    const isLeftOut = recipe.uneven === true && index++ % 3 === 1;
+    if (stepS === null) timesS.push(...(isLeftOut ? [] : [sample.timestamp]));
     else for (; wantedS < untilS - 1e-6; wantedS += stepS) timesS.push(wantedS);
     if (timesS.length > 0) {
       draw.context.fillStyle = paper;
@@ -143,6 +151,18 @@ async function makeSoundOnly(): Promise<void> {
 async function cutBytes(share: number): Promise<void> {
   const file = chosenFile();
   choose([await file.slice(0, Math.round(file.size * share)).arrayBuffer()], file.name);
+}
+
+async function spoilBytes(fromShare: number, toShare: number): Promise<void> {
+  const file = chosenFile();
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  bytes.fill(0xff, Math.round(file.size * fromShare), Math.round(file.size * toShare));
+  choose([bytes], file.name);
+}
+
+async function readBytes(): Promise<string> {
+  const bytes = new Uint8Array(await chosenFile().arrayBuffer());
+  return btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''));
 }
 
 function createPicture({ width, height }: { width: number; height: number }) {

@@ -1,0 +1,137 @@
+import { expect, test, type Page } from '@playwright/test';
+import {
+  addVideoMaker,
+  completeRepetitions,
+  fixture,
+  measured,
+  openHeadlessPage,
+  outcomeOf,
+} from '../support/browser/headlessPage';
+
+/** Two ways of scaling a picture make the network's points differ by less than this, px of 960. */
+const samePointsWithinPx = 6;
+/** ... and the peak of a repetition by less than this, degrees. */
+const samePeakWithinDeg = 2;
+
+/** The time that a video element tells for the frame it shows after going to each of these times. */
+function shownTimesMs(page: Page, wantedMs: number[]): Promise<number[]> {
+  return page.evaluate(async (wanted) => {
+    const file = (document.getElementById('video') as HTMLInputElement).files![0]!;
+    const video = document.createElement('video');
+    video.muted = true;
+    video.src = URL.createObjectURL(file);
+    await new Promise((resolve) => video.addEventListener('loadeddata', resolve, { once: true }));
+    const shown: number[] = [];
+    for (const timeMs of wanted) {
+      const frame = new Promise<number>((resolve) =>
+        video.requestVideoFrameCallback((_, { mediaTime }) => resolve(mediaTime * 1000)),
+      );
+      video.currentTime = timeMs / 1000;
+      shown.push(await frame);
+    }
+    return shown;
+  }, wantedMs);
+}
+
+test.describe('a browser that decodes video in its element only', () => {
+  test('gives the same frames and repetitions', async ({ page, context }) => {
+    await openHeadlessPage(page, fixture('short.mp4'));
+    const decoded = await measured(page);
+    const plainPage = await context.newPage();
+    await plainPage.addInitScript(() => Reflect.deleteProperty(window, 'VideoDecoder'));
+    await openHeadlessPage(plainPage, fixture('short.mp4'));
+    const stepped = await measured(plainPage);
+
+    expect([decoded.pipeline.readBy, stepped.pipeline.readBy]).toEqual(['webcodecs', 'video element']);
+    expect(stepped.session.observed.timesMs).toEqual(decoded.session.observed.timesMs);
+    // A frame too early or too late would move the hips by up to 20 px while they rise.
+    const hip = decoded.session.observed.points.indexOf('right_hip');
+    const differencesPx = decoded.session.observed.timesMs.map((_, frame) => {
+      const at = frame * decoded.session.observed.points.length + hip;
+      return Math.abs(stepped.session.observed.yPx[at]! - decoded.session.observed.yPx[at]!);
+    });
+    expect(Math.max(...differencesPx)).toBeLessThan(samePointsWithinPx);
+    const peaksDeg = [decoded, stepped].map((recording) =>
+      completeRepetitions(recording).map(({ kneeAngleMaxDeg }) => kneeAngleMaxDeg!.value),
+    );
+    expect(peaksDeg[0]).toHaveLength(2);
+    expect(peaksDeg[1]).toHaveLength(2);
+    peaksDeg[0]!.forEach((deg, i) =>
+      expect(Math.abs(peaksDeg[1]![i]! - deg)).toBeLessThan(samePeakWithinDeg),
+    );
+  });
+});
+
+test.describe('frame times', () => {
+  for (const startS of [0, 0.7]) {
+    test(`are those of the video element where the first frame comes at ${startS} s`, async ({ page }) => {
+      await openHeadlessPage(page, fixture('short.mp4'));
+      await addVideoMaker(page);
+      await page.evaluate((asked) => window.videoMaker.remake(asked), { toS: 0.8, startS });
+      const { session } = await measured(page);
+      const { timesMs } = session.observed;
+      const some = [3, 11, 20].map((frame) => timesMs[frame]!);
+      const shownMs = await shownTimesMs(
+        page,
+        some.map((timeMs) => timeMs + 5),
+      );
+      shownMs.forEach((timeMs, i) => expect(Math.abs(timeMs - some[i]!)).toBeLessThan(2));
+    });
+  }
+
+  test('are those of the video element in a file whose frames are stored out of order', async ({ page }) => {
+    await openHeadlessPage(page, fixture('short.mp4'));
+    await addVideoMaker(page);
+    await page.evaluate(() => window.videoMaker.cutBytes(0.1));
+    const { timesMs } = (await measured(page)).session.observed;
+    await page.setInputFiles('#video', fixture('short.mp4'));
+    const some = [1, 7, 15].map((frame) => timesMs[frame]!);
+    const shownMs = await shownTimesMs(
+      page,
+      some.map((timeMs) => timeMs + 5),
+    );
+    shownMs.forEach((timeMs, i) => expect(Math.abs(timeMs - some[i]!)).toBeLessThan(2));
+  });
+});
+
+test.describe('the pose worker', () => {
+  test('holds no more tensors after a second recording than after the first', async ({ page }) => {
+    await openHeadlessPage(page, fixture('short.mp4'));
+    await addVideoMaker(page);
+    await page.evaluate(() => window.videoMaker.remake({ toS: 1 }));
+    const first = await measured(page);
+    const second = await measured(page);
+    expect(first.pipeline.frames).toBe(30);
+    expect(second.pipeline.tensors).toBe(first.pipeline.tensors);
+  });
+
+  test('that cannot start ends in a sentence', async ({ page }) => {
+    await page.route('**/poseWorker*', (route) => route.abort());
+    await openHeadlessPage(page, fixture('short.mp4'));
+    await expect(outcomeOf(page)).rejects.toThrow('The pose worker could not start or has stopped');
+  });
+
+  test('whose weights cannot be loaded ends in a sentence', async ({ page }) => {
+    await page.route('**/models/**', (route) => route.abort());
+    await openHeadlessPage(page, fixture('short.mp4'));
+    await expect(outcomeOf(page)).rejects.toThrow(/pose network's files could not be loaded/);
+  });
+
+  test('that breaks down on the way ends in a sentence, and the next recording starts a new one', async ({
+    page,
+  }) => {
+    await openHeadlessPage(page, fixture('short.mp4'));
+    await addVideoMaker(page);
+    await page.evaluate(() => window.videoMaker.remake({ toS: 1 }));
+    const broken = outcomeOf(page);
+    broken.catch(() => undefined);
+    await expect.poll(() => page.workers().length).toBeGreaterThan(0);
+    await page.workers()[0]!.evaluate(() => {
+      setTimeout(() => {
+        throw new Error('out of memory');
+      });
+    });
+    await expect(broken).rejects.toThrow(/has stopped .*out of memory/);
+    expect((await measured(page)).pipeline.frames).toBe(30);
+  });
+});
