@@ -9,10 +9,10 @@ const rooms = {
   statistics: [],
   geometry: ['protocol'],
   segmentation: ['protocol', 'signal'],
-  view: ['protocol', 'signal'],
+  view: ['protocol', 'signal', 'geometry'],
   measurement: ['protocol', 'keypoints', 'signal', 'geometry', 'segmentation', 'view'],
   scoring: ['protocol', 'measurement'],
-  session: ['protocol', 'keypoints', 'measurement', 'scoring'],
+  session: ['protocol', 'keypoints', 'measurement', 'scoring', 'view'],
   words: ['protocol', 'measurement', 'scoring'],
   validation: ['protocol', 'keypoints', 'geometry', 'measurement', 'scoring', 'session'],
 

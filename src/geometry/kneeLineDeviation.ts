@@ -4,8 +4,8 @@ import type { Point } from './point';
 /**
  * How far the knee stands beside the straight line from hip to ankle, as a share of leg length.
  *
- * Frame:   picture px, x right, y down; the person faces the camera
- * @param legLengthPx  thigh plus shank when standing, px, above 0
+ * Frame:   any plane seen from the front, x right, y down, in the picture's px or any other unit
+ * @param legLengthPx  thigh plus shank when standing, in the unit of the points, above 0
  * @returns  share of leg length; 0 when the knee is on the line
  * Sign:    positive = knee inward, towards the midline; negative = outward
  * Missing: null where hip and ankle coincide

@@ -5,7 +5,7 @@ import type { Point } from './point';
  * Frontal-plane projection angle (FPPA) of the knee as it stands in the picture: the angle between the line
  * hip to knee and the line knee to ankle.
  *
- * Frame:   picture px, x right, y down; the person faces the camera
+ * Frame:   any plane seen from the front, x right, y down, in the picture's px or any other unit
  * @param side  the leg, the person's own left or right
  * @returns  degrees, above -180 to 180; 0 when hip, knee and ankle are on one line
  * Sign:    positive = knee inward, towards the midline (valgus direction); negative = outward (varus direction)

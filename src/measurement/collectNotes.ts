@@ -3,8 +3,8 @@ import { hasPerson } from '../keypoints/observedPoint';
 import type { Curve, MissingReason } from './curve';
 import { doubtSide } from './doubtSide';
 import type { MeasuredRepetition, MeasurementNote, Setup } from './measurement';
-import { widestYawDeg } from './frontalCurves';
 import { summarise } from './measureRepetition';
+import type { View } from './seeView';
 import type { SmoothPoints } from './smoothPoints';
 
 /** Below this frame rate a fast repetition falls between the frames, Hz: common practice, no source. */
@@ -19,7 +19,7 @@ export function collectNotes(
   points: SmoothPoints,
   legCurve: Curve,
   legLengthPx: number | null,
-  yaw: { yawDeg: number; sdDeg: number } | null,
+  view: View | null,
   repetitions: readonly MeasuredRepetition[],
 ): MeasurementNote[] {
   const frames = frameCount(track);
@@ -38,8 +38,8 @@ export function collectNotes(
   // A view that was read off the wrong leg means nothing.
   if (doubtSide(points, setup, legLengthPx, repetitions)) {
     notes.push({ kind: 'side-doubtful', side: setup.side });
-  } else if (yaw !== null && Math.abs(yaw.yawDeg) > widestYawDeg) {
-    notes.push({ kind: 'view-turned', yawDeg: yaw.yawDeg, sdDeg: yaw.sdDeg });
+  } else if (view?.isTurned) {
+    notes.push({ kind: 'view-turned', yawDeg: view.yaw.yawDeg, sdDeg: view.yaw.sdDeg });
   }
   return notes;
 }

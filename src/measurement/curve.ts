@@ -20,6 +20,11 @@ export interface Curve {
   readonly missing: Uint8Array;
 }
 
+/** A curve to be filled in: 0 everywhere, nothing missing. */
+export function blankCurve(samples: number): Curve {
+  return { values: new Float64Array(samples), missing: new Uint8Array(samples) };
+}
+
 /** The value at a sample, or null where it is missing. */
 export function curveValue(curve: Curve, sample: number): number | null {
   return curve.missing[sample] === 0 ? curve.values[sample]! : null;

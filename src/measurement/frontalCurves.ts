@@ -1,25 +1,13 @@
 import type { Side } from '../protocol/side';
-import {
-  frontalKneeAngleDeg,
-  medianWhere,
-  squareToBody,
-  thighShare,
-  type FrontalLeg,
-} from '../view/frontalKneeAngle';
+import { frontalKneeAngleDeg, frontalKneeDeviation, medianWhere, thighShare } from '../view/frontalKneeAngle';
 import { errorBand } from '../view/errorBand';
 import type { ViewedLeg } from '../view/readViewCues';
-import { reasonCode, type Curve } from './curve';
+import { blankCurve, reasonCode, type Curve } from './curve';
 import type { View } from './seeView';
 import { missingAt, type SmoothPoints } from './smoothPoints';
 
 /** Below this share of its length, seen from the front, the thigh points at the camera and its direction is noise. */
 export const leastThighShare = 0.5;
-
-/**
- * Turned farther from the camera than this, the picture no longer shows what the angle needs, degrees: the error of
- * the picture angle grows to tens of degrees there and the calibration was never shown to hold (docs/view.md).
- */
-export const widestYawDeg = 25;
 
 /** Thigh share at which the correction from own standing has faded out, where no seated posture shows it. */
 const fadedShare = 0.25;
@@ -42,8 +30,7 @@ export interface FrontalCurves {
  * up, so the correction fades with the thigh's share in the frontal plane.
  */
 export function frontalCurves(points: SmoothPoints, view: View, side: Side): FrontalCurves {
-  const { working, yaw, upright, bent } = view;
-  const leg = squareToBody(working.lifted, yaw.yawDeg);
+  const { working, frontal: leg, isTurned, sources, upright, bent } = view;
   const samples = points.timesMs.length;
   const seen = (when: Uint8Array) => when.map((value, i) => value & working.picture.seen[i]!);
   const standingOffsetDeg = medianWhere(seen(upright), (i) => frontalKneeAngleDeg(leg, side, i)) ?? 0;
@@ -59,11 +46,11 @@ export function frontalCurves(points: SmoothPoints, view: View, side: Side): Fro
       kneeAngleDeg.missing[i] = kneeDeviation.missing[i] = missing;
       continue;
     }
-    if (Math.abs(yaw.yawDeg) > widestYawDeg) {
+    if (isTurned) {
       kneeAngleDeg.missing[i] = kneeDeviation.missing[i] = reasonCode('view-turned');
       continue;
     }
-    kneeDeviation.values[i] = lineDeviation(leg, side, i);
+    kneeDeviation.values[i] = frontalKneeDeviation(leg, side, i);
     const share = thighShare(leg, i);
     if (share < leastThighShare) {
       kneeAngleDeg.missing[i] = reasonCode('thigh-foreshortened');
@@ -72,31 +59,18 @@ export function frontalCurves(points: SmoothPoints, view: View, side: Side): Fro
     const straight = Math.min(1, Math.max(0, (share - bentShare) / (uprightShare - bentShare)));
     kneeAngleDeg.values[i] = frontalKneeAngleDeg(leg, side, i) - standingOffsetDeg * straight;
   }
-  const sources = { yawDeg: yaw.yawDeg, yawSdDeg: yaw.sdDeg, jitter: working.jitter };
   return {
     standingOffsetDeg,
     kneeAngleDeg,
     kneeDeviation,
     kneeAngleBandDeg: (i) => errorBand(working.lifted, i, side, sources, frontalKneeAngleDeg),
-    kneeDeviationBand: (i) => errorBand(working.lifted, i, side, sources, lineDeviation),
+    kneeDeviationBand: (i) => errorBand(working.lifted, i, side, sources, frontalKneeDeviation),
   };
 }
 
 /** Length of the leg in the picture when it stands, px. */
 export function legLengthPx({ segments }: ViewedLeg): number {
   return segments.thigh + segments.shank;
-}
-
-/** Knee off the line hip to ankle in the frontal plane, share of leg length, inward positive. */
-function lineDeviation({ hip, knee, ankle, thigh }: FrontalLeg, side: Side, i: number): number {
-  const lineX = ankle.x[i]! - hip.x[i]!;
-  const lineY = ankle.y[i]! - hip.y[i]!;
-  const cross = lineX * (knee.y[i]! - hip.y[i]!) - lineY * (knee.x[i]! - hip.x[i]!);
-  return (side === 'left' ? cross : -cross) / (Math.hypot(lineX, lineY) * (1 + thigh));
-}
-
-function blankCurve(samples: number): { values: Float64Array; missing: Uint8Array } {
-  return { values: new Float64Array(samples), missing: new Uint8Array(samples) };
 }
 
 /** Curves of a leg that was never seen whole: nothing but reasons. */

@@ -22,7 +22,7 @@ export interface Extreme {
   /** Index on the measurement's time base. */
   sample: number;
   timeMs: number;
-  /** Half-width of the error band round the value, same unit: the truth lies within it in at least 9 of 10 cases. */
+  /** Half-width of the error band round the value, same unit; made to hold the truth in 9 of 10 cases. */
   band: number;
 }
 

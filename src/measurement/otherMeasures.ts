@@ -2,9 +2,8 @@ import { otherSide, type Side } from '../protocol/side';
 import { cosSin } from '../view/bodyFrame';
 import { errorBand, ninetyPercent, placingSd } from '../view/errorBand';
 import { footHeadingDeg } from '../view/footHeadingDeg';
-import { medianWhere, squareToBody, type FrontalLeg } from '../view/frontalKneeAngle';
-import { reasonCode, type Curve } from './curve';
-import { widestYawDeg } from './frontalCurves';
+import { medianWhere, type FrontalLeg } from '../view/frontalKneeAngle';
+import { blankCurve, reasonCode, type Curve } from './curve';
 import type { View } from './seeView';
 import { missingAt, type SmoothPoint, type SmoothPoints } from './smoothPoints';
 
@@ -52,22 +51,20 @@ export function otherMeasures(
   side: Side,
   hipHeight: Float64Array,
 ): OtherMeasures {
-  const { working, yaw, upright } = view;
+  const { working, frontal, yaw, isTurned, sources, upright } = view;
   const samples = points.timesMs.length;
   const of = (whose: Side, ...joints: Joint[]) => joints.map((joint) => points.point(`${whose}_${joint}`));
   const leg = of(side, 'hip', 'knee', 'ankle');
   const hips = [...of(side, 'hip'), ...of(otherSide(side), 'hip')];
   const trunk = [...hips, ...of(side, 'shoulder'), ...of(otherSide(side), 'shoulder')];
   const feet = [...hips, ...of(side, 'ankle'), ...of(otherSide(side), 'ankle')];
-  const frontal = squareToBody(working.lifted, yaw.yawDeg);
   const towardsMidline = side === 'left' ? -1 : 1;
   const legLength = 1 + frontal.thigh;
-  const turned = Math.abs(yaw.yawDeg) > widestYawDeg;
 
   const curve = (joints: readonly SmoothPoint[], quantity: (i: number) => number | null): Curve => {
-    const made = { values: new Float64Array(samples), missing: new Uint8Array(samples) };
+    const made = blankCurve(samples);
     for (let i = 0; i < samples; i++) {
-      const missing = missingAt(joints, i) || (turned ? reasonCode('view-turned') : 0);
+      const missing = missingAt(joints, i) || (isTurned ? reasonCode('view-turned') : 0);
       const value = missing === 0 ? quantity(i) : null;
       if (value === null) made.missing[i] = missing || reasonCode('joint-unseen');
       else made.values[i] = value;
@@ -84,7 +81,6 @@ export function otherMeasures(
   const footDeg = footHeadingDeg(working.heel, working.toe, working.footSeen, working.segments.shank) ?? 0;
   const axisDeg = footDeg - yaw.yawDeg - towardsMidline * usualToeOutDeg;
   const trunkPx = trunkLengthPx(trunk, samples);
-  const sources = { yawDeg: yaw.yawDeg, yawSdDeg: yaw.sdDeg, jitter: working.jitter };
   const ofLeg = (quantity: (leg: FrontalLeg, side: Side, i: number) => number): OtherMeasure => ({
     curve: curve(leg, (i) => quantity(frontal, side, i)),
     band: (i) => errorBand(working.lifted, i, side, sources, quantity),

@@ -7,6 +7,7 @@ import { bodyHeightRangeCm } from '../protocol/bodyHeight';
 import { limitRangeDeg } from '../protocol/limits';
 import { sides } from '../protocol/side';
 import { taskIds } from '../protocol/tasks';
+import { viewCueNames } from '../view/viewCue';
 import { verdicts } from '../scoring/judge';
 
 /** Raised when a field is added, changes its meaning or goes; older versions are brought up on reading. */
@@ -121,7 +122,7 @@ const view = z
     cues: z
       .array(
         z.strictObject({
-          name: z.enum(['thighs', 'feet', 'stance-foot', 'free-shank', 'told-to-face-the-camera']),
+          name: z.enum(viewCueNames),
           yawDeg: finite,
           sdDeg: finite.min(0),
         }),

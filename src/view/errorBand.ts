@@ -5,7 +5,7 @@ import { emptyPath, type Path } from './path';
 
 /**
  * How far to either side the network sets a joint beyond what quiet standing takes off, one standard deviation in
- * shank lengths: fitted on rendered recordings of some figures and shown on others (docs/view.md).
+ * shank lengths: set with all the recordings and the motion capture in sight (docs/view.md).
  */
 export const placingSd = 0.012;
 /**

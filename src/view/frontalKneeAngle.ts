@@ -1,3 +1,6 @@
+import { kneeLineDeviation } from '../geometry/kneeLineDeviation';
+import { kneeProjectionAngleDeg } from '../geometry/kneeProjectionAngleDeg';
+import type { Point } from '../geometry/point';
 import { medianOf } from '../signal/quantileOf';
 import type { Side } from '../protocol/side';
 import { toBodyFrame } from './bodyFrame';
@@ -29,13 +32,23 @@ export function squareToBody({ hip, knee, ankle, thigh }: LiftedLeg, yawDeg: num
  * Sign:    positive = knee inward, towards the midline; negative = outward
  */
 export function frontalKneeAngleDeg({ hip, knee, ankle }: FrontalLeg, side: Side, i: number): number {
-  const thighX = knee.x[i]! - hip.x[i]!;
-  const thighY = knee.y[i]! - hip.y[i]!;
-  const shankX = ankle.x[i]! - knee.x[i]!;
-  const shankY = ankle.y[i]! - knee.y[i]!;
-  const cross = thighX * shankY - thighY * shankX;
-  const dot = thighX * shankX + thighY * shankY;
-  return (Math.atan2(side === 'left' ? -cross : cross, dot) * 180) / Math.PI;
+  // Joints that coincide leave nothing to bend.
+  return kneeProjectionAngleDeg(frontal(hip, i), frontal(knee, i), frontal(ankle, i), side) ?? 0;
+}
+
+/**
+ * How far the knee stands beside the line from hip to ankle at one sample.
+ *
+ * Frame:   seen square from the body's front, without perspective
+ * @returns  share of leg length; 0 when the knee is on the line
+ * Sign:    positive = knee inward, towards the midline; negative = outward
+ */
+export function frontalKneeDeviation({ hip, knee, ankle, thigh }: FrontalLeg, side: Side, i: number): number {
+  return kneeLineDeviation(frontal(hip, i), frontal(knee, i), frontal(ankle, i), side, 1 + thigh) ?? 0;
+}
+
+function frontal({ x, y }: Path, i: number): Point {
+  return { x: x[i]!, y: y[i]! };
 }
 
 /** How much of the thigh is seen from the front: 1 upright, towards 0 when it points at the camera. */

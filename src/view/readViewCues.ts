@@ -30,8 +30,8 @@ export interface ViewScene {
 }
 
 /**
- * How far off each reading usually is, degrees: set on rendered recordings with known views and checked on others and on
- * motion capture (docs/view.md). Of the thighs' error only a part counts, since most of it is the joints' own placing,
+ * How far off each reading usually is, degrees: set with all the recordings and the motion capture in sight
+ * (docs/view.md). Of the thighs' error only a part counts, since most of it is the joints' own placing,
  * which turns the measured angle the same way and cancels; the stance foot is mostly the spread of toe-out between
  * people; a person told to face the camera: common practice, no source.
  */

@@ -1,6 +1,17 @@
+import type { ViewSign } from '../protocol/tasks';
+
+/** Every reading there can be: what tasks offer, and what a person was told. */
+export const viewCueNames = [
+  'thighs',
+  'feet',
+  'stance-foot',
+  'free-shank',
+  'told-to-face-the-camera',
+] as const satisfies readonly (ViewSign | 'told-to-face-the-camera')[];
+
 /** One way of telling how far the body is turned from the camera, read off the recording itself. */
 export interface ViewCue {
-  name: 'thighs' | 'feet' | 'stance-foot' | 'free-shank' | 'told-to-face-the-camera';
+  name: (typeof viewCueNames)[number];
   /** Positive = the body's front points to the picture's right, degrees. */
   yawDeg: number;
   /** How far off such a reading usually is, degrees (one standard deviation). */

@@ -1,17 +1,10 @@
+import { taskIds, type TaskId } from '../../src/protocol/tasks';
 import type { Side } from '../../src/protocol/side';
 import { plus, vector, type Vector } from './space';
 import { proportions, type FootPlace, type Posture } from './stickBody';
 
-export const syntheticTasks = [
-  'split-stance-sit-to-stand',
-  'single-leg-sit-to-stand',
-  'single-leg-squat',
-  'sliding-leg-squat',
-  'lateral-step-down',
-  'hip-abduction-on-bent-leg',
-  'two-legged-bend',
-] as const;
-export type SyntheticTask = (typeof syntheticTasks)[number];
+export const syntheticTasks = taskIds;
+export type SyntheticTask = TaskId;
 
 /** 'rise': seated, up, seated again; 'dip': standing, down, standing again. */
 export function shapeOf(task: SyntheticTask): 'rise' | 'dip' {

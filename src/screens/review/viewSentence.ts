@@ -1,4 +1,4 @@
-import { widestYawDeg } from '../../measurement/frontalCurves';
+import { widestYawDeg } from '../../measurement/seeView';
 import type { Measurement } from '../../measurement/measurement';
 
 /** Below this a body counts as square to the camera, degrees. */
