@@ -2,7 +2,7 @@ import { defineConfig } from '@playwright/test';
 import { browserSwitches, findBrowser } from '../../src/commands/tools/findBrowser';
 import { projectRoot } from '../../src/commands/tools/projectRoot';
 
-const port = 4273;
+const port = Number(process.env['OVERFOOT_TEST_PORT'] ?? 4273);
 
 /** Tests in a browser, against the built pages: `npm run build` comes first. */
 export default defineConfig({
