@@ -2,10 +2,13 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { projectRoot } from './tools/projectRoot';
 import { runCommand } from './tools/runCommand';
-import { sessionJsonSchema } from './tools/sessionJsonSchema';
+import { documentJsonSchema, documentSchemas } from './tools/documentJsonSchema';
 
-/** Writes the JSON Schema of session documents. */
+/** Writes the JSON Schemas of the documents. */
 await runCommand(async () => {
-  writeFileSync(join(projectRoot, 'docs/session.schema.json'), sessionJsonSchema());
-  console.log('docs/session.schema.json is written.');
+  for (const kind of Object.keys(documentSchemas) as (keyof typeof documentSchemas)[]) {
+    const path = `docs/${kind}.schema.json`;
+    writeFileSync(join(projectRoot, path), documentJsonSchema(kind));
+    console.log(`${path} is written.`);
+  }
 });

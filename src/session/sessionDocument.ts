@@ -9,6 +9,7 @@ import { sides } from '../protocol/side';
 import { taskIds } from '../protocol/tasks';
 import { viewCueNames } from '../view/viewCue';
 import { verdicts } from '../scoring/judge';
+import type { DocumentKind } from './readDocument';
 
 /** Raised when a field is added, changes its meaning or goes; older versions are brought up on reading. */
 export const sessionVersion = 1;
@@ -163,3 +164,10 @@ export const sessionSchema = z
   .meta({ title: 'Overfoot session document' });
 
 export type SessionDocument = z.infer<typeof sessionSchema>;
+
+export const sessionKind: DocumentKind<SessionDocument> = {
+  name: 'session document',
+  format: 'overfoot-session',
+  version: sessionVersion,
+  schema: sessionSchema,
+};

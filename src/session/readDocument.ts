@@ -1,0 +1,56 @@
+import type { z } from 'zod';
+import { SessionProblem } from './sessionProblem';
+
+/** What tells one kind of document from the others. */
+export interface DocumentKind<Value> {
+  /** As it follows 'this is not a': 'session document'. */
+  name: string;
+  format: string;
+  version: number;
+  schema: z.ZodType<Value>;
+}
+
+/**
+ * Reads text that may be anything as JSON.
+ *
+ * @param name  what it ought to be, as it follows 'this is not a'
+ * @throws SessionProblem  with a sentence that says what is wrong and what to do
+ */
+export function readJson(text: string, name: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    throw new SessionProblem(`This is not a ${name}: it is not JSON. Choose a file that was saved here.`);
+  }
+}
+
+/**
+ * Reads data that may be anything as a document of one kind: its format, its version, its schema.
+ *
+ * @throws SessionProblem  with a sentence that says what is wrong and what to do
+ */
+export function readDocument<Value>(data: unknown, kind: DocumentKind<Value>): Value {
+  checkVersion(data, kind);
+  const result = kind.schema.safeParse(data);
+  if (result.success) return result.data;
+  const [issue] = result.error.issues;
+  const where = issue === undefined || issue.path.length === 0 ? 'the document' : `"${issue.path.join('.')}"`;
+  throw new SessionProblem(
+    `This ${kind.name} is damaged at ${where} (${issue?.message ?? 'unknown'}). Save it again where it came from.`,
+  );
+}
+
+function checkVersion(data: unknown, kind: Omit<DocumentKind<unknown>, 'schema'>): void {
+  const { format, version } = (typeof data === 'object' && data !== null ? data : {}) as Record<
+    string,
+    unknown
+  >;
+  if (format !== kind.format) {
+    throw new SessionProblem(`This is not a ${kind.name}. Choose a file that was saved here.`);
+  }
+  if (typeof version === 'number' && version > kind.version) {
+    throw new SessionProblem(
+      `This ${kind.name} is of version ${version}; this program reads up to ${kind.version}. Update the program.`,
+    );
+  }
+}
