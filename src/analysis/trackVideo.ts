@@ -1,5 +1,5 @@
 import type { FrameSource } from '../frames/frameSource';
-import { buildKeypointTrack, type KeypointRow, type KeypointTrack } from '../keypoints/keypointTrack';
+import { buildKeypointTrack, type KeypointTrack, type TimedRow } from '../keypoints/keypointTrack';
 import type { PoseTracker } from '../pose/poseTracker';
 
 /** Height that pictures are brought to: about twice the network's 256 px over a person who fills most of it. */
@@ -23,44 +23,51 @@ export interface TrackOptions {
   onProgress?: (progress: TrackingProgress) => void;
   /** Stops after so many frames; for the benchmark. */
   maxFrames?: number;
+  /** Rows of the same video from an earlier time that was broken off; tracking goes on after the last of them. */
+  earlier?: readonly TimedRow[];
+  /** Hears of every new row, in the order of the frames. */
+  onRow?: (row: TimedRow) => void;
 }
 
 /**
  * Tracks a person's joints through a whole video, frame by frame.
  *
+ * @returns all rows, the earlier ones included
  * @throws the signal's reason when cancelled; whatever the source or the tracker throws
  */
 export async function trackVideo(
   source: FrameSource,
   tracker: PoseTracker,
-  { signal, onProgress, maxFrames = Infinity }: TrackOptions = {},
+  { signal, onProgress, maxFrames = Infinity, earlier = [], onRow }: TrackOptions = {},
 ): Promise<KeypointTrack> {
   await tracker.reset();
-  const rows: { timeMs: number; row: KeypointRow | null }[] = [];
+  const rows = [...earlier];
   const underWay: Promise<void>[] = [];
+  let inOrder: Promise<void> = Promise.resolve();
   const startMs = performance.now();
-  let framesDone = 0;
-  let framesWithPerson = 0;
+  let framesDone = earlier.length;
+  let framesWithPerson = earlier.filter(({ row }) => row !== null).length;
 
-  for await (const { timeMs, picture, scale } of source.frames(workingHeightPx)) {
+  for await (const { timeMs, picture, scale } of source.frames(workingHeightPx, earlier.at(-1)?.timeMs)) {
     if (signal?.aborted || rows.length >= maxFrames) {
       picture.close();
       break;
     }
-    const entry: { timeMs: number; row: KeypointRow | null } = { timeMs, row: null };
+    const entry: TimedRow = { timeMs, row: null };
     rows.push(entry);
     const answer = tracker.estimate(picture, scale, timeMs).then((row) => {
       entry.row = row;
       framesDone++;
       if (row !== null) framesWithPerson++;
       const seconds = (performance.now() - startMs) / 1000;
-      const framesPerSecond = framesDone / seconds;
+      const framesPerSecond = (framesDone - earlier.length) / seconds;
       const framesExpected = Math.max(framesDone, source.facts.expectedFrames);
       const secondsLeft = (framesExpected - framesDone) / framesPerSecond;
       onProgress?.({ framesDone, framesExpected, framesPerSecond, secondsLeft, framesWithPerson });
     });
-    answer.catch(() => undefined); // Awaited below; a rejection before then must not count as unhandled.
-    underWay.push(answer);
+    inOrder = Promise.all([inOrder, answer]).then(() => onRow?.(entry));
+    inOrder.catch(() => undefined); // Awaited below; a rejection before then must not count as unhandled.
+    underWay.push(inOrder);
     if (underWay.length >= picturesAhead) await underWay.shift();
   }
   signal?.throwIfAborted();

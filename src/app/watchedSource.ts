@@ -4,8 +4,8 @@ import type { FrameSource } from '../frames/frameSource';
 export function watchedSource(source: FrameSource, watch: (picture: ImageBitmap) => void): FrameSource {
   return {
     facts: source.facts,
-    async *frames(maxHeightPx) {
-      for await (const frame of source.frames(maxHeightPx)) {
+    async *frames(...asked) {
+      for await (const frame of source.frames(...asked)) {
         watch(frame.picture);
         yield frame;
       }

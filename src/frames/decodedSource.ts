@@ -7,14 +7,15 @@ import { VideoProblem } from './videoProblem';
 export function createDecodedSource(input: Input, track: InputVideoTrack, facts: VideoFacts): FrameSource {
   return {
     facts,
-    async *frames(maxHeightPx) {
+    async *frames(maxHeightPx, afterMs = -1) {
       const { width, height } = scaledSize(facts.widthPx, facts.heightPx, maxHeightPx);
       const canvas = new OffscreenCanvas(width, height);
       const context = canvas.getContext('2d', { alpha: false })!;
       context.imageSmoothingQuality = 'high';
-      let lastMs = -1;
+      let lastMs = afterMs;
       try {
-        for await (const sample of new VideoSampleSink(track).samples()) {
+        const fromS = afterMs > 0 ? afterMs / 1000 : undefined;
+        for await (const sample of new VideoSampleSink(track).samples(fromS)) {
           const timeMs = sample.timestamp * 1000;
           if (timeMs > lastMs && timeMs >= 0) {
             sample.draw(context, 0, 0, width, height);

@@ -31,8 +31,9 @@ export interface FrameSource {
    * Frames in order of presentation.
    *
    * @param maxHeightPx  pictures are scaled down to this height; smaller videos stay as they are
+   * @param afterMs  only frames later than this; all where left out
    */
-  frames(maxHeightPx: number): AsyncGenerator<Frame, void, void>;
+  frames(maxHeightPx: number, afterMs?: number): AsyncGenerator<Frame, void, void>;
   /** Frees decoder and file; frames() under way end with an error. */
   close(): void;
 }

@@ -32,11 +32,11 @@ export async function createSteppedSource(
   const shown = { ...facts, widthPx: video.videoWidth, heightPx: video.videoHeight };
   return {
     facts: shown,
-    async *frames(maxHeightPx) {
+    async *frames(maxHeightPx, afterMs = -1) {
       const { width, height } = scaledSize(shown.widthPx, shown.heightPx, maxHeightPx);
       for (const [index, timeMs] of timesMs.entries()) {
         const nextMs = timesMs[index + 1] ?? timeMs + 20;
-        if (nextMs <= timeMs) continue;
+        if (nextMs <= timeMs || timeMs <= afterMs) continue;
         // Aim between two frames: a time on the edge may show either of them.
         video.currentTime = (timeMs + nextMs) / 2000;
         if (!(await happens(video, 'seeked'))) return;

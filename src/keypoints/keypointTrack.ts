@@ -26,17 +26,24 @@ export function frameCount(track: KeypointTrack): number {
 /** A frame's points as the tracker returns them: x, y (px) and score of 33 points, interleaved; length 99. */
 export type KeypointRow = Float32Array;
 
+/** What the tracker saw in one frame; null where no person was found. */
+export interface TimedRow {
+  /** Presentation time, ms from the start of the video. */
+  timeMs: number;
+  row: KeypointRow | null;
+}
+
 /**
  * Joins rows as they come from the tracker into one track.
  *
- * @param rows  one entry a frame; null where no person was found; a point that the network gives no number for (as
+ * @param rows  one entry a frame; a point that the network gives no number for (as
  *   graphics hardware now and then does) stays at 0 with score 0, unseen
  * @throws RangeError where times do not increase or a row has the wrong length
  */
 export function buildKeypointTrack(
   widthPx: number,
   heightPx: number,
-  rows: readonly { timeMs: number; row: KeypointRow | null }[],
+  rows: readonly TimedRow[],
 ): KeypointTrack {
   const size = rows.length * keypointCount;
   const track = {

@@ -18,9 +18,10 @@ function fakeSource(count: number) {
   const state = { finished: false };
   const source: FrameSource = {
     facts: { widthPx: 200, heightPx: 400, expectedFrames: count } as VideoFacts,
-    async *frames() {
+    async *frames(_maxHeightPx, afterMs = -1) {
       try {
         for (let i = 0; i < count; i++) {
+          if (i * 40 <= afterMs) continue;
           const picture = new FakePicture();
           pictures.push(picture);
           yield { timeMs: i * 40, picture: picture as unknown as ImageBitmap, scale: 2 } satisfies Frame;
@@ -131,5 +132,40 @@ describe('trackVideo(source, tracker, options)', () => {
       fakeTracker(() => Promise.resolve(null)),
     );
     expect(track.timesMs).toHaveLength(0);
+  });
+
+  it('tells of each row in the order of the frames, however late an answer comes', async () => {
+    const told: number[] = [];
+    const tracker = fakeTracker(async (timeMs) => {
+      await later(timeMs === 40 ? 20 : 1);
+      return rowAt(timeMs);
+    });
+    await trackVideo(fakeSource(5).source, tracker, { onRow: ({ timeMs }) => told.push(timeMs) });
+    expect(told).toEqual([0, 40, 80, 120, 160]);
+  });
+
+  it('goes on after earlier rows, and gives and counts all of them', async () => {
+    const { source, pictures } = fakeSource(6);
+    const tracker = fakeTracker((timeMs) => Promise.resolve(rowAt(timeMs + 1000)));
+    const told: number[] = [];
+    const progress: TrackingProgress[] = [];
+    const track = await trackVideo(source, tracker, {
+      earlier: [
+        { timeMs: 0, row: rowAt(500) },
+        { timeMs: 40, row: null },
+      ],
+      onRow: ({ timeMs }) => told.push(timeMs),
+      onProgress: (one) => progress.push(one),
+    });
+    expect([...track.timesMs]).toEqual([0, 40, 80, 120, 160, 200]);
+    expect([0, 1, 2].map((frame) => track.xPx[frame * keypointCount])).toEqual([
+      0.5,
+      0,
+      expect.closeTo(1.08, 6),
+    ]);
+    expect(told).toEqual([80, 120, 160, 200]);
+    expect(pictures).toHaveLength(4);
+    expect(progress[0]).toMatchObject({ framesDone: 3, framesExpected: 6, framesWithPerson: 2 });
+    expect(progress.at(-1)).toMatchObject({ framesDone: 6, secondsLeft: 0, framesWithPerson: 5 });
   });
 });
