@@ -16,7 +16,7 @@ const rooms = {
   words: ['protocol', 'measurement', 'scoring'],
   plan: ['protocol'],
   placing: ['protocol', 'keypoints', 'signal', 'view', 'measurement'],
-  guide: ['protocol', 'segmentation', 'plan', 'words'],
+  guide: ['protocol', 'segmentation', 'scoring', 'plan', 'words'],
   validation: ['protocol', 'keypoints', 'geometry', 'measurement', 'scoring', 'session'],
 
   frames: [],
@@ -61,7 +61,17 @@ const rooms = {
     'live',
   ],
   headless: ['analysis', 'frames', 'pose', 'session', 'measurement', 'keypoints', 'protocol', 'words'],
-  commands: ['headless', 'session', 'validation', 'measurement', 'scoring', 'keypoints', 'protocol', 'words'],
+  commands: [
+    'headless',
+    'session',
+    'plan',
+    'validation',
+    'measurement',
+    'scoring',
+    'keypoints',
+    'protocol',
+    'words',
+  ],
 };
 
 /** Packages that one room alone may import. */

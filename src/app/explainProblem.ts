@@ -1,4 +1,5 @@
 import { SessionProblem } from '../session/sessionProblem';
+import { PlanProblem } from '../plan/planProblem';
 import { VideoProblem } from '../frames/videoProblem';
 
 /** Something that stopped the work, as it is told to the person: what, why, what to do now. */
@@ -16,6 +17,7 @@ export function explainProblem(error: unknown, doing: string): Problem {
   if (error instanceof VideoProblem) return { title: 'This video can’t be used', sentence: error.message };
   if (error instanceof SessionProblem)
     return { title: 'This session document can’t be opened', sentence: error.message };
+  if (error instanceof PlanProblem) return { title: 'This plan can’t be opened', sentence: error.message };
   const detail = error instanceof Error && error.message !== '' ? error.message : 'no reason was given';
   return {
     title: `This could not ${doing}`,

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { documentJsonSchema } from '../../../src/commands/tools/documentJsonSchema';
 
 describe('documentJsonSchema(kind)', () => {
-  it.each(['session', 'visit'] as const)(
+  it.each(['plan', 'session', 'visit'] as const)(
     'is what docs/%s.schema.json says (npm run schema writes it anew)',
     (kind) => {
       const committed = readFileSync(new URL(`../../../docs/${kind}.schema.json`, import.meta.url), 'utf8');
