@@ -1,0 +1,85 @@
+import { describe, expect, it } from 'vitest';
+import { holdIds } from '../../../src/protocol/holds';
+import { needIds, needWords } from '../../../src/protocol/needs';
+import { painWords, scaleQuestions } from '../../../src/protocol/painScale';
+import { redFlags } from '../../../src/protocol/redFlags';
+import { findTask, taskIds } from '../../../src/protocol/tasks';
+import { findSetup } from '../../../src/protocol/taskSetups';
+import { sides } from '../../../src/protocol/side';
+import { unfit } from '../../support/unfitWords';
+
+const all = [...taskIds, ...holdIds];
+
+describe('findSetup(task, side)', () => {
+  it.each(all)('speaks of %s in whole sentences, for either side', (task) => {
+    for (const side of sides) {
+      const { setUp, startLine, camera } = findSetup(task, side);
+      for (const sentence of [...setUp, startLine, camera ?? 'None.']) {
+        expect(sentence).toMatch(/^[A-Z][^{}]*\.$/);
+        expect(sentence).not.toMatch(unfit);
+      }
+    }
+  });
+
+  it('names the working side and the other one', () => {
+    expect(findSetup('split-stance-sit-to-stand', 'left').setUp).toContain(
+      'Put your left foot in front and your right foot a little behind it.',
+    );
+  });
+
+  it('begins seated where there is a seat, and asks for the chair there alone', () => {
+    for (const task of taskIds) {
+      const { start, needs } = findSetup(task, 'right');
+      expect(start).toBe(findTask(task).shape === 'rise' ? 'seated' : 'standing');
+      expect(needs.includes('chair')).toBe(start === 'seated');
+    }
+  });
+
+  it('asks for easy bends exactly where the view is told from the feet alone', () => {
+    for (const task of taskIds) {
+      const fromFeet = findTask(task).viewSigns.every((sign) => sign === 'feet' || sign === 'stance-foot');
+      expect(findSetup(task, 'right').easyBends).toBe(fromFeet);
+    }
+  });
+});
+
+describe('needWords', () => {
+  it('has a sentence for each', () => {
+    for (const need of needIds) expect(needWords[need].sentence).toMatch(/^[A-Z].*\.$/);
+  });
+});
+
+describe('redFlags', () => {
+  it('each leads to a professional, and names no disease', () => {
+    for (const { words, advice } of redFlags) {
+      expect(advice).toMatch(/^Do not exercise\. .*(doctor|therapist)/);
+      expect(words).toMatch(/^[a-z].*[a-z]$/);
+      expect(`${words} ${advice}`).not.toMatch(/thrombo|arthritis|fracture|infection|clot/i);
+    }
+    expect(new Set(redFlags.map(({ id }) => id)).size).toBe(redFlags.length);
+  });
+});
+
+describe('painWords(score)', () => {
+  it('grows with the score', () => {
+    expect([0, 1, 3, 4, 6, 7, 9, 10].map(painWords)).toEqual([
+      'no pain',
+      'a little pain',
+      'a little pain',
+      'some pain',
+      'some pain',
+      'strong pain',
+      'strong pain',
+      'the worst pain you can think of',
+    ]);
+  });
+});
+
+describe('scaleQuestions', () => {
+  it('are questions with both ends in words', () => {
+    for (const { question, lowest, highest } of Object.values(scaleQuestions)) {
+      expect(question).toMatch(/\?$/);
+      expect(lowest).not.toBe(highest);
+    }
+  });
+});
