@@ -1,0 +1,28 @@
+import type { GuidePress } from './guideEvent';
+import type { GuideState } from './guideState';
+
+const always: readonly GuidePress[] = ['stop-pain', 'end'];
+
+/** What can be pressed where the guide stands; everything else is passed over. */
+export function allowedPresses({ phase, pausedFrom }: GuideState): readonly GuidePress[] {
+  switch (phase) {
+    case 'placing':
+      return ['start-anyway', 'pause', 'end-set', ...always];
+    case 'bends':
+    case 'standing':
+    case 'ready':
+    case 'countdown':
+    case 'working':
+      return ['pause', 'end-set', ...always];
+    case 'paused':
+      return pausedFrom === 'resting' ? ['resume', ...always] : ['resume', 'end-set', ...always];
+    case 'resting':
+      return ['skip-rest', 'pause', ...always];
+    case 'finishing':
+    case 'set-done':
+      return always;
+    case 'all-done':
+    case 'stopped':
+      return [];
+  }
+}

@@ -1,0 +1,4 @@
+/** With a capital letter in front. */
+export function capitalised(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,47 @@
+import { advanceGuide, startGuide } from './advanceGuide';
+import type { GuideEffect } from './guideEffect';
+import type { GuideEvent } from './guideEvent';
+import type { GuideOptions, GuideState } from './guideState';
+import { readGuide, type GuideView } from './readGuide';
+
+export interface Guide {
+  send(event: GuideEvent): void;
+  state(): GuideState;
+  view(): GuideView;
+}
+
+/**
+ * The way through all sets, with what it wants done handed on at once; see advanceGuide.
+ *
+ * @param act  does what the guide wants; what it sends back meanwhile is taken in afterwards
+ */
+export function createGuide(options: GuideOptions, nowMs: number, act: (effect: GuideEffect) => void): Guide {
+  let { state, effects } = startGuide(options, nowMs);
+  const waiting: GuideEvent[] = [];
+  let isActing = false;
+  const work = () => {
+    if (isActing) return;
+    isActing = true;
+    try {
+      for (;;) {
+        const wanted = effects;
+        effects = [];
+        wanted.forEach(act);
+        const event = waiting.shift();
+        if (event === undefined) return;
+        ({ state, effects } = advanceGuide(options, state, event));
+      }
+    } finally {
+      isActing = false;
+    }
+  };
+  work();
+  return {
+    send(event) {
+      waiting.push(event);
+      work();
+    },
+    state: () => state,
+    view: () => readGuide(options, state),
+  };
+}

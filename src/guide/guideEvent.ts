@@ -1,0 +1,34 @@
+import type { Judgement } from '../scoring/judge';
+
+/** What the person can press, where it is offered; see readGuide. */
+export const guidePresses = [
+  'pause',
+  'resume',
+  'start-anyway',
+  'skip-rest',
+  'end-set',
+  'stop-pain',
+  'end',
+] as const;
+export type GuidePress = (typeof guidePresses)[number];
+
+/** How one repetition went, as far as it is known while it is counted. */
+export type HeardVerdict = Pick<Judgement, 'verdict' | 'direction'>;
+
+/** Everything that the guide hears of. The time comes with ticks alone, at least four a second. */
+export type GuideEvent =
+  /** @param nowMs  any clock that only goes forward */
+  | { kind: 'tick'; nowMs: number }
+  /** Whether the person, as filmed now, can be measured; the line says what to move. */
+  | { kind: 'placing'; isGood: boolean; line: string | null }
+  /** Whether somebody is in the picture. */
+  | { kind: 'person'; isPresent: boolean }
+  /** Null where it can't be told. */
+  | { kind: 'posture'; posture: 'seated' | 'standing' | null }
+  /** A repetition has ended; null where nothing is known of how it went. */
+  | { kind: 'repetition'; heard: HeardVerdict | null }
+  /** Whether the device keeps up with counting along. */
+  | { kind: 'counting'; works: boolean }
+  | { kind: 'camera'; works: boolean }
+  | { kind: 'page'; isVisible: boolean }
+  | { kind: 'press'; press: GuidePress };

@@ -1,0 +1,90 @@
+import { stopCounting } from '../counting';
+import type { GuidePhase, PauseReason } from '../guideState';
+import { guideTimes } from '../guideTimes';
+import { lines, pauseLines } from '../lines';
+import { discardRecording, pauseRecording } from '../recording';
+import { enter, hasWorked, lastedMs, needsCamera, say, tone, type Turn } from '../turn';
+import { closePart, endSet } from './closing';
+import { enterPlacing, isGone } from './placing';
+import { enterReady } from './ready';
+
+const begun: readonly GuidePhase[] = ['ready', 'countdown', 'working'];
+const beforeStart: readonly GuidePhase[] = ['placing', 'bends', 'standing'];
+
+/** Pauses where the page is hidden, the camera has ended or the person has left, if that matters in this phase. */
+export function pauseWhereNeeded(turn: Turn): boolean {
+  const { state } = turn;
+  const inSet = [...beforeStart, ...begun, 'finishing'].includes(state.phase);
+  const reason = inSet ? hindrance(turn) : null;
+  if (reason === null) return false;
+  // All repetitions are done: there is nothing to come back for.
+  if (state.phase === 'finishing') endSet(turn, null);
+  else pause(turn, reason);
+  return true;
+}
+
+function hindrance(turn: Turn): PauseReason | null {
+  const { isVisible, cameraWorks, phase } = turn.state;
+  if (!isVisible) return 'page-hidden';
+  if (!needsCamera(turn)) return null;
+  if (!cameraWorks) return 'camera-ended';
+  return begun.includes(phase) && isGone(turn) ? 'left-picture' : null;
+}
+
+export function pause(turn: Turn, reason: PauseReason): void {
+  const { state } = turn;
+  const from = state.phase;
+  state.pausedAfterMs = lastedMs(turn);
+  stopCounting(turn);
+  if (reason === 'camera-ended') endPart(turn);
+  else if (beforeStart.includes(from) && !hasWorked(turn)) discardRecording(turn);
+  else pauseRecording(turn);
+  enter(turn, 'paused');
+  state.pauseReason = reason;
+  state.pausedFrom = from;
+  tone(turn, 'pause');
+  say(turn, pauseLines[reason], 'now');
+}
+
+/** What the camera saw up to its end is kept, and the rest of the set becomes a part of its own. */
+function endPart(turn: Turn): void {
+  if (hasWorked(turn)) closePart(turn, 'the camera stopped');
+  else discardRecording(turn);
+}
+
+export function followPaused(turn: Turn): void {
+  const { state } = turn;
+  if (!state.cameraWorks && state.recording !== 'off') endPart(turn);
+  if (state.pauseReason !== 'left-picture') return;
+  const reason = hindrance(turn);
+  if (reason !== null) {
+    state.pauseReason = reason;
+    return say(turn, pauseLines[reason], 'now');
+  }
+  // Whoever comes back into the picture can't press anything, and need not.
+  if (state.isPresent && state.nowMs - state.presentChangeMs >= guideTimes.back) {
+    state.isResuming = true;
+    say(turn, lines.placedAgain, 'now');
+    enterReady(turn);
+  }
+}
+
+/** Goes on by a press: whoever pressed has to walk back to the place first. */
+export function resume(turn: Turn): void {
+  const { state } = turn;
+  const from = state.pausedFrom;
+  if (from === 'resting') {
+    enter(turn, 'resting');
+    state.sinceMs -= state.pausedAfterMs;
+    return;
+  }
+  if (!state.isVisible) return;
+  if (!needsCamera(turn)) {
+    state.isResuming = hasWorked(turn);
+    return enterReady(turn);
+  }
+  if (!state.cameraWorks) return say(turn, lines.cameraMissing, 'now');
+  state.isResuming = state.isResuming || (from !== null && begun.includes(from));
+  state.startAnywayMs = null;
+  enterPlacing(turn);
+}

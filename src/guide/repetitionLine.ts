@@ -1,0 +1,55 @@
+import type { FeedbackMode } from '../plan/planDocument';
+import { capitalised } from './capitalised';
+import type { HeardVerdict } from './guideEvent';
+import { numberWord } from './numberWord';
+
+/** What is heard and read when a repetition was counted. */
+export interface CountLine {
+  line: string;
+  caption: string;
+  tone: 'tick' | 'outside';
+}
+
+/** Counted down in words at the end of a set. */
+const countedDown = 3;
+
+/**
+ * The count, what the plan wants said of the repetition, and how many are left of the last three.
+ *
+ * @param count  of this repetition, from 1
+ */
+export function repetitionLine(
+  count: number,
+  prescribed: number,
+  heard: HeardVerdict | null,
+  feedback: FeedbackMode,
+  outsideSound: boolean,
+): CountLine {
+  const told = feedbackLine(heard, feedback);
+  const isOutside = feedback === 'every-repetition' || feedback === 'only-outside';
+  const left = leftLine(prescribed - count);
+  const rest = [told, left].filter((part) => part !== null);
+  return {
+    line: [`${capitalised(numberWord(count))}.`, ...rest].join(' '),
+    caption: [`${count} of ${prescribed}.`, ...rest].join(' '),
+    tone: isOutside && outsideSound && heard?.verdict === 'out-of-line' ? 'outside' : 'tick',
+  };
+}
+
+function leftLine(left: number): string | null {
+  if (left === 0) return 'That was the last one.';
+  if (left === 1) return 'One more.';
+  return left <= countedDown ? `${capitalised(numberWord(left))} more.` : null;
+}
+
+function feedbackLine(heard: HeardVerdict | null, feedback: FeedbackMode): string | null {
+  if (heard === null || feedback === 'after-the-set' || feedback === 'none') return null;
+  if (heard.verdict === 'out-of-line') {
+    return heard.direction === 'inward'
+      ? 'Let the knee go out a little, over the foot.'
+      : 'Let the knee come in a little, over the foot.';
+  }
+  if (feedback === 'only-outside') return null;
+  if (heard.verdict === 'in-line') return 'Knee over the foot, good.';
+  return heard.verdict === 'near-limit' ? 'Close to the edge.' : null;
+}
