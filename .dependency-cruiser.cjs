@@ -23,7 +23,7 @@ const rooms = {
   pose: ['keypoints'],
   analysis: ['frames', 'pose', 'keypoints'],
   camera: [],
-  sound: [],
+  sound: ['guide'],
   storage: ['protocol', 'keypoints', 'session'],
   live: ['camera', 'pose', 'keypoints', 'segmentation', 'measurement', 'scoring', 'protocol'],
   drawing: ['geometry', 'keypoints', 'measurement', 'scoring', 'protocol'],

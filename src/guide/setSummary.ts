@@ -1,0 +1,96 @@
+import type { Judgement } from '../scoring/judge';
+import { reasonWords } from '../words/reasonWords';
+
+/** A set in plain words for whoever did it; no diagnosis, no numbers of degrees. */
+export interface SetSummary {
+  /** One thing done well. */
+  well: string;
+  /** One thing to practise. */
+  practise: string;
+  /** What could not be measured, and what to change; null where all was. */
+  unmeasured: string | null;
+}
+
+type JudgedRepetition = Pick<Judgement, 'verdict' | 'direction' | 'reason'>;
+
+/**
+ * @param judged  the repetitions of the set, in order
+ * @param prescribed  repetitions asked for; null without a plan
+ */
+export function setSummary(judged: readonly JudgedRepetition[], prescribed: number | null): SetSummary {
+  const measured = judged.filter(({ verdict }) => verdict !== 'not-measured');
+  const unmeasured = unmeasuredSentence(judged, measured.length);
+  if (judged.length === 0) {
+    return {
+      well: 'You took the time for it.',
+      practise:
+        'No repetition was seen, so nothing can be said about this set. Next time go slowly, and all the way.',
+      unmeasured: null,
+    };
+  }
+  if (measured.length === 0) {
+    return {
+      well: doneSentence(judged.length, prescribed),
+      practise:
+        'The camera could not see how your knee moved, so there is nothing to say about it this time.',
+      unmeasured,
+    };
+  }
+  const inLine = measured.filter(({ verdict }) => verdict === 'in-line').length;
+  const well =
+    inLine === 0
+      ? doneSentence(judged.length, prescribed)
+      : `In ${share(inLine, measured.length)} your knee stayed over the foot.`;
+  return { well, practise: practiseSentence(measured), unmeasured };
+}
+
+function doneSentence(done: number, prescribed: number | null): string {
+  if (prescribed !== null && prescribed > 1 && done === prescribed) return `You did all ${times(done)}.`;
+  return `You did ${times(done)}.`;
+}
+
+/** The way in which the knee went off more often is the one to practise; where none did, the edge it came close to. */
+function practiseSentence(measured: readonly JudgedRepetition[]): string {
+  const outside = measured.filter(({ verdict }) => verdict === 'out-of-line');
+  const near = measured.filter(({ verdict }) => verdict === 'near-limit');
+  if (outside.length === 0 && near.length === 0) {
+    return 'Keep it like this: slow, and the knee over the middle of the foot.';
+  }
+  const told = outside.length > 0 ? outside : near;
+  const inward = told.filter(({ direction }) => direction === 'inward').length;
+  const outward = told.length - inward;
+  const went = outside.length > 0 ? 'went' : 'came close to the edge,';
+  if (inward === outward) {
+    return `Your knee ${went} sometimes inward, sometimes outward. Go slowly, and keep it over the middle of the foot.`;
+  }
+  const isInward = inward > outward;
+  const count = share(Math.max(inward, outward), measured.length);
+  const [way, cue] = isInward
+    ? ['inward, towards the other knee', 'Guide it out a little']
+    : ['outward, away from the other knee', 'Guide it in a little'];
+  return `In ${count} your knee ${went} ${way}. ${cue}, over the middle of the foot.`;
+}
+
+function unmeasuredSentence(judged: readonly JudgedRepetition[], measured: number): string | null {
+  const left = judged.length - measured;
+  if (left === 0) return null;
+  const reasons = judged.flatMap(({ verdict, reason }) =>
+    verdict === 'not-measured' && reason !== null ? [reason] : [],
+  );
+  const often = (reason: string) => reasons.filter((other) => other === reason).length;
+  const [main] = [...reasons].sort((a, b) => often(b) - often(a));
+  const fact = `${left} of ${times(judged.length)} could not be measured`;
+  if (main === undefined) return `${fact}.`;
+  const { short, advice } = reasonWords[main];
+  return main === 'thigh-foreshortened' ? `${fact}: ${short}.` : `${fact}: ${short}. ${advice}`;
+}
+
+/** '2 of 6 repetitions', 'all 6 repetitions'. */
+function share(count: number, of: number): string {
+  if (count < of) return `${count} of ${times(of)}`;
+  return of === 1 ? 'the one repetition that was measured' : `all ${times(of)}`;
+}
+
+function times(count: number): string {
+  return `${count} ${count === 1 ? 'repetition' : 'repetitions'}`;
+}

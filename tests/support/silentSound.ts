@@ -1,0 +1,28 @@
+import type { Sound, SpokenLine } from '../../src/sound/sound';
+
+/** A sound that gives none, and keeps what it was asked for. */
+export interface SilentSound extends Sound {
+  said: SpokenLine[];
+  tones: string[];
+  isUnlocked: boolean;
+}
+
+export function createSilentSound(onCaption: (caption: string) => void = () => undefined): SilentSound {
+  const sound: SilentSound = {
+    said: [],
+    tones: [],
+    isUnlocked: false,
+    unlock() {
+      sound.isUnlocked = true;
+    },
+    say(line) {
+      sound.said.push(line);
+      onCaption(line.caption);
+    },
+    tone: (kind) => sound.tones.push(kind),
+    setOn: () => undefined,
+    hasVoice: () => false,
+    close: () => undefined,
+  };
+  return sound;
+}
