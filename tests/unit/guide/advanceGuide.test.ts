@@ -358,6 +358,7 @@ describe('advanceGuide(options, state, event): feedback', () => {
     const walk = atWork().repeat(2).send({ kind: 'counting', works: false }).repeat(6);
     expect(walk.said().filter((line) => line.startsWith('This device is too slow'))).toHaveLength(1);
     expect(walk.view().count).toBeNull();
+    expect(walk.state.count).toBe(5);
     expect(walk.state).toMatchObject({ phase: 'working', recording: 'on' });
     walk.press('end-set');
     expect(walk.state.results).toMatchObject([{ counted: null, cutShort: null, isRecorded: true }]);
