@@ -36,7 +36,7 @@ export function measure(track: KeypointTrack, setup: Setup): Measurement {
   const view =
     working === null
       ? null
-      : seeView(working, leg(otherSide(setup.side)), task, setup.side, focalPx, excursion);
+      : seeView(working, leg(otherSide(setup.side)), task, setup.side, focalPx, excursion, setup.bends);
   const curves = view === null ? unseenCurves(points, setup.side) : frontalCurves(points, view, setup.side);
   const others = view === null ? null : otherMeasures(points, view, setup.side, heights.hips);
   const signals = { timesMs: points.timesMs, excursion: excursion ?? [], shoulderHeight: heights.shoulders };

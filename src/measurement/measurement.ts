@@ -1,6 +1,7 @@
 import type { Side } from '../protocol/side';
 import type { TaskId } from '../protocol/tasks';
 import type { Completeness, RepetitionEvents } from '../segmentation/findRepetitions';
+import type { BendsView } from '../view/bendsView';
 import type { YawEstimate } from '../view/fuseCues';
 import type { Curve, MissingReason } from './curve';
 import type { OtherMeasureId } from './otherMeasures';
@@ -14,6 +15,8 @@ export interface Setup {
   side: Side;
   /** Turns shares of leg length into centimetres; nothing is measured from it. */
   bodyHeightCm?: number | undefined;
+  /** How the body stood to the camera in bends before the set, where the camera has not moved since. */
+  bends?: BendsView | undefined;
 }
 
 /** A value with the moment at which it stands. */

@@ -1,5 +1,6 @@
 import { otherSide, type Side } from '../protocol/side';
 import type { Task } from '../protocol/tasks';
+import type { BendsView } from '../view/bendsView';
 import type { ErrorSources } from '../view/errorBand';
 import { squareToBody, type FrontalLeg } from '../view/frontalKneeAngle';
 import { fuseCues, type YawEstimate } from '../view/fuseCues';
@@ -32,6 +33,7 @@ export interface View {
 /**
  * @param other  null where the other leg was never seen
  * @param excursion  hip height, 0 at rest and 1 at the far end; null where the hips never move
+ * @param bends  what two-legged bends before the recording showed, where there were any
  */
 export function seeView(
   working: ViewedLeg,
@@ -40,6 +42,7 @@ export function seeView(
   workingSide: Side,
   focalPx: number,
   excursion: Float64Array | null,
+  bends?: BendsView,
 ): View {
   const samples = working.picture.seen.length;
   const rest = mark(samples, excursion, (value) => value < endShare);
@@ -51,7 +54,7 @@ export function seeView(
   >;
   // Without the other leg only what the working foot says is left.
   const signs = other === null ? (['stance-foot'] as const) : viewSigns;
-  const yaw = fuseCues(readViewCues({ legs, workingSide, focalPx, upright, bent }, signs));
+  const yaw = fuseCues(readViewCues({ legs, workingSide, focalPx, upright, bent, bends }, signs));
   return {
     working,
     frontal: squareToBody(working.lifted, yaw.yawDeg),

@@ -8,6 +8,8 @@ export interface DocumentKind<Value> {
   format: string;
   version: number;
   schema: z.ZodType<Value>;
+  /** Makes a document of this version of one of an older version; left out where there is none. */
+  bringUp?(older: object, version: number): object;
 }
 
 /**
@@ -30,8 +32,10 @@ export function readJson(text: string, name: string): unknown {
  * @throws SessionProblem  with a sentence that says what is wrong and what to do
  */
 export function readDocument<Value>(data: unknown, kind: DocumentKind<Value>): Value {
-  checkVersion(data, kind);
-  const result = kind.schema.safeParse(data);
+  const version = checkVersion(data, kind);
+  const isOlder = version !== null && version < kind.version;
+  const current = isOlder ? (kind.bringUp?.(data as object, version) ?? data) : data;
+  const result = kind.schema.safeParse(current);
   if (result.success) return result.data;
   const [issue] = result.error.issues;
   const where = issue === undefined || issue.path.length === 0 ? 'the document' : `"${issue.path.join('.')}"`;
@@ -40,7 +44,8 @@ export function readDocument<Value>(data: unknown, kind: DocumentKind<Value>): V
   );
 }
 
-function checkVersion(data: unknown, kind: Omit<DocumentKind<unknown>, 'schema'>): void {
+/** @returns  the document's version; null where it gives none that is a number */
+function checkVersion(data: unknown, kind: Omit<DocumentKind<unknown>, 'schema'>): number | null {
   const { format, version } = (typeof data === 'object' && data !== null ? data : {}) as Record<
     string,
     unknown
@@ -53,4 +58,5 @@ function checkVersion(data: unknown, kind: Omit<DocumentKind<unknown>, 'schema'>
       `This ${kind.name} is of version ${version}; this program reads up to ${kind.version}. Update the program.`,
     );
   }
+  return typeof version === 'number' ? version : null;
 }

@@ -12,7 +12,7 @@ import { verdicts } from '../scoring/judge';
 import type { DocumentKind } from './readDocument';
 
 /** Raised when a field is added, changes its meaning or goes; older versions are brought up on reading. */
-export const sessionVersion = 1;
+export const sessionVersion = 2;
 
 /** Longest recording that is read: 30 minutes at 60 frames a second. */
 export const mostFrames = 108_000;
@@ -45,6 +45,17 @@ const curve = z.strictObject({
     .describe('Runs of samples without a value (both ends included), with the reason.'),
 });
 
+const yawDeg = finite.min(-180).max(180);
+const bends = z
+  .strictObject({
+    yawDeg,
+    sdDeg: finite.min(0),
+    footDeg: z
+      .strictObject({ left: yawDeg.nullable(), right: yawDeg.nullable() })
+      .describe('How each foot pointed in the picture; null where unseen.'),
+  })
+  .describe('How the body stood to the camera in two-legged bends before the set, camera unmoved.');
+
 const setup = z.strictObject({
   task: z.enum(taskIds),
   side: z.enum(sides).describe("The person's own side."),
@@ -53,6 +64,7 @@ const setup = z.strictObject({
     .max(bodyHeightRangeCm.max)
     .optional()
     .describe('Turns shares of leg length into centimetres; left out where it is not known.'),
+  bends: bends.optional(),
 });
 
 const limits = z.strictObject({ kneeInwardDeg: limitDeg, kneeOutwardDeg: limitDeg });
@@ -170,4 +182,6 @@ export const sessionKind: DocumentKind<SessionDocument> = {
   format: 'overfoot-session',
   version: sessionVersion,
   schema: sessionSchema,
+  // Version 2 only added what bends before a set showed: one of version 1 is one of version 2 without them.
+  bringUp: (older, version) => (version === 1 ? { ...older, version: sessionVersion } : older),
 };
