@@ -15,7 +15,7 @@ const rooms = {
   session: ['protocol', 'keypoints', 'measurement', 'scoring', 'view'],
   words: ['protocol', 'measurement', 'scoring'],
   plan: ['protocol'],
-  placing: ['protocol', 'keypoints', 'signal', 'view', 'measurement'],
+  placing: ['protocol', 'keypoints', 'signal', 'geometry', 'view', 'measurement', 'scoring'],
   guide: ['protocol', 'segmentation', 'scoring', 'plan', 'words'],
   validation: ['protocol', 'keypoints', 'geometry', 'measurement', 'scoring', 'session'],
 

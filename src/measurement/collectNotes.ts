@@ -8,7 +8,7 @@ import type { View } from './seeView';
 import type { SmoothPoints } from './smoothPoints';
 
 /** Below this frame rate a fast repetition falls between the frames, Hz: common practice, no source. */
-const leastFrameRateHz = 15;
+export const leastFrameRateHz = 15;
 /** With a person in less than this share of the frames, nobody was filmed. */
 const leastPersonShare = 0.1;
 

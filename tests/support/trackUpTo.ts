@@ -1,0 +1,18 @@
+import { keypointCount } from '../../src/keypoints/keypointNames';
+import type { KeypointTrack } from '../../src/keypoints/keypointTrack';
+
+/** What has been seen up to a time, as it comes in live. */
+export function trackUpTo(
+  { timesMs, xPx, yPx, score, ...size }: KeypointTrack,
+  untilMs: number,
+): KeypointTrack {
+  const frames = timesMs.filter((timeMs) => timeMs <= untilMs).length;
+  const points = frames * keypointCount;
+  return {
+    ...size,
+    timesMs: timesMs.subarray(0, frames),
+    xPx: xPx.subarray(0, points),
+    yPx: yPx.subarray(0, points),
+    score: score.subarray(0, points),
+  };
+}
