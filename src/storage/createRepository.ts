@@ -1,0 +1,135 @@
+import { readSession } from '../session/readSession';
+import { readVisit } from '../session/readVisit';
+import { createSets, savingVisit } from './createSets';
+import { createTrackingRows } from './createTrackingRows';
+import { planRecordSchema, sessionFactsSchema, type PlanRecord, type SessionFacts } from './keptSchemas';
+import { createMarks, type Marks } from './marks';
+import { findKept, listKept, readKept } from './readKept';
+import type { Records } from './records';
+import type { Repository } from './repository';
+import { removingSession, removingTracking, savingSession, videoNamesOf } from './sessionChanges';
+import { StorageProblem, storageProblem } from './storageProblem';
+import type { Videos } from './videos';
+
+export interface RepositoryParts {
+  records: Records;
+  videos: Videos;
+  lasting: Repository['lasting'];
+  marks?: Marks;
+  now?: () => Date;
+  /** The browser's own account of storage; undefined where it gives none. */
+  storage?: Pick<StorageManager, 'estimate' | 'persist'> | undefined;
+}
+
+const readFacts = (value: unknown) => readKept(value, sessionFactsSchema);
+const readPlan = (value: unknown) => readKept(value, planRecordSchema);
+
+/** The repository over tables, videos and marks of any kind. */
+export function createRepository({
+  records,
+  videos,
+  lasting,
+  marks = createMarks(),
+  now = () => new Date(),
+  storage = globalThis.navigator?.storage,
+}: RepositoryParts): Repository {
+  const findFacts = async (id: string): Promise<SessionFacts> => {
+    const facts = await findKept(records, 'facts', id, readFacts);
+    if (facts === null) throw storageProblem('missing');
+    return facts;
+  };
+  const removeVideos = async (ids: readonly string[]) => {
+    for (const name of ids.flatMap(videoNamesOf)) await videos.remove(name);
+  };
+
+  return {
+    lasting,
+    visits: {
+      async list() {
+        const listed = await listKept(records, 'visits', readVisit);
+        listed.found.sort(newestFirst(({ startedAt }) => startedAt));
+        return listed;
+      },
+      find: (id) => findKept(records, 'visits', id, readVisit),
+      save: async (visit) => records.apply(savingVisit(visit)),
+      async remove(id) {
+        const { found } = await listKept(records, 'facts', readFacts);
+        const ids = found.filter(({ visitId }) => visitId === id).map((facts) => facts.id);
+        await records.apply([{ remove: 'visits', key: id }, ...ids.flatMap(removingSession)]);
+        await removeVideos(ids);
+      },
+    },
+    sessions: {
+      async list() {
+        const listed = await listKept(records, 'facts', readFacts);
+        listed.found.sort(newestFirst(({ createdAt }) => createdAt));
+        return listed;
+      },
+      async find(id) {
+        const session = await findKept(records, 'sessions', id, readSession);
+        return session === null ? null : { session, facts: await findFacts(id) };
+      },
+      save: async (session, beside) => records.apply(savingSession(session, beside)),
+      async replaceFromVideo(session) {
+        const { id } = readSession(session);
+        const facts: SessionFacts = { ...(await findFacts(id)), fromVideo: 'done' };
+        await records.apply([
+          { replace: 'sessions', key: id, value: session },
+          { replace: 'facts', key: id, value: facts },
+          ...removingTracking(id),
+        ]);
+      },
+      async setFromVideo(id, fromVideo) {
+        const facts: SessionFacts = { ...(await findFacts(id)), fromVideo };
+        await records.apply([{ replace: 'facts', key: id, value: facts }, ...removingTracking(id)]);
+      },
+      async remove(id) {
+        await records.apply(removingSession(id));
+        await removeVideos([id]);
+      },
+    },
+    plans: {
+      async list() {
+        const listed = await listKept(records, 'plans', readPlan);
+        listed.found.sort(newestFirst(({ savedAt }) => savedAt));
+        return listed;
+      },
+      find: async (id) => (await findKept(records, 'plans', id, readPlan))?.text ?? null,
+      async save(id, text) {
+        const plan: PlanRecord = { id, savedAt: now().toISOString(), text };
+        if (!planRecordSchema.safeParse(plan).success || !isJson(text)) {
+          throw new StorageProblem(
+            'damaged',
+            'This plan can’t be kept: it is not a document that this program writes. Ask for it again where it came from.',
+          );
+        }
+        await records.apply([{ put: 'plans', key: id, value: plan }]);
+      },
+      remove: (id) => records.apply([{ remove: 'plans', key: id }]),
+    },
+    videos: { read: (name) => videos.read(name), list: () => videos.list() },
+    ...createSets(records, videos, marks),
+    trackingRows: createTrackingRows(records),
+    takeTurn: (work, signal) => marks.hold(`overfoot-turn:${work}`, signal),
+    async space() {
+      const { usage, quota } = (await storage?.estimate().catch(() => undefined)) ?? {};
+      if (usage === undefined || quota === undefined) return null;
+      return { usedBytes: usage, freeBytes: Math.max(0, quota - usage) };
+    },
+    askToPersist: async () => (await storage?.persist().catch(() => false)) ?? false,
+    close: () => records.close(),
+  };
+}
+
+function newestFirst<Value>(dateOf: (value: Value) => string): (a: Value, b: Value) => number {
+  return (a, b) => Date.parse(dateOf(b)) - Date.parse(dateOf(a));
+}
+
+function isJson(text: string): boolean {
+  try {
+    JSON.parse(text);
+    return true;
+  } catch {
+    return false;
+  }
+}

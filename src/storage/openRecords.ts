@@ -1,0 +1,74 @@
+import { Dexie, type DexieOptions, type Table } from 'dexie';
+import { tableNames, type Change, type Records, type TableName } from './records';
+import { explainStorage, storageProblem } from './storageProblem';
+
+interface Row {
+  key: string;
+  value: unknown;
+}
+
+/**
+ * Raised when tables come or go. What stands in the tables has versions of its own, which are brought up on reading,
+ * so that a document file and a kept document go the same way.
+ */
+export const databaseVersion = 1;
+
+/**
+ * Records in the browser's database.
+ *
+ * @param options  other databases than the browser's own, for tests
+ * @throws StorageProblem  refused, a private window, written by a newer version, ...
+ */
+export async function openRecords(name = 'overfoot', options: DexieOptions = {}): Promise<Records> {
+  // 'strict': a record has reached the disk when its promise resolves, so that an empty battery can't take it.
+  const database = new Dexie(name, { chromeTransactionDurability: 'strict', autoOpen: false, ...options });
+  database
+    .version(databaseVersion)
+    .stores(Object.fromEntries(tableNames.map((table) => [table, 'key'] as const)));
+  // A newer version of the program in another tab goes first; calls in this one end with a sentence from then on.
+  database.on('versionchange', () => database.close());
+  await guarded(() => database.open());
+  // Dexie opens what a newer version wrote; this program would write into it without knowing it. It counts in tenths.
+  if (Math.floor(database.backendDB().version / 10) > databaseVersion) {
+    database.close();
+    throw storageProblem('newer');
+  }
+  const table = (name: TableName): Table<Row, string> => database.table(name);
+
+  return {
+    get: (name, key) => guarded(async () => (await table(name).get(key))?.value),
+    list: (name, prefix = '') => guarded(() => table(name).where(':id').startsWith(prefix).toArray()),
+    apply: (changes) =>
+      guarded(() =>
+        database.transaction('rw', [...new Set(changes.map(tableOf))], async () => {
+          for (const change of changes) await applyTo(table(tableOf(change)), change);
+        }),
+      ),
+    close: () => database.close(),
+  };
+}
+
+function tableOf(change: Change): TableName {
+  return 'put' in change ? change.put : 'replace' in change ? change.replace : change.remove;
+}
+
+async function applyTo(table: Table<Row, string>, change: Change): Promise<void> {
+  const { key } = change;
+  if ('remove' in change) {
+    if (change.andBelow === true) await table.where(':id').startsWith(key).delete();
+    else await table.delete(key);
+    return;
+  }
+  if ('replace' in change && (await table.where(':id').equals(key).count()) === 0) {
+    throw storageProblem('missing');
+  }
+  await table.put({ key, value: change.value });
+}
+
+async function guarded<Value>(work: () => PromiseLike<Value>): Promise<Value> {
+  try {
+    return await work();
+  } catch (error) {
+    throw explainStorage(error);
+  }
+}

@@ -1,0 +1,68 @@
+import { createRepository } from './createRepository';
+import { createMemoryRecords } from './memoryRecords';
+import { createMemoryVideos } from './memoryVideos';
+import { openRecords } from './openRecords';
+import { openVideos } from './openVideos';
+import type { Records } from './records';
+import type { Repository } from './repository';
+import { explainStorage, StorageProblem } from './storageProblem';
+import type { Videos } from './videos';
+
+export interface OpenedRepository {
+  repository: Repository;
+  /** Why not everything can be kept on this device; null where it can. */
+  problem: StorageProblem | null;
+}
+
+/** Ways to open the two kinds of storage; tests hand in others. */
+export interface StorageOpeners {
+  openRecords: () => Promise<Records>;
+  openVideos: () => Promise<Videos>;
+}
+
+/**
+ * Opens what is kept on this device. Where the device refuses, work goes on in memory: the problem says why, and
+ * `repository.lasting` what will be gone with the tab. What a newer version wrote is never gone around.
+ *
+ * @throws StorageProblem  'newer' or 'other-tab': something is kept here, and reloading gets at it
+ */
+export async function openRepository(
+  open: StorageOpeners = { openRecords, openVideos },
+): Promise<OpenedRepository> {
+  const records = await settle(open.openRecords());
+  if (records.problem?.kind === 'newer' || records.problem?.kind === 'other-tab') throw records.problem;
+  // Videos without records of what they show would be of no use to anybody.
+  const videos = records.problem === null ? await settle(open.openVideos()) : records;
+  const kept = {
+    records: records.value ?? createMemoryRecords(),
+    videos: videos.problem === null ? videos.value : createMemoryVideos(),
+  };
+  const lasting = { records: records.problem === null, videos: videos.problem === null };
+  if (lasting.records && lasting.videos) await removeForsakenVideos(kept.records, kept.videos);
+  return { repository: createRepository({ ...kept, lasting }), problem: records.problem ?? videos.problem };
+}
+
+/** Deletes videos that belong to nothing: their set was deleted, and the page closed before the video was. */
+async function removeForsakenVideos(records: Records, videos: Videos): Promise<void> {
+  try {
+    // In this order nothing in use is missed: a set has its record before its video, and a finished one has its facts
+    // before its record goes.
+    const names = await videos.list();
+    const owners = [...(await records.list('sets')), ...(await records.list('facts'))].map(({ key }) => key);
+    for (const { name } of names) {
+      if (!owners.some((id) => name.startsWith(`${id}.`))) await videos.remove(name);
+    }
+  } catch {
+    // Nothing depends on it; it is tried again the next time.
+  }
+}
+
+async function settle<Value>(
+  opening: Promise<Value>,
+): Promise<{ value: Value; problem: null } | { value: null; problem: StorageProblem }> {
+  try {
+    return { value: await opening, problem: null };
+  } catch (error) {
+    return { value: null, problem: explainStorage(error) };
+  }
+}

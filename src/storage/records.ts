@@ -1,0 +1,24 @@
+/** The tables in which records are kept; the key stands beside the value. */
+export const tableNames = ['visits', 'sessions', 'facts', 'plans', 'sets', 'tracking', 'rows'] as const;
+export type TableName = (typeof tableNames)[number];
+
+export type Change =
+  | { put: TableName; key: string; value: unknown }
+  /** Puts only over what is there; where it is gone, nothing of the whole lot is done. */
+  | { replace: TableName; key: string; value: unknown }
+  /** Removes a record, and where `andBelow` is set all whose keys start with it. */
+  | { remove: TableName; key: string; andBelow?: boolean };
+
+/** Tables of plain data by key. What comes back is untrusted: whoever reads it checks it. */
+export interface Records {
+  get(table: TableName, key: string): Promise<unknown>;
+  /** In the order of their keys; with a prefix, only those whose keys start with it. */
+  list(table: TableName, prefix?: string): Promise<{ key: string; value: unknown }[]>;
+  /**
+   * Does all changes, or none.
+   *
+   * @throws StorageProblem  'missing' where a record to be replaced is gone, 'full', ...
+   */
+  apply(changes: readonly Change[]): Promise<void>;
+  close(): void;
+}

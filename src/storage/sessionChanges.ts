@@ -1,0 +1,42 @@
+import { readSession } from '../session/readSession';
+import type { SessionDocument } from '../session/sessionDocument';
+import type { SessionFacts } from './keptSchemas';
+import type { Change } from './records';
+import { videoName } from './videos';
+
+/** What has to change for a session to be kept; the document is checked first, so that it can be read back. */
+export function savingSession(
+  session: SessionDocument,
+  { visitId, video, fromVideo }: Pick<SessionFacts, 'visitId' | 'video' | 'fromVideo'>,
+): Change[] {
+  const { id, createdAt, setup } = readSession(session);
+  const { task, side } = setup;
+  const facts: SessionFacts = { id, createdAt, task, side, visitId, video, fromVideo };
+  return [
+    { put: 'sessions', key: id, value: session },
+    { put: 'facts', key: id, value: facts },
+  ];
+}
+
+/** What has to change for a session to be gone. */
+export function removingSession(id: string): Change[] {
+  return [{ remove: 'sessions', key: id }, { remove: 'facts', key: id }, ...removingTracking(id)];
+}
+
+/** What has to change for the rows tracked so far from a session's video to be gone. */
+export function removingTracking(id: string): Change[] {
+  return [
+    { remove: 'tracking', key: id },
+    { remove: 'rows', key: `${trackingOwner(id)}/`, andBelow: true },
+  ];
+}
+
+/** Owner of the rows that are tracked from a session's video. */
+export function trackingOwner(id: string): string {
+  return `video:${id}`;
+}
+
+/** Names that the video of a set or session can have. */
+export function videoNamesOf(id: string): string[] {
+  return [videoName(id, 'video/webm'), videoName(id, 'video/mp4')];
+}

@@ -1,0 +1,39 @@
+import { keypointCount } from '../../src/keypoints/keypointNames';
+import type { KeypointTrack, TimedRow } from '../../src/keypoints/keypointTrack';
+import { defaultLimits } from '../../src/protocol/limits';
+import type { SetStart } from '../../src/storage/keptSchemas';
+import { smallSession, smallSetup } from './smallSession';
+import { smallVisit } from './smallVisit';
+
+/** The start of the set whose session is smallSession(), in the visit smallVisit(). */
+export function smallSetStart(): SetStart {
+  const { id, createdAt, note, video, observed } = smallSession();
+  const visit = smallVisit();
+  return {
+    id,
+    startedAt: createdAt,
+    visitId: visit.id,
+    visitSet: { ...visit.sets[0]!, sessionId: null, cutShort: null },
+    setup: smallSetup,
+    limits: defaultLimits,
+    note,
+    widthPx: video.widthPx,
+    heightPx: video.heightPx,
+    model: { ...observed.model, size: 'lite' },
+    videoType: 'video/webm;codecs=vp8',
+  };
+}
+
+/** A track's frames as a tracker gives them; null where nobody is seen. */
+export function rowsOf(track: KeypointTrack): TimedRow[] {
+  return Array.from(track.timesMs, (timeMs, frame) => {
+    const row = new Float32Array(keypointCount * 3);
+    let isSeen = false;
+    for (let point = 0; point < keypointCount; point++) {
+      const at = frame * keypointCount + point;
+      row.set([track.xPx[at]!, track.yPx[at]!, track.score[at]!], point * 3);
+      isSeen ||= track.score[at]! > 0;
+    }
+    return { timeMs, row: isSeen ? row : null };
+  });
+}
