@@ -1,6 +1,7 @@
 import { SessionProblem } from '../session/sessionProblem';
 import { PlanProblem } from '../plan/planProblem';
 import { VideoProblem } from '../frames/videoProblem';
+import { StorageProblem } from '../storage/storageProblem';
 
 /** Something that stopped the work, as it is told to the person: what, why, what to do now. */
 export interface Problem {
@@ -18,6 +19,8 @@ export function explainProblem(error: unknown, doing: string): Problem {
   if (error instanceof SessionProblem)
     return { title: 'This session document can’t be opened', sentence: error.message };
   if (error instanceof PlanProblem) return { title: 'This plan can’t be opened', sentence: error.message };
+  if (error instanceof StorageProblem)
+    return { title: 'This device could not keep or find it', sentence: error.message };
   const detail = error instanceof Error && error.message !== '' ? error.message : 'no reason was given';
   return {
     title: `This could not ${doing}`,

@@ -100,11 +100,12 @@ export function fakeAdapters(): { adapters: Adapters; world: FakeWorld } {
   return { adapters, world };
 }
 
-function fakeSource(track: KeypointTrack, world: FakeWorld): FrameSource {
+export function fakeSource(track: KeypointTrack, world: FakeWorld): FrameSource {
   return {
     facts: world.facts,
-    async *frames() {
+    async *frames(_maxHeightPx, afterMs = -1) {
       for (const timeMs of track.timesMs) {
+        if (timeMs <= afterMs) continue;
         await Promise.resolve();
         const picture = { close: () => undefined } as ImageBitmap;
         yield { timeMs, picture, scale: 1 } satisfies Frame;
@@ -114,7 +115,7 @@ function fakeSource(track: KeypointTrack, world: FakeWorld): FrameSource {
   };
 }
 
-function fakeTracker(track: KeypointTrack, world: FakeWorld): PoseTracker {
+export function fakeTracker(track: KeypointTrack, world: FakeWorld): PoseTracker {
   return {
     async load(model) {
       await world.beforeLoad();
@@ -132,7 +133,7 @@ function fakeTracker(track: KeypointTrack, world: FakeWorld): PoseTracker {
   };
 }
 
-function rowOf(track: KeypointTrack, frame: number): KeypointRow {
+export function rowOf(track: KeypointTrack, frame: number): KeypointRow {
   const row = new Float32Array(keypointCount * 3);
   for (let point = 0; point < keypointCount; point++) {
     const at = frame * keypointCount + point;
