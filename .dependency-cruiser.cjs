@@ -60,7 +60,19 @@ const rooms = {
     'storage',
     'live',
   ],
-  headless: ['analysis', 'frames', 'pose', 'session', 'measurement', 'keypoints', 'protocol', 'words'],
+  headless: [
+    'app', // Without its screens: see below.
+    'analysis',
+    'frames',
+    'pose',
+    'camera',
+    'storage',
+    'session',
+    'measurement',
+    'keypoints',
+    'protocol',
+    'words',
+  ],
   commands: [
     'headless',
     'session',

@@ -39,7 +39,11 @@ export default defineConfig({
     outDir: fromHere('dist'),
     emptyOutDir: true,
     chunkSizeWarningLimit: 4000,
-    rolldownOptions: { input: [fromHere('src/index.html'), fromHere('src/headless/headless.html')] },
+    rolldownOptions: {
+      input: ['index.html', 'headless/headless.html', 'headless/storage.html'].map((page) =>
+        fromHere(`src/${page}`),
+      ),
+    },
   },
   server: { headers: threadHeaders },
   preview: { headers: threadHeaders },

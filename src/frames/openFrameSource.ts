@@ -3,6 +3,7 @@ import type { FrameSource, VideoFacts } from './frameSource';
 import { createDecodedSource } from './decodedSource';
 import { createSteppedSource } from './steppedSource';
 import { VideoProblem } from './videoProblem';
+import { wholeWebmPart } from './wholeWebmPart';
 
 const convertHint =
   'Export or convert it to MP4 with H.264 video (phones: camera settings, "most compatible"), then open that file.';
@@ -19,7 +20,8 @@ export async function openFrameSource(file: File): Promise<FrameSource> {
       `"${file.name}" is empty (0 bytes). Copy it from the camera again, then open it.`,
     );
   }
-  const input = new Input({ source: new BlobSource(file), formats: ALL_FORMATS });
+  const whole = await wholeWebmPart(file);
+  const input = new Input({ source: new BlobSource(whole), formats: ALL_FORMATS });
   try {
     const track = await readVideoTrack(input, file);
     const { facts, timesMs } = await readFacts(track, file);

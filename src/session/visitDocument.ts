@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { quadPressHold } from '../protocol/holds';
+import { holdIds } from '../protocol/holds';
 import { sides } from '../protocol/side';
 import { taskIds } from '../protocol/tasks';
 import type { DocumentKind } from './readDocument';
@@ -8,15 +8,17 @@ import type { DocumentKind } from './readDocument';
 export const visitVersion = 1;
 
 /** What can be done in a set: a task whose repetitions are measured, or a position that is held. */
-export const setTaskIds = [...taskIds, quadPressHold.id] as const;
+export const setTaskIds = [...taskIds, ...holdIds] as const;
 export type SetTaskId = (typeof setTaskIds)[number];
 
 /** Longest texts, characters; the forms that take them in keep to the same. */
 export const longestText = { patient: 60, remark: 2000, cutShort: 300 };
 
-/** Longest hold, ms: an hour. */
-const longestHoldMs = 3_600_000;
-const mostSets = 200;
+/** All holds of one set together, ms: four hours, more than the longest plan comes to. */
+const longestHeldMs = 4 * 3_600_000;
+/** More than the longest plan comes to. */
+const mostSets = 1000;
+const mostItems = 100;
 
 /** 0 to 10 in whole steps, as it is asked. */
 const score = z.int().min(0).max(10);
@@ -27,7 +29,7 @@ export const visitSetSchema = z.strictObject({
     .uuid()
     .nullable()
     .describe('The session document of the set; null where nothing was measured.'),
-  item: z.int().min(0).max(mostSets).describe('Index in the plan; 0 in a free recording.'),
+  item: z.int().min(0).max(mostItems).describe('Index in the plan; 0 in a free recording.'),
   task: z.enum(setTaskIds),
   side: z.enum(sides).describe("The person's own side."),
   number: z.int().min(1).max(mostSets).describe('Which set of this item and side, from 1.'),
@@ -39,7 +41,12 @@ export const visitSetSchema = z.strictObject({
     .max(longestText.cutShort)
     .nullable()
     .describe('Why the set ended before its time; null where it did not.'),
-  heldMs: z.number().min(0).max(longestHoldMs).nullable().describe('How long it was held; null for a task.'),
+  heldMs: z
+    .number()
+    .min(0)
+    .max(longestHeldMs)
+    .nullable()
+    .describe('How long was held in all; null for a task.'),
 });
 
 /** One home session: its sets in order, with how it felt. */
@@ -51,7 +58,7 @@ export const visitSchema = z
     startedAt: z.iso.datetime(),
     endedAt: z.iso.datetime().nullable().describe('Null while it goes on, or where it was broken off.'),
     patient: z.string().max(longestText.patient).describe('A pseudonym; empty for a free recording.'),
-    planId: z.string().min(1).max(100).nullable().describe('The plan that it followed; null without one.'),
+    planId: z.uuid().nullable().describe('The plan that it followed; null without one.'),
     painBefore: score.nullable(),
     painAfter: score.nullable(),
     effort: score.nullable(),

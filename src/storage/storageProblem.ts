@@ -56,11 +56,19 @@ const kindsByName: Record<string, Exclude<StorageProblemKind, 'failed'>> = {
   NotFoundError: 'missing',
 };
 
+/** What an error may hold; not every browser's is an Error. */
+interface Fault {
+  name: string;
+  message?: string;
+  inner?: unknown;
+  cause?: unknown;
+}
+
 /** Turns whatever a browser's storage threw into a problem with a sentence. */
 export function explainStorage(error: unknown): StorageProblem {
   for (const fault of withCauses(error)) {
     if (fault instanceof StorageProblem) return fault;
-    const kind = kindsByName[fault.name];
+    const kind = kindsByName[fault.name] ?? (isDenial(fault) ? 'refused' : undefined);
     if (kind !== undefined) return storageProblem(kind, error);
   }
   const detail = error instanceof Error && error.message !== '' ? error.message : 'no reason was given';
@@ -71,10 +79,15 @@ export function explainStorage(error: unknown): StorageProblem {
   );
 }
 
+/** Chromium tells of settings that refuse storage by an error of no name of its own. */
+function isDenial({ name, message = '' }: Fault): boolean {
+  return name === 'UnknownError' && /denied permission/i.test(message);
+}
+
 /** An error and what lies behind it: Dexie wraps the browser's own error as `inner`. */
-function withCauses(error: unknown): { name: string }[] {
-  const chain: { name: string; inner?: unknown; cause?: unknown }[] = [];
-  let at = error as { name: string; inner?: unknown; cause?: unknown } | null | undefined;
+function withCauses(error: unknown): Fault[] {
+  const chain: Fault[] = [];
+  let at = error as Fault | null | undefined;
   while (typeof at === 'object' && at !== null && !chain.includes(at)) {
     chain.push(at);
     at = (at.inner ?? at.cause) as typeof at;

@@ -9,7 +9,7 @@ export function smallVisit(): VisitDocument {
     startedAt: '2026-04-05T06:07:08.000Z',
     endedAt: '2026-04-05T06:21:08.000Z',
     patient: 'invented-heron',
-    planId: 'plan-7',
+    planId: '5d0c0f0e-4b7a-4f6f-8d5e-2a9b1c3d4e51',
     painBefore: 0,
     painAfter: 2,
     effort: 6,

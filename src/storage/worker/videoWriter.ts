@@ -41,9 +41,12 @@ async function write(chunk: Blob): Promise<void> {
   let done = 0;
   try {
     while (done < bytes.length) {
-      const wrote = handle.write(bytes.subarray(done), { at: bytesWritten + done });
-      // A full disk may write less than asked, without an error.
-      if (wrote === 0) throw new DOMException('nothing more could be written', 'QuotaExceededError');
+      const rest = bytes.subarray(done);
+      const wrote = handle.write(rest, { at: bytesWritten + done });
+      // A full device writes less than asked without an error; Chromium's private windows even tell more than asked.
+      if (!(wrote > 0 && wrote <= rest.length)) {
+        throw new DOMException('nothing more could be written', 'QuotaExceededError');
+      }
       done += wrote;
     }
     handle.flush();

@@ -3,8 +3,9 @@ import { pickRecordingType } from '../../../src/camera/pickRecordingType';
 
 describe('pickRecordingType(isSupported)', () => {
   it.each([
-    [() => true, 'video/webm;codecs=vp9'],
-    [(type: string) => !type.includes('vp9'), 'video/webm;codecs=vp8'],
+    [() => true, 'video/webm;codecs=h264'],
+    [(type: string) => !type.includes('h264'), 'video/webm;codecs=vp9'],
+    [(type: string) => !/h264|vp9/.test(type), 'video/webm;codecs=vp8'],
     [(type: string) => type.startsWith('video/mp4'), 'video/mp4;codecs=avc1.640028'],
     [(type: string) => type === 'video/mp4', 'video/mp4'],
   ])('takes the first type that the browser records (%#)', (isSupported, type) => {

@@ -91,7 +91,8 @@ describe('recordVideo(stream, sink, options)', () => {
   it('asks for a piece every half a second, of the pictures alone', () => {
     const { recorder, given } = start({ bitsPerSecond: 1234 });
     expect(recorder.asked).toEqual(['start 500']);
-    expect(given).toEqual([{ tracks: 1, options: { mimeType: 'video/webm', videoBitsPerSecond: 1234 } }]);
+    const options = { mimeType: 'video/webm', videoBitsPerSecond: 1234, videoKeyFrameIntervalDuration: 1000 };
+    expect(given).toEqual([{ tracks: 1, options }]);
   });
 
   it('refuses pieces that come less often than every second', () => {

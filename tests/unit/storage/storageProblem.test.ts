@@ -19,6 +19,12 @@ describe('explainStorage(error)', () => {
     expect(problem.message).toMatch(sentence);
   });
 
+  it('knows Chromium’s words for settings that refuse storage', () => {
+    const denied = named('UnknownError', 'The user denied permission to access the database.');
+    expect(explainStorage(denied).kind).toBe('refused');
+    expect(explainStorage(named('UnknownError', 'Internal error.')).kind).toBe('failed');
+  });
+
   it('looks behind the error that wraps another', () => {
     const wrapped = Object.assign(named('AbortError', 'aborted'), { inner: named('QuotaExceededError') });
     expect(explainStorage(wrapped).kind).toBe('full');
