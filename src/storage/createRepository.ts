@@ -71,10 +71,11 @@ export function createRepository({
       },
       save: async (session, beside) => records.apply(savingSession(session, beside)),
       async replaceFromVideo(session) {
-        const { id } = readSession(session);
+        const checked = readSession(session);
+        const { id } = checked;
         const facts: SessionFacts = { ...(await findFacts(id)), fromVideo: 'done' };
         await records.apply([
-          { replace: 'sessions', key: id, value: session },
+          { replace: 'sessions', key: id, value: checked },
           { replace: 'facts', key: id, value: facts },
           ...removingTracking(id),
         ]);

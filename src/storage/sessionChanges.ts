@@ -9,11 +9,12 @@ export function savingSession(
   session: SessionDocument,
   { visitId, video, fromVideo }: Pick<SessionFacts, 'visitId' | 'video' | 'fromVideo'>,
 ): Change[] {
-  const { id, createdAt, setup } = readSession(session);
+  const checked = readSession(session);
+  const { id, createdAt, setup } = checked;
   const { task, side } = setup;
   const facts: SessionFacts = { id, createdAt, task, side, visitId, video, fromVideo };
   return [
-    { put: 'sessions', key: id, value: session },
+    { put: 'sessions', key: id, value: checked },
     { put: 'facts', key: id, value: facts },
   ];
 }

@@ -93,6 +93,16 @@ describe('repository.sessions', () => {
     expect(await again.sessions.find(otherId(1))).toBeNull();
   });
 
+  it('brings a session up that an older version of the program kept', async () => {
+    const device = createTestDevice();
+    const records = await device.openRecords();
+    const repository = await device.open({ records });
+    await repository.sessions.save(session, beside);
+    await records.apply([{ put: 'sessions', key: session.id, value: { ...session, version: 1 } }]);
+    expect((await repository.sessions.find(session.id))?.session).toEqual(session);
+    expect(session.version).toBeGreaterThan(1);
+  });
+
   it('says what is wrong with a session that was damaged in storage', async () => {
     const device = createTestDevice();
     const records = await device.openRecords();
