@@ -9,6 +9,7 @@ export const missingReasons = [
   'thigh-foreshortened',
   'view-turned',
   'band-too-wide',
+  'no-stance',
 ] as const;
 export type MissingReason = Exclude<(typeof missingReasons)[number], 'none'>;
 

@@ -1,7 +1,6 @@
 import type { Side } from '../protocol/side';
 import { frontalKneeAngleDeg, frontalKneeDeviation, medianWhere, thighShare } from '../view/frontalKneeAngle';
 import { errorBand } from '../view/errorBand';
-import type { ViewedLeg } from '../view/readViewCues';
 import { blankCurve, reasonCode, type Curve } from './curve';
 import type { View } from './seeView';
 import { missingAt, type SmoothPoints } from './smoothPoints';
@@ -66,11 +65,6 @@ export function frontalCurves(points: SmoothPoints, view: View, side: Side): Fro
     kneeAngleBandDeg: (i) => errorBand(working.lifted, i, side, sources, frontalKneeAngleDeg),
     kneeDeviationBand: (i) => errorBand(working.lifted, i, side, sources, frontalKneeDeviation),
   };
-}
-
-/** Length of the leg in the picture when it stands, px. */
-export function legLengthPx({ segments }: ViewedLeg): number {
-  return segments.thigh + segments.shank;
 }
 
 /** Curves of a leg that was never seen whole: nothing but reasons. */

@@ -2,15 +2,22 @@ import type { KeypointTrack } from '../keypoints/keypointTrack';
 import { otherSide, type Side } from '../protocol/side';
 import { findTask } from '../protocol/tasks';
 import { findRepetitions } from '../segmentation/findRepetitions';
+import { inPlace } from '../segmentation/inPlace';
 import { scaleToExcursion } from '../segmentation/scaleToExcursion';
 import { focalLengthPx } from '../view/focalLengthPx';
+import { segmentsPx } from '../view/liftLeg';
 import { bodyHeights } from './bodyHeights';
+import { cameraRoll } from './cameraRoll';
+import { feetPaths } from './feetPaths';
 import { freeFootAside } from './freeFootAside';
 import { collectNotes } from './collectNotes';
-import { frontalCurves, legLengthPx, unseenCurves } from './frontalCurves';
+import { frontalCurves, unseenCurves } from './frontalCurves';
+import { levelPoints } from './levelPoints';
 import { measureRepetition } from './measureRepetition';
 import { measuringVersion, type Measurement, type Setup } from './measurement';
 import { mapOthers, otherMeasures } from './otherMeasures';
+import { pictureLeg } from './pictureLeg';
+import { restMoments } from './restMoments';
 import { seeView } from './seeView';
 import { smoothPoints } from './smoothPoints';
 import { viewedLeg } from './viewedLeg';
@@ -25,21 +32,31 @@ import { viewedLeg } from './viewedLeg';
  */
 export function measure(track: KeypointTrack, setup: Setup): Measurement {
   const task = findTask(setup.task);
-  const points = smoothPoints(track);
+  const seen = smoothPoints(track);
+  const segments = segmentsPx(pictureLeg(seen, setup.side, track));
+  const lengthPx = segments === null ? null : segments.thigh + segments.shank;
+  const heights = bodyHeights(seen, lengthPx);
+  const feet = feetPaths(seen, lengthPx);
+  const movement = task.shape === 'reach' ? freeFootAside(seen, setup.side, lengthPx) : heights.hips;
+  const excursion = scaleToExcursion(task, movement, inPlace(feet, seen.timesMs.length));
+  const moments = restMoments(task, excursion, seen.timesMs.length);
+  const roll = cameraRoll(seen, moments.upright);
+  const points = levelPoints(seen, roll.rollDeg, track);
   const focalPx = focalLengthPx(track.widthPx, track.heightPx);
   const leg = (side: Side) => viewedLeg(points, side, track, focalPx);
   const working = leg(setup.side);
-  const lengthPx = working === null ? null : legLengthPx(working);
-  const heights = bodyHeights(points, lengthPx);
-  const movement = task.shape === 'reach' ? freeFootAside(points, setup.side, lengthPx) : heights.hips;
-  const excursion = scaleToExcursion(task, movement);
   const view =
     working === null
       ? null
-      : seeView(working, leg(otherSide(setup.side)), task, setup.side, focalPx, excursion, setup.bends);
+      : seeView(working, leg(otherSide(setup.side)), task, setup.side, focalPx, roll, moments, setup.bends);
   const curves = view === null ? unseenCurves(points, setup.side) : frontalCurves(points, view, setup.side);
-  const others = view === null ? null : otherMeasures(points, view, setup.side, heights.hips);
-  const signals = { timesMs: points.timesMs, excursion: excursion ?? [], shoulderHeight: heights.shoulders };
+  const others = view === null ? null : otherMeasures(points, view, setup.side);
+  const signals = {
+    timesMs: points.timesMs,
+    excursion: excursion ?? [],
+    shoulderHeight: heights.shoulders,
+    feet,
+  };
   const repetitions = findRepetitions(task, signals).map((found, index) =>
     measureRepetition(found, index + 1, points.timesMs, curves, others),
   );
@@ -49,7 +66,10 @@ export function measure(track: KeypointTrack, setup: Setup): Measurement {
     timesMs: points.timesMs,
     rateHz: points.rateHz,
     legLengthPx: lengthPx,
-    view: view === null ? null : { focalPx, ...view.yaw, standingOffsetDeg: curves.standingOffsetDeg },
+    view:
+      view === null
+        ? null
+        : { focalPx, ...view.yaw, rollDeg: roll.rollDeg, standingOffsetDeg: curves.standingOffsetDeg },
     kneeAngleDeg: curves.kneeAngleDeg,
     kneeDeviation: curves.kneeDeviation,
     others: others === null ? null : mapOthers((id) => others[id].curve),

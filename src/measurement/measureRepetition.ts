@@ -12,6 +12,7 @@ export function measureRepetition(
   curves: FrontalCurves,
   others: OtherMeasures | null,
 ): MeasuredRepetition {
+  const bands = bandsWithin(curves.kneeAngleDeg, curves.kneeAngleBandDeg, loadedFrom, loadedTo);
   const angle = summarise(curves.kneeAngleDeg, timesMs, loadedFrom, loadedTo);
   const deviation = summarise(curves.kneeDeviation, timesMs, loadedFrom, loadedTo);
   return {
@@ -22,14 +23,14 @@ export function measureRepetition(
     loadedTo,
     measuredShare: angle.measuredShare,
     mainReason: angle.mainReason,
-    kneeAngleMaxDeg: withBand(angle.max, curves.kneeAngleBandDeg),
-    kneeAngleMinDeg: withBand(angle.min, curves.kneeAngleBandDeg),
-    kneeDeviation: withBand(farther(deviation.max, deviation.min), curves.kneeDeviationBand),
+    kneeAngleMaxDeg: withBand(angle.max, 1, curves.kneeAngleBandDeg, bands),
+    kneeAngleMinDeg: withBand(angle.min, -1, curves.kneeAngleBandDeg, bands),
+    kneeDeviation: withOwnBand(farther(deviation.max, deviation.min), curves.kneeDeviationBand),
     others: mapOthers((id) => {
       const measure = others?.[id];
       if (measure === undefined) return null;
       const { max, min } = summarise(measure.curve, timesMs, loadedFrom, loadedTo);
-      return withBand(pickPeak[id](max, min), measure.band);
+      return withOwnBand(pickPeak[id](max, min), measure.band);
     }),
   };
 }
@@ -78,8 +79,45 @@ const pickPeak: Record<OtherMeasureId, (max: Peak | null, min: Peak | null) => P
   depth: (max) => max,
 };
 
-function withBand(peak: Peak | null, bandAt: (sample: number) => number): Extreme | null {
+function withOwnBand(peak: Peak | null, bandAt: (sample: number) => number): Extreme | null {
   return peak === null ? null : { ...peak, band: bandAt(peak.sample) };
+}
+
+/** So many samples of a repetition tell how far its true peak may lie from the measured one. */
+const bandSamples = 8;
+
+interface BandedValue {
+  value: number;
+  band: number;
+}
+
+/** Values with their bands, spread evenly over a repetition. */
+function bandsWithin(
+  curve: Curve,
+  bandAt: (sample: number) => number,
+  from: number,
+  to: number,
+): BandedValue[] {
+  const step = Math.max(1, Math.floor((to - from) / bandSamples));
+  const bands: BandedValue[] = [];
+  for (let sample = from; sample <= to; sample += step)
+    if (curve.missing[sample] === 0) bands.push({ value: curve.values[sample]!, band: bandAt(sample) });
+  return bands;
+}
+
+/**
+ * A peak with its band. Where another moment's band reaches farther out than the peak's own, the true peak may be
+ * there: the band of a largest value (end 1) or a smallest one (end -1) ends where the farthest of all bands ends.
+ */
+function withBand(
+  peak: Peak | null,
+  end: 1 | -1,
+  bandAt: (sample: number) => number,
+  others: readonly BandedValue[],
+): Extreme | null {
+  if (peak === null) return null;
+  const reach = others.map(({ value, band }) => end * (value - peak.value) + band);
+  return { ...peak, band: Math.max(bandAt(peak.sample), ...reach) };
 }
 
 function farther(a: Peak | null, b: Peak | null): Peak | null {

@@ -7,7 +7,7 @@ import type { Curve, MissingReason } from './curve';
 import type { OtherMeasureId } from './otherMeasures';
 
 /** Raised whenever a number could come out differently; see docs/CHANGELOG.md, 'numbers changed'. */
-export const measuringVersion = 2;
+export const measuringVersion = 3;
 
 /** What is measured: which task, with which leg. */
 export interface Setup {
@@ -64,6 +64,8 @@ export type MeasurementNote =
 export interface MeasuredView extends YawEstimate {
   /** Focal length that was assumed, px. */
   focalPx: number;
+  /** How far the camera was rolled, degrees; positive = what stands upright leans to the right. Taken out. */
+  rollDeg: number;
   /** Knee angle that quiet standing showed and that is taken off where the leg is straight, degrees. */
   standingOffsetDeg: number;
 }

@@ -2,8 +2,9 @@ import { otherSide, type Side } from '../protocol/side';
 import { cosSin } from '../view/bodyFrame';
 import { errorBand, ninetyPercent, placingSd } from '../view/errorBand';
 import { footHeadingDeg } from '../view/footHeadingDeg';
-import { medianWhere, type FrontalLeg } from '../view/frontalKneeAngle';
-import { blankCurve, reasonCode, type Curve } from './curve';
+import { medianWhere, squareToBody, type FrontalLeg } from '../view/frontalKneeAngle';
+import type { ViewedLeg } from '../view/readViewCues';
+import { blankCurve, missingReasons, reasonCode, type Curve, type MissingReason } from './curve';
 import type { View } from './seeView';
 import { missingAt, type SmoothPoint, type SmoothPoints } from './smoothPoints';
 
@@ -29,45 +30,37 @@ export function mapOthers<T>(make: (id: OtherMeasureId) => T): Record<OtherMeasu
   return Object.fromEntries(otherMeasureIds.map((id) => [id, make(id)])) as Record<OtherMeasureId, T>;
 }
 
-/**
- * Usual turn-out of a foot, degrees: what the big toe, which the network marks, hides (see footHeadingDeg). Common
- * practice, no source.
- */
-const usualToeOutDeg = 7;
 /** Feet closer together than this, in shank lengths, leave no room to say where the pelvis stands between them. */
 const leastStance = 0.2;
+
+/** A free leg that never stands straight is taken for farther away than it is, shank lengths (synthetic recordings). */
+const freeDepthSd = 0.8;
 
 type Joint = 'hip' | 'knee' | 'ankle' | 'shoulder';
 
 /**
  * Measures beside the knee angle over time, seen square to the body as far as the view allows.
  *
- * @param hipHeight  share of leg length, any origin
  * @returns  each a curve on the measurement's time base; see docs/measurement.md for frame, sign and unit
  */
-export function otherMeasures(
-  points: SmoothPoints,
-  view: View,
-  side: Side,
-  hipHeight: Float64Array,
-): OtherMeasures {
-  const { working, frontal, yaw, isTurned, sources, upright } = view;
+export function otherMeasures(points: SmoothPoints, view: View, side: Side): OtherMeasures {
+  const { working, frontal, yaw, roll, focalPx, isTurned, sources, upright } = view;
   const samples = points.timesMs.length;
   const of = (whose: Side, ...joints: Joint[]) => joints.map((joint) => points.point(`${whose}_${joint}`));
   const leg = of(side, 'hip', 'knee', 'ankle');
   const hips = [...of(side, 'hip'), ...of(otherSide(side), 'hip')];
   const trunk = [...hips, ...of(side, 'shoulder'), ...of(otherSide(side), 'shoulder')];
-  const feet = [...hips, ...of(side, 'ankle'), ...of(otherSide(side), 'ankle')];
+  const feet = [...leg, ...of(otherSide(side), 'hip', 'ankle')];
   const towardsMidline = side === 'left' ? -1 : 1;
   const legLength = 1 + frontal.thigh;
 
-  const curve = (joints: readonly SmoothPoint[], quantity: (i: number) => number | null): Curve => {
+  const curve = (joints: readonly SmoothPoint[], quantity: (i: number) => number | MissingReason): Curve => {
     const made = blankCurve(samples);
     for (let i = 0; i < samples; i++) {
       const missing = missingAt(joints, i) || (isTurned ? reasonCode('view-turned') : 0);
-      const value = missing === 0 ? quantity(i) : null;
-      if (value === null) made.missing[i] = missing || reasonCode('joint-unseen');
-      else made.values[i] = value;
+      const value = missing === 0 ? quantity(i) : missingReasons[missing]!;
+      if (typeof value === 'number') made.values[i] = value;
+      else made.missing[i] = reasonCode(value);
     }
     return made;
   };
@@ -78,13 +71,17 @@ export function otherMeasures(
     return curve(joints, (i) => quantity(i) - own);
   };
 
-  const footDeg = footHeadingDeg(working.heel, working.toe, working.footSeen, working.segments.shank) ?? 0;
-  const axisDeg = footDeg - yaw.yawDeg - towardsMidline * usualToeOutDeg;
+  const { heel, toe, footSeen, segments } = working;
+  const footDeg = footHeadingDeg(heel, toe, side, footSeen, segments.shank, focalPx) ?? 0;
+  const axisDeg = footDeg - yaw.yawDeg;
   const trunkPx = trunkLengthPx(trunk, samples);
   const ofLeg = (quantity: (leg: FrontalLeg, side: Side, i: number) => number): OtherMeasure => ({
     curve: curve(leg, (i) => quantity(frontal, side, i)),
     band: (i) => errorBand(working.lifted, i, side, sources, quantity),
   });
+  /** How far the hip stands below where a straight leg would hold it. */
+  const sunk = ({ hip, ankle }: FrontalLeg, _: Side, i: number) => (hip.y[i]! - ankle.y[i]!) / legLength;
+  const place = pelvisPlace(view, side);
   /** Half-width of the band of a distance between two points, as a share of another distance, px. */
   const share = (ofPx: number) =>
     ninetyPercent *
@@ -107,23 +104,61 @@ export function otherMeasures(
       curve: fromStanding(trunk, (i) => {
         const asidePx = (x(2, trunk, i) + x(3, trunk, i) - x(0, trunk, i) - x(1, trunk, i)) / 2;
         const upPx = (y(0, trunk, i) + y(1, trunk, i) - y(2, trunk, i) - y(3, trunk, i)) / 2;
-        return -towardsMidline * leanDeg(asidePx / trunkPx, upPx / trunkPx, yaw.yawDeg);
+        // Beside the middle of the picture, what bends forward is seen from its side.
+        const { x: right, z: ahead } = working.lifted.hip;
+        const seenDeg = yaw.yawDeg + degrees(Math.atan2(right[i]!, ahead[i]!));
+        return -towardsMidline * leanDeg(asidePx / trunkPx, upPx / trunkPx, seenDeg);
       }),
       // A trunk that bends forward by half a right angle turns as much of the yaw's uncertainty into lean.
-      band: () => Math.hypot(degrees(share(trunkPx)), ninetyPercent * yaw.sdDeg * Math.SQRT1_2),
+      band: () =>
+        Math.hypot(degrees(share(trunkPx)), ninetyPercent * Math.hypot(yaw.sdDeg * Math.SQRT1_2, roll.sdDeg)),
     },
     'pelvis-place': {
-      curve: curve(feet, (i) => {
-        const stancePx = x(2, feet, i) - x(3, feet, i);
-        if (Math.abs(stancePx) < leastStance * working.segments.shank) return null;
-        return ((x(0, feet, i) + x(1, feet, i)) / 2 - x(3, feet, i)) / stancePx;
-      }),
-      band: (i) => share(Math.abs(x(2, feet, i) - x(3, feet, i))),
+      curve: curve(feet, (i) => place(i)?.value ?? 'no-stance'),
+      band: (i) => place(i)?.band ?? 0,
     },
     depth: {
-      curve: fromStanding(hips, (i) => -hipHeight[i]!),
-      band: () => share(working.segments.shank) / legLength,
+      curve: fromStanding(leg, (i) => sunk(frontal, side, i)),
+      band: (i) => errorBand(working.lifted, i, side, sources, sunk),
     },
+  };
+}
+
+/**
+ * Where the middle of the hips stands between the ankles, seen square to the body: 0 over the free foot, 1 over the
+ * working foot.
+ *
+ * @returns  null where a foot is lifted, the other leg was never seen or the feet are too close together
+ */
+function pelvisPlace({ working, other, frontal, yaw, roll, onBothFeet }: View, side: Side) {
+  if (other === null || !onBothFeet) return () => null;
+  const free = squareToBody(other.lifted, yaw.yawDeg);
+  // The pelvis keeps its width: its middle is half of it from the working hip, towards the other.
+  const halfWidth = (halfPelvisPx(working, other) / working.segments.shank) * (side === 'left' ? -1 : 1);
+  const [, sinYaw] = cosSin(yaw.yawDeg);
+  return (i: number) => {
+    const stance = frontal.ankle.x[i]! - free.ankle.x[i]!;
+    if (Math.abs(stance) < leastStance) return null;
+    const middle = frontal.hip.x[i]! + halfWidth;
+    const aside = Math.hypot(placingSd, working.jitter);
+    const above = frontal.ankle.y[i]! - frontal.hip.y[i]!;
+    const apart = Math.max(
+      Math.abs(frontal.hip.z[i]! - free.ankle.z[i]!),
+      Math.abs(frontal.ankle.z[i]! - free.ankle.z[i]!),
+    );
+    // Seen from its side, a foot that is taken for farther away than it is stands too far to the side.
+    const { x, z } = other.lifted.ankle;
+    const farther = freeDepthSd * (Math.abs(sinYaw) + Math.abs(x[i]! / z[i]!));
+    const sd = Math.hypot(
+      Math.SQRT2 * aside,
+      above * radians(roll.sdDeg),
+      apart * radians(yaw.sdDeg),
+      farther,
+    );
+    return {
+      value: (middle - free.ankle.x[i]!) / stance,
+      band: (ninetyPercent * sd) / Math.abs(stance),
+    };
   };
 }
 
@@ -145,6 +180,13 @@ function leanDeg(aside: number, up: number, yawDeg: number): number {
   return degrees(Math.atan2(aside * cos - forward * sin, Math.hypot(up, forward * cos)));
 }
 
+/** Half the usual distance between the hips, px. */
+function halfPelvisPx(working: ViewedLeg, other: ViewedLeg): number {
+  const seen = working.picture.seen.map((value, i) => value & other.picture.seen[i]!);
+  const widthPx = (i: number) => Math.abs(working.picture.hip.xPx[i]! - other.picture.hip.xPx[i]!);
+  return (medianWhere(seen, widthPx) ?? 0) / 2;
+}
+
 /** Length of the trunk from hips to shoulders at its longest, px. */
 function trunkLengthPx(trunk: readonly SmoothPoint[], samples: number): number {
   let longest = 1;
@@ -162,4 +204,8 @@ function trunkLengthPx(trunk: readonly SmoothPoint[], samples: number): number {
 
 function degrees(rad: number): number {
   return (rad * 180) / Math.PI;
+}
+
+function radians(deg: number): number {
+  return (deg * Math.PI) / 180;
 }

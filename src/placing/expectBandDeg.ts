@@ -1,3 +1,4 @@
+import { unseenRoll } from '../measurement/cameraRoll';
 import type { Side } from '../protocol/side';
 import { cosSin } from '../view/bodyFrame';
 import { errorBand } from '../view/errorBand';
@@ -35,7 +36,7 @@ export function expectBandDeg(
     y: medianWhere(picture.seen, (i) => lifted.ankle.y[i]!) ?? 0,
     z: medianWhere(picture.seen, (i) => lifted.ankle.z[i]!) ?? 1,
   };
-  const sources = { yawDeg, yawSdDeg: sdDeg, jitter };
+  const sources = { yawDeg, yawSdDeg: sdDeg, rollSdDeg: unseenRoll.sdDeg, jitter };
   const bands = bends.map(({ shankDeg, thighDeg }) => {
     const knee = leaning(ankle, yawDeg, shankDeg, 1);
     const hip = leaning(knee, yawDeg, -thighDeg, lifted.thigh);

@@ -1,10 +1,12 @@
 import { deviation } from 'd3-array';
 import type { KeypointName } from '../keypoints/keypointNames';
 import type { KeypointTrack } from '../keypoints/keypointTrack';
-import { frontalCurves, legLengthPx } from '../measurement/frontalCurves';
+import { frontalCurves } from '../measurement/frontalCurves';
+import { unseenRoll } from '../measurement/cameraRoll';
+import { restMoments } from '../measurement/restMoments';
 import { seeView } from '../measurement/seeView';
 import { missingAt, pointAt, smoothPoints, type SmoothPoints } from '../measurement/smoothPoints';
-import { viewedLeg } from '../measurement/viewedLeg';
+import { legLengthPx, viewedLeg } from '../measurement/viewedLeg';
 import { otherSide, sides, type Side } from '../protocol/side';
 import { findTask } from '../protocol/tasks';
 import { focalLengthPx } from '../view/focalLengthPx';
@@ -93,8 +95,10 @@ function standing(
   focalPx: number,
 ): { offsetDeg: number; yaw: YawEstimate } {
   // A dip that never begins: upright all along.
-  const still = new Float64Array(points.timesMs.length);
-  const view = seeView(legs[side], legs[otherSide(side)], findTask('two-legged-bend'), side, focalPx, still);
+  const task = findTask('two-legged-bend');
+  const samples = points.timesMs.length;
+  const still = restMoments(task, new Float64Array(samples), samples);
+  const view = seeView(legs[side], legs[otherSide(side)], task, side, focalPx, unseenRoll, still);
   return { offsetDeg: frontalCurves(points, view, side).standingOffsetDeg, yaw: view.yaw };
 }
 

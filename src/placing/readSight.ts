@@ -1,11 +1,13 @@
 import type { KeypointTrack } from '../keypoints/keypointTrack';
-import { frontalCurves, legLengthPx, unseenCurves } from '../measurement/frontalCurves';
+import { frontalCurves, unseenCurves } from '../measurement/frontalCurves';
 import type { MissingReason } from '../measurement/curve';
 import { summarise } from '../measurement/measureRepetition';
 import type { Setup } from '../measurement/measurement';
+import { unseenRoll } from '../measurement/cameraRoll';
+import { restMoments } from '../measurement/restMoments';
 import { seeView, type View } from '../measurement/seeView';
 import { smoothPoints, type SmoothPoints } from '../measurement/smoothPoints';
-import { viewedLeg } from '../measurement/viewedLeg';
+import { legLengthPx, viewedLeg } from '../measurement/viewedLeg';
 import { otherSide, type Side } from '../protocol/side';
 import { findTask, type Task, type ViewSign } from '../protocol/tasks';
 import { focalLengthPx } from '../view/focalLengthPx';
@@ -134,7 +136,8 @@ function seeStill(
   const signs: ViewSign[] = ['thighs', onOne ? 'stance-foot' : 'feet'];
   if (bends !== undefined && !onOne) signs.push('stance-foot');
   const anyTask: Task = { ...task, shape: 'rise', viewSigns: signs };
-  return seeView(working, legs[otherSide(side)], anyTask, side, focalPx, postures, bends);
+  const moments = restMoments(anyTask, postures, postures.length);
+  return seeView(working, legs[otherSide(side)], anyTask, side, focalPx, unseenRoll, moments, bends);
 }
 
 function isFootLifted({ left, right }: Record<Side, ViewedLeg | null>): boolean {

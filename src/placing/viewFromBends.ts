@@ -80,7 +80,7 @@ function standingFeetDeg(
   const focalPx = focalLengthPx(track.widthPx, track.heightPx);
   const footOf = (side: Side) => {
     const leg = viewedLeg(points, side, track, focalPx);
-    return leg === null ? null : footOfLegDeg(leg, standing);
+    return leg === null ? null : footOfLegDeg(leg, side, standing, focalPx);
   };
   return { left: footOf('left'), right: footOf('right') };
 }

@@ -27,6 +27,8 @@ export interface Task {
   workingFoot: 'nearer' | 'stiller' | 'either';
   /** How the working side is told, one sentence. */
   sideHint: string;
+  /** Whether the other foot stays on the floor, standing or sliding. */
+  onBothFeet: boolean;
   /** In the order of trust. */
   viewSigns: readonly ViewSign[];
 }
@@ -38,6 +40,7 @@ const tasks: Record<TaskId, Task> = {
     shape: 'rise',
     workingFoot: 'nearer',
     sideHint: 'The working leg is the one whose foot is in front.',
+    onBothFeet: true,
     viewSigns: ['thighs', 'feet'],
   },
   'single-leg-sit-to-stand': {
@@ -46,6 +49,7 @@ const tasks: Record<TaskId, Task> = {
     shape: 'rise',
     workingFoot: 'stiller',
     sideHint: 'The working leg is the one whose foot stays on the floor.',
+    onBothFeet: false,
     viewSigns: ['thighs', 'stance-foot'],
   },
   'single-leg-squat': {
@@ -54,6 +58,7 @@ const tasks: Record<TaskId, Task> = {
     shape: 'dip',
     workingFoot: 'stiller',
     sideHint: 'The working leg is the one that is stood on.',
+    onBothFeet: false,
     viewSigns: ['free-shank', 'stance-foot'],
   },
   'sliding-leg-squat': {
@@ -62,6 +67,7 @@ const tasks: Record<TaskId, Task> = {
     shape: 'dip',
     workingFoot: 'stiller',
     sideHint: 'The working leg is the planted one; the other slides.',
+    onBothFeet: true,
     viewSigns: ['feet', 'stance-foot'],
   },
   'lateral-step-down': {
@@ -70,6 +76,7 @@ const tasks: Record<TaskId, Task> = {
     shape: 'dip',
     workingFoot: 'stiller',
     sideHint: 'The working leg is the one on the step.',
+    onBothFeet: false,
     viewSigns: ['stance-foot'],
   },
   'hip-abduction-on-bent-leg': {
@@ -78,6 +85,7 @@ const tasks: Record<TaskId, Task> = {
     shape: 'reach',
     workingFoot: 'stiller',
     sideHint: 'The working leg is the bent one that is stood on; the other moves out to the side.',
+    onBothFeet: false,
     viewSigns: ['stance-foot'],
   },
   'two-legged-bend': {
@@ -86,6 +94,7 @@ const tasks: Record<TaskId, Task> = {
     shape: 'dip',
     workingFoot: 'either',
     sideHint: 'Both legs work; the side says which knee is judged.',
+    onBothFeet: true,
     viewSigns: ['thighs', 'feet'],
   },
 };

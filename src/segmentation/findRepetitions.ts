@@ -1,3 +1,4 @@
+import { extent } from 'd3-array';
 import type { Task } from '../protocol/tasks';
 import { findExcursions, type Excursion } from './findExcursions';
 import { movementEdgeMs } from './movementEdgeMs';
@@ -28,6 +29,12 @@ export interface FoundRepetition {
   loadedTo: number;
 }
 
+/** Where a foot is in the picture, as a share of leg length; any origin. */
+export interface FootPath {
+  x: Float64Array;
+  y: Float64Array;
+}
+
 export interface RepetitionSignals {
   /** Uniform times, ms. */
   timesMs: Float64Array;
@@ -35,10 +42,15 @@ export interface RepetitionSignals {
   excursion: ArrayLike<number>;
   /** Height of the middle of the shoulders, as a share of leg length; any origin. */
   shoulderHeight: Float64Array;
+  /** Of both feet. */
+  feet: readonly FootPath[];
 }
 
 /** Thresholds on the excursion: common practice, no source. */
 export const excursionLevels = { rest: 0.25, far: 0.75, least: 0.45 };
+
+/** A movement that is within this share of its farthest stays there. */
+const stillShare = 0.01;
 
 /** A trough ends where the hips have risen by this share of the movement ... */
 const troughDepth = 0.03;
@@ -55,6 +67,9 @@ const slowedShare = 0.15;
 /** Longest time that the trunk leans before seat-off or straightens after seat contact, ms: common practice, no source. */
 const longestLeanMs = 2500;
 
+/** A foot that is set anew between repetitions moves by less than this share of leg length: common practice, no source. */
+export const longestShuffle = 0.25;
+
 interface Span {
   from: number;
   to: number;
@@ -67,7 +82,9 @@ interface Span {
  */
 export function findRepetitions(task: Task, signals: RepetitionSignals): FoundRepetition[] {
   const { excursion, timesMs } = signals;
-  const excursions = findExcursions(excursion, excursionLevels);
+  const excursions = findExcursions(excursion, excursionLevels).filter(
+    (found) => !walks(found, signals.feet),
+  );
   return excursions.map((found, index) => {
     const room: Span = {
       from: excursions[index - 1]?.back ?? 0,
@@ -83,6 +100,16 @@ export function findRepetitions(task: Task, signals: RepetitionSignals): FoundRe
       loadedTo: nearestSample(timesMs, edges.toMs),
     };
   });
+}
+
+/** Whether both feet walk meanwhile: somebody comes, goes or sits down elsewhere, and repeats nothing. */
+function walks({ leave, back }: Excursion, feet: readonly FootPath[]): boolean {
+  return feet.every((path) =>
+    [path.x, path.y].some((along) => {
+      const [least = 0, most = 0] = extent(along.subarray(leave, back + 1));
+      return most - least > longestShuffle;
+    }),
+  );
 }
 
 function completeness(found: Excursion): Completeness {
@@ -167,10 +194,15 @@ function dipEvents(
   };
 }
 
+/** Middle of the stretch in which a movement stays at its farthest. */
 function farthest(excursion: ArrayLike<number>, from: number, to: number): number {
   let best = from;
   for (let i = from; i <= to; i++) if (excursion[i]! > excursion[best]!) best = i;
-  return best;
+  const stays = (i: number) => excursion[i]! > excursion[best]! - stillShare;
+  let [first, last] = [best, best];
+  while (first > from && stays(first - 1)) first--;
+  while (last < to && stays(last + 1)) last++;
+  return Math.round((first + last) / 2);
 }
 
 /**

@@ -18,18 +18,21 @@ const farQuantile = 0.75;
  * walking out of the picture, does not count.
  *
  * @param movement  height of the hips ('rise', 'dip') or how far the free foot is out ('reach'), share of leg length
+ * @param counts  1 a sample that may set the scale; all do where it is left out
  * @returns  null where there is no movement to speak of
  */
 export function scaleToExcursion(
   { shape }: Pick<Task, 'shape'>,
   movement: Float64Array,
+  counts?: Uint8Array,
 ): Float64Array | null {
   const turned = shape === 'dip' ? movement.map((value) => -value) : movement;
-  const rest = quantileOf(turned, restQuantile);
-  const most = quantileOf(turned, 1 - restQuantile);
+  const counted = counts === undefined ? turned : turned.filter((_, i) => counts[i] !== 0);
+  const rest = quantileOf(counted, restQuantile);
+  const most = quantileOf(counted, 1 - restQuantile);
   if (rest === undefined || most === undefined || most - rest < smallestRange) return null;
   const levels = { rest: rest + backRange, far: rest + smallestRange, least: rest + smallestRange };
-  const peaks = findExcursions(turned, levels).flatMap(({ cut, peak }) => (cut === 'none' ? peak : []));
+  const peaks = findExcursions(counted, levels).flatMap(({ cut, peak }) => (cut === 'none' ? peak : []));
   const far = quantileOf(peaks, farQuantile) ?? most;
   return turned.map((value) => (value - rest) / (far - rest));
 }

@@ -9,6 +9,7 @@ import { sides } from '../protocol/side';
 import { taskIds } from '../protocol/tasks';
 import { viewCueNames } from '../view/viewCue';
 import { verdicts } from '../scoring/judge';
+import { bringUpSession } from './bringUpSession';
 import type { DocumentKind } from './readDocument';
 
 /** Raised when a field is added, changes its meaning or goes; older versions are brought up on reading. */
@@ -131,6 +132,7 @@ const view = z
     focalPx: finite.min(1).describe('Focal length that was assumed.'),
     yawDeg: finite.describe("Positive = the body's front points to the picture's right."),
     sdDeg: finite.min(0).describe('Uncertainty of the yaw, one standard deviation.'),
+    rollDeg: finite.describe('Roll of the camera, taken out; positive = upright leans to the right.'),
     standingOffsetDeg: finite.describe('Knee angle in quiet standing, taken off where the leg is straight.'),
     cues: z
       .array(
@@ -182,6 +184,5 @@ export const sessionKind: DocumentKind<SessionDocument> = {
   format: 'overfoot-session',
   version: sessionVersion,
   schema: sessionSchema,
-  // Version 2 only added what bends before a set showed: one of version 1 is one of version 2 without them.
-  bringUp: (older, version) => (version === 1 ? { ...older, version: sessionVersion } : older),
+  bringUp: bringUpSession,
 };

@@ -1,5 +1,7 @@
+import { min, quickselect } from 'd3-array';
+
 /**
- * Quantile of a set of numbers, by sorting a typed copy: several times as fast as going through any iterable.
+ * Quantile of a set of numbers, picked out of a typed copy: several times as fast as sorting it.
  *
  * @param values  finite numbers, any order; left as they are
  * @param share  0 = smallest, 0.5 = median, 1 = largest
@@ -8,11 +10,13 @@
  */
 export function quantileOf(values: ArrayLike<number>, share: number): number | undefined {
   if (values.length === 0) return undefined;
-  const sorted = Float64Array.from(values).sort();
-  const place = share * (sorted.length - 1);
+  const copy = new Float64Array(values);
+  const place = share * (copy.length - 1);
   const below = Math.floor(place);
-  const low = sorted[below]!;
-  return low + (place - below) * ((sorted[below + 1] ?? low) - low);
+  quickselect(copy, below);
+  const low = copy[below]!;
+  // All that is left of it is smaller, all that is right of it larger.
+  return low + (place - below) * ((min(copy.subarray(below + 1)) ?? low) - low);
 }
 
 /** The middle of a set of numbers; undefined where there are none. */

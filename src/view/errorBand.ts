@@ -1,13 +1,14 @@
 import type { Side } from '../protocol/side';
-import { squareToBody, type FrontalLeg } from './frontalKneeAngle';
-import { placeOnRay, type LiftedLeg, type PictureJoint } from './liftLeg';
+import { cosSin } from './bodyFrame';
+import type { FrontalLeg } from './frontalKneeAngle';
+import { placeOnRay, type LiftedLeg } from './liftLeg';
 import { emptyPath, type Path } from './path';
 
 /**
  * How far to either side the network sets a joint beyond what quiet standing takes off, one standard deviation in
  * shank lengths: set with all the recordings and the motion capture in sight (docs/view.md).
  */
-export const placingSd = 0.012;
+export const placingSd = 0.013;
 /**
  * How far off the length of a segment is that the recording shows at its longest, as a share of it: a leg that never
  * quite straightens reads about 2 % short (synthetic recordings; docs/view.md).
@@ -15,19 +16,23 @@ export const placingSd = 0.012;
 const segmentSd = 0.02;
 /** How far off the assumed focal length usually is, as a share: phone and laptop cameras differ by about so much. */
 const focalSd = 0.2;
+/** A camera that stands on something looks up or down by about this, degrees: common practice, no source. */
+const pitchSdDeg = 4;
 /** From one standard deviation to the half-width that holds nine of ten normal errors. */
 export const ninetyPercent = 1.645;
 
 export interface ErrorSources {
   yawDeg: number;
   yawSdDeg: number;
+  /** Doubt about the camera's roll, one standard deviation, degrees. */
+  rollSdDeg: number;
   /** Trembling of the joints after smoothing, one standard deviation, in shank lengths. */
   jitter: number;
 }
 
 /**
  * Half-width of the error band of a quantity of one leg at one sample: what the yaw's uncertainty, the joints' placing
- * and trembling, the segments' lengths and the focal length make of it, each moved by one standard deviation on its own,
+ * and trembling, the segments' lengths, the focal length and the camera's roll and pitch make of it, each moved by one standard deviation on its own,
  * their squares added.
  *
  * @param quantity  any number that follows from a leg square to the body
@@ -41,56 +46,90 @@ export function errorBand(
   sources: ErrorSources,
   quantity: (leg: FrontalLeg, side: Side, i: number) => number,
 ): number {
-  const at = pick(leg, i);
-  const value = (moved: LiftedLeg, yawDeg: number) => quantity(squareToBody(moved, yawDeg), side, 0);
-  const here = value(at, sources.yawDeg);
+  const at = oneSample(leg.thigh);
+  for (const joint of joints) copySample(at[joint], leg[joint], i);
+  const moved = oneSample(leg.thigh);
+  const square = oneSample(leg.thigh);
+  const reset = () => {
+    for (const joint of joints) copySample(moved[joint], at[joint], 0);
+  };
+  const valueOf = (yawDeg: number) => {
+    const [cos, sin] = cosSin(yawDeg);
+    for (const joint of joints) turnSample(square[joint], moved[joint], cos, sin);
+    square.thigh = moved.thigh;
+    return quantity(square, side, 0);
+  };
+  reset();
+  const here = valueOf(sources.yawDeg);
+  let squares = 0;
+  /** Adds what a source makes of the quantity when it is moved by one standard deviation either way: the larger. */
+  const add = (move: (by: 1 | -1) => void, yawShiftDeg: (by: 1 | -1) => number = () => 0) => {
+    let larger = 0;
+    for (const by of [1, -1] as const) {
+      reset();
+      move(by);
+      larger = Math.max(larger, Math.abs(valueOf(sources.yawDeg + yawShiftDeg(by)) - here));
+    }
+    moved.thigh = at.thigh;
+    squares += larger * larger;
+  };
   const jointSd = Math.hypot(placingSd, sources.jitter);
-  const byYaw = value(at, sources.yawDeg + sources.yawSdDeg) - here;
-  const byJoint = (['hip', 'knee', 'ankle'] as const).map(
-    (joint) => value({ ...at, [joint]: aside(at[joint], jointSd) }, sources.yawDeg) - here,
+  add(
+    () => undefined,
+    (by) => by * sources.yawSdDeg,
   );
-  const byShank = value(liftAgain(at, { shank: 1 + segmentSd }), sources.yawDeg) - here;
-  const byThigh = value(liftAgain(at, { thigh: 1 + segmentSd }), sources.yawDeg) - here;
+  for (const joint of joints) add((by) => (moved[joint].x[0]! += by * jointSd));
+  add((by) => liftAgain(moved, at, 1 + by * segmentSd, at.thigh, 1));
+  add((by) => liftAgain(moved, at, 1, at.thigh * (1 + by * segmentSd), 1));
   // The yaw is read through the same focal length, and follows the bearing that it gives the person.
   const bearingDeg = (Math.atan2(at.knee.x[0]!, at.knee.z[0]!) * 180) / Math.PI;
-  const yawShiftDeg = bearingDeg * (1 - 1 / (1 + focalSd));
-  const byFocal = value(liftAgain(at, { focal: 1 + focalSd }), sources.yawDeg + yawShiftDeg) - here;
-  return ninetyPercent * Math.hypot(byYaw, ...byJoint, byShank, byThigh, byFocal);
+  add(
+    (by) => liftAgain(moved, at, 1, at.thigh, 1 + by * focalSd),
+    (by) => bearingDeg * (1 - 1 / (1 + by * focalSd)),
+  );
+  add((by) => tilt(moved, 'x', 'y', by * sources.rollSdDeg));
+  add((by) => tilt(moved, 'y', 'z', by * pitchSdDeg));
+  return ninetyPercent * Math.sqrt(squares);
 }
 
-/** One sample of a leg as a leg of its own. */
-function pick({ hip, knee, ankle, thigh }: LiftedLeg, i: number): LiftedLeg {
-  const one = ({ x, y, z }: Path): Path => ({
-    x: Float64Array.of(x[i]!),
-    y: Float64Array.of(y[i]!),
-    z: Float64Array.of(z[i]!),
-  });
-  return { hip: one(hip), knee: one(knee), ankle: one(ankle), thigh };
+const joints = ['hip', 'knee', 'ankle'] as const;
+
+/** Room for one sample of a leg. */
+function oneSample(thigh: number): LiftedLeg {
+  return { hip: emptyPath(1), knee: emptyPath(1), ankle: emptyPath(1), thigh };
 }
 
-/** The leg lifted from the same picture with other lengths or another focal length, each times what is given. */
-function liftAgain(
-  { hip, knee, ankle, thigh }: LiftedLeg,
-  { shank: shankBy = 1, thigh: thighBy = 1, focal: focalBy = 1 },
-): LiftedLeg {
-  const again: LiftedLeg = {
-    hip: emptyPath(1),
-    knee: emptyPath(1),
-    ankle: emptyPath(1),
-    thigh: thigh * thighBy,
-  };
+function copySample(to: Path, from: Path, i: number): void {
+  to.x[0] = from.x[i]!;
+  to.y[0] = from.y[i]!;
+  to.z[0] = from.z[i]!;
+}
+
+/** toBodyFrame for one sample, into a place that is there already. */
+function turnSample(to: Path, { x, y, z }: Path, cos: number, sin: number): void {
+  to.x[0] = x[0]! * cos + z[0]! * sin;
+  to.y[0] = y[0]!;
+  to.z[0] = z[0]! * cos - x[0]! * sin;
+}
+
+/** The leg lifted from the same picture with other lengths and a focal length so many times as long. */
+function liftAgain(moved: LiftedLeg, at: LiftedLeg, shank: number, thigh: number, focalBy: number): void {
   // Seen through a longer lens the person stands farther away, as wide and high as before.
-  again.ankle = { x: ankle.x, y: ankle.y, z: ankle.z.map((z) => z * focalBy) };
-  placeOnRay(again.knee, 0, rayOf(knee), focalBy, again.ankle, shankBy, -1);
-  placeOnRay(again.hip, 0, rayOf(hip), focalBy, again.knee, again.thigh, 1);
-  return again;
+  moved.ankle.z[0]! *= focalBy;
+  moved.thigh = thigh;
+  const seenAt = (value: Float64Array, { z }: Path) => value[0]! / z[0]! / focalBy;
+  const { knee, hip } = at;
+  placeOnRay(moved.knee, 0, seenAt(knee.x, knee), seenAt(knee.y, knee), moved.ankle, shank, -1);
+  placeOnRay(moved.hip, 0, seenAt(hip.x, hip), seenAt(hip.y, hip), moved.knee, thigh, 1);
 }
 
-/** Where a joint is seen, at a focal length of 1. */
-function rayOf({ x, y, z }: Path): PictureJoint {
-  return { xPx: x.map((value, i) => value / z[i]!), yPx: y.map((value, i) => value / z[i]!) };
-}
-
-function aside({ x, y, z }: Path, by: number): Path {
-  return { x: x.map((value) => value + by), y, z };
+/** Turns the leg as a camera sees it that is rolled (x, y) or pitched (y, z) by so much. */
+function tilt(leg: LiftedLeg, from: 'x' | 'y', to: 'y' | 'z', deg: number): void {
+  const [cos, sin] = cosSin(deg);
+  for (const joint of joints) {
+    const path = leg[joint];
+    const [a, b] = [path[from][0]!, path[to][0]!];
+    path[from][0] = a * cos - b * sin;
+    path[to][0] = b * cos + a * sin;
+  }
 }

@@ -75,8 +75,8 @@ export function liftLeg(leg: PictureLeg, segments: SegmentsPx, focalPx: number):
     ankle.x[i] = (leg.ankle.xPx[i]! / focalPx) * ankleDistance;
     ankle.y[i] = (leg.ankle.yPx[i]! / focalPx) * ankleDistance;
     ankle.z[i] = ankleDistance;
-    placeOnRay(knee, i, leg.knee, focalPx, ankle, 1, -1);
-    placeOnRay(hip, i, leg.hip, focalPx, knee, lifted.thigh, 1);
+    placeOnRay(knee, i, leg.knee.xPx[i]! / focalPx, leg.knee.yPx[i]! / focalPx, ankle, 1, -1);
+    placeOnRay(hip, i, leg.hip.xPx[i]! / focalPx, leg.hip.yPx[i]! / focalPx, knee, lifted.thigh, 1);
   }
   return lifted;
 }
@@ -84,19 +84,18 @@ export function liftLeg(leg: PictureLeg, segments: SegmentsPx, focalPx: number):
 /**
  * Puts sample i of a joint on its line of sight, at a distance from another joint.
  *
+ * @param rayX  and `rayY`: where it is seen, at a focal length of 1
  * @param towards  -1 = the nearer of the two possible places, 1 = the farther
  */
 export function placeOnRay(
   target: Path,
   i: number,
-  seen: PictureJoint,
-  focalPx: number,
+  rayX: number,
+  rayY: number,
   from: Path,
   distance: number,
   towards: 1 | -1,
 ): void {
-  const rayX = seen.xPx[i]! / focalPx;
-  const rayY = seen.yPx[i]! / focalPx;
   const [x, y, z] = [from.x[i]!, from.y[i]!, from.z[i]!];
   const a = rayX * rayX + rayY * rayY + 1;
   const b = rayX * x + rayY * y + z;

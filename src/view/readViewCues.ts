@@ -53,6 +53,9 @@ export const usualSdDeg: Record<Exclude<ViewCue['name'], 'bends'>, number> = {
  */
 const carriedSdDeg = { footUnseen: 3, footSeen: 2.3 };
 
+/** How far people turn a foot out, degrees: common practice, no source. */
+const usualToeOutDeg = 7;
+
 /**
  * Reads all signs of the view that a task offers; one that is never seen is left out. Where bends before the set are
  * known they stand in for the stance foot, whose turning out is the person's own.
@@ -76,9 +79,10 @@ export function readViewCues(scene: ViewScene, signs: readonly ViewSign[]): View
  * The yaw of the bends, carried over to this recording. A stance foot that points elsewhere than it did may have turned
  * with the body or been put down differently; neither can be told from the other, so the yaw follows it half of the way.
  */
-function bendsCue({ legs, workingSide, upright }: ViewScene, bends: BendsView): ViewCue {
+function bendsCue(scene: ViewScene, bends: BendsView): ViewCue {
+  const { workingSide } = scene;
   const before = bends.footDeg[workingSide];
-  const now = footOfLegDeg(legs[workingSide], upright);
+  const now = sceneFootDeg(scene, workingSide);
   const isSeen = before !== null && now !== null;
   return {
     name: 'bends',
@@ -92,9 +96,13 @@ const readSign: Record<ViewSign, (scene: ViewScene) => number | null> = {
   thighs: ({ legs, bent }) => middle(thighHeadingDeg(legs.left, bent), thighHeadingDeg(legs.right, bent)),
 
   /** Standing on both feet, their middle points ahead. */
-  feet: ({ legs, upright }) => middle(footOfLegDeg(legs.left, upright), footOfLegDeg(legs.right, upright)),
+  feet: (scene) => middle(sceneFootDeg(scene, 'left'), sceneFootDeg(scene, 'right')),
 
-  'stance-foot': ({ legs, workingSide, upright }) => footOfLegDeg(legs[workingSide], upright),
+  /** One foot turns out by as much as is usual. */
+  'stance-foot': (scene) => {
+    const deg = sceneFootDeg(scene, scene.workingSide);
+    return deg === null ? null : deg - (scene.workingSide === 'left' ? 1 : -1) * usualToeOutDeg;
+  },
 
   /** The lifted leg hangs from the hip and bends straight back: away from its shank is ahead. */
   'free-shank': (scene) => freeShankDeg(scene),
@@ -104,9 +112,18 @@ function thighHeadingDeg({ lifted, picture }: ViewedLeg, when: Uint8Array): numb
   return medianHeadingDeg(lifted.hip, lifted.knee, both(when, picture.seen));
 }
 
-/** How a foot points in the picture, degrees, as footHeadingDeg has it; null where it is never seen. */
-export function footOfLegDeg({ heel, toe, footSeen, segments }: ViewedLeg, when: Uint8Array): number | null {
-  return footHeadingDeg(heel, toe, both(when, footSeen), segments.shank);
+function sceneFootDeg({ legs, upright, focalPx }: ViewScene, side: Side): number | null {
+  return footOfLegDeg(legs[side], side, upright, focalPx);
+}
+
+/** How the axis of a leg's foot points, degrees, as footHeadingDeg has it; null where it is never seen. */
+export function footOfLegDeg(
+  { heel, toe, footSeen, segments }: ViewedLeg,
+  side: Side,
+  when: Uint8Array,
+  focalPx: number,
+): number | null {
+  return footHeadingDeg(heel, toe, side, both(when, footSeen), segments.shank, focalPx);
 }
 
 function freeShankDeg({ legs, workingSide, focalPx }: ViewScene): number | null {
@@ -122,8 +139,10 @@ function freeShankDeg({ legs, workingSide, focalPx }: ViewScene): number | null 
     hip.x[i] = (free.picture.hip.xPx[i]! / focalPx) * z;
     hip.y[i] = (free.picture.hip.yPx[i]! / focalPx) * z;
     hip.z[i] = z;
-    placeOnRay(knee, i, free.picture.knee, focalPx, hip, working.lifted.thigh, -1);
-    placeOnRay(ankle, i, free.picture.ankle, focalPx, knee, 1, 1);
+    const { knee: kneeSeen, ankle: ankleSeen } = free.picture;
+    const toThigh = working.lifted.thigh;
+    placeOnRay(knee, i, kneeSeen.xPx[i]! / focalPx, kneeSeen.yPx[i]! / focalPx, hip, toThigh, -1);
+    placeOnRay(ankle, i, ankleSeen.xPx[i]! / focalPx, ankleSeen.yPx[i]! / focalPx, knee, 1, 1);
   }
   // From the ankle, behind, to the knee: the way the body faces.
   return medianHeadingDeg(ankle, knee, seen);

@@ -35,4 +35,9 @@ export const reasonWords: Record<MissingReason, { short: string; advice: string 
     advice:
       'Face the camera squarely, with both feet in the picture, and film from hip height or a little below.',
   },
+  'no-stance': {
+    short: 'not standing on both feet',
+    advice:
+      'Nothing to change: where the hips stand between the feet counts only with both apart on the floor.',
+  },
 };

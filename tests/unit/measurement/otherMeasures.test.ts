@@ -1,3 +1,4 @@
+import { mean } from 'd3-array';
 import { describe, expect, it } from 'vitest';
 import { measure } from '../../../src/measurement/measure';
 import type { OtherMeasureId } from '../../../src/measurement/otherMeasures';
@@ -12,7 +13,7 @@ const legM = 0.491 * bodyHeightM;
 const toDeg = (rad: number) => (rad * 180) / Math.PI;
 
 /** The same measures told from the true places: m, x to the person's left, y up, z ahead. */
-function truthOf({ places }: TrueFrame, side: Side, standingHipsM: number): Record<OtherMeasureId, number> {
+function truthOf({ places }: TrueFrame, side: Side, standingHipM: number): Record<OtherMeasureId, number> {
   const towardsMidline = side === 'left' ? -1 : 1;
   const own = (name: 'hip' | 'knee' | 'ankle' | 'shoulder') => places[`${side}_${name}`];
   const free = (name: 'hip' | 'ankle' | 'shoulder') => places[`${otherSide(side)}_${name}`];
@@ -31,50 +32,61 @@ function truthOf({ places }: TrueFrame, side: Side, standingHipsM: number): Reco
     'pelvic-drop': toDeg(Math.atan2(own('hip').y - free('hip').y, Math.abs(own('hip').x - free('hip').x))),
     'trunk-lean': toDeg(Math.atan2(-towardsMidline * (shoulders.x - hips.x), Math.abs(shoulders.y - hips.y))),
     'pelvis-place': (hips.x - free('ankle').x) / (own('ankle').x - free('ankle').x),
-    depth: (standingHipsM - hips.y) / legM,
+    depth: (standingHipM - own('hip').y) / legM,
   };
 }
 
 /** Each repetition's value, band and truth at the same moment. */
 function measured(task: TaskId, side: Side, camera: Partial<CameraSettings>) {
   const film = filmPerson({ task, side, camera, pelvicDropDeg: 6, trunkSideDeg: 8, toeOutDeg });
-  const hipsM = ({ places }: TrueFrame) => (places.left_hip.y + places.right_hip.y) / 2;
-  const standingHipsM = Math.max(...film.frames.map(hipsM));
+  const standingHipM = Math.max(...film.frames.map(({ places }) => places[`${side}_hip`].y));
   const { repetitions } = measure(film.track, { task, side });
   expect(repetitions).toHaveLength(3);
   return repetitions.map(({ others }) => ({
     others,
-    truthAt: (sample: number) => truthOf(film.frames[sample]!, side, standingHipsM),
+    truthAt: (sample: number) => truthOf(film.frames[sample]!, side, standingHipM),
   }));
 }
 
+const onBothFeet = taskIds.filter((id) => findTask(id).onBothFeet);
 /** Hip abduction bends its stance leg all along, so that neither standing nor the segments' lengths are ever seen. */
 const standing = taskIds.filter((id) => id !== 'hip-abduction-on-bent-leg');
-const dips = taskIds.filter((id) => findTask(id).shape === 'dip');
 
-/** What holds in which tasks and views; every one is within its own band there. */
-const holds: [OtherMeasureId, TaskId[], Partial<CameraSettings>[]][] = [
-  ['knee-over-foot', standing, [{}, { yawDeg: 10 }, { yawDeg: -10 }, { offCentreM: 0.2 }]],
-  ['hip-over-knee', standing, [{}, { yawDeg: 10 }, { yawDeg: -10 }]],
-  ['pelvic-drop', [...taskIds], [{}, { yawDeg: 10 }, { yawDeg: -10 }, { offCentreM: 0.2 }, { rollDeg: 3 }]],
-  ['trunk-lean', [...taskIds], [{}, { yawDeg: 10 }, { yawDeg: -10 }, { rollDeg: 3 }, { rollDeg: -3 }]],
-  ['pelvis-place', [...taskIds], [{}]],
-  ['depth', dips, [{}, { yawDeg: 10 }, { yawDeg: -10 }, { offCentreM: 0.2 }, { rollDeg: 3 }]],
+const cameras: Partial<CameraSettings>[] = [
+  {},
+  { yawDeg: 10 },
+  { yawDeg: -10 },
+  { offCentreM: 0.2 },
+  { offCentreM: -0.2 },
+  { rollDeg: 1.5 },
+  { rollDeg: -1.5 },
+  { pitchDeg: 5 },
+];
+/** In which tasks each is held against the truth, from every camera. */
+const holds: [OtherMeasureId, TaskId[]][] = [
+  ['knee-over-foot', standing],
+  ['hip-over-knee', standing],
+  ['pelvic-drop', [...taskIds]],
+  ['trunk-lean', [...taskIds]],
+  ['pelvis-place', onBothFeet],
+  ['depth', [...taskIds]],
 ];
 
 describe.each(sides)('measure(track, setup).repetitions[].others, with the %s leg', (side) => {
   it.each(holds)(
-    'gives %s, with its sign, within its own band',
+    'gives %s, with its sign, within its own band in nine of ten cases',
     { timeout: 30_000 },
-    (id, tasks, cameras) => {
-      for (const task of tasks) {
-        for (const camera of cameras) {
-          for (const { others, truthAt } of measured(task, side, camera)) {
-            const { value, band, sample } = others[id]!;
-            const off = Math.abs(value - truthAt(sample)[id]);
-            expect(off, `${task} ${JSON.stringify(camera)}: ${value}`).toBeLessThanOrEqual(band);
-          }
-        }
+    (id, tasks) => {
+      for (const camera of cameras) {
+        const held = tasks.flatMap((task) =>
+          measured(task, side, camera).flatMap(({ others, truthAt }) => {
+            const extreme = others[id];
+            if (extreme === null) return [];
+            return Math.abs(extreme.value - truthAt(extreme.sample)[id]) <= extreme.band ? 1 : 0;
+          }),
+        );
+        expect(held.length, JSON.stringify(camera)).toBeGreaterThan(tasks.length);
+        expect(mean(held), JSON.stringify(camera)).toBeGreaterThanOrEqual(0.9);
       }
     },
   );
@@ -86,6 +98,12 @@ describe.each(sides)('measure(track, setup).repetitions[].others, with the %s le
     const [dropped] = measured(task, side, {});
     expect(dropped!.others['pelvic-drop']!.value).toBeGreaterThan(5);
     expect(dropped!.others['trunk-lean']!.value).toBeGreaterThan(5);
+  });
+
+  it('says where the pelvis stands only with both feet on the floor', () => {
+    for (const task of taskIds.filter((id) => !findTask(id).onBothFeet)) {
+      for (const { others } of measured(task, side, {})) expect(others['pelvis-place']).toBeNull();
+    }
   });
 
   it('gives none where the person is turned too far', () => {

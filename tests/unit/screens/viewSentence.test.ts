@@ -4,7 +4,7 @@ import { viewSentence } from '../../../src/screens/review/viewSentence';
 
 const seen = (yawDeg: number, sdDeg: number) =>
   viewSentence({
-    view: { yawDeg, sdDeg, cues: [], focalPx: 900, standingOffsetDeg: 0 } satisfies MeasuredView,
+    view: { yawDeg, sdDeg, cues: [], focalPx: 900, rollDeg: 0, standingOffsetDeg: 0 } satisfies MeasuredView,
   });
 
 describe('viewSentence(measurement)', () => {

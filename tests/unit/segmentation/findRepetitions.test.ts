@@ -1,5 +1,6 @@
 import { mean } from 'd3-array';
 import { describe, expect, it } from 'vitest';
+import { sides } from '../../../src/protocol/side';
 import { findTask, type Task } from '../../../src/protocol/tasks';
 import { findRepetitions, type RepetitionSignals } from '../../../src/segmentation/findRepetitions';
 import { scaleToExcursion } from '../../../src/segmentation/scaleToExcursion';
@@ -21,6 +22,10 @@ function signalsOf(film: Film, task: Task): RepetitionSignals {
     timesMs: Float64Array.from(film.frames, ({ timeMs }) => timeMs),
     excursion: scaleToExcursion(task, heightsOf(film, 'hip')) ?? [],
     shoulderHeight: heightsOf(film, 'shoulder'),
+    feet: sides.map((side) => ({
+      x: Float64Array.from(film.frames, ({ places }) => places[`${side}_ankle`].x / 0.835),
+      y: Float64Array.from(film.frames, ({ places }) => places[`${side}_ankle`].y / 0.835),
+    })),
   };
 }
 
@@ -124,7 +129,7 @@ describe.each([
   it('finds nothing while the body rests, or in an empty recording', () => {
     expect(found({ task, repetitions: [], restMs: 4000 }).repetitions).toEqual([]);
     const empty = new Float64Array();
-    const signals = { timesMs: empty, excursion: [], shoulderHeight: empty };
+    const signals = { timesMs: empty, excursion: [], feet: [], shoulderHeight: empty };
     expect(findRepetitions(task === 'single-leg-squat' ? dip : rise, signals)).toEqual([]);
   });
 

@@ -21,6 +21,7 @@ function find(heights: Float64Array) {
     timesMs: Float64Array.from(heights, (_, i) => (i * 1000) / rateHz),
     excursion: scaleToExcursion(task, heights) ?? [],
     shoulderHeight: heights,
+    feet: [{ x: new Float64Array(heights.length), y: new Float64Array(heights.length) }],
   }).map(({ completeness }) => completeness);
 }
 

@@ -6,12 +6,15 @@ import { frontalKneeAngleDeg, squareToBody } from '../../../src/view/frontalKnee
 import {
   liftLeg,
   segmentsPx,
+  type LiftedLeg,
   type PictureJoint,
   type PictureLeg,
   type SegmentsPx,
 } from '../../../src/view/liftLeg';
+import type { Path } from '../../../src/view/path';
 import { filmFocalPx as focalPx, pictureLeg } from '../../support/pictureLeg';
 import { seededRandom } from '../../support/seededRandom';
+import { toRad } from '../../support/space';
 import { filmPerson, type Scene } from '../../support/syntheticPerson';
 
 /** 4000 draws tell a share of 0.9 to 0.005, one standard deviation; three of them. */
@@ -21,11 +24,30 @@ const widest = 1.12;
 /** A level camera looks along the floor, so that only the yaw lies between its frame and the body's. */
 const level: Partial<Scene> = { camera: { pitchDeg: 0, heightM: 0.6 }, repetitions: [{ peakDeg: 16 }] };
 
+interface Tilt {
+  rollDeg: number;
+  pitchDeg: number;
+}
+
+/** A leg of one sample as a camera sees it that is rolled and pitched by so much. */
+function tilted(leg: LiftedLeg, { rollDeg, pitchDeg }: Tilt): LiftedLeg {
+  const [roll, pitch] = [toRad(rollDeg), toRad(pitchDeg)];
+  const turn = ({ x: [x = 0], y: [y = 0], z: [z = 0] }: Path): Path => {
+    const down = y * Math.cos(roll) + x * Math.sin(roll);
+    return {
+      x: Float64Array.of(x * Math.cos(roll) - y * Math.sin(roll)),
+      y: Float64Array.of(down * Math.cos(pitch) - z * Math.sin(pitch)),
+      z: Float64Array.of(z * Math.cos(pitch) + down * Math.sin(pitch)),
+    };
+  };
+  return { ...leg, hip: turn(leg.hip), knee: turn(leg.knee), ankle: turn(leg.ankle) };
+}
+
 describe('errorBand(leg, sample, side, sources, quantity)', () => {
   const leg = pictureLeg(filmPerson({ ...level, task: 'two-legged-bend' }), 'left');
   const lifted = liftLeg(leg, segmentsPx(leg)!, focalPx);
   const band = (yawSdDeg: number, jitter: number) =>
-    errorBand(lifted, 60, 'left', { yawDeg: 0, yawSdDeg, jitter }, frontalKneeAngleDeg);
+    errorBand(lifted, 60, 'left', { yawDeg: 0, yawSdDeg, rollSdDeg: 1, jitter }, frontalKneeAngleDeg);
 
   it('grows with the trembling of the joints and with the doubt about the yaw', () => {
     expect(band(2, 0.02)).toBeGreaterThan(1.2 * band(2, 0));
@@ -39,7 +61,7 @@ describe('errorBand(leg, sample, side, sources, quantity)', () => {
     fc.assert(
       fc.property(sample, share, share, deg, deg, (i, jitter, moreJitter, yawSdDeg, moreDeg) => {
         const at = (sources: { yawSdDeg: number; jitter: number }) =>
-          errorBand(lifted, i, 'left', { yawDeg: 0, ...sources }, frontalKneeAngleDeg);
+          errorBand(lifted, i, 'left', { yawDeg: 0, rollSdDeg: 1, ...sources }, frontalKneeAngleDeg);
         const here = at({ yawSdDeg, jitter }) - 1e-9;
         expect(at({ yawSdDeg, jitter: jitter + moreJitter })).toBeGreaterThanOrEqual(here);
         expect(at({ yawSdDeg: yawSdDeg + moreDeg, jitter })).toBeGreaterThanOrEqual(here);
@@ -54,21 +76,22 @@ describe('errorBand(leg, sample, side, sources, quantity)', () => {
   });
 
   it('is 1.645 times one standard deviation of a quantity that is known', () => {
-    // The ankle's height depends on neither yaw, nor joints set aside, nor lengths, nor the lens: band 0. The knee's
-    // place across moves as far as the joint does, its own yaw aside: 1.645 x hypot(placing, jitter).
-    const low = errorBand(
+    // From knee to ankle it is one shank however the camera stands, so that only the shank's length counts, 2 % of it;
+    // the knee's place across moves as far as the joint does, its own yaw aside: 1.645 x hypot(placing, jitter).
+    const shank = errorBand(
       lifted,
       60,
       'left',
-      { yawDeg: 0, yawSdDeg: 2, jitter: 0 },
-      ({ ankle }) => ankle.y[0]!,
+      { yawDeg: 0, yawSdDeg: 2, rollSdDeg: 2, jitter: 0 },
+      ({ knee, ankle }) =>
+        Math.hypot(knee.x[0]! - ankle.x[0]!, knee.y[0]! - ankle.y[0]!, knee.z[0]! - ankle.z[0]!),
     );
-    expect(low).toBeCloseTo(0, 9);
+    expect(shank).toBeCloseTo(1.645 * 0.02, 2);
     const across = errorBand(
       lifted,
       60,
       'left',
-      { yawDeg: 0, yawSdDeg: 0, jitter: 0.05 },
+      { yawDeg: 0, yawSdDeg: 0, rollSdDeg: 0, jitter: 0.05 },
       ({ knee }) => knee.x[0]!,
     );
     expect(across).toBeGreaterThan(1.645 * 0.05);
@@ -82,7 +105,7 @@ describe('errorBand(leg, sample, side, sources, quantity)', () => {
   ])('holds nine of ten errors of a leg %s, all sources thrown at random', (_, view, yawSdDeg) => {
     const film = filmPerson({ ...level, task: 'two-legged-bend', camera: { ...level.camera, ...view } });
     const leg = pictureLeg(film, 'left');
-    const [jitter, draws] = [0.001, 4000];
+    const [jitter, draws, rollSdDeg, pitchSdDeg] = [0.001, 4000, 1.2, 4];
     const segments = segmentsPx(leg)!;
     const random = seededRandom(20);
     const jointSdPx = Math.hypot(placingSd, jitter) * segments.shank;
@@ -97,13 +120,17 @@ describe('errorBand(leg, sample, side, sources, quantity)', () => {
       seen: Uint8Array.of(1),
     });
     // A camera on the person's left sees their front point to the picture's left: negative.
-    const angle = (seen: PictureLeg, lengths: SegmentsPx, focal: number, yawOffDeg: number) =>
-      frontalKneeAngleDeg(squareToBody(liftLeg(seen, lengths, focal), yawOffDeg - view.yawDeg), 'left', 0);
+    const angle = (seen: PictureLeg, lengths: SegmentsPx, focal: number, yawOffDeg: number, tilt: Tilt) =>
+      frontalKneeAngleDeg(
+        squareToBody(tilted(liftLeg(seen, lengths, focal), tilt), yawOffDeg - view.yawDeg),
+        'left',
+        0,
+      );
     const band = errorBand(
       liftLeg(leg, segments, focalPx),
       60,
       'left',
-      { yawDeg: -view.yawDeg, yawSdDeg, jitter },
+      { yawDeg: -view.yawDeg, yawSdDeg, rollSdDeg, jitter },
       frontalKneeAngleDeg,
     );
     const bearingDeg = (Math.atan2(leg.knee.xPx[60]!, focalPx) * 180) / Math.PI;
@@ -112,6 +139,7 @@ describe('errorBand(leg, sample, side, sources, quantity)', () => {
       segments,
       focalPx,
       0,
+      { rollDeg: 0, pitchDeg: 0 },
     );
     // Each segment 2 % and the lens 20 % off, as the band assumes; a longer lens turns the yaw with the bearing.
     const errors = Array.from({ length: draws }, () => {
@@ -120,7 +148,8 @@ describe('errorBand(leg, sample, side, sources, quantity)', () => {
       const thigh = segments.thigh * (1 + 0.02 * random.gaussian());
       const shank = segments.shank * (1 + 0.02 * random.gaussian());
       const seen = picture(() => jointSdPx * random.gaussian());
-      return Math.abs(angle(seen, { thigh, shank }, focalPx * focalBy, yawOffDeg) - truth);
+      const tilt = { rollDeg: rollSdDeg * random.gaussian(), pitchDeg: pitchSdDeg * random.gaussian() };
+      return Math.abs(angle(seen, { thigh, shank }, focalPx * focalBy, yawOffDeg, tilt) - truth);
     });
     const covered = errors.filter((deg) => deg <= band).length / draws;
     expect(covered).toBeGreaterThan(leastShare);

@@ -1,0 +1,43 @@
+import { missingAt, pointAt, type SmoothPoints } from './smoothPoints';
+import { medianOf } from '../signal/quantileOf';
+
+/** How far the camera is rolled to one side. */
+export interface CameraRoll {
+  /** Degrees; positive = what stands upright leans to the right in the picture. */
+  rollDeg: number;
+  /** One standard deviation, degrees. */
+  sdDeg: number;
+}
+
+/**
+ * In quiet standing the trunk is upright to about this, degrees: 1 on rendered recordings (docs/view.md), more in people
+ * who favour a side.
+ */
+const trunkSdDeg = 2;
+/** A camera that is set up with some care is level to about this, degrees: common practice, no source. */
+const levelSdDeg = 1.5;
+
+/** What is known of a camera before anybody stood upright before it. */
+export const unseenRoll: CameraRoll = { rollDeg: 0, sdDeg: levelSdDeg };
+
+/**
+ * Tells the camera's roll from the trunk in quiet standing, weighed against a camera that is set up level.
+ *
+ * @param upright  1 a sample where the person stands
+ */
+export function cameraRoll(points: SmoothPoints, upright: Uint8Array): CameraRoll {
+  const hips = [points.point('left_hip'), points.point('right_hip')] as const;
+  const shoulders = [points.point('left_shoulder'), points.point('right_shoulder')] as const;
+  const leansDeg: number[] = [];
+  upright.forEach((counts, i) => {
+    if (counts === 0 || missingAt([...hips, ...shoulders], i) !== 0) return;
+    const middle = (pair: typeof hips, axis: 'x' | 'y') =>
+      (pointAt(pair[0], i)[axis] + pointAt(pair[1], i)[axis]) / 2;
+    const aside = middle(shoulders, 'x') - middle(hips, 'x');
+    leansDeg.push((Math.atan2(aside, middle(hips, 'y') - middle(shoulders, 'y')) * 180) / Math.PI);
+  });
+  const leanDeg = medianOf(leansDeg);
+  if (leanDeg === undefined) return unseenRoll;
+  const [ofTrunk, ofLevel] = [1 / trunkSdDeg ** 2, 1 / levelSdDeg ** 2];
+  return { rollDeg: (leanDeg * ofTrunk) / (ofTrunk + ofLevel), sdDeg: 1 / Math.sqrt(ofTrunk + ofLevel) };
+}

@@ -1,0 +1,24 @@
+import { describe, expect, it } from 'vitest';
+import { buildSession } from '../../../src/session/buildSession';
+import { parseSession } from '../../../src/session/parseSession';
+import { smallSessionParts } from '../../support/smallSession';
+
+describe('parseSession(text) of an older version', () => {
+  const present = buildSession(smallSessionParts());
+  const oldView = Object.fromEntries(
+    Object.entries(present.derived.view!).filter(([name]) => name !== 'rollDeg'),
+  );
+  const old = { ...present, version: 1, derived: { ...present.derived, view: oldView } };
+
+  it('reads a document of version 1, which took no roll out', () => {
+    const read = parseSession(JSON.stringify(old));
+    expect(read.version).toBe(present.version);
+    expect(read.derived.view).toEqual({ ...present.derived.view, rollDeg: 0 });
+    expect({ ...read, derived: null }).toEqual({ ...present, derived: null });
+  });
+
+  it('reads one in which the leg was never seen', () => {
+    const unseen = { ...old, derived: { ...old.derived, view: null } };
+    expect(parseSession(JSON.stringify(unseen)).derived.view).toBeNull();
+  });
+});
