@@ -98,6 +98,20 @@ describe('errorBand(leg, sample, side, sources, quantity)', () => {
     expect(across).toBeLessThan(1.645 * 0.06);
   });
 
+  it('counts the lens: through one a fifth longer the person stands a fifth farther away', () => {
+    const distance = errorBand(
+      lifted,
+      60,
+      'left',
+      { yawDeg: 0, yawSdDeg: 0, rollSdDeg: 0, jitter: 0 },
+      ({ ankle }) => ankle.z[0]!,
+    );
+    // A pitch of 4 degrees adds a little, by as much as the ankle stands below the camera's axis.
+    const byLens = 1.645 * 0.2 * lifted.ankle.z[60]!;
+    expect(distance / byLens).toBeGreaterThan(1);
+    expect(distance / byLens).toBeLessThan(1.05);
+  });
+
   it.each([
     ['square', { yawDeg: 0, offCentreM: 0 }, 2.5],
     ['at the edge of the picture', { yawDeg: 0, offCentreM: 0.65 }, 0],
