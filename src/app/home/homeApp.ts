@@ -65,7 +65,7 @@ export interface HomeApp {
   /** Hears of the joints in every picture that was looked at; returns the way to stop. */
   watchJoints(watcher: (joints: SeenJoints) => void): () => void;
 
-  /** One of `guide.presses`; 'stop-pain' and 'end' lead to 'after'. */
+  /** One of `guide.presses`; 'stop-pain' and 'end' lead to the guide's phase 'stopped'. */
   press(press: GuidePress): void;
   setFurniturePlaced(isPlaced: boolean): void;
   setSound(change: Partial<Omit<SoundState, 'hasVoice'>>): void;
@@ -81,7 +81,7 @@ export interface HomeApp {
   setPainAfter(score: number): void;
   setEffort(score: number): void;
   setRemark(remark: string): void;
-  /** 'after' → 'summary'; answers may be left out. */
+  /** 'after' → 'summary'; answers may be left out. From 'summary' it tries again where saving failed. */
   saveVisit(): Promise<void>;
 
   /** Opens the therapist's review of a set; App.show('home') leads back. */

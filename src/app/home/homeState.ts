@@ -2,6 +2,7 @@ import type { GuideView } from '../../guide/readGuide';
 import type { HeardVerdict } from '../../guide/guideEvent';
 import type { SetResult } from '../../guide/guideState';
 import type { SetSummary } from '../../guide/setSummary';
+import type { PoseModel } from '../../keypoints/poseModel';
 import type { Placing } from '../../placing/placing';
 import type { PlanDocument, PlanItem } from '../../plan/planDocument';
 import type { SetStep } from '../../plan/planSteps';
@@ -74,7 +75,7 @@ export type PaceState =
   | { state: 'unknown' }
   | { state: 'checking' }
   /** `sentence` is null where all is as it should be. */
-  | { state: 'known'; model: 'lite' | 'full'; hasFeedback: boolean; sentence: string | null };
+  | { state: 'known'; model: PoseModel; hasFeedback: boolean; sentence: string | null };
 
 export interface SoundState {
   voice: boolean;
@@ -149,13 +150,14 @@ export interface HomeState {
   placing: Placing | null;
   /** Whether the person has confirmed that chair or step stands where it should and can't slide. */
   isFurniturePlaced: boolean;
-  /** How the last repetition went, where the plan wants it shown while working; null where not. */
-  heard: (HeardVerdict & { count: number }) | null;
+  /** How each repetition of this set went, in order, whatever the plan wants told; null where it is not known. */
+  heard: readonly (HeardVerdict | null)[];
   sets: readonly HomeSet[];
   painAfter: number | null;
   effort: number | null;
   remark: string;
-  saving: 'no' | 'saving' | 'saved';
+  /** 'failed': the device would not keep it; saveVisit() tries again, and each set can be saved as a file. */
+  saving: 'no' | 'saving' | 'saved' | 'failed';
   isOpening: boolean;
   problem: Problem | null;
 }
@@ -182,7 +184,7 @@ export const initialHomeState: HomeState = {
   caption: '',
   placing: null,
   isFurniturePlaced: false,
-  heard: null,
+  heard: [],
   sets: [],
   painAfter: null,
   effort: null,
