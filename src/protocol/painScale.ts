@@ -27,3 +27,15 @@ export function painWords(score: number): string {
   if (score <= 6) return 'some pain';
   return score < 10 ? 'strong pain' : ends.highest;
 }
+
+/**
+ * An effort in words; the steps are common practice, no source.
+ *
+ * @param score  0 to 10
+ */
+export function effortWords(score: number): string {
+  if (score <= 0) return scaleQuestions.effort.lowest;
+  if (score <= 3) return 'light';
+  if (score <= 6) return 'medium';
+  return score < 10 ? 'hard' : scaleQuestions.effort.highest;
+}

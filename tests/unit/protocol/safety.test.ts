@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { holdIds } from '../../../src/protocol/holds';
 import { needIds, needWords } from '../../../src/protocol/needs';
-import { painWords, scaleQuestions } from '../../../src/protocol/painScale';
+import { effortWords, painWords, scaleQuestions } from '../../../src/protocol/painScale';
 import { redFlags } from '../../../src/protocol/redFlags';
 import { findTask, taskIds } from '../../../src/protocol/tasks';
 import { findSetup } from '../../../src/protocol/taskSetups';
@@ -71,6 +71,21 @@ describe('painWords(score)', () => {
       'strong pain',
       'strong pain',
       'the worst pain you can think of',
+    ]);
+  });
+});
+
+describe('effortWords(score)', () => {
+  it('grows with the score, and ends where the question says', () => {
+    expect([0, 1, 3, 4, 6, 7, 9, 10].map(effortWords)).toEqual([
+      'no effort at all',
+      'light',
+      'light',
+      'medium',
+      'medium',
+      'hard',
+      'hard',
+      'as hard as I can',
     ]);
   });
 });

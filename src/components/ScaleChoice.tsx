@@ -1,0 +1,51 @@
+import { Label, Radio, RadioGroup } from 'react-aria-components';
+
+interface Props {
+  question: string;
+  /** A score in a few words; empty where there is nothing to say. */
+  words: (score: number) => string;
+  value: number | null;
+  onChange: (score: number) => void;
+  /** Where it is one question among others. */
+  isSmall?: boolean;
+  /** The question stands above it already. */
+  isQuestionHidden?: boolean;
+}
+
+/** Scores that share their words stand in one row. */
+const rows = [[0], [1, 2, 3], [4, 5, 6], [7, 8, 9], [10]];
+
+/** A question that is answered with 0 to 10, as large targets with words beside them. */
+export function ScaleChoice(props: Props) {
+  const { question, words, value, onChange, isSmall = false, isQuestionHidden = false } = props;
+  return (
+    <RadioGroup
+      className={isSmall ? 'scale scale-small' : 'scale'}
+      value={value === null ? null : String(value)}
+      onChange={(score) => onChange(Number(score))}
+    >
+      <Label className={isQuestionHidden ? 'visually-hidden' : 'scale-label'}>{question}</Label>
+      <div className="scale-rows">
+        {rows.map((scores) => (
+          <div key={scores[0]} className="scale-row" data-count={scores.length}>
+            <span className="scale-words" aria-hidden="true">
+              {words(scores[0]!)}
+            </span>
+            <div className="scale-numbers">
+              {scores.map((score) => (
+                <Radio
+                  key={score}
+                  value={String(score)}
+                  className="scale-number"
+                  aria-label={[String(score), words(score)].filter(Boolean).join(', ')}
+                >
+                  {score}
+                </Radio>
+              ))}
+            </div>
+          </div>
+        ))}
+      </div>
+    </RadioGroup>
+  );
+}

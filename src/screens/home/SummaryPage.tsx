@@ -1,0 +1,71 @@
+import { Button } from 'react-aria-components';
+import { useHome, useHomeState } from '../../app/home/HomeContext';
+import type { HomeSet } from '../../app/home/homeState';
+import { Message } from '../../components/Message';
+import { itemName } from '../../plan/itemName';
+import { BackgroundLine } from './BackgroundLine';
+import { HomePage } from './HomePage';
+import { StorageNotice } from './StorageNotice';
+import { ToldThing } from './ToldThing';
+
+/** How it went, in plain words: one thing done well, one to practise, set by set. */
+export function SummaryPage() {
+  const home = useHome();
+  const sets = useHomeState((state) => state.sets);
+  const shown = sets.map((set, index) => ({ set, index })).filter(({ set }) => !set.isDiscarded);
+  return (
+    <HomePage
+      title="Well done. This is how it went"
+      leave={{ words: 'Another one', onPress: () => home.startOver() }}
+      actions={
+        <Button className="button button-primary" onPress={() => home.leave()}>
+          Done for today
+        </Button>
+      }
+    >
+      <StorageNotice />
+      {shown.length === 0 && <p>No set was kept this time, so there is nothing to look at.</p>}
+      {shown.map(({ set, index }) => (
+        <SetCard key={index} set={set} index={index} isAlone={shown.length === 1} />
+      ))}
+      <BackgroundLine />
+      <p className="soft">What your therapist or doctor told you comes before anything said here.</p>
+    </HomePage>
+  );
+}
+
+function SetCard({ set, index, isAlone }: { set: HomeSet; index: number; isAlone: boolean }) {
+  const home = useHome();
+  const { item, result, summary, keeping, problem, sessionId } = set;
+  const name = `${itemName(item)}, ${result.side} leg${isAlone ? '' : `, set ${result.number}`}`;
+  return (
+    <section className="card home-section" aria-label={name}>
+      <h2>{name}</h2>
+      {problem !== null && <Message kind="caution">{problem}</Message>}
+      {summary !== null && (
+        <>
+          <ToldThing kind="well" title="Done well" text={summary.well} />
+          <ToldThing kind="practise" title="To practise" text={summary.practise} />
+          {summary.unmeasured !== null && <p className="soft">{summary.unmeasured}</p>}
+        </>
+      )}
+      {summary === null && <p>{withoutSummary(set)}</p>}
+      {sessionId !== null && keeping !== 'finishing' && (
+        <div className="home-row">
+          <Button className="button" onPress={() => void home.reviewSet(index)}>
+            Look at it
+          </Button>
+          <Button className="button button-quiet" onPress={() => home.saveSetFile(index)}>
+            Save as a file
+          </Button>
+        </div>
+      )}
+    </section>
+  );
+}
+
+function withoutSummary({ result: { heldMs, cutShort }, keeping }: HomeSet): string {
+  if (heldMs !== null) return `You held it for ${Math.round(heldMs / 1000)} seconds in all.`;
+  if (keeping === 'finishing') return 'The recording is being looked at …';
+  return cutShort === null ? 'There is no recording of this set.' : 'This set was left out.';
+}
