@@ -84,7 +84,7 @@ function withOwnBand(peak: Peak | null, bandAt: (sample: number) => number): Ext
 }
 
 /** So many samples of a repetition tell how far its true peak may lie from the measured one. */
-const bandSamples = 8;
+const bandSamples = 6;
 
 interface BandedValue {
   value: number;

@@ -4,7 +4,7 @@ import { errorBand, ninetyPercent, placingSd } from '../view/errorBand';
 import { footHeadingDeg } from '../view/footHeadingDeg';
 import { medianWhere, squareToBody, type FrontalLeg } from '../view/frontalKneeAngle';
 import type { ViewedLeg } from '../view/readViewCues';
-import { blankCurve, missingReasons, reasonCode, type Curve, type MissingReason } from './curve';
+import { blankCurve, reasonCode, type Curve, type MissingReason } from './curve';
 import type { View } from './seeView';
 import { missingAt, type SmoothPoint, type SmoothPoints } from './smoothPoints';
 
@@ -54,26 +54,29 @@ export function otherMeasures(points: SmoothPoints, view: View, side: Side): Oth
   const towardsMidline = side === 'left' ? -1 : 1;
   const legLength = 1 + frontal.thigh;
 
+  const turned = isTurned ? reasonCode('view-turned') : 0;
   const curve = (joints: readonly SmoothPoint[], quantity: (i: number) => number | MissingReason): Curve => {
     const made = blankCurve(samples);
     for (let i = 0; i < samples; i++) {
-      const missing = missingAt(joints, i) || (isTurned ? reasonCode('view-turned') : 0);
-      const value = missing === 0 ? quantity(i) : missingReasons[missing]!;
+      const missing = missingAt(joints, i) || turned;
+      const value = missing === 0 ? quantity(i) : 0;
       if (typeof value === 'number') made.values[i] = value;
-      else made.missing[i] = reasonCode(value);
+      made.missing[i] = typeof value === 'number' ? missing : reasonCode(value);
     }
     return made;
   };
   /** The same quantity counted from quiet standing, so that a tilted camera or an uneven pelvis does not count. */
   const fromStanding = (joints: readonly SmoothPoint[], quantity: (i: number) => number): Curve => {
-    const when = upright.map((value, i) => (missingAt(joints, i) === 0 ? value : 0));
-    const own = medianWhere(when, quantity) ?? 0;
-    return curve(joints, (i) => quantity(i) - own);
+    const { values, missing } = curve(joints, quantity);
+    const standing = upright.map((value, i) => (missing[i] === 0 ? value : 0));
+    const own = medianWhere(standing, (i) => values[i]!) ?? 0;
+    values.forEach((value, i) => (values[i] = missing[i] === 0 ? value - own : 0));
+    return { values, missing };
   };
 
   const { heel, toe, footSeen, segments } = working;
   const footDeg = footHeadingDeg(heel, toe, side, footSeen, segments.shank, focalPx) ?? 0;
-  const axisDeg = footDeg - yaw.yawDeg;
+  const axis = cosSin(footDeg - yaw.yawDeg);
   const trunkPx = trunkLengthPx(trunk, samples);
   const ofLeg = (quantity: (leg: FrontalLeg, side: Side, i: number) => number): OtherMeasure => ({
     curve: curve(leg, (i) => quantity(frontal, side, i)),
@@ -92,7 +95,7 @@ export function otherMeasures(points: SmoothPoints, view: View, side: Side): Oth
   const y = (index: number, joints: readonly SmoothPoint[], i: number) => joints[index]!.yPx.values[i]!;
 
   return {
-    'knee-over-foot': ofLeg((seen, _, i) => (towardsMidline * acrossFoot(seen, axisDeg, i)) / legLength),
+    'knee-over-foot': ofLeg((seen, _, i) => (towardsMidline * acrossFoot(seen, axis, i)) / legLength),
     'hip-over-knee': ofLeg((seen, _, i) => (towardsMidline * (seen.knee.x[i]! - seen.hip.x[i]!)) / legLength),
     'pelvic-drop': {
       curve: fromStanding(hips, (i) =>
@@ -163,8 +166,7 @@ function pelvisPlace({ working, other, frontal, yaw, roll, onBothFeet }: View, s
 }
 
 /** How far the knee stands to the person's left of the foot's axis through the ankle, in shank lengths. */
-function acrossFoot({ knee, ankle }: FrontalLeg, axisDeg: number, i: number): number {
-  const [cos, sin] = cosSin(axisDeg);
+function acrossFoot({ knee, ankle }: FrontalLeg, [cos, sin]: [number, number], i: number): number {
   return (knee.x[i]! - ankle.x[i]!) * cos + (knee.z[i]! - ankle.z[i]!) * sin;
 }
 

@@ -18,6 +18,7 @@ const segmentSd = 0.02;
 const focalSd = 0.2;
 /** A camera that stands on something looks up or down by about this, degrees: common practice, no source. */
 const pitchSdDeg = 4;
+const [pitchCos, pitchSin] = cosSin(pitchSdDeg);
 /** From one standard deviation to the half-width that holds nine of ten normal errors. */
 export const ninetyPercent = 1.645;
 
@@ -87,8 +88,9 @@ export function errorBand(
     (by) => liftAgain(moved, at, 1, at.thigh, 1 + by * focalSd),
     (by) => bearingDeg * (1 - 1 / (1 + by * focalSd)),
   );
-  add((by) => tilt(moved, 'x', 'y', by * sources.rollSdDeg));
-  add((by) => tilt(moved, 'y', 'z', by * pitchSdDeg));
+  const [rollCos, rollSin] = cosSin(sources.rollSdDeg);
+  add((by) => roll(moved, rollCos, by * rollSin));
+  add((by) => pitch(moved, pitchCos, by * pitchSin));
   return ninetyPercent * Math.sqrt(squares);
 }
 
@@ -123,13 +125,22 @@ function liftAgain(moved: LiftedLeg, at: LiftedLeg, shank: number, thigh: number
   placeOnRay(moved.hip, 0, seenAt(hip.x, hip), seenAt(hip.y, hip), moved.knee, thigh, 1);
 }
 
-/** Turns the leg as a camera sees it that is rolled (x, y) or pitched (y, z) by so much. */
-function tilt(leg: LiftedLeg, from: 'x' | 'y', to: 'y' | 'z', deg: number): void {
-  const [cos, sin] = cosSin(deg);
+/** Turns the leg as a camera sees it that is rolled by so much. */
+function roll(leg: LiftedLeg, cos: number, sin: number): void {
   for (const joint of joints) {
-    const path = leg[joint];
-    const [a, b] = [path[from][0]!, path[to][0]!];
-    path[from][0] = a * cos - b * sin;
-    path[to][0] = b * cos + a * sin;
+    const { x, y } = leg[joint];
+    const [right, down] = [x[0]!, y[0]!];
+    x[0] = right * cos - down * sin;
+    y[0] = down * cos + right * sin;
+  }
+}
+
+/** Turns the leg as a camera sees it that is pitched by so much. */
+function pitch(leg: LiftedLeg, cos: number, sin: number): void {
+  for (const joint of joints) {
+    const { y, z } = leg[joint];
+    const [down, ahead] = [y[0]!, z[0]!];
+    y[0] = down * cos - ahead * sin;
+    z[0] = ahead * cos + down * sin;
   }
 }

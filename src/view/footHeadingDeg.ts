@@ -31,15 +31,16 @@ export function footHeadingDeg(
   shankPx: number,
   focalPx: number,
 ): number | null {
-  const headings: number[] = [];
+  const [offsetsPx, placesPx]: [number[], number[]] = [[], []];
   for (let i = 0; i < when.length; i++) {
     if (when[i] === 0) continue;
-    const sine = (toe.xPx[i]! - heel.xPx[i]!) / (shankPx * marksToShank);
-    // A foot beside the middle of the picture is seen from its side by as much as it stands aside.
-    const bearing = Math.atan2((toe.xPx[i]! + heel.xPx[i]!) / 2, focalPx);
-    headings.push(Math.asin(Math.max(-1, Math.min(1, sine))) - bearing);
+    offsetsPx.push(toe.xPx[i]! - heel.xPx[i]!);
+    placesPx.push((toe.xPx[i]! + heel.xPx[i]!) / 2);
   }
-  const heading = medianOf(headings);
-  const outward = side === 'left' ? 1 : -1;
-  return heading === undefined ? null : (heading * 180) / Math.PI + outward * bigToeInwardDeg;
+  const [offsetPx, placePx] = [medianOf(offsetsPx), medianOf(placesPx)];
+  if (offsetPx === undefined || placePx === undefined) return null;
+  const sine = Math.max(-1, Math.min(1, offsetPx / (shankPx * marksToShank)));
+  // A foot beside the middle of the picture is seen from its side by as much as it stands aside.
+  const heading = Math.asin(sine) - Math.atan2(placePx, focalPx);
+  return (heading * 180) / Math.PI + (side === 'left' ? 1 : -1) * bigToeInwardDeg;
 }
