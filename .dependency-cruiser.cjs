@@ -25,7 +25,17 @@ const rooms = {
   camera: [],
   sound: ['guide'],
   storage: ['protocol', 'keypoints', 'session'],
-  live: ['camera', 'pose', 'keypoints', 'segmentation', 'measurement', 'scoring', 'protocol'],
+  live: [
+    'camera',
+    'frames',
+    'pose',
+    'keypoints',
+    'signal',
+    'segmentation',
+    'measurement',
+    'scoring',
+    'protocol',
+  ],
   drawing: ['geometry', 'keypoints', 'measurement', 'scoring', 'protocol'],
   components: ['words', 'scoring', 'measurement', 'protocol', 'drawing'],
   screens: [
@@ -69,6 +79,8 @@ const rooms = {
     'storage',
     'session',
     'measurement',
+    'live',
+    'scoring',
     'keypoints',
     'protocol',
     'words',
@@ -90,7 +102,7 @@ const rooms = {
 const owners = {
   '@tensorflow': 'pose/worker',
   mediabunny: 'frames',
-  comlink: 'pose',
+  comlink: '(pose|live)',
   dexie: 'storage',
 };
 

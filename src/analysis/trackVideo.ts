@@ -1,9 +1,7 @@
 import type { FrameSource } from '../frames/frameSource';
 import { buildKeypointTrack, type KeypointTrack, type TimedRow } from '../keypoints/keypointTrack';
 import type { PoseTracker } from '../pose/poseTracker';
-
-/** Height that pictures are brought to: about twice the network's 256 px over a person who fills most of it. */
-export const workingHeightPx = 640;
+import { workingHeightPx } from '../pose/workingHeightPx';
 
 /** Pictures handed to the tracker ahead of its answers: enough that decoding and the network never wait in turn. */
 const picturesAhead = 2;

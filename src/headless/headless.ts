@@ -1,4 +1,5 @@
-import { trackVideo, workingHeightPx } from '../analysis/trackVideo';
+import { trackVideo } from '../analysis/trackVideo';
+import { CameraProblem } from '../camera/cameraProblem';
 import type { FrameSource } from '../frames/frameSource';
 import { openFrameSource } from '../frames/openFrameSource';
 import { shortfallSentence } from '../frames/shortfallSentence';
@@ -8,9 +9,12 @@ import { hasPerson } from '../keypoints/observedPoint';
 import { measure } from '../measurement/measure';
 import { createPoseTracker, type WorkerPoseTracker } from '../pose/createPoseTracker';
 import { poseWeights } from '../pose/poseWeights';
+import { workingHeightPx } from '../pose/workingHeightPx';
 import { buildSession } from '../session/buildSession';
 import type { BenchRequest, HeadlessPage, MeasuredRecording, MeasureRequest } from './headlessPage';
 import type { Outcome, Progress, RecordedTimes } from './headlessPage';
+import { jpegPictures } from './jpegPictures';
+import { runLive } from './runLive';
 
 /** Progress is told no more often than this, ms. */
 const tellEveryMs = 200;
@@ -18,19 +22,34 @@ const tellEveryMs = 200;
 let tracker: WorkerPoseTracker | undefined;
 
 const headlessPage: HeadlessPage = {
-  measureChosenFile: (request) => settle((file) => measureFile(file, request)),
-  timeRecorded: (request) => settle((file) => timeRecorded(file, request)),
+  measureChosenFile: (request) => settleFile((file) => measureFile(file, request)),
+  timeRecorded: (request) => settleFile((file) => timeRecorded(file, request)),
+  runLive: (request) => settle(() => runLive(startedTracker(), request)),
+  giveJpegs: (rateHz) =>
+    settleFile((file) =>
+      withSource(file, (source) => jpegPictures(source, rateHz, window.takeJpeg!)).then(() => null),
+    ),
 };
 window.headlessPage = headlessPage;
 
-/** Runs a job on the chosen file; a problem with the file comes back as a sentence, anything else is thrown. */
-async function settle<Value>(job: (file: File) => Promise<Value>): Promise<Outcome<Value>> {
+function startedTracker(): WorkerPoseTracker {
+  return (tracker ??= createPoseTracker(new URL('../', location.href).href));
+}
+
+/** Runs a job on the chosen file. */
+async function settleFile<Value>(job: (file: File) => Promise<Value>): Promise<Outcome<Value>> {
   const file = (document.getElementById('video') as HTMLInputElement).files?.[0];
   if (file === undefined) return { value: null, problem: 'No video was chosen.' };
+  return settle(() => job(file));
+}
+
+/** A problem with the file or the camera comes back as a sentence, anything else is thrown. */
+async function settle<Value>(job: () => Promise<Value>): Promise<Outcome<Value>> {
   try {
-    return { value: await job(file), problem: null };
+    return { value: await job(), problem: null };
   } catch (error) {
-    if (error instanceof VideoProblem) return { value: null, problem: error.message };
+    if (error instanceof VideoProblem || error instanceof CameraProblem)
+      return { value: null, problem: error.message };
     tracker?.close();
     tracker = undefined;
     throw error;
@@ -40,7 +59,7 @@ async function settle<Value>(job: (file: File) => Promise<Value>): Promise<Outco
 async function measureFile(file: File, request: MeasureRequest): Promise<MeasuredRecording> {
   const { setup, limits, model, note } = request;
   return withSource(file, async (source, openedMs) => {
-    tracker ??= createPoseTracker(new URL('../', location.href).href);
+    const tracker = startedTracker();
     const loadStartMs = performance.now();
     const device = await tracker.load(model);
     const loadMs = performance.now() - loadStartMs;
@@ -78,8 +97,7 @@ async function measureFile(file: File, request: MeasureRequest): Promise<Measure
 
 /** Times the whole way from file to numbers against the network alone on the same pictures, in turn. */
 async function timeRecorded(file: File, { model, maxFrames, rounds }: BenchRequest): Promise<RecordedTimes> {
-  tracker ??= createPoseTracker(new URL('../', location.href).href);
-  const running = tracker;
+  const running = startedTracker();
   const device = await running.load(model);
   await withSource(file, (source) => trackVideo(source, running, { maxFrames: 10 })); // Warms both up.
   const times: RecordedTimes = { frames: 0, widthPx: 0, heightPx: 0, pipelineFps: [], bareFps: [], device };

@@ -1,0 +1,54 @@
+import type { KeypointName } from '../keypoints/keypointNames';
+import type { KeypointTrack } from '../keypoints/keypointTrack';
+import { observedPoint } from '../keypoints/observedPoint';
+import type { Setup } from '../measurement/measurement';
+import { otherSide } from '../protocol/side';
+import { findTask } from '../protocol/tasks';
+import { createSortedSamples } from '../signal/createSortedSamples';
+
+/** The movement that makes repetitions, as one picture shows it. */
+export interface SeenMovement {
+  /** Height of the hips, or how far the free foot is out, px; null where unseen. */
+  movementPx: number | null;
+  /** Thigh plus shank of the working leg, told from all pictures so far, px; null where it was not seen yet. */
+  legLengthPx: number | null;
+}
+
+/** A segment's length is its length at this share of the pictures, as in the review. */
+const standingQuantile = 0.95;
+
+/** @returns  a function from one frame, as a track of its own, to what it shows */
+export function createMovementReader({ task, side }: Setup): (frame: KeypointTrack) => SeenMovement {
+  const thighs = createSortedSamples();
+  const shanks = createSortedSamples();
+  const { shape } = findTask(task);
+  return (frame) => {
+    const [hip, knee, ankle] = (['hip', 'knee', 'ankle'] as const).map((joint) =>
+      seenAt(frame, `${side}_${joint}`),
+    );
+    if (hip && knee && ankle) {
+      thighs.add(Math.hypot(knee.x - hip.x, knee.y - hip.y));
+      shanks.add(Math.hypot(ankle.x - knee.x, ankle.y - knee.y));
+    }
+    const thigh = thighs.quantile(standingQuantile);
+    const shank = shanks.quantile(standingQuantile);
+    const other = seenAt(frame, `${otherSide(side)}_${shape === 'reach' ? 'ankle' : 'hip'}`);
+    const own = shape === 'reach' ? ankle : hip;
+    const movement = (a: Place, b: Place) => (shape === 'reach' ? Math.abs(a.x - b.x) : -(a.y + b.y) / 2);
+    return {
+      movementPx: own && other ? movement(own, other) : null,
+      legLengthPx: thigh === undefined || shank === undefined ? null : thigh + shank,
+    };
+  };
+}
+
+interface Place {
+  x: number;
+  y: number;
+}
+
+/** Where a point is in a track's only frame, by the review's own rule of what counts as seen. */
+function seenAt(frame: KeypointTrack, name: KeypointName): Place | null {
+  const { xPx, yPx, problems } = observedPoint(frame, name, [false]);
+  return problems[0] === null ? { x: xPx[0]!, y: yPx[0]! } : null;
+}

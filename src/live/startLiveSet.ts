@@ -1,0 +1,46 @@
+import { wrap } from 'comlink';
+import type { FinishedSet, LiveSetEvent, LiveSetSetup } from './createLiveSet';
+import type { LiveFrame } from './liveFrame';
+import type { LiveSetWorker } from './worker/liveSetWorker';
+
+/** A set that is counted and judged beside the page. */
+export interface RunningSet {
+  push(frame: LiveFrame): void;
+  /** The set as the review sees it, over all frames pushed so far; more may follow. */
+  finish(): Promise<FinishedSet>;
+  /** Rejects where counting has stopped by a failure of its own; never resolves. */
+  readonly failed: Promise<never>;
+  close(): void;
+}
+
+/**
+ * Starts counting and judging a set in a worker of its own.
+ *
+ * @param onEvent  hears of every count and verdict, in order
+ */
+export function startLiveSet(setup: LiveSetSetup, onEvent: (event: LiveSetEvent) => void): RunningSet {
+  const worker = new Worker(new URL('./worker/liveSetWorker.ts', import.meta.url), { type: 'module' });
+  const remote = wrap<LiveSetWorker>(worker);
+  let fail: (reason: Error) => void = () => undefined;
+  const failed = new Promise<never>((_, reject) => (fail = reject));
+  failed.catch(() => undefined); // Who wants to hear of it listens for itself.
+  worker.addEventListener('error', ({ message }) => {
+    fail(new Error(`Counting could not start or has stopped${message ? ` (${message})` : ''}.`));
+  });
+  let isOpen = true;
+  remote.begin(setup).catch(fail);
+  return {
+    push(frame) {
+      remote.push(frame).then((events) => {
+        if (isOpen) events.forEach(onEvent);
+      }, fail);
+    },
+    finish: () => Promise.race([remote.finish(), failed]),
+    failed,
+    close() {
+      isOpen = false;
+      fail(new Error('The set was closed.'));
+      worker.terminate();
+    },
+  };
+}

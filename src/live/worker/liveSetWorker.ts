@@ -1,0 +1,24 @@
+import { expose } from 'comlink';
+import { createLiveSet, type FinishedSet, type LiveSet, type LiveSetEvent } from '../createLiveSet';
+import type { LiveSetSetup } from '../createLiveSet';
+import type { LiveFrame } from '../liveFrame';
+
+let set: LiveSet | null = null;
+
+/** A set in a worker: looking at minutes of frames takes longer than a page may stand still. */
+const worker = {
+  begin(setup: LiveSetSetup): void {
+    set = createLiveSet(setup);
+  },
+  push: (frame: LiveFrame): LiveSetEvent[] => begun().push(frame),
+  finish: (): FinishedSet => begun().finish(),
+};
+
+function begun(): LiveSet {
+  if (set === null) throw new Error('A set must begin before its first frame.');
+  return set;
+}
+
+export type LiveSetWorker = typeof worker;
+
+expose(worker);

@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest';
+import type { LiveFrame } from '../../../src/live/liveFrame';
+import { startLiveLoop } from '../../../src/live/startLiveLoop';
+import { createFakeCamera, someRow } from './fakeCamera';
+
+/** A camera that gives a picture every 10 ms, and a tracker that takes 35 ms for one. */
+function startSlowLoop() {
+  const camera = createFakeCamera(10);
+  camera.estimateMs.full = 35;
+  const frames: LiveFrame[] = [];
+  const { tracker, now } = camera;
+  const feed = camera.openFeed();
+  const loop = startLiveLoop({ feed, tracker, now, onFrame: (frame) => frames.push(frame) });
+  return { camera, feed, frames, loop };
+}
+
+describe('startLiveLoop({ feed, tracker, onFrame })', () => {
+  it('hands over one picture at a time, always the newest, and drops what came meanwhile', async () => {
+    const { camera, frames } = startSlowLoop();
+    await camera.pass(200);
+    expect(camera.mostUnderWay()).toBe(1);
+    // The first is asked for at 0 ms, its answer comes at 35 to 36 ms, when the picture of 30 ms is the newest.
+    expect(camera.asked.slice(0, 3)).toEqual([0, 30, 70]);
+    expect(frames.map(({ timeMs }) => timeMs)).toEqual(camera.asked.slice(0, -1));
+    expect(frames[0]).toEqual({ timeMs: 0, row: someRow, widthPx: 540, heightPx: 960 });
+    expect(camera.openPictures.count).toBe(1);
+  });
+
+  it('counts the pictures that came and those that were tracked', async () => {
+    const { camera, loop } = startSlowLoop();
+    await camera.pass(3000);
+    const { seenFps, trackedFps } = loop.rates();
+    expect(seenFps).toBeCloseTo(100, -0.5);
+    expect(trackedFps).toBeGreaterThan(24);
+    expect(trackedFps).toBeLessThan(29);
+  });
+
+  it('tells where nobody is found', async () => {
+    const { camera, frames } = startSlowLoop();
+    camera.setRow(null);
+    await camera.pass(50);
+    expect(frames[0]!.row).toBeNull();
+  });
+
+  it('takes no picture while paused, and the newest afterwards', async () => {
+    const { camera, loop } = startSlowLoop();
+    await camera.pass(20);
+    loop.pause();
+    loop.pause();
+    await camera.pass(500);
+    expect(camera.asked).toEqual([0]);
+    loop.resume();
+    await camera.pass(100);
+    expect(camera.asked[1]).toBe(520);
+    expect(loop.rates().trackedFps).toBeLessThan(31);
+    loop.stop();
+    await camera.pass(50);
+    await loop.ended;
+  });
+
+  it('stops at once, closes the feed and every picture, and reports nothing more', async () => {
+    const { camera, frames, loop } = startSlowLoop();
+    await camera.pass(45);
+    const before = frames.length;
+    loop.stop();
+    await camera.pass(100);
+    await loop.ended;
+    expect(frames).toHaveLength(before);
+    expect(camera.openFeeds()).toBe(0);
+    expect(camera.openPictures.count).toBe(0);
+  });
+
+  it('stops while paused', async () => {
+    const { camera, loop } = startSlowLoop();
+    await camera.pass(50);
+    loop.pause();
+    loop.stop();
+    await camera.pass(50);
+    await loop.ended;
+    expect(camera.openPictures.count).toBe(0);
+  });
+
+  it('ends with the camera', async () => {
+    const { camera, feed, loop } = startSlowLoop();
+    await camera.pass(20);
+    feed.close();
+    await camera.pass(50);
+    await expect(loop.ended).resolves.toBeUndefined();
+  });
+
+  it('rejects where the tracker fails, and closes the feed', async () => {
+    const { openFeed, openFeeds, tracker, now } = createFakeCamera(10);
+    const failing = { ...tracker, estimate: () => Promise.reject(new Error('The pose worker has stopped.')) };
+    const loop = startLiveLoop({ feed: openFeed(), tracker: failing, now, onFrame: () => undefined });
+    await expect(loop.ended).rejects.toThrow('The pose worker has stopped.');
+    expect(openFeeds()).toBe(0);
+  });
+});
