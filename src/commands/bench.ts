@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import Table from 'cli-table3';
 import { defaultPoseModel, poseModels, type PoseModel } from '../keypoints/poseModel';
 import { benchCore } from './tools/benchCore';
+import { benchLive } from './tools/benchLive';
 import { benchRecorded } from './tools/benchRecorded';
 import { checkOutput } from './tools/checkInput';
 import { CommandProblem } from './tools/commandProblem';
@@ -16,6 +17,8 @@ import { writeJson } from './tools/writeJson';
 const parts = {
   recorded: async (browser: () => Promise<Headless>, model: PoseModel) =>
     benchRecorded(await browser(), join(projectRoot, 'fixtures/example.mp4'), model),
+  live: async (browser: () => Promise<Headless>, model: PoseModel) =>
+    benchLive(await browser(), join(projectRoot, 'fixtures/example.mp4'), model),
   core: () => Promise.resolve(benchCore(join(projectRoot, 'fixtures/example.session.json'))),
 };
 type PartName = keyof typeof parts;

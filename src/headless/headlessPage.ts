@@ -3,6 +3,7 @@ import type { VideoFacts } from '../frames/frameSource';
 import type { PoseDevice, PoseModel } from '../keypoints/poseModel';
 import type { MeasurementNote, Setup } from '../measurement/measurement';
 import type { Limits } from '../protocol/limits';
+import type { Verdict } from '../scoring/judge';
 import type { SessionDocument } from '../session/sessionDocument';
 
 /** What a command asks of the page about the file in its file input. */
@@ -53,6 +54,42 @@ export interface RecordedTimes {
   device: PoseDevice;
 }
 
+/** What a command asks of the page about its camera. */
+export interface LiveRequest {
+  setup: Setup;
+  limits: Limits;
+  model: PoseModel;
+  /** How long the live loop runs, ms. */
+  forMs: number;
+  /** Pictures over which the network alone is timed afterwards, the camera still running; 0 leaves that out. */
+  bareFrames: number;
+}
+
+/** Marks that the page sets where the live loop begins and ends, to be found in a trace. */
+export const liveMarks = { from: 'live loop begins', to: 'live loop ends' };
+
+/** What came of counting along with the camera; times are ms from the first picture. */
+export interface LiveRun {
+  /** The camera's own name. */
+  camera: string;
+  device: PoseDevice;
+  /** Size of the camera's picture, px. */
+  widthPx: number;
+  heightPx: number;
+  /** Pictures in which joints were looked for. */
+  frames: number;
+  /** Pictures a second of the live loop, of the camera, and of the network alone (null where not timed). */
+  liveFps: number;
+  cameraFps: number;
+  bareFps: number | null;
+  /** Each count with the time at which the page heard of it. */
+  counts: { count: number; atMs: number }[];
+  verdicts: Verdict[];
+  /** Complete repetitions that the review finds in the same frames, and when each was over. */
+  reviewedCount: number;
+  reviewedEndsMs: number[];
+}
+
 /** A value, or a sentence that says what is wrong with the input and what to do. */
 export type Outcome<Value> = { value: Value; problem: null } | { value: null; problem: string };
 
@@ -60,6 +97,10 @@ export type Outcome<Value> = { value: Value; problem: null } | { value: null; pr
 export interface HeadlessPage {
   measureChosenFile(request: MeasureRequest): Promise<Outcome<MeasuredRecording>>;
   timeRecorded(request: BenchRequest): Promise<Outcome<RecordedTimes>>;
+  /** Counts along with the camera. */
+  runLive(request: LiveRequest): Promise<Outcome<LiveRun>>;
+  /** Gives the chosen file's pictures to takeJpeg, so many a second. */
+  giveJpegs(rateHz: number): Promise<Outcome<null>>;
 }
 
 export type Progress = TrackingProgress;
@@ -69,5 +110,7 @@ declare global {
     headlessPage: HeadlessPage;
     /** Put there by the command that wants to hear of progress. */
     reportProgress?: (progress: Progress) => void;
+    /** Put there by whoever asks for pictures: one in base 64, and how often it comes in a row. */
+    takeJpeg?: (base64: string, times: number) => Promise<void>;
   }
 }

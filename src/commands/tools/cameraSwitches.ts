@@ -1,0 +1,13 @@
+/**
+ * Switches for a browser with a camera that is none: it shows pictures from a file, over and over, and is allowed without
+ * asking.
+ *
+ * @param picturesPath  a file made by writeCameraFile
+ */
+export function cameraSwitches(picturesPath: string): string[] {
+  return [
+    '--use-fake-ui-for-media-stream',
+    '--use-fake-device-for-media-stream',
+    `--use-file-for-fake-video-capture=${picturesPath}`,
+  ];
+}
