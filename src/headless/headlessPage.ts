@@ -1,5 +1,6 @@
 import type { TrackingProgress } from '../analysis/trackVideo';
 import type { VideoFacts } from '../frames/frameSource';
+import type { DeviceCheck } from '../live/checkDevice';
 import type { PoseDevice, PoseModel } from '../keypoints/poseModel';
 import type { MeasurementNote, Setup } from '../measurement/measurement';
 import type { Limits } from '../protocol/limits';
@@ -58,7 +59,8 @@ export interface RecordedTimes {
 export interface LiveRequest {
   setup: Setup;
   limits: Limits;
-  model: PoseModel;
+  /** Null leaves it to the device check. */
+  model: PoseModel | null;
   /** How long the live loop runs, ms. */
   forMs: number;
   /** Pictures over which the network alone is timed afterwards, the camera still running; 0 leaves that out. */
@@ -73,6 +75,8 @@ export interface LiveRun {
   /** The camera's own name. */
   camera: string;
   device: PoseDevice;
+  /** Null where the model was given. */
+  check: DeviceCheck | null;
   /** Size of the camera's picture, px. */
   widthPx: number;
   heightPx: number;

@@ -1,5 +1,6 @@
 import { openCamera } from '../camera/openCamera';
 import { CameraProblem } from '../camera/cameraProblem';
+import { checkDevice } from '../live/checkDevice';
 import type { LiveSetEvent } from '../live/createLiveSet';
 import { openPictureFeed } from '../live/openPictureFeed';
 import { startLiveLoop } from '../live/startLiveLoop';
@@ -18,12 +19,15 @@ const warmUpMs = 2500;
  * @throws CameraProblem  where the camera can't be used or ends on the way
  */
 export async function runLive(tracker: WorkerPoseTracker, request: LiveRequest): Promise<LiveRun> {
-  const device = await tracker.load(request.model);
-  await withCamera((stream) => warmUp(stream, tracker));
+  const device = await tracker.load(request.model ?? 'full');
+  const check = await withCamera((stream) => {
+    const openFeed = () => openPictureFeed(stream);
+    return request.model === null ? checkDevice({ openFeed, tracker }) : warmUp(stream, tracker);
+  });
   return withCamera(async (stream, camera) => {
     const live = await countLive(stream, tracker, request);
     const bareFps = request.bareFrames === 0 ? null : await timeBare(stream, tracker, request.bareFrames);
-    return { ...live, bareFps, camera, device };
+    return { ...live, bareFps, camera, device, check };
   });
 }
 
@@ -38,10 +42,11 @@ async function withCamera<Value>(
   }
 }
 
-async function warmUp(stream: MediaStream, tracker: WorkerPoseTracker): Promise<void> {
+async function warmUp(stream: MediaStream, tracker: WorkerPoseTracker): Promise<null> {
   const loop = startLiveLoop({ feed: openPictureFeed(stream), tracker, onFrame: () => undefined });
   await Promise.race([waitMs(warmUpMs), endedEarly(loop.ended)]);
   loop.stop();
+  return null;
 }
 
 async function countLive(stream: MediaStream, tracker: WorkerPoseTracker, request: LiveRequest) {

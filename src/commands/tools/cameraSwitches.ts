@@ -1,13 +1,9 @@
 /**
- * Switches for a browser with a camera that is none: it shows pictures from a file, over and over, and is allowed without
- * asking.
+ * Switches for a browser with a camera that is none: it shows pictures from a file, over and over. Whoever opens a page
+ * in it still has to allow the camera.
  *
  * @param picturesPath  a file made by writeCameraFile
  */
 export function cameraSwitches(picturesPath: string): string[] {
-  return [
-    '--use-fake-ui-for-media-stream',
-    '--use-fake-device-for-media-stream',
-    `--use-file-for-fake-video-capture=${picturesPath}`,
-  ];
+  return ['--use-fake-device-for-media-stream', `--use-file-for-fake-video-capture=${picturesPath}`];
 }

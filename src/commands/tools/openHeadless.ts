@@ -35,7 +35,7 @@ export async function openHeadless(
   ensureBuilt();
   const server = await serveBuild();
   const browser = await chromium.launch({ executablePath, args: [...browserSwitches, ...moreSwitches] });
-  const page = await browser.newPage();
+  const page = await browser.newPage({ permissions: ['camera'] });
   const thrown: Error[] = [];
   page.on('pageerror', (error) => thrown.push(error));
   await page.exposeFunction('reportProgress', onProgress);

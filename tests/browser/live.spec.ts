@@ -1,0 +1,132 @@
+import { chromium, expect, test, type Browser, type Page } from '@playwright/test';
+import { browserSwitches, findBrowser } from '../../src/commands/tools/findBrowser';
+import type { LiveRequest } from '../../src/headless/headlessPage';
+import { decideLive, leastFullFps } from '../../src/live/decideLive';
+import { defaultLimits } from '../../src/protocol/limits';
+import { launchFilmed } from '../support/browser/filmedBrowser';
+
+/** One time through the clip of two repetitions and the pause to the next, ms. */
+const onceMs = 10_500;
+/** The goal for a spoken count is half a second; other programs may take the processor meanwhile, ms. */
+const longestDelayMs = 2000;
+
+const request: LiveRequest = {
+  setup: { task: 'split-stance-sit-to-stand', side: 'right' },
+  limits: defaultLimits,
+  model: 'lite',
+  forMs: onceMs,
+  bareFrames: 0,
+};
+
+const wayOut = "Or record with the device's own camera app and open the file here.";
+
+function runLive(page: Page, wishes: Partial<LiveRequest> = {}) {
+  return page.evaluate((asked) => window.headlessPage.runLive(asked), { ...request, ...wishes });
+}
+
+/** Opens the headless page in a browser of its own; it may use the camera. */
+async function openIn(browser: Browser, address: string, before?: (page: Page) => Promise<unknown>) {
+  const page = await browser.newPage({ permissions: ['camera'] });
+  await before?.(page);
+  await page.goto(new URL('headless/headless.html', address).href);
+  await page.waitForFunction(() => 'headlessPage' in window);
+  return page;
+}
+
+test.describe('a camera that can not be used ends in a sentence with a way out', () => {
+  test('refused', async ({ baseURL }) => {
+    const args = [...browserSwitches, '--use-fake-device-for-media-stream'];
+    const browser = await chromium.launch({ executablePath: findBrowser(), args });
+    try {
+      const filmed = await openIn(browser, baseURL!);
+      await filmed.context().clearPermissions();
+      const { problem } = await runLive(filmed);
+      expect(problem).toMatch(/^The camera was not allowed\. Allow it for this page/);
+      expect(problem).toContain(wayOut);
+    } finally {
+      await browser.close();
+    }
+  });
+
+  test('not there', async ({ baseURL, context, page }) => {
+    await context.grantPermissions(['camera']);
+    await page.goto(new URL('headless/headless.html', baseURL).href);
+    await page.waitForFunction(() => 'headlessPage' in window);
+    const { problem } = await runLive(page);
+    expect(problem).toMatch(/^No camera was found\. Plug one in/);
+    expect(problem).toContain(wayOut);
+  });
+
+  test('on a page that is not secure', async ({ baseURL, page }) => {
+    // The same server by an address that browsers do not take for this device's own.
+    await page.goto(new URL('headless/headless.html', baseURL!.replace('127.0.0.1', '0.0.0.0')).href);
+    await page.waitForFunction(() => 'headlessPage' in window);
+    expect(await page.evaluate(() => isSecureContext)).toBe(false);
+    const { problem } = await runLive(page);
+    expect(problem).toMatch(/^Browsers give the camera to secure pages only\. .*https:/);
+    expect(problem).toContain(wayOut);
+  });
+
+  test('taken away while it runs', async ({ baseURL, page }) => {
+    const browser = await launchFilmed(page, 'short.mp4');
+    try {
+      const filmed = await openIn(browser, baseURL!);
+      const running = runLive(filmed, { forMs: 60_000 });
+      await filmed.waitForTimeout(6000);
+      await filmed.context().clearPermissions();
+      const { problem } = await running;
+      expect(problem).toMatch(/^The camera has stopped: it was unplugged/);
+      expect(problem).toContain(wayOut);
+    } finally {
+      await browser.close();
+    }
+  });
+});
+
+test.describe('counting along with the camera', () => {
+  const ways: [string, (page: Page) => Promise<unknown>][] = [
+    ['straight from the camera', () => Promise.resolve()],
+    [
+      'through a video element',
+      (page) => page.addInitScript(() => Reflect.deleteProperty(window, 'MediaStreamTrackProcessor')),
+    ],
+  ];
+  for (const [way, before] of ways) {
+    test(`counts and judges, once each, what the review finds in the same frames, ${way}`, async ({
+      baseURL,
+      page,
+    }) => {
+      const browser = await launchFilmed(page, 'short.mp4');
+      try {
+        const filmed = await openIn(browser, baseURL!, before);
+        const { value: run, problem } = await runLive(filmed);
+        expect(problem).toBeNull();
+        expect([run!.widthPx, run!.heightPx]).toEqual([540, 960]);
+        expect(run!.counts.map(({ count }) => count)).toEqual([1, 2]);
+        expect(run!.reviewedCount).toBe(2);
+        expect(run!.verdicts).toHaveLength(2);
+        expect(run!.verdicts).not.toContain('not-measured');
+        run!.counts.forEach(({ atMs }, i) => {
+          expect(atMs - run!.reviewedEndsMs[i]!).toBeLessThan(longestDelayMs);
+        });
+      } finally {
+        await browser.close();
+      }
+    });
+  }
+
+  test('with the model that this device is fast enough for', async ({ baseURL, page }) => {
+    const browser = await launchFilmed(page, 'short.mp4');
+    try {
+      const filmed = await openIn(browser, baseURL!);
+      const { value: run } = await runLive(filmed, { model: null, forMs: 1500 });
+      const { decision, fullFps, liteFps, hasPerson } = run!.check!;
+      expect(fullFps).toBeGreaterThan(0);
+      expect(hasPerson).toBe(true);
+      expect(decision).toEqual(decideLive(fullFps, liteFps));
+      expect(liteFps === null).toBe(fullFps >= leastFullFps);
+    } finally {
+      await browser.close();
+    }
+  });
+});

@@ -1,0 +1,29 @@
+import { existsSync, mkdirSync, renameSync } from 'node:fs';
+import { dirname } from 'node:path';
+import { chromium, type Browser, type Page } from '@playwright/test';
+import { browserSwitches, findBrowser } from '../../../src/commands/tools/findBrowser';
+import { projectRoot } from '../../../src/commands/tools/projectRoot';
+import { cameraSwitches } from '../../../src/commands/tools/cameraSwitches';
+import { writeCameraFile } from '../../../src/commands/tools/writeCameraFile';
+import { fixture, openHeadlessPage } from './headlessPage';
+
+/**
+ * The camera file of a fixture clip, written once a test run.
+ *
+ * @param page  any page of a browser that reads videos; it shows the headless page afterwards
+ */
+export async function cameraFileOf(page: Page, clip: string): Promise<string> {
+  const path = `${projectRoot}test-results/cameras/${process.ppid}-${clip}.mjpeg`;
+  if (existsSync(path)) return path;
+  mkdirSync(dirname(path), { recursive: true });
+  await openHeadlessPage(page, fixture(clip));
+  await writeCameraFile(page, `${path}.part`);
+  renameSync(`${path}.part`, path);
+  return path;
+}
+
+/** A browser whose camera shows a fixture clip from its start, over and over; a page still has to be allowed to use it. */
+export async function launchFilmed(page: Page, clip: string): Promise<Browser> {
+  const switches = cameraSwitches(await cameraFileOf(page, clip));
+  return chromium.launch({ executablePath: findBrowser(), args: [...browserSwitches, ...switches] });
+}
