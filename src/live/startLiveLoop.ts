@@ -27,6 +27,8 @@ interface LoopParts {
   /** With a model loaded. */
   tracker: Pick<PoseTracker, 'estimate' | 'reset'>;
   onFrame: (frame: LiveFrame) => void;
+  /** Sees each picture before its joints are looked for, to tell its light for example; it must not keep the picture. */
+  onPicture?: ((picture: ImageBitmap) => void) | undefined;
   now?: () => number;
 }
 
@@ -38,6 +40,7 @@ export function startLiveLoop({
   feed,
   tracker,
   onFrame,
+  onPicture,
   now = () => performance.now(),
 }: LoopParts): LiveLoop {
   const tracked = createRateMeter(now());
@@ -63,6 +66,7 @@ export function startLiveLoop({
       }
       const { timeMs, picture, scale, widthPx, heightPx } = next;
       lastMs = timeMs;
+      onPicture?.(picture);
       const row = await tracker.estimate(picture, scale, timeMs);
       countSeen();
       tracked.count(now());

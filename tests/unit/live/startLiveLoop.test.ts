@@ -35,6 +35,22 @@ describe('startLiveLoop({ feed, tracker, onFrame })', () => {
     expect(trackedFps).toBeLessThan(29);
   });
 
+  it('shows each picture before it is handed over', async () => {
+    const camera = createFakeCamera(10);
+    const shown: number[] = [];
+    const { tracker, now } = camera;
+    const loop = startLiveLoop({
+      feed: camera.openFeed(),
+      tracker,
+      now,
+      onFrame: () => undefined,
+      onPicture: () => shown.push(camera.asked.length),
+    });
+    await camera.pass(35);
+    expect(shown.slice(0, 3)).toEqual([0, 1, 2]);
+    loop.stop();
+  });
+
   it('tells where nobody is found', async () => {
     const { camera, frames } = startSlowLoop();
     camera.setRow(null);
