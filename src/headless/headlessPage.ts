@@ -63,7 +63,7 @@ export interface LiveRequest {
   model: PoseModel | null;
   /** How long the live loop runs, ms. */
   forMs: number;
-  /** Pictures over which the network alone is timed afterwards, the camera still running; 0 leaves that out. */
+  /** Pictures over which the network alone is timed before and again after, the camera running; 0 leaves that out. */
   bareFrames: number;
 }
 

@@ -20,14 +20,19 @@ const warmUpMs = 2500;
  */
 export async function runLive(tracker: WorkerPoseTracker, request: LiveRequest): Promise<LiveRun> {
   const device = await tracker.load(request.model ?? 'full');
-  const check = await withCamera((stream) => {
+  const { bareFrames } = request;
+  const before = await withCamera(async (stream) => {
     const openFeed = () => openPictureFeed(stream);
-    return request.model === null ? checkDevice({ openFeed, tracker }) : warmUp(stream, tracker);
+    const check = request.model === null ? await checkDevice({ openFeed, tracker }) : null;
+    if (check === null) await warmUp(stream, tracker);
+    return { check, bareSeconds: await timeBare(stream, tracker, bareFrames) };
   });
+  // The camera begins anew, so that the loop sees the clip from its start.
   return withCamera(async (stream, camera) => {
     const live = await countLive(stream, tracker, request);
-    const bareFps = request.bareFrames === 0 ? null : await timeBare(stream, tracker, request.bareFrames);
-    return { ...live, bareFps, camera, device, check };
+    const bareSeconds = before.bareSeconds + (await timeBare(stream, tracker, bareFrames));
+    const bareFps = bareFrames === 0 ? null : (2 * bareFrames) / bareSeconds;
+    return { ...live, bareFps, camera, device, check: before.check };
   });
 }
 
@@ -42,11 +47,10 @@ async function withCamera<Value>(
   }
 }
 
-async function warmUp(stream: MediaStream, tracker: WorkerPoseTracker): Promise<null> {
+async function warmUp(stream: MediaStream, tracker: WorkerPoseTracker): Promise<void> {
   const loop = startLiveLoop({ feed: openPictureFeed(stream), tracker, onFrame: () => undefined });
   await Promise.race([waitMs(warmUpMs), endedEarly(loop.ended)]);
   loop.stop();
-  return null;
 }
 
 async function countLive(stream: MediaStream, tracker: WorkerPoseTracker, request: LiveRequest) {
@@ -100,7 +104,7 @@ async function countLive(stream: MediaStream, tracker: WorkerPoseTracker, reques
   }
 }
 
-/** Frames a second of the network alone on pictures of the running camera, taken before at the loop's own size. */
+/** Seconds that the network alone takes over pictures of the running camera, taken before at the loop's own size. */
 async function timeBare(stream: MediaStream, tracker: WorkerPoseTracker, frames: number): Promise<number> {
   const feed = openPictureFeed(stream);
   const pictures: ImageBitmap[] = [];
@@ -110,7 +114,7 @@ async function timeBare(stream: MediaStream, tracker: WorkerPoseTracker, frames:
     pictures.push(next.picture);
   }
   feed.close();
-  return frames / (await tracker.timeBareLoop(pictures));
+  return frames === 0 ? 0 : tracker.timeBareLoop(pictures);
 }
 
 function waitMs(ms: number): Promise<void> {

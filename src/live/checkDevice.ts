@@ -24,6 +24,7 @@ interface CheckParts {
   /** Has the decision's model loaded afterwards. */
   tracker: Pick<PoseTracker, 'load' | 'estimate' | 'reset'>;
   now?: () => number;
+  wait?: (ms: number) => Promise<void>;
 }
 
 /** Measured for so long with each model, ms. */
@@ -58,7 +59,8 @@ function describe(decision: LiveDecision, full: Pace, lite: Pace | null): Device
   return { decision, fullFps: full.fps, liteFps: lite?.fps ?? null, cameraFps, hasPerson };
 }
 
-async function paceOf(model: PoseModel, { openFeed, tracker, now = () => performance.now() }: CheckParts) {
+async function paceOf(model: PoseModel, parts: CheckParts) {
+  const { openFeed, tracker, now = () => performance.now(), ...waiting } = parts;
   await tracker.load(model);
   return new Promise<Pace>((resolve, reject) => {
     let frames = -warmUps;
@@ -83,6 +85,7 @@ async function paceOf(model: PoseModel, { openFeed, tracker, now = () => perform
       feed: openFeed(),
       tracker,
       now,
+      ...waiting,
       onFrame({ row }) {
         frames++;
         if (frames === 0) {

@@ -19,7 +19,7 @@ export async function scaleNow(
   const picture = await createImageBitmap(source, {
     resizeWidth: width,
     resizeHeight: height,
-    resizeQuality: 'high',
+    resizeQuality: 'medium',
   });
   return { picture, scale: widthPx / width, widthPx, heightPx };
 }

@@ -1,7 +1,7 @@
 import type { PoseTracker } from '../pose/poseTracker';
 import { createRateMeter } from './createRateMeter';
 import type { LiveFrame } from './liveFrame';
-import type { PictureFeed } from './pictureFeed';
+import type { LivePicture, PictureFeed } from './pictureFeed';
 
 /** Pictures a second over the last two seconds. */
 export interface LiveRates {
@@ -12,7 +12,7 @@ export interface LiveRates {
 }
 
 export interface LiveLoop {
-  /** No picture is taken until resume; the one under way is still reported. */
+  /** No picture is handed over until resume; the one under way is still reported. */
   pause(): void;
   resume(): void;
   rates(): LiveRates;
@@ -30,11 +30,15 @@ interface LoopParts {
   /** Sees each picture before its joints are looked for, to tell its light for example; it must not keep the picture. */
   onPicture?: ((picture: ImageBitmap) => void) | undefined;
   now?: () => number;
+  wait?: (ms: number) => Promise<void>;
 }
 
+/** The next picture is begun so many times earlier than it usually takes: waiting for it costs more than its age. */
+const headStart = 2;
+
 /**
- * Hands the camera's pictures to the pose tracker, one at a time and always the newest: what comes while it works is
- * dropped, so that nothing lags behind however slow the device is.
+ * Hands the camera's pictures to the pose tracker, one at a time: what comes while it works is dropped, so that nothing
+ * lags behind however slow the device is. The next one is made ready just before the tracker is done.
  */
 export function startLiveLoop({
   feed,
@@ -42,6 +46,7 @@ export function startLiveLoop({
   onFrame,
   onPicture,
   now = () => performance.now(),
+  wait = (ms) => new Promise((resolve) => setTimeout(resolve, ms)),
 }: LoopParts): LiveLoop {
   const tracked = createRateMeter(now());
   const seen = createRateMeter(now());
@@ -49,28 +54,52 @@ export function startLiveLoop({
   let isRunning = true;
   let resumed: Promise<void> | null = null;
   let resume: () => void = () => undefined;
+  let readyingMs = 0;
+  let estimateMs = 0;
+  let lastMs = -Infinity;
 
   const countSeen = () => {
     for (; seenBefore < feed.seen(); seenBefore++) seen.count(now());
   };
+  const makeReady = (): Promise<LivePicture | null> => {
+    const picture = nextPicture();
+    picture.catch(() => undefined); // Awaited once the tracker is done; before then it must not count as unhandled.
+    return picture;
+  };
+  /** The newest picture, begun in time to be ready when the tracker is. */
+  const nextPicture = async (): Promise<LivePicture | null> => {
+    const spareMs = estimateMs - headStart * readyingMs;
+    if (spareMs > 0) await wait(spareMs);
+    const fromMs = now();
+    const picture = await feed.next();
+    readyingMs = now() - fromMs;
+    return picture;
+  };
+  const track = async ({ timeMs, picture, scale, widthPx, heightPx }: LivePicture) => {
+    lastMs = timeMs;
+    onPicture?.(picture);
+    const fromMs = now();
+    const row = await tracker.estimate(picture, scale, timeMs);
+    estimateMs = now() - fromMs;
+    countSeen();
+    tracked.count(now());
+    if (isRunning) onFrame({ timeMs, row, widthPx, heightPx });
+  };
   const run = async () => {
     await tracker.reset();
-    let lastMs = -Infinity;
-    while (isRunning) {
-      if (resumed !== null) await resumed;
-      const next = await feed.next();
-      if (next === null) break;
-      if (!isRunning || resumed !== null || next.timeMs <= lastMs) {
-        next.picture.close();
-        continue;
+    let ready = makeReady();
+    try {
+      while (isRunning) {
+        if (resumed !== null) await resumed;
+        const next = await ready;
+        if (next === null) return;
+        const isWanted = isRunning && resumed === null && next.timeMs > lastMs;
+        const tracking = isWanted ? track(next) : next.picture.close();
+        ready = makeReady();
+        await tracking;
       }
-      const { timeMs, picture, scale, widthPx, heightPx } = next;
-      lastMs = timeMs;
-      onPicture?.(picture);
-      const row = await tracker.estimate(picture, scale, timeMs);
-      countSeen();
-      tracked.count(now());
-      if (isRunning) onFrame({ timeMs, row, widthPx, heightPx });
+    } finally {
+      ready.then((left) => left?.picture.close()).catch(() => undefined);
     }
   };
   const stop = () => {
@@ -85,6 +114,8 @@ export function startLiveLoop({
     resume() {
       if (resumed === null) return;
       resumed = null;
+      // A picture from before the pause is out of date.
+      lastMs = Math.max(lastMs, now());
       tracked.restart(now());
       seen.restart(now());
       resume();

@@ -13,13 +13,13 @@ async function check(
   const camera = createFakeCamera(33);
   Object.assign(camera.estimateMs, { full: fullMs, lite: liteMs });
   setUp?.(camera);
-  const { tracker, now } = camera;
+  const { tracker, now, wait } = camera;
   const feeds: PictureFeed[] = [];
   const openFeed = () => {
     feeds.push(camera.openFeed());
     return feeds.at(-1)!;
   };
-  const checking = checkDevice({ openFeed, tracker, now });
+  const checking = checkDevice({ openFeed, tracker, now, wait });
   checking.catch(() => undefined);
   return { camera, checking, feeds };
 }

@@ -88,6 +88,8 @@ export function createFakeCamera(intervalMs: number) {
     /** Gives no picture any more. */
     stall: () => void (stalled = true),
     now: () => nowMs,
+    wait: (ms: number) =>
+      new Promise<void>((resolve) => timers.push({ atMs: nowMs + ms, run: () => resolve() })),
     /** Lets time pass in steps of a millisecond. */
     async pass(ms: number) {
       for (let i = 0; i < ms; i++) {
