@@ -8,7 +8,7 @@ import type { Judgement } from '../scoring/judge';
 import type { Problem } from './explainProblem';
 import { startLimits, type LimitHistory } from './limitHistory';
 
-export type ScreenName = 'start' | 'tracking' | 'review';
+export type ScreenName = 'start' | 'tracking' | 'review' | 'home';
 
 /** Where the pose network runs, as far as it is known. */
 export type DeviceState =
@@ -19,6 +19,8 @@ export type DeviceState =
 
 export interface AppState {
   screen: ScreenName;
+  /** Where the review leads back to: the home session where it was opened from there. */
+  backTo: 'start' | 'home';
   /** What the next recording is measured as; the side is asked for, never guessed. */
   setup: Omit<Setup, 'side'> & { side: Side | null };
   model: PoseModel;
@@ -43,6 +45,7 @@ export interface AppState {
 
 export const initialState: AppState = {
   screen: 'start',
+  backTo: 'start',
   setup: { task: 'split-stance-sit-to-stand', side: null },
   model: defaultPoseModel,
   chosen: null,

@@ -36,6 +36,8 @@ export interface App {
   openExample(): Promise<void>;
   /** Takes a video to be measured, or a session document, which opens at once. */
   openFile(file: File): Promise<void>;
+  /** Shows a session that is kept on this device, with its video where there is one; the review leads back home. */
+  openKept(sessionText: string, fileName: string, video: File | null): void;
   attachVideo(file: File): Promise<void>;
   /** Tracks the chosen video and measures it. */
   startTracking(): Promise<void>;
@@ -52,6 +54,8 @@ export interface App {
   saveSession(): void;
   show(screen: Exclude<ScreenName, 'tracking'>): void;
   dismissProblem(): void;
+  /** Stops the pose network, which is started anew when it is needed: for whoever needs the device more. */
+  release(): void;
 }
 
 export function createApp(adapters: Adapters): App {
@@ -63,7 +67,7 @@ export function createApp(adapters: Adapters): App {
   let chosenFile: File | null = null;
   let job = new AbortController();
   /** Where to go back to when tracking does not come to its end. */
-  let cameFrom: 'start' | 'review' = 'start';
+  let cameFrom: Exclude<ScreenName, 'tracking'> = 'start';
 
   /** Begins a job that ends every other one; what it throws becomes a problem, unless it was cancelled. */
   const run = async (doing: string, work: (signal: AbortSignal) => Promise<void>) => {
@@ -117,9 +121,9 @@ export function createApp(adapters: Adapters): App {
 
   const track = async (video: File, setup: Setup, origin: Recording['origin'], note: string) => {
     const { screen, model: size } = get();
-    cameFrom = screen === 'review' ? 'review' : 'start';
+    cameFrom = screen === 'tracking' ? 'start' : screen;
     await run('be tracked', async (signal) => {
-      set({ screen: 'tracking', progress: null });
+      set({ screen: 'tracking', progress: null, ...(cameFrom === 'home' ? { backTo: 'home' } : {}) });
       try {
         const source = await adapters.openFrameSource(video);
         try {
@@ -197,6 +201,14 @@ export function createApp(adapters: Adapters): App {
         chosenFile = file;
         set({ chosen: source.facts });
       }),
+    openKept(sessionText, fileName, video) {
+      void run('be opened', (signal) => {
+        signal.throwIfAborted();
+        openSession(sessionText, { origin: 'session', fileName, video });
+        set({ backTo: 'home' });
+        return Promise.resolve();
+      });
+    },
     attachVideo: (file) =>
       run('be attached', async (signal) => {
         set({ opening: 'file' });
@@ -253,9 +265,13 @@ export function createApp(adapters: Adapters): App {
       adapters.saveFile(`overfoot-session-${day}.json`, JSON.stringify(document));
     },
     show: (screen) => {
-      if (screen === 'start' || recording !== null) set({ screen, problem: null });
+      if (screen === 'review' && recording === null) return;
+      set({ screen, problem: null, ...(screen === 'review' ? {} : { backTo: 'start' }) });
     },
     dismissProblem: () => set({ problem: null }),
+    release() {
+      if (get().screen !== 'tracking') forgetTracker();
+    },
   };
 }
 

@@ -15,6 +15,15 @@ export async function fetchExample(folderUrl: string): Promise<{ sessionText: st
   };
 }
 
+/**
+ * The built-in example of a plan, as text.
+ *
+ * @throws Error  where it is missing from the installation
+ */
+export async function fetchExamplePlan(folderUrl: string): Promise<string> {
+  return (await fetchPart(`${folderUrl}example.plan.json`, 'json')).text();
+}
+
 async function fetchPart(url: string, kind: 'json' | 'video'): Promise<Response> {
   const response = await fetch(url);
   // A server may answer a missing file with the start page.

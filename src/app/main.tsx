@@ -7,12 +7,16 @@ import './controls.css';
 import { openFrameSource } from '../frames/openFrameSource';
 import { createPoseTracker } from '../pose/createPoseTracker';
 import { poseWeights } from '../pose/poseWeights';
+import { HomeScreen } from '../screens/home/HomeScreen';
 import { ReviewScreen } from '../screens/review/ReviewScreen';
 import { StartScreen } from '../screens/start/StartScreen';
 import { TrackingScreen } from '../screens/tracking/TrackingScreen';
 import { AppProvider, useAppState } from './AppContext';
 import { createApp } from './createApp';
 import { fetchExample } from './fetchExample';
+import { HomeProvider } from './home/HomeContext';
+import { browserWorld } from './home/browserWorld';
+import { createHome } from './home/createHome';
 import { saveFile } from './saveFile';
 
 const baseUrl = new URL('./', location.href).href;
@@ -27,7 +31,9 @@ const app = createApp({
   now: () => new Date(),
 });
 
-const screens = { start: StartScreen, tracking: TrackingScreen, review: ReviewScreen };
+const home = createHome(browserWorld(baseUrl, app));
+
+const screens = { start: StartScreen, tracking: TrackingScreen, review: ReviewScreen, home: HomeScreen };
 
 function CurrentScreen() {
   const Screen = screens[useAppState(({ screen }) => screen)];
@@ -37,7 +43,9 @@ function CurrentScreen() {
 createRoot(document.getElementById('app')!).render(
   <StrictMode>
     <AppProvider app={app}>
-      <CurrentScreen />
+      <HomeProvider home={home}>
+        <CurrentScreen />
+      </HomeProvider>
     </AppProvider>
   </StrictMode>,
 );

@@ -1,6 +1,7 @@
 import type { VideoFacts } from '../frames/frameSource';
 import { frameCount, type KeypointTrack } from '../keypoints/keypointTrack';
 import { measure } from '../measurement/measure';
+import type { Measurement } from '../measurement/measurement';
 import { buildSession } from '../session/buildSession';
 import type { SessionDocument } from '../session/sessionDocument';
 import type { SetStart } from '../storage/keptSchemas';
@@ -11,9 +12,15 @@ import { sessionFacts } from './recording';
  *
  * @param track  in px of the picture that the set began with
  * @param facts  of the set's video; null where there is none that can be read
+ * @param measurement  of the track, where it was measured already
  */
-export function setSession(start: SetStart, track: KeypointTrack, facts: VideoFacts | null): SessionDocument {
-  const { id, startedAt, setup, limits, note, model, widthPx, heightPx } = start;
+export function setSession(
+  start: SetStart,
+  track: KeypointTrack,
+  facts: VideoFacts | null,
+  measurement: Measurement = measure(track, start.setup),
+): SessionDocument {
+  const { id, startedAt, limits, note, model, widthPx, heightPx } = start;
   const video = facts === null ? factsOfTrack(track) : sessionFacts(facts);
   return buildSession({
     id,
@@ -24,7 +31,7 @@ export function setSession(start: SetStart, track: KeypointTrack, facts: VideoFa
     video: { ...video, widthPx, heightPx },
     model,
     track,
-    measurement: measure(track, setup),
+    measurement,
   });
 }
 

@@ -8,7 +8,7 @@ import { followPaused, pause, pauseWhereNeeded, resume } from './phases/pausing'
 import { beginSet, followBends, followPlacing, followStanding } from './phases/placing';
 import { followCountdown, followReady } from './phases/ready';
 import { stopAll } from './phases/stopping';
-import { followWorking, hearRepetition, missCount } from './phases/working';
+import { followWorking, hearRepetition, hearVerdict, missCount } from './phases/working';
 import type { Turn } from './turn';
 
 /** Where the guide stands after an event, and what it wants done, in order. */
@@ -93,6 +93,9 @@ function takeIn(turn: Turn, event: GuideEvent): void {
     case 'repetition':
       if (phase === 'working') hearRepetition(turn, event.heard);
       else if (phase === 'bends') state.bends++;
+      return;
+    case 'judged':
+      if (phase === 'working' || phase === 'finishing') hearVerdict(turn, event.heard);
       return;
     case 'press':
       if (allowedPresses(state).includes(event.press)) press[event.press](turn);

@@ -25,8 +25,10 @@ export type GuideEvent =
   | { kind: 'person'; isPresent: boolean }
   /** Null where it can't be told. */
   | { kind: 'posture'; posture: 'seated' | 'standing' | null }
-  /** A repetition has ended; null where nothing is known of how it went. */
+  /** A repetition has ended; null where nothing is known, or not yet, of how it went. */
   | { kind: 'repetition'; heard: HeardVerdict | null }
+  /** How the repetition went that was counted last, where it was not known at once. */
+  | { kind: 'judged'; heard: HeardVerdict }
   /** Whether the device keeps up with counting along. */
   | { kind: 'counting'; works: boolean }
   | { kind: 'camera'; works: boolean }

@@ -26,13 +26,12 @@ export function repetitionLine(
   outsideSound: boolean,
 ): CountLine {
   const told = feedbackLine(heard, feedback);
-  const isOutside = feedback === 'every-repetition' || feedback === 'only-outside';
   const left = leftLine(prescribed - count);
   const rest = [told, left].filter((part) => part !== null);
   return {
     line: [`${capitalised(numberWord(count))}.`, ...rest].join(' '),
     caption: [`${count} of ${prescribed}.`, ...rest].join(' '),
-    tone: isOutside && outsideSound && heard?.verdict === 'out-of-line' ? 'outside' : 'tick',
+    tone: isOutside(heard, feedback, outsideSound) ? 'outside' : 'tick',
   };
 }
 
@@ -42,7 +41,18 @@ function leftLine(left: number): string | null {
   return left <= countedDown ? `${capitalised(numberWord(left))} more.` : null;
 }
 
-function feedbackLine(heard: HeardVerdict | null, feedback: FeedbackMode): string | null {
+/** Whether a repetition has the sound of its own that tells of leaving the limits. */
+export function isOutside(
+  heard: HeardVerdict | null,
+  feedback: FeedbackMode,
+  outsideSound: boolean,
+): boolean {
+  const isTold = feedback === 'every-repetition' || feedback === 'only-outside';
+  return isTold && outsideSound && heard?.verdict === 'out-of-line';
+}
+
+/** What is said of how a repetition went; null where the plan wants nothing said, or nothing is known. */
+export function feedbackLine(heard: HeardVerdict | null, feedback: FeedbackMode): string | null {
   if (heard === null || feedback === 'after-the-set' || feedback === 'none') return null;
   if (heard.verdict === 'out-of-line') {
     return heard.direction === 'inward'

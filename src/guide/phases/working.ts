@@ -5,7 +5,7 @@ import type { ToneKind } from '../guideEffect';
 import type { HeardVerdict } from '../guideEvent';
 import { guideTimes } from '../guideTimes';
 import { lines } from '../lines';
-import { repetitionLine } from '../repetitionLine';
+import { feedbackLine, isOutside, repetitionLine } from '../repetitionLine';
 import { enter, say, stepOf, tone, type Turn } from '../turn';
 import { enterFinishing } from './closing';
 import { followHold, startHold } from './holding';
@@ -52,6 +52,16 @@ export function hearRepetition(turn: Turn, heard: HeardVerdict | null): void {
   tone(turn, told.tone);
   say(turn, told.line, 'now', told.caption);
   if (state.count === item.repetitions) enterFinishing(turn);
+}
+
+/** What the plan wants said of a repetition that was counted before it was known how it went. */
+export function hearVerdict(turn: Turn, heard: HeardVerdict): void {
+  const { state, options } = turn;
+  const { item } = stepOf(turn);
+  if (item.kind === 'hold' || state.count === 0 || state.hasMissed) return;
+  if (isOutside(heard, item.feedback, options.outsideSound)) tone(turn, 'outside');
+  const line = feedbackLine(heard, item.feedback);
+  if (line !== null) say(turn, line, 'after');
 }
 
 /** A tone where each part of the movement begins, over and over from 'go'. */

@@ -1,0 +1,59 @@
+import { listCameras } from '../../camera/listCameras';
+import { keepAwake } from '../../camera/keepAwake';
+import { openCamera } from '../../camera/openCamera';
+import { pickRecordingType } from '../../camera/pickRecordingType';
+import { recordVideo } from '../../camera/recordVideo';
+import { watchCameras } from '../../camera/watchCameras';
+import { watchPage } from '../../camera/watchPage';
+import { openFrameSource } from '../../frames/openFrameSource';
+import { checkDevice } from '../../live/checkDevice';
+import { openPictureFeed } from '../../live/openPictureFeed';
+import { startLiveSet } from '../../live/startLiveSet';
+import { createPoseTracker } from '../../pose/createPoseTracker';
+import { poseWeights } from '../../pose/poseWeights';
+import { createSound } from '../../sound/createSound';
+import { openRepository } from '../../storage/openRepository';
+import { createBackgroundMeasuring } from '../backgroundMeasuring';
+import { fetchExamplePlan } from '../fetchExample';
+import { saveFile } from '../saveFile';
+import { createBrightnessReader } from './createBrightnessReader';
+import type { HomeAdapters } from './homeAdapters';
+
+/**
+ * The browser as a home session needs it.
+ *
+ * @param baseUrl  of the program, with a slash at its end
+ */
+export function browserWorld(baseUrl: string, app: HomeAdapters['app']): HomeAdapters {
+  const createTracker = () => createPoseTracker(baseUrl);
+  return {
+    openRepository: () => openRepository(),
+    createBackground: (repository) =>
+      createBackgroundMeasuring({ repository, openFrameSource, createTracker, weights: poseWeights }),
+    openCamera: (wish) => openCamera(wish),
+    listCameras: () => listCameras(),
+    watchCameras: (listener) => watchCameras(listener),
+    openFeed: openPictureFeed,
+    readBrightness: createBrightnessReader(),
+    checkDevice,
+    createTracker,
+    startLiveSet,
+    recordVideo,
+    pickRecordingType: () => pickRecordingType(),
+    openFrameSource,
+    createSound: (onCaption) => createSound(onCaption),
+    keepAwake: (onState) => keepAwake(onState),
+    watchPage: (listener) => watchPage(listener),
+    fetchExamplePlan: () => fetchExamplePlan(`${baseUrl}example/`),
+    saveFile,
+    weights: poseWeights,
+    newId: () => crypto.randomUUID(),
+    now: () => new Date(),
+    clockMs: () => performance.now(),
+    every(ms, call) {
+      const timer = setInterval(call, ms);
+      return () => clearInterval(timer);
+    },
+    app,
+  };
+}

@@ -1,0 +1,84 @@
+import { freeRecording, type FreeChoice } from '../../plan/freeRecording';
+import { parsePlan } from '../../plan/parsePlan';
+import type { PlanDocument, PlanItem } from '../../plan/planDocument';
+import { PlanProblem } from '../../plan/planProblem';
+import { largestPlanBytes } from '../../plan/planRanges';
+import { planSteps } from '../../plan/planSteps';
+import { storageProblem } from '../../storage/storageProblem';
+import { explainProblem } from '../explainProblem';
+import type { HomeAdapters } from './homeAdapters';
+import type { HomeState } from './homeState';
+import type { HomeStorage } from './homeStorage';
+
+interface ChoiceParts {
+  adapters: HomeAdapters;
+  get: () => HomeState;
+  set: (change: Partial<HomeState>) => void;
+  storage: HomeStorage;
+}
+
+/** The ways to choose what is done: a plan, or a recording without one. */
+export function openChoice({ adapters, get, set, storage }: ChoiceParts) {
+  /** Raised with every choice: a plan that opens late does not take the place of a later one. */
+  let turn = 0;
+
+  const choose = (plan: PlanDocument | null, items: readonly PlanItem[]) => {
+    const { storage: kept } = get();
+    if (kept.state === 'blocked') {
+      return set({ problem: { title: 'Nothing can be begun yet', sentence: kept.sentence } });
+    }
+    const fresh = {
+      isConfirmed: false,
+      redFlag: null,
+      painBefore: null,
+      painWarning: null,
+      isToldToGoOn: false,
+    };
+    set({ ...fresh, plan, steps: planSteps(items), step: 'overview', isFurniturePlaced: false });
+  };
+  const open = async (readText: () => Promise<string>, isKept: boolean) => {
+    if (get().step !== 'plan') return;
+    const mine = ++turn;
+    set({ isOpening: true, problem: null });
+    try {
+      const text = await readText();
+      const plan = parsePlan(text);
+      if (mine !== turn) return;
+      choose(plan, plan.items);
+      // A plan that can't be kept is opened from its file the next time.
+      if (!isKept)
+        void storage.repository.then((kept) => kept.plans.save(plan.id, text)).catch(() => undefined);
+    } catch (error) {
+      if (mine === turn) set({ problem: explainProblem(error, 'be opened') });
+    } finally {
+      if (mine === turn) set({ isOpening: false });
+    }
+  };
+
+  return {
+    openPlan: {
+      fromFile: (file: File) =>
+        open(() => {
+          if (file.size > largestPlanBytes) {
+            throw new PlanProblem(
+              'This file is too large for a plan. Choose the plan file that you were given.',
+            );
+          }
+          return file.text();
+        }, false),
+      example: () => open(adapters.fetchExamplePlan, true),
+      kept: (id: string) =>
+        open(async () => {
+          const text = await (await storage.repository).plans.find(id);
+          if (text === null) throw storageProblem('missing');
+          return text;
+        }, true),
+    },
+    startFree(choice: FreeChoice) {
+      if (get().step !== 'plan') return;
+      turn++;
+      set({ isOpening: false, problem: null });
+      choose(null, [freeRecording(choice)]);
+    },
+  };
+}
