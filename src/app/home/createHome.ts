@@ -177,7 +177,7 @@ export function createHome(adapters: HomeAdapters): HomeApp {
       if (isAt('camera', 'exercise')) await camera.open(wish);
     },
     startExercise() {
-      if (!isAt('camera') || get().camera.state !== 'on' || get().pace.state !== 'known') return;
+      if (!isAt('camera') || get().camera.state !== 'on') return;
       sound.unlock();
       begin();
     },

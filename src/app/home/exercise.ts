@@ -10,7 +10,7 @@ import type { SetStep } from '../../plan/planSteps';
 import { findSetup } from '../../protocol/taskSetups';
 import type { HomeAdapters } from './homeAdapters';
 import { slowedSentence, type HomeCamera } from './homeCamera';
-import type { HomeState } from './homeState';
+import type { HomeState, PaceState } from './homeState';
 import { createTeller } from './createTeller';
 import { createPlacingWatch } from './placingWatch';
 import type { Sound } from '../../sound/sound';
@@ -54,13 +54,9 @@ export function startExercise(parts: ExerciseParts): Exercise {
   let bendsWatch: BendsWatch | null = null;
   let bends: Bends | null = null;
   let mayCount = createPaceWatch();
-  const hasFeedback = () => {
-    const { pace } = get();
-    return pace.state === 'known' && pace.hasFeedback;
-  };
-  /** As the device was tried out; it may become slower on the way. */
-  const paceBefore = get().pace;
-  const hadFeedback = hasFeedback();
+  /** As the device was tried out, which may still go on in the beginning; it may become slower on the way. */
+  let triedPace: PaceState = { state: 'unknown' };
+  const hasFeedback = () => triedPace.state === 'known' && triedPace.hasFeedback;
   const stepNow = () => options.steps[guide?.state().stepIndex ?? 0]!;
 
   const act = (effect: GuideEffect) => {
@@ -132,9 +128,9 @@ export function startExercise(parts: ExerciseParts): Exercise {
     phase = next;
     if (!placingPhases.includes(next)) set({ placing: null });
     // A device that was too slow in one set is tried again in the next.
-    if (next === 'set-done' && hadFeedback) {
+    if (next === 'set-done' && hasFeedback()) {
       guide?.send({ kind: 'counting', works: true });
-      set({ pace: paceBefore });
+      set({ pace: triedPace });
     }
     if (next === 'stopped' || next === 'all-done') keeper.flush();
   };
@@ -160,8 +156,15 @@ export function startExercise(parts: ExerciseParts): Exercise {
     set({ placing });
     send({ kind: 'placing', isGood: placing.ready, line: placing.first?.sentence ?? null });
   };
+  const takePace = () => {
+    const { pace } = get();
+    if (triedPace.state === 'known' || pace.state !== 'known') return;
+    triedPace = pace;
+    if (!pace.hasFeedback) send({ kind: 'counting', works: false });
+  };
   const tick = () => {
     const nowMs = adapters.clockMs();
+    takePace();
     if (isFilmed(stepNow()) && nowMs - lastFrameMs > staleMs) sendPerson(false);
     if (guide?.state().phase === 'working' && isFilmed(stepNow()) && hasFeedback()) {
       const { trackedFps } = camera.rates();
@@ -182,7 +185,7 @@ export function startExercise(parts: ExerciseParts): Exercise {
 
   const teller = createTeller({ get, set }, send, () => guide?.state().phase === 'working');
   guide = createGuide(options, adapters.clockMs(), act);
-  if (!hasFeedback() && options.steps.some(isFilmed)) send({ kind: 'counting', works: false });
+  takePace();
   refresh();
   const stops = [
     adapters.every(tickMs, tick),

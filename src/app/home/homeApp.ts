@@ -58,7 +58,7 @@ export interface HomeApp {
   openCamera(wish?: CameraChoiceWish): Promise<void>;
   /** The way out without a camera: a video from the device's own camera app, measured on the review screen. */
   openOwnRecording(file: File): Promise<void>;
-  /** 'camera' → 'exercise', once the camera is on; a tap here also lets the device make sounds. */
+  /** 'camera' → 'exercise', once the camera is on; the device may be tried out meanwhile. */
   startExercise(): void;
   /** The camera's picture, for a video element; null where none runs. Changes with `camera`. */
   stream(): MediaStream | null;

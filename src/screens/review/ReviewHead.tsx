@@ -1,5 +1,5 @@
 import { Button, Radio, RadioGroup } from 'react-aria-components';
-import { useApp, type useRecording } from '../../app/AppContext';
+import { useApp, useAppState, type useRecording } from '../../app/AppContext';
 import { AppMark } from '../../components/AppMark';
 import { TaskChoice } from '../../components/TaskChoice';
 import { sides, type Side } from '../../protocol/side';
@@ -7,6 +7,7 @@ import { sides, type Side } from '../../protocol/side';
 /** What is shown, measured as what, and what can be done with it. */
 export function ReviewHead({ recording }: { recording: NonNullable<ReturnType<typeof useRecording>> }) {
   const app = useApp();
+  const backTo = useAppState((state) => state.backTo);
   const { task, side } = recording.measurement.setup;
   return (
     <header className="review-head">
@@ -30,8 +31,8 @@ export function ReviewHead({ recording }: { recording: NonNullable<ReturnType<ty
         </RadioGroup>
       </div>
       <div className="review-actions no-print">
-        <Button className="button" onPress={() => app.show('start')}>
-          New video
+        <Button className="button" onPress={() => app.show(backTo)}>
+          {backTo === 'home' ? 'Back to the session' : 'New video'}
         </Button>
         <Button className="button button-primary review-save" onPress={app.saveSession}>
           Save session
