@@ -40,13 +40,29 @@ export function createElementFeed(stream: MediaStream): PictureFeed {
 
   return {
     async next() {
-      while (isOpen && newestMs <= givenMs) await new Promise<void>((resolve) => (wake = resolve));
-      if (!isOpen) return null;
-      const timeMs = (givenMs = newestMs);
-      const scaled = await scaler.scale(new VideoFrame(video, { timestamp: Math.round(timeMs * 1000) }));
-      return scaled && { timeMs, ...scaled };
+      while (isOpen) {
+        if (newestMs <= givenMs) {
+          await new Promise<void>((resolve) => (wake = resolve));
+          continue;
+        }
+        const timeMs = (givenMs = newestMs);
+        const frame = shownFrame(video);
+        if (frame === null) continue;
+        const scaled = await scaler.scale(frame);
+        return scaled && { timeMs, ...scaled };
+      }
+      return null;
     },
     seen: () => seen,
     close,
   };
+}
+
+/** What a video element shows; null in the moments in which it has nothing to show. */
+function shownFrame(video: HTMLVideoElement): VideoFrame | null {
+  try {
+    return new VideoFrame(video, { timestamp: 0 });
+  } catch {
+    return null;
+  }
 }
