@@ -34,7 +34,7 @@ export function AfterPage() {
       title={scaleQuestions[id].question}
       leave={back}
       actions={
-        <Button className="button button-primary" onPress={() => setAt(at + 1)}>
+        <Button className={value === null ? 'button' : 'button button-primary'} onPress={() => setAt(at + 1)}>
           {value === null ? 'Leave it open' : 'Go on'}
         </Button>
       }

@@ -2,6 +2,7 @@ import { Button } from 'react-aria-components';
 import { useHome, useHomeState } from '../../app/home/HomeContext';
 import type { HomeSet } from '../../app/home/homeState';
 import { Message } from '../../components/Message';
+import { cautionsOf } from '../../plan/cautions';
 import { itemName } from '../../plan/itemName';
 import { BackgroundLine } from './BackgroundLine';
 import { HomePage } from './HomePage';
@@ -12,10 +13,12 @@ import { ToldThing } from './ToldThing';
 export function SummaryPage() {
   const home = useHome();
   const sets = useHomeState((state) => state.sets);
+  const plan = useHomeState((state) => state.plan);
+  const isStopped = sets.some(({ result }) => result.cutShort === 'pain');
   const shown = sets.map((set, index) => ({ set, index })).filter(({ set }) => !set.isDiscarded);
   return (
     <HomePage
-      title="Well done. This is how it went"
+      title={isStopped ? 'Stopping was the right thing to do' : 'Well done. This is how it went'}
       leave={{ words: 'Another one', onPress: () => home.startOver() }}
       actions={
         <Button className="button button-primary" onPress={() => home.leave()}>
@@ -23,6 +26,8 @@ export function SummaryPage() {
         </Button>
       }
     >
+      {isStopped && <Message kind="caution">{cautionsOf(plan).beyondPainLimit}</Message>}
+      <SaveProblem />
       <StorageNotice />
       {shown.length === 0 && <p>No set was kept this time, so there is nothing to look at.</p>}
       {shown.map(({ set, index }) => (
@@ -68,4 +73,24 @@ function withoutSummary({ result: { heldMs, cutShort }, keeping }: HomeSet): str
   if (heldMs !== null) return `You held it for ${Math.round(heldMs / 1000)} seconds in all.`;
   if (keeping === 'finishing') return 'The recording is being looked at …';
   return cutShort === null ? 'There is no recording of this set.' : 'This set was left out.';
+}
+
+/** Where the device would not keep the session. */
+function SaveProblem() {
+  const home = useHome();
+  const isFailed = useHomeState(({ saving }) => saving === 'failed');
+  if (!isFailed) return null;
+  return (
+    <Message
+      kind="problem"
+      title="Not kept yet"
+      actions={
+        <Button className="button" onPress={() => void home.saveVisit()}>
+          Save once more
+        </Button>
+      }
+    >
+      The device did not keep this session. Try once more, or save each set as a file.
+    </Message>
+  );
 }
