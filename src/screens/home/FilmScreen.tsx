@@ -31,7 +31,7 @@ export function FilmScreen() {
   const hasChecks = phase === 'placing' && placing !== null && furnitureToAsk(placing) === null;
   const hasCamera = findSetup(step.item.task, step.side).camera !== null;
   return (
-    <main className="film" data-phase={phase}>
+    <main className="film always-dark" data-phase={phase}>
       <div className="film-stage">
         {hasCamera && !withoutPicture.includes(phase) && <MirrorStage leg={leg} />}
         <FilmCentre view={view} />

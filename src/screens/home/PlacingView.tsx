@@ -28,7 +28,7 @@ export function PlacingView({ view: { step } }: { view: GuideView }) {
   const { first, ready } = placing;
   if (first === null) {
     return (
-      <div className="film-told film-good">
+      <div className={ready ? 'film-told film-good' : 'film-told'}>
         <BigWords text={ready ? 'Good' : 'Stay there'} />
       </div>
     );
