@@ -7,7 +7,7 @@ export function StorageNotice() {
   if (storage.state === 'memory') {
     return (
       <Message kind="caution" title="What you record is gone when this tab is closed">
-        {storage.sentence} You can go on all the same, and save each set as a file at the end.
+        {storage.sentence}
       </Message>
     );
   }

@@ -72,7 +72,9 @@ function SetCard({ set, index, isAlone }: { set: HomeSet; index: number; isAlone
 function withoutSummary({ result: { heldMs, cutShort }, keeping }: HomeSet): string {
   if (heldMs !== null) return `You held it for ${Math.round(heldMs / 1000)} seconds in all.`;
   if (keeping === 'finishing') return 'The recording is being looked at …';
-  return cutShort === null ? 'There is no recording of this set.' : 'This set was left out.';
+  return cutShort === null
+    ? 'There is no recording of this set.'
+    : 'You stopped before anything of this set was measured.';
 }
 
 /** Where the device would not keep the session. */

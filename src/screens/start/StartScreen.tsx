@@ -8,7 +8,7 @@ import { LanePicture } from './LanePicture';
 import { MeasureForm } from './MeasureForm';
 import './start.css';
 
-/** What it is for, and two ways in: look at the example, or measure a video. */
+/** What it is for, and three ways in: exercise at home, look at the example, or measure a video. */
 export function StartScreen() {
   const app = useApp();
   const problem = useAppState((state) => state.problem);
@@ -52,7 +52,17 @@ export function StartScreen() {
           </Message>
         )}
         <div className="start-doors">
-          <section className="card start-door" aria-labelledby="example-title">
+          <section className="card start-door start-home" aria-labelledby="home-title">
+            <h2 id="home-title">Exercise at home</h2>
+            <p>
+              By your therapist’s plan, or without one. Your phone or laptop films you, tells you where to
+              stand, and counts along.
+            </p>
+            <Button className="button button-primary" onPress={() => app.show('home')}>
+              Record yourself
+            </Button>
+          </section>
+          <section className="card start-door start-example" aria-labelledby="example-title">
             <h2 id="example-title">See an example</h2>
             <LanePicture />
             <p>
@@ -67,7 +77,7 @@ export function StartScreen() {
               {opening === 'example' ? 'Opening the example …' : 'Open the example'}
             </Button>
           </section>
-          <section className="card start-door" aria-labelledby="own-title">
+          <section className="card start-door start-own" aria-labelledby="own-title">
             <h2 id="own-title">Measure your own video</h2>
             <MeasureForm />
           </section>
