@@ -3,11 +3,11 @@ export function LanePicture() {
   return (
     <svg
       className="lane-picture"
-      viewBox="15 0 305 250"
+      viewBox="10 0 318 276"
       role="img"
       aria-label="Three legs with a lane standing on the foot: knee in the lane, knee at its edge, knee beside it"
     >
-      <Leg x={55} kneeX={0} mark={<circle r="8" fill="var(--in-line)" />} words="in line" />
+      <Leg x={55} kneeX={0} mark={<circle r="8" fill="var(--in-line)" />} words={['in', 'line']} />
       <Leg
         x={165}
         kneeX={15}
@@ -17,19 +17,19 @@ export function LanePicture() {
             <path d="M0-8A8 8 0 0 0 0 8Z" fill="var(--near-limit)" />
           </>
         }
-        words="near the limit"
+        words={['near', 'the limit']}
       />
       <Leg
         x={275}
         kneeX={32}
         mark={<path d="M10 0L-7 8.5V-8.5Z" fill="var(--out-of-line)" />}
-        words="out of line"
+        words={['out', 'of line']}
       />
     </svg>
   );
 }
 
-function Leg(props: { x: number; kneeX: number; mark: React.ReactNode; words: string }) {
+function Leg(props: { x: number; kneeX: number; mark: React.ReactNode; words: readonly [string, string] }) {
   const { x, kneeX, mark, words } = props;
   return (
     <g transform={`translate(${x} 0)`}>
@@ -46,8 +46,12 @@ function Leg(props: { x: number; kneeX: number; mark: React.ReactNode; words: st
       <g transform={`translate(${kneeX} 112)`} stroke="var(--mark-outline)" strokeWidth="1.5">
         {mark}
       </g>
-      <text y="247" textAnchor="middle" fill="var(--ink-soft)" fontSize="14">
-        {words}
+      <text textAnchor="middle" fill="var(--ink-soft)" fontSize="18">
+        {words.map((word, line) => (
+          <tspan key={word} x="0" y={246 + 22 * line}>
+            {word}
+          </tspan>
+        ))}
       </text>
     </g>
   );

@@ -113,8 +113,8 @@ export function StartScreen() {
           <div>
             <h2>Your video stays here</h2>
             <p>
-              Everything stays on this device: the video is read, measured and drawn in this browser, and
-              nothing is sent anywhere.
+              Everything stays on this device: a video is read, measured and drawn in this browser, what you
+              record at home is kept in it, and nothing is sent anywhere.
             </p>
             <DeviceLine />
           </div>
