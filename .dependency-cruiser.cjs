@@ -3,6 +3,7 @@
  * Pure rooms come first: they compute, and touch neither page, storage nor network.
  */
 const rooms = {
+  schema: [],
   protocol: [],
   keypoints: ['signal'],
   signal: [],
@@ -12,9 +13,10 @@ const rooms = {
   view: ['protocol', 'signal', 'geometry'],
   measurement: ['protocol', 'keypoints', 'signal', 'geometry', 'segmentation', 'view'],
   scoring: ['protocol', 'measurement'],
-  session: ['protocol', 'keypoints', 'measurement', 'scoring', 'view'],
+  session: ['schema', 'protocol', 'keypoints', 'measurement', 'scoring', 'view'],
+  export: ['protocol', 'keypoints', 'measurement', 'scoring'],
   words: ['protocol', 'measurement', 'scoring'],
-  plan: ['protocol'],
+  plan: ['schema', 'protocol'],
   placing: ['protocol', 'keypoints', 'signal', 'geometry', 'view', 'measurement', 'scoring'],
   guide: ['protocol', 'segmentation', 'scoring', 'plan', 'words'],
   validation: ['protocol', 'keypoints', 'geometry', 'measurement', 'scoring', 'session'],
@@ -24,7 +26,7 @@ const rooms = {
   analysis: ['frames', 'pose', 'keypoints'],
   camera: [],
   sound: ['guide'],
-  storage: ['protocol', 'keypoints', 'session'],
+  storage: ['schema', 'protocol', 'keypoints', 'session'],
   live: [
     'camera',
     'frames',
@@ -56,7 +58,9 @@ const rooms = {
     'analysis',
     'frames',
     'pose',
+    'schema',
     'session',
+    'export',
     'measurement',
     'scoring',
     'keypoints',

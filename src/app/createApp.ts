@@ -1,5 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { trackVideo } from '../analysis/trackVideo';
+import { framesCsv } from '../export/framesCsv';
+import { repetitionsCsv } from '../export/repetitionsCsv';
 import { VideoProblem } from '../frames/videoProblem';
 import type { PoseModel } from '../keypoints/poseModel';
 import type { Setup } from '../measurement/measurement';
@@ -52,6 +54,8 @@ export interface App {
   resetLimits(): void;
   select(index: number): void;
   saveSession(): void;
+  /** Hands over the shown recording as CSV, a row a repetition or a row a frame. */
+  saveTable(rows: 'repetitions' | 'frames'): void;
   show(screen: Exclude<ScreenName, 'tracking'>): void;
   dismissProblem(): void;
   /** Stops the pose network, which is started anew when it is needed: for whoever needs the device more. */
@@ -261,8 +265,13 @@ export function createApp(adapters: Adapters): App {
       const limits = get().limits.present;
       const parts = { id: adapters.newId(), createdAt, note, limits, video, model, measurement };
       const document = buildSession({ ...parts, track: observed });
-      const day = createdAt.toISOString().slice(0, 10);
-      adapters.saveFile(`overfoot-session-${day}.json`, JSON.stringify(document));
+      adapters.saveFile(`overfoot-session-${dayOf(createdAt)}.json`, JSON.stringify(document));
+    },
+    saveTable(rows) {
+      if (recording === null) return;
+      const limits = get().limits.present;
+      const text = rows === 'frames' ? framesCsv(recording) : repetitionsCsv({ ...recording, limits });
+      adapters.saveFile(`overfoot-${rows}-${dayOf(adapters.now())}.csv`, text);
     },
     show: (screen) => {
       if (screen === 'review' && recording === null) return;
@@ -273,6 +282,11 @@ export function createApp(adapters: Adapters): App {
       if (get().screen !== 'tracking') forgetTracker();
     },
   };
+}
+
+/** For a file's name, which holds nothing else that could tell whose it is. */
+function dayOf(date: Date): string {
+  return date.toISOString().slice(0, 10);
 }
 
 function isSessionFile(file: File): boolean {

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from '../schema/zod';
 import { holdIds } from '../protocol/holds';
 import { sides } from '../protocol/side';
 import { taskIds } from '../protocol/tasks';

@@ -1,6 +1,7 @@
 import type { MissingReason } from '../measurement/curve';
 import type { Extreme, MeasuredRepetition, Measurement } from '../measurement/measurement';
 import type { Limits } from '../protocol/limits';
+import { countWithin } from './countWithin';
 
 export const verdicts = ['in-line', 'near-limit', 'out-of-line', 'not-measured'] as const;
 export type Verdict = (typeof verdicts)[number];
@@ -66,16 +67,10 @@ export function verdictOf(excessDeg: number, bandDeg: number): Exclude<Verdict, 
 }
 
 function scorePct(
-  { loadedFrom, loadedTo }: MeasuredRepetition,
-  { values, missing }: Measurement['kneeAngleDeg'],
-  { kneeInwardDeg, kneeOutwardDeg }: Limits,
+  repetition: MeasuredRepetition,
+  kneeAngleDeg: Measurement['kneeAngleDeg'],
+  limits: Limits,
 ): number {
-  let measured = 0;
-  let within = 0;
-  for (let i = loadedFrom; i <= loadedTo; i++) {
-    if (missing[i] !== 0) continue;
-    measured++;
-    if (values[i]! <= kneeInwardDeg && values[i]! >= -kneeOutwardDeg) within++;
-  }
+  const { measured, within } = countWithin(repetition, kneeAngleDeg, limits);
   return (100 * within) / measured;
 }

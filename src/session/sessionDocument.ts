@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from '../schema/zod';
 import { keypointCount, keypointNames } from '../keypoints/keypointNames';
 import { missingReasons } from '../measurement/curve';
 import { mapOthers } from '../measurement/otherMeasures';
@@ -18,13 +18,17 @@ export const sessionVersion = 2;
 /** Longest recording that is read: 30 minutes at 60 frames a second. */
 export const mostFrames = 108_000;
 const mostRepetitions = 10_000;
+/** Tracks hold points in 32 bits; what they can't hold would be infinite there. */
+const largestCoordinatePx = 3.4e38;
 
 const finite = z.number();
 const timeMs = finite.min(0).max(24 * 3_600_000);
 const maybeTimeMs = timeMs.nullable();
 const limitDeg = finite.min(limitRangeDeg.min).max(limitRangeDeg.max);
 const reason = z.enum(missingReasons).exclude(['none']);
-const perPoint = z.array(finite).max(mostFrames * keypointCount);
+const perPoint = z
+  .array(finite.min(-largestCoordinatePx).max(largestCoordinatePx))
+  .max(mostFrames * keypointCount);
 
 const extreme = z
   .strictObject({

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from '../schema/zod';
 import { sessionSchema } from '../session/sessionDocument';
 import { visitSetSchema } from '../session/visitDocument';
 

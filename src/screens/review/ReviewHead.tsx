@@ -3,6 +3,7 @@ import { useApp, useAppState, type useRecording } from '../../app/AppContext';
 import { AppMark } from '../../components/AppMark';
 import { TaskChoice } from '../../components/TaskChoice';
 import { sides, type Side } from '../../protocol/side';
+import { TableMenu } from './TableMenu';
 
 /** What is shown, measured as what, and what can be done with it. */
 export function ReviewHead({ recording }: { recording: NonNullable<ReturnType<typeof useRecording>> }) {
@@ -34,6 +35,7 @@ export function ReviewHead({ recording }: { recording: NonNullable<ReturnType<ty
         <Button className="button" onPress={() => app.show(backTo)}>
           {backTo === 'home' ? 'Back to the session' : 'New video'}
         </Button>
+        <TableMenu />
         <Button className="button button-primary review-save" onPress={app.saveSession}>
           Save session
         </Button>

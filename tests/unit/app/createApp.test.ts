@@ -12,6 +12,7 @@ function start() {
 }
 
 const video = new File(['x'], 'stairs.mp4', { type: 'video/mp4' });
+const session = new File([sessionText], 'any.json', { type: 'application/json' });
 const never = () => new Promise<void>(() => undefined);
 
 async function tracked() {
@@ -269,6 +270,37 @@ describe('saveSession()', () => {
     const document = parseSession(text);
     expect(document.limits).toEqual({ kneeInwardDeg: 14, kneeOutwardDeg: 10 });
     expect(document.derived.repetitions).toHaveLength(3);
+  });
+});
+
+describe('saveTable(rows)', () => {
+  it('hands over a row a repetition, judged by the limits in force, under a name that names nobody', async () => {
+    const { app, world } = start();
+    await app.openFile(session);
+    app.moveLimit({ kneeInwardDeg: 30 });
+    app.saveTable('repetitions');
+    const [file] = world.saved;
+    expect(file!.fileName).toBe('overfoot-repetitions-2026-05-06.csv');
+    const lines = file!.text.split('\r\n');
+    expect(lines).toHaveLength(1 + 3 + 1);
+    expect(lines[3]).toContain(',30,10,');
+    expect(lines[3]).not.toContain('out-of-line');
+    expect(lines[1]).toMatch(/,Invented: a made-up person\.$/);
+  });
+
+  it('hands over a row a frame', async () => {
+    const { app, world } = start();
+    await app.openFile(session);
+    app.saveTable('frames');
+    const [file] = world.saved;
+    expect(file!.fileName).toBe('overfoot-frames-2026-05-06.csv');
+    expect(file!.text.split('\r\n')).toHaveLength(1 + film.track.timesMs.length + 1);
+  });
+
+  it('does nothing where nothing is shown', () => {
+    const { app, world } = start();
+    app.saveTable('frames');
+    expect(world.saved).toEqual([]);
   });
 });
 

@@ -75,6 +75,7 @@ describe('parseSession(text)', () => {
     ['a field too many', (d) => Object.assign(d, { extra: 1 }), /extra/],
     ['a side that is none', (d) => Object.assign(d.setup, { side: 'both' }), /"setup\.side"/],
     ['a task that is none', (d) => Object.assign(d.setup, { task: 'jump' }), /"setup\.task"/],
+    ['a point farther away than can be', (d) => (d.observed.xPx[7] = 1e308), /"observed\.xPx\.7"/],
     ['a limit out of range', (d) => (d.limits.kneeInwardDeg = 31), /"limits\.kneeInwardDeg"/],
     ['an id that is none', (d) => (d.id = '12'), /"id"/],
     ['a date that is none', (d) => (d.createdAt = 'yesterday'), /"createdAt"/],

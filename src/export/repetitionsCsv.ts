@@ -1,0 +1,139 @@
+import type { Curve, MissingReason } from '../measurement/curve';
+import { summarise } from '../measurement/measureRepetition';
+import type { Extreme, MeasuredRepetition, Measurement } from '../measurement/measurement';
+import { otherMeasureIds, type OtherMeasureId } from '../measurement/otherMeasures';
+import type { Limits } from '../protocol/limits';
+import { countWithin } from '../scoring/countWithin';
+import { judge, type Judgement } from '../scoring/judge';
+import { csvText, type Cell } from './csvText';
+import { rounded } from './rounded';
+
+interface Row {
+  repetition: MeasuredRepetition;
+  judgement: Judgement;
+  measurement: Measurement;
+  limits: Limits;
+  note: string;
+}
+
+type Column = readonly [name: string, cell: (row: Row) => Cell];
+
+/**
+ * The repetitions of a recording as CSV, one a row; docs/data-out.md says what each column means.
+ *
+ * @param note  for demo data: that it is invented
+ */
+export function repetitionsCsv(parts: Pick<Row, 'measurement' | 'limits' | 'note'>): string {
+  const { measurement, limits } = parts;
+  const rows = measurement.repetitions.map((repetition) => {
+    const row: Row = { ...parts, repetition, judgement: judge(repetition, measurement, limits) };
+    return columns.map(([, cell]) => cell(row));
+  });
+  return csvText(
+    columns.map(([name]) => name),
+    rows,
+  );
+}
+
+/** Number a unit of the document, and the unit's name in the header row. */
+interface Unit {
+  name: string;
+  factor: number;
+}
+
+const degree: Unit = { name: 'deg', factor: 1 };
+const percentOfLeg: Unit = { name: 'pct_leg', factor: 100 };
+const percentOfStance: Unit = { name: 'pct_stance', factor: 100 };
+
+const otherUnits: Record<OtherMeasureId, Unit> = {
+  'knee-over-foot': percentOfLeg,
+  'hip-over-knee': percentOfLeg,
+  'pelvic-drop': degree,
+  'trunk-lean': degree,
+  'pelvis-place': percentOfStance,
+  depth: percentOfLeg,
+};
+
+/** Value, band and time of an extreme. */
+function extreme(name: string, unit: Unit, of: (row: Row) => Extreme | null): Column[] {
+  const scaled = (value: number | undefined) => rounded(value === undefined ? null : unit.factor * value, 2);
+  return [
+    [`${name}_${unit.name}`, (row) => scaled(of(row)?.value)],
+    [`${name}_band_${unit.name}`, (row) => scaled(of(row)?.band)],
+    [`${name}_at_s`, (row) => seconds(of(row)?.timeMs)],
+  ];
+}
+
+/** An extreme, and why there is none where there is none. */
+function measure(
+  name: string,
+  unit: Unit,
+  of: (row: Row) => Extreme | null,
+  curve: (measurement: Measurement) => Curve,
+): Column[] {
+  return [
+    ...extreme(name, unit, of),
+    [`${name}_reason`, (row) => (of(row) === null ? reasonWithin(row, curve(row.measurement)) : null)],
+  ];
+}
+
+/** The reason behind most of what is missing from a curve in the loaded time. */
+function reasonWithin({ repetition, measurement }: Row, curve: Curve): MissingReason | null {
+  const { loadedFrom, loadedTo } = repetition;
+  return summarise(curve, measurement.timesMs, loadedFrom, loadedTo).mainReason;
+}
+
+const seconds = (timeMs: number | null | undefined) =>
+  rounded(timeMs === null || timeMs === undefined ? null : timeMs / 1000, 3);
+
+/** An angle stands only where there is a verdict: else it can't be trusted, and the reason stands instead. */
+const judged = (name: 'kneeAngleMaxDeg' | 'kneeAngleMinDeg') => (row: Row) =>
+  row.judgement.verdict === 'not-measured' ? null : row.repetition[name];
+
+function timeOutOfLimitsS({ repetition, judgement, measurement, limits }: Row): number | null {
+  if (judgement.verdict === 'not-measured') return null;
+  const { measured, within } = countWithin(repetition, measurement.kneeAngleDeg, limits);
+  return rounded((measured - within) / measurement.rateHz, 3);
+}
+
+const columns: readonly Column[] = [
+  ['repetition', ({ repetition }) => repetition.number],
+  ['task', ({ measurement }) => measurement.setup.task],
+  ['side', ({ measurement }) => measurement.setup.side],
+  ['completeness', ({ repetition }) => repetition.completeness],
+  ['verdict', ({ judgement }) => judgement.verdict],
+  ['reason', ({ judgement }) => judgement.reason],
+  ['direction', ({ judgement }) => judgement.direction],
+  ...extreme('worst_knee_angle', degree, ({ judgement }) => judgement.worst),
+  ['alignment_score_pct', ({ judgement }) => rounded(judgement.alignmentScorePct, 1)],
+  ['out_of_limits_s', timeOutOfLimitsS],
+  ['measured_share_pct', ({ repetition }) => rounded(100 * repetition.measuredShare, 1)],
+  ['unmeasured_reason', ({ repetition }) => repetition.mainReason],
+  ['limit_inward_deg', ({ limits }) => rounded(limits.kneeInwardDeg, 2)],
+  ['limit_outward_deg', ({ limits }) => rounded(limits.kneeOutwardDeg, 2)],
+  ...extreme('knee_angle_largest', degree, judged('kneeAngleMaxDeg')),
+  ...extreme('knee_angle_smallest', degree, judged('kneeAngleMinDeg')),
+  ...measure(
+    'knee_off_line',
+    percentOfLeg,
+    ({ repetition }) => repetition.kneeDeviation,
+    ({ kneeDeviation }) => kneeDeviation,
+  ),
+  ...otherMeasureIds.flatMap((id) =>
+    measure(
+      id.replaceAll('-', '_'),
+      otherUnits[id],
+      ({ repetition }) => repetition.others[id],
+      ({ others, kneeDeviation }) => others?.[id] ?? kneeDeviation,
+    ),
+  ),
+  ['start_s', ({ repetition }) => seconds(repetition.events.startMs)],
+  ['seat_off_s', ({ repetition }) => seconds(repetition.events.seatOffMs)],
+  ['top_s', ({ repetition }) => seconds(repetition.events.topMs)],
+  ['top_end_s', ({ repetition }) => seconds(repetition.events.topEndMs)],
+  ['turning_s', ({ repetition }) => seconds(repetition.events.bottomMs)],
+  ['seat_contact_s', ({ repetition }) => seconds(repetition.events.seatContactMs)],
+  ['end_s', ({ repetition }) => seconds(repetition.events.endMs)],
+  ['measuring_version', ({ measurement }) => measurement.version],
+  ['note', ({ note }) => note],
+];

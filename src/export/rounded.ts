@@ -1,0 +1,8 @@
+/**
+ * A number for a table, with so many decimals at most; null stays null.
+ *
+ * @param value  finite; never comes back as -0
+ */
+export function rounded(value: number | null, decimals: number): number | null {
+  return value === null ? null : Number(value.toFixed(decimals)) + 0;
+}
