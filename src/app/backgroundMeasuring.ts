@@ -133,6 +133,7 @@ export function createBackgroundMeasuring({
   };
 
   const work = async (signal: AbortSignal) => {
+    isLookDue = false; // Where no turn is to be had, that is no reason to ask for one over and over.
     const endTurn = await repository.takeTurn('measuring again', signal);
     try {
       while (!signal.aborted) {

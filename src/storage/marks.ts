@@ -14,19 +14,29 @@ export interface Marks {
   held(): Promise<Set<string>>;
 }
 
-/** Marks as the browser's locks; without these (pages over http) only this tab's own are known. */
+/**
+ * Marks as the browser's locks; without these (pages over http, settings that refuse to keep anything) only this tab's
+ * own are known.
+ */
 export function createMarks(locks: LockManager | undefined = globalThis.navigator?.locks): Marks {
-  return locks === undefined ? createOwnMarks() : createLockMarks(locks);
+  const own = createOwnMarks();
+  if (locks === undefined) return own;
+  const hold = (name: string, signal?: AbortSignal) =>
+    new Promise<() => void>((resolve, reject) => {
+      const untilReleased = () => new Promise<void>((release) => resolve(() => release()));
+      locks.request(name, signal === undefined ? {} : { signal }, untilReleased).catch(reject);
+    });
+  const held = async () => new Set((await locks.query()).held?.flatMap(({ name }) => name ?? []));
+  return {
+    hold: (name, signal) => hold(name, signal).catch(unlessRefused(() => own.hold(name, signal))),
+    held: () => held().catch(unlessRefused(() => own.held())),
+  };
 }
 
-function createLockMarks(locks: LockManager): Marks {
-  return {
-    hold: (name, signal) =>
-      new Promise((resolve, reject) => {
-        const untilReleased = () => new Promise<void>((release) => resolve(() => release()));
-        locks.request(name, signal === undefined ? {} : { signal }, untilReleased).catch(reject);
-      }),
-    held: async () => new Set((await locks.query()).held?.flatMap(({ name }) => name ?? [])),
+function unlessRefused<Value>(instead: () => Promise<Value>): (error: unknown) => Promise<Value> {
+  return (error) => {
+    if (error instanceof Error && error.name === 'SecurityError') return instead();
+    throw error;
   };
 }
 
@@ -34,6 +44,7 @@ function createOwnMarks(): Marks {
   const held = new Map<string, Promise<void>>();
   return {
     async hold(name, signal) {
+      signal?.throwIfAborted();
       while (held.has(name)) {
         await held.get(name);
         signal?.throwIfAborted();

@@ -16,6 +16,7 @@ export default defineConfig({
     baseURL: `http://127.0.0.1:${port}/`,
     launchOptions: { executablePath: findBrowser(), args: browserSwitches },
     screenshot: 'only-on-failure',
+    bypassCSP: true, // Tests put scripts of their own into the page; privacy.spec.ts keeps the policy.
   },
   webServer: {
     command: `npx vite preview --host 127.0.0.1 --port ${port} --strictPort`,

@@ -49,6 +49,8 @@ async function download(page: Page, press: () => Promise<void>) {
   return { name: file.suggestedFilename(), text: readFileSync(await file.path(), 'utf8') };
 }
 
+test.use({ bypassCSP: false });
+
 test('looking at the example, tracking a clip and saving: nothing leaves the device', async ({
   page,
   context,

@@ -329,3 +329,23 @@ describe('createBackgroundMeasuring(parts)', () => {
     });
   });
 });
+
+describe('createBackgroundMeasuring(parts) where no turn is to be had', () => {
+  it('comes to rest, and asks again when it is told to look', async () => {
+    let asked = 0;
+    const refused: Marks = {
+      hold: () => {
+        asked++;
+        return Promise.reject(new Error('refused'));
+      },
+      held: () => Promise.resolve(new Set()),
+    };
+    const { background, rest } = await openPage(await deviceWith(1), refused);
+    background.look();
+    await rest();
+    expect(asked).toBe(1);
+    background.look();
+    await rest();
+    expect(asked).toBe(2);
+  });
+});

@@ -23,8 +23,15 @@ function fakeLocks(): LockManager {
   } as unknown as LockManager;
 }
 
+/** Locks of a browser whose settings refuse to keep anything. */
+function refusedLocks(): LockManager {
+  const refuse = () => Promise.reject(new DOMException('Access is denied.', 'SecurityError'));
+  return { request: refuse, query: refuse };
+}
+
 describe.each([
   ['the browser’s locks', () => createMarks(fakeLocks())],
+  ['locks that are refused', () => createMarks(refusedLocks())],
   ['no locks', () => createMarks(undefined)],
 ])('createMarks(locks) with %s', (_, create) => {
   it('holds a mark until it is taken down', async () => {
