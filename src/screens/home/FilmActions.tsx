@@ -19,10 +19,13 @@ const mainOrder: readonly GuidePress[] = ['resume', 'skip-rest', 'pause'];
 const sideOrder: readonly GuidePress[] = ['start-anyway', 'end-set', 'pause', 'end'];
 
 /** One large button, one beside it, and always the way out because of pain, each in its own place in every phase. */
-export function FilmActions({ view: { presses, phase, count, pauseReason } }: { view: GuideView }) {
+export function FilmActions({ view }: { view: GuideView }) {
+  const { presses, phase, count, pauseReason, step } = view;
   const home = useHome();
   const hasCamera = useHomeState(({ camera }) => camera.state === 'on' || camera.state === 'asking');
-  const isAsked = useHomeState(({ placing }) => phase === 'placing' && furnitureToAsk(placing) !== null);
+  const isAsked = useHomeState(
+    ({ isFurniturePlaced }) => phase === 'placing' && furnitureToAsk(step.item, isFurniturePlaced) !== null,
+  );
   if (phase === 'all-done' || phase === 'stopped') {
     return (
       <div className="film-actions">

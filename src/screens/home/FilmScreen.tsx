@@ -17,6 +17,7 @@ export function FilmScreen() {
   const view = useHomeState((state) => state.guide);
   const placing = useHomeState((state) => state.placing);
   const caption = useHomeState((state) => state.caption);
+  const isFurniturePlaced = useHomeState((state) => state.isFurniturePlaced);
   const isWarned = useHomeState(({ painWarning }) => painWarning?.when === 'during');
   const item = view?.step.item;
   const side = view?.step.side;
@@ -28,7 +29,7 @@ export function FilmScreen() {
   if (view === null) return null;
 
   const { phase, step } = view;
-  const hasChecks = phase === 'placing' && placing !== null && furnitureToAsk(placing) === null;
+  const isPlacing = phase === 'placing' && furnitureToAsk(step.item, isFurniturePlaced) === null;
   const hasCamera = findSetup(step.item.task, step.side).camera !== null;
   return (
     <main className="film always-dark" data-phase={phase}>
@@ -36,8 +37,8 @@ export function FilmScreen() {
         {hasCamera && !withoutPicture.includes(phase) && <MirrorStage leg={leg} />}
         <FilmCentre view={view} />
         <div className="film-foot">
-          <FilmNotice phase={phase} />
-          {hasChecks && <CheckList checks={placing.checks} />}
+          {isPlacing && placing !== null && <CheckList checks={placing.checks} />}
+          <FilmNotice isCalm={isPlacing} />
         </div>
       </div>
       <div className="film-dock">

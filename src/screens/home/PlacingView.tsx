@@ -9,10 +9,9 @@ import { furnitureToAsk } from './furnitureToAsk';
 export function PlacingView({ view: { step } }: { view: GuideView }) {
   const placing = useHomeState((state) => state.placing);
   const isTrying = useHomeState(({ pace }) => pace.state === 'checking');
-  const furniture = furnitureToAsk(placing);
-  if (furniture !== null) {
-    return <SetUp question={furniture.sentence} setup={findSetup(step.item.task, step.side)} />;
-  }
+  const question = useHomeState((state) => furnitureToAsk(step.item, state.isFurniturePlaced));
+  // Asked at once, before anybody has walked away from the device.
+  if (question !== null) return <SetUp question={question} setup={findSetup(step.item.task, step.side)} />;
   if (placing === null) {
     return (
       <div className="film-told">

@@ -1,6 +1,10 @@
-import type { Placing, PlacingCheck } from '../../placing/placing';
+import { checkFurniture } from '../../placing/checks/checkFurniture';
+import type { PlanItem } from '../../plan/planDocument';
+import { findTask } from '../../protocol/tasks';
 
 /** The question whether chair or step stands firm, as long as it is open; null where it is answered or not asked. */
-export function furnitureToAsk(placing: Placing | null): PlacingCheck | null {
-  return placing?.checks.find(({ id, state }) => id === 'furniture' && state !== 'good') ?? null;
+export function furnitureToAsk(item: PlanItem, isFurniturePlaced: boolean): string | null {
+  if (item.kind === 'hold') return null;
+  const finding = checkFurniture(findTask(item.task), { isFurniturePlaced });
+  return finding === null || finding.state === 'good' ? null : finding.sentence;
 }
