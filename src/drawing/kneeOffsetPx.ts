@@ -1,3 +1,5 @@
+import { toRadians } from '../geometry/degrees';
+
 /**
  * How far beside the line from hip to ankle a knee stands when its projection angle has a given size.
  *
@@ -18,7 +20,7 @@ export function kneeOffsetPx(toHipPx: number, toAnklePx: number, angleDeg: numbe
   if (!(Math.abs(angleDeg) < 90))
     throw new RangeError(`The angle must be above -90 and below 90 degrees, got ${angleDeg}.`);
   if (angleDeg === 0) return 0;
-  const tangent = Math.tan((angleDeg * Math.PI) / 180);
+  const tangent = Math.tan(toRadians(angleDeg));
   const length = toHipPx + toAnklePx;
   return (Math.hypot(length, 2 * tangent * Math.sqrt(toHipPx * toAnklePx)) - length) / (2 * tangent);
 }

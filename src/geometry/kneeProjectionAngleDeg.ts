@@ -1,3 +1,4 @@
+import { toDegrees } from './degrees';
 import type { Side } from '../protocol/side';
 import type { Point } from './point';
 
@@ -21,5 +22,5 @@ export function kneeProjectionAngleDeg(hip: Point, knee: Point, ankle: Point, si
   // The person's left is on the right of the picture, so inward turns the other way for each leg.
   const inward = side === 'left' ? -cross : cross;
   // The sum with 0 makes a straight leg +0 on either side.
-  return (Math.atan2(inward, dot) * 180) / Math.PI + 0;
+  return toDegrees(Math.atan2(inward, dot)) + 0;
 }

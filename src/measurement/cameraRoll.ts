@@ -1,3 +1,4 @@
+import { toDegrees } from '../geometry/degrees';
 import { missingAt, pointAt, type SmoothPoints } from './smoothPoints';
 import { medianOf } from '../signal/quantileOf';
 
@@ -28,13 +29,14 @@ export const unseenRoll: CameraRoll = { rollDeg: 0, sdDeg: levelSdDeg };
 export function cameraRoll(points: SmoothPoints, upright: Uint8Array): CameraRoll {
   const hips = [points.point('left_hip'), points.point('right_hip')] as const;
   const shoulders = [points.point('left_shoulder'), points.point('right_shoulder')] as const;
+  const trunk = [...hips, ...shoulders];
   const leansDeg: number[] = [];
   upright.forEach((counts, i) => {
-    if (counts === 0 || missingAt([...hips, ...shoulders], i) !== 0) return;
+    if (counts === 0 || missingAt(trunk, i) !== 0) return;
     const middle = (pair: typeof hips, axis: 'x' | 'y') =>
       (pointAt(pair[0], i)[axis] + pointAt(pair[1], i)[axis]) / 2;
     const aside = middle(shoulders, 'x') - middle(hips, 'x');
-    leansDeg.push((Math.atan2(aside, middle(hips, 'y') - middle(shoulders, 'y')) * 180) / Math.PI);
+    leansDeg.push(toDegrees(Math.atan2(aside, middle(hips, 'y') - middle(shoulders, 'y'))));
   });
   const leanDeg = medianOf(leansDeg);
   if (leanDeg === undefined) return unseenRoll;

@@ -20,7 +20,7 @@ import { pictureLeg } from './pictureLeg';
 import { restMoments } from './restMoments';
 import { seeView } from './seeView';
 import { smoothPoints } from './smoothPoints';
-import { viewedLeg } from './viewedLeg';
+import { legLengthPx, viewedLeg } from './viewedLeg';
 
 /**
  * Measures a recording: from the joints seen in each frame to repetitions with their angles.
@@ -34,7 +34,7 @@ export function measure(track: KeypointTrack, setup: Setup): Measurement {
   const task = findTask(setup.task);
   const seen = smoothPoints(track);
   const segments = segmentsPx(pictureLeg(seen, setup.side, track));
-  const lengthPx = segments === null ? null : segments.thigh + segments.shank;
+  const lengthPx = segments === null ? null : legLengthPx({ segments });
   const heights = bodyHeights(seen, lengthPx);
   const feet = feetPaths(seen, lengthPx);
   const movement = task.shape === 'reach' ? freeFootAside(seen, setup.side, lengthPx) : heights.hips;

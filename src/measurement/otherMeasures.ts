@@ -1,10 +1,11 @@
-import { otherSide, type Side } from '../protocol/side';
+import { toDegrees } from '../geometry/degrees';
+import { otherSide, outwardSign, type Side } from '../protocol/side';
 import { cosSin } from '../view/bodyFrame';
 import { errorBand, ninetyPercent, placingSd } from '../view/errorBand';
 import { footHeadingDeg } from '../view/footHeadingDeg';
-import { medianWhere, squareToBody, type FrontalLeg } from '../view/frontalKneeAngle';
-import type { ViewedLeg } from '../view/readViewCues';
+import { medianWhere, type FrontalLeg } from '../view/frontalKneeAngle';
 import { blankCurve, reasonCode, type Curve, type MissingReason } from './curve';
+import { pelvisPlace } from './pelvisPlace';
 import type { View } from './seeView';
 import { missingAt, type SmoothPoint, type SmoothPoints } from './smoothPoints';
 
@@ -30,12 +31,6 @@ export function mapOthers<T>(make: (id: OtherMeasureId) => T): Record<OtherMeasu
   return Object.fromEntries(otherMeasureIds.map((id) => [id, make(id)])) as Record<OtherMeasureId, T>;
 }
 
-/** Feet closer together than this, in shank lengths, leave no room to say where the pelvis stands between them. */
-const leastStance = 0.2;
-
-/** A free leg that never stands straight is taken for farther away than it is, shank lengths (synthetic recordings). */
-const freeDepthSd = 0.8;
-
 type Joint = 'hip' | 'knee' | 'ankle' | 'shoulder';
 
 /**
@@ -51,7 +46,7 @@ export function otherMeasures(points: SmoothPoints, view: View, side: Side): Oth
   const hips = [...of(side, 'hip'), ...of(otherSide(side), 'hip')];
   const trunk = [...hips, ...of(side, 'shoulder'), ...of(otherSide(side), 'shoulder')];
   const feet = [...leg, ...of(otherSide(side), 'hip', 'ankle')];
-  const towardsMidline = side === 'left' ? -1 : 1;
+  const towardsMidline = -outwardSign(side);
   const legLength = 1 + frontal.thigh;
 
   const turned = isTurned ? reasonCode('view-turned') : 0;
@@ -99,9 +94,9 @@ export function otherMeasures(points: SmoothPoints, view: View, side: Side): Oth
     'hip-over-knee': ofLeg((seen, _, i) => (towardsMidline * (seen.knee.x[i]! - seen.hip.x[i]!)) / legLength),
     'pelvic-drop': {
       curve: fromStanding(hips, (i) =>
-        degrees(Math.atan2(y(1, hips, i) - y(0, hips, i), Math.abs(x(0, hips, i) - x(1, hips, i)))),
+        toDegrees(Math.atan2(y(1, hips, i) - y(0, hips, i), Math.abs(x(0, hips, i) - x(1, hips, i)))),
       ),
-      band: (i) => degrees(share(Math.abs(x(0, hips, i) - x(1, hips, i)))),
+      band: (i) => toDegrees(share(Math.abs(x(0, hips, i) - x(1, hips, i)))),
     },
     'trunk-lean': {
       curve: fromStanding(trunk, (i) => {
@@ -109,12 +104,15 @@ export function otherMeasures(points: SmoothPoints, view: View, side: Side): Oth
         const upPx = (y(0, trunk, i) + y(1, trunk, i) - y(2, trunk, i) - y(3, trunk, i)) / 2;
         // Beside the middle of the picture, what bends forward is seen from its side.
         const { x: right, z: ahead } = working.lifted.hip;
-        const seenDeg = yaw.yawDeg + degrees(Math.atan2(right[i]!, ahead[i]!));
+        const seenDeg = yaw.yawDeg + toDegrees(Math.atan2(right[i]!, ahead[i]!));
         return -towardsMidline * leanDeg(asidePx / trunkPx, upPx / trunkPx, seenDeg);
       }),
       // A trunk that bends forward by half a right angle turns as much of the yaw's uncertainty into lean.
       band: () =>
-        Math.hypot(degrees(share(trunkPx)), ninetyPercent * Math.hypot(yaw.sdDeg * Math.SQRT1_2, roll.sdDeg)),
+        Math.hypot(
+          toDegrees(share(trunkPx)),
+          ninetyPercent * Math.hypot(yaw.sdDeg * Math.SQRT1_2, roll.sdDeg),
+        ),
     },
     'pelvis-place': {
       curve: curve(feet, (i) => place(i)?.value ?? 'no-stance'),
@@ -124,44 +122,6 @@ export function otherMeasures(points: SmoothPoints, view: View, side: Side): Oth
       curve: fromStanding(leg, (i) => sunk(frontal, side, i)),
       band: (i) => errorBand(working.lifted, i, side, sources, sunk),
     },
-  };
-}
-
-/**
- * Where the middle of the hips stands between the ankles, seen square to the body: 0 over the free foot, 1 over the
- * working foot.
- *
- * @returns  null where a foot is lifted, the other leg was never seen or the feet are too close together
- */
-function pelvisPlace({ working, other, frontal, yaw, roll, onBothFeet }: View, side: Side) {
-  if (other === null || !onBothFeet) return () => null;
-  const free = squareToBody(other.lifted, yaw.yawDeg);
-  // The pelvis keeps its width: its middle is half of it from the working hip, towards the other.
-  const halfWidth = (halfPelvisPx(working, other) / working.segments.shank) * (side === 'left' ? -1 : 1);
-  const [, sinYaw] = cosSin(yaw.yawDeg);
-  return (i: number) => {
-    const stance = frontal.ankle.x[i]! - free.ankle.x[i]!;
-    if (Math.abs(stance) < leastStance) return null;
-    const middle = frontal.hip.x[i]! + halfWidth;
-    const aside = Math.hypot(placingSd, working.jitter);
-    const above = frontal.ankle.y[i]! - frontal.hip.y[i]!;
-    const apart = Math.max(
-      Math.abs(frontal.hip.z[i]! - free.ankle.z[i]!),
-      Math.abs(frontal.ankle.z[i]! - free.ankle.z[i]!),
-    );
-    // Seen from its side, a foot that is taken for farther away than it is stands too far to the side.
-    const { x, z } = other.lifted.ankle;
-    const farther = freeDepthSd * (Math.abs(sinYaw) + Math.abs(x[i]! / z[i]!));
-    const sd = Math.hypot(
-      Math.SQRT2 * aside,
-      above * radians(roll.sdDeg),
-      apart * radians(yaw.sdDeg),
-      farther,
-    );
-    return {
-      value: (middle - free.ankle.x[i]!) / stance,
-      band: (ninetyPercent * sd) / Math.abs(stance),
-    };
   };
 }
 
@@ -179,14 +139,7 @@ function acrossFoot({ knee, ankle }: FrontalLeg, [cos, sin]: [number, number], i
 function leanDeg(aside: number, up: number, yawDeg: number): number {
   const [cos, sin] = cosSin(yawDeg);
   const forward = Math.sqrt(Math.max(0, 1 - aside * aside - up * up));
-  return degrees(Math.atan2(aside * cos - forward * sin, Math.hypot(up, forward * cos)));
-}
-
-/** Half the usual distance between the hips, px. */
-function halfPelvisPx(working: ViewedLeg, other: ViewedLeg): number {
-  const seen = working.picture.seen.map((value, i) => value & other.picture.seen[i]!);
-  const widthPx = (i: number) => Math.abs(working.picture.hip.xPx[i]! - other.picture.hip.xPx[i]!);
-  return (medianWhere(seen, widthPx) ?? 0) / 2;
+  return toDegrees(Math.atan2(aside * cos - forward * sin, Math.hypot(up, forward * cos)));
 }
 
 /** Length of the trunk from hips to shoulders at its longest, px. */
@@ -202,12 +155,4 @@ function trunkLengthPx(trunk: readonly SmoothPoint[], samples: number): number {
     );
   }
   return longest;
-}
-
-function degrees(rad: number): number {
-  return (rad * 180) / Math.PI;
-}
-
-function radians(deg: number): number {
-  return (deg * Math.PI) / 180;
 }

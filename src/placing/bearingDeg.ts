@@ -1,3 +1,5 @@
+import { toDegrees } from '../geometry/degrees';
+
 /**
  * How far beside the camera's own direction something is seen.
  *
@@ -5,5 +7,5 @@
  * @returns  degrees, positive = to the picture's right
  */
 export function bearingDeg(xPx: number, widthPx: number, focalPx: number): number {
-  return (Math.atan2(xPx - widthPx / 2, focalPx) * 180) / Math.PI;
+  return toDegrees(Math.atan2(xPx - widthPx / 2, focalPx));
 }

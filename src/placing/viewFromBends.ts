@@ -1,3 +1,4 @@
+import { toDegrees } from '../geometry/degrees';
 import { mean } from 'd3-array';
 import type { KeypointTrack } from '../keypoints/keypointTrack';
 import { measure } from '../measurement/measure';
@@ -66,7 +67,7 @@ function none(problem: string): BendsOutcome {
  */
 function placedSdDeg(depth: number): number {
   const aheadShare = Math.sqrt(1 - (1 - depth) ** 2);
-  return ((placingSd / aheadShare) * 180) / Math.PI;
+  return toDegrees(placingSd / aheadShare);
 }
 
 function standingFeetDeg(

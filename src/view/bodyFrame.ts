@@ -1,3 +1,4 @@
+import { toDegrees, toRadians } from '../geometry/degrees';
 import { emptyPath, type Path } from './path';
 
 /**
@@ -19,7 +20,7 @@ export function toBodyFrame({ x, y, z }: Path, yawDeg: number): Path {
 }
 
 export function cosSin(deg: number): [number, number] {
-  const rad = (deg * Math.PI) / 180;
+  const rad = toRadians(deg);
   return [Math.cos(rad), Math.sin(rad)];
 }
 
@@ -29,5 +30,5 @@ export function cosSin(deg: number): [number, number] {
  * @returns  degrees, above -180 to 180; 0 = towards the camera, positive = towards the picture's right
  */
 export function headingDeg(from: Path, to: Path, i: number): number {
-  return (Math.atan2(to.x[i]! - from.x[i]!, from.z[i]! - to.z[i]!) * 180) / Math.PI;
+  return toDegrees(Math.atan2(to.x[i]! - from.x[i]!, from.z[i]! - to.z[i]!));
 }

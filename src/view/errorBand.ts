@@ -1,3 +1,4 @@
+import { toDegrees } from '../geometry/degrees';
 import type { Side } from '../protocol/side';
 import { cosSin } from './bodyFrame';
 import type { FrontalLeg } from './frontalKneeAngle';
@@ -83,7 +84,7 @@ export function errorBand(
   add((by) => liftAgain(moved, at, 1 + by * segmentSd, at.thigh, 1));
   add((by) => liftAgain(moved, at, 1, at.thigh * (1 + by * segmentSd), 1));
   // The yaw is read through the same focal length, and follows the bearing that it gives the person.
-  const bearingDeg = (Math.atan2(at.knee.x[0]!, at.knee.z[0]!) * 180) / Math.PI;
+  const bearingDeg = toDegrees(Math.atan2(at.knee.x[0]!, at.knee.z[0]!));
   add(
     (by) => liftAgain(moved, at, 1, at.thigh, 1 + by * focalSd),
     (by) => bearingDeg * (1 - 1 / (1 + by * focalSd)),

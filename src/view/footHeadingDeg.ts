@@ -1,4 +1,5 @@
-import type { Side } from '../protocol/side';
+import { toDegrees } from '../geometry/degrees';
+import { outwardSign, type Side } from '../protocol/side';
 import { medianOf } from '../signal/quantileOf';
 import type { PictureJoint } from './liftLeg';
 
@@ -42,5 +43,5 @@ export function footHeadingDeg(
   const sine = Math.max(-1, Math.min(1, offsetPx / (shankPx * marksToShank)));
   // A foot beside the middle of the picture is seen from its side by as much as it stands aside.
   const heading = Math.asin(sine) - Math.atan2(placePx, focalPx);
-  return (heading * 180) / Math.PI + (side === 'left' ? 1 : -1) * bigToeInwardDeg;
+  return toDegrees(heading) + outwardSign(side) * bigToeInwardDeg;
 }

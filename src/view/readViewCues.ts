@@ -1,4 +1,4 @@
-import { otherSide, type Side } from '../protocol/side';
+import { otherSide, outwardSign, type Side } from '../protocol/side';
 import type { ViewSign } from '../protocol/tasks';
 import type { BendsView } from './bendsView';
 import { footHeadingDeg } from './footHeadingDeg';
@@ -101,7 +101,7 @@ const readSign: Record<ViewSign, (scene: ViewScene) => number | null> = {
   /** One foot turns out by as much as is usual. */
   'stance-foot': (scene) => {
     const deg = sceneFootDeg(scene, scene.workingSide);
-    return deg === null ? null : deg - (scene.workingSide === 'left' ? 1 : -1) * usualToeOutDeg;
+    return deg === null ? null : deg - outwardSign(scene.workingSide) * usualToeOutDeg;
   },
 
   /** The lifted leg hangs from the hip and bends straight back: away from its shank is ahead. */

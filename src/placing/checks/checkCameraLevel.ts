@@ -1,3 +1,4 @@
+import { toDegrees } from '../../geometry/degrees';
 import type { Sight } from '../readSight';
 import { good, move, notYet, unknown, type Check } from './finding';
 
@@ -56,5 +57,5 @@ function readRollDeg({ extent, legs, legPx, posture }: Sight): number | null {
 }
 
 function degrees(aside: number, along: number): number {
-  return (Math.atan2(aside, along) * 180) / Math.PI;
+  return toDegrees(Math.atan2(aside, along));
 }

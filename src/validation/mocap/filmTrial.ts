@@ -1,3 +1,4 @@
+import { toRadians } from '../../geometry/degrees';
 import { keypointCount, keypointNames } from '../../keypoints/keypointNames';
 import { buildKeypointTrack, type KeypointTrack } from '../../keypoints/keypointTrack';
 import { mocapRateHz, type MocapFrame, type Place } from './jointCentres';
@@ -46,7 +47,7 @@ function rowOf(frame: MocapFrame, place: Place, camera: FilmingCamera): Float32A
 }
 
 function project([x, y, z]: Place, place: Place, camera: FilmingCamera): [number, number] {
-  const rad = (camera.yawDeg * Math.PI) / 180;
+  const rad = toRadians(camera.yawDeg);
   const [dx, dz] = [x - place[0], z - place[2]];
   // Turning the person away from the camera is the same as walking the camera round the person.
   const right = dx * Math.cos(rad) - dz * Math.sin(rad);

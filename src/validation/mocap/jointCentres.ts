@@ -1,3 +1,4 @@
+import { toDegrees } from '../../geometry/degrees';
 import { mean, median } from 'd3-array';
 import { csvParse } from 'd3-dsv';
 import type { Side } from '../../protocol/side';
@@ -143,5 +144,5 @@ export function trueFrontalDeg(frame: MocapFrame, side: Side): number {
   const thigh = Math.atan2(knee[0] - hip[0], hip[1] - knee[1]);
   const shank = Math.atan2(ankle[0] - knee[0], knee[1] - ankle[1]);
   // The left leg's knee is inward when thigh runs to the right (x falls) and the shank back to the left.
-  return ((side === 'left' ? shank - thigh : thigh - shank) * 180) / Math.PI;
+  return toDegrees(side === 'left' ? shank - thigh : thigh - shank);
 }
