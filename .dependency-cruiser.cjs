@@ -19,6 +19,7 @@ const rooms = {
   plan: ['schema', 'protocol'],
   placing: ['protocol', 'keypoints', 'signal', 'geometry', 'view', 'measurement', 'scoring'],
   guide: ['protocol', 'segmentation', 'scoring', 'plan', 'words'],
+  inbox: ['protocol', 'measurement', 'scoring', 'session', 'words'],
   validation: ['protocol', 'keypoints', 'geometry', 'measurement', 'scoring', 'session'],
 
   frames: [],
@@ -52,6 +53,7 @@ const rooms = {
     'plan',
     'placing',
     'guide',
+    'inbox',
   ],
   app: [
     'screens', // main.tsx alone, see below
@@ -69,6 +71,7 @@ const rooms = {
     'plan',
     'placing',
     'guide',
+    'inbox',
     'camera',
     'sound',
     'storage',

@@ -1,0 +1,66 @@
+import type { Finding } from './finding';
+import type { InboxVisit } from './inboxVisit';
+import { findPain } from './findPain';
+import { mostFrequent, type SetResult } from './setResult';
+
+/** From this share of repetitions without a verdict on, the view counts as too poor. Our own choice, no source. */
+export const poorViewShare = 1 / 4;
+
+/**
+ * What in a visit needs a look, the most pressing first: pain, then a set cut short, then how the knee moved, then what
+ * could not be told. Sets that are still being read add nothing yet.
+ */
+export function findNeeds(visit: Omit<InboxVisit, 'kind' | 'patient'>): Finding[] {
+  const readings = visit.sets.map(({ reading }) => reading);
+  const read = readings.flatMap((reading) => (reading.state === 'read' ? [reading] : []));
+  const results = read.map(({ result }) => result);
+  return [
+    ...findPain(visit),
+    ...findCutShort(visit),
+    ...findMovement(results),
+    ...counted('nothing-found', results.filter(({ marks }) => marks.length === 0).length),
+    ...counted('unreadable', readings.filter(({ state }) => state === 'unreadable').length),
+    ...findMissingSets(visit),
+    ...counted('waiting', read.filter(({ isWaiting }) => isWaiting).length),
+  ];
+}
+
+function counted(kind: 'nothing-found' | 'unreadable' | 'waiting', sets: number): Finding[] {
+  return sets > 0 ? [{ kind, sets }] : [];
+}
+
+function findCutShort({ sets }: Pick<InboxVisit, 'sets'>): Finding[] {
+  const reasons = sets.flatMap(({ line: { cutShort } }) => (cutShort === null ? [] : [cutShort]));
+  const [firstReason] = reasons;
+  return firstReason === undefined ? [] : [{ kind: 'cut-short', sets: reasons.length, firstReason }];
+}
+
+function findMovement(results: readonly SetResult[]): Finding[] {
+  const marks = results.flatMap((result) => result.marks);
+  const of = marks.length;
+  const findings: Finding[] = [];
+  const outside = marks.filter(({ verdict }) => verdict === 'out-of-line');
+  if (outside.length > 0) {
+    const [direction = null, ...others] = new Set(outside.map((mark) => mark.direction));
+    const repetitions = outside.length;
+    findings.push({
+      kind: 'out-of-line',
+      repetitions,
+      of,
+      direction: others.length > 0 ? null : direction,
+    });
+  }
+  const repetitions = marks.filter(({ verdict }) => verdict === 'not-measured').length;
+  if (repetitions > 0 && repetitions >= of * poorViewShare) {
+    const reasons = results.flatMap(({ mainReason }) => (mainReason === null ? [] : [mainReason]));
+    findings.push({ kind: 'not-measured', repetitions, of, reason: mostFrequent(reasons) });
+  }
+  return findings;
+}
+
+/** A set that the camera's end cut in two stands on two lines, and counts once. */
+function findMissingSets({ sets, plannedSets }: Pick<InboxVisit, 'sets' | 'plannedSets'>): Finding[] {
+  if (plannedSets === null) return [];
+  const done = new Set(sets.map(({ line: { item, side, number } }) => `${item} ${side} ${number}`)).size;
+  return done < plannedSets ? [{ kind: 'sets-missing', done, of: plannedSets }] : [];
+}

@@ -1,0 +1,60 @@
+import type { MissingReason } from '../measurement/curve';
+import type { MeasuredRepetition } from '../measurement/measurement';
+import type { Direction, Judgement, Verdict } from '../scoring/judge';
+
+/** A repetition as far as a set's result needs it: as a session document holds it, or as it is measured anew. */
+export type JudgedRepetition = Pick<
+  MeasuredRepetition,
+  'number' | 'completeness' | 'loadedFrom' | 'loadedTo' | 'measuredShare'
+> & { judgement: Judgement };
+
+/** One repetition as a mark in a row. */
+export interface SetMark {
+  number: number;
+  verdict: Verdict;
+  direction: Direction | null;
+}
+
+/** What a recorded set comes to; partial and cut repetitions are left out. */
+export interface SetResult {
+  /** One a complete repetition, in order of time. */
+  marks: SetMark[];
+  /** Share of the measured loaded time in which the knee was within its limits, 0 to 100 %; null where not measured. */
+  alignmentPct: number | null;
+  /** The reason behind most repetitions without a verdict; null where all have one. */
+  mainReason: MissingReason | null;
+}
+
+/**
+ * What a set comes to.
+ *
+ * The share counts time, not repetitions: each repetition's own share weighs as much as the samples that were measured.
+ */
+export function setResult(repetitions: readonly JudgedRepetition[]): SetResult {
+  const complete = repetitions.filter(({ completeness }) => completeness === 'complete');
+  let [within, measured] = [0, 0];
+  for (const { judgement, loadedFrom, loadedTo, measuredShare } of complete) {
+    if (judgement.alignmentScorePct === null) continue;
+    const samples = measuredShare * (loadedTo - loadedFrom + 1);
+    measured += samples;
+    within += samples * judgement.alignmentScorePct;
+  }
+  return {
+    marks: complete.map(({ number, judgement: { verdict, direction } }) => ({ number, verdict, direction })),
+    alignmentPct: measured > 0 ? within / measured : null,
+    mainReason: mostFrequent(
+      complete.flatMap(({ judgement: { reason } }) => (reason === null ? [] : [reason])),
+    ),
+  };
+}
+
+/** The first one where several come equally often; null where there is none. */
+export function mostFrequent<Value>(values: readonly Value[]): Value | null {
+  const counts = new Map<Value, number>();
+  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
+  let most: Value | null = null;
+  for (const [value, count] of counts) {
+    if (most === null || count > counts.get(most)!) most = value;
+  }
+  return most;
+}
