@@ -8,7 +8,7 @@ import type { Judgement } from '../scoring/judge';
 import type { Problem } from './explainProblem';
 import { startLimits, type LimitHistory } from './limitHistory';
 
-export type ScreenName = 'start' | 'tracking' | 'review' | 'home';
+export type ScreenName = 'start' | 'tracking' | 'review' | 'home' | 'inbox';
 
 /** Where the pose network runs, as far as it is known. */
 export type DeviceState =
@@ -19,8 +19,8 @@ export type DeviceState =
 
 export interface AppState {
   screen: ScreenName;
-  /** Where the review leads back to: the home session where it was opened from there. */
-  backTo: 'start' | 'home';
+  /** Where the review leads back to: the home session or the kept sessions where it was opened from there. */
+  backTo: 'start' | 'home' | 'inbox';
   /** What the next recording is measured as; the side is asked for, never guessed. */
   setup: Omit<Setup, 'side'> & { side: Side | null };
   model: PoseModel;

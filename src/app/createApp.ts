@@ -38,7 +38,7 @@ export interface App {
   openExample(): Promise<void>;
   /** Takes a video to be measured, or a session document, which opens at once. */
   openFile(file: File): Promise<void>;
-  /** Shows a session that is kept on this device, with its video where there is one; the review leads back home. */
+  /** Shows a session that is kept on this device, with its video where there is one; the review leads back to where it stood. */
   openKept(sessionText: string, fileName: string, video: File | null): void;
   attachVideo(file: File): Promise<void>;
   /** Tracks the chosen video and measures it. */
@@ -208,8 +208,9 @@ export function createApp(adapters: Adapters): App {
     openKept(sessionText, fileName, video) {
       void run('be opened', (signal) => {
         signal.throwIfAborted();
+        const backTo = get().screen === 'inbox' ? 'inbox' : 'home';
         openSession(sessionText, { origin: 'session', fileName, video });
-        set({ backTo: 'home' });
+        set({ backTo });
         return Promise.resolve();
       });
     },

@@ -8,15 +8,21 @@ import { openFrameSource } from '../frames/openFrameSource';
 import { createPoseTracker } from '../pose/createPoseTracker';
 import { poseWeights } from '../pose/poseWeights';
 import { HomeScreen } from '../screens/home/HomeScreen';
+import { InboxScreen } from '../screens/inbox/InboxScreen';
 import { ReviewScreen } from '../screens/review/ReviewScreen';
 import { StartScreen } from '../screens/start/StartScreen';
 import { TrackingScreen } from '../screens/tracking/TrackingScreen';
+import { openRepository } from '../storage/openRepository';
 import { AppProvider, useAppState } from './AppContext';
 import { createApp } from './createApp';
 import { fetchExample } from './fetchExample';
 import { HomeProvider } from './home/HomeContext';
 import { browserWorld } from './home/browserWorld';
 import { createHome } from './home/createHome';
+import { browserInbox } from './inbox/browserInbox';
+import { createInbox } from './inbox/createInbox';
+import { InboxProvider } from './inbox/InboxContext';
+import { openOnce } from './openOnce';
 import { saveFile } from './saveFile';
 
 const baseUrl = new URL('./', location.href).href;
@@ -31,9 +37,20 @@ const app = createApp({
   now: () => new Date(),
 });
 
-const home = createHome(browserWorld(baseUrl, app));
+/** One for all of the page: where the device keeps nothing, what is in memory must be the same everywhere. */
+const openRepositoryOnce = openOnce(() => openRepository());
+const home = createHome(browserWorld(baseUrl, app, openRepositoryOnce));
+const inbox = createInbox(
+  browserInbox({ app, openRepository: openRepositoryOnce, measureWaiting: () => void home.enter() }),
+);
 
-const screens = { start: StartScreen, tracking: TrackingScreen, review: ReviewScreen, home: HomeScreen };
+const screens = {
+  start: StartScreen,
+  tracking: TrackingScreen,
+  review: ReviewScreen,
+  home: HomeScreen,
+  inbox: InboxScreen,
+};
 
 function CurrentScreen() {
   const Screen = screens[useAppState(({ screen }) => screen)];
@@ -44,7 +61,9 @@ createRoot(document.getElementById('app')!).render(
   <StrictMode>
     <AppProvider app={app}>
       <HomeProvider home={home}>
-        <CurrentScreen />
+        <InboxProvider inbox={inbox}>
+          <CurrentScreen />
+        </InboxProvider>
       </HomeProvider>
     </AppProvider>
   </StrictMode>,

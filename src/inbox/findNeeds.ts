@@ -37,23 +37,22 @@ function findCutShort({ sets }: Pick<InboxVisit, 'sets'>): Finding[] {
 
 function findMovement(results: readonly SetResult[]): Finding[] {
   const marks = results.flatMap((result) => result.marks);
-  const of = marks.length;
-  const findings: Finding[] = [];
+  const unmeasured = marks.filter(({ verdict }) => verdict === 'not-measured').length;
   const outside = marks.filter(({ verdict }) => verdict === 'out-of-line');
+  const findings: Finding[] = [];
   if (outside.length > 0) {
     const [direction = null, ...others] = new Set(outside.map((mark) => mark.direction));
-    const repetitions = outside.length;
     findings.push({
       kind: 'out-of-line',
-      repetitions,
-      of,
+      repetitions: outside.length,
+      ofMeasured: marks.length - unmeasured,
       direction: others.length > 0 ? null : direction,
     });
   }
-  const repetitions = marks.filter(({ verdict }) => verdict === 'not-measured').length;
-  if (repetitions > 0 && repetitions >= of * poorViewShare) {
+  if (unmeasured > 0 && unmeasured >= marks.length * poorViewShare) {
     const reasons = results.flatMap(({ mainReason }) => (mainReason === null ? [] : [mainReason]));
-    findings.push({ kind: 'not-measured', repetitions, of, reason: mostFrequent(reasons) });
+    const reason = mostFrequent(reasons);
+    findings.push({ kind: 'not-measured', repetitions: unmeasured, of: marks.length, reason });
   }
   return findings;
 }

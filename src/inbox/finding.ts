@@ -10,7 +10,7 @@ export type Finding =
   | { kind: 'pain-risen'; from: number; to: number; when: Exclude<PainMoment, 'before'> }
   | { kind: 'cut-short'; sets: number; firstReason: string }
   /** `direction` is null where they went either way. */
-  | { kind: 'out-of-line'; repetitions: number; of: number; direction: Direction | null }
+  | { kind: 'out-of-line'; repetitions: number; ofMeasured: number; direction: Direction | null }
   /** The view was too poor for so many repetitions. */
   | { kind: 'not-measured'; repetitions: number; of: number; reason: MissingReason | null }
   /** Sets that were recorded, and in which no complete repetition was found. */

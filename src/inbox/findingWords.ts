@@ -17,7 +17,7 @@ export function shortFinding(finding: Finding): string {
     case 'cut-short':
       return finding.sets === 1 ? 'a set cut short' : `${finding.sets} sets cut short`;
     case 'out-of-line':
-      return `${finding.repetitions} of ${finding.of} out of line`;
+      return `${finding.repetitions} of ${finding.ofMeasured} out of line`;
     case 'not-measured':
       return `${finding.repetitions} of ${finding.of} not measured`;
     case 'nothing-found':
@@ -44,7 +44,7 @@ export function findingSentence(finding: Finding): string {
         : `${finding.sets} sets were cut short; the first one: ${closed(finding.firstReason)}`;
     case 'out-of-line': {
       const way = finding.direction ?? 'sometimes inward, sometimes outward';
-      return `In ${share(finding)} the knee went out of line, ${way}.`;
+      return `In ${measuredShare(finding)} the knee went out of line, ${way}.`;
     }
     case 'not-measured': {
       const fact = `${capitalised(share(finding))} could not be measured`;
@@ -71,6 +71,12 @@ export function findingSentence(finding: Finding): string {
 function share({ repetitions, of }: { repetitions: number; of: number }): string {
   const noun = of === 1 ? 'repetition' : 'repetitions';
   return repetitions === of && of > 1 ? `all ${of} ${noun}` : `${repetitions} of ${of} ${noun}`;
+}
+
+function measuredShare({ repetitions, ofMeasured }: { repetitions: number; ofMeasured: number }): string {
+  if (ofMeasured === 1) return 'the one repetition that was measured';
+  const of = repetitions === ofMeasured ? 'all' : `${repetitions} of the`;
+  return `${of} ${ofMeasured} repetitions that were measured`;
 }
 
 function capitalised(text: string): string {

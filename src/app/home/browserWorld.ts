@@ -12,7 +12,6 @@ import { startLiveSet } from '../../live/startLiveSet';
 import { createPoseTracker } from '../../pose/createPoseTracker';
 import { poseWeights } from '../../pose/poseWeights';
 import { createSound } from '../../sound/createSound';
-import { openRepository } from '../../storage/openRepository';
 import { createBackgroundMeasuring } from '../backgroundMeasuring';
 import { fetchExamplePlan } from '../fetchExample';
 import { saveFile } from '../saveFile';
@@ -23,11 +22,16 @@ import type { HomeAdapters } from './homeAdapters';
  * The browser as a home session needs it.
  *
  * @param baseUrl  of the program, with a slash at its end
+ * @param openRepository  gives the one repository of this page
  */
-export function browserWorld(baseUrl: string, app: HomeAdapters['app']): HomeAdapters {
+export function browserWorld(
+  baseUrl: string,
+  app: HomeAdapters['app'],
+  openRepository: HomeAdapters['openRepository'],
+): HomeAdapters {
   const createTracker = () => createPoseTracker(baseUrl);
   return {
-    openRepository: () => openRepository(),
+    openRepository,
     createBackground: (repository) =>
       createBackgroundMeasuring({ repository, openFrameSource, createTracker, weights: poseWeights }),
     openCamera: (wish) => openCamera(wish),

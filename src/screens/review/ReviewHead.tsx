@@ -1,5 +1,6 @@
 import { Button, Radio, RadioGroup } from 'react-aria-components';
 import { useApp, useAppState, type useRecording } from '../../app/AppContext';
+import type { AppState } from '../../app/appState';
 import { AppMark } from '../../components/AppMark';
 import { TaskChoice } from '../../components/TaskChoice';
 import { sides, type Side } from '../../protocol/side';
@@ -33,7 +34,7 @@ export function ReviewHead({ recording }: { recording: NonNullable<ReturnType<ty
       </div>
       <div className="review-actions no-print">
         <Button className="button" onPress={() => app.show(backTo)}>
-          {backTo === 'home' ? 'Back to the session' : 'New video'}
+          {backWords[backTo]}
         </Button>
         <TableMenu />
         <Button className="button button-primary review-save" onPress={app.saveSession}>
@@ -43,3 +44,9 @@ export function ReviewHead({ recording }: { recording: NonNullable<ReturnType<ty
     </header>
   );
 }
+
+const backWords: Record<AppState['backTo'], string> = {
+  start: 'New video',
+  home: 'Back to the session',
+  inbox: 'Back to kept sessions',
+};

@@ -27,11 +27,16 @@ export function StartScreen() {
         <span className="brand">
           <AppMark /> Overfoot
         </span>
-        {hasResult && (
-          <Button className="button button-quiet" onPress={() => app.show('review')}>
-            Back to the result
+        <nav className="start-ways">
+          {hasResult && (
+            <Button className="button button-quiet" onPress={() => app.show('review')}>
+              Back to the result
+            </Button>
+          )}
+          <Button className="button button-quiet" onPress={() => app.show('inbox')}>
+            Kept sessions
           </Button>
-        )}
+        </nav>
       </header>
       <main className="start-main">
         <h1>

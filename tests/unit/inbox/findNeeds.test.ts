@@ -15,7 +15,17 @@ describe('findNeeds(visit)', () => {
       inboxSet({ reading: readingOf(['in-line', ['out-of-line', 'inward']]) }),
       inboxSet({ reading: readingOf([['out-of-line', 'inward'], 'in-line', 'near-limit']) }),
     ];
-    expect(needs({ sets })).toEqual([{ kind: 'out-of-line', repetitions: 2, of: 5, direction: 'inward' }]);
+    expect(needs({ sets })).toEqual([
+      { kind: 'out-of-line', repetitions: 2, ofMeasured: 5, direction: 'inward' },
+    ]);
+  });
+
+  it('counts them of those that were measured, not of all', () => {
+    const reading = readingOf([['out-of-line', 'outward'], 'in-line', 'not-measured', 'not-measured']);
+    expect(needs({ sets: [inboxSet({ reading })] })).toEqual([
+      { kind: 'out-of-line', repetitions: 1, ofMeasured: 2, direction: 'outward' },
+      { kind: 'not-measured', repetitions: 2, of: 4, reason: null },
+    ]);
   });
 
   it('gives no direction where the knee went out both ways', () => {

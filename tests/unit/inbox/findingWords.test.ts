@@ -24,14 +24,14 @@ const findings: [Finding, short: string, sentence: RegExp][] = [
     /^2 sets were cut short; the first one: Cramp!$/,
   ],
   [
-    { kind: 'out-of-line', repetitions: 3, of: 7, direction: 'inward' },
+    { kind: 'out-of-line', repetitions: 3, ofMeasured: 7, direction: 'inward' },
     '3 of 7 out of line',
-    /^In 3 of 7 repetitions the knee went out of line, inward\.$/,
+    /^In 3 of the 7 repetitions that were measured the knee went out of line, inward\.$/,
   ],
   [
-    { kind: 'out-of-line', repetitions: 4, of: 4, direction: null },
+    { kind: 'out-of-line', repetitions: 4, ofMeasured: 4, direction: null },
     '4 of 4 out of line',
-    /^In all 4 repetitions the knee went out of line, sometimes inward, sometimes outward\.$/,
+    /^In all 4 repetitions that were measured the knee went out of line, sometimes inward, sometimes outward\.$/,
   ],
   [
     { kind: 'not-measured', repetitions: 1, of: 1, reason: 'view-turned' },

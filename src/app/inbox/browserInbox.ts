@@ -1,0 +1,17 @@
+import type { InboxAdapters } from './createInbox';
+import { removalNotes } from './removalNotes';
+
+/** The browser as the inbox needs it. */
+export function browserInbox(
+  parts: Pick<InboxAdapters, 'app' | 'openRepository' | 'measureWaiting'>,
+): InboxAdapters {
+  return {
+    ...parts,
+    notes: removalNotes,
+    nowMs: () => Date.now(),
+    later(ms, call) {
+      const timer = setTimeout(call, ms);
+      return () => clearTimeout(timer);
+    },
+  };
+}

@@ -1,0 +1,181 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { InboxVisit, SetReading } from '../../inbox/inboxVisit';
+import type { SessionFacts } from '../../storage/keptSchemas';
+import type { OpenedRepository } from '../../storage/openRepository';
+import type { Repository } from '../../storage/repository';
+import { storageProblem } from '../../storage/storageProblem';
+import type { App } from '../createApp';
+import { explainProblem } from '../explainProblem';
+import { initialInboxState, type InboxState, type Removal } from './inboxState';
+import { listVisits } from './listVisits';
+import { readSet } from './readSet';
+import { createRemovals, type RemovalNotes } from './removals';
+
+/** What the inbox needs from the world around it; tests hand in plain objects. */
+export interface InboxAdapters {
+  /** Gives the same repository each time; asked again after it could not be opened. */
+  openRepository: () => Promise<OpenedRepository>;
+  notes: RemovalNotes;
+  nowMs: () => number;
+  /** Calls once, later; returns the way to call it off. */
+  later: (ms: number, call: () => void) => () => void;
+  /** Begins to measure, in the background, what waits for it; it does no harm where that is under way. */
+  measureWaiting: () => void;
+  app: Pick<App, 'store' | 'openKept' | 'dismissProblem'>;
+}
+
+/** The sessions that are kept on this device. No action throws or rejects: what goes wrong stands in the state. */
+export interface Inbox {
+  readonly store: StoreApi<InboxState>;
+  /** To be called when the screen appears: lists what is kept, then reads it set by set; ends when all is read. */
+  enter(): Promise<void>;
+  /** Ends the reading: for a screen that goes. */
+  leave(): void;
+  select(id: string | null): void;
+  /** Opens a set's recording, with its video, in the review; `title` stands above it there. */
+  openSet(sessionId: string, title: string): Promise<void>;
+  /** Deletes a visit or recording with its videos, for good after some seconds. */
+  remove(which: Pick<Removal, 'id' | 'kind'>): void;
+  undoRemove(id: string): void;
+  dismissProblem(): void;
+}
+
+/** How often it is looked whether sets that wait were measured meanwhile, ms. */
+const lookAgainMs = 5000;
+
+export function createInbox(adapters: InboxAdapters): Inbox {
+  const { openRepository, notes, nowMs, later, app } = adapters;
+  const store = createStore<InboxState>(() => initialInboxState);
+  const { getState: get, setState: set } = store;
+  /** Results by session, with the state of measuring that they were read in. */
+  const known = new Map<string, { fromVideo: SessionFacts['fromVideo']; reading: SetReading }>();
+  let isShown = false;
+  let turn = 0;
+  let stopLooking: () => void = () => undefined;
+
+  const repository = async () => (await openRepository()).repository;
+  const removals = createRemovals({
+    ...{ repository, notes, nowMs, later },
+    onChange: (pending) => set({ removals: pending }),
+    onGone: (id) => {
+      const { visits, unreadable } = get();
+      set({
+        visits: visits?.filter((visit) => visit.id !== id) ?? null,
+        unreadable: unreadable.filter((one) => one.id !== id),
+      });
+    },
+    onProblem: (problem) => set({ problem }),
+  });
+
+  const open = async (): Promise<Repository | null> => {
+    try {
+      const { repository, problem } = await openRepository();
+      const sentence = problem === null ? null : problem.message;
+      set({ storage: sentence === null ? { state: 'lasting' } : { state: 'memory', sentence } });
+      return repository;
+    } catch (error) {
+      set({ storage: { state: 'blocked', sentence: explainProblem(error, 'be opened').sentence } });
+      return null;
+    }
+  };
+  const readAll = async (kept: Repository, isCurrent: () => boolean): Promise<boolean> => {
+    const { visits, unreadable, facts } = await listVisits(kept);
+    if (!isCurrent()) return false;
+    const stateOf = (id: string) => facts.get(id)?.fromVideo ?? 'impossible';
+    set({ visits: withReadings(visits, (id) => settled(known.get(id), stateOf(id))), unreadable });
+    let isWaiting = false;
+    for (const id of sessionIds(visits)) {
+      const fromVideo = stateOf(id);
+      const reading = settled(known.get(id), fromVideo) ?? (await readSet(id, kept));
+      if (!isCurrent()) return false;
+      known.set(id, { fromVideo, reading });
+      isWaiting ||= reading.state === 'read' && reading.isWaiting;
+      set({ visits: withReadings(get().visits ?? [], (other) => (other === id ? reading : null)) });
+    }
+    return isWaiting;
+  };
+  const look = async (): Promise<void> => {
+    stopLooking();
+    const mine = ++turn;
+    const isCurrent = () => mine === turn;
+    const kept = await open();
+    if (kept === null || !isCurrent()) return;
+    try {
+      await removals.settle().catch(() => undefined); // Told where it is shown, by its being there still.
+      if ((await readAll(kept, isCurrent)) && isCurrent())
+        stopLooking = later(lookAgainMs, () => void look());
+    } catch (error) {
+      if (isCurrent()) set({ visits: get().visits ?? [], problem: explainProblem(error, 'be listed') });
+    }
+  };
+
+  return {
+    store,
+    enter() {
+      isShown = true;
+      adapters.measureWaiting();
+      return look();
+    },
+    leave() {
+      isShown = false;
+      turn++;
+      stopLooking();
+    },
+    select: (selected) => set({ selected }),
+    async openSet(sessionId, title) {
+      if (get().opening !== null) return;
+      set({ opening: sessionId, problem: null });
+      try {
+        const { sessions, videos } = await repository();
+        const kept = await sessions.find(sessionId);
+        if (kept === null) throw storageProblem('missing');
+        // Without its video the joints can still be looked at.
+        const video =
+          kept.facts.video === null ? null : await videos.read(kept.facts.video).catch(() => null);
+        if (!isShown) return;
+        app.openKept(JSON.stringify(kept.session), title, video);
+        const { problem } = app.store.getState();
+        app.dismissProblem(); // What goes wrong there is told here.
+        set({ problem });
+      } catch (error) {
+        set({ problem: explainProblem(error, 'be opened') });
+      } finally {
+        set({ opening: null });
+      }
+    },
+    remove: removals.add,
+    undoRemove: removals.undo,
+    dismissProblem: () => set({ problem: null }),
+  };
+}
+
+/** What was read before, where nothing has changed since; null where it is to be read. */
+function settled(
+  before: { fromVideo: SessionFacts['fromVideo']; reading: SetReading } | undefined,
+  fromVideo: SessionFacts['fromVideo'],
+): SetReading | null {
+  return before?.fromVideo === fromVideo && before.reading.state === 'read' ? before.reading : null;
+}
+
+function sessionIds(visits: readonly InboxVisit[]): string[] {
+  return visits.flatMap(({ sets }) =>
+    sets.flatMap(({ line: { sessionId } }) => (sessionId === null ? [] : [sessionId])),
+  );
+}
+
+/** The visits with readings put in where there are some; a visit without a new one stays the same object. */
+function withReadings(
+  visits: readonly InboxVisit[],
+  readingOf: (sessionId: string) => SetReading | null,
+): InboxVisit[] {
+  return visits.map((visit) => {
+    let isChanged = false;
+    const sets = visit.sets.map((one) => {
+      const reading = one.line.sessionId === null ? null : readingOf(one.line.sessionId);
+      if (reading === null || reading === one.reading) return one;
+      isChanged = true;
+      return { ...one, reading };
+    });
+    return isChanged ? { ...visit, sets } : visit;
+  });
+}

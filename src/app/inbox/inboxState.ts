@@ -1,0 +1,44 @@
+import type { InboxVisit } from '../../inbox/inboxVisit';
+import type { Problem } from '../explainProblem';
+
+/** Whether what is kept here outlasts the tab; the sentence says why not, and what to do. */
+export type InboxStorage =
+  { state: 'opening' | 'lasting' } | { state: 'memory' | 'blocked'; sentence: string };
+
+/** A record that can't be read; it stays where it is until it is deleted. */
+export interface UnreadableRecord {
+  id: string;
+  kind: InboxVisit['kind'];
+  sentence: string;
+}
+
+/** Something that goes for good unless it is taken back within the next seconds. */
+export interface Removal {
+  id: string;
+  kind: InboxVisit['kind'];
+  /** When it goes, ms since 1970. */
+  dueMs: number;
+}
+
+export interface InboxState {
+  storage: InboxStorage;
+  /** Newest first, those about to go included; null until they are listed. */
+  visits: readonly InboxVisit[] | null;
+  unreadable: readonly UnreadableRecord[];
+  /** Id of the visit that is looked at; null where none was chosen. */
+  selected: string | null;
+  /** Id of the session that is being opened just now. */
+  opening: string | null;
+  removals: readonly Removal[];
+  problem: Problem | null;
+}
+
+export const initialInboxState: InboxState = {
+  storage: { state: 'opening' },
+  visits: null,
+  unreadable: [],
+  selected: null,
+  opening: null,
+  removals: [],
+  problem: null,
+};

@@ -1,0 +1,43 @@
+import { useState, type ReactNode } from 'react';
+import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
+
+interface Props {
+  /** The question. */
+  title: string;
+  /** What goes, and what stays. */
+  children: ReactNode;
+  onDelete: () => void;
+}
+
+/** Deletes after a question that says what goes. */
+export function DeleteButton({ title, children, onDelete }: Props) {
+  const [isAsking, setAsking] = useState(false);
+  const answer = (isYes: boolean) => {
+    setAsking(false);
+    if (isYes) onDelete();
+  };
+  return (
+    <>
+      <Button className="button button-quiet" onPress={() => setAsking(true)}>
+        Delete …
+      </Button>
+      <ModalOverlay className="ask-overlay" isOpen={isAsking} onOpenChange={setAsking}>
+        <Modal className="ask-box">
+          <Dialog role="alertdialog" className="ask">
+            <Heading slot="title">{title}</Heading>
+            <p>{children}</p>
+            <p>You can take it back for ten seconds. After that nobody can.</p>
+            <div className="ask-answers">
+              <Button autoFocus className="button" onPress={() => answer(false)}>
+                Keep it
+              </Button>
+              <Button className="button button-delete" onPress={() => answer(true)}>
+                Delete for good
+              </Button>
+            </div>
+          </Dialog>
+        </Modal>
+      </ModalOverlay>
+    </>
+  );
+}

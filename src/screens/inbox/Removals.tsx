@@ -1,0 +1,28 @@
+import { Button } from 'react-aria-components';
+import { useInbox, useInboxState } from '../../app/inbox/InboxContext';
+import { patientName, visitTime } from './visitWords';
+
+/** What is about to go for good, with the way to take it back. */
+export function Removals() {
+  const inbox = useInbox();
+  const removals = useInboxState((state) => state.removals);
+  const visits = useInboxState((state) => state.visits);
+  return (
+    <div className="inbox-removals" role="status">
+      {removals.map(({ id }) => {
+        const visit = visits?.find((one) => one.id === id);
+        const name = visit === undefined ? 'A record' : `${patientName(visit.patient)}, ${visitTime(visit)}`;
+        return (
+          <div key={id} className="message">
+            <div>
+              <strong>{name}</strong> is deleted for good in a few seconds.
+            </div>
+            <Button autoFocus className="button" onPress={() => inbox.undoRemove(id)}>
+              Undo
+            </Button>
+          </div>
+        );
+      })}
+    </div>
+  );
+}
