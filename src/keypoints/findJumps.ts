@@ -96,10 +96,9 @@ const [leftHip, rightHip, leftShoulder, rightShoulder] = (
 /** Middle of the hips and length from there to the middle of the shoulders, px. */
 function centre({ xPx, yPx }: KeypointTrack, frame: number): Centre {
   const from = frame * keypointCount;
-  const middle = (of: Float32Array, a: number, b: number) => (of[from + a]! + of[from + b]!) / 2;
-  const x = middle(xPx, leftHip, rightHip);
-  const y = middle(yPx, leftHip, rightHip);
-  const shoulderX = middle(xPx, leftShoulder, rightShoulder);
-  const shoulderY = middle(yPx, leftShoulder, rightShoulder);
+  const x = (xPx[from + leftHip]! + xPx[from + rightHip]!) / 2;
+  const y = (yPx[from + leftHip]! + yPx[from + rightHip]!) / 2;
+  const shoulderX = (xPx[from + leftShoulder]! + xPx[from + rightShoulder]!) / 2;
+  const shoulderY = (yPx[from + leftShoulder]! + yPx[from + rightShoulder]!) / 2;
   return { x, y, torsoPx: Math.hypot(shoulderX - x, shoulderY - y) };
 }

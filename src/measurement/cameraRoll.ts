@@ -1,5 +1,5 @@
 import { toDegrees } from '../geometry/degrees';
-import { missingAt, pointAt, type SmoothPoints } from './smoothPoints';
+import { middleAt, missingAt, type SmoothPoints } from './smoothPoints';
 import { medianOf } from '../signal/quantileOf';
 
 /** How far the camera is rolled to one side. */
@@ -33,10 +33,9 @@ export function cameraRoll(points: SmoothPoints, upright: Uint8Array): CameraRol
   const leansDeg: number[] = [];
   upright.forEach((counts, i) => {
     if (counts === 0 || missingAt(trunk, i) !== 0) return;
-    const middle = (pair: typeof hips, axis: 'x' | 'y') =>
-      (pointAt(pair[0], i)[axis] + pointAt(pair[1], i)[axis]) / 2;
-    const aside = middle(shoulders, 'x') - middle(hips, 'x');
-    leansDeg.push(toDegrees(Math.atan2(aside, middle(hips, 'y') - middle(shoulders, 'y'))));
+    const pelvis = middleAt(hips, i);
+    const girdle = middleAt(shoulders, i);
+    leansDeg.push(toDegrees(Math.atan2(girdle.x - pelvis.x, pelvis.y - girdle.y)));
   });
   const leanDeg = medianOf(leansDeg);
   if (leanDeg === undefined) return unseenRoll;

@@ -62,8 +62,8 @@ export function frontalCurves(points: SmoothPoints, view: View, side: Side): Fro
     standingOffsetDeg,
     kneeAngleDeg,
     kneeDeviation,
-    kneeAngleBandDeg: (i) => errorBand(working.lifted, i, side, sources, frontalKneeAngleDeg),
-    kneeDeviationBand: (i) => errorBand(working.lifted, i, side, sources, frontalKneeDeviation),
+    kneeAngleBandDeg: errorBand(working.lifted, side, sources, frontalKneeAngleDeg),
+    kneeDeviationBand: errorBand(working.lifted, side, sources, frontalKneeDeviation),
   };
 }
 

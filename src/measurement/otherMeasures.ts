@@ -7,7 +7,7 @@ import { medianWhere, type FrontalLeg } from '../view/frontalKneeAngle';
 import { blankCurve, reasonCode, type Curve, type MissingReason } from './curve';
 import { pelvisPlace } from './pelvisPlace';
 import type { View } from './seeView';
-import { missingAt, type SmoothPoint, type SmoothPoints } from './smoothPoints';
+import { middleAt, missingAt, pointAt, type SmoothPoint, type SmoothPoints } from './smoothPoints';
 
 /** What is measured beside the knee angle; docs/measurement.md says each in full. */
 export const otherMeasureIds = [
@@ -32,6 +32,7 @@ export function mapOthers<T>(make: (id: OtherMeasureId) => T): Record<OtherMeasu
 }
 
 type Joint = 'hip' | 'knee' | 'ankle' | 'shoulder';
+type PointPair = readonly [SmoothPoint, SmoothPoint];
 
 /**
  * Measures beside the knee angle over time, seen square to the body as far as the view allows.
@@ -43,8 +44,11 @@ export function otherMeasures(points: SmoothPoints, view: View, side: Side): Oth
   const samples = points.timesMs.length;
   const of = (whose: Side, ...joints: Joint[]) => joints.map((joint) => points.point(`${whose}_${joint}`));
   const leg = of(side, 'hip', 'knee', 'ankle');
-  const hips = [...of(side, 'hip'), ...of(otherSide(side), 'hip')];
-  const trunk = [...hips, ...of(side, 'shoulder'), ...of(otherSide(side), 'shoulder')];
+  const pair = (joint: Joint): PointPair => [
+    points.point(`${side}_${joint}`),
+    points.point(`${otherSide(side)}_${joint}`),
+  ];
+  const [hips, shoulders] = [pair('hip'), pair('shoulder')];
   const feet = [...leg, ...of(otherSide(side), 'hip', 'ankle')];
   const towardsMidline = -outwardSign(side);
   const legLength = 1 + frontal.thigh;
@@ -72,10 +76,10 @@ export function otherMeasures(points: SmoothPoints, view: View, side: Side): Oth
   const { heel, toe, footSeen, segments } = working;
   const footDeg = footHeadingDeg(heel, toe, side, footSeen, segments.shank, focalPx) ?? 0;
   const axis = cosSin(footDeg - yaw.yawDeg);
-  const trunkPx = trunkLengthPx(trunk, samples);
+  const trunkPx = trunkLengthPx(hips, shoulders, samples);
   const ofLeg = (quantity: (leg: FrontalLeg, side: Side, i: number) => number): OtherMeasure => ({
     curve: curve(leg, (i) => quantity(frontal, side, i)),
-    band: (i) => errorBand(working.lifted, i, side, sources, quantity),
+    band: errorBand(working.lifted, side, sources, quantity),
   });
   /** How far the hip stands below where a straight leg would hold it. */
   const sunk = ({ hip, ankle }: FrontalLeg, _: Side, i: number) => (hip.y[i]! - ankle.y[i]!) / legLength;
@@ -86,26 +90,27 @@ export function otherMeasures(points: SmoothPoints, view: View, side: Side): Oth
     Math.SQRT2 *
     Math.hypot(placingSd, working.jitter) *
     (working.segments.shank / Math.max(1, ofPx));
-  const x = (index: number, joints: readonly SmoothPoint[], i: number) => joints[index]!.xPx.values[i]!;
-  const y = (index: number, joints: readonly SmoothPoint[], i: number) => joints[index]!.yPx.values[i]!;
 
   return {
     'knee-over-foot': ofLeg((seen, _, i) => (towardsMidline * acrossFoot(seen, axis, i)) / legLength),
     'hip-over-knee': ofLeg((seen, _, i) => (towardsMidline * (seen.knee.x[i]! - seen.hip.x[i]!)) / legLength),
     'pelvic-drop': {
-      curve: fromStanding(hips, (i) =>
-        toDegrees(Math.atan2(y(1, hips, i) - y(0, hips, i), Math.abs(x(0, hips, i) - x(1, hips, i)))),
-      ),
-      band: (i) => toDegrees(share(Math.abs(x(0, hips, i) - x(1, hips, i)))),
+      curve: fromStanding(hips, (i) => {
+        const [own, other] = [pointAt(hips[0], i), pointAt(hips[1], i)];
+        return toDegrees(Math.atan2(other.y - own.y, Math.abs(own.x - other.x)));
+      }),
+      band: (i) => toDegrees(share(Math.abs(pointAt(hips[0], i).x - pointAt(hips[1], i).x))),
     },
     'trunk-lean': {
-      curve: fromStanding(trunk, (i) => {
-        const asidePx = (x(2, trunk, i) + x(3, trunk, i) - x(0, trunk, i) - x(1, trunk, i)) / 2;
-        const upPx = (y(0, trunk, i) + y(1, trunk, i) - y(2, trunk, i) - y(3, trunk, i)) / 2;
+      curve: fromStanding([...hips, ...shoulders], (i) => {
+        const pelvis = middleAt(hips, i);
+        const girdle = middleAt(shoulders, i);
         // Beside the middle of the picture, what bends forward is seen from its side.
         const { x: right, z: ahead } = working.lifted.hip;
         const seenDeg = yaw.yawDeg + toDegrees(Math.atan2(right[i]!, ahead[i]!));
-        return -towardsMidline * leanDeg(asidePx / trunkPx, upPx / trunkPx, seenDeg);
+        return (
+          -towardsMidline * leanDeg((girdle.x - pelvis.x) / trunkPx, (pelvis.y - girdle.y) / trunkPx, seenDeg)
+        );
       }),
       // A trunk that bends forward by half a right angle turns as much of the yaw's uncertainty into lean.
       band: () =>
@@ -120,7 +125,7 @@ export function otherMeasures(points: SmoothPoints, view: View, side: Side): Oth
     },
     depth: {
       curve: fromStanding(leg, (i) => sunk(frontal, side, i)),
-      band: (i) => errorBand(working.lifted, i, side, sources, sunk),
+      band: errorBand(working.lifted, side, sources, sunk),
     },
   };
 }
@@ -143,16 +148,14 @@ function leanDeg(aside: number, up: number, yawDeg: number): number {
 }
 
 /** Length of the trunk from hips to shoulders at its longest, px. */
-function trunkLengthPx(trunk: readonly SmoothPoint[], samples: number): number {
+function trunkLengthPx(hips: PointPair, shoulders: PointPair, samples: number): number {
+  const points = [...hips, ...shoulders];
   let longest = 1;
   for (let i = 0; i < samples; i++) {
-    if (missingAt(trunk, i) !== 0) continue;
-    const mean = (of: 'xPx' | 'yPx', a: number, b: number) =>
-      (trunk[a]![of].values[i]! + trunk[b]![of].values[i]!) / 2;
-    longest = Math.max(
-      longest,
-      Math.hypot(mean('xPx', 0, 1) - mean('xPx', 2, 3), mean('yPx', 0, 1) - mean('yPx', 2, 3)),
-    );
+    if (missingAt(points, i) !== 0) continue;
+    const pelvis = middleAt(hips, i);
+    const girdle = middleAt(shoulders, i);
+    longest = Math.max(longest, Math.hypot(girdle.x - pelvis.x, girdle.y - pelvis.y));
   }
   return longest;
 }

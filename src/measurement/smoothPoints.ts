@@ -101,6 +101,14 @@ export function pointAt({ xPx, yPx }: SmoothPoint, sample: number): Point {
   return { x: xPx.values[sample]!, y: yPx.values[sample]! };
 }
 
+/** Position half-way between two points at a sample; only meaningful where neither is missing. */
+export function middleAt([a, b]: readonly [SmoothPoint, SmoothPoint], sample: number): Point {
+  return {
+    x: (a.xPx.values[sample]! + b.xPx.values[sample]!) / 2,
+    y: (a.yPx.values[sample]! + b.yPx.values[sample]!) / 2,
+  };
+}
+
 /** Code of the first point that is missing at a sample, else 0. */
 export function missingAt(points: readonly SmoothPoint[], sample: number): number {
   for (const { xPx } of points) if (xPx.missing[sample] !== 0) return xPx.missing[sample]!;

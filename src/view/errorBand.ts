@@ -33,66 +33,71 @@ export interface ErrorSources {
 }
 
 /**
- * Half-width of the error band of a quantity of one leg at one sample: what the yaw's uncertainty, the joints' placing
- * and trembling, the segments' lengths, the focal length and the camera's roll and pitch make of it, each moved by one standard deviation on its own,
- * their squares added.
+ * Half-width of the error band of a quantity of one leg: what the yaw's uncertainty, the joints' placing and trembling,
+ * the segments' lengths, the focal length and the camera's roll and pitch make of it, each moved by one standard
+ * deviation on its own, their squares added.
  *
  * @param quantity  any number that follows from a leg square to the body
- * @returns  in the quantity's own unit, 0 or more
+ * @returns  the half-width at a sample of the leg, in the quantity's own unit, 0 or more
  * Source:   first-order propagation of uncertainty (JCGM 100:2008, 5.1.2)
  */
 export function errorBand(
   leg: LiftedLeg,
-  i: number,
   side: Side,
   sources: ErrorSources,
   quantity: (leg: FrontalLeg, side: Side, i: number) => number,
-): number {
+): (sample: number) => number {
   const at = oneSample(leg.thigh);
-  for (const joint of joints) copySample(at[joint], leg[joint], i);
   const moved = oneSample(leg.thigh);
   const square = oneSample(leg.thigh);
-  const reset = () => {
-    for (const joint of joints) copySample(moved[joint], at[joint], 0);
-  };
   const valueOf = (yawDeg: number) => {
     const [cos, sin] = cosSin(yawDeg);
     for (const joint of joints) turnSample(square[joint], moved[joint], cos, sin);
     square.thigh = moved.thigh;
     return quantity(square, side, 0);
   };
-  reset();
-  const here = valueOf(sources.yawDeg);
-  let squares = 0;
-  /** Adds what a source makes of the quantity when it is moved by one standard deviation either way: the larger. */
-  const add = (move: (by: 1 | -1) => void, yawShiftDeg: (by: 1 | -1) => number = () => 0) => {
-    let larger = 0;
-    for (const by of [1, -1] as const) {
-      reset();
-      move(by);
-      larger = Math.max(larger, Math.abs(valueOf(sources.yawDeg + yawShiftDeg(by)) - here));
+  const moves = movesOf(at, moved, sources);
+  return (sample) => {
+    for (const joint of joints) copySample(at[joint], leg[joint], sample);
+    putBack(moved, at);
+    const here = valueOf(sources.yawDeg);
+    let squares = 0;
+    for (const move of moves) {
+      let larger = 0;
+      for (const by of [1, -1] as const) {
+        putBack(moved, at);
+        const yawShiftDeg = move(by);
+        larger = Math.max(larger, Math.abs(valueOf(sources.yawDeg + yawShiftDeg) - here));
+      }
+      squares += larger * larger;
     }
-    moved.thigh = at.thigh;
-    squares += larger * larger;
+    return ninetyPercent * Math.sqrt(squares);
   };
-  const jointSd = Math.hypot(placingSd, sources.jitter);
-  add(
-    () => undefined,
-    (by) => by * sources.yawSdDeg,
-  );
-  for (const joint of joints) add((by) => (moved[joint].x[0]! += by * jointSd));
-  add((by) => liftAgain(moved, at, 1 + by * segmentSd, at.thigh, 1));
-  add((by) => liftAgain(moved, at, 1, at.thigh * (1 + by * segmentSd), 1));
-  // The yaw is read through the same focal length, and follows the bearing that it gives the person.
-  const bearingDeg = toDegrees(Math.atan2(at.knee.x[0]!, at.knee.z[0]!));
-  add(
-    (by) => liftAgain(moved, at, 1, at.thigh, 1 + by * focalSd),
-    (by) => bearingDeg * (1 - 1 / (1 + by * focalSd)),
-  );
-  const [rollCos, rollSin] = cosSin(sources.rollSdDeg);
-  add((by) => roll(moved, rollCos, by * rollSin));
-  add((by) => pitch(moved, pitchCos, by * pitchSin));
-  return ninetyPercent * Math.sqrt(squares);
+}
+
+/** Moves a leg by one standard deviation of one source, to one side or the other, and tells how far the yaw moves with it, degrees. */
+type Move = (by: 1 | -1) => number;
+
+/** The sources one by one, each as what it does to a leg that stood `at` a place. */
+function movesOf(at: LiftedLeg, moved: LiftedLeg, { yawSdDeg, rollSdDeg, jitter }: ErrorSources): Move[] {
+  const jointSd = Math.hypot(placingSd, jitter);
+  const [rollCos, rollSin] = cosSin(rollSdDeg);
+  const still =
+    (move: (by: 1 | -1) => void): Move =>
+    (by) => (move(by), 0);
+  return [
+    (by) => by * yawSdDeg,
+    ...joints.map((joint) => still((by) => (moved[joint].x[0]! += by * jointSd))),
+    still((by) => liftAgain(moved, at, 1 + by * segmentSd, at.thigh, 1)),
+    still((by) => liftAgain(moved, at, 1, at.thigh * (1 + by * segmentSd), 1)),
+    // The yaw is read through the same focal length, and follows the bearing that it gives the person.
+    (by) => {
+      liftAgain(moved, at, 1, at.thigh, 1 + by * focalSd);
+      return toDegrees(Math.atan2(at.knee.x[0]!, at.knee.z[0]!)) * (1 - 1 / (1 + by * focalSd));
+    },
+    still((by) => roll(moved, rollCos, by * rollSin)),
+    still((by) => pitch(moved, pitchCos, by * pitchSin)),
+  ];
 }
 
 const joints = ['hip', 'knee', 'ankle'] as const;
@@ -100,6 +105,11 @@ const joints = ['hip', 'knee', 'ankle'] as const;
 /** Room for one sample of a leg. */
 function oneSample(thigh: number): LiftedLeg {
   return { hip: emptyPath(1), knee: emptyPath(1), ankle: emptyPath(1), thigh };
+}
+
+function putBack(moved: LiftedLeg, at: LiftedLeg): void {
+  for (const joint of joints) copySample(moved[joint], at[joint], 0);
+  moved.thigh = at.thigh;
 }
 
 function copySample(to: Path, from: Path, i: number): void {
@@ -120,10 +130,11 @@ function liftAgain(moved: LiftedLeg, at: LiftedLeg, shank: number, thigh: number
   // Seen through a longer lens the person stands farther away, as wide and high as before.
   moved.ankle.z[0]! *= focalBy;
   moved.thigh = thigh;
-  const seenAt = (value: Float64Array, { z }: Path) => value[0]! / z[0]! / focalBy;
   const { knee, hip } = at;
-  placeOnRay(moved.knee, 0, seenAt(knee.x, knee), seenAt(knee.y, knee), moved.ankle, shank, -1);
-  placeOnRay(moved.hip, 0, seenAt(hip.x, hip), seenAt(hip.y, hip), moved.knee, thigh, 1);
+  const kneeScale = 1 / knee.z[0]! / focalBy;
+  const hipScale = 1 / hip.z[0]! / focalBy;
+  placeOnRay(moved.knee, 0, knee.x[0]! * kneeScale, knee.y[0]! * kneeScale, moved.ankle, shank, -1);
+  placeOnRay(moved.hip, 0, hip.x[0]! * hipScale, hip.y[0]! * hipScale, moved.knee, thigh, 1);
 }
 
 /** Turns the leg as a camera sees it that is rolled by so much. */

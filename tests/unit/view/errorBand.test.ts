@@ -43,11 +43,11 @@ function tilted(leg: LiftedLeg, { rollDeg, pitchDeg }: Tilt): LiftedLeg {
   return { ...leg, hip: turn(leg.hip), knee: turn(leg.knee), ankle: turn(leg.ankle) };
 }
 
-describe('errorBand(leg, sample, side, sources, quantity)', () => {
+describe('errorBand(leg, side, sources, quantity)', () => {
   const leg = pictureLeg(filmPerson({ ...level, task: 'two-legged-bend' }), 'left');
   const lifted = liftLeg(leg, segmentsPx(leg)!, focalPx);
   const band = (yawSdDeg: number, jitter: number) =>
-    errorBand(lifted, 60, 'left', { yawDeg: 0, yawSdDeg, rollSdDeg: 1, jitter }, frontalKneeAngleDeg);
+    errorBand(lifted, 'left', { yawDeg: 0, yawSdDeg, rollSdDeg: 1, jitter }, frontalKneeAngleDeg)(60);
 
   it('grows with the trembling of the joints and with the doubt about the yaw', () => {
     expect(band(2, 0.02)).toBeGreaterThan(1.2 * band(2, 0));
@@ -61,7 +61,7 @@ describe('errorBand(leg, sample, side, sources, quantity)', () => {
     fc.assert(
       fc.property(sample, share, share, deg, deg, (i, jitter, moreJitter, yawSdDeg, moreDeg) => {
         const at = (sources: { yawSdDeg: number; jitter: number }) =>
-          errorBand(lifted, i, 'left', { yawDeg: 0, rollSdDeg: 1, ...sources }, frontalKneeAngleDeg);
+          errorBand(lifted, 'left', { yawDeg: 0, rollSdDeg: 1, ...sources }, frontalKneeAngleDeg)(i);
         const here = at({ yawSdDeg, jitter }) - 1e-9;
         expect(at({ yawSdDeg, jitter: jitter + moreJitter })).toBeGreaterThanOrEqual(here);
         expect(at({ yawSdDeg: yawSdDeg + moreDeg, jitter })).toBeGreaterThanOrEqual(here);
@@ -80,20 +80,18 @@ describe('errorBand(leg, sample, side, sources, quantity)', () => {
     // the knee's place across moves as far as the joint does, its own yaw aside: 1.645 x hypot(placing, jitter).
     const shank = errorBand(
       lifted,
-      60,
       'left',
       { yawDeg: 0, yawSdDeg: 2, rollSdDeg: 2, jitter: 0 },
       ({ knee, ankle }) =>
         Math.hypot(knee.x[0]! - ankle.x[0]!, knee.y[0]! - ankle.y[0]!, knee.z[0]! - ankle.z[0]!),
-    );
+    )(60);
     expect(shank).toBeCloseTo(1.645 * 0.02, 2);
     const across = errorBand(
       lifted,
-      60,
       'left',
       { yawDeg: 0, yawSdDeg: 0, rollSdDeg: 0, jitter: 0.05 },
       ({ knee }) => knee.x[0]!,
-    );
+    )(60);
     expect(across).toBeGreaterThan(1.645 * 0.05);
     expect(across).toBeLessThan(1.645 * 0.06);
   });
@@ -101,11 +99,10 @@ describe('errorBand(leg, sample, side, sources, quantity)', () => {
   it('counts the lens: through one a fifth longer the person stands a fifth farther away', () => {
     const distance = errorBand(
       lifted,
-      60,
       'left',
       { yawDeg: 0, yawSdDeg: 0, rollSdDeg: 0, jitter: 0 },
       ({ ankle }) => ankle.z[0]!,
-    );
+    )(60);
     // A pitch of 4 degrees adds a little, by as much as the ankle stands below the camera's axis.
     const byLens = 1.645 * 0.2 * lifted.ankle.z[60]!;
     expect(distance / byLens).toBeGreaterThan(1);
@@ -142,11 +139,10 @@ describe('errorBand(leg, sample, side, sources, quantity)', () => {
       );
     const band = errorBand(
       liftLeg(leg, segments, focalPx),
-      60,
       'left',
       { yawDeg: -view.yawDeg, yawSdDeg, rollSdDeg, jitter },
       frontalKneeAngleDeg,
-    );
+    )(60);
     const bearingDeg = (Math.atan2(leg.knee.xPx[60]!, focalPx) * 180) / Math.PI;
     const truth = angle(
       picture(() => 0),
