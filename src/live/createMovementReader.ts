@@ -5,6 +5,7 @@ import type { Setup } from '../measurement/measurement';
 import { otherSide } from '../protocol/side';
 import { findTask } from '../protocol/tasks';
 import { createSortedSamples } from '../signal/createSortedSamples';
+import { longestQuantile } from '../view/liftLeg';
 
 /** The movement that makes repetitions, as one picture shows it. */
 export interface SeenMovement {
@@ -13,9 +14,6 @@ export interface SeenMovement {
   /** Thigh plus shank of the working leg, told from all pictures so far, px; null where it was not seen yet. */
   legLengthPx: number | null;
 }
-
-/** A segment's length is its length at this share of the pictures, as in the review. */
-const standingQuantile = 0.95;
 
 /** @returns  a function from one frame, as a track of its own, to what it shows */
 export function createMovementReader({ task, side }: Setup): (frame: KeypointTrack) => SeenMovement {
@@ -30,8 +28,8 @@ export function createMovementReader({ task, side }: Setup): (frame: KeypointTra
       thighs.add(Math.hypot(knee.x - hip.x, knee.y - hip.y));
       shanks.add(Math.hypot(ankle.x - knee.x, ankle.y - knee.y));
     }
-    const thigh = thighs.quantile(standingQuantile);
-    const shank = shanks.quantile(standingQuantile);
+    const thigh = thighs.quantile(longestQuantile);
+    const shank = shanks.quantile(longestQuantile);
     const other = seenAt(frame, `${otherSide(side)}_${shape === 'reach' ? 'ankle' : 'hip'}`);
     const own = shape === 'reach' ? ankle : hip;
     const movement = (a: Place, b: Place) => (shape === 'reach' ? Math.abs(a.x - b.x) : -(a.y + b.y) / 2);

@@ -33,18 +33,22 @@ import { legLengthPx, viewedLeg } from './viewedLeg';
 export function measure(track: KeypointTrack, setup: Setup): Measurement {
   const task = findTask(setup.task);
   const seen = smoothPoints(track);
-  const segments = segmentsPx(pictureLeg(seen, setup.side, track));
-  const lengthPx = segments === null ? null : legLengthPx({ segments });
-  const heights = bodyHeights(seen, lengthPx);
-  const feet = feetPaths(seen, lengthPx);
-  const movement = task.shape === 'reach' ? freeFootAside(seen, setup.side, lengthPx) : heights.hips;
+  // Good enough to find the moments in which the person stands, which tell the length that everything else is scaled by.
+  const longest = segmentsPx(pictureLeg(seen, setup.side, track));
+  const roughLengthPx = longest === null ? null : legLengthPx({ segments: longest });
+  const heights = bodyHeights(seen, roughLengthPx);
+  const feet = feetPaths(seen, roughLengthPx);
+  const movement = task.shape === 'reach' ? freeFootAside(seen, setup.side, roughLengthPx) : heights.hips;
   const excursion = scaleToExcursion(task, movement, inPlace(feet, seen.timesMs.length));
   const moments = restMoments(task, excursion, seen.timesMs.length);
   const roll = cameraRoll(seen, moments.upright);
   const points = levelPoints(seen, roll.rollDeg, track);
   const focalPx = focalLengthPx(track.widthPx, track.heightPx);
-  const leg = (side: Side) => viewedLeg(points, side, track, focalPx);
+  // A reach rests on a bent leg: no moment of it is sure to be standing.
+  const standing = task.shape === 'reach' ? undefined : moments.upright;
+  const leg = (side: Side) => viewedLeg(points, side, track, focalPx, standing);
   const working = leg(setup.side);
+  const lengthPx = working === null ? null : legLengthPx(working);
   const view =
     working === null
       ? null

@@ -12,6 +12,7 @@ export function legLengthPx({ segments }: Pick<ViewedLeg, 'segments'>): number {
 /**
  * A leg as seen and as lifted to three dimensions.
  *
+ * @param standing  1 a sample where the person stands; where left out, the leg is as long as it looks at its longest
  * @returns  null where the leg was never seen whole
  */
 export function viewedLeg(
@@ -19,9 +20,10 @@ export function viewedLeg(
   side: Side,
   size: PictureSize,
   focalPx: number,
+  standing?: Uint8Array,
 ): ViewedLeg | null {
   const picture = pictureLeg(points, side, size);
-  const segments = segmentsPx(picture);
+  const segments = segmentsPx(picture, standing);
   if (segments === null) return null;
   const [heel, toe] = [points.point(`${side}_heel`), points.point(`${side}_foot_index`)];
   const jitterPx = Math.max(

@@ -52,8 +52,9 @@ export function findRange(
   const rest = quantile(restQuantile);
   const most = quantile(1 - restQuantile);
   const smallest = smallestRange * legLength;
-  if (rest === undefined || most === undefined || most - rest < smallest) return null;
+  if (rest === undefined || most === undefined) return null;
   const levels = { rest: rest + backRange * legLength, far: rest + smallest, least: rest + smallest };
   const peaks = findExcursions(turned, levels).flatMap(({ cut, peak }) => (cut === 'none' ? peak : []));
-  return { rest, far: quantileOf(peaks, farQuantile) ?? most };
+  const far = quantileOf(peaks, farQuantile) ?? most;
+  return far - rest < smallest ? null : { rest, far };
 }

@@ -30,24 +30,28 @@ export interface LiftedLeg {
   thigh: number;
 }
 
-/** The standing length of a segment is its length at this share of the recording: the longest, less a few wild frames. */
-const standingQuantile = 0.95;
+/** A segment is as long as it looks at this share of the moments: the longest, less a few wild frames. */
+export const longestQuantile = 0.95;
 
 /**
  * Lengths of thigh and shank when they are longest in the picture.
  *
+ * @param standing  1 a sample where the person stands, however long they sit beside; all samples where it is left out or
+ *   never so
  * @returns  px; null where the leg was never seen
  */
-export function segmentsPx({ hip, knee, ankle, seen }: PictureLeg): SegmentsPx | null {
+export function segmentsPx(leg: PictureLeg, standing?: Uint8Array): SegmentsPx | null {
+  const { hip, knee, ankle, seen } = leg;
   const thighs: number[] = [];
   const shanks: number[] = [];
   for (let i = 0; i < seen.length; i++) {
-    if (seen[i] === 0) continue;
+    if (seen[i] === 0 || standing?.[i] === 0) continue;
     thighs.push(Math.hypot(knee.xPx[i]! - hip.xPx[i]!, knee.yPx[i]! - hip.yPx[i]!));
     shanks.push(Math.hypot(ankle.xPx[i]! - knee.xPx[i]!, ankle.yPx[i]! - knee.yPx[i]!));
   }
-  const thigh = quantileOf(thighs, standingQuantile);
-  const shank = quantileOf(shanks, standingQuantile);
+  if (standing !== undefined && thighs.length === 0) return segmentsPx(leg);
+  const thigh = quantileOf(thighs, longestQuantile);
+  const shank = quantileOf(shanks, longestQuantile);
   return thigh === undefined || shank === undefined || thigh <= 0 || shank <= 0 ? null : { thigh, shank };
 }
 
