@@ -49,8 +49,10 @@ export interface RepetitionSignals {
 /** Thresholds on the excursion: common practice, no source. */
 export const excursionLevels = { rest: 0.25, far: 0.75, least: 0.45 };
 
-/** A movement that is within this share of its farthest stays there. */
-const stillShare = 0.01;
+/** Within this share of its farthest a movement is at its far end ... */
+const thereShare = 0.03;
+/** ... and back by this share it has left it, even if it goes there again. */
+const bounceShare = 0.3;
 
 /** A trough ends where the hips have risen by this share of the movement ... */
 const troughDepth = 0.03;
@@ -160,49 +162,53 @@ function riseEvents(
   { fromMs, toMs }: Edges,
   signals: RepetitionSignals,
 ): RepetitionEvents {
-  const { timesMs, excursion } = signals;
+  const { timesMs } = signals;
   const cutStart = found.cut === 'at-start';
   const cutEnd = found.cut === 'at-end';
   const { farStart, farEnd } = found;
-  const below = (sample: number) => 1 - excursion[sample]! / found.peak;
-  const highest = farStart === null ? null : farthest(excursion, farStart, farEnd!);
+  const stay = farStay(found, signals);
   return {
     startMs: cutStart ? fromMs : leanMs(fromMs, room.from, -1, signals),
     seatOffMs: cutStart ? null : fromMs,
-    topMs: highest === null ? null : movementEdgeMs(timesMs, below, found.leave, 1, highest),
-    topEndMs: highest === null ? null : movementEdgeMs(timesMs, below, found.back, -1, highest),
+    topMs: stay?.fromMs ?? null,
+    topEndMs: stay?.toMs ?? null,
     bottomMs: null,
     seatContactMs: cutEnd ? null : toMs,
     endMs: cutEnd ? toMs : leanMs(toMs, room.to, 1, signals),
   };
 }
 
-function dipEvents(
-  found: Excursion,
-  { fromMs, toMs }: Edges,
-  { timesMs, excursion }: RepetitionSignals,
-): RepetitionEvents {
-  const { farStart, farEnd } = found;
+function dipEvents(found: Excursion, { fromMs, toMs }: Edges, signals: RepetitionSignals): RepetitionEvents {
+  const stay = farStay(found, signals);
   return {
     startMs: fromMs,
     seatOffMs: null,
     topMs: null,
     topEndMs: null,
-    bottomMs: farStart === null ? null : timesMs[farthest(excursion, farStart, farEnd!)]!,
+    bottomMs: stay === null ? null : (stay.fromMs + stay.toMs) / 2,
     seatContactMs: null,
     endMs: toMs,
   };
 }
 
-/** Middle of the stretch in which a movement stays at its farthest. */
-function farthest(excursion: ArrayLike<number>, from: number, to: number): number {
-  let best = from;
-  for (let i = from; i <= to; i++) if (excursion[i]! > excursion[best]!) best = i;
-  const stays = (i: number) => excursion[i]! > excursion[best]! - stillShare;
-  let [first, last] = [best, best];
-  while (first > from && stays(first - 1)) first--;
-  while (last < to && stays(last + 1)) last++;
-  return Math.round((first + last) / 2);
+/** When a movement arrives at its far end, the last time that it goes there, and leaves it; null where it never got there. */
+function farStay(
+  { farStart, farEnd, peak, leave, back }: Excursion,
+  { timesMs, excursion }: RepetitionSignals,
+): Edges | null {
+  if (farStart === null) return null;
+  const short = (sample: number) => 1 - excursion[sample]! / peak;
+  let there = farEnd!;
+  while (there > farStart && short(there) > thereShare) there--;
+  let [arriving, leaving] = [there, there];
+  while (arriving > leave && short(arriving) < bounceShare) arriving--;
+  while (leaving < back && short(leaving) < bounceShare) leaving++;
+  let farthest = there;
+  for (let i = arriving; i <= leaving; i++) if (excursion[i]! > excursion[farthest]!) farthest = i;
+  return {
+    fromMs: movementEdgeMs(timesMs, short, arriving, 1, farthest),
+    toMs: movementEdgeMs(timesMs, short, leaving, -1, farthest),
+  };
 }
 
 /**
