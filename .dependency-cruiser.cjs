@@ -19,7 +19,7 @@ const rooms = {
   plan: ['schema', 'protocol'],
   placing: ['protocol', 'keypoints', 'signal', 'geometry', 'view', 'measurement', 'scoring'],
   guide: ['protocol', 'segmentation', 'scoring', 'plan', 'words'],
-  inbox: ['protocol', 'measurement', 'scoring', 'session', 'words'],
+  inbox: ['protocol', 'measurement', 'scoring', 'session', 'statistics', 'words'],
   validation: ['protocol', 'keypoints', 'geometry', 'measurement', 'scoring', 'session'],
 
   frames: [],
@@ -35,6 +35,7 @@ const rooms = {
     'keypoints',
     'signal',
     'segmentation',
+    'view',
     'measurement',
     'scoring',
     'protocol',

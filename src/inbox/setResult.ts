@@ -1,11 +1,12 @@
 import type { MissingReason } from '../measurement/curve';
 import type { MeasuredRepetition } from '../measurement/measurement';
 import type { Direction, Judgement, Verdict } from '../scoring/judge';
+import { setPeak, type SetPeak } from './setPeak';
 
 /** A repetition as far as a set's result needs it: as a session document holds it, or as it is measured anew. */
 export type JudgedRepetition = Pick<
   MeasuredRepetition,
-  'number' | 'completeness' | 'loadedFrom' | 'loadedTo' | 'measuredShare'
+  'number' | 'completeness' | 'loadedFrom' | 'loadedTo' | 'measuredShare' | 'kneeAngleMaxDeg'
 > & { judgement: Judgement };
 
 /** One repetition as a mark in a row. */
@@ -23,6 +24,8 @@ export interface SetResult {
   alignmentPct: number | null;
   /** The reason behind most repetitions without a verdict; null where all have one. */
   mainReason: MissingReason | null;
+  /** Null with too few measured repetitions. */
+  peak: SetPeak | null;
 }
 
 /**
@@ -45,6 +48,7 @@ export function setResult(repetitions: readonly JudgedRepetition[]): SetResult {
     mainReason: mostFrequent(
       complete.flatMap(({ judgement: { reason } }) => (reason === null ? [] : [reason])),
     ),
+    peak: setPeak(complete.filter(({ judgement: { reason } }) => reason === null)),
   };
 }
 

@@ -52,6 +52,6 @@ export function readingOf(verdicts: readonly (Verdict | [Verdict, Direction])[])
     const [verdict, direction] = typeof entry === 'string' ? [entry, null] : entry;
     return { number: index + 1, verdict, direction };
   });
-  const result = { marks, alignmentPct: 73, mainReason: null };
+  const result = { marks, alignmentPct: 73, mainReason: null, peak: null };
   return { state: 'read', result, hasVideo: true, isWaiting: false };
 }

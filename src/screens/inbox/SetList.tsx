@@ -1,14 +1,17 @@
 import { GridList, GridListItem } from 'react-aria-components';
 import { useInbox, useInboxState } from '../../app/inbox/InboxContext';
 import { VerdictRow } from '../../components/VerdictRow';
+import { changeSentence } from '../../inbox/changeWords';
 import type { InboxSet, InboxVisit } from '../../inbox/inboxVisit';
+import { changeSinceLast } from '../../inbox/peakChange';
 import { reasonWords } from '../../words/reasonWords';
-import { patientName, scoreWords, setDone, setName, setPlace, visitTime } from './visitWords';
+import { patientName, scoreWords, setDone, setName, setPlace, visitDay, visitTime } from './visitWords';
 
 /** The sets of a visit, one a row; up and down moves, Enter opens the recording in the review. */
 export function SetList({ visit }: { visit: InboxVisit }) {
   const inbox = useInbox();
   const opening = useInboxState((state) => state.opening);
+  const visits = useInboxState((state) => state.visits) ?? [];
   const open = (key: unknown) => {
     const set = visit.sets[Number(key)];
     if (set === undefined || set.line.sessionId === null || set.reading.state !== 'read') return;
@@ -27,6 +30,7 @@ export function SetList({ visit }: { visit: InboxVisit }) {
       <GridList className="set-list" aria-label="Sets" onAction={open}>
         {visit.sets.map((set, index) => {
           const isOpening = opening !== null && opening === set.line.sessionId;
+          const change = changeSinceLast(visits, visit, set);
           return (
             <GridListItem
               key={index}
@@ -34,7 +38,11 @@ export function SetList({ visit }: { visit: InboxVisit }) {
               className={`set-row set-${set.reading.state}`}
               textValue={`${setName(set)}, ${setPlace(set)}`}
             >
-              <SetCells set={set} isOpening={isOpening} />
+              <SetCells
+                set={set}
+                isOpening={isOpening}
+                change={change && changeSentence(change, visitDay(change.earlierAt))}
+              />
             </GridListItem>
           );
         })}
@@ -43,7 +51,14 @@ export function SetList({ visit }: { visit: InboxVisit }) {
   );
 }
 
-function SetCells({ set, isOpening }: { set: InboxSet; isOpening: boolean }) {
+interface SetCellsProps {
+  set: InboxSet;
+  isOpening: boolean;
+  /** How it stands to the last such set, in a sentence; null where there is none. */
+  change: string | null;
+}
+
+function SetCells({ set, isOpening, change }: SetCellsProps) {
   const { line, reading } = set;
   const { cutShort, painDuring } = line;
   return (
@@ -66,9 +81,10 @@ function SetCells({ set, isOpening }: { set: InboxSet; isOpening: boolean }) {
       <span className="set-open" aria-hidden="true">
         {reading.state === 'read' && (isOpening ? '…' : '›')}
       </span>
-      {(cutShort !== null || hasAside(reading)) && (
+      {(cutShort !== null || change !== null || hasAside(reading)) && (
         <span className="set-aside small">
           {cutShort !== null && <span>Cut short: {cutShort}</span>}
+          {change !== null && <span>{change}</span>}
           <Aside reading={reading} />
         </span>
       )}

@@ -12,8 +12,12 @@ const clock = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-dig
 
 /** When it began, in the reader's own time: 'Sun 5 Apr 2026, 08:07'. */
 export function visitTime({ startedAt }: Pick<InboxVisit, 'startedAt'>): string {
-  const date = new Date(startedAt);
-  return `${day.format(date).replace(',', '')}, ${clock.format(date)}`;
+  return `${visitDay(startedAt)}, ${clock.format(new Date(startedAt))}`;
+}
+
+/** On which day, in the reader's own time: 'Sun 5 Apr 2026'. */
+export function visitDay(startedAt: string): string {
+  return day.format(new Date(startedAt)).replace(',', '');
 }
 
 /** How long it took: '14 minutes'; null where its end is not known. */

@@ -16,6 +16,7 @@ function repetition(change: Partial<JudgedRepetition> = {}): JudgedRepetition {
     loadedFrom: 10,
     loadedTo: 29,
     measuredShare: 1,
+    kneeAngleMaxDeg: { value: 8, band: 5, sample: 20, timeMs: 700 },
     judgement,
     ...change,
   };
@@ -70,7 +71,7 @@ describe('setResult(repetitions)', () => {
   });
 
   it('is empty without repetitions', () => {
-    expect(setResult([])).toEqual({ marks: [], alignmentPct: null, mainReason: null });
+    expect(setResult([])).toEqual({ marks: [], alignmentPct: null, mainReason: null, peak: null });
   });
 });
 
