@@ -73,6 +73,7 @@ test('the keyboard alone leads through visits and sets into the review with its 
   await expect(sets(page).nth(1)).toContainText('6 of 8 repetitions');
   await expect(sets(page).nth(1)).toContainText('Cut short: Pain above the limit.');
   await expect(sets(page).nth(1)).toContainText(/Aligned: \d+ %/);
+  await expect(sets(page).first()).toContainText(/on Fri 3 Apr 2026: no change beyond error/);
   await expect(
     sets(page)
       .nth(1)
