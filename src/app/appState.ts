@@ -1,7 +1,7 @@
 import type { TrackingProgress } from '../analysis/trackVideo';
 import type { VideoFacts } from '../frames/frameSource';
 import { defaultPoseModel, type PoseDevice, type PoseModel } from '../keypoints/poseModel';
-import type { Setup } from '../measurement/measurement';
+import type { SetSetup } from '../measurement/measureSet';
 import { defaultLimits } from '../protocol/limits';
 import type { Side } from '../protocol/side';
 import type { Judgement } from '../scoring/judge';
@@ -22,7 +22,7 @@ export interface AppState {
   /** Where the review leads back to: the home session or the kept sessions where it was opened from there. */
   backTo: 'start' | 'home' | 'inbox';
   /** What the next recording is measured as; the side is asked for, never guessed. */
-  setup: Omit<Setup, 'side'> & { side: Side | null };
+  setup: Omit<SetSetup, 'side'> & { side: Side | null };
   model: PoseModel;
   /** The video that is ready to be tracked. */
   chosen: VideoFacts | null;

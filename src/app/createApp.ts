@@ -4,7 +4,7 @@ import { framesCsv } from '../export/framesCsv';
 import { repetitionsCsv } from '../export/repetitionsCsv';
 import { VideoProblem } from '../frames/videoProblem';
 import type { PoseModel } from '../keypoints/poseModel';
-import type { Setup } from '../measurement/measurement';
+import type { SetSetup } from '../measurement/measureSet';
 import { defaultLimits, type Limits } from '../protocol/limits';
 import type { Side } from '../protocol/side';
 import type { TaskId } from '../protocol/tasks';
@@ -123,7 +123,7 @@ export function createApp(adapters: Adapters): App {
     set({ limits, judgements, changedVerdicts: changed.length });
   };
 
-  const track = async (video: File, setup: Setup, origin: Recording['origin'], note: string) => {
+  const track = async (video: File, setup: SetSetup, origin: Recording['origin'], note: string) => {
     const { screen, model: size } = get();
     cameFrom = screen === 'tracking' ? 'start' : screen;
     await run('be tracked', async (signal) => {
@@ -198,7 +198,9 @@ export function createApp(adapters: Adapters): App {
           return;
         }
         chosenFile = null;
-        set({ chosen: null });
+        // What was known of another recording's bends and beginning is not true of this one.
+        const { task, side, bodyHeightCm } = get().setup;
+        set({ chosen: null, setup: { task, side, bodyHeightCm } });
         const source = await adapters.openFrameSource(file);
         source.close();
         signal.throwIfAborted();

@@ -2,7 +2,7 @@ import { trackVideo, type TrackingProgress } from '../analysis/trackVideo';
 import type { FrameSource } from '../frames/frameSource';
 import { shortfallSentence } from '../frames/shortfallSentence';
 import { frameCount, type KeypointTrack, type TimedRow } from '../keypoints/keypointTrack';
-import { measure } from '../measurement/measure';
+import { measureSet } from '../measurement/measureSet';
 import type { PoseTracker } from '../pose/poseTracker';
 import { buildSession } from '../session/buildSession';
 import type { SessionDocument } from '../session/sessionDocument';
@@ -86,6 +86,6 @@ function tracked(
     video: sessionFacts(facts),
     model,
     track,
-    measurement: measure(track, setup),
+    measurement: measureSet(track, setup),
   });
 }

@@ -2,8 +2,8 @@ import type { VideoFacts } from '../frames/frameSource';
 import { shortfallSentence } from '../frames/shortfallSentence';
 import { frameCount, type KeypointTrack } from '../keypoints/keypointTrack';
 import type { PoseDevice, PoseModel } from '../keypoints/poseModel';
-import { measure } from '../measurement/measure';
-import type { Measurement, Setup } from '../measurement/measurement';
+import { measureSet, type SetMeasurement, type SetSetup } from '../measurement/measureSet';
+import type { Measurement } from '../measurement/measurement';
 import type { Limits } from '../protocol/limits';
 import { judge, type Judgement } from '../scoring/judge';
 import { parseSession } from '../session/parseSession';
@@ -28,14 +28,14 @@ export interface Recording {
   /** What to tell when the file gave fewer frames than it announced; null where it gave all. */
   readonly shortfall: string | null;
   readonly track: KeypointTrack;
-  readonly measurement: Measurement;
+  readonly measurement: SetMeasurement;
 }
 
 /** A recording that was tracked just now. */
 export function trackedRecording(
   parts: Pick<Recording, 'origin' | 'video' | 'note' | 'track'> & {
     facts: VideoFacts;
-    setup: Setup;
+    setup: SetSetup;
     size: PoseModel;
     device: PoseDevice;
     weights: string;
@@ -51,7 +51,7 @@ export function trackedRecording(
     note,
     shortfall: shortfallSentence(facts, frameCount(track)),
     track,
-    measurement: measure(track, setup),
+    measurement: measureSet(track, setup),
   };
 }
 
@@ -77,14 +77,14 @@ export function sessionRecording(
       note: document.note,
       shortfall: null,
       track,
-      measurement: measure(track, document.setup),
+      measurement: measureSet(track, document.setup),
     },
   };
 }
 
 /** The same joints, measured for another task or side. */
-export function measuredAgain(recording: Recording, setup: Setup): Recording {
-  return { ...recording, measurement: measure(recording.track, setup) };
+export function measuredAgain(recording: Recording, setup: SetSetup): Recording {
+  return { ...recording, measurement: measureSet(recording.track, setup) };
 }
 
 /** One judgement a repetition, in their order. */

@@ -1,6 +1,6 @@
 import type { VideoFacts } from '../frames/frameSource';
 import { frameCount, type KeypointTrack } from '../keypoints/keypointTrack';
-import { measure } from '../measurement/measure';
+import { measureSet } from '../measurement/measureSet';
 import type { Measurement } from '../measurement/measurement';
 import { buildSession } from '../session/buildSession';
 import type { SessionDocument } from '../session/sessionDocument';
@@ -18,7 +18,7 @@ export function setSession(
   start: SetStart,
   track: KeypointTrack,
   facts: VideoFacts | null,
-  measurement: Measurement = measure(track, start.setup),
+  measurement: Measurement = measureSet(track, start.setup),
 ): SessionDocument {
   const { id, startedAt, limits, note, model, widthPx, heightPx } = start;
   const video = facts === null ? factsOfTrack(track) : sessionFacts(facts);

@@ -1,6 +1,6 @@
 import { createGrowingTrack } from '../keypoints/createGrowingTrack';
 import type { KeypointTrack } from '../keypoints/keypointTrack';
-import { measure } from '../measurement/measure';
+import { measureSet, type SetMeasurement, type SetSetup } from '../measurement/measureSet';
 import type { MeasuredRepetition, Measurement, Setup } from '../measurement/measurement';
 import type { Limits } from '../protocol/limits';
 import { findTask } from '../protocol/tasks';
@@ -18,6 +18,8 @@ export interface LiveSetSetup {
   heightPx: number;
   /** When the set's time begins, ms on the clock of its frames; earlier frames are left out. */
   startMs: number;
+  /** Whether the person is still getting ready: nothing is told before `go`, and nothing from before it counts. */
+  awaitsGo?: boolean;
 }
 
 /** Something that happened in a set; times are ms on the clock of its frames. */
@@ -36,7 +38,7 @@ export type LiveSetEvent =
 /** A set as the review sees it. */
 export interface FinishedSet {
   track: KeypointTrack;
-  measurement: Measurement;
+  measurement: SetMeasurement;
   /** One a repetition. */
   judgements: Judgement[];
   /** Complete repetitions. */
@@ -45,6 +47,8 @@ export interface FinishedSet {
 
 export interface LiveSet {
   push(frame: LiveFrame): LiveSetEvent[];
+  /** @param timeMs  on the clock of the frames; a set that has begun goes on as it is */
+  go(timeMs: number): void;
   finish(): FinishedSet;
 }
 
@@ -63,11 +67,22 @@ const sweepMs = 5000;
  * What is told is always the review's own result over the frames so far: a cheap counter only says when to look. So the
  * last count is the review's count of the same frames, and each verdict the review's verdict at that moment.
  */
-export function createLiveSet({ setup, limits, widthPx, heightPx, startMs }: LiveSetSetup): LiveSet {
+export function createLiveSet({
+  setup: asked,
+  limits,
+  widthPx,
+  heightPx,
+  startMs,
+  awaitsGo = false,
+}: LiveSetSetup): LiveSet {
   const track = createGrowingTrack(widthPx, heightPx);
-  const readMovement = createMovementReader(setup);
-  const counter = createLiveCounter(findTask(setup.task));
+  const readMovement = createMovementReader(asked);
+  const counter = createLiveCounter(findTask(asked.task));
+  let setup: SetSetup = asked;
+  let isBegun = !awaitsGo;
   let noticed = 0;
+  /** Of those, what came before 'go'. */
+  let rehearsed = 0;
   let noticedMs = -Infinity;
   let lookedMs = startMs;
   let counted = 0;
@@ -85,11 +100,11 @@ export function createLiveSet({ setup, limits, widthPx, heightPx, startMs }: Liv
     noticedMs === timeMs ||
     judgeMs <= timeMs ||
     timeMs - lookedMs >= sweepMs ||
-    (noticed > counted && timeMs - noticedMs <= patienceMs && timeMs - lookedMs >= againMs);
+    (noticed - rehearsed > counted && timeMs - noticedMs <= patienceMs && timeMs - lookedMs >= againMs);
 
   const look = (timeMs: number): LiveSetEvent[] => {
     lookedMs = timeMs;
-    const measurement = measure(track.view(), setup);
+    const measurement = measureSet(track.view(), setup);
     const complete = completeOf(measurement);
     const events: LiveSetEvent[] = [];
     if (complete.length !== counted) {
@@ -112,11 +127,17 @@ export function createLiveSet({ setup, limits, widthPx, heightPx, startMs }: Liv
       if (timeMs < startMs) return [];
       const isSameSize = size.widthPx === widthPx && size.heightPx === heightPx;
       notice(timeMs, isSameSize ? row : null);
-      return isLookDue(timeMs) ? look(timeMs) : [];
+      return isBegun && isLookDue(timeMs) ? look(timeMs) : [];
+    },
+    go(timeMs) {
+      if (isBegun) return;
+      isBegun = true;
+      rehearsed = noticed;
+      setup = { ...asked, goMs: Math.max(0, timeMs - startMs) };
     },
     finish() {
       const kept = track.copy();
-      const measurement = measure(kept, setup);
+      const measurement = measureSet(kept, setup);
       const judgements = measurement.repetitions.map((repetition) => judge(repetition, measurement, limits));
       return { track: kept, measurement, judgements, count: completeOf(measurement).length };
     },

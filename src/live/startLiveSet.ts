@@ -6,6 +6,8 @@ import type { LiveSetWorker } from './worker/liveSetWorker';
 /** A set that is counted and judged beside the page. */
 export interface RunningSet {
   push(frame: LiveFrame): void;
+  /** @param timeMs  when a set that waits for it begins, on the clock of the frames */
+  go(timeMs: number): void;
   /** The set as the review sees it, over all frames pushed so far; more may follow. */
   finish(): Promise<FinishedSet>;
   /** Rejects where counting has stopped by a failure of its own; never resolves. */
@@ -35,6 +37,7 @@ export function startLiveSet(setup: LiveSetSetup, onEvent: (event: LiveSetEvent)
         if (isOpen) events.forEach(onEvent);
       }, fail);
     },
+    go: (timeMs) => void remote.go(timeMs).catch(fail),
     finish: () => Promise.race([remote.finish(), failed]),
     failed,
     close() {

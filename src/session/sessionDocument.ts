@@ -13,7 +13,7 @@ import { bringUpSession } from './bringUpSession';
 import type { DocumentKind } from './readDocument';
 
 /** Raised when a field is added, changes its meaning or goes; older versions are brought up on reading. */
-export const sessionVersion = 2;
+export const sessionVersion = 3;
 
 /** Longest recording that is read: 30 minutes at 60 frames a second. */
 export const mostFrames = 108_000;
@@ -70,6 +70,11 @@ const setup = z.strictObject({
     .optional()
     .describe('Turns shares of leg length into centimetres; left out where it is not known.'),
   bends: bends.optional(),
+  goMs: timeMs
+    .optional()
+    .describe(
+      "When the set was begun ('go'); what was done before is no repetition of it. Left out: from the start.",
+    ),
 });
 
 const limits = z.strictObject({ kneeInwardDeg: limitDeg, kneeOutwardDeg: limitDeg });

@@ -65,6 +65,8 @@ export function createSets(records: Records, videos: Videos, marks: Marks): Sets
           id,
           video,
           addRow: (timed) => rows.add(timed),
+          go: (goMs) =>
+            records.apply([{ put: 'sets', key: id, value: { ...start, setup: { ...start.setup, goMs } } }]),
           flush: () => rows.flush(),
           async endVideo() {
             await video?.close();

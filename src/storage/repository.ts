@@ -18,6 +18,8 @@ export interface OpenSet {
   readonly video: VideoWriter | null;
   /** One frame's joints, its time in ms from the start of the video; kept within half a second. */
   addRow(timed: TimedRow): void;
+  /** Writes down when the set was begun, ms from the start of the video: one that is interrupted knows it too. */
+  go(goMs: number): Promise<void>;
   /** Resolves once all rows so far are kept: for a page that is about to be hidden. */
   flush(): Promise<void>;
   /** Ends the video and gives it back to be read; null where none is kept or nothing came. */

@@ -92,7 +92,7 @@ export function startExercise(parts: ExerciseParts): Exercise {
       const bend = () => send({ kind: 'repetition', heard: null });
       if (size !== null && hasFeedback()) bendsWatch = startBendsWatch(adapters, size, bend);
     } else {
-      teller.startCounting();
+      keeper.go();
       mayCount = createPaceWatch();
     }
   };

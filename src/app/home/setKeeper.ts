@@ -27,6 +27,8 @@ export interface PictureSize {
 export interface SetKeeper {
   start(step: SetStep, bends: Bends | null, size: PictureSize, onEvent: (event: LiveSetEvent) => void): void;
   push(frame: LiveFrame): void;
+  /** The person was told to begin: what the recording holds from before is no repetition of the set. */
+  go(): void;
   pause(): void;
   resume(): void;
   /** Brings to storage what waits for it. */
@@ -154,6 +156,7 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
       });
     },
     push: (frame) => running?.recorder?.push(frame),
+    go: () => void running?.begun.then((recorder) => recorder?.go()),
     pause: () => void running?.begun.then((recorder) => recorder?.pause()),
     resume: () => void running?.begun.then((recorder) => recorder?.resume()),
     flush: () => void running?.begun.then((recorder) => recorder?.flush()),

@@ -25,6 +25,8 @@ export interface RecordedSet {
 export interface SetRecorder {
   /** A picture's joints, its time on the page's clock. */
   push(frame: LiveFrame): void;
+  /** The set begins now; a set that has begun goes on as it is. */
+  go(): void;
   pause(): void;
   resume(): void;
   /** Resolves once all joints so far are kept. */
@@ -54,7 +56,8 @@ export interface SetRecorderParts {
  * without counting with what is measured afterwards.
  */
 export async function startSetRecorder(parts: SetRecorderParts): Promise<SetRecorder> {
-  const { adapters, repository, stream, start, onProblem } = parts;
+  const { adapters, repository, stream, onProblem } = parts;
+  let { start } = parts;
   let problem: string | null = null;
   const tell = (error: unknown) => {
     problem = explainProblem(error, 'be kept').sentence;
@@ -88,7 +91,10 @@ export async function startSetRecorder(parts: SetRecorderParts): Promise<SetReco
   function startCounting(): RunningSet {
     const { setup, limits, widthPx, heightPx } = start;
     // Counted on the video's own clock, so that what is measured from the video later has the same times.
-    const set = adapters.startLiveSet({ setup, limits, widthPx, heightPx, startMs: 0 }, parts.onEvent);
+    const set = adapters.startLiveSet(
+      { setup, limits, widthPx, heightPx, startMs: 0, awaitsGo: true },
+      parts.onEvent,
+    );
     set.failed.catch(() => {
       if (!isEnded) parts.onCountingFailed();
     });
@@ -116,6 +122,13 @@ export async function startSetRecorder(parts: SetRecorderParts): Promise<SetReco
       rows.push({ timeMs, row });
       open?.addRow({ timeMs, row });
       live?.push({ ...frame, timeMs });
+    },
+    go() {
+      const goMs = timeOf(adapters.clockMs());
+      if (isEnded || goMs === null || start.setup.goMs !== undefined) return;
+      start = { ...start, setup: { ...start.setup, goMs } };
+      live?.go(goMs);
+      void open?.go(goMs).catch(tell);
     },
     pause() {
       video?.pause();

@@ -1,7 +1,7 @@
 import type { SetReading } from '../../inbox/inboxVisit';
 import { setResult, type JudgedRepetition } from '../../inbox/setResult';
 import { measuringVersion } from '../../measurement/measurement';
-import { measure } from '../../measurement/measure';
+import { measureSet } from '../../measurement/measureSet';
 import type { SessionDocument } from '../../session/sessionDocument';
 import { sessionTrack } from '../../session/sessionTrack';
 import { storageProblem } from '../../storage/storageProblem';
@@ -30,7 +30,7 @@ export async function readSet(sessionId: string, { sessions }: Repository): Prom
 function repetitionsOf(session: SessionDocument): JudgedRepetition[] {
   const { derived, setup, limits } = session;
   if (derived.measuringVersion === measuringVersion) return derived.repetitions;
-  const measurement = measure(sessionTrack(session), setup);
+  const measurement = measureSet(sessionTrack(session), setup);
   const judgements = judgeAll(measurement, limits);
   return measurement.repetitions.map((repetition, index) => ({
     ...repetition,

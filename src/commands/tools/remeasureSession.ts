@@ -1,4 +1,4 @@
-import { measure } from '../../measurement/measure';
+import { measureSet } from '../../measurement/measureSet';
 import { buildSession } from '../../session/buildSession';
 import type { SessionDocument } from '../../session/sessionDocument';
 import { sessionTrack } from '../../session/sessionTrack';
@@ -14,6 +14,6 @@ export function remeasureSession(before: ObservedSession): SessionDocument {
     createdAt: new Date(before.createdAt),
     model: before.observed.model,
     track,
-    measurement: measure(track, before.setup),
+    measurement: measureSet(track, before.setup),
   });
 }

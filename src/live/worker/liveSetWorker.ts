@@ -11,6 +11,7 @@ const worker = {
     set = createLiveSet(setup);
   },
   push: (frame: LiveFrame): LiveSetEvent[] => begun().push(frame),
+  go: (timeMs: number): void => begun().go(timeMs),
   finish: (): FinishedSet => begun().finish(),
 };
 

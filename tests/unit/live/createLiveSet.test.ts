@@ -104,6 +104,29 @@ describe('createLiveSet(setup).push(frame)', () => {
     });
   });
 
+  it.each(['split-stance-sit-to-stand', 'single-leg-squat'] as const)(
+    'tells nothing of %s before go, and counts what was begun after it, live as afterwards',
+    (task) => {
+      const { track, repetitions } = filmPerson({ task, rateHz: 20, noisePx: 0.5 });
+      const set = createLiveSet({ ...setupOf(task, track), awaitsGo: true });
+      // In the middle of the second one: the first was a rehearsal, and the second was begun before.
+      const goMs = (repetitions[1]!.events.startMs! + repetitions[1]!.events.endMs!) / 2;
+      const told = framesOf(track).flatMap((frame) => {
+        const isBefore = frame.timeMs - startMs < goMs;
+        if (!isBefore) set.go(startMs + goMs);
+        const events = set.push(frame);
+        if (isBefore) expect(events).toEqual([]);
+        return events;
+      });
+      const finished = set.finish();
+      expect(told.flatMap((event) => (event.kind === 'counted' ? event.count : []))).toEqual([1]);
+      expect(finished.count).toBe(1);
+      expect(finished.measurement.setup.goMs).toBeCloseTo(goMs, 6);
+      expect(finished.measurement.repetitions[0]!.events.startMs).toBeGreaterThan(goMs);
+      expect(told.filter(({ kind }) => kind === 'judged')).toHaveLength(1);
+    },
+  );
+
   it('counts by the hips where the working leg is never seen, a little later, and gives no verdict', () => {
     const unseen = (['left_knee', 'left_ankle'] as const).map((joint) => ({
       joint,

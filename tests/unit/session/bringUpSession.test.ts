@@ -17,6 +17,10 @@ describe('parseSession(text) of an older version', () => {
     expect({ ...read, derived: null }).toEqual({ ...present, derived: null });
   });
 
+  it('reads a document of version 2, in which all of the recording is the set', () => {
+    expect(parseSession(JSON.stringify({ ...present, version: 2 }))).toEqual(present);
+  });
+
   it('reads one in which the leg was never seen', () => {
     const unseen = { ...old, derived: { ...old.derived, view: null } };
     expect(parseSession(JSON.stringify(unseen)).derived.view).toBeNull();

@@ -201,6 +201,14 @@ describe('repository.beginSet(start, onProblem)', () => {
     expect(left.video!.type).toBe('video/webm');
   });
 
+  it('knows when it was begun, also where the tab ends', async () => {
+    const device = createTestDevice();
+    const { set } = await recordSome(device);
+    await set.go(8765.4);
+    const [left] = (await (await device.open()).interrupted()).found;
+    expect(left!.start).toEqual({ ...smallSetStart(), setup: { ...smallSetStart().setup, goMs: 8765.4 } });
+  });
+
   it('is not interrupted while it goes on, in this tab or another', async () => {
     const device = createTestDevice();
     const marks = createMarks(undefined);

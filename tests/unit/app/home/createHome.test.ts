@@ -108,6 +108,23 @@ describe('a home session', () => {
     expect(world.sound.tones.filter((tone) => tone === 'outside')).toHaveLength(1);
   });
 
+  it('does not count what was rehearsed before go, live or afterwards', async () => {
+    const { home, state, world, repository } = await atExercise(await openFakeHome());
+    await world.until('ready');
+    world.movesFromMs = world.nowMs;
+    await world.until('working');
+    await world.wait(16_000);
+    home.press('end-set');
+    await settle();
+    const { result, found, sessionId, judgements } = state().sets[0]!;
+    expect(result.counted).toBe(found);
+    expect(found).toBeLessThan(3);
+    expect(judgements).toHaveLength(found!);
+    const { session } = (await repository.sessions.find(sessionId!))!;
+    expect(session.setup.goMs).toBeGreaterThan(0);
+    expect(session.derived.repetitions).toHaveLength(found!);
+  });
+
   it('waits to be confirmed, and for no red flag to stand', async () => {
     const { home, state } = await openFakeHome();
     await home.openPlanFile(planFile());

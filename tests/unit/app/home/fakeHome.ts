@@ -27,13 +27,16 @@ export const settle = async () => {
 
 const frameMs = 40;
 
-/** What a stored video shows: the person moves, then sits until after half a minute it ends. */
+/** From the beginning of a recording to 'go' and a little more, frames. */
+const framesToGo = 250;
+
+/** What a stored video shows: the person sits, moves once told to go, and sits until after half a minute it ends. */
 const longFilm = buildKeypointTrack(
   film.track.widthPx,
   film.track.heightPx,
   Array.from({ length: 750 }, (_, frame) => ({
     timeMs: frame * frameMs,
-    row: rowOf(film.track, Math.min(frame, film.track.timesMs.length - 1)),
+    row: rowOf(film.track, Math.min(Math.max(0, frame - framesToGo), film.track.timesMs.length - 1)),
   })),
 );
 
@@ -86,6 +89,7 @@ export async function openFakeHome(
       const set = createLiveSet(setup);
       return {
         push: (frame) => set.push(frame).forEach(onEvent),
+        go: (timeMs) => set.go(timeMs),
         finish: () => Promise.resolve(set.finish()),
         failed: new Promise<never>(() => undefined),
         close: () => undefined,

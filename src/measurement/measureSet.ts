@@ -1,0 +1,39 @@
+import type { KeypointTrack } from '../keypoints/keypointTrack';
+import { measure } from './measure';
+import type { MeasuredRepetition, Measurement, Setup } from './measurement';
+
+/** What is measured, and from when on a recording is the set that was asked for. */
+export interface SetSetup extends Setup {
+  /** When the set was begun ('go'), ms on the recording's clock; left out where all of the recording is the set. */
+  goMs?: number | undefined;
+}
+
+export interface SetMeasurement extends Measurement {
+  setup: SetSetup;
+}
+
+/** Whoever hears the countdown may be ahead of 'go' by so much, ms; common practice, no source. */
+const aheadMs = 500;
+
+/**
+ * Measures a recorded set: a repetition belongs to it where the leg takes its load after 'go'. Standing quietly, sitting
+ * down and what was rehearsed before it show the view and the leg, and repeat nothing.
+ *
+ * @throws never; see measure
+ */
+export function measureSet(track: KeypointTrack, setup: SetSetup): SetMeasurement {
+  const measurement = { ...measure(track, setup), setup };
+  const { goMs } = setup;
+  if (goMs === undefined) return measurement;
+  const repetitions = measurement.repetitions
+    .filter(({ events }) => loadedMs(events) >= goMs - aheadMs)
+    .map((repetition, index) => ({ ...repetition, number: index + 1 }));
+  const isEmptied = repetitions.length === 0 && measurement.repetitions.length > 0;
+  const notes = isEmptied ? [...measurement.notes, { kind: 'no-repetitions' as const }] : measurement.notes;
+  return { ...measurement, repetitions, notes };
+}
+
+/** Seat-off, where there is a seat and it was seen. */
+function loadedMs({ seatOffMs, startMs }: MeasuredRepetition['events']): number {
+  return seatOffMs ?? startMs;
+}
