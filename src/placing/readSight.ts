@@ -52,6 +52,8 @@ export interface Sight {
   view: View | null;
   /** How well the set's own recording will tell the yaw, as far as it shows already. */
   expected: { yaw: YawEstimate; bandDeg: number; stillBandDeg: number } | null;
+  /** Share of the window in which the working leg can be measured, 0 to 1. */
+  measuredShare: number;
   /** The main reason why the working leg could not be measured for much of the window; null where it could. */
   obstacle: MissingReason | null;
 }
@@ -97,6 +99,7 @@ export function readSight(track: KeypointTrack, setup: Setup, facts: PlacingFact
     posture: mainPosture(postures),
     view,
     expected: view === null ? null : expect(view, legs, setup, task, focalPx),
+    measuredShare,
     obstacle: measuredShare < leastMeasuredShare ? mainReason : null,
   };
 }

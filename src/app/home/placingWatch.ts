@@ -9,6 +9,8 @@ import { findTask, type TaskId } from '../../protocol/tasks';
 
 /** How often it is looked at, ms. */
 const everyMs = 250;
+/** After so long without a picture all begins anew: the camera was off, or another one, ms. */
+const longestGapMs = 1000;
 
 /** Keeps the joints of the last seconds and looks now and then whether they can be measured. */
 export interface PlacingWatch {
@@ -27,8 +29,8 @@ export function createPlacingWatch(): PlacingWatch {
   let lookedMs = -Infinity;
   return {
     push({ timeMs, row, widthPx, heightPx }, setup, facts, task) {
-      if (widthPx !== size.widthPx || heightPx !== size.heightPx) {
-        // The phone was turned: all begins anew.
+      const isTurned = widthPx !== size.widthPx || heightPx !== size.heightPx;
+      if (isTurned || timeMs - (rows.at(-1)?.timeMs ?? timeMs) > longestGapMs) {
         size = { widthPx, heightPx };
         rows = [];
         placing = createPlacing();

@@ -23,8 +23,12 @@ export function beginSet(turn: Turn): void {
 }
 
 export function enterPlacing(turn: Turn): void {
+  const { state } = turn;
   enter(turn, 'placing');
-  turn.state.placingSaid = null;
+  state.placingSaid = null;
+  // Whoever was well placed before may have walked to the device meanwhile.
+  state.isPlaced = false;
+  state.placedChangeMs = state.nowMs;
 }
 
 export function followPlacing(turn: Turn): void {

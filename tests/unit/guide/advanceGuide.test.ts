@@ -107,6 +107,14 @@ describe('advanceGuide(options, state, event): placing', () => {
     expect(walk.wait(300).state.phase).toBe('standing');
   });
 
+  it('is looked for anew after a pause: whoever pressed stood well before, and now at the device', () => {
+    const walk = atWork().press('pause').press('resume');
+    walk.send({ kind: 'tick', nowMs: walk.state.nowMs + 900 });
+    expect(walk.state).toMatchObject({ phase: 'placing', isPlaced: false });
+    expect(walk.wait(1000).state.phase).toBe('placing');
+    expect(walk.wait(300).state.phase).toBe('ready');
+  });
+
   it('does not begin while nobody is there', () => {
     const walk = twoSets().send({ kind: 'placing', isGood: true, line: null }).wait(30_000);
     expect(walk.state.phase).toBe('placing');
@@ -306,7 +314,7 @@ describe('advanceGuide(options, state, event): ends', () => {
 
   it('goes straight on where there is no rest', () => {
     const walk = atWork(new Walk(optionsFor([smallItem({ restSeconds: 0 })]))).repeat(5);
-    walk.until('set-done').wait(4100);
+    walk.until('set-done').wait(5500);
     expect(walk.state).toMatchObject({ phase: 'standing', stepIndex: 1 });
     expect(walk.phases).not.toContain('resting');
   });

@@ -16,6 +16,7 @@ export class Walk {
   effects: GuideEffect[] = [];
   phases: GuidePhase[] = [];
   private readonly options: GuideOptions;
+  private placing: GuideEvent | null = null;
 
   constructor(options: GuideOptions, startMs = 500) {
     this.options = options;
@@ -26,6 +27,7 @@ export class Walk {
   }
 
   send(event: GuideEvent): this {
+    if (event.kind === 'placing') this.placing = event;
     const { state, effects } = advanceGuide(this.options, this.state, event);
     this.state = state;
     this.effects.push(...effects);
@@ -37,9 +39,12 @@ export class Walk {
     return this.send({ kind: 'press', press });
   }
 
-  /** Lets time go by in ticks of 100 ms. */
+  /** Lets time go by in ticks of 100 ms, with a look at the placing after each. */
   wait(ms: number): this {
-    for (let i = 0; i < ms / 100; i++) this.send({ kind: 'tick', nowMs: this.state.nowMs + 100 });
+    for (let i = 0; i < ms / 100; i++) {
+      this.send({ kind: 'tick', nowMs: this.state.nowMs + 100 });
+      if (this.placing !== null) this.send(this.placing);
+    }
     return this;
   }
 

@@ -182,6 +182,25 @@ describe('checkPlacing(window, setup, facts)', () => {
     expect(checkPlacing(standing(), squat, { ...facts, cameraRateHz: 12 }).first?.id).toBe('frame-rate');
   });
 
+  it('bears a camera that falters for a moment once it was fast enough', () => {
+    const wasGood = new Set(['frame-rate'] as const);
+    const rateAt = (cameraRateHz: number, before?: typeof wasGood) =>
+      checkPlacing(standing(), squat, { ...facts, cameraRateHz }, before).first?.id;
+    expect([rateAt(12), rateAt(12, wasGood), rateAt(9, wasGood)]).toEqual([
+      'frame-rate',
+      undefined,
+      'frame-rate',
+    ]);
+    const lost = (fromMs: number) => standing({ dropped: [{ fromMs, untilMs: 1900 }] });
+    const falters = (fromMs: number, before?: typeof wasGood) =>
+      checkPlacing(lost(fromMs), squat, facts, before).first?.short;
+    expect([falters(1200), falters(1200, wasGood), falters(800, wasGood)]).toEqual([
+      'Camera too slow',
+      undefined,
+      'Camera too slow',
+    ]);
+  });
+
   it.each([
     ['split-stance-sit-to-stand', 'chair'],
     ['lateral-step-down', 'step'],
