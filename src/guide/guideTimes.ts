@@ -18,6 +18,7 @@ export const guideTimes = {
   standing: 3500,
   /** To get into position: where it is seen, at least; where it can't be told; where it does not look like it, at most. */
   readyAtLeast: 2500,
+  spokenWord: 400,
   postureSteady: 800,
   readyUnseen: 6000,
   readyAtMost: 20_000,

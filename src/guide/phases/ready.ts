@@ -10,8 +10,12 @@ import { enterWorking } from './working';
 export function enterReady(turn: Turn): void {
   enter(turn, 'ready');
   resumeRecording(turn);
+  say(turn, readyLine(turn), 'after');
+}
+
+function readyLine(turn: Turn): string {
   const { startLine } = setupOf(turn);
-  say(turn, turn.state.isResuming ? startLine : `${startLine} ${doseLine(stepOf(turn))}`, 'after');
+  return turn.state.isResuming ? startLine : `${startLine} ${doseLine(stepOf(turn))}`;
 }
 
 export function followReady(turn: Turn): void {
@@ -27,7 +31,12 @@ function isReady(turn: Turn): boolean {
   if (start === 'as-shown') return lasted >= guideTimes.readyHold;
   if (posture === null) return lasted >= guideTimes.readyUnseen;
   const isSteady = posture === start && nowMs - postureChangeMs >= guideTimes.postureSteady;
-  return lasted >= (isSteady ? guideTimes.readyAtLeast : guideTimes.readyAtMost);
+  return lasted >= (isSteady ? spokenMs(readyLine(turn)) : guideTimes.readyAtMost);
+}
+
+/** How long a line is likely to be spoken or read, so that the countdown does not cut it off. */
+function spokenMs(line: string): number {
+  return Math.max(guideTimes.readyAtLeast, guideTimes.spokenWord * line.split(' ').length);
 }
 
 function enterCountdown(turn: Turn): void {

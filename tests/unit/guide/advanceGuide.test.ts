@@ -47,6 +47,20 @@ describe('advanceGuide(options, state, event): a set', () => {
     ]);
   });
 
+  it('does not count down before how much and how fast has been said', () => {
+    const tempo = { downSeconds: 3, pauseSeconds: 1, upSeconds: 2 };
+    const toCountdown = (walk: Walk) => {
+      walk.comeIn().until('ready').send({ kind: 'posture', posture: 'seated' });
+      const fromMs = walk.state.nowMs;
+      return walk.until('countdown').state.nowMs - fromMs;
+    };
+    const plain = toCountdown(twoSets());
+    const paced = toCountdown(new Walk(optionsFor([smallItem({ tempo })])));
+    expect(plain).toBeGreaterThanOrEqual(2500);
+    expect(paced).toBeGreaterThanOrEqual(6000);
+    expect(paced).toBeLessThan(9000);
+  });
+
   it('ties the kept recording to the result', () => {
     const walk = atWork().repeat(5).until('set-done');
     expect(walk.effects).toContainEqual({ kind: 'record', action: 'stop', result: 0 });
