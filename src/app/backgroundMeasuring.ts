@@ -147,8 +147,9 @@ export function createBackgroundMeasuring({
       endTurn();
     }
   };
+  const mayStart = () => running === null && !get().isPaused && !isClosed;
   const start = () => {
-    if (running !== null || get().isPaused || isClosed) return;
+    if (!mayStart()) return;
     stopper = new AbortController();
     running = work(stopper.signal)
       .catch(() => undefined) // Storage that can't be listed is told of where sessions are shown.
@@ -164,7 +165,8 @@ export function createBackgroundMeasuring({
   };
   const look = () => {
     isLookDue = true;
-    start();
+    if (mayStart()) start();
+    else if (!isClosed) void nextWaiting().catch(() => undefined); // What waits is told at once.
   };
 
   return {

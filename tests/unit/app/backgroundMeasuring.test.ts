@@ -106,6 +106,28 @@ describe('createBackgroundMeasuring(parts)', () => {
     expect(await (await device.openRecords()).list('rows')).toEqual([]);
   });
 
+  it('tells at once of what comes to wait while another one is measured, and while it is paused', async () => {
+    const { repository, background, world, state, rest } = await openPage(await deviceWith(1));
+    const { reached, open } = holdAt(30, world);
+    background.look();
+    await reached;
+    const add = async (digit: number) => {
+      const beside = { visitId: null, video: null, fromVideo: 'waiting' as const };
+      await repository.sessions.save(liveSession(digit), beside);
+      background.look();
+    };
+    await add(2);
+    await expect.poll(() => state().waiting).toEqual([idOf(1), idOf(2)]);
+    const paused = background.pause();
+    open();
+    await paused;
+    await add(3);
+    await expect.poll(() => state().waiting).toEqual([idOf(1), idOf(2), idOf(3)]);
+    background.resume();
+    await rest();
+    expect(state().done).toEqual([idOf(1)]); // The others have no video.
+  });
+
   it('leaves alone what does not wait', async () => {
     const device = await deviceWith(1);
     const { repository, background, world, rest } = await openPage(device);
