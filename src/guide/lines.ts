@@ -7,10 +7,9 @@ import { numberWord } from './numberWord';
 
 /** Spoken lines; each can be read as it is said. */
 export const lines = {
-  placed: 'Good, that is the place.',
   stayPlaced: 'Come back to your place.',
-  bends: 'Two easy bends on both legs, small and slow.',
-  standing: 'Now stand still on both feet.',
+  bends: 'Good. Two easy bends on both legs, small and slow.',
+  standing: 'Good. Now stand still on both feet.',
   placedAgain: 'Good. On we go.',
   go: 'Go.',
   uncounted:

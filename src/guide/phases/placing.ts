@@ -55,7 +55,6 @@ function leavePlacing(turn: Turn): void {
     say(turn, lines.placedAgain, 'now');
     return enterReady(turn);
   }
-  say(turn, lines.placed, 'now');
   if (setupOf(turn).easyBends && !state.isResuming) enterBends(turn);
   else enterStanding(turn);
 }
@@ -65,7 +64,7 @@ function enterBends(turn: Turn): void {
   enter(turn, 'bends');
   turn.state.bends = 0;
   startCounting(turn, 'two-legged-bend');
-  say(turn, lines.bends, 'after');
+  say(turn, lines.bends, 'now');
 }
 
 export function followBends(turn: Turn): void {
@@ -78,7 +77,7 @@ export function followBends(turn: Turn): void {
 function enterStanding(turn: Turn): void {
   enter(turn, 'standing');
   startRecording(turn);
-  say(turn, lines.standing, 'after');
+  say(turn, lines.standing, 'now');
 }
 
 export function followStanding(turn: Turn): void {

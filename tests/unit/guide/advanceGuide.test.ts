@@ -30,8 +30,7 @@ describe('advanceGuide(options, state, event): a set', () => {
   it('says each thing in turn', () => {
     expect(atWork().repeat(5).until('resting').said()).toEqual([
       'Set one of two: split-stance sit-to-stand, right leg.',
-      'Good, that is the place.',
-      'Now stand still on both feet.',
+      'Good. Now stand still on both feet.',
       'Sit down, right foot in front. Five repetitions.',
       'Three.',
       'Two.',
