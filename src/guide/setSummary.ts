@@ -14,7 +14,7 @@ export interface SetSummary {
 type JudgedRepetition = Pick<Judgement, 'verdict' | 'direction' | 'reason'>;
 
 /**
- * @param judged  the complete repetitions of the set, in order; the quiet stand before a sit-to-stand is found as one cut at start
+ * @param judged  the complete repetitions of the set, in order
  * @param prescribed  repetitions asked for; null without a plan
  */
 export function setSummary(judged: readonly JudgedRepetition[], prescribed: number | null): SetSummary {
