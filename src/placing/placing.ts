@@ -47,7 +47,7 @@ export interface PlacingCheck {
   source: 'seen' | 'asked';
   /** What to move and which way, to be spoken; left and right are always the person's own. */
   sentence: string;
-  /** One to three words, to be read from 3 m. */
+  /** One or two short words where something is to be moved, so that a phone can show them large enough for 3 m. */
   short: string;
   arrow: PlacingArrow;
 }

@@ -18,13 +18,13 @@ export const checkCameraHeight: Check = ({ extent, legPx, track }, wasGood) => {
   if (height < lowest[limit])
     return move(
       'The camera stands low or looks down. Stand it upright, about as high as your hips.',
-      'Camera up',
+      'Raise it',
       'up',
     );
   if (height > highest[limit])
     return move(
       'The camera stands high or looks up. Stand it upright, about as high as your hips.',
-      'Camera down',
+      'Set lower',
       'down',
     );
   return good('The camera height is good.', 'Height good');

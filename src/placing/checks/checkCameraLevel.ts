@@ -26,7 +26,7 @@ export const checkCameraLevel: Check = (sight, wasGood) => {
   const lift = rollDeg > 0 ? 'right' : 'left';
   return move(
     `Stand upright. If you do, the camera is tipped: lift the edge that is on your ${lift} a little.`,
-    'Level the camera',
+    'Level it',
     lift === 'right' ? 'tip-left' : 'tip-right',
   );
 };

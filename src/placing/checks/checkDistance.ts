@@ -18,7 +18,7 @@ export const checkDistance: Check = ({ legPx, extent, track, focalPx, setup }, w
   const atShareM = (of: number) => (focalPx * legM) / (of * track.heightPx);
   const stepWords = halfMetres(Math.abs(atShareM(share) - atShareM(aim)));
   if (share > nearest[limit]) return move(`Step back by about ${stepWords}.`, 'Step back', 'farther');
-  if (share < farthest[limit]) return move(`Come closer by about ${stepWords}.`, 'Come closer', 'closer');
+  if (share < farthest[limit]) return move(`Come closer by about ${stepWords}.`, 'Come near', 'closer');
   return good('The distance is good.', 'Distance good');
 };
 

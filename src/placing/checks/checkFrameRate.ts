@@ -16,9 +16,9 @@ export const checkFrameRate: Check = ({ track, facts, points, obstacle, measured
   if (rateHz < leastRateHz[wasGood ? 'loose' : 'tight'])
     return move(
       `The camera gives only ${rateHz} pictures a second. Add light, and close other programs.`,
-      'Camera too slow',
+      'Slow video',
     );
   if (obstacle === 'frames-missing' && !(wasGood && measuredShare >= leastMeasuredShare))
-    return move('Pictures are being lost. Close other programs, and add light.', 'Camera too slow');
+    return move('Pictures are being lost. Close other programs, and add light.', 'Slow video');
   return good('The camera is fast enough.', 'Speed good');
 };

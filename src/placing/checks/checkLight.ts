@@ -19,10 +19,7 @@ export const checkLight: Check = ({ facts: { brightness }, expected }, wasGood) 
     if (brightness.mean > brightest[limit])
       return move('It is too bright. Turn the camera away from window and lamp.', 'Less light');
     if (brightness.contrast < leastContrast[limit])
-      return move(
-        'The picture is pale. Wipe the lens, and keep lamps from shining into it.',
-        'Wipe the lens',
-      );
+      return move('The picture is pale. Wipe the lens, and keep lamps from shining into it.', 'Wipe lens');
   }
   if (expected !== null && expected.bandDeg > widestBandDeg && expected.stillBandDeg <= widestBandDeg)
     return move(

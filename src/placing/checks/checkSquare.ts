@@ -26,7 +26,7 @@ export const checkSquare: Check = (sight, wasGood) => {
   const { yawDeg, cues } = view.yaw;
   // That somebody was told to face the camera is all that is known.
   if (cues.length < 2)
-    return unknown('Show both feet, toes to the camera, and stand or sit still.', 'Show both feet');
+    return unknown('Show both feet, toes to the camera, and stand or sit still.', 'Show feet');
   const limit = wasGood ? 'loose' : 'tight';
   // Somebody who stands beside the middle is also seen from their side by as much.
   const asideDeg = bearingDeg(extent.hips.x, track.widthPx, focalPx);
@@ -48,11 +48,7 @@ export const checkSquare: Check = (sight, wasGood) => {
 function turnBack(yawDeg: number): Finding {
   const back = yawDeg > 0 ? 'right' : 'left';
   const little = Math.abs(yawDeg) > 2 * widestDeg.tight ? '' : ' a little';
-  return move(
-    `Turn your ${back} shoulder${little} back.`,
-    `${back === 'left' ? 'Left' : 'Right'} shoulder back`,
-    `turn-${back}`,
-  );
+  return move(`Turn your ${back} shoulder${little} back.`, `Turn ${back}`, `turn-${back}`);
 }
 
 /** How much farther to the picture's right the stance foot points than the body; null where the set does not use it. */
@@ -67,7 +63,7 @@ function turnFoot(side: 'left' | 'right', footDeg: number): Finding {
   const way = towards === side ? 'outward' : 'inward';
   return move(
     `Turn the toes of your ${side} foot a little ${way}.`,
-    `${side === 'left' ? 'Left' : 'Right'} toes ${way === 'inward' ? 'in' : 'out'}`,
+    way === 'inward' ? 'Toes in' : 'Toes out',
     `turn-${towards}`,
   );
 }

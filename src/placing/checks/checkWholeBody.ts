@@ -24,18 +24,16 @@ export const checkWholeBody: Check = (sight, wasGood) => {
   const { top, bottom, left, right } = roomRound(sight, wasGood);
   if (top + bottom < 0 || left + right < 0)
     return move('Step back until you are in the picture from head to shoes.', 'Step back', 'farther');
-  if (bottom < 0)
-    return move('Your shoes are cut off. Tip the camera down a little.', 'Tip camera down', 'down');
+  if (bottom < 0) return move('Your shoes are cut off. Tip the camera down a little.', 'Tip down', 'down');
   if (top < 0) {
     const when = posture === 'seated' ? 'Once you stand, your head will be' : 'Your head is';
-    return move(`${when} cut off. Tip the camera up a little, or raise it.`, 'Tip camera up', 'up');
+    return move(`${when} cut off. Tip the camera up a little, or raise it.`, 'Tip up', 'up');
   }
   // Picture left is the side of the person's own right.
   if (left < 0) return move('Step to your left, there is not enough room beside you.', 'Step left', 'left');
   if (right < 0)
     return move('Step to your right, there is not enough room beside you.', 'Step right', 'right');
-  if (obstacle === 'out-of-picture')
-    return move('Stay in the picture from head to shoes.', 'Stay in picture');
+  if (obstacle === 'out-of-picture') return move('Stay in the picture from head to shoes.', 'Stay in');
   return good('You are in the picture from head to shoes.', 'Whole body');
 };
 

@@ -34,17 +34,14 @@ export const checkWorkingLeg: Check = (sight, wasGood) => {
       const what = `${side} ${joints[hidden]}`;
       return move(
         `Your ${what} can't be seen well. Clear what stands in front of it, and let no clothes hide it.`,
-        `Show ${what}`,
+        `Show ${joints[hidden]}`,
       );
     }
   }
   if (obstacle === 'joint-unseen')
-    return move(
-      `Your ${setup.side} leg can't be seen well. Clear what stands in front of it.`,
-      'Show your leg',
-    );
+    return move(`Your ${setup.side} leg can't be seen well. Clear what stands in front of it.`, 'Show leg');
   if (sight.task.workingFoot === 'nearer' && sight.posture === 'seated' && isBehind(sight)) {
-    return move(`Put your ${setup.side} foot in front of the other.`, `${capital(setup.side)} foot forward`);
+    return move(`Put your ${setup.side} foot in front of the other.`, 'Foot ahead');
   }
   return good(`Your ${setup.side} leg and foot are seen.`, 'Leg seen');
 };
@@ -69,8 +66,4 @@ function isBehind({ extent, legPx, points, setup }: Sight): boolean {
   const [working, other] = [height(setup.side), height(otherSide(setup.side))];
   if (extent === null || legPx === null || working === null || other === null) return false;
   return other - working > leastLead * legPx;
-}
-
-function capital(side: Side): string {
-  return side === 'left' ? 'Left' : 'Right';
 }

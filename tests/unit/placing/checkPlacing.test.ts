@@ -7,6 +7,7 @@ import { sides } from '../../../src/protocol/side';
 import { taskIds } from '../../../src/protocol/tasks';
 import { filmSeated, filmStanding } from '../../support/filmStill';
 import { mirrorTrack, type Scene } from '../../support/syntheticPerson';
+import { wordsWidthEm } from '../../../src/screens/home/fitWords';
 import { unfit } from '../../support/unfitWords';
 
 const facts = { isFurniturePlaced: true, brightness: { mean: 0.5, contrast: 0.2 } };
@@ -14,6 +15,12 @@ const squat: Setup = { task: 'single-leg-squat', side: 'left' };
 const rise: Setup = { task: 'split-stance-sit-to-stand', side: 'left' };
 const standing = (scene: Partial<Scene> = {}) => filmStanding({ side: 'left', noisePx: 0.7, ...scene }).track;
 const seated = (scene: Partial<Scene> = {}) => filmSeated({ side: 'left', noisePx: 0.7, ...scene }).track;
+
+/**
+ * On a phone that is 70 mm wide with 64 mm for words, capitals (0.7 of the type size) of at least 14 mm: 16 minutes of
+ * arc from 3 m, the least that ISO 9241-3 allows.
+ */
+const widestWordEm = 64 / (14 / 0.7);
 
 type Fault = [what: string, track: KeypointTrack, id: PlacingCheckId, arrow: PlacingArrow, says: RegExp];
 
@@ -145,6 +152,15 @@ describe('checkPlacing(window, setup, facts)', () => {
     expect(first!.sentence).toMatch(says);
   });
 
+  it("says left and right as the person's own, in large words, in the sentence and by the arrow alike", () => {
+    const turned = (yawDeg: number) => checkPlacing(standing({ camera: { yawDeg } }), squat, facts).first;
+    // A camera on the person's left: to face it, they turn to their left, and the left shoulder goes back.
+    expect(turned(18)).toMatchObject({ short: 'Turn left', arrow: 'turn-left' });
+    expect(turned(18)!.sentence).toBe('Turn your left shoulder a little back.');
+    expect(turned(-18)).toMatchObject({ short: 'Turn right', arrow: 'turn-right' });
+    expect(turned(-18)!.sentence).toBe('Turn your right shoulder a little back.');
+  });
+
   it('sends a person seen in a mirror the other way', () => {
     const arrows: Partial<Record<PlacingArrow, PlacingArrow>> = {
       left: 'right',
@@ -195,9 +211,9 @@ describe('checkPlacing(window, setup, facts)', () => {
     const falters = (fromMs: number, before?: typeof wasGood) =>
       checkPlacing(lost(fromMs), squat, facts, before).first?.short;
     expect([falters(1200), falters(1200, wasGood), falters(800, wasGood)]).toEqual([
-      'Camera too slow',
+      'Slow video',
       undefined,
-      'Camera too slow',
+      'Slow video',
     ]);
   });
 
@@ -254,7 +270,7 @@ describe('checkPlacing(window, setup, facts)', () => {
     expect(checkPlacing({ timesMs, ...rest }, squat, facts).ready).toBe(true);
   });
 
-  it('speaks in whole sentences and in one to three words, kindly, each check in its place', () => {
+  it('speaks in whole sentences and in a few short words, kindly, each check in its place', () => {
     const films = [...faults, ...seatedFaults].map(([, track]) => track);
     for (const setup of [squat, rise]) {
       for (const track of films) {
@@ -264,7 +280,9 @@ describe('checkPlacing(window, setup, facts)', () => {
         for (const { sentence, short, state, arrow } of checks) {
           expect(sentence).toMatch(/^[A-Z].*[.?]$/);
           expect(sentence).not.toMatch(unfit);
-          expect(short.split(' ').length).toBeLessThanOrEqual(3);
+          expect(short.split(' ').length).toBeLessThanOrEqual(state === 'move' ? 2 : 3);
+          if (state === 'move')
+            expect(Math.max(...short.split(' ').map(wordsWidthEm))).toBeLessThan(widestWordEm);
           if (state !== 'move') expect(arrow).toBe('none');
         }
       }
