@@ -1,8 +1,10 @@
 import type { Frame, FrameSource, VideoFacts } from './frameSource';
+import { happens } from './happens';
 import { scaledSize } from './scaledSize';
+import { stepTo } from './stepTo';
 
-/** How long a video element may take to open a file or to show one frame before it is given up, ms. */
-const patienceMs = 10_000;
+/** After so many frames in a row of which the browser did not tell that they are shown, it is not asked any more. */
+const mostUnsure = 3;
 
 /**
  * Frames shown by a video element that is stepped from time to time: slower, for browsers that can't decode the file
@@ -34,12 +36,13 @@ export async function createSteppedSource(
     facts: shown,
     async *frames(maxHeightPx, afterMs = -1) {
       const { width, height } = scaledSize(shown.widthPx, shown.heightPx, maxHeightPx);
+      let unsure = 0;
       for (const [index, timeMs] of timesMs.entries()) {
         const nextMs = timesMs[index + 1] ?? timeMs + 20;
         if (nextMs <= timeMs || timeMs <= afterMs) continue;
-        // Aim between two frames: a time on the edge may show either of them.
-        video.currentTime = (timeMs + nextMs) / 2000;
-        if (!(await happens(video, 'seeked'))) return;
+        const outcome = await stepTo(video, timeMs, nextMs, unsure < mostUnsure);
+        if (outcome === 'failed') return;
+        if (unsure < mostUnsure) unsure = outcome === 'unsure' ? unsure + 1 : 0;
         const picture = await createImageBitmap(video, {
           resizeWidth: width,
           resizeHeight: height,
@@ -50,20 +53,4 @@ export async function createSteppedSource(
     },
     close,
   };
-}
-
-/** True once the event comes, false on an error or when it does not come in time. */
-function happens(video: HTMLVideoElement, event: 'loadeddata' | 'seeked'): Promise<boolean> {
-  return new Promise((resolve) => {
-    const settle = (value: boolean) => () => {
-      clearTimeout(timer);
-      video.removeEventListener(event, good);
-      video.removeEventListener('error', bad);
-      resolve(value);
-    };
-    const [good, bad] = [settle(true), settle(false)];
-    const timer = setTimeout(bad, patienceMs);
-    video.addEventListener(event, good);
-    video.addEventListener('error', bad);
-  });
 }
