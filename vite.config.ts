@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
+import { VitePWA } from 'vite-plugin-pwa';
 import { viteStaticCopy } from 'vite-plugin-static-copy';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
@@ -20,6 +21,48 @@ const policyInPages: Plugin = {
   ],
 };
 
+const networkFirst = (name: string, pattern: RegExp) => ({
+  urlPattern: pattern,
+  handler: 'NetworkFirst' as const,
+  options: { cacheName: name, cacheableResponse: { statuses: [200] } },
+});
+
+/** Keeps the page on the device: what every visit needs at once, the rest when it was asked for once. */
+const offline = VitePWA({
+  registerType: 'prompt',
+  injectRegister: null,
+  manifest: {
+    id: './',
+    name: 'Overfoot',
+    short_name: 'Overfoot',
+    description: 'Checks whether the knee stays over the foot in every repetition of a single-leg exercise.',
+    lang: 'en',
+    display: 'standalone',
+    background_color: '#f3f5f4',
+    theme_color: '#174a63',
+    icons: [
+      { src: 'mark.svg', sizes: 'any', type: 'image/svg+xml' },
+      { src: 'mark-192.png', sizes: '192x192', type: 'image/png' },
+      { src: 'mark-512.png', sizes: '512x512', type: 'image/png' },
+      { src: 'mark-full-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+    ],
+  },
+  workbox: {
+    globPatterns: ['index.html', 'assets/*', 'wasm/*', 'models/blazepose-{detector,lite,full}.*'],
+    globIgnores: ['assets/{headless,storage}-*', 'assets/*.woff'],
+    maximumFileSizeToCacheInBytes: 8_000_000,
+    cleanupOutdatedCaches: true,
+    // The first visit is kept as soon as it has loaded, not only the second one.
+    clientsClaim: true,
+    inlineWorkboxRuntime: true,
+    navigateFallback: null,
+    runtimeCaching: [
+      networkFirst('overfoot-models', /\/models\//),
+      networkFirst('overfoot-example', /\/example\//),
+    ],
+  },
+});
+
 export default defineConfig({
   root: fromHere('src'),
   publicDir: fromHere('public'),
@@ -39,6 +82,7 @@ export default defineConfig({
         { src: fromHere('fixtures/example.*'), dest: 'example' },
       ],
     }),
+    offline,
   ],
   resolve: {
     alias: { '@mediapipe/pose': fromHere('src/pose/worker/mediapipeStub.ts') },

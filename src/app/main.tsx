@@ -22,6 +22,9 @@ import { createHome } from './home/createHome';
 import { browserInbox } from './inbox/browserInbox';
 import { createInbox } from './inbox/createInbox';
 import { InboxProvider } from './inbox/InboxContext';
+import { browserOffline } from './offline/browserOffline';
+import { createOffline } from './offline/createOffline';
+import { OfflineProvider } from './offline/OfflineContext';
 import { openOnce } from './openOnce';
 import { saveFile } from './saveFile';
 
@@ -43,6 +46,7 @@ const home = createHome(browserWorld(baseUrl, app, openRepositoryOnce));
 const inbox = createInbox(
   browserInbox({ app, openRepository: openRepositoryOnce, measureWaiting: () => void home.enter() }),
 );
+const offline = createOffline(browserOffline());
 
 const screens = {
   start: StartScreen,
@@ -62,7 +66,9 @@ createRoot(document.getElementById('app')!).render(
     <AppProvider app={app}>
       <HomeProvider home={home}>
         <InboxProvider inbox={inbox}>
-          <CurrentScreen />
+          <OfflineProvider offline={offline}>
+            <CurrentScreen />
+          </OfflineProvider>
         </InboxProvider>
       </HomeProvider>
     </AppProvider>

@@ -38,6 +38,9 @@ function expectedFiles(): [path: string, type: string, keeping: string][] {
   return [
     ['', '^text/html; charset=utf-8$', revalidated],
     ['mark.svg', '^image/svg\\+xml', revalidated],
+    ['mark-512.png', '^image/png$', revalidated],
+    ['sw.js', script, revalidated],
+    ['manifest.webmanifest', '^application/manifest\\+json', revalidated],
     ['wasm/tfjs-backend-wasm-threaded-simd.wasm', '^application/wasm$', revalidated],
     ['models/blazepose-full.json', '^application/json', revalidated],
     ['models/blazepose-full.bin', '^application/octet-stream$', revalidated],

@@ -16,6 +16,7 @@ export default defineConfig({
     baseURL: `http://127.0.0.1:${port}/`,
     launchOptions: { executablePath: findBrowser(), args: browserSwitches },
     screenshot: 'only-on-failure',
+    serviceWorkers: 'block', // Else every test would keep 20 MB; offline.spec.ts allows them.
     bypassCSP: true, // Tests put scripts of their own into the page; privacy.spec.ts keeps the policy.
   },
   webServer: {

@@ -2,11 +2,18 @@ import { join } from 'node:path';
 import { preview } from 'vite';
 import { projectRoot } from './projectRoot';
 
-/** Serves the built pages on a free port of this machine, with the headers that threads need. */
-export async function serveBuild(): Promise<{ url: string; close: () => Promise<void> }> {
+/**
+ * Serves the built pages on a free port of this machine, with the headers that threads need.
+ *
+ * @param folder  where they are; where the build puts them if left out
+ */
+export async function serveBuild(
+  folder = join(projectRoot, 'dist'),
+): Promise<{ url: string; close: () => Promise<void> }> {
   const server = await preview({
     configFile: join(projectRoot, 'vite.config.ts'),
     logLevel: 'silent',
+    build: { outDir: folder },
     preview: { host: '127.0.0.1', port: 0 },
   });
   const url = server.resolvedUrls?.local[0];

@@ -6,6 +6,8 @@ import { Message } from '../../components/Message';
 import { DeviceLine } from './DeviceLine';
 import { LanePicture } from './LanePicture';
 import { MeasureForm } from './MeasureForm';
+import { OfflineLine } from './OfflineLine';
+import { UpdateMessage } from './UpdateMessage';
 import './start.css';
 
 /** What it is for, and three ways in: exercise at home, look at the example, or measure a video. */
@@ -43,6 +45,7 @@ export function StartScreen() {
           Overfoot checks in a video whether the knee stays over the foot, and the hip over the knee, in every
           repetition of a single-leg exercise.
         </h1>
+        <UpdateMessage hasResult={hasResult} />
         {problem !== null && (
           <Message
             kind="problem"
@@ -121,6 +124,7 @@ export function StartScreen() {
               Everything stays on this device: a video is read, measured and drawn in this browser, what you
               record at home is kept in it, and nothing is sent anywhere.
             </p>
+            <OfflineLine />
             <DeviceLine />
           </div>
         </section>

@@ -1,0 +1,26 @@
+import { registerSW } from 'virtual:pwa-register';
+import type { OfflineWorld } from './createOffline';
+
+const tabLock = 'overfoot-tab';
+
+/** The browser's service worker and locks; where it has neither, nothing is kept and every tab is alone. */
+export function browserOffline(): OfflineWorld {
+  const { serviceWorker, locks } = navigator as Partial<Navigator>;
+  // Held as long as the tab lives; a browser that refuses its locks counts this tab alone.
+  locks?.request(tabLock, { mode: 'shared' }, () => new Promise(() => undefined)).catch(() => undefined);
+  return {
+    isKept: () => (serviceWorker?.controller ?? null) !== null,
+    keep({ ready, newer }) {
+      const startNewer = registerSW({
+        onOfflineReady: ready,
+        onNeedRefresh: () => newer(() => void startNewer()),
+        onRegisterError: (error: unknown) =>
+          console.warn('The page could not be kept on this device.', error),
+      });
+    },
+    async countTabs() {
+      const { held = [] } = (await locks?.query().catch(() => undefined)) ?? {};
+      return Math.max(1, held.filter(({ name }) => name === tabLock).length);
+    },
+  };
+}
