@@ -14,8 +14,7 @@ export function browserOffline(): OfflineWorld {
       const startNewer = registerSW({
         onOfflineReady: ready,
         onNeedRefresh: () => newer(() => void startNewer()),
-        onRegisterError: (error: unknown) =>
-          console.warn('The page could not be kept on this device.', error),
+        onRegisterError: () => undefined, // Then it opens with a network only, as before.
       });
     },
     async countTabs() {
