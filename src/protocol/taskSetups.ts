@@ -14,7 +14,10 @@ export interface TaskSetup {
   start: 'seated' | 'standing' | 'as-shown';
   /** Said before the countdown. */
   startLine: string;
-  /** Whether it is begun with two easy two-legged bends, since its own movement tells little of how the body is turned. */
+  /**
+   * Whether it is begun with two easy two-legged bends: where one foot is stood on, its own movement tells little of how
+   * the body is turned (docs/view.md).
+   */
   easyBends: boolean;
 }
 
@@ -62,7 +65,7 @@ const setups: Record<TaskId | HoldId, TaskSetup> = {
     camera: cameraInFront,
     start: 'standing',
     startLine: 'Stand on your {side} leg.',
-    easyBends: false,
+    easyBends: true,
   },
   'sliding-leg-squat': {
     needs: ['clear-floor', 'support', 'slide'],
