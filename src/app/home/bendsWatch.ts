@@ -1,25 +1,25 @@
 import { buildKeypointTrack, type TimedRow } from '../../keypoints/keypointTrack';
 import type { LiveFrame } from '../../live/liveFrame';
-import { viewFromBends } from '../../placing/viewFromBends';
 import { defaultLimits } from '../../protocol/limits';
-import type { Bends } from './setKeeper';
+import type { Bends } from './createBendsReader';
 import type { HomeAdapters } from './homeAdapters';
 
 /** Two easy bends before a set: counted, and read for how the body stands to the camera. */
 export interface BendsWatch {
   push(frame: LiveFrame): void;
   /** Ends it; null where the bends tell nothing. */
-  finish(): Bends | null;
+  finish(): Promise<Bends | null>;
 }
 
 /** @param onBend  hears of every complete bend */
 export function startBendsWatch(
-  { startLiveSet }: Pick<HomeAdapters, 'startLiveSet'>,
+  { startLiveSet, createBendsReader }: Pick<HomeAdapters, 'startLiveSet' | 'createBendsReader'>,
   first: Pick<LiveFrame, 'timeMs' | 'widthPx' | 'heightPx'>,
   onBend: () => void,
 ): BendsWatch {
   const { timeMs: startMs, widthPx, heightPx } = first;
   const rows: TimedRow[] = [];
+  const reader = createBendsReader();
   let told = 0;
   const setup = { task: 'two-legged-bend', side: 'left' } as const;
   const live = startLiveSet({ setup, limits: defaultLimits, widthPx, heightPx, startMs }, (event) => {
@@ -33,7 +33,7 @@ export function startBendsWatch(
     },
     finish() {
       live.close();
-      return viewFromBends(buildKeypointTrack(widthPx, heightPx, rows)).view;
+      return reader.read(buildKeypointTrack(widthPx, heightPx, rows));
     },
   };
 }

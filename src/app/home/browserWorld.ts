@@ -15,6 +15,7 @@ import { createSound } from '../../sound/createSound';
 import { createBackgroundMeasuring } from '../backgroundMeasuring';
 import { fetchExamplePlan } from '../fetchExample';
 import { saveFile } from '../saveFile';
+import { createBendsReader } from './createBendsReader';
 import { createBrightnessReader } from './createBrightnessReader';
 import type { HomeAdapters } from './homeAdapters';
 
@@ -42,6 +43,7 @@ export function browserWorld(
     checkDevice,
     createTracker,
     startLiveSet,
+    createBendsReader,
     recordVideo,
     pickRecordingType: () => pickRecordingType(),
     openFrameSource,

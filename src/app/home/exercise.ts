@@ -16,7 +16,8 @@ import { createPlacingWatch } from './placingWatch';
 import type { Sound } from '../../sound/sound';
 import { isFilmed } from './visitOf';
 import { startBendsWatch, type BendsWatch } from './bendsWatch';
-import type { Bends, PictureSize, SetKeeper } from './setKeeper';
+import type { Bends } from './createBendsReader';
+import type { PictureSize, SetKeeper } from './setKeeper';
 
 /** The sets being done: the guide, and everything that it hears of and wants done. */
 export interface Exercise {
@@ -52,7 +53,10 @@ export function startExercise(parts: ExerciseParts): Exercise {
   let lastFrameMs = -Infinity;
   let size: (PictureSize & { timeMs: number }) | null = null;
   let bendsWatch: BendsWatch | null = null;
-  let bends: Bends | null = null;
+  const noBends = Promise.resolve(null);
+  let bends: Promise<Bends | null> = noBends;
+  /** As far as they are read. */
+  let knownBends: Bends | null = null;
   let mayCount = createPaceWatch();
   /** As the device was tried out, which may still go on in the beginning; it may become slower on the way. */
   let triedPace: PaceState = { state: 'unknown' };
@@ -86,7 +90,7 @@ export function startExercise(parts: ExerciseParts): Exercise {
   };
   const count = (effect: GuideEffect & { kind: 'count' }) => {
     if (effect.action === 'stop') {
-      if (bendsWatch !== null) bends = bendsWatch.finish();
+      if (bendsWatch !== null) takeBends(bendsWatch.finish());
       bendsWatch = null;
     } else if (guide?.state().phase === 'bends') {
       const bend = () => send({ kind: 'repetition', heard: null });
@@ -95,6 +99,14 @@ export function startExercise(parts: ExerciseParts): Exercise {
       keeper.go();
       mayCount = createPaceWatch();
     }
+  };
+
+  const takeBends = (next: Promise<Bends | null>) => {
+    bends = next;
+    knownBends = null;
+    void next.then((known) => {
+      if (bends === next) knownBends = known;
+    });
   };
 
   const send = (event: GuideEvent) => {
@@ -118,7 +130,7 @@ export function startExercise(parts: ExerciseParts): Exercise {
     const step = options.steps[index]!;
     const isSameTask = before?.item.task === step.item.task && before.side === step.side;
     if (!isSameTask) {
-      bends = null;
+      takeBends(noBends);
       set({ isFurniturePlaced: before?.item.task === step.item.task && get().isFurniturePlaced });
     }
     if (isFilmed(step)) camera.resume();
@@ -139,11 +151,11 @@ export function startExercise(parts: ExerciseParts): Exercise {
     if (phase === null || !placingPhases.includes(phase)) return;
     const { item, side } = stepNow();
     if (item.kind === 'hold') return;
-    const isBefore = phase !== 'standing' && bends === null && isWithBends(stepNow());
+    const isBefore = phase !== 'standing' && knownBends === null && isWithBends(stepNow());
     const setup = {
       task: isBefore ? ('two-legged-bend' as const) : item.task,
       side,
-      ...(bends !== null && !isBefore ? { bends } : {}),
+      ...(knownBends !== null && !isBefore ? { bends: knownBends } : {}),
     };
     const { seenFps } = camera.rates();
     const facts = {

@@ -12,6 +12,7 @@ import type { OpenedRepository } from '../../storage/openRepository';
 import type { Repository } from '../../storage/repository';
 import type { BackgroundMeasuring } from '../backgroundMeasuring';
 import type { App } from '../createApp';
+import type { BendsReader } from './createBendsReader';
 
 /** What a home session needs from the world around it; tests hand in plain objects. */
 export interface HomeAdapters {
@@ -27,6 +28,7 @@ export interface HomeAdapters {
   checkDevice: typeof checkDevice;
   createTracker: () => PoseTracker;
   startLiveSet: typeof startLiveSet;
+  createBendsReader: () => BendsReader;
   recordVideo: typeof recordVideo;
   /** Throws a RecordingProblem where this browser can't record. */
   pickRecordingType: () => string;

@@ -2,21 +2,17 @@ import type { LiveSetEvent } from '../../live/createLiveSet';
 import type { LiveFrame } from '../../live/liveFrame';
 import { setSummary } from '../../guide/setSummary';
 import type { SetResult } from '../../guide/guideState';
-import type { Setup } from '../../measurement/measurement';
 import type { SetStep } from '../../plan/planSteps';
 import type { SessionDocument } from '../../session/sessionDocument';
 import type { VisitDocument } from '../../session/visitDocument';
 import type { SetStart } from '../../storage/keptSchemas';
 import type { Repository } from '../../storage/repository';
-
 import { explainProblem } from '../explainProblem';
+import type { Bends } from './createBendsReader';
 import type { HomeAdapters } from './homeAdapters';
 import type { HomeCamera } from './homeCamera';
 import type { HomeSet, HomeState } from './homeState';
 import { startSetRecorder, type SetRecorder } from './setRecorder';
-
-/** How the body stood to the camera in bends before the set. */
-export type Bends = NonNullable<Setup['bends']>;
 
 export interface PictureSize {
   widthPx: number;
@@ -25,7 +21,13 @@ export interface PictureSize {
 
 /** Records the sets that the guide wants recorded, and turns each into a session. */
 export interface SetKeeper {
-  start(step: SetStep, bends: Bends | null, size: PictureSize, onEvent: (event: LiveSetEvent) => void): void;
+  /** @param bends  resolves once they are read; null where there are none */
+  start(
+    step: SetStep,
+    bends: Promise<Bends | null>,
+    size: PictureSize,
+    onEvent: (event: LiveSetEvent) => void,
+  ): void;
   push(frame: LiveFrame): void;
   /** The person was told to begin: what the recording holds from before is no repetition of the set. */
   go(): void;
@@ -81,11 +83,14 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
 
   const begin = async (
     mine: Running,
-    start: SetStart,
+    asked: SetStart,
+    bends: Promise<Bends | null>,
     stream: MediaStream,
     onEvent: (event: LiveSetEvent) => void,
   ) => {
     const kept = await repository;
+    const known = await bends;
+    const setup = { ...asked.setup, ...(known === null ? {} : { bends: known }) };
     // A set that is interrupted finds its visit; where it can't be kept, the set itself says why.
     await kept.visits.save(visit()).catch(() => undefined);
     const { pace } = get();
@@ -93,7 +98,7 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
       adapters,
       repository: kept,
       stream,
-      start,
+      start: { ...asked, setup },
       isCounting: pace.state === 'known' && pace.hasFeedback,
       onEvent: (event) => {
         if (!mine.isOver) onEvent(event);
@@ -140,7 +145,7 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
           cutShort: null,
           heldMs: null,
         },
-        setup: { task: item.task, side, ...(bends === null ? {} : { bends }) },
+        setup: { task: item.task, side },
         limits: item.limits,
         note: '',
         widthPx,
@@ -150,7 +155,7 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
       };
       const mine: Running = { id, isOver: false, recorder: null, begun: Promise.resolve(null) };
       running = mine;
-      mine.begun = begin(mine, start, stream, onEvent).catch((error: unknown) => {
+      mine.begun = begin(mine, start, bends, stream, onEvent).catch((error: unknown) => {
         set({ problem: explainProblem(error, 'be recorded') });
         return null;
       });

@@ -125,6 +125,23 @@ describe('a home session', () => {
     expect(session.derived.repetitions).toHaveLength(found!);
   });
 
+  it('hands on to the set what the easy bends before it have shown', async () => {
+    const bends = { yawDeg: -3, sdDeg: 2.6, footDeg: { left: 5, right: null } };
+    const opened = await openFakeHome({}, (adapters) => {
+      adapters.createBendsReader = () => ({ read: () => Promise.resolve(bends) });
+    });
+    const item = smallItem({ task: 'single-leg-squat', seatHeightCm: null, sets: 1 });
+    const { home, state, world, repository } = await atExercise(opened, { ...plan, items: [item] });
+    home.press('start-anyway');
+    await world.until('bends');
+    await world.until('working');
+    await world.wait(3000);
+    home.press('end-set');
+    await settle();
+    const { session } = (await repository.sessions.find(state().sets[0]!.sessionId!))!;
+    expect(session.setup).toMatchObject({ task: 'single-leg-squat', side: 'right', bends });
+  });
+
   it('waits to be confirmed, and for no red flag to stand', async () => {
     const { home, state } = await openFakeHome();
     await home.openPlanFile(planFile());

@@ -12,6 +12,7 @@ import { buildKeypointTrack, type KeypointRow } from '../../../../src/keypoints/
 import { createLiveSet } from '../../../../src/live/createLiveSet';
 import type { DeviceCheck } from '../../../../src/live/checkDevice';
 import type { LivePicture, PictureFeed } from '../../../../src/live/pictureFeed';
+import { viewFromBends } from '../../../../src/placing/viewFromBends';
 import type { OpenedRepository } from '../../../../src/storage/openRepository';
 import type { Repository } from '../../../../src/storage/repository';
 import { StorageProblem } from '../../../../src/storage/storageProblem';
@@ -95,6 +96,7 @@ export async function openFakeHome(
         close: () => undefined,
       };
     },
+    createBendsReader: () => ({ read: (track) => Promise.resolve(viewFromBends(track).view) }),
     recordVideo: (_stream, sink, { onProblem }) => world.record(sink, onProblem ?? (() => undefined)),
     pickRecordingType: () => 'video/webm;codecs=vp9',
     openFrameSource: () => Promise.resolve({ facts, frames: vi.fn(), close: () => undefined }),
