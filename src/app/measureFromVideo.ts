@@ -2,7 +2,7 @@ import { trackVideo, type TrackingProgress } from '../analysis/trackVideo';
 import type { FrameSource } from '../frames/frameSource';
 import { shortfallSentence } from '../frames/shortfallSentence';
 import { frameCount, type KeypointTrack, type TimedRow } from '../keypoints/keypointTrack';
-import { measureSet } from '../measurement/measureSet';
+import { measureCorrected } from '../correction/measureCorrected';
 import type { PoseTracker } from '../pose/poseTracker';
 import { buildSession } from '../session/buildSession';
 import type { SessionDocument } from '../session/sessionDocument';
@@ -73,12 +73,14 @@ async function trackToEnd(
 
 /** The session with other joints; all else stays, so that nothing that was set meanwhile is lost. */
 function tracked(
-  { id, createdAt, note, limits, setup }: SessionDocument,
+  { id, createdAt, note, limits, setup, corrections = [], review }: SessionDocument,
   { facts }: FrameSource,
   model: TrackingModel,
   track: KeypointTrack,
 ): SessionDocument {
+  const { measurement, excluded } = measureCorrected(track, setup, corrections);
   return buildSession({
+    ...{ setup, corrections, excluded, review },
     id,
     createdAt: new Date(createdAt),
     note,
@@ -86,6 +88,6 @@ function tracked(
     video: sessionFacts(facts),
     model,
     track,
-    measurement: measureSet(track, setup),
+    measurement,
   });
 }

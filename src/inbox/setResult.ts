@@ -7,7 +7,11 @@ import { setPeak, type SetPeak } from './setPeak';
 export type JudgedRepetition = Pick<
   MeasuredRepetition,
   'number' | 'completeness' | 'loadedFrom' | 'loadedTo' | 'measuredShare' | 'kneeAngleMaxDeg'
-> & { judgement: Judgement };
+> & {
+  judgement: Judgement;
+  /** Why it does not count; left out where it counts. */
+  excluded?: string | undefined;
+};
 
 /** One repetition as a mark in a row. */
 export interface SetMark {
@@ -16,7 +20,7 @@ export interface SetMark {
   direction: Direction | null;
 }
 
-/** What a recorded set comes to; partial and cut repetitions are left out. */
+/** What a recorded set comes to; partial, cut and excluded repetitions are left out. */
 export interface SetResult {
   /** One a complete repetition, in order of time. */
   marks: SetMark[];
@@ -34,7 +38,9 @@ export interface SetResult {
  * The share counts time, not repetitions: each repetition's own share weighs as much as the samples that were measured.
  */
 export function setResult(repetitions: readonly JudgedRepetition[]): SetResult {
-  const complete = repetitions.filter(({ completeness }) => completeness === 'complete');
+  const complete = repetitions.filter(
+    ({ completeness, excluded }) => completeness === 'complete' && excluded === undefined,
+  );
   let [within, measured] = [0, 0];
   for (const { judgement, loadedFrom, loadedTo, measuredShare } of complete) {
     if (judgement.alignmentScorePct === null) continue;

@@ -1,7 +1,7 @@
 import type { KeypointTrack } from '../keypoints/keypointTrack';
 import { otherSide, type Side } from '../protocol/side';
 import { findTask } from '../protocol/tasks';
-import { findRepetitions } from '../segmentation/findRepetitions';
+import { findRepetitions, type FoundRepetition } from '../segmentation/findRepetitions';
 import { inPlace } from '../segmentation/inPlace';
 import { scaleToExcursion } from '../segmentation/scaleToExcursion';
 import { focalLengthPx } from '../view/focalLengthPx';
@@ -28,9 +28,14 @@ import { legLengthPx, viewedLeg } from './viewedLeg';
  * Frame:   the body's frontal plane; how far the body is turned from the camera is told from the recording
  * @param track  observed joints, never changed
  * @param setup  task and working side, the person's own
+ * @param arrange  may put other repetitions in the place of those found, on the uniform times, ms
  * @returns  curves on a uniform time base, repetitions, and notes on what to know before trusting them
  */
-export function measure(track: KeypointTrack, setup: Setup): Measurement {
+export function measure(
+  track: KeypointTrack,
+  setup: Setup,
+  arrange: (found: FoundRepetition[], timesMs: Float64Array) => FoundRepetition[] = (found) => found,
+): Measurement {
   const task = findTask(setup.task);
   const seen = smoothPoints(track);
   // Good enough to find the moments in which the person stands, which tell the length that everything else is scaled by.
@@ -61,7 +66,7 @@ export function measure(track: KeypointTrack, setup: Setup): Measurement {
     shoulderHeight: heights.shoulders,
     feet,
   };
-  const repetitions = findRepetitions(task, signals).map((found, index) =>
+  const repetitions = arrange(findRepetitions(task, signals), points.timesMs).map((found, index) =>
     measureRepetition(found, index + 1, points.timesMs, curves, others),
   );
   return {

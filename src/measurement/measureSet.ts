@@ -26,14 +26,14 @@ export function measureSet(track: KeypointTrack, setup: SetSetup): SetMeasuremen
   const { goMs } = setup;
   if (goMs === undefined) return measurement;
   const repetitions = measurement.repetitions
-    .filter(({ events }) => loadedMs(events) >= goMs - aheadMs)
+    .filter(({ events }) => isOfSet(events, goMs))
     .map((repetition, index) => ({ ...repetition, number: index + 1 }));
   const isEmptied = repetitions.length === 0 && measurement.repetitions.length > 0;
   const notes = isEmptied ? [...measurement.notes, { kind: 'no-repetitions' as const }] : measurement.notes;
   return { ...measurement, repetitions, notes };
 }
 
-/** Seat-off, where there is a seat and it was seen. */
-function loadedMs({ seatOffMs, startMs }: MeasuredRepetition['events']): number {
-  return seatOffMs ?? startMs;
+/** Whether a repetition takes its load (seat-off, where there is a seat and it was seen) after 'go'. */
+export function isOfSet({ seatOffMs, startMs }: MeasuredRepetition['events'], goMs: number): boolean {
+  return (seatOffMs ?? startMs) >= goMs - aheadMs;
 }

@@ -1,9 +1,11 @@
 import { keypointNames } from '../keypoints/keypointNames';
 import type { KeypointTrack } from '../keypoints/keypointTrack';
 import { curveReason, curveValue, type Curve } from '../measurement/curve';
-import type { Measurement } from '../measurement/measurement';
+import type { Correction } from '../correction/correction';
+import type { Measurement, Setup } from '../measurement/measurement';
 import type { Limits } from '../protocol/limits';
 import { judge } from '../scoring/judge';
+import type { SessionReview } from './reviewSchema';
 import { sessionVersion, type SessionDocument } from './sessionDocument';
 
 export interface SessionParts {
@@ -13,8 +15,16 @@ export interface SessionParts {
   limits: Limits;
   video: SessionDocument['video'];
   model: SessionDocument['observed']['model'];
+  /** As it was seen, without corrections. */
   track: KeypointTrack;
+  /** With corrections, where there are some. */
   measurement: Measurement;
+  corrections?: readonly Correction[];
+  /** As it was before any correction; the measurement's own where there is none. */
+  setup?: Setup;
+  /** One a repetition: why it does not count; null where it counts. */
+  excluded?: readonly (string | null)[];
+  review?: SessionReview | undefined;
 }
 
 /** Puts a measured recording into one document; points are kept to 0.01 px, results to 0.0001 of their unit. */
@@ -27,6 +37,10 @@ export function buildSession({
   model,
   track,
   measurement,
+  corrections = [],
+  setup = measurement.setup,
+  excluded = [],
+  review,
 }: SessionParts): SessionDocument {
   return {
     format: 'overfoot-session',
@@ -34,7 +48,7 @@ export function buildSession({
     id,
     createdAt: createdAt.toISOString(),
     note,
-    setup: measurement.setup,
+    setup,
     limits,
     video,
     observed: {
@@ -45,6 +59,7 @@ export function buildSession({
       yPx: rounded(track.yPx, 2),
       score: rounded(track.score, 3),
     },
+    ...(corrections.length > 0 ? { corrections: [...corrections] } : {}),
     derived: {
       measuringVersion: measurement.version,
       rateHz: measurement.rateHz,
@@ -53,12 +68,18 @@ export function buildSession({
       view: measurement.view,
       kneeAngleDeg: curveToDocument(measurement.kneeAngleDeg),
       kneeDeviation: curveToDocument(measurement.kneeDeviation),
-      repetitions: measurement.repetitions.map((repetition) => ({
+      repetitions: measurement.repetitions.map((repetition, index) => ({
         ...repetition,
+        ...withReason(excluded[index]),
         judgement: judge(repetition, measurement, limits),
       })),
     },
+    ...(review === undefined ? {} : { review }),
   };
+}
+
+function withReason(excluded: string | null | undefined): { excluded?: string } {
+  return excluded === null || excluded === undefined ? {} : { excluded };
 }
 
 function curveToDocument(curve: Curve): SessionDocument['derived']['kneeAngleDeg'] {

@@ -1,19 +1,20 @@
 import { z } from '../schema/zod';
+import { correctionSchema, longestReason, mostCorrections } from '../correction/correction';
 import { keypointCount, keypointNames } from '../keypoints/keypointNames';
 import { missingReasons } from '../measurement/curve';
 import { mapOthers } from '../measurement/otherMeasures';
 import { poseModels } from '../keypoints/poseModel';
 import { bodyHeightRangeCm } from '../protocol/bodyHeight';
-import { limitRangeDeg } from '../protocol/limits';
 import { sides } from '../protocol/side';
 import { taskIds } from '../protocol/tasks';
 import { viewCueNames } from '../view/viewCue';
 import { verdicts } from '../scoring/judge';
 import { bringUpSession } from './bringUpSession';
 import type { DocumentKind } from './readDocument';
+import { limitsSchema, reviewSchema } from './reviewSchema';
 
 /** Raised when a field is added, changes its meaning or goes; older versions are brought up on reading. */
-export const sessionVersion = 3;
+export const sessionVersion = 4;
 
 /** Longest recording that is read: 30 minutes at 60 frames a second. */
 export const mostFrames = 108_000;
@@ -24,7 +25,6 @@ const largestCoordinatePx = 3.4e38;
 const finite = z.number();
 const timeMs = finite.min(0).max(24 * 3_600_000);
 const maybeTimeMs = timeMs.nullable();
-const limitDeg = finite.min(limitRangeDeg.min).max(limitRangeDeg.max);
 const reason = z.enum(missingReasons).exclude(['none']);
 const perPoint = z
   .array(finite.min(-largestCoordinatePx).max(largestCoordinatePx))
@@ -77,8 +77,6 @@ const setup = z.strictObject({
     ),
 });
 
-const limits = z.strictObject({ kneeInwardDeg: limitDeg, kneeOutwardDeg: limitDeg });
-
 const video = z.strictObject({
   bytes: z.int().min(0),
   codec: z.string().max(100),
@@ -107,6 +105,12 @@ const observed = z.strictObject({
 
 const repetition = z.strictObject({
   number: z.int().min(1),
+  excluded: z
+    .string()
+    .min(1)
+    .max(longestReason)
+    .optional()
+    .describe('Why it does not count, as a correction says; left out where it counts.'),
   completeness: z.enum(['complete', 'partial', 'cut-at-start', 'cut-at-end']),
   events: z.strictObject({
     startMs: timeMs,
@@ -179,10 +183,18 @@ export const sessionSchema = z
     createdAt: z.iso.datetime(),
     note: z.string().max(2000).describe('For demo data: that it is invented. Otherwise empty.'),
     setup,
-    limits,
+    limits: limitsSchema,
     video,
     observed,
+    corrections: z
+      .array(correctionSchema)
+      .max(mostCorrections)
+      .optional()
+      .describe(
+        'What was set right by hand, in that order; `setup` and `observed` stand as they were before.',
+      ),
     derived,
+    review: reviewSchema.optional().describe('What a therapist set down; left out before anybody did.'),
   })
   .meta({ title: 'Overfoot session document' });
 

@@ -1,7 +1,7 @@
 import type { SetReading } from '../../inbox/inboxVisit';
 import { setResult, type JudgedRepetition } from '../../inbox/setResult';
 import { measuringVersion } from '../../measurement/measurement';
-import { measureSet } from '../../measurement/measureSet';
+import { measureCorrected } from '../../correction/measureCorrected';
 import type { SessionDocument } from '../../session/sessionDocument';
 import { sessionTrack } from '../../session/sessionTrack';
 import { storageProblem } from '../../storage/storageProblem';
@@ -30,10 +30,11 @@ export async function readSet(sessionId: string, { sessions }: Repository): Prom
 function repetitionsOf(session: SessionDocument): JudgedRepetition[] {
   const { derived, setup, limits } = session;
   if (derived.measuringVersion === measuringVersion) return derived.repetitions;
-  const measurement = measureSet(sessionTrack(session), setup);
+  const { measurement, excluded } = measureCorrected(sessionTrack(session), setup, session.corrections ?? []);
   const judgements = judgeAll(measurement, limits);
   return measurement.repetitions.map((repetition, index) => ({
     ...repetition,
+    ...(excluded[index] == null ? {} : { excluded: excluded[index] }),
     judgement: judgements[index]!,
   }));
 }
