@@ -82,11 +82,14 @@ export function createHome(adapters: HomeAdapters): HomeApp {
       if (exercise === mine) endFilming();
     });
   });
+  const beginVisit = () => {
+    begun = { id: adapters.newId(), startedAt: adapters.now().toISOString() };
+  };
   const begin = () => {
     storage.settleDrops();
     const { steps, sound: wanted } = get();
     options = { steps, beyondPainLimit: cautions().beyondPainLimit, outsideSound: wanted.outside };
-    begun = { id: adapters.newId(), startedAt: adapters.now().toISOString() };
+    beginVisit();
     set({ step: 'exercise', sets: [], saving: 'no', painAfter: null, effort: null, remark: '' });
     letSleep = adapters.keepAwake((state) => set({ awakeSentence: awakeSentence(state) }));
     exercise = startExercise({ adapters, get, set, options, camera, sound, keeper });
@@ -103,7 +106,7 @@ export function createHome(adapters: HomeAdapters): HomeApp {
   return {
     store,
     ...choosing,
-    ...reviewing({ adapters, get, set, storage, keeper }),
+    ...reviewing({ adapters, get, set, storage, keeper, beginVisit }),
     enter: storage.open,
     leave() {
       exercise?.send({ kind: 'press', press: 'end' });
@@ -180,6 +183,9 @@ export function createHome(adapters: HomeAdapters): HomeApp {
       if (!isAt('camera') || get().camera.state !== 'on') return;
       sound.unlock();
       begin();
+    },
+    finishOwnRecordings() {
+      if (isAt('camera') && get().sets.length > 0) set({ step: 'after', problem: null });
     },
     stream: camera.stream,
     watchJoints(watcher) {

@@ -56,6 +56,7 @@ export interface HomeAdapters {
     | 'setTask'
     | 'setSide'
     | 'startTracking'
+    | 'recording'
     | 'release'
     | 'dismissProblem'
   >;

@@ -56,8 +56,13 @@ export interface HomeApp {
 
   /** Asks the browser for a camera; to be called in a tap, after the reason was read. Also mid-set, after its end. */
   openCamera(wish?: CameraChoiceWish): Promise<void>;
-  /** The way out without a camera: a video from the device's own camera app, measured on the review screen. */
+  /**
+   * The way out without a camera, at step 'camera': a video from the device's own camera app becomes the next set that is
+   * to be filmed.
+   */
   openOwnRecording(file: File): Promise<void>;
+  /** 'camera' → 'after', once sets came from videos. */
+  finishOwnRecordings(): void;
   /** 'camera' → 'exercise', once the camera is on; the device may be tried out meanwhile. */
   startExercise(): void;
   /** The camera's picture, for a video element; null where none runs. Changes with `camera`. */

@@ -10,8 +10,10 @@ interface ReviewingParts {
   adapters: HomeAdapters;
   get: () => HomeState;
   set: (change: Partial<HomeState>) => void;
-  storage: Pick<HomeStorage, 'repository'>;
-  keeper: Pick<SetKeeper, 'session'>;
+  storage: Pick<HomeStorage, 'repository' | 'pauseMeasuring' | 'resumeMeasuring'>;
+  keeper: Pick<SetKeeper, 'session' | 'keepVideo'>;
+  /** What follows belongs to a visit of its own. */
+  beginVisit: () => void;
 }
 
 /** What leads out of the home session: the therapist's review, and files. */
@@ -21,6 +23,7 @@ export function reviewing({
   set,
   storage,
   keeper,
+  beginVisit,
 }: ReviewingParts): Pick<HomeApp, 'reviewSet' | 'saveSetFile' | 'openOwnRecording'> {
   const { app } = adapters;
   /** What went wrong in the rest of the program while this session is shown is told here. */
@@ -34,6 +37,16 @@ export function reviewing({
     const repository = await storage.repository;
     const name = (await repository.sessions.find(id))?.facts.video ?? null;
     return name === null ? null : repository.videos.read(name);
+  };
+
+  /** The recording of the video that was opened last; null where it was none, or tracking did not come to its end. */
+  const trackChosen = async () => {
+    const { problem, chosen } = app.store.getState();
+    if (problem !== null || chosen === null) return null;
+    const before = app.recording();
+    await app.startTracking();
+    const tracked = app.recording();
+    return tracked === before ? null : tracked;
   };
 
   return {
@@ -50,18 +63,24 @@ export function reviewing({
       if (session !== null) adapters.saveFile(fileNameOf(session), JSON.stringify(session));
     },
     async openOwnRecording(file) {
-      const { guide, steps } = get();
-      const step = guide?.step ?? steps.find(isFilmed);
-      if (step === undefined || step.item.kind === 'hold') return;
+      const { step, steps, sets } = get();
+      const filmed = steps.filter(isFilmed)[sets.length];
+      if (step !== 'camera' || filmed === undefined || filmed.item.kind === 'hold') return;
+      set({ problem: null });
+      await storage.pauseMeasuring();
       try {
-        app.setTask(step.item.task);
-        app.setSide(step.side);
+        app.setTask(filmed.item.task);
+        app.setSide(filmed.side);
         await app.openFile(file);
-        if (app.store.getState().problem === null && app.store.getState().chosen !== null)
-          await app.startTracking();
-        takeProblem();
+        const tracked = await trackChosen();
+        if (tracked === null) return takeProblem();
+        if (sets.length === 0) beginVisit();
+        keeper.keepVideo(steps.indexOf(filmed), tracked, file);
+        app.show('home');
       } catch (error) {
         set({ problem: explainProblem(error, 'be opened') });
+      } finally {
+        storage.resumeMeasuring();
       }
     },
   };

@@ -9,9 +9,12 @@ import type { SetStart } from '../../storage/keptSchemas';
 import type { Repository } from '../../storage/repository';
 import { explainProblem } from '../explainProblem';
 import type { Bends } from './createBendsReader';
+import type { Recording } from '../recording';
 import type { HomeAdapters } from './homeAdapters';
 import type { HomeCamera } from './homeCamera';
 import type { HomeSet, HomeState } from './homeState';
+import { keepOwnVideo } from './keepOwnVideo';
+import { setStart } from './setStart';
 import { startSetRecorder, type SetRecorder } from './setRecorder';
 
 export interface PictureSize {
@@ -38,6 +41,8 @@ export interface SetKeeper {
   discard(): void;
   /** Ends the recording, which belongs to the set with this index. */
   stop(index: number): void;
+  /** Keeps a set that was filmed with another camera and measured from its video. */
+  keepVideo(stepIndex: number, recording: Recording, file: File): void;
   /** Takes in what was done so far; the sets in the state follow. */
   takeResults(results: readonly SetResult[]): void;
   /** Resolves once nothing is being kept any more. */
@@ -124,35 +129,21 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
   };
 
   return {
-    start({ item, itemIndex, side, number }, bends, { widthPx, heightPx }, onEvent) {
+    start(step, bends, { widthPx, heightPx }, onEvent) {
+      const { item } = step;
       const stream = camera.stream();
       const model = camera.model();
       if (item.kind === 'hold' || stream === null || model === null) return;
       const id = adapters.newId();
-      const { id: visitId } = visit();
-      const start: SetStart = {
+      const start = setStart(step, item, {
         id,
         startedAt: adapters.now().toISOString(),
-        visitId,
-        visitSet: {
-          sessionId: null,
-          item: itemIndex,
-          task: item.task,
-          side,
-          number,
-          prescribedRepetitions: item.repetitions,
-          painDuring: null,
-          cutShort: null,
-          heldMs: null,
-        },
-        setup: { task: item.task, side },
-        limits: item.limits,
-        note: '',
+        visitId: visit().id,
         widthPx,
         heightPx,
         model,
         videoType: recordingType(adapters),
-      };
+      });
       const mine: Running = { id, isOver: false, recorder: null, begun: Promise.resolve(null) };
       running = mine;
       mine.begun = begin(mine, start, bends, stream, onEvent).catch((error: unknown) => {
@@ -179,6 +170,42 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
         const { session, isKept, problem } = recorded;
         change(index, { keeping: isKept ? 'kept' : 'memory', problem });
         tell(index, session, false);
+      });
+    },
+    keepVideo(stepIndex, recording, file) {
+      const { steps, sets } = get();
+      const step = steps[stepIndex];
+      if (step === undefined || step.item.kind === 'hold') return;
+      const { item, itemIndex, side, number } = step;
+      const id = adapters.newId();
+      const result: SetResult = {
+        stepIndex,
+        itemIndex,
+        task: item.task,
+        side,
+        number,
+        prescribed: item.repetitions,
+        counted: null,
+        heldMs: null,
+        cutShort: null,
+        isRecorded: true,
+      };
+      const index = sets.length;
+      set({ sets: [...sets, { ...emptySet, item, result, sessionId: id, keeping: 'finishing' }] });
+      const { widthPx, heightPx } = recording.videoFacts;
+      const start = setStart(step, item, {
+        id,
+        startedAt: adapters.now().toISOString(),
+        visitId: visit().id,
+        widthPx,
+        heightPx,
+        model: recording.model,
+        videoType: /webm|matroska/.test(file.type) || file.name.endsWith('.mkv') ? 'video/webm' : 'video/mp4',
+      });
+      queue(async () => {
+        const kept = await keepOwnVideo(start, recording, file, await repository, visit);
+        change(index, { keeping: kept.isKept ? 'kept' : 'memory', problem: kept.problem });
+        tell(index, kept.session, true);
       });
     },
     takeResults(results) {

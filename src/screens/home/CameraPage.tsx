@@ -1,17 +1,21 @@
 import { useRef } from 'react';
-import { Button, FileTrigger } from 'react-aria-components';
+import { Button } from 'react-aria-components';
 import { useHome, useHomeState } from '../../app/home/HomeContext';
 import { Message } from '../../components/Message';
 import { findSetup } from '../../protocol/taskSetups';
 import { CameraChoice } from './CameraChoice';
 import { HomePage } from './HomePage';
 import { MirrorStage } from './MirrorStage';
+import { OwnRecording } from './OwnRecording';
+import { OwnVideosPage } from './OwnVideosPage';
 import { SoundChoices } from './SoundChoices';
 
 /** Why a camera is needed, which one, and the way out where there is none; then what it sees, before it begins. */
 export function CameraPage() {
   const home = useHome();
   const camera = useHomeState((state) => state.camera);
+  const hasVideos = useHomeState(({ sets }) => sets.length > 0);
+  if (hasVideos) return <OwnVideosPage />;
   return camera.state === 'on' ? <CameraRuns /> : <CameraAsked onBack={() => home.back()} />;
 }
 
@@ -37,7 +41,7 @@ function CameraAsked({ onBack }: { onBack: () => void }) {
                 ? 'Try again'
                 : 'Switch the camera on'}
           </Button>
-          {camera.state === 'problem' && <OwnRecording />}
+          {camera.state === 'problem' && <OwnRecording words="Open a recorded video" />}
         </>
       }
     >
@@ -93,20 +97,5 @@ function CameraRuns() {
       )}
       <SoundChoices />
     </HomePage>
-  );
-}
-
-function OwnRecording() {
-  const home = useHome();
-  return (
-    <FileTrigger
-      acceptedFileTypes={['video/*', '.mkv']}
-      onSelect={(files) => {
-        const file = files?.[0];
-        if (file !== undefined) void home.openOwnRecording(file);
-      }}
-    >
-      <Button className="button">Open a recorded video</Button>
-    </FileTrigger>
   );
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { CameraProblem } from '../../../../src/camera/cameraProblem';
+import { storageProblem } from '../../../../src/storage/storageProblem';
 import { parseSession } from '../../../../src/session/parseSession';
 import { createTestDevice } from '../../../support/openTestRepository';
 import { smallHold, smallItem, smallPlan } from '../../../support/smallPlan';
@@ -240,18 +241,50 @@ describe('the camera', () => {
     expect(state().pace).toMatchObject({ state: 'known', hasFeedback: true });
   });
 
-  it('gives way to a video from the device itself, measured on the review screen', async () => {
-    const { home, app, world } = await atCamera(await openFakeHome());
+  const phoneVideo = (name = 'phone.mp4') => new File(['pictures'], name, { type: 'video/mp4' });
+
+  it('gives way to videos from the device itself: each becomes the next set of the visit, with its video', async () => {
+    const { home, app, world, state, repository } = await atCamera(await openFakeHome());
     world.cameraFault = new CameraProblem('none');
     await home.openCamera();
-    await home.openOwnRecording(new File(['x'], 'phone.mp4', { type: 'video/mp4' }));
-    expect(app.store.getState()).toMatchObject({
-      screen: 'review',
-      backTo: 'home',
-      setup: { side: 'right' },
-    });
-    app.show('home');
+    home.finishOwnRecordings();
+    expect(state().step).toBe('camera');
+    await home.openOwnRecording(phoneVideo());
+    await settle();
     expect(app.store.getState().screen).toBe('home');
+    expect(state().sets).toMatchObject([
+      { result: { number: 1, counted: null, prescribed: 3 }, found: 3, keeping: 'kept', isFromVideo: true },
+    ]);
+    await home.openOwnRecording(phoneVideo());
+    await home.openOwnRecording(phoneVideo('one-too-many.mp4'));
+    await settle();
+    home.finishOwnRecordings();
+    expect(state().step).toBe('after');
+    home.setPainDuring(1, 2);
+    await home.saveVisit();
+    const { sets } = (await repository.visits.list()).found[0]!;
+    expect(sets.map(({ number, painDuring }) => [number, painDuring])).toEqual([
+      [1, null],
+      [2, 2],
+    ]);
+    const { facts: kept } = (await repository.sessions.find(sets[1]!.sessionId!))!;
+    expect(kept).toMatchObject({ fromVideo: 'done', visitId: (await repository.visits.list()).found[0]!.id });
+    expect(await (await repository.videos.read(kept.video!))!.text()).toBe('pictures');
+    expect((await repository.interrupted()).found).toEqual([]);
+    await home.reviewSet(1);
+    expect(app.store.getState()).toMatchObject({ screen: 'review', backTo: 'home' });
+  });
+
+  it('keeps what such a video shows where there is no room for the video, and says so', async () => {
+    const device = createTestDevice();
+    const { home, state, repository } = await atCamera(await openFakeHome({ device }));
+    device.videos.create = () => Promise.reject(storageProblem('full'));
+    await home.openOwnRecording(phoneVideo());
+    await settle();
+    expect(state().sets).toMatchObject([{ found: 3, keeping: 'kept' }]);
+    expect(state().sets[0]!.problem).toMatch(/storage is full/);
+    const { facts: kept } = (await repository.sessions.find(state().sets[0]!.sessionId!))!;
+    expect(kept.video).toBeNull();
   });
 
   it('tells in the session what is wrong with such a video', async () => {
