@@ -19,7 +19,7 @@ export interface SessionParts {
   track: KeypointTrack;
   /** With corrections, where there are some. */
   measurement: Measurement;
-  corrections?: readonly Correction[];
+  corrections?: readonly Correction[] | undefined;
   /** As it was before any correction; the measurement's own where there is none. */
   setup?: Setup;
   /** One a repetition: why it does not count; null where it counts. */
