@@ -8,6 +8,7 @@ import { measure } from '../../../src/measurement/measure';
 import { sides } from '../../../src/protocol/side';
 import { taskIds } from '../../../src/protocol/tasks';
 import { buildSession } from '../../../src/session/buildSession';
+import { remeasureSession } from '../../../src/commands/tools/remeasureSession';
 import { parseSession } from '../../../src/session/parseSession';
 import type { SessionDocument } from '../../../src/session/sessionDocument';
 import { filmPerson } from '../../support/syntheticPerson';
@@ -119,11 +120,18 @@ describe('a session as JSON', () => {
         expect(app.store.getState().problem).toBeNull();
         app.saveSession();
         // Every saved file is a new document, and what follows from the joints is measured anew.
-        const { id, createdAt, derived, ...kept } = JSON.parse(text) as SessionDocument;
+        const before = JSON.parse(text) as SessionDocument;
+        const { id, createdAt } = before;
         const again = parseSession(world.saved[0]!.text);
-        expect(again).toEqual({ ...kept, id: again.id, createdAt: again.createdAt, derived: again.derived });
+        expect(again).toEqual({
+          ...before,
+          id: again.id,
+          createdAt: again.createdAt,
+          derived: again.derived,
+        });
         expect([id, createdAt]).not.toContain(again.id);
-        expect(again.derived.repetitions).toHaveLength(derived.repetitions.length);
+        // From the joints as the document holds them: rounding can move what just reaches a threshold.
+        expect(again.derived).toEqual(remeasureSession(before).derived);
       }),
       { numRuns: 40 },
     );
