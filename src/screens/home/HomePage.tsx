@@ -2,7 +2,7 @@ import { useEffect, useRef, type ReactNode } from 'react';
 import { Button } from 'react-aria-components';
 import { useHome, useHomeState } from '../../app/home/HomeContext';
 import { AppMark } from '../../components/AppMark';
-import { Message } from '../../components/Message';
+import { ProblemMessage } from '../../components/ProblemMessage';
 
 interface Props {
   title: string;
@@ -39,19 +39,7 @@ export function HomePage({ title, children, actions, leave }: Props) {
         <h1 ref={heading} tabIndex={-1}>
           {title}
         </h1>
-        {problem !== null && (
-          <Message
-            kind="problem"
-            title={problem.title}
-            actions={
-              <Button className="button button-quiet" onPress={() => home.dismissProblem()}>
-                Close
-              </Button>
-            }
-          >
-            {problem.sentence}
-          </Message>
-        )}
+        <ProblemMessage problem={problem} onClose={() => home.dismissProblem()} />
         {children}
       </main>
       {actions !== undefined && <div className="home-bar">{actions}</div>}

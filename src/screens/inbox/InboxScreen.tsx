@@ -3,7 +3,7 @@ import { Button } from 'react-aria-components';
 import { useApp } from '../../app/AppContext';
 import { useInbox, useInboxState } from '../../app/inbox/InboxContext';
 import { AppMark } from '../../components/AppMark';
-import { Message } from '../../components/Message';
+import { ProblemMessage } from '../../components/ProblemMessage';
 import { useMediaQuery } from '../../components/useMediaQuery';
 import { groupByPatient } from '../../inbox/groupByPatient';
 import './inbox.css';
@@ -36,19 +36,7 @@ export function InboxScreen() {
       </header>
       <div className="inbox-messages">
         <StorageMessage />
-        {problem !== null && (
-          <Message
-            kind="problem"
-            title={problem.title}
-            actions={
-              <Button className="button button-quiet" onPress={() => inbox.dismissProblem()}>
-                Close
-              </Button>
-            }
-          >
-            {problem.sentence}
-          </Message>
-        )}
+        <ProblemMessage problem={problem} onClose={() => inbox.dismissProblem()} />
       </div>
       <Visits />
       <Removals />

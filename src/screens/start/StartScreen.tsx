@@ -2,7 +2,7 @@ import { useEffect } from 'react';
 import { Button } from 'react-aria-components';
 import { useApp, useAppState } from '../../app/AppContext';
 import { AppMark } from '../../components/AppMark';
-import { Message } from '../../components/Message';
+import { ProblemMessage } from '../../components/ProblemMessage';
 import { DeviceLine } from './DeviceLine';
 import { LanePicture } from './LanePicture';
 import { MeasureForm } from './MeasureForm';
@@ -46,19 +46,7 @@ export function StartScreen() {
           repetition of a single-leg exercise.
         </h1>
         <UpdateMessage hasResult={hasResult} />
-        {problem !== null && (
-          <Message
-            kind="problem"
-            title={problem.title}
-            actions={
-              <Button className="button button-quiet" onPress={() => app.dismissProblem()}>
-                Close
-              </Button>
-            }
-          >
-            {problem.sentence}
-          </Message>
-        )}
+        <ProblemMessage problem={problem} onClose={() => app.dismissProblem()} />
         <div className="start-doors">
           <section className="card start-door start-home" aria-labelledby="home-title">
             <h2 id="home-title">Exercise at home</h2>

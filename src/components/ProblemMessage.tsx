@@ -1,0 +1,26 @@
+import { Button } from 'react-aria-components';
+import { Message } from './Message';
+
+interface Props {
+  /** Null where nothing went wrong. */
+  problem: { title: string; sentence: string } | null;
+  onClose: () => void;
+}
+
+/** What went wrong last, until it is closed. */
+export function ProblemMessage({ problem, onClose }: Props) {
+  if (problem === null) return null;
+  return (
+    <Message
+      kind="problem"
+      title={problem.title}
+      actions={
+        <Button className="button button-quiet" onPress={onClose}>
+          Close
+        </Button>
+      }
+    >
+      {problem.sentence}
+    </Message>
+  );
+}
