@@ -1,6 +1,7 @@
 import { Label, ProgressBar } from 'react-aria-components';
 import { useHomeState } from '../../app/home/HomeContext';
 import { Message } from '../../components/Message';
+import { ProgressFill } from '../../components/ProgressFill';
 
 /** How far the careful measuring of stored videos is; nothing where none waits. */
 export function BackgroundLine() {
@@ -20,9 +21,7 @@ export function BackgroundLine() {
                 {isPaused ? 'Waiting to measure' : 'Measuring'} {waiting === 1 ? 'a set' : `${waiting} sets`}{' '}
                 once more, carefully. You need not wait for it.
               </Label>
-              <div className="thin-bar">
-                <div className="thin-fill" style={{ width: `${percentage ?? 0}%` }} />
-              </div>
+              <ProgressFill percentage={percentage} />
             </>
           )}
         </ProgressBar>

@@ -2,6 +2,7 @@ import { useEffect, useRef } from 'react';
 import { Button, Label, ProgressBar } from 'react-aria-components';
 import { useApp, useAppState } from '../../app/AppContext';
 import { AppMark } from '../../components/AppMark';
+import { ProgressFill } from '../../components/ProgressFill';
 import { useFileDrop } from '../../components/useFileDrop';
 import './tracking.css';
 import { timeLeftWords } from './timeLeftWords';
@@ -32,9 +33,7 @@ export function TrackingScreen() {
           {({ percentage, valueText }) => (
             <>
               <Label className="visually-hidden">Progress</Label>
-              <div className="tracking-bar">
-                <div className="tracking-fill" style={{ width: `${percentage ?? 0}%` }} />
-              </div>
+              <ProgressFill percentage={percentage} />
               <span className="number">
                 {progress === null ? 'Getting the body finder ready …' : valueText}
               </span>
