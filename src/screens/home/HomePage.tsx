@@ -25,7 +25,7 @@ export function HomePage({ title, children, actions, leave }: Props) {
   }, [title]);
   return (
     <div className="home">
-      <header className="home-head">
+      <header className="page-head">
         <span className="brand">
           <AppMark /> Overfoot
         </span>

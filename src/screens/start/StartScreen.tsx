@@ -25,7 +25,7 @@ export function StartScreen() {
 
   return (
     <div className="start">
-      <header className="start-head">
+      <header className="page-head">
         <span className="brand">
           <AppMark /> Overfoot
         </span>
