@@ -6,6 +6,7 @@ import { noteSentence } from '../words/noteSentence';
 import { checkFile, checkOutput } from './tools/checkInput';
 import { CommandProblem } from './tools/commandProblem';
 import { createProgressLine } from './tools/createProgressLine';
+import { deviceWords } from './tools/deviceWords';
 import { openHeadless } from './tools/openHeadless';
 import { readArguments } from './tools/readArguments';
 import { readChoice } from './tools/readChoice';
@@ -58,10 +59,9 @@ await runCommand(async () => {
   if (session.derived.repetitions.length > 0) console.log(repetitionTable(session));
   for (const note of notes) console.log(noteSentence(note));
   if (shortfall !== null) console.log(shortfall);
-  const { backend, threads } = pipeline.device;
   console.log(
     `${pipeline.frames} frames at ${pipeline.framesPerSecond.toFixed(1)} frames a second ` +
-      `(model ${model} on ${backend}, ${threads} ${threads === 1 ? 'thread' : 'threads'}).`,
+      `(model ${model} on ${deviceWords(pipeline.device)}).`,
   );
   if (values.json !== undefined) writeJson(values.json, session);
 });

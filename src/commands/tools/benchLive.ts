@@ -7,6 +7,7 @@ import type { PoseModel } from '../../keypoints/poseModel';
 import { defaultLimits } from '../../protocol/limits';
 import { cameraSwitches } from './cameraSwitches';
 import { CommandProblem } from './commandProblem';
+import { deviceWords } from './deviceWords';
 import { openHeadless, type Headless } from './openHeadless';
 
 /** How counting along with a camera does; medians of the rounds. */
@@ -80,7 +81,7 @@ function figuresOf(runs: readonly (LiveRun & { longestTaskMs: number })[], model
     counted: sum(({ counts }) => counts.at(-1)?.count ?? 0),
     reviewed: sum(({ reviewedCount }) => reviewedCount),
     cameraSize: `${first.widthPx}x${first.heightPx}`,
-    device: `${first.device.backend}, ${first.device.threads} ${first.device.threads === 1 ? 'thread' : 'threads'}`,
+    device: deviceWords(first.device),
   };
 }
 

@@ -1,5 +1,6 @@
 import { median } from 'd3-array';
 import type { PoseModel } from '../../keypoints/poseModel';
+import { deviceWords } from './deviceWords';
 import type { Headless } from './openHeadless';
 
 /** How a recorded video compares with the network alone; frames a second, median of the rounds. */
@@ -26,7 +27,6 @@ export async function benchRecorded(
   const times = await headless.timeRecorded(videoPath, { model, maxFrames, rounds });
   const pipelineFps = median(times.pipelineFps)!;
   const bareFps = median(times.bareFps)!;
-  const { backend, threads } = times.device;
   return {
     model,
     frames: times.frames,
@@ -34,6 +34,6 @@ export async function benchRecorded(
     bareFps,
     ratio: pipelineFps / bareFps,
     pictureSize: `${times.widthPx}x${times.heightPx}`,
-    device: `${backend}, ${threads} ${threads === 1 ? 'thread' : 'threads'}`,
+    device: deviceWords(times.device),
   };
 }
