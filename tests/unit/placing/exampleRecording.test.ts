@@ -28,7 +28,10 @@ describe('checkPlacing over the joints of the example recording', () => {
 
   it('asks for the other foot in front where the other side is chosen, while the person sits', () => {
     const other = checkPlacing(trackUpTo(track, 900), { ...setup, side: 'left' }, facts);
-    expect(other.first).toMatchObject({ id: 'working-leg', short: 'Left foot forward' });
+    expect(other.first).toMatchObject({
+      id: 'working-leg',
+      sentence: 'Put your left foot in front of the other.',
+    });
   });
 
   it('is not green once the same joints are seen from nearer, to the side or too dark', () => {
