@@ -9,9 +9,13 @@ const leastRateHz = { tight: leastFrameRateHz, loose: 10 };
 /** With less of the window measured once all was good, pictures are being lost for more than a moment. */
 const leastMeasuredShare = 0.5;
 
+/** The first pictures of a camera come unevenly: nothing is told from less than this, ms. */
+const leastSpanMs = 800;
+
 /** Pictures a second, by the limit at which measuring warns. */
 export const checkFrameRate: Check = ({ track, facts, points, obstacle, measuredShare }, wasGood) => {
-  if (track.timesMs.length < 2) return notYet;
+  const spanMs = (track.timesMs.at(-1) ?? 0) - (track.timesMs[0] ?? 0);
+  if (spanMs < leastSpanMs) return notYet;
   const rateHz = Math.round(facts.cameraRateHz ?? points.frameRateHz);
   if (rateHz < leastRateHz[wasGood ? 'loose' : 'tight'])
     return move(

@@ -8,6 +8,7 @@ import { taskIds } from '../../../src/protocol/tasks';
 import { filmSeated, filmStanding } from '../../support/filmStill';
 import { mirrorTrack, type Scene } from '../../support/syntheticPerson';
 import { wordsWidthEm } from '../../../src/screens/home/fitWords';
+import { trackUpTo } from '../../support/trackUpTo';
 import { unfit } from '../../support/unfitWords';
 
 const facts = { isFurniturePlaced: true, brightness: { mean: 0.5, contrast: 0.2 } };
@@ -196,6 +197,14 @@ describe('checkPlacing(window, setup, facts)', () => {
     const slow = standing({ rateHz: 10 });
     expect(checkPlacing(slow, squat, { ...facts, cameraRateHz: 30 }).ready).toBe(true);
     expect(checkPlacing(standing(), squat, { ...facts, cameraRateHz: 12 }).first?.id).toBe('frame-rate');
+  });
+
+  it('says nothing of a camera whose pictures have only just begun to come', () => {
+    const rateAfter = (ms: number) =>
+      checkPlacing(trackUpTo(standing(), ms), squat, { ...facts, cameraRateHz: 7 }).checks.find(
+        ({ id }) => id === 'frame-rate',
+      )!.state;
+    expect([rateAfter(700), rateAfter(900)]).toEqual(['unknown', 'move']);
   });
 
   it('bears a camera that falters for a moment once it was fast enough', () => {
