@@ -20,6 +20,7 @@ const rooms = {
   words: ['protocol', 'measurement', 'scoring'],
   library: ['protocol'],
   plan: ['schema', 'protocol', 'library'],
+  handover: ['plan'],
   placing: ['protocol', 'keypoints', 'signal', 'geometry', 'view', 'measurement', 'scoring'],
   guide: ['protocol', 'segmentation', 'scoring', 'plan', 'words'],
   inbox: ['protocol', 'measurement', 'scoring', 'session', 'statistics', 'words'],

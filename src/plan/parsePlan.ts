@@ -1,11 +1,9 @@
-import { planSchema, planVersion, type PlanDocument } from './planDocument';
+import { planVersion, type PlanDocument } from './planDocument';
 import { PlanProblem } from './planProblem';
 import { largestPlanBytes } from './planRanges';
-import { limitsSentence, planSentence, rangeSentence } from './senseSentence';
+import { readPlan } from './readPlan';
 
 const chooseAnother = 'Choose the plan file that you were given.';
-/** Longest part of a message that may quote the file, characters. */
-const longestQuote = 200;
 const askForAnother = 'Ask whoever made the plan for a corrected one.';
 
 /**
@@ -24,18 +22,10 @@ export function parsePlan(text: string): PlanDocument {
   }
   const fields = fieldsOf(data);
   checkVersion(fields);
-  const result = planSchema.safeParse(data);
-  const fault = result.success ? planSentence(result.data) : limitsSentence(fields.items);
-  if (fault !== null) throw new PlanProblem(`This plan makes no sense: ${fault}. ${askForAnother}`);
-  if (result.success) return result.data;
-  const { path = [], code, message = 'unknown' } = result.error.issues[0] ?? {};
-  const outOfRange = code === 'too_small' || code === 'too_big' || code === 'invalid_type';
-  const sense = outOfRange ? rangeSentence(path, valueAt(data, path)) : null;
-  if (sense !== null) throw new PlanProblem(`This plan makes no sense: ${sense}. ${askForAnother}`);
-  const where = path.length === 0 ? 'the document' : `"${path.join('.')}"`;
-  throw new PlanProblem(
-    `This plan is damaged at ${where} (${message.slice(0, longestQuote)}). ${askForAnother}`,
-  );
+  const read = readPlan(data);
+  if ('plan' in read) return read.plan;
+  const fault = 'senseless' in read ? `makes no sense: ${read.senseless}` : `is damaged at ${read.damaged}`;
+  throw new PlanProblem(`This plan ${fault}. ${askForAnother}`);
 }
 
 function checkVersion({ format, version }: Record<string, unknown>): void {
@@ -49,8 +39,4 @@ function checkVersion({ format, version }: Record<string, unknown>): void {
 
 function fieldsOf(data: unknown): Record<string, unknown> {
   return (typeof data === 'object' && data !== null ? data : {}) as Record<string, unknown>;
-}
-
-function valueAt(data: unknown, path: readonly PropertyKey[]): unknown {
-  return path.reduce<unknown>((at, key) => fieldsOf(at)[String(key)], data);
 }
