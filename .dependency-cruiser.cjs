@@ -85,6 +85,8 @@ const rooms = {
     'sound',
     'storage',
     'live',
+    'library',
+    'handover',
   ],
   headless: [
     'app', // Without its screens: see below.

@@ -4,6 +4,7 @@ import '@fontsource/atkinson-hyperlegible/latin-400.css';
 import '@fontsource/atkinson-hyperlegible/latin-700.css';
 import './theme.css';
 import './controls.css';
+import { carriesPlan } from '../handover/planLink';
 import { openFrameSource } from '../frames/openFrameSource';
 import { createPoseTracker } from '../pose/createPoseTracker';
 import { poseWeights } from '../pose/poseWeights';
@@ -46,6 +47,17 @@ const home = createHome(browserWorld(baseUrl, app, openRepositoryOnce));
 const inbox = createInbox(
   browserInbox({ app, openRepository: openRepositoryOnce, measureWaiting: () => void home.enter() }),
 );
+// A plan that came with the link opens at once, and does not stay in the address, where others could read it.
+const openLink = () => {
+  const { hash, pathname, search } = location;
+  if (!carriesPlan(hash)) return;
+  history.replaceState(null, '', pathname + search);
+  app.show('home');
+  void home.openPlanLink(hash);
+};
+openLink();
+addEventListener('hashchange', openLink);
+
 const offline = createOffline(browserOffline());
 
 const screens = {

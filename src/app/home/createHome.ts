@@ -47,7 +47,7 @@ export function createHome(adapters: HomeAdapters): HomeApp {
     visit,
     onCountingFailed: () => exercise?.send({ kind: 'counting', works: false }),
   });
-  const { openPlan, ...choosing } = openChoice({ adapters, get, set, storage });
+  const { openPlan, keepChosen, ...choosing } = openChoice({ adapters, get, set, storage });
   const isAt = (...steps: HomeStep[]) => steps.includes(get().step);
   const cautions = () => cautionsOf(get().plan);
 
@@ -123,6 +123,7 @@ export function createHome(adapters: HomeAdapters): HomeApp {
     },
     dismissProblem: () => set({ problem: null }),
     openPlanFile: openPlan.fromFile,
+    openPlanLink: openPlan.fromLink,
     openExamplePlan: openPlan.example,
     openKeptPlan: openPlan.kept,
     keepInterrupted: storage.keepInterrupted,
@@ -133,7 +134,9 @@ export function createHome(adapters: HomeAdapters): HomeApp {
     setConfirmed: (isConfirmed) => set({ isConfirmed }),
     confirm() {
       const { isConfirmed, redFlag } = get();
-      if (isAt('overview') && isConfirmed && redFlag === null) set({ step: 'pain-before' });
+      if (!isAt('overview') || !isConfirmed || redFlag !== null) return;
+      keepChosen();
+      set({ step: 'pain-before' });
     },
     back() {
       const before: Partial<Record<HomeStep, HomeStep>> = {

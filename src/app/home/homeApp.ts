@@ -27,8 +27,10 @@ export interface HomeApp {
   leave(): void;
   dismissProblem(): void;
 
-  /** Step 'plan' → 'overview'. */
+  /** Step 'plan' → 'overview'; the plan is kept on this device once what it asks was confirmed. */
   openPlanFile(file: File): Promise<void>;
+  /** @param fragment  the part of an address after '#', which may be anything */
+  openPlanLink(fragment: string): Promise<void>;
   openExamplePlan(): Promise<void>;
   openKeptPlan(id: string): Promise<void>;
   startFree(choice: FreeChoice): void;

@@ -1,3 +1,4 @@
+import { planFromFragment } from '../../handover/planLink';
 import { freeRecording, type FreeChoice } from '../../plan/freeRecording';
 import { parsePlan } from '../../plan/parsePlan';
 import type { PlanDocument, PlanItem } from '../../plan/planDocument';
@@ -22,6 +23,9 @@ export function openChoice({ adapters, get, set, storage }: ChoiceParts) {
   /** Raised with every choice: a plan that opens late does not take the place of a later one. */
   let turn = 0;
 
+  /** The plan that is looked at and not kept before somebody says yes to it. */
+  let unkept: PlanDocument | null = null;
+
   const choose = (plan: PlanDocument | null, items: readonly PlanItem[]) => {
     const { storage: kept } = get();
     if (kept.state === 'blocked') {
@@ -36,18 +40,16 @@ export function openChoice({ adapters, get, set, storage }: ChoiceParts) {
     };
     set({ ...fresh, plan, steps: planSteps(items), step: 'overview', isFurniturePlaced: false });
   };
-  const open = async (readText: () => Promise<string>, isKept: boolean) => {
+  const open = async (read: () => Promise<string | PlanDocument>, isKept: boolean) => {
     if (get().step !== 'plan') return;
     const mine = ++turn;
     set({ isOpening: true, problem: null });
     try {
-      const text = await readText();
-      const plan = parsePlan(text);
+      const found = await read();
+      const plan = typeof found === 'string' ? parsePlan(found) : found;
       if (mine !== turn) return;
       choose(plan, plan.items);
-      // A plan that can't be kept is opened from its file the next time.
-      if (!isKept)
-        void storage.repository.then((kept) => kept.plans.save(plan.id, text)).catch(() => undefined);
+      unkept = isKept ? null : plan;
     } catch (error) {
       if (mine === turn) set({ problem: explainProblem(error, 'be opened') });
     } finally {
@@ -66,6 +68,7 @@ export function openChoice({ adapters, get, set, storage }: ChoiceParts) {
           }
           return file.text();
         }, false),
+      fromLink: (fragment: string) => open(async () => planFromFragment(fragment), false),
       example: () => open(adapters.fetchExamplePlan, true),
       kept: (id: string) =>
         open(async () => {
@@ -74,9 +77,19 @@ export function openChoice({ adapters, get, set, storage }: ChoiceParts) {
           return text;
         }, true),
     },
+    /** Keeps the plan that was said yes to; one that can't be kept is opened from its file or link the next time. */
+    keepChosen() {
+      const plan = unkept;
+      unkept = null;
+      if (plan === null) return;
+      void storage.repository
+        .then((kept) => kept.plans.save(plan.id, JSON.stringify(plan)))
+        .catch(() => undefined);
+    },
     startFree(choice: FreeChoice) {
       if (get().step !== 'plan') return;
       turn++;
+      unkept = null;
       set({ isOpening: false, problem: null });
       choose(null, [freeRecording(choice)]);
     },

@@ -196,6 +196,10 @@ describe('a home session', () => {
     await home.openPlanFile(planFile());
     expect(state()).toMatchObject({ step: 'overview', problem: null });
     await settle();
+    expect(await repository.plans.find(plan.id)).toBeNull();
+    home.setConfirmed(true);
+    home.confirm();
+    await settle();
     expect(await repository.plans.find(plan.id)).toBe(JSON.stringify(plan));
     home.back();
     await home.openKeptPlan(plan.id);
