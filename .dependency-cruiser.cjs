@@ -45,7 +45,7 @@ const rooms = {
     'protocol',
   ],
   drawing: ['geometry', 'keypoints', 'measurement', 'scoring', 'protocol'],
-  components: ['words', 'scoring', 'measurement', 'protocol', 'drawing'],
+  components: ['words', 'scoring', 'measurement', 'protocol', 'drawing', 'plan'],
   screens: [
     'app',
     'components',
@@ -61,6 +61,8 @@ const rooms = {
     'placing',
     'guide',
     'inbox',
+    'library',
+    'handover',
   ],
   app: [
     'screens', // main.tsx alone, see below

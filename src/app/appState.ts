@@ -8,7 +8,7 @@ import type { Judgement } from '../scoring/judge';
 import type { Problem } from './explainProblem';
 import { startLimits, type LimitHistory } from './limitHistory';
 
-export type ScreenName = 'start' | 'tracking' | 'review' | 'home' | 'inbox';
+export type ScreenName = 'start' | 'tracking' | 'review' | 'home' | 'inbox' | 'plan';
 
 /** Where the pose network runs, as far as it is known. */
 export type DeviceState =

@@ -10,6 +10,7 @@ import { createPoseTracker } from '../pose/createPoseTracker';
 import { poseWeights } from '../pose/poseWeights';
 import { HomeScreen } from '../screens/home/HomeScreen';
 import { InboxScreen } from '../screens/inbox/InboxScreen';
+import { PlanScreen } from '../screens/plan/PlanScreen';
 import { ReviewScreen } from '../screens/review/ReviewScreen';
 import { StartScreen } from '../screens/start/StartScreen';
 import { TrackingScreen } from '../screens/tracking/TrackingScreen';
@@ -27,6 +28,9 @@ import { browserOffline } from './offline/browserOffline';
 import { createOffline } from './offline/createOffline';
 import { OfflineProvider } from './offline/OfflineContext';
 import { openOnce } from './openOnce';
+import { browserPlanWriting } from './planWriting/browserPlanWriting';
+import { createPlanWriting } from './planWriting/createPlanWriting';
+import { PlanWritingProvider } from './planWriting/PlanWritingContext';
 import { saveFile } from './saveFile';
 
 const baseUrl = new URL('./', location.href).href;
@@ -59,6 +63,7 @@ openLink();
 addEventListener('hashchange', openLink);
 
 const offline = createOffline(browserOffline());
+const writing = createPlanWriting(browserPlanWriting());
 
 const screens = {
   start: StartScreen,
@@ -66,6 +71,7 @@ const screens = {
   review: ReviewScreen,
   home: HomeScreen,
   inbox: InboxScreen,
+  plan: PlanScreen,
 };
 
 function CurrentScreen() {
@@ -79,7 +85,9 @@ createRoot(document.getElementById('app')!).render(
       <HomeProvider home={home}>
         <InboxProvider inbox={inbox}>
           <OfflineProvider offline={offline}>
-            <CurrentScreen />
+            <PlanWritingProvider writing={writing}>
+              <CurrentScreen />
+            </PlanWritingProvider>
           </OfflineProvider>
         </InboxProvider>
       </HomeProvider>

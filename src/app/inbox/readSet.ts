@@ -34,7 +34,7 @@ function repetitionsOf(session: SessionDocument): JudgedRepetition[] {
   const judgements = judgeAll(measurement, limits);
   return measurement.repetitions.map((repetition, index) => ({
     ...repetition,
-    ...(excluded[index] == null ? {} : { excluded: excluded[index] }),
+    ...(excluded[index] ? { excluded: excluded[index] } : {}),
     judgement: judgements[index]!,
   }));
 }

@@ -4,7 +4,7 @@ import { kneeInward, kneeOutward, pelvisDrops, trunkLeans } from './kneeFaults';
 export const hipAbductionOnBentLeg: LibraryEntry = {
   purpose: 'Trains the hip of the bent stance leg to hold the pelvis level while the other leg moves out.',
   steps: [
-    'Stand on the {side} leg with the knee a little bent, and keep it so all along.',
+    'Keep the {side} knee a little bent all along.',
     'Move the {other} leg out to the side, toes forward.',
     'Bring it back without a swing.',
   ],

@@ -4,7 +4,6 @@ import { kneeInward, kneeOutward, pelvisDrops, trunkLeans } from './kneeFaults';
 export const lateralStepDown: LibraryEntry = {
   purpose: 'Trains the leg on the step to lower the body under control, as on stairs.',
   steps: [
-    'Stand on the step with the {side} leg, the {other} foot hanging beside it.',
     'Bend the {side} knee until the {other} heel nearly touches the floor.',
     'Straighten the {side} knee; do not push off with the {other} foot.',
   ],

@@ -4,7 +4,6 @@ import { kneeInward, kneeOutward, pelvisDrops, trunkLeans } from './kneeFaults';
 export const singleLegSitToStand: LibraryEntry = {
   purpose: 'Shows and trains whether one leg alone can lift and lower the body with the knee over the foot.',
   steps: [
-    'Lift the {other} foot just off the floor.',
     'Lean forward until the weight is over the {side} foot, and stand up on that leg.',
     'Stand tall for a moment; the {other} foot may touch the floor.',
     'Sit back slowly on the {side} leg.',

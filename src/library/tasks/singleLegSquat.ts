@@ -4,7 +4,7 @@ import { kneeInward, kneeOutward, pelvisDrops, trunkLeans } from './kneeFaults';
 export const singleLegSquat: LibraryEntry = {
   purpose: 'Trains one leg to bend and straighten under the body with hip, knee and foot in line.',
   steps: [
-    'Stand tall on the {side} leg.',
+    'Stand tall.',
     'Sit back and bend the {side} knee, only as far as it stays over the foot and without pain.',
     'Push through the heel and straighten up.',
   ],

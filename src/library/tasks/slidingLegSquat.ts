@@ -5,7 +5,7 @@ export const slidingLegSquat: LibraryEntry = {
   purpose:
     'Trains the planted leg to bend under the body while the other one slides out and takes little weight.',
   steps: [
-    'Stand with the weight on the {side} leg.',
+    'Put the weight on the {side} leg.',
     'Bend the {side} knee and let the {other} foot slide away to the side.',
     'Stop before the {side} knee leaves the middle of the foot.',
     'Push through the {side} heel and pull the {other} foot back.',

@@ -7,7 +7,7 @@ import { kitList } from '../../plan/kitList';
 import type { PlanDocument, PlanItem } from '../../plan/planDocument';
 import { redFlags } from '../../protocol/redFlags';
 import { HomePage } from './HomePage';
-import { PlanItems } from './PlanItems';
+import { PlanItems } from '../../components/PlanItems';
 import { RedFlagPage } from './RedFlagPage';
 
 /** What will be done, what is needed for it, and when not to do it; ends with a plain confirmation. */

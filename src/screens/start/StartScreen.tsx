@@ -35,6 +35,9 @@ export function StartScreen() {
               Back to the result
             </Button>
           )}
+          <Button className="button button-quiet" onPress={() => app.show('plan')}>
+            Write a plan
+          </Button>
           <Button className="button button-quiet" onPress={() => app.show('inbox')}>
             Kept sessions
           </Button>

@@ -1,5 +1,5 @@
-import type { PlanItem } from '../../plan/planDocument';
-import { tempoSentence } from '../../plan/tempoSentence';
+import type { PlanItem } from './planDocument';
+import { tempoSentence } from './tempoSentence';
 
 /** How much of an item: '2 sets of 6, right leg', '3 holds of 30 seconds, left leg, then right leg'. */
 export function doseWords(item: PlanItem): string {

@@ -1,9 +1,17 @@
-import { itemName } from '../../plan/itemName';
-import type { PlanItem } from '../../plan/planDocument';
-import { doseWords, itemFacts } from './itemFacts';
+import './planItems.css';
+import type { ReactNode } from 'react';
+import { itemName } from '../plan/itemName';
+import type { PlanItem } from '../plan/planDocument';
+import { doseWords, itemFacts } from '../plan/itemFacts';
+
+interface Props {
+  items: readonly PlanItem[];
+  /** What else is to be said of an item. */
+  more?: (item: PlanItem) => ReactNode;
+}
 
 /** What is to be done, in order. */
-export function PlanItems({ items }: { items: readonly PlanItem[] }) {
+export function PlanItems({ items, more }: Props) {
   return (
     <ol className="plan-items">
       {items.map((item, index) => (
@@ -16,6 +24,7 @@ export function PlanItems({ items }: { items: readonly PlanItem[] }) {
                 {fact}
               </p>
             ))}
+            {more?.(item)}
           </div>
         </li>
       ))}

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { freeRecording } from '../../../../src/plan/freeRecording';
-import type { HoldItem, RepetitionItem } from '../../../../src/plan/planDocument';
-import { doseWords, itemFacts } from '../../../../src/screens/home/itemFacts';
+import { freeRecording } from '../../../src/plan/freeRecording';
+import type { HoldItem, RepetitionItem } from '../../../src/plan/planDocument';
+import { doseWords, itemFacts } from '../../../src/plan/itemFacts';
 
 const sitToStand: RepetitionItem = {
   ...freeRecording({ task: 'split-stance-sit-to-stand', side: 'right', sets: 2, repetitions: 6 }),

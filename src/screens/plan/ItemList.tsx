@@ -1,0 +1,70 @@
+import { Button, ListBox, ListBoxItem, Popover, DialogTrigger, Dialog } from 'react-aria-components';
+import { usePlanWriting, usePlanWritingState } from '../../app/planWriting/PlanWritingContext';
+import { findEntry, libraryIds } from '../../library/findEntry';
+import type { PlanItem } from '../../plan/planDocument';
+import { newItem } from '../../plan/planDraft';
+import { itemName } from '../../plan/itemName';
+import { planBounds } from '../../plan/planRanges';
+import { ItemCard } from './ItemCard';
+
+/** The tasks in order. */
+export function ItemList() {
+  const writing = usePlanWriting();
+  const items = usePlanWritingState(({ draft }) => draft.items);
+  const put = (next: readonly PlanItem[], field?: string) => writing.change({ items: [...next] }, field);
+  const move = (from: number, to: number) => {
+    const next = [...items];
+    const [moved] = next.splice(from, 1);
+    next.splice(to, 0, moved!);
+    put(next);
+  };
+  return (
+    <section className="plan-items-form" aria-labelledby="tasks-title">
+      <h2 id="tasks-title">Tasks, in order</h2>
+      {items.length === 0 && (
+        <p className="soft">None yet. Each comes with a first dose, for you to change.</p>
+      )}
+      <ol className="plan-cards">
+        {items.map((item, index) => (
+          <li key={index}>
+            <ItemCard
+              item={item}
+              number={index + 1}
+              onChange={(next, field) => put(items.with(index, next), field && `${index}-${field}`)}
+              onRemove={() => put(items.filter((_, at) => at !== index))}
+              onMoveUp={index === 0 ? null : () => move(index, index - 1)}
+              onMoveDown={index === items.length - 1 ? null : () => move(index, index + 1)}
+            />
+          </li>
+        ))}
+      </ol>
+      <DialogTrigger>
+        <Button className="button button-primary" isDisabled={items.length >= planBounds.items}>
+          Add a task
+        </Button>
+        <Popover className="popover">
+          <Dialog aria-label="Task library" className="plan-library">
+            {({ close }) => (
+              <ListBox
+                aria-label="Tasks"
+                autoFocus
+                onAction={(id) => {
+                  const chosen = libraryIds.find((known) => known === id);
+                  if (chosen !== undefined) put([...items, newItem(chosen)]);
+                  close();
+                }}
+              >
+                {libraryIds.map((id) => (
+                  <ListBoxItem key={id} id={id} textValue={itemName(newItem(id))} className="option">
+                    <strong>{itemName(newItem(id))}</strong>
+                    <span className="small soft">{findEntry(id).purpose}</span>
+                  </ListBoxItem>
+                ))}
+              </ListBox>
+            )}
+          </Dialog>
+        </Popover>
+      </DialogTrigger>
+    </section>
+  );
+}
