@@ -1,7 +1,7 @@
 import { itemName } from '../plan/itemName';
 import type { SetStep } from '../plan/planSteps';
 import { tempoSentence } from '../plan/tempoSentence';
-import { capitalised } from './capitalised';
+import { capitalised } from '../words/capitalised';
 import type { PauseReason } from './guideState';
 import { numberWord } from './numberWord';
 
@@ -37,7 +37,7 @@ export const pauseLines: Record<PauseReason, string> = {
 export function setLine({ item, side, number, ofSets }: SetStep): string {
   const which = ofSets === 1 ? '' : `Set ${numberWord(number)} of ${numberWord(ofSets)}: `;
   const name = itemName(item);
-  return `${which}${which === '' ? name : name.charAt(0).toLowerCase() + name.slice(1)}, ${side} leg.`;
+  return `${which}${which === '' ? name : lowered(name)}, ${side} leg.`;
 }
 
 /** How much of it, and how fast: 'Six repetitions. Up in 1 second, …' */

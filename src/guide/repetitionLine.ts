@@ -1,5 +1,5 @@
 import type { FeedbackMode } from '../plan/planDocument';
-import { capitalised } from './capitalised';
+import { capitalised } from '../words/capitalised';
 import type { HeardVerdict } from './guideEvent';
 import { numberWord } from './numberWord';
 

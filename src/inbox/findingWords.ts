@@ -1,3 +1,4 @@
+import { capitalised } from '../words/capitalised';
 import { reasonWords } from '../words/reasonWords';
 import type { Finding, PainMoment } from './finding';
 
@@ -77,10 +78,6 @@ function measuredShare({ repetitions, ofMeasured }: { repetitions: number; ofMea
   if (ofMeasured === 1) return 'the one repetition that was measured';
   const of = repetitions === ofMeasured ? 'all' : `${repetitions} of the`;
   return `${of} ${ofMeasured} repetitions that were measured`;
-}
-
-function capitalised(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 /** With a full stop, where the words that were typed have none. */

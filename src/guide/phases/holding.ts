@@ -1,6 +1,6 @@
 import type { HoldItem } from '../../plan/planDocument';
 import type { HoldState } from '../../segmentation/createHoldTimer';
-import { capitalised } from '../capitalised';
+import { capitalised } from '../../words/capitalised';
 import { holdAt } from '../holdAt';
 import { lines, seconds } from '../lines';
 import { numberWord } from '../numberWord';

@@ -1,4 +1,4 @@
-import { capitalised } from '../capitalised';
+import { capitalised } from '../../words/capitalised';
 import { guideTimes } from '../guideTimes';
 import { doseLine } from '../lines';
 import { numberWord } from '../numberWord';

@@ -1,6 +1,7 @@
 import { Button } from 'react-aria-components';
 import { useHome, useHomeState } from '../../app/home/HomeContext';
 import { redFlags } from '../../protocol/redFlags';
+import { capitalised } from '../../words/capitalised';
 import { HomePage } from './HomePage';
 
 /** Which of the signs applies, and then who to turn to; the way on is closed. */
@@ -37,7 +38,7 @@ export function RedFlagPage({ onBack }: { onBack: () => void }) {
       <div className="home-section">
         {redFlags.map(({ id, words }) => (
           <Button key={id} className="button flag-button" onPress={() => home.setRedFlag(id)}>
-            {words.charAt(0).toUpperCase() + words.slice(1)}
+            {capitalised(words)}
           </Button>
         ))}
       </div>
