@@ -1,4 +1,5 @@
 import { verdicts, type Direction, type Verdict } from '../scoring/judge';
+import { repetitionCount } from '../words/repetitionCount';
 import { verdictWords } from '../words/verdictWords';
 import { VerdictMark } from './VerdictMark';
 import './verdictRow.css';
@@ -33,5 +34,5 @@ function describe(marks: Props['marks']): string {
     const count = marks.filter((mark) => mark.verdict === verdict).length;
     return count === 0 ? [] : [`${count} ${verdictWords[verdict]}`];
   });
-  return `${marks.length} ${marks.length === 1 ? 'repetition' : 'repetitions'}: ${counts.join(', ')}`;
+  return `${repetitionCount(marks.length)}: ${counts.join(', ')}`;
 }

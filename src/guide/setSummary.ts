@@ -1,4 +1,5 @@
 import type { Judgement } from '../scoring/judge';
+import { repetitionCount } from '../words/repetitionCount';
 import { reasonWords } from '../words/reasonWords';
 
 /** A set in plain words for whoever did it; no diagnosis, no numbers of degrees. */
@@ -45,8 +46,9 @@ export function setSummary(judged: readonly JudgedRepetition[], prescribed: numb
 }
 
 function doneSentence(done: number, prescribed: number | null): string {
-  if (prescribed !== null && prescribed > 1 && done === prescribed) return `You did all ${times(done)}.`;
-  return `You did ${times(done)}.`;
+  if (prescribed !== null && prescribed > 1 && done === prescribed)
+    return `You did all ${repetitionCount(done)}.`;
+  return `You did ${repetitionCount(done)}.`;
 }
 
 /** The way in which the knee went off more often is the one to practise; where none did, the edge it came close to. */
@@ -79,7 +81,7 @@ function unmeasuredSentence(judged: readonly JudgedRepetition[], measured: numbe
   );
   const often = (reason: string) => reasons.filter((other) => other === reason).length;
   const [main] = [...reasons].sort((a, b) => often(b) - often(a));
-  const fact = `${left} of ${times(judged.length)} could not be measured`;
+  const fact = `${left} of ${repetitionCount(judged.length)} could not be measured`;
   if (main === undefined) return `${fact}.`;
   const { short, advice } = reasonWords[main];
   return main === 'thigh-foreshortened' ? `${fact}: ${short}.` : `${fact}: ${short}. ${advice}`;
@@ -87,10 +89,6 @@ function unmeasuredSentence(judged: readonly JudgedRepetition[], measured: numbe
 
 /** '2 of 6 repetitions', 'all 6 repetitions'. */
 function share(count: number, of: number): string {
-  if (count < of) return `${count} of ${times(of)}`;
-  return of === 1 ? 'the one repetition that was measured' : `all ${times(of)}`;
-}
-
-function times(count: number): string {
-  return `${count} ${count === 1 ? 'repetition' : 'repetitions'}`;
+  if (count < of) return `${count} of ${repetitionCount(of)}`;
+  return of === 1 ? 'the one repetition that was measured' : `all ${repetitionCount(of)}`;
 }

@@ -4,6 +4,7 @@ import { picturePointing } from '../../drawing/verdictForm';
 import type { HeardVerdict } from '../../guide/guideEvent';
 import type { GuideView } from '../../guide/readGuide';
 import { otherSide, type Side } from '../../protocol/side';
+import { repetitionCount } from '../../words/repetitionCount';
 import { verdictWords } from '../../words/verdictWords';
 import { toldOf } from './toldOf';
 
@@ -14,9 +15,7 @@ export function CountView({ view }: { view: GuideView }) {
   if (count === null) {
     return (
       <div className="film-count">
-        <p className="film-sentence">
-          Count for yourself: {ofCount} {ofCount === 1 ? 'repetition' : 'repetitions'}.
-        </p>
+        <p className="film-sentence">Count for yourself: {repetitionCount(ofCount)}.</p>
       </div>
     );
   }

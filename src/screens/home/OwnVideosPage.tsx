@@ -4,6 +4,7 @@ import type { HomeSet } from '../../app/home/homeState';
 import { isFilmed } from '../../app/home/visitOf';
 import { Message } from '../../components/Message';
 import { itemName } from '../../plan/itemName';
+import { repetitionCount } from '../../words/repetitionCount';
 import { HomePage } from './HomePage';
 import { OwnRecording } from './OwnRecording';
 
@@ -49,13 +50,8 @@ function OwnSet({ set: { item, result, found, problem } }: { set: HomeSet }) {
       <span>
         {itemName(item)}, {result.side} leg, set {result.number}
       </span>
-      <span className="soft">{found === null ? 'being kept …' : foundWords(found)}</span>
+      <span className="soft">{found === null ? 'being kept …' : repetitionCount(found)}</span>
       {problem !== null && <Message kind="caution">{problem}</Message>}
     </li>
   );
-}
-
-function foundWords(found: number): string {
-  if (found === 0) return 'no repetition found';
-  return found === 1 ? '1 repetition' : `${found} repetitions`;
 }
