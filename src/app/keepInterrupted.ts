@@ -1,5 +1,4 @@
-import type { OpenFrameSource, VideoFacts } from '../frames/frameSource';
-import { VideoProblem } from '../frames/videoProblem';
+import type { OpenFrameSource } from '../frames/frameSource';
 import { buildKeypointTrack } from '../keypoints/keypointTrack';
 import type { SessionDocument } from '../session/sessionDocument';
 import { SessionProblem } from '../session/sessionProblem';
@@ -7,6 +6,7 @@ import type { VisitDocument } from '../session/visitDocument';
 import type { SetStart } from '../storage/keptSchemas';
 import type { Repository } from '../storage/repository';
 import { StorageProblem } from '../storage/storageProblem';
+import { readVideoFacts } from './readVideoFacts';
 import { setSession } from './setSession';
 
 /** Stands in the visit as the reason why the set ended early, where none was given. */
@@ -24,7 +24,7 @@ export async function keepInterrupted(
   { repository, openFrameSource }: { repository: Repository; openFrameSource: OpenFrameSource },
 ): Promise<SessionDocument> {
   const { start, rows, video } = await repository.readInterrupted(id);
-  const facts = video === null ? null : await readFacts(video, openFrameSource);
+  const facts = video === null ? null : await readVideoFacts(video, openFrameSource);
   if (facts === null && rows.length === 0) {
     throw new StorageProblem(
       'missing',
@@ -36,17 +36,6 @@ export async function keepInterrupted(
   const visit = await visitWith(start, repository);
   await repository.keepInterrupted(session, facts === null ? 'impossible' : 'waiting', visit);
   return session;
-}
-
-async function readFacts(video: File, openFrameSource: OpenFrameSource): Promise<VideoFacts | null> {
-  try {
-    const source = await openFrameSource(video);
-    source.close();
-    return source.facts;
-  } catch (error) {
-    if (error instanceof VideoProblem) return null;
-    throw error;
-  }
 }
 
 /** The set's visit with the set in it; null where it has none, or none that can be read. */

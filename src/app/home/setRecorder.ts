@@ -4,13 +4,12 @@ import { buildKeypointTrack, type TimedRow } from '../../keypoints/keypointTrack
 import type { LiveSetEvent } from '../../live/createLiveSet';
 import type { LiveFrame } from '../../live/liveFrame';
 import type { RunningSet } from '../../live/startLiveSet';
-import { VideoProblem } from '../../frames/videoProblem';
-import type { VideoFacts } from '../../frames/frameSource';
 import type { SessionDocument } from '../../session/sessionDocument';
 import type { VisitDocument } from '../../session/visitDocument';
 import type { SetStart } from '../../storage/keptSchemas';
 import type { OpenSet, Repository } from '../../storage/repository';
 import { explainProblem } from '../explainProblem';
+import { readVideoFacts } from '../readVideoFacts';
 import { setSession } from '../setSession';
 import type { HomeAdapters } from './homeAdapters';
 
@@ -146,7 +145,9 @@ export async function startSetRecorder(parts: SetRecorderParts): Promise<SetReco
         await open?.drop().catch(() => undefined);
         return null;
       }
-      const facts = await readFacts(open).catch(() => null);
+      const file = (await open?.endVideo().catch(() => null)) ?? null;
+      const facts =
+        file === null ? null : await readVideoFacts(file, adapters.openFrameSource).catch(() => null);
       const session = setSession(start, track, facts, measurement);
       if (open === null) return { session, isKept: false, problem };
       try {
@@ -164,19 +165,6 @@ export async function startSetRecorder(parts: SetRecorderParts): Promise<SetReco
       await open?.drop().catch(() => undefined);
     },
   };
-
-  async function readFacts(set: OpenSet | null): Promise<VideoFacts | null> {
-    const file = (await set?.endVideo()) ?? null;
-    if (file === null) return null;
-    try {
-      const source = await adapters.openFrameSource(file);
-      source.close();
-      return source.facts;
-    } catch (error) {
-      if (error instanceof VideoProblem) return null;
-      throw error;
-    }
-  }
 }
 
 /** Time of a set without a video: from its start, without the pauses. */
