@@ -12,6 +12,10 @@ export interface Adapters {
   saveFile: (fileName: string, text: string) => void;
   /** Package and version that the network's weights come from. */
   weights: string;
+  /** Who reviews on this device, kept between visits. */
+  reviewer: { read: () => string; write: (name: string) => void };
   newId: () => string;
   now: () => Date;
+  /** Calls once the page has drawn. */
+  later: (call: () => void) => void;
 }

@@ -5,8 +5,11 @@ import type { SetSetup } from '../measurement/measureSet';
 import { defaultLimits } from '../protocol/limits';
 import type { Side } from '../protocol/side';
 import type { Judgement } from '../scoring/judge';
+import { startCorrections, type CorrectionHistory } from '../correction/correctionHistory';
+import { emptyReview, type SessionReview } from '../session/reviewSchema';
 import type { Problem } from './explainProblem';
 import { startLimits, type LimitHistory } from './limitHistory';
+import type { KeepingState, ReviewVisit } from './review/keptReview';
 
 export type ScreenName = 'start' | 'tracking' | 'review' | 'home' | 'inbox' | 'plan';
 
@@ -35,6 +38,16 @@ export interface AppState {
   /** Raised with every new recording or measurement; the recording itself stands beside the store. */
   revision: number;
   limits: LimitHistory;
+  corrections: CorrectionHistory;
+  /** What can be taken back, last one last. */
+  undoable: readonly ('limits' | 'correction')[];
+  review: SessionReview;
+  /** Whether corrections, limits and remarks are kept on this device. */
+  keeping: KeepingState;
+  /** The home session that the recording belongs to; null where none is known. */
+  visit: ReviewVisit | null;
+  /** Initials or a role that stand beside what is set; empty where none was given. */
+  reviewer: string;
   /** One a repetition of the recording. */
   judgements: readonly Judgement[];
   /** Repetitions whose verdict the last move of a limit changed; null before the first move. */
@@ -55,6 +68,12 @@ export const initialState: AppState = {
   device: { state: 'unknown' },
   revision: 0,
   limits: startLimits(defaultLimits),
+  corrections: startCorrections(),
+  undoable: [],
+  review: emptyReview,
+  keeping: { state: 'not-kept' },
+  visit: null,
+  reviewer: '',
   judgements: [],
   changedVerdicts: null,
   selected: null,

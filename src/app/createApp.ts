@@ -8,13 +8,19 @@ import type { SetSetup } from '../measurement/measureSet';
 import { defaultLimits, type Limits } from '../protocol/limits';
 import type { Side } from '../protocol/side';
 import type { TaskId } from '../protocol/tasks';
+import { startCorrections } from '../correction/correctionHistory';
 import { buildSession } from '../session/buildSession';
+import { emptyReview } from '../session/reviewSchema';
 import type { Adapters } from './adapters';
 import { initialState, type AppState, type ScreenName } from './appState';
 import { checkSameVideo } from './checkSameVideo';
 import { explainProblem } from './explainProblem';
-import { endMove, moveLimits, startLimits, undoLimits, type LimitHistory } from './limitHistory';
+import { endMove, moveLimits, startLimits, type LimitHistory } from './limitHistory';
 import { judgeAll, measuredAgain, sessionRecording, trackedRecording, type Recording } from './recording';
+import type { KeptReview } from './review/keptReview';
+import { createReviewActions, type ReviewActions } from './review/reviewActions';
+import { createReviewKeeper } from './review/reviewKeeper';
+import { sameRepetition } from './review/sameRepetition';
 import { tellingRepetition } from './tellingRepetition';
 import { createTrackerKeeper } from './trackerKeeper';
 import { watchedSource } from './watchedSource';
@@ -25,7 +31,7 @@ const largestSessionBytes = 300_000_000;
 type PictureWatcher = (picture: ImageBitmap) => void;
 
 /** Everything that can be done, over one store; what changes a frame stands in `recording()`. */
-export interface App {
+export interface App extends ReviewActions {
   readonly store: StoreApi<AppState>;
   recording(): Recording | null;
   setTask(task: TaskId): void;
@@ -39,7 +45,7 @@ export interface App {
   /** Takes a video to be measured, or a session document, which opens at once. */
   openFile(file: File): Promise<void>;
   /** Shows a session that is kept on this device, with its video where there is one; the review leads back to where it stood. */
-  openKept(sessionText: string, fileName: string, video: File | null): void;
+  openKept(sessionText: string, fileName: string, video: File | null, kept?: KeptReview): void;
   attachVideo(file: File): Promise<void>;
   /** Tracks the chosen video and measures it. */
   startTracking(): Promise<void>;
@@ -50,7 +56,6 @@ export interface App {
   watchPictures(watcher: PictureWatcher): () => void;
   moveLimit(change: Partial<Limits>): void;
   endLimitMove(): void;
-  undoLimits(): void;
   resetLimits(): void;
   select(index: number): void;
   saveSession(): void;
@@ -63,7 +68,7 @@ export interface App {
 }
 
 export function createApp(adapters: Adapters): App {
-  const store = createStore<AppState>(() => initialState);
+  const store = createStore<AppState>(() => ({ ...initialState, reviewer: adapters.reviewer.read() }));
   const { getState: get, setState: set } = store;
   const keeper = createTrackerKeeper(adapters.createTracker, (device) => set({ device }));
   const watchers = new Set<PictureWatcher>();
@@ -72,6 +77,7 @@ export function createApp(adapters: Adapters): App {
   let job = new AbortController();
   /** Where to go back to when tracking does not come to its end. */
   let cameFrom: Exclude<ScreenName, 'tracking'> = 'start';
+  const reviewKeeper = createReviewKeeper(get, set, () => recording, adapters.later);
 
   /** Begins a job that ends every other one; what it throws becomes a problem, unless it was cancelled. */
   const run = async (doing: string, work: (signal: AbortSignal) => Promise<void>) => {
@@ -92,26 +98,32 @@ export function createApp(adapters: Adapters): App {
     set({ device: { state: 'unknown' } });
   };
 
-  const showRecording = (next: Recording, limits: LimitHistory) => {
+  const showRecording = (next: Recording, part: Partial<AppState>) => {
     recording = next;
     const { setup } = next.measurement;
+    const limits = part.limits ?? get().limits;
     const judgements = judgeAll(next.measurement, limits.present);
     set({
       screen: 'review',
       setup,
-      limits,
       judgements,
       changedVerdicts: null,
       selected: tellingRepetition(judgements, limits.present),
       revision: get().revision + 1,
+      ...part,
     });
   };
 
-  const measureAgain = () => {
-    const { side, ...setup } = get().setup;
-    if (recording === null || side === null || get().screen !== 'review') return;
-    showRecording(measuredAgain(recording, { ...setup, side }), get().limits);
+  /** Measures what is shown once more: for another task or with other corrections. */
+  const measureAgain = (setup = recording?.setup) => {
+    if (recording === null || setup === undefined || get().screen !== 'review') return;
+    const { corrections, selected } = get();
+    const again = measuredAgain(recording, setup, corrections.done);
+    const selectedAgain = sameRepetition(recording.measurement, again.measurement, selected);
+    showRecording(again, selectedAgain === null ? {} : { selected: selectedAgain });
   };
+
+  const fresh = { review: emptyReview, visit: null };
 
   /** Judges again; the change is counted against the limits before it. */
   const setLimits = (limits: LimitHistory, before: Limits) => {
@@ -123,7 +135,13 @@ export function createApp(adapters: Adapters): App {
     set({ limits, judgements, changedVerdicts: changed.length });
   };
 
-  const track = async (video: File, setup: SetSetup, origin: Recording['origin'], note: string) => {
+  const track = async (
+    video: File,
+    setup: SetSetup,
+    origin: Recording['origin'],
+    note: string,
+    corrections = startCorrections(),
+  ) => {
     const { screen, model: size } = get();
     cameFrom = screen === 'tracking' ? 'start' : screen;
     await run('be tracked', async (signal) => {
@@ -138,9 +156,18 @@ export function createApp(adapters: Adapters): App {
           const tracked = await trackVideo(watched, tracker, options);
           const { weights } = adapters;
           const { facts } = source;
+          reviewKeeper.begin(null, null);
           showRecording(
-            trackedRecording({ origin, video, note, track: tracked, facts, setup, size, device, weights }),
-            startLimits(get().limits.present),
+            trackedRecording({
+              ...{ origin, video, note, observed: tracked, facts, setup, size, device, weights },
+              corrections: corrections.done,
+            }),
+            {
+              ...fresh,
+              corrections,
+              undoable: corrections.done.map(() => 'correction'),
+              limits: startLimits(get().limits.present),
+            },
           );
         } finally {
           source.close();
@@ -156,26 +183,62 @@ export function createApp(adapters: Adapters): App {
     });
   };
 
-  const openSession = (text: string, parts: Parameters<typeof sessionRecording>[1]) => {
-    const { recording: opened, limits } = sessionRecording(text, parts);
-    showRecording(opened, startLimits(limits));
+  const openSession = (
+    text: string,
+    parts: Parameters<typeof sessionRecording>[1],
+    kept: KeptReview | null = null,
+  ) => {
+    const { recording: opened, document, limits, corrections, review } = sessionRecording(text, parts);
+    reviewKeeper.begin(kept, document);
+    showRecording(opened, {
+      limits: startLimits(limits),
+      corrections: startCorrections(corrections),
+      undoable: corrections.map(() => 'correction'),
+      review,
+      visit: kept?.visit ?? null,
+    });
   };
+
+  /** Ends a move of a limit; who set it when is noted. */
+  const settleLimits = () => {
+    const { limits, review, undoable, reviewer } = get();
+    const ended = endMove(limits);
+    set({ limits: ended });
+    if (recording === null || ended.past.length === limits.past.length) return;
+    const entry = { limits: ended.present, by: reviewer, at: adapters.now().toISOString() };
+    set({
+      undoable: [...undoable, 'limits'],
+      review: { ...review, limitsSet: [...review.limitsSet, entry] },
+    });
+    reviewKeeper.changed();
+  };
+
+  /** Before there is a recording, what the next one is measured as; in its review, what it is. */
+  const changeSetup = (part: Partial<Pick<SetSetup, 'task' | 'bodyHeightCm'>>) => {
+    set({ setup: { ...get().setup, ...part } });
+    if (recording === null || get().screen !== 'review') return;
+    measureAgain({ ...recording.setup, ...part });
+    reviewKeeper.changed();
+  };
+
+  const reviewActions = createReviewActions({
+    ...{ get, set, setLimits, now: adapters.now, writeReviewer: adapters.reviewer.write },
+    recording: () => recording,
+    measureAgain: () => measureAgain(),
+    changed: reviewKeeper.changed,
+  });
 
   return {
     store,
     recording: () => recording,
-    setTask(task) {
-      set({ setup: { ...get().setup, task } });
-      measureAgain();
-    },
+    ...reviewActions,
+    setTask: (task) => changeSetup({ task }),
     setSide(side) {
-      set({ setup: { ...get().setup, side } });
-      measureAgain();
+      if (recording !== null && get().screen === 'review') {
+        if (recording.measurement.setup.side !== side) reviewActions.correct({ kind: 'working-side', side });
+      } else set({ setup: { ...get().setup, side } });
     },
-    setBodyHeight(bodyHeightCm) {
-      set({ setup: { ...get().setup, bodyHeightCm } });
-      measureAgain();
-    },
+    setBodyHeight: (bodyHeightCm) => changeSetup({ bodyHeightCm }),
     setModel: (model) => set({ model }),
     async prepare() {
       if (get().device.state !== 'unknown') return;
@@ -207,11 +270,11 @@ export function createApp(adapters: Adapters): App {
         chosenFile = file;
         set({ chosen: source.facts });
       }),
-    openKept(sessionText, fileName, video) {
+    openKept(sessionText, fileName, video, kept) {
       void run('be opened', (signal) => {
         signal.throwIfAborted();
         const backTo = get().screen === 'inbox' ? 'inbox' : 'home';
-        openSession(sessionText, { origin: 'session', fileName, video });
+        openSession(sessionText, { origin: 'session', fileName, video }, kept);
         set({ backTo });
         return Promise.resolve();
       });
@@ -234,7 +297,8 @@ export function createApp(adapters: Adapters): App {
     },
     async trackAgain() {
       if (recording === null || recording.video === null) return;
-      await track(recording.video, recording.measurement.setup, recording.origin, recording.note);
+      const { video, setup, origin, note } = recording;
+      await track(video, setup, origin, note, get().corrections);
     },
     cancel() {
       if (get().screen !== 'tracking') return;
@@ -251,29 +315,35 @@ export function createApp(adapters: Adapters): App {
       const moved = moveLimits(get().limits, change);
       setLimits(moved, moved.movingFrom ?? moved.present);
     },
-    endLimitMove: () => set({ limits: endMove(get().limits) }),
-    undoLimits() {
-      const { limits } = get();
-      if (limits.past.length > 0 || limits.movingFrom !== null) setLimits(undoLimits(limits), limits.present);
-    },
+    endLimitMove: settleLimits,
     resetLimits() {
       const { limits } = get();
-      setLimits(endMove(moveLimits(limits, defaultLimits)), limits.present);
+      setLimits(moveLimits(limits, defaultLimits), limits.present);
+      settleLimits();
     },
     select: (selected) => set({ selected }),
     saveSession() {
       if (recording === null) return;
-      const { videoFacts: video, model, note, track: observed, measurement } = recording;
+      const { videoFacts: video, model, note, observed, measurement, setup, excluded } = recording;
       const createdAt = adapters.now();
-      const limits = get().limits.present;
-      const parts = { id: adapters.newId(), createdAt, note, limits, video, model, measurement };
-      const document = buildSession({ ...parts, track: observed });
+      const { limits, corrections, review } = get();
+      const document = buildSession({
+        ...{ createdAt, note, video, model, measurement, setup, excluded },
+        id: adapters.newId(),
+        limits: limits.present,
+        track: observed,
+        corrections: corrections.done,
+        review: isBlank(review) ? undefined : review,
+      });
       adapters.saveFile(`overfoot-session-${dayOf(createdAt)}.json`, JSON.stringify(document));
     },
     saveTable(rows) {
       if (recording === null) return;
       const limits = get().limits.present;
-      const text = rows === 'frames' ? framesCsv(recording) : repetitionsCsv({ ...recording, limits });
+      const text =
+        rows === 'frames'
+          ? framesCsv({ ...recording, track: recording.observed })
+          : repetitionsCsv({ ...recording, limits });
       adapters.saveFile(`overfoot-${rows}-${dayOf(adapters.now())}.csv`, text);
     },
     show: (screen) => {
@@ -285,6 +355,10 @@ export function createApp(adapters: Adapters): App {
       if (get().screen !== 'tracking') forgetTracker();
     },
   };
+}
+
+function isBlank({ limitsSet, remarks, cues, reviewed }: AppState['review']): boolean {
+  return limitsSet.length + remarks.length + cues.length === 0 && reviewed === null;
 }
 
 /** For a file's name, which holds nothing else that could tell whose it is. */

@@ -16,6 +16,7 @@ import { StartScreen } from '../screens/start/StartScreen';
 import { TrackingScreen } from '../screens/tracking/TrackingScreen';
 import { openRepository } from '../storage/openRepository';
 import { AppProvider, useAppState } from './AppContext';
+import { browserReviewer } from './review/browserReviewer';
 import { createApp } from './createApp';
 import { fetchExample } from './fetchExample';
 import { HomeProvider } from './home/HomeContext';
@@ -41,8 +42,10 @@ const app = createApp({
   fetchExample: () => fetchExample(`${baseUrl}example/`),
   saveFile,
   weights: poseWeights,
+  reviewer: browserReviewer,
   newId: () => crypto.randomUUID(),
   now: () => new Date(),
+  later: (call) => setTimeout(call, 0),
 });
 
 /** One for all of the page: where the device keeps nothing, what is in memory must be the same everywhere. */

@@ -2,10 +2,13 @@ import type { VideoFacts } from '../frames/frameSource';
 import { shortfallSentence } from '../frames/shortfallSentence';
 import { frameCount, type KeypointTrack } from '../keypoints/keypointTrack';
 import type { PoseDevice, PoseModel } from '../keypoints/poseModel';
-import { measureSet, type SetMeasurement, type SetSetup } from '../measurement/measureSet';
+import type { Correction } from '../correction/correction';
+import { measureCorrected, type CorrectedMeasurement } from '../correction/measureCorrected';
+import type { SetSetup } from '../measurement/measureSet';
 import type { Measurement } from '../measurement/measurement';
 import type { Limits } from '../protocol/limits';
 import { judge, type Judgement } from '../scoring/judge';
+import { emptyReview, type SessionReview } from '../session/reviewSchema';
 import { parseSession } from '../session/parseSession';
 import type { SessionDocument } from '../session/sessionDocument';
 import { sessionTrack } from '../session/sessionTrack';
@@ -15,7 +18,7 @@ export type RecordingOrigin = 'example' | 'video' | 'session';
 /**
  * A recording with all that is known a frame. It lives beside the store, not in it; it is replaced, never changed.
  */
-export interface Recording {
+export interface Recording extends Readonly<CorrectedMeasurement> {
   readonly origin: RecordingOrigin;
   /** Name of the file that it came from; shown, never saved. */
   readonly fileName: string;
@@ -27,13 +30,16 @@ export interface Recording {
   readonly note: string;
   /** What to tell when the file gave fewer frames than it announced; null where it gave all. */
   readonly shortfall: string | null;
-  readonly track: KeypointTrack;
-  readonly measurement: SetMeasurement;
+  /** The joints as they were seen; `track` is what was measured, with corrections. */
+  readonly observed: KeypointTrack;
+  /** Task and leg before any correction. */
+  readonly setup: SetSetup;
 }
 
 /** A recording that was tracked just now. */
 export function trackedRecording(
-  parts: Pick<Recording, 'origin' | 'video' | 'note' | 'track'> & {
+  parts: Pick<Recording, 'origin' | 'video' | 'note' | 'observed'> & {
+    corrections: readonly Correction[];
     facts: VideoFacts;
     setup: SetSetup;
     size: PoseModel;
@@ -41,7 +47,7 @@ export function trackedRecording(
     weights: string;
   },
 ): Recording {
-  const { origin, video, note, track, facts, setup, size, device, weights } = parts;
+  const { origin, video, note, observed, facts, setup, size, device, weights } = parts;
   return {
     origin,
     fileName: facts.fileName,
@@ -49,10 +55,20 @@ export function trackedRecording(
     videoFacts: sessionFacts(facts),
     model: { name: 'BlazePose', size, weights, backend: device.backend },
     note,
-    shortfall: shortfallSentence(facts, frameCount(track)),
-    track,
-    measurement: measureSet(track, setup),
+    shortfall: shortfallSentence(facts, frameCount(observed)),
+    observed,
+    setup,
+    ...measureCorrected(observed, setup, parts.corrections),
   };
+}
+
+/** A recording with what its document holds beside it. */
+export interface OpenedSession {
+  recording: Recording;
+  document: SessionDocument;
+  limits: Limits;
+  corrections: readonly Correction[];
+  review: SessionReview;
 }
 
 /**
@@ -63,11 +79,15 @@ export function trackedRecording(
 export function sessionRecording(
   text: string,
   { origin, fileName, video }: Pick<Recording, 'origin' | 'fileName' | 'video'>,
-): { recording: Recording; limits: Limits } {
+): OpenedSession {
   const document = parseSession(text);
-  const track = sessionTrack(document);
+  const observed = sessionTrack(document);
+  const { setup, limits, corrections = [], review = emptyReview } = document;
   return {
-    limits: document.limits,
+    document,
+    limits,
+    corrections,
+    review,
     recording: {
       origin,
       fileName,
@@ -76,15 +96,20 @@ export function sessionRecording(
       model: document.observed.model,
       note: document.note,
       shortfall: null,
-      track,
-      measurement: measureSet(track, document.setup),
+      observed,
+      setup,
+      ...measureCorrected(observed, setup, corrections),
     },
   };
 }
 
-/** The same joints, measured for another task or side. */
-export function measuredAgain(recording: Recording, setup: SetSetup): Recording {
-  return { ...recording, measurement: measureSet(recording.track, setup) };
+/** The same joints, measured with other corrections or for another task. */
+export function measuredAgain(
+  recording: Recording,
+  setup: SetSetup,
+  corrections: readonly Correction[],
+): Recording {
+  return { ...recording, setup, ...measureCorrected(recording.observed, setup, corrections) };
 }
 
 /** One judgement a repetition, in their order. */

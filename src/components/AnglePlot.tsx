@@ -2,6 +2,7 @@ import { useMemo, useState, type PointerEvent, type ReactNode } from 'react';
 import type { Measurement } from '../measurement/measurement';
 import type { Limits } from '../protocol/limits';
 import type { Judgement } from '../scoring/judge';
+import { EdgeHandles, type PlotEdges } from './EdgeHandles';
 import './plot.css';
 import { PlotPicture } from './PlotPicture';
 import { plotMargins, plotScales } from './plotScales';
@@ -18,13 +19,25 @@ interface Props {
   timeMs: number;
   onSeek: (timeMs: number) => void;
   onSelect: (index: number) => void;
+  /** Start and end of the selected repetition, where they can be moved. */
+  edges?: PlotEdges | null;
   /** Stands at the end of the head line. */
   children?: ReactNode;
 }
 
 /** Knee angle over time with the lane, the repetitions below it, and the video's time; a press moves the video. */
 export function AnglePlot(props: Props) {
-  const { measurement, limits, judgements, selected, timeMs, onSeek, onSelect, children } = props;
+  const {
+    measurement,
+    limits,
+    judgements,
+    selected,
+    timeMs,
+    onSeek,
+    onSelect,
+    edges = null,
+    children,
+  } = props;
   const [area, { width, height }] = useSize<HTMLDivElement>();
   const [hoverMs, setHoverMs] = useState<number | null>(null);
   const scales = useMemo(
@@ -47,41 +60,44 @@ export function AnglePlot(props: Props) {
         <span className="plot-readout number">{readoutAt(measurement, hoverMs ?? timeMs)}</span>
         {children}
       </header>
-      <div
-        ref={area}
-        className="plot-area"
-        role="slider"
-        tabIndex={0}
-        aria-label="Time in the video"
-        aria-valuemin={Math.round(startMs)}
-        aria-valuemax={Math.round(endMs)}
-        aria-valuenow={Math.round(timeMs)}
-        aria-valuetext={readoutAt(measurement, timeMs)}
-        onPointerDown={(event) => {
-          event.currentTarget.setPointerCapture(event.pointerId);
-          onSeek(timeUnder(event));
-        }}
-        onPointerMove={(event) => {
-          setHoverMs(timeUnder(event));
-          if (event.buttons === 1) onSeek(timeUnder(event));
-        }}
-        onPointerLeave={() => setHoverMs(null)}
-      >
-        <svg className="plot-svg" width={width} height={height} aria-hidden="true">
-          {width > 0 && (
-            <PlotPicture {...{ measurement, limits, judgements, selected, scales, width, height }} />
-          )}
-          {hoverMs !== null && (
-            <line
-              className="plot-hover"
-              x1={scales.x(hoverMs)}
-              x2={scales.x(hoverMs)}
-              y1={plotMargins.top}
-              y2={height - plotMargins.bottom}
-            />
-          )}
-          <line className="plot-cursor" x1={cursor} x2={cursor} y1={0} y2={height - plotMargins.bottom} />
-        </svg>
+      <div className="plot-frame">
+        <div
+          ref={area}
+          className="plot-area"
+          role="slider"
+          tabIndex={0}
+          aria-label="Time in the video"
+          aria-valuemin={Math.round(startMs)}
+          aria-valuemax={Math.round(endMs)}
+          aria-valuenow={Math.round(timeMs)}
+          aria-valuetext={readoutAt(measurement, timeMs)}
+          onPointerDown={(event) => {
+            event.currentTarget.setPointerCapture(event.pointerId);
+            onSeek(timeUnder(event));
+          }}
+          onPointerMove={(event) => {
+            setHoverMs(timeUnder(event));
+            if (event.buttons === 1) onSeek(timeUnder(event));
+          }}
+          onPointerLeave={() => setHoverMs(null)}
+        >
+          <svg className="plot-svg" width={width} height={height} aria-hidden="true">
+            {width > 0 && (
+              <PlotPicture {...{ measurement, limits, judgements, selected, scales, width, height }} />
+            )}
+            {hoverMs !== null && (
+              <line
+                className="plot-hover"
+                x1={scales.x(hoverMs)}
+                x2={scales.x(hoverMs)}
+                y1={plotMargins.top}
+                y2={height - plotMargins.bottom}
+              />
+            )}
+            <line className="plot-cursor" x1={cursor} x2={cursor} y1={0} y2={height - plotMargins.bottom} />
+          </svg>
+        </div>
+        {edges !== null && width > 0 && <EdgeHandles {...{ edges, scales, onSeek }} />}
       </div>
       <RepetitionStrip
         repetitions={repetitions}

@@ -4,7 +4,7 @@ import { bandAt } from '../drawing/bandAt';
 import { nearestFrame } from '../drawing/nearestFrame';
 import { formatAngle } from '../words/formatAngle';
 import { reasonWords } from '../words/reasonWords';
-import { formatTime } from './formatTime';
+import { formatTime } from '../words/formatTime';
 import { shortAngle } from '../words/formatWithBand';
 
 /** The knee angle at a time with its band, or why there is none. */

@@ -14,6 +14,8 @@ interface Row {
   measurement: Measurement;
   limits: Limits;
   note: string;
+  excluded: string | null;
+  isByHand: boolean;
 }
 
 type Column = readonly [name: string, cell: (row: Row) => Cell];
@@ -22,11 +24,23 @@ type Column = readonly [name: string, cell: (row: Row) => Cell];
  * The repetitions of a recording as CSV, one a row; docs/data-out.md says what each column means.
  *
  * @param note  for demo data: that it is invented
+ * @param excluded  one a repetition: why it does not count; null where it counts
+ * @param handMade  one a repetition: whether its times or a joint in it were set by hand
  */
-export function repetitionsCsv(parts: Pick<Row, 'measurement' | 'limits' | 'note'>): string {
-  const { measurement, limits } = parts;
-  const rows = measurement.repetitions.map((repetition) => {
-    const row: Row = { ...parts, repetition, judgement: judge(repetition, measurement, limits) };
+export function repetitionsCsv(
+  parts: Pick<Row, 'measurement' | 'limits' | 'note'> & {
+    excluded?: readonly (string | null)[];
+    handMade?: readonly boolean[];
+  },
+): string {
+  const { measurement, limits, note, excluded = [], handMade = [] } = parts;
+  const rows = measurement.repetitions.map((repetition, index) => {
+    const row: Row = {
+      ...{ measurement, limits, note, repetition },
+      judgement: judge(repetition, measurement, limits),
+      excluded: excluded[index] ?? null,
+      isByHand: handMade[index] ?? false,
+    };
     return columns.map(([, cell]) => cell(row));
   });
   return csvText(
@@ -134,6 +148,8 @@ const columns: readonly Column[] = [
   ['turning_s', ({ repetition }) => seconds(repetition.events.bottomMs)],
   ['seat_contact_s', ({ repetition }) => seconds(repetition.events.seatContactMs)],
   ['end_s', ({ repetition }) => seconds(repetition.events.endMs)],
+  ['excluded_because', ({ excluded }) => excluded],
+  ['corrected_by_hand', ({ isByHand }) => (isByHand ? 'yes' : null)],
   ['measuring_version', ({ measurement }) => measurement.version],
   ['note', ({ note }) => note],
 ];

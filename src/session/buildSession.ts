@@ -60,21 +60,30 @@ export function buildSession({
       score: rounded(track.score, 3),
     },
     ...(corrections.length > 0 ? { corrections: [...corrections] } : {}),
-    derived: {
-      measuringVersion: measurement.version,
-      rateHz: measurement.rateHz,
-      startMs: measurement.timesMs[0] ?? 0,
-      legLengthPx: measurement.legLengthPx,
-      view: measurement.view,
-      kneeAngleDeg: curveToDocument(measurement.kneeAngleDeg),
-      kneeDeviation: curveToDocument(measurement.kneeDeviation),
-      repetitions: measurement.repetitions.map((repetition, index) => ({
-        ...repetition,
-        ...withReason(excluded[index]),
-        judgement: judge(repetition, measurement, limits),
-      })),
-    },
+    derived: deriveSession(measurement, limits, excluded),
     ...(review === undefined ? {} : { review }),
+  };
+}
+
+/** The part of a session document that follows from the rest. */
+export function deriveSession(
+  measurement: Measurement,
+  limits: Limits,
+  excluded: readonly (string | null)[],
+): SessionDocument['derived'] {
+  return {
+    measuringVersion: measurement.version,
+    rateHz: measurement.rateHz,
+    startMs: measurement.timesMs[0] ?? 0,
+    legLengthPx: measurement.legLengthPx,
+    view: measurement.view,
+    kneeAngleDeg: curveToDocument(measurement.kneeAngleDeg),
+    kneeDeviation: curveToDocument(measurement.kneeDeviation),
+    repetitions: measurement.repetitions.map((repetition, index) => ({
+      ...repetition,
+      ...withReason(excluded[index]),
+      judgement: judge(repetition, measurement, limits),
+    })),
   };
 }
 

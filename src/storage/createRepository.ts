@@ -70,6 +70,15 @@ export function createRepository({
         return session === null ? null : { session, facts: await findFacts(id) };
       },
       save: async (session, beside) => records.apply(savingSession(session, beside)),
+      async update(session) {
+        const checked = readSession(session);
+        const { id, setup } = checked;
+        const facts: SessionFacts = { ...(await findFacts(id)), task: setup.task };
+        await records.apply([
+          { replace: 'sessions', key: id, value: checked },
+          { replace: 'facts', key: id, value: facts },
+        ]);
+      },
       async replaceFromVideo(session) {
         const checked = readSession(session);
         const { id } = checked;

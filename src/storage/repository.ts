@@ -75,6 +75,8 @@ export interface Repository {
       session: SessionDocument,
       beside: Pick<SessionFacts, 'visitId' | 'video' | 'fromVideo'>,
     ): Promise<void>;
+    /** Puts a session that was reviewed in the place of the one with the same id; what is kept beside it stays. */
+    update(session: SessionDocument): Promise<void>;
     /** Puts a session that was tracked from its video in the place of the one with the same id. */
     replaceFromVideo(session: SessionDocument): Promise<void>;
     /** Calls tracking from the video off, or asks for it again; rows tracked so far go. */

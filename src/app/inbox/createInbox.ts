@@ -1,5 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { InboxVisit, SetReading } from '../../inbox/inboxVisit';
+import type { SessionDocument } from '../../session/sessionDocument';
 import type { SessionFacts } from '../../storage/keptSchemas';
 import type { OpenedRepository } from '../../storage/openRepository';
 import type { Repository } from '../../storage/repository';
@@ -9,6 +10,8 @@ import { explainProblem } from '../explainProblem';
 import { initialInboxState, type InboxState, type Removal } from './inboxState';
 import { listVisits } from './listVisits';
 import { readSet } from './readSet';
+import { reviewOnto } from '../review/reviewOnto';
+import { reviewVisit } from './reviewVisit';
 import { createRemovals, type RemovalNotes } from './removals';
 
 /** What the inbox needs from the world around it; tests hand in plain objects. */
@@ -67,6 +70,22 @@ export function createInbox(adapters: InboxAdapters): Inbox {
     onProblem: (problem) => set({ problem }),
   });
 
+  /** A set that was measured from its video meanwhile keeps the newer joints, measured with what the review says. */
+  const saveReviewed = async (session: SessionDocument, fromVideo: SessionFacts['fromVideo']) => {
+    const { sessions } = await repository();
+    known.delete(session.id);
+    const now = fromVideo === 'waiting' ? await sessions.find(session.id) : null;
+    const isNewer = now !== null && now.facts.fromVideo !== fromVideo;
+    await sessions.update(isNewer ? reviewOnto(now.session, session) : session);
+  };
+  const readOther = async (sessionId: string) => {
+    const { sessions, videos } = await repository();
+    const other = await sessions.find(sessionId);
+    if (other === null) throw storageProblem('missing');
+    const name = other.facts.video;
+    const video = name === null ? null : await videos.read(name).catch(() => null);
+    return { sessionText: JSON.stringify(other.session), video };
+  };
   const open = async (): Promise<Repository | null> => {
     try {
       const { repository, problem } = await openRepository();
@@ -133,7 +152,11 @@ export function createInbox(adapters: InboxAdapters): Inbox {
         const video =
           kept.facts.video === null ? null : await videos.read(kept.facts.video).catch(() => null);
         if (!isShown) return;
-        app.openKept(JSON.stringify(kept.session), title, video);
+        app.openKept(JSON.stringify(kept.session), title, video, {
+          visit: reviewVisit(get().visits ?? [], sessionId),
+          save: (session) => saveReviewed(session, kept.facts.fromVideo),
+          readOther,
+        });
         const { problem } = app.store.getState();
         app.dismissProblem(); // What goes wrong there is told here.
         set({ problem });

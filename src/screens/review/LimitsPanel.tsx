@@ -22,7 +22,7 @@ export function LimitsPanel() {
         <Button
           className="button button-quiet no-print"
           isDisabled={past.length === 0 && movingFrom === null}
-          onPress={app.undoLimits}
+          onPress={app.undo}
         >
           Undo
         </Button>

@@ -1,8 +1,9 @@
-import { useAppState } from '../../app/AppContext';
+import { useApp, useAppState } from '../../app/AppContext';
 import { AnglePlot } from '../../components/AnglePlot';
 import type { Measurement } from '../../measurement/measurement';
 import type { Playhead } from './playhead';
 import { usePlayhead } from './usePlayhead';
+import { middleMs } from './correctionChoices';
 import { viewSentence } from './viewSentence';
 
 interface Props {
@@ -13,14 +14,27 @@ interface Props {
 
 /** The plot, following the video, and what its angles rest on. */
 export function PlotOverTime({ measurement, playhead, onSelect }: Props) {
+  const app = useApp();
   const limits = useAppState((state) => state.limits.present);
   const judgements = useAppState((state) => state.judgements);
   const selected = useAppState((state) => state.selected);
   const timeMs = usePlayhead(playhead, (state) => state.timeMs);
+  const shown = selected === null ? undefined : measurement.repetitions[selected];
+  const edges =
+    shown === undefined || selected === null
+      ? null
+      : {
+          number: shown.number,
+          startMs: measurement.timesMs[shown.loadedFrom]!,
+          endMs: measurement.timesMs[shown.loadedTo]!,
+          stepMs: 1000 / measurement.rateHz,
+          onMove: (edge: 'start' | 'end', toMs: number) =>
+            app.correct({ kind: 'move-edge', atMs: middleMs(measurement, selected), edge, toMs }),
+        };
   return (
     <div className="card review-plot">
       <AnglePlot
-        {...{ measurement, limits, judgements, selected, timeMs, onSelect, onSeek: playhead.seek }}
+        {...{ measurement, limits, judgements, selected, timeMs, onSelect, edges, onSeek: playhead.seek }}
       />
       <p className="small soft">{viewSentence(measurement)}</p>
     </div>

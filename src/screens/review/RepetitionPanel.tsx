@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { Button } from 'react-aria-components';
 import type { useRecording } from '../../app/AppContext';
 import { longAngle, longDeviation, shortCm } from '../../words/formatWithBand';
-import { formatTime } from '../../components/formatTime';
+import { formatTime } from '../../words/formatTime';
 import { tempo } from '../../words/tempo';
 import { VerdictLabel } from '../../components/VerdictLabel';
 import type { Extreme, MeasuredRepetition, Setup } from '../../measurement/measurement';

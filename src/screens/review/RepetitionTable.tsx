@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'react';
 import { Cell, Column, Row, Table, TableBody, TableHeader } from 'react-aria-components';
 import { shortAngle, shortDeviation } from '../../words/formatWithBand';
-import { formatTime } from '../../components/formatTime';
+import { formatTime } from '../../words/formatTime';
 import { formatTempo, tempo } from '../../words/tempo';
 import { useMediaQuery } from '../../components/useMediaQuery';
 import { VerdictLabel } from '../../components/VerdictLabel';

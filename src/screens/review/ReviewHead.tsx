@@ -4,6 +4,8 @@ import type { AppState } from '../../app/appState';
 import { AppMark } from '../../components/AppMark';
 import { TaskChoice } from '../../components/TaskChoice';
 import { sides, type Side } from '../../protocol/side';
+import { CorrectionsPanel } from './CorrectionsPanel';
+import { KeepingLine } from './KeepingLine';
 import { TableMenu } from './TableMenu';
 
 /** What is shown, measured as what, and what can be done with it. */
@@ -32,6 +34,8 @@ export function ReviewHead({ recording }: { recording: NonNullable<ReturnType<ty
           ))}
         </RadioGroup>
       </div>
+      <KeepingLine />
+      <CorrectionsPanel />
       <div className="review-actions no-print">
         <Button className="button" onPress={() => app.show(backTo)}>
           {backWords[backTo]}

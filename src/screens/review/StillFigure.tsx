@@ -1,5 +1,5 @@
 import type { useRecording } from '../../app/AppContext';
-import { formatTime } from '../../components/formatTime';
+import { formatTime } from '../../words/formatTime';
 import type { Limits } from '../../protocol/limits';
 import { WorstStill } from './WorstStill';
 import type { StillMoment } from './stillMoment';

@@ -1,5 +1,5 @@
 import { Button } from 'react-aria-components';
-import { formatTime } from '../../components/formatTime';
+import { formatTime } from '../../words/formatTime';
 import { Terms } from '../../components/Terms';
 import type { Playhead } from './playhead';
 import { usePlayhead } from './usePlayhead';

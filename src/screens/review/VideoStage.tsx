@@ -7,19 +7,27 @@ import { placePicture } from '../../drawing/placePicture';
 import type { Limits } from '../../protocol/limits';
 import type { Playhead } from './playhead';
 import { AttachVideo } from './AttachVideo';
+import { JointHandles } from './JointHandles';
+import { legPart } from '../../drawing/legPart';
 
 interface Props {
   recording: NonNullable<ReturnType<typeof useRecording>>;
   limits: Limits;
   playhead: Playhead;
+  /** Whether the joints in the shown frame can be moved. */
+  hasHandles?: boolean;
+  /** Whether the leg fills the stage. */
+  isNear?: boolean;
 }
 
 /** The video, as near as shows the whole person, with leg and lane drawn over it; without the video, the drawing stands on a dark stage. */
-export function VideoStage({ recording, limits, playhead }: Props) {
+export function VideoStage({ recording, limits, playhead, hasHandles = false, isNear = false }: Props) {
   const { video, track } = recording;
   const [stage, { width, height }] = useSize<HTMLDivElement>();
-  const person = useMemo(() => personBox(track), [track]);
-  const shown = placePicture(track, person, { width, height });
+  const { isMirrored, measurement } = recording;
+  const { side } = measurement.setup;
+  const part = useMemo(() => (isNear ? legPart(track, side) : personBox(track)), [track, side, isNear]);
+  const shown = placePicture(track, part, { width, height });
   return (
     <div
       ref={stage}
@@ -27,15 +35,16 @@ export function VideoStage({ recording, limits, playhead }: Props) {
       style={{ '--picture': `${track.widthPx} / ${track.heightPx}` } as object}
     >
       <div className="stage-picture" style={shown}>
-        {video !== null && <Picture video={video} playhead={playhead} />}
+        {video !== null && <Picture {...{ video, playhead, isMirrored }} />}
         <Overlay {...{ recording, limits, playhead }} width={shown.width} height={shown.height} />
+        {hasHandles && <JointHandles recording={recording} playhead={playhead} />}
       </div>
       {video === null && <AttachVideo />}
     </div>
   );
 }
 
-function Picture({ video, playhead }: { video: File; playhead: Playhead }) {
+function Picture({ video, playhead, isMirrored }: { video: File; playhead: Playhead; isMirrored: boolean }) {
   const element = useRef<HTMLVideoElement>(null);
   const [isBroken, setIsBroken] = useState(false);
   useEffect(() => {
@@ -54,6 +63,7 @@ function Picture({ video, playhead }: { video: File; playhead: Playhead }) {
     <>
       <video
         ref={element}
+        className={isMirrored ? 'mirrored' : ''}
         muted
         playsInline
         preload="auto"

@@ -17,7 +17,7 @@ interface Props {
 
 /** The leg at one instant, cut out of the video, with its lines; without the video, the lines alone. */
 export function WorstStill({ recording, limits, timeMs }: Props) {
-  const { video, track, measurement } = recording;
+  const { video, track, measurement, isMirrored } = recording;
   const [frame, { width, height }] = useSize<HTMLDivElement>();
   const canvas = useRef<HTMLCanvasElement>(null);
   const reader = useRef<StillReader>(null);
@@ -44,7 +44,12 @@ export function WorstStill({ recording, limits, timeMs }: Props) {
       target.height = Math.round(height * devicePixelRatio);
       const scale = target.width / box.width;
       context.setTransform(scale, 0, 0, scale, -box.x * scale, -box.y * scale);
-      if (picture !== null) context.drawImage(picture, 0, 0, track.widthPx, track.heightPx);
+      if (picture !== null) {
+        context.save();
+        if (isMirrored) context.transform(-1, 0, 0, 1, track.widthPx, 0);
+        context.drawImage(picture, 0, 0, track.widthPx, track.heightPx);
+        context.restore();
+      }
       drawLegAt(context, { track, measurement, limits }, timeMs, box.width / width);
       setHasFailed(picture === null && video !== null);
     };
@@ -55,7 +60,7 @@ export function WorstStill({ recording, limits, timeMs }: Props) {
         (picture) => draw(picture),
         () => draw(null),
       );
-  }, [video, track, measurement, limits, timeMs, width, height]);
+  }, [video, track, measurement, isMirrored, limits, timeMs, width, height]);
 
   return (
     <div ref={frame} className="still">

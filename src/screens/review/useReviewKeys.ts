@@ -3,15 +3,22 @@ import type { App } from '../../app/createApp';
 import type { Playhead } from './playhead';
 
 /** Where keys have a meaning of their own. */
-const ownKeys = 'input, select, textarea, [role="radio"], [role="listbox"], [role="option"], [role="dialog"]';
+const ownKeys =
+  'input, select, textarea, [role="radio"], [role="listbox"], [role="option"], [role="dialog"], [role="menu"], [role="tab"], [data-own-keys]';
 
-/** Keys of the review: Space plays, left and right step a frame, up and down change the repetition, Ctrl+Z undoes. */
+/** Keys of the review: Space plays, left and right step a frame, up and down change the repetition, Ctrl+Z undoes, Ctrl+Shift+Z or
+ * Ctrl+Y redoes. */
 export function useReviewKeys(app: App, playhead: Playhead, onSelect: (index: number) => void): void {
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       const target = event.target instanceof Element ? event.target : document.body;
-      if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z' && !event.shiftKey) {
-        app.undoLimits();
+      const withControl = event.ctrlKey || event.metaKey;
+      const key = event.key.toLowerCase();
+      if (target.closest('input[type="text"], textarea') !== null && !isNumber(target)) return;
+      if (withControl && key === 'z' && !event.shiftKey) {
+        app.undo();
+      } else if (withControl && (key === 'y' || key === 'z')) {
+        app.redo();
       } else if (event.ctrlKey || event.metaKey || event.altKey || target.closest(ownKeys) !== null) {
         return;
       } else if (event.key === ' ' && target.closest('button, a') === null) {
@@ -34,4 +41,9 @@ export function useReviewKeys(app: App, playhead: Playhead, onSelect: (index: nu
     window.addEventListener('keydown', onKey, { capture: true });
     return () => window.removeEventListener('keydown', onKey, { capture: true });
   }, [app, playhead, onSelect]);
+}
+
+/** A limit's number field: Ctrl+Z there means the limit, not its digits. */
+function isNumber(target: Element): boolean {
+  return target.classList.contains('number-input');
 }

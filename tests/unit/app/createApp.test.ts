@@ -219,7 +219,7 @@ describe('setSide(side), setTask(task)', () => {
   });
 });
 
-describe('moveLimit(change), endLimitMove(), undoLimits(), resetLimits()', () => {
+describe('moveLimit(change), endLimitMove(), undo(), resetLimits()', () => {
   const verdicts = (state: ReturnType<typeof start>['state']) =>
     state().judgements.map(({ verdict }) => verdict);
 
@@ -234,7 +234,7 @@ describe('moveLimit(change), endLimitMove(), undoLimits(), resetLimits()', () =>
     expect(state().judgements).toEqual(judgeAll(app.recording()!.measurement, state().limits.present));
     const changed = after.filter((verdict, index) => verdict !== before[index]).length;
     expect(state().changedVerdicts).toBe(changed);
-    app.undoLimits();
+    app.undo();
     expect(verdicts(state)).toEqual(before);
     expect(state().limits.present.kneeInwardDeg).toBe(10);
     expect(state().changedVerdicts).toBe(changed);
@@ -246,14 +246,14 @@ describe('moveLimit(change), endLimitMove(), undoLimits(), resetLimits()', () =>
     app.endLimitMove();
     app.resetLimits();
     expect(state().limits.present).toEqual({ kneeInwardDeg: 10, kneeOutwardDeg: 10 });
-    app.undoLimits();
+    app.undo();
     expect(state().limits.present).toEqual({ kneeInwardDeg: 10, kneeOutwardDeg: 4 });
   });
 
   it('change nothing where there is nothing to undo', async () => {
     const { app, state } = await tracked();
     const before = state().limits;
-    app.undoLimits();
+    app.undo();
     expect(state().limits).toBe(before);
   });
 });

@@ -94,8 +94,10 @@ export function fakeAdapters(): { adapters: Adapters; world: FakeWorld } {
     fetchExample: () => Promise.resolve({ sessionText, video: new File(['x'], 'example.mp4') }),
     saveFile: (fileName, text) => world.saved.push({ fileName, text }),
     weights: 'made-up 4.5.6',
+    reviewer: { read: () => 'T1', write: () => undefined },
     newId: () => '7f0c2c3e-51d4-4a39-8c53-0d9a4be4d1c2',
     now: () => new Date('2026-05-06T07:08:09Z'),
+    later: (call) => call(),
   };
   return { adapters, world };
 }

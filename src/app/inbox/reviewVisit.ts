@@ -1,0 +1,28 @@
+import type { InboxVisit } from '../../inbox/inboxVisit';
+import { holdIds } from '../../protocol/holds';
+import type { ReviewVisit } from '../review/keptReview';
+
+/** Recordings offered to be looked at beside another. */
+const mostOthers = 30;
+
+/** What a review needs of the visit that a session belongs to; null for one that belongs to none. */
+export function reviewVisit(visits: readonly InboxVisit[], sessionId: string): ReviewVisit | null {
+  const visit = visits.find(({ sets }) => sets.some(({ line }) => line.sessionId === sessionId));
+  const line = visit?.sets.find((set) => set.line.sessionId === sessionId)?.line;
+  if (visit === undefined || line === undefined || visit.kind !== 'visit') return null;
+  const { painBefore, painAfter, painLimit, effort, remark, patient } = visit;
+  const ofPatient = visits.filter(
+    (other) => other.id === visit.id || (patient !== '' && other.patient === patient),
+  );
+  const others = ofPatient.flatMap(({ startedAt, sets }) =>
+    sets.flatMap(({ line: other, reading }) => {
+      const isHold = (holdIds as readonly string[]).includes(other.task);
+      if (other.sessionId === null || other.sessionId === sessionId || isHold) return [];
+      if (other.task !== line.task || reading.state !== 'read') return [];
+      const day = startedAt.slice(0, 10);
+      const title = `${day}, ${other.side} leg, set ${other.number}`;
+      return [{ sessionId: other.sessionId, title, isOtherSide: other.side !== line.side }];
+    }),
+  );
+  return { painBefore, painAfter, painLimit, effort, remark, line, others: others.slice(0, mostOthers) };
+}

@@ -1,0 +1,35 @@
+import type { SessionDocument } from '../../session/sessionDocument';
+import type { VisitSet } from '../../session/visitDocument';
+
+/** The home session that a recording belongs to, as far as a review needs it. */
+export interface ReviewVisit {
+  painBefore: number | null;
+  painAfter: number | null;
+  painLimit: number | null;
+  effort: number | null;
+  remark: string;
+  line: VisitSet;
+  /** Other recordings of the same patient, newest first, to be looked at beside this one. */
+  others: readonly OtherRecording[];
+}
+
+export interface OtherRecording {
+  sessionId: string;
+  title: string;
+  isOtherSide: boolean;
+}
+
+/** What of a session changes in a review. */
+export type ReviewedPart = Pick<SessionDocument, 'limits' | 'corrections' | 'review' | 'derived'>;
+
+/** Where a review is kept, and what stands around it. */
+export interface KeptReview {
+  visit: ReviewVisit | null;
+  /** Puts the part in the place of what was kept; rejects with an error whose message can be shown. */
+  save: (session: SessionDocument) => Promise<void>;
+  /** Reads another recording of the same patient, with its video where there is one. */
+  readOther: (sessionId: string) => Promise<{ sessionText: string; video: File | null }>;
+}
+
+/** Whether what is set in a review is kept. */
+export type KeepingState = { state: 'not-kept' | 'kept' | 'saving' } | { state: 'failed'; sentence: string };

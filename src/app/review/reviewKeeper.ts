@@ -1,0 +1,73 @@
+import { deriveSession } from '../../session/buildSession';
+import type { SessionDocument } from '../../session/sessionDocument';
+import type { AppState } from '../appState';
+import { explainProblem } from '../explainProblem';
+import type { Recording } from '../recording';
+import type { KeptReview } from './keptReview';
+
+/** Keeps a review as it goes on: one saving at a time, and what came meanwhile in the next. */
+export interface ReviewKeeper {
+  begin(kept: KeptReview | null, document: SessionDocument | null): void;
+  /** To be called after every change. */
+  changed(): void;
+}
+
+/** @param later  calls once the page has drawn what was changed */
+export function createReviewKeeper(
+  get: () => AppState,
+  set: (part: Partial<AppState>) => void,
+  recording: () => Recording | null,
+  later: (call: () => void) => void,
+): ReviewKeeper {
+  let current: { kept: KeptReview; document: SessionDocument } | null = null;
+  let isSaving = false;
+  let isDue = false;
+
+  const save = async () => {
+    if (isSaving || current === null) return;
+    const mine = current;
+    isSaving = true;
+    isDue = false;
+    let keeping: AppState['keeping'] = { state: 'kept' };
+    try {
+      await mine.kept.save(reviewedSession(mine.document, get(), recording()));
+    } catch (error) {
+      keeping = { state: 'failed', sentence: explainProblem(error, 'be kept').sentence };
+    }
+    isSaving = false;
+    if (mine === current) set({ keeping });
+    if (isDue) void save();
+  };
+
+  return {
+    begin(kept, document) {
+      current = kept === null || document === null ? null : { kept, document };
+      set({ keeping: { state: current === null ? 'not-kept' : 'kept' } });
+    },
+    changed() {
+      if (current === null) return;
+      isDue = true;
+      set({ keeping: { state: 'saving' } });
+      later(() => void save());
+    },
+  };
+}
+
+/** The kept session with what the review made of it; what was observed stays untouched. */
+function reviewedSession(
+  { corrections: _, ...document }: SessionDocument,
+  { limits, corrections, review }: AppState,
+  recording: Recording | null,
+): SessionDocument {
+  if (recording === null) throw new Error('There is no recording to keep a review of.');
+  const { done } = corrections;
+  const { measurement, excluded, setup } = recording;
+  return {
+    ...document,
+    setup,
+    limits: limits.present,
+    ...(done.length > 0 ? { corrections: [...done] } : {}),
+    derived: deriveSession(measurement, limits.present, excluded),
+    review,
+  };
+}

@@ -1,0 +1,80 @@
+import { useState, type FormEvent } from 'react';
+import {
+  Button,
+  Dialog,
+  Heading,
+  Label,
+  Modal,
+  ModalOverlay,
+  Text,
+  TextArea,
+  TextField,
+} from 'react-aria-components';
+import './askText.css';
+
+interface Props {
+  isOpen: boolean;
+  onOpenChange: (isOpen: boolean) => void;
+  title: string;
+  label: string;
+  hint: string;
+  /** What the button that goes on says. */
+  answer: string;
+  maxLength: number;
+  /** What stands there at first. */
+  initial?: string;
+  /** Whether nothing at all is an answer too. */
+  mayBeEmpty?: boolean;
+  onAnswer: (text: string) => void;
+}
+
+/** Asks for a text before something is done. */
+export function AskText(props: Props) {
+  const { isOpen, onOpenChange, title } = props;
+  return (
+    <ModalOverlay className="ask-text-overlay" isOpen={isOpen} onOpenChange={onOpenChange} isDismissable>
+      <Modal className="ask-text-box">
+        <Dialog className="ask-text">
+          <Heading slot="title">{title}</Heading>
+          <Form {...props} />
+        </Dialog>
+      </Modal>
+    </ModalOverlay>
+  );
+}
+
+function Form({ onOpenChange, label, hint, answer, maxLength, initial = '', mayBeEmpty, onAnswer }: Props) {
+  const [text, setText] = useState(initial);
+  const isReady = mayBeEmpty === true || text.trim() !== '';
+  const submit = (event?: FormEvent) => {
+    event?.preventDefault();
+    if (!isReady) return;
+    onOpenChange(false);
+    onAnswer(text.trim());
+  };
+  return (
+    <form className="ask-text-form" onSubmit={submit}>
+      <TextField autoFocus value={text} onChange={setText} maxLength={maxLength} className="field">
+        <Label className="field-label">{label}</Label>
+        <TextArea
+          className="text-input"
+          rows={3}
+          onKeyDown={(event) => {
+            if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) submit();
+          }}
+        />
+        <Text slot="description" className="small soft">
+          {hint}
+        </Text>
+      </TextField>
+      <div className="ask-text-answers">
+        <Button className="button" onPress={() => onOpenChange(false)}>
+          Cancel
+        </Button>
+        <Button type="submit" className="button button-primary" isDisabled={!isReady}>
+          {answer}
+        </Button>
+      </div>
+    </form>
+  );
+}
