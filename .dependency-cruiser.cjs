@@ -55,6 +55,7 @@ const rooms = {
     'measurement',
     'protocol',
     'keypoints',
+    'session',
     'review',
     'drawing',
     'plan',

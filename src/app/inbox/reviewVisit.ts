@@ -1,5 +1,6 @@
 import type { InboxVisit } from '../../inbox/inboxVisit';
 import { holdIds } from '../../protocol/holds';
+import { formatAngle } from '../../words/formatAngle';
 import type { ReviewVisit } from '../review/keptReview';
 
 /** Recordings offered to be looked at beside another. */
@@ -24,5 +25,17 @@ export function reviewVisit(visits: readonly InboxVisit[], sessionId: string): R
       return [{ sessionId: other.sessionId, title, isOtherSide: other.side !== line.side }];
     }),
   );
-  return { painBefore, painAfter, painLimit, effort, remark, line, others: others.slice(0, mostOthers) };
+  const otherSide = otherSideWords(visit, line);
+  const feeling = { painBefore, painAfter, painLimit, effort, remark };
+  return { ...feeling, line, otherSide, others: others.slice(0, mostOthers) };
+}
+
+/** Score and usual peak of the same visit's last set of that task with the other leg. */
+function otherSideWords({ sets }: InboxVisit, line: ReviewVisit['line']): string | null {
+  const other = sets.findLast(({ line: { task, side } }) => task === line.task && side !== line.side);
+  if (other?.reading.state !== 'read') return null;
+  const { alignmentPct, peak } = other.reading.result;
+  if (alignmentPct === null) return 'not measured';
+  const score = `${Math.round(alignmentPct)} % within`;
+  return peak === null ? score : `${score}, usual peak ${formatAngle(peak.meanDeg)}`;
 }

@@ -9,6 +9,8 @@ export interface ReviewVisit {
   effort: number | null;
   remark: string;
   line: VisitSet;
+  /** What the other leg's last such set came to, in words; null where none is kept. */
+  otherSide: string | null;
   /** Other recordings of the same patient, newest first, to be looked at beside this one. */
   others: readonly OtherRecording[];
 }
@@ -18,9 +20,6 @@ export interface OtherRecording {
   title: string;
   isOtherSide: boolean;
 }
-
-/** What of a session changes in a review. */
-export type ReviewedPart = Pick<SessionDocument, 'limits' | 'corrections' | 'review' | 'derived'>;
 
 /** Where a review is kept, and what stands around it. */
 export interface KeptReview {

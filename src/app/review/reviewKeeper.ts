@@ -35,7 +35,7 @@ export function createReviewKeeper(
       keeping = { state: 'failed', sentence: explainProblem(error, 'be kept').sentence };
     }
     isSaving = false;
-    if (mine === current) set({ keeping });
+    if (mine === current) set({ keeping: isDue ? { state: 'saving' } : keeping });
     if (isDue) void save();
   };
 
@@ -55,7 +55,7 @@ export function createReviewKeeper(
 
 /** The kept session with what the review made of it; what was observed stays untouched. */
 function reviewedSession(
-  { corrections: _, ...document }: SessionDocument,
+  document: SessionDocument,
   { limits, corrections, review }: AppState,
   recording: Recording | null,
 ): SessionDocument {
@@ -66,7 +66,7 @@ function reviewedSession(
     ...document,
     setup,
     limits: limits.present,
-    ...(done.length > 0 ? { corrections: [...done] } : {}),
+    corrections: [...done],
     derived: deriveSession(measurement, limits.present, excluded),
     review,
   };

@@ -1,12 +1,14 @@
 import { Button } from 'react-aria-components';
 import { useApp, useAppState } from '../../app/AppContext';
 import { LimitSlider } from '../../components/LimitSlider';
+import { Signed } from './CorrectionsPanel';
 import { defaultLimits } from '../../protocol/limits';
 
 /** Where the lane's edges lie; moving one judges every repetition again at once. */
 export function LimitsPanel() {
   const app = useApp();
-  const { present, past, movingFrom } = useAppState((state) => state.limits);
+  const { present } = useAppState((state) => state.limits);
+  const lastSet = useAppState((state) => state.review.limitsSet.at(-1));
   const changed = useAppState((state) => state.changedVerdicts);
   const total = useAppState((state) => state.judgements.length);
   const isDefault =
@@ -19,13 +21,6 @@ export function LimitsPanel() {
         <span className="limits-status small" role="status">
           {changed === null ? '' : changedWords(changed, total)}
         </span>
-        <Button
-          className="button button-quiet no-print"
-          isDisabled={past.length === 0 && movingFrom === null}
-          onPress={app.undo}
-        >
-          Undo
-        </Button>
         <Button className="button button-quiet no-print" isDisabled={isDefault} onPress={app.resetLimits}>
           Reset
         </Button>
@@ -48,6 +43,12 @@ export function LimitsPanel() {
         Default inward {defaultLimits.kneeInwardDeg}°: more is called ‘dynamic valgus’ in a study of the
         lateral step-down (54 people). Outward {defaultLimits.kneeOutwardDeg}°: common practice, no published
         source.
+        {lastSet !== undefined && (
+          <>
+            {' '}
+            Set last: <Signed by={lastSet.by} at={lastSet.at} />
+          </>
+        )}
       </p>
     </section>
   );

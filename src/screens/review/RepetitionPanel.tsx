@@ -22,10 +22,20 @@ interface Props {
   /** False where the still stands elsewhere. */
   showsStill: boolean;
   onSeek: (timeMs: number) => void;
+  /** What else can be done with it. */
+  children?: ReactNode;
 }
 
 /** One repetition: the picture at its worst instant, and its numbers in words. */
-export function RepetitionPanel({ recording, repetition, judgement, limits, showsStill, onSeek }: Props) {
+export function RepetitionPanel({
+  recording,
+  repetition,
+  judgement,
+  limits,
+  showsStill,
+  onSeek,
+  children,
+}: Props) {
   const { setup } = recording.measurement;
   const moment = stillMoment(recording.measurement, repetition, judgement);
   return (
@@ -39,6 +49,7 @@ export function RepetitionPanel({ recording, repetition, judgement, limits, show
           <Button className="button no-print" onPress={() => onSeek(moment.timeMs)}>
             Go to this moment
           </Button>
+          {children}
         </header>
         {judgement.reason !== null && (
           <p>

@@ -1,75 +1,39 @@
 import { useEffect, useRef } from 'react';
-import { Cell, Column, Row, Table, TableBody, TableHeader } from 'react-aria-components';
-import { shortAngle, shortDeviation } from '../../words/formatWithBand';
-import { formatTime } from '../../words/formatTime';
-import { formatTempo, tempo } from '../../words/tempo';
+import { Cell, Column, Row, Table, TableBody, TableHeader, type SortDescriptor } from 'react-aria-components';
 import { useMediaQuery } from '../../components/useMediaQuery';
 import { VerdictLabel } from '../../components/VerdictLabel';
-import type { MeasuredRepetition, Measurement } from '../../measurement/measurement';
-import { findTask, type Task } from '../../protocol/tasks';
-import type { Judgement } from '../../scoring/judge';
-import { reasonWords } from '../../words/reasonWords';
+import type { Measurement } from '../../measurement/measurement';
+import type { RepetitionRow, SortKey } from '../../review/repetitionRow';
 import { completenessWords } from '../../words/completenessWords';
+import { formatTime } from '../../words/formatTime';
+import { reasonWords } from '../../words/reasonWords';
+import { tableColumns } from './tableColumns';
 
 interface Props {
   measurement: Measurement;
-  judgements: readonly Judgement[];
+  /** In the order in which they are shown. */
+  rows: readonly RepetitionRow[];
+  sort: { key: SortKey; direction: 'ascending' | 'descending' };
+  onSort: (sort: Props['sort']) => void;
+  /** Whether every measure has its column. */
+  hasAll: boolean;
   selected: number | null;
   /** The repetition in which the video stands; null between repetitions. */
   now: number | null;
   onSelect: (index: number) => void;
 }
 
-/** All repetitions with their verdicts and numbers; the selected row moves with the arrow keys. */
-export function RepetitionTable({ measurement, judgements, selected, now, onSelect }: Props) {
+/** Repetitions with their verdicts and numbers; the selected row moves with the arrow keys. */
+export function RepetitionTable(props: Props) {
+  const { measurement, rows, sort, onSort, hasAll, selected, now, onSelect } = props;
   const isNarrow = useMediaQuery('(width < 40rem), (56rem <= width < 80rem)');
   const box = useRef<HTMLDivElement>(null);
   useEffect(() => {
     // The rows come one drawing later than the table.
     const request = requestAnimationFrame(() => box.current !== null && showSelectedRow(box.current));
     return () => cancelAnimationFrame(request);
-  }, [selected, measurement]);
-  const { repetitions, setup, timesMs } = measurement;
-  const { shape } = findTask(setup.task);
-  const columns = [
-    { name: '#', isNumber: true },
-    { name: 'Time' },
-    { name: 'Verdict', isRowHeader: true },
-    { name: 'Score', isNumber: true },
-    { name: isNarrow ? 'Peak' : 'Peak angle', isNumber: true },
-    ...(isNarrow
-      ? []
-      : [
-          { name: 'Knee off line', isNumber: true },
-          { name: tempoHeads[shape], isNumber: true },
-        ]),
-  ];
-
-  const cells = (repetition: MeasuredRepetition, judgement: Judgement) => {
-    const { worst, alignmentScorePct } = judgement;
-    const lacking = completenessWords[repetition.completeness];
-    return [
-      repetition.number,
-      <>
-        {formatTime(timesMs[repetition.loadedFrom]!)}
-        {lacking !== null && <span className="table-lacking">{lacking.short}</span>}
-      </>,
-      <>
-        <VerdictLabel judgement={judgement} side={setup.side} isShort={isNarrow} />
-        {judgement.reason !== null && (
-          <span className="table-lacking">{reasonWords[judgement.reason].short}</span>
-        )}
-      </>,
-      alignmentScorePct === null ? '–' : `${Math.round(alignmentScorePct)} %`,
-      worst === null ? '–' : shortAngle(worst),
-      ...(isNarrow
-        ? []
-        : [
-            repetition.kneeDeviation === null ? '–' : shortDeviation(repetition.kneeDeviation),
-            formatTempo(tempo(repetition, shape)),
-          ]),
-    ];
-  };
+  }, [selected, measurement, rows]);
+  const columns = tableColumns(measurement, isNarrow, hasAll);
 
   return (
     <div ref={box} className="table-scroll">
@@ -79,49 +43,93 @@ export function RepetitionTable({ measurement, judgements, selected, now, onSele
         selectionMode="single"
         selectionBehavior="replace"
         selectedKeys={selected === null ? [] : [selected]}
+        sortDescriptor={{ column: sort.key, direction: sort.direction }}
+        onSortChange={({ column, direction }: SortDescriptor) =>
+          onSort({ key: column as SortKey, direction })
+        }
         onSelectionChange={(keys) => {
           const [key] = keys === 'all' ? [] : [...keys];
           if (typeof key === 'number') onSelect(key);
         }}
       >
         <TableHeader>
-          {columns.map(({ name, isNumber, isRowHeader }) => (
-            <Column key={name} isRowHeader={isRowHeader ?? false} className={isNumber ? 'table-number' : ''}>
-              {name}
+          {columns.map(({ id, name, isNumber, canSort }) => (
+            <Column
+              key={id}
+              id={id}
+              isRowHeader={id === 'verdict'}
+              allowsSorting={canSort}
+              className={isNumber ? 'table-number' : ''}
+            >
+              {({ sortDirection }) => (
+                <>
+                  {name}
+                  {sortDirection !== undefined && (
+                    <span aria-hidden="true">{sortDirection === 'ascending' ? ' ↑' : ' ↓'}</span>
+                  )}
+                </>
+              )}
             </Column>
           ))}
         </TableHeader>
-        <TableBody renderEmptyState={() => <p className="soft table-empty">No repetition was found.</p>}>
-          {repetitions.map((repetition, index) => {
-            const judgement = judgements[index];
-            if (judgement === undefined) return null;
-            return (
-              <Row
-                key={repetition.number}
-                id={index}
-                className={index === now ? 'table-row table-row-now' : 'table-row'}
-                textValue={`Repetition ${repetition.number}`}
-                onPress={() => onSelect(index)}
-              >
-                {cells(repetition, judgement).map((content, column) => (
-                  <Cell key={column} className={columns[column]?.isNumber ? 'table-number' : ''}>
-                    {content}
-                  </Cell>
-                ))}
-              </Row>
-            );
-          })}
+        <TableBody renderEmptyState={() => <p className="soft table-empty">No repetition to show.</p>}>
+          {rows.map((row) => (
+            <Row
+              key={row.index}
+              id={row.index}
+              className={rowClass(row, row.index === now)}
+              textValue={`Repetition ${row.number}`}
+              onPress={() => onSelect(row.index)}
+            >
+              {columns.map(({ id, isNumber, cell }) => (
+                <Cell key={id} className={isNumber ? 'table-number' : ''}>
+                  {id === 'time' ? (
+                    <TimeCell row={row} measurement={measurement} />
+                  ) : id === 'verdict' ? (
+                    <VerdictCell row={row} measurement={measurement} isShort={isNarrow} />
+                  ) : (
+                    cell(row)
+                  )}
+                </Cell>
+              ))}
+            </Row>
+          ))}
         </TableBody>
       </Table>
     </div>
   );
 }
 
-const tempoHeads: Record<Task['shape'], string> = {
-  rise: 'Rise / top / lowering',
-  dip: 'Down / up',
-  reach: 'Out / back',
-};
+type CellProps = { row: RepetitionRow; measurement: Measurement };
+
+function TimeCell({ row, measurement }: CellProps) {
+  const { completeness } = measurement.repetitions[row.index] ?? { completeness: 'complete' as const };
+  const lacking = completenessWords[completeness];
+  return (
+    <>
+      {formatTime(row.startMs)}
+      {lacking !== null && <span className="table-lacking">{lacking.short}</span>}
+      {row.isByHand && <span className="table-lacking">set by hand</span>}
+    </>
+  );
+}
+
+function VerdictCell({ row, measurement, isShort }: CellProps & { isShort: boolean }) {
+  const { judgement, excluded } = row;
+  return (
+    <>
+      <VerdictLabel judgement={judgement} side={measurement.setup.side} isShort={isShort} />
+      {judgement.reason !== null && (
+        <span className="table-lacking">{reasonWords[judgement.reason].short}</span>
+      )}
+      {excluded !== null && <span className="table-lacking">excluded: {excluded}</span>}
+    </>
+  );
+}
+
+function rowClass({ excluded }: RepetitionRow, isNow: boolean): string {
+  return `table-row${isNow ? ' table-row-now' : ''}${excluded === null ? '' : ' table-row-excluded'}`;
+}
 
 /** Scrolls the table, and nothing around it, so far that the selected row can be seen below the head. */
 function showSelectedRow(box: HTMLElement): void {

@@ -1,28 +1,28 @@
-import { useCallback, useMemo, useRef } from 'react';
+import { useCallback, useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useApp, useAppState, useRecording } from '../../app/AppContext';
 import { Message } from '../../components/Message';
-import { Terms } from '../../components/Terms';
 import { useMediaQuery } from '../../components/useMediaQuery';
 import { DropElsewhere } from './DropElsewhere';
 import { LimitsPanel } from './LimitsPanel';
 import { Notes } from './Notes';
 import { createPlayhead } from './playhead';
 import { PlotOverTime } from './PlotOverTime';
-import { repetitionAt } from './repetitionAt';
-import { RepetitionPanel } from './RepetitionPanel';
-import { RepetitionTable } from './RepetitionTable';
+import { RepetitionTabs } from './RepetitionTabs';
+import { RepetitionsCard } from './RepetitionsCard';
 import './review.css';
 import './repetitions.css';
+import './corrections.css';
+import './glance.css';
 import './reviewSizes.css';
 import { ReviewHead } from './ReviewHead';
+import { SetGlanceLine } from './SetGlanceLine';
 import { StillFigure } from './StillFigure';
 import { stillMoment } from './stillMoment';
-import { terms } from './terms';
-import { Transport } from './Transport';
-import { usePlayhead } from './usePlayhead';
+import { Transport, type StageView } from './Transport';
+import { useRepetitionActions } from './useRepetitionActions';
 import { useReviewKeys } from './useReviewKeys';
-import { VerdictCounts } from './VerdictCounts';
+import { useTableRows } from './useTableRows';
 import { VideoStage } from './VideoStage';
 
 /** A measured recording: video, plot and repetitions, moving together. */
@@ -33,29 +33,37 @@ export function ReviewScreen() {
 
 function Review({ recording }: { recording: NonNullable<ReturnType<typeof useRecording>> }) {
   const app = useApp();
-  const { measurement, track, video } = recording;
+  const { measurement, track, observed, video } = recording;
   const limits = useAppState((state) => state.limits.present);
   const judgements = useAppState((state) => state.judgements);
   const selected = useAppState((state) => state.selected);
-  const problem = useAppState((state) => state.problem);
-  const playhead = useMemo(() => createPlayhead(track.timesMs), [track]);
+  const [view, setView] = useState<StageView>({ isNear: false, hasHandles: false });
+  // The frames stay the same whatever is corrected.
+  const playhead = useMemo(() => createPlayhead(observed.timesMs), [observed]);
+  const table = useTableRows(recording);
 
   const select = useCallback(
     (index: number) => {
       const repetition = measurement.repetitions[index];
       if (repetition === undefined) return;
       app.select(index);
-      playhead.seek(measurement.timesMs[repetition.loadedFrom]!);
+      const fromMs = measurement.timesMs[repetition.loadedFrom]!;
+      if (playhead.state().loop !== null)
+        playhead.setLoop({ fromMs, toMs: measurement.timesMs[repetition.loadedTo]! });
+      playhead.seek(fromMs);
     },
     [app, measurement, playhead],
   );
   const videoSection = useRef<HTMLElement>(null);
-  const goTo = (timeMs: number) => {
-    playhead.seek(timeMs);
-    videoSection.current?.scrollIntoView({ block: 'nearest' }); // On a phone it may be out of sight.
-  };
-  useReviewKeys(app, playhead, select);
-  const now = usePlayhead(playhead, ({ timeMs }) => repetitionAt(measurement, timeMs));
+  const goTo = useCallback(
+    (timeMs: number) => {
+      playhead.seek(timeMs);
+      videoSection.current?.scrollIntoView({ block: 'nearest' }); // On a phone it may be out of sight.
+    },
+    [playhead],
+  );
+  const actions = useRepetitionActions(measurement, selected, judgements, playhead, goTo);
+  useReviewKeys(app, playhead, table.order, select, actions);
   const isStillInStage = useMediaQuery('print, (width >= 80rem)') && track.heightPx > track.widthPx;
   const shown = selected === null ? undefined : measurement.repetitions[selected];
   const judgement = selected === null ? undefined : judgements[selected];
@@ -65,27 +73,16 @@ function Review({ recording }: { recording: NonNullable<ReturnType<typeof useRec
       {video !== null && <DropElsewhere />}
       <ReviewHead recording={recording} />
       <div className="review-notes">
-        {problem !== null && (
-          <Message
-            kind="problem"
-            title={problem.title}
-            actions={
-              <Button className="button button-quiet" onPress={app.dismissProblem}>
-                Close
-              </Button>
-            }
-          >
-            {problem.sentence}
-          </Message>
-        )}
+        <Problems />
         <Notes recording={recording} />
+        <SetGlanceLine recording={recording} />
       </div>
       <main className="review-main">
         <div className="review-left">
           <section ref={videoSection} className="review-video" aria-label="Video">
             <div className="review-pictures">
-              <VideoStage recording={recording} limits={limits} playhead={playhead} />
-              {isStillInStage && shown !== undefined && judgement !== undefined && (
+              <VideoStage {...{ recording, limits, playhead }} {...view} />
+              {isStillInStage && !view.hasHandles && shown !== undefined && judgement !== undefined && (
                 <StillFigure
                   recording={recording}
                   limits={limits}
@@ -93,34 +90,54 @@ function Review({ recording }: { recording: NonNullable<ReturnType<typeof useRec
                 />
               )}
             </div>
-            <Transport playhead={playhead} endMs={track.timesMs.at(-1) ?? 0} hasVideo={video !== null} />
+            <Transport
+              {...{ playhead, view, actions }}
+              onView={setView}
+              endMs={observed.timesMs.at(-1) ?? 0}
+              hasVideo={video !== null}
+            />
           </section>
           <PlotOverTime {...{ measurement, playhead, onSelect: select }} />
         </div>
         <div className="review-right">
-          <section className="card review-table" aria-label="Repetitions">
-            <header className="review-table-head">
-              <h2>Repetitions</h2>
-              <VerdictCounts judgements={judgements} />
-              <Terms label="What these mean" terms={terms} />
-            </header>
-            <RepetitionTable {...{ measurement, judgements, selected, now, onSelect: select }} />
-          </section>
+          <RepetitionsCard {...{ recording, table, playhead, selected, onSelect: select }} />
           <div className="card review-repetition">
-            {shown === undefined || judgement === undefined ? (
-              <p className="soft review-empty">
-                There is no repetition to look at. Check task and side above, or choose another video.
-              </p>
-            ) : (
-              <RepetitionPanel
-                {...{ recording, limits, judgement, repetition: shown, onSeek: goTo }}
-                showsStill={!isStillInStage}
-              />
-            )}
+            <RepetitionTabs
+              {...{ recording, selected, playhead, onSeek: goTo, onSelect: select }}
+              showsStill={!isStillInStage}
+            />
           </div>
           <LimitsPanel />
         </div>
       </main>
     </div>
+  );
+}
+
+function Problems() {
+  const app = useApp();
+  const problem = useAppState((state) => state.problem);
+  const keeping = useAppState((state) => state.keeping);
+  return (
+    <>
+      {problem !== null && (
+        <Message
+          kind="problem"
+          title={problem.title}
+          actions={
+            <Button className="button button-quiet" onPress={app.dismissProblem}>
+              Close
+            </Button>
+          }
+        >
+          {problem.sentence}
+        </Message>
+      )}
+      {keeping.state === 'failed' && (
+        <Message kind="problem" title="What you set was not kept on this device">
+          {keeping.sentence} Save the session as a file, so that nothing is lost.
+        </Message>
+      )}
+    </>
   );
 }

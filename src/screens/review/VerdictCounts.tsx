@@ -2,12 +2,20 @@ import { VerdictMark } from '../../components/VerdictMark';
 import { verdicts, type Judgement } from '../../scoring/judge';
 import { verdictWords } from '../../words/verdictWords';
 
+interface Props {
+  judgements: readonly Judgement[];
+  /** One a repetition: why it does not count; null where it counts. */
+  excluded: readonly (string | null)[];
+}
+
 /** How many repetitions got which verdict, in one line. */
-export function VerdictCounts({ judgements }: { judgements: readonly Judgement[] }) {
+export function VerdictCounts({ judgements, excluded }: Props) {
   return (
     <ul className="verdict-counts small number">
       {verdicts.map((verdict) => {
-        const count = judgements.filter((judgement) => judgement.verdict === verdict).length;
+        const count = judgements.filter(
+          (judgement, index) => judgement.verdict === verdict && (excluded[index] ?? null) === null,
+        ).length;
         if (count === 0) return null;
         return (
           <li key={verdict} className="verdict">

@@ -28,6 +28,24 @@ export const terms = [
       'known angles it did so eight to ten times in ten.',
   },
   {
+    term: 'At, Out, Seen',
+    meaning:
+      'At: when in the loaded time the peak stands, from 0 to 100 %. Out: how long the measured angle was beyond a ' +
+      'limit. Seen: the share of the loaded time in which the angle could be measured.',
+  },
+  {
+    term: 'Score of the set, with its band',
+    meaning:
+      'The share of the loaded time of all repetitions that count. In brackets: what it would be if every angle were ' +
+      'off by its own band, to the worse and to the better.',
+  },
+  {
+    term: 'In the set',
+    meaning:
+      'Whether the largest inward angle goes one way from repetition to repetition by more than its scatter explains. ' +
+      'It says nothing of the cause.',
+  },
+  {
     term: 'Knee off line',
     meaning:
       'Greatest distance of the knee from the straight line between hip and ankle, seen square to the body, as a ' +

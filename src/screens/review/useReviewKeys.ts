@@ -1,6 +1,13 @@
 import { useEffect } from 'react';
 import type { App } from '../../app/createApp';
 import type { Playhead } from './playhead';
+import { nextRate } from './playRates';
+
+/** What moves the picture along the selected repetition. */
+export interface RepetitionActions {
+  toggleLoop: () => void;
+  goToWorst: () => void;
+}
 
 /** Where keys have a meaning of their own. */
 const ownKeys =
@@ -8,7 +15,13 @@ const ownKeys =
 
 /** Keys of the review: Space plays, left and right step a frame, up and down change the repetition, Ctrl+Z undoes, Ctrl+Shift+Z or
  * Ctrl+Y redoes. */
-export function useReviewKeys(app: App, playhead: Playhead, onSelect: (index: number) => void): void {
+export function useReviewKeys(
+  app: App,
+  playhead: Playhead,
+  order: readonly number[],
+  onSelect: (index: number) => void,
+  actions: RepetitionActions | null,
+): void {
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       const target = event.target instanceof Element ? event.target : document.body;
@@ -27,10 +40,17 @@ export function useReviewKeys(app: App, playhead: Playhead, onSelect: (index: nu
         playhead.step(event.key === 'ArrowRight' ? 1 : -1);
       } else if (event.key === 'ArrowUp' || event.key === 'ArrowDown') {
         if (target.closest('[role="grid"]') !== null) return; // The table moves its own selection.
-        const { selected, judgements } = app.store.getState();
-        const next = (selected ?? -1) + (event.key === 'ArrowDown' ? 1 : -1);
-        if (next < 0 || next >= judgements.length) return;
+        const { selected } = app.store.getState();
+        const place = selected === null ? -1 : order.indexOf(selected);
+        const next = order[place + (event.key === 'ArrowDown' ? 1 : -1)];
+        if (next === undefined) return;
         onSelect(next);
+      } else if (key === 's') {
+        playhead.setRate(nextRate(playhead.state().rate));
+      } else if (actions !== null && key === 'l') {
+        actions.toggleLoop();
+      } else if (actions !== null && key === 'w') {
+        actions.goToWorst();
       } else {
         return;
       }
@@ -40,7 +60,7 @@ export function useReviewKeys(app: App, playhead: Playhead, onSelect: (index: nu
     // Before the table, which would take left and right for moving between cells.
     window.addEventListener('keydown', onKey, { capture: true });
     return () => window.removeEventListener('keydown', onKey, { capture: true });
-  }, [app, playhead, onSelect]);
+  }, [app, playhead, order, onSelect, actions]);
 }
 
 /** A limit's number field: Ctrl+Z there means the limit, not its digits. */

@@ -1,0 +1,39 @@
+import { useState } from 'react';
+import { useAppState, type useRecording } from '../../app/AppContext';
+import { Terms } from '../../components/Terms';
+import type { Playhead } from './playhead';
+import { repetitionAt } from './repetitionAt';
+import { RepetitionTable } from './RepetitionTable';
+import { RowFilters } from './RowFilters';
+import { terms } from './terms';
+import { usePlayhead } from './usePlayhead';
+import type { TableRows } from './useTableRows';
+import { VerdictCounts } from './VerdictCounts';
+
+interface Props {
+  recording: NonNullable<ReturnType<typeof useRecording>>;
+  table: TableRows;
+  playhead: Playhead;
+  selected: number | null;
+  onSelect: (index: number) => void;
+}
+
+/** The table of repetitions with its counts and filters. */
+export function RepetitionsCard({ recording, table, playhead, selected, onSelect }: Props) {
+  const { measurement, excluded } = recording;
+  const judgements = useAppState((state) => state.judgements);
+  const [hasAll, setAll] = useState(false);
+  const now = usePlayhead(playhead, ({ timeMs }) => repetitionAt(measurement, timeMs));
+  const { rows, sort, setSort, filter, setFilter } = table;
+  return (
+    <section className="card review-table" aria-label="Repetitions">
+      <header className="review-table-head">
+        <h2>Repetitions</h2>
+        <VerdictCounts judgements={judgements} excluded={excluded} />
+        <RowFilters filter={filter} onFilter={setFilter} hasAll={hasAll} onAll={setAll} />
+        <Terms label="Terms" terms={terms} />
+      </header>
+      <RepetitionTable {...{ measurement, rows, sort, hasAll, selected, now, onSelect }} onSort={setSort} />
+    </section>
+  );
+}

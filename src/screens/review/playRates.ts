@@ -1,0 +1,10 @@
+/** As filmed, half as fast, a quarter as fast. */
+const rates = [1, 0.5, 0.25];
+
+export function nextRate(rate: number): number {
+  return rates[(rates.indexOf(rate) + 1) % rates.length]!;
+}
+
+export function rateWords(rate: number): string {
+  return { 1: 'As filmed', 0.5: 'Half speed', 0.25: 'Quarter speed' }[rate] ?? `${rate}`;
+}

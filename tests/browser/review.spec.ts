@@ -1,0 +1,141 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Page } from '@playwright/test';
+import { demoVisits, keepVisits } from '../support/browser/keepVisits';
+
+const rows = (page: Page) =>
+  page
+    .getByRole('grid', { name: 'Repetitions' })
+    .getByRole('row')
+    .filter({ has: page.getByRole('gridcell') });
+
+async function openExample(page: Page) {
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Open the example' }).click();
+  await expect(rows(page)).toHaveCount(6);
+}
+
+/** Opens the newest kept set of the invented patient in the review. */
+async function openKeptSet(page: Page) {
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Kept sessions' }).click();
+  const sets = page.getByRole('grid', { name: 'Sets' }).getByRole('row');
+  await expect(sets.first()).toContainText('%');
+  await sets.first().focus();
+  await page.keyboard.press('Enter');
+  await expect(rows(page)).toHaveCount(6);
+}
+
+/** Serious faults that the accessibility checker finds. */
+async function seriousFaults(page: Page): Promise<string[]> {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  return violations
+    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+    .map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`);
+}
+
+test('a repetition is excluded by keyboard alone, kept through a reload, and taken back', async ({
+  page,
+}) => {
+  await keepVisits(page, demoVisits());
+  await openKeptSet(page);
+  await expect(page.getByRole('region', { name: 'The set at a glance' })).toContainText('6 of 6');
+  await rows(page).nth(1).focus();
+  await page.keyboard.press('ArrowDown');
+  await expect(rows(page).nth(2)).toHaveAttribute('aria-selected', 'true');
+  await page.getByRole('button', { name: 'Correct ▾' }).focus();
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Enter'); // The first choice: exclude.
+  await page.keyboard.type('Stumbled.');
+  await page.keyboard.press('Control+Enter');
+  await expect(rows(page).nth(2)).toContainText('excluded: Stumbled.');
+  await expect(page.getByText('Kept on this device')).toBeVisible();
+  await page.reload();
+  await openKeptSet(page);
+  await expect(rows(page).nth(2)).toContainText('excluded: Stumbled.');
+  await expect(page.getByText('corrected by hand')).toBeVisible();
+  await expect(page.getByRole('region', { name: 'The set at a glance' })).toContainText('5 of 6');
+  await page.keyboard.press('Control+z');
+  await expect(rows(page).nth(2)).not.toContainText('excluded');
+  await page.keyboard.press('Control+Shift+z');
+  await expect(rows(page).nth(2)).toContainText('excluded: Stumbled.');
+});
+
+test('start and end are moved on the plot, a joint in the picture, and the numbers follow', async ({
+  page,
+}) => {
+  await openExample(page);
+  await rows(page).nth(5).click();
+  const facts = page.getByRole('region', { name: 'Repetition 6' });
+  const before = await facts.innerText();
+  const end = page.getByRole('slider', { name: 'End of repetition 6' });
+  await end.focus();
+  for (let press = 0; press < 4; press++) await page.keyboard.press('PageDown');
+  await page.keyboard.press('Enter');
+  await expect(rows(page).nth(5)).toContainText('set by hand');
+  await page.keyboard.press('Control+z');
+  await expect(rows(page).nth(5)).not.toContainText('set by hand');
+  expect(await facts.innerText()).toBe(before);
+
+  await page.keyboard.press('w');
+  await page.getByRole('button', { name: 'Correct joints' }).click();
+  const knee = page.getByRole('button', { name: /^Knee/ });
+  const box = (await knee.boundingBox())!;
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await page.mouse.down();
+  await page.mouse.move(box.x + box.width / 2 - 30, box.y + box.height / 2, { steps: 4 });
+  await page.mouse.up();
+  await expect(page.getByRole('button', { name: 'Corrected by hand (1)' })).toBeVisible();
+  await expect.poll(() => facts.innerText()).not.toBe(before);
+});
+
+test('the table is sorted and filtered, and keys follow its order', async ({ page }) => {
+  await openExample(page);
+  await page.getByRole('columnheader', { name: 'Peak angle' }).click();
+  await page.getByRole('columnheader', { name: 'Peak angle' }).click();
+  await expect(rows(page).first()).toContainText('17°');
+  const second = await rows(page).nth(1).getByRole('gridcell').first().innerText();
+  await rows(page).first().click();
+  await page.keyboard.press('ArrowDown');
+  await expect(page.getByRole('region', { name: `Repetition ${second}` })).toBeVisible();
+  await page.getByRole('button', { name: /^All/ }).first().click();
+  await page.getByRole('option', { name: 'In line', exact: true }).click();
+  await expect(rows(page)).toHaveCount(1);
+});
+
+test('a repetition is looped slowly, and cues are proposed and shown large', async ({ page }) => {
+  await openExample(page);
+  await rows(page).nth(1).click();
+  await page.keyboard.press('s');
+  await page.keyboard.press('l');
+  const video = page.getByLabel('The measured video');
+  await expect(page.getByRole('button', { name: 'Pause' })).toBeVisible();
+  expect(await video.evaluate((element: HTMLVideoElement) => element.playbackRate)).toBe(0.5);
+  await page.keyboard.press('l');
+  await page.getByRole('tab', { name: 'Cues' }).click();
+  await page.getByRole('button', { name: 'Propose the most telling' }).click();
+  const cues = page.getByRole('textbox', { name: 'Cue' });
+  await expect(cues).toHaveCount(3);
+  await cues.first().fill('Knee over your shoelaces.');
+  await page.getByRole('button', { name: 'Show to the patient' }).click();
+  await expect(page.getByRole('dialog')).toContainText('Knee over your shoelaces.');
+  expect(await seriousFaults(page)).toEqual([]);
+  await page.keyboard.press('ArrowRight');
+  await expect(page.getByRole('dialog')).toContainText('2 of 3');
+  await page.keyboard.press('Escape');
+  await expect(page.getByRole('dialog')).toBeHidden();
+});
+
+test('the review and the kept sessions have no serious fault of accessibility', async ({ page }) => {
+  await keepVisits(page, demoVisits());
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Kept sessions' }).click();
+  await expect(page.getByRole('grid', { name: 'Sets' })).toBeVisible();
+  expect(await seriousFaults(page)).toEqual([]);
+  await openKeptSet(page);
+  for (const name of ['This one', 'Against the set', 'Remarks', 'Cues']) {
+    await page.getByRole('tab', { name }).click();
+    expect(await seriousFaults(page)).toEqual([]);
+  }
+  await page.getByRole('button', { name: 'Correct joints' }).click();
+  expect(await seriousFaults(page)).toEqual([]);
+});
