@@ -4,6 +4,7 @@ import { defaultPoseModel, poseModels, type PoseModel } from '../keypoints/poseM
 import { benchCore } from './tools/benchCore';
 import { benchLive } from './tools/benchLive';
 import { benchRecorded } from './tools/benchRecorded';
+import { benchReview } from './tools/benchReview';
 import { checkOutput } from './tools/checkInput';
 import { CommandProblem } from './tools/commandProblem';
 import { openHeadless, type Headless } from './tools/openHeadless';
@@ -20,6 +21,7 @@ const parts = {
   live: async (browser: () => Promise<Headless>, model: PoseModel) =>
     benchLive(await browser(), join(projectRoot, 'fixtures/example.mp4'), model),
   core: () => Promise.resolve(benchCore(join(projectRoot, 'fixtures/example.session.json'))),
+  review: () => benchReview(join(projectRoot, 'fixtures/example.session.json')),
 };
 type PartName = keyof typeof parts;
 const partNames = Object.keys(parts) as PartName[];

@@ -42,7 +42,7 @@ test('a repetition is excluded by keyboard alone, kept through a reload, and tak
   await rows(page).nth(1).focus();
   await page.keyboard.press('ArrowDown');
   await expect(rows(page).nth(2)).toHaveAttribute('aria-selected', 'true');
-  await page.getByRole('button', { name: 'Correct ▾' }).focus();
+  await page.getByRole('button', { name: 'Correct', exact: true }).focus();
   await page.keyboard.press('Enter');
   await page.keyboard.press('Enter'); // The first choice: exclude.
   await page.keyboard.type('Stumbled.');
@@ -52,7 +52,7 @@ test('a repetition is excluded by keyboard alone, kept through a reload, and tak
   await page.reload();
   await openKeptSet(page);
   await expect(rows(page).nth(2)).toContainText('excluded: Stumbled.');
-  await expect(page.getByText('corrected by hand')).toBeVisible();
+  await expect(page.getByText('corrected by hand', { exact: true })).toBeVisible();
   await expect(page.getByRole('region', { name: 'The set at a glance' })).toContainText('5 of 6');
   await page.keyboard.press('Control+z');
   await expect(rows(page).nth(2)).not.toContainText('excluded');
@@ -113,7 +113,7 @@ test('a repetition is looped slowly, and cues are proposed and shown large', asy
   await page.keyboard.press('l');
   await page.getByRole('tab', { name: 'Cues' }).click();
   await page.getByRole('button', { name: 'Propose the most telling' }).click();
-  const cues = page.getByRole('textbox', { name: 'Cue' });
+  const cues = page.getByRole('combobox', { name: 'Cue' });
   await expect(cues).toHaveCount(3);
   await cues.first().fill('Knee over your shoelaces.');
   await page.getByRole('button', { name: 'Show to the patient' }).click();

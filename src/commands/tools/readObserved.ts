@@ -5,8 +5,8 @@ import { CommandProblem } from './commandProblem';
 import type { ObservedSession } from './remeasureSession';
 
 /** What a session document observed; its derived part may be of any older make, since it is not read. */
-const { id, createdAt, note, setup, limits, video, observed } = sessionSchema.shape;
-const observedSchema = z.object({ id, createdAt, note, setup, limits, video, observed });
+const { id, createdAt, note, setup, limits, video, observed, corrections, review } = sessionSchema.shape;
+const observedSchema = z.object({ id, createdAt, note, setup, limits, video, observed, corrections, review });
 
 /** @throws CommandProblem  where the file holds nothing that can be measured again */
 export function readObserved(path: string): ObservedSession {

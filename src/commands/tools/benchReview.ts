@@ -1,0 +1,154 @@
+import { readFileSync } from 'node:fs';
+import { chromium, type Page } from '@playwright/test';
+import { median } from 'd3-array';
+import type {} from '../../headless/storage';
+import { measure } from '../../measurement/measure';
+import { buildSession } from '../../session/buildSession';
+import { parseSession } from '../../session/parseSession';
+import type { SessionDocument } from '../../session/sessionDocument';
+import { sessionTrack } from '../../session/sessionTrack';
+import { ensureBuilt } from './ensureBuilt';
+import { browserSwitches, findBrowser } from './findBrowser';
+import { repeatTrack } from './repeatTrack';
+import { serveBuild } from './serveBuild';
+import { timeRejudging } from './timeRejudging';
+
+/** How quick the review is; medians. */
+export interface ReviewFigures {
+  /** Judging so many repetitions against a moved limit. */
+  rejudge1000Ms: number;
+  rejudged: number;
+  /** From the key that opens a kept session of so many repetitions to its first picture on the screen. */
+  openSessionMs: number;
+  openedRepetitions: number;
+  /** From the key to the next frame on the screen. */
+  frameStepMs: number;
+  /** How much more the page's scripts hold after 20 openings than after 5, after collecting what nothing holds. */
+  memoryGrowthPct: number;
+}
+
+const repetitions = 75;
+const openings = 20;
+/** From here on nothing is still being made for the first time. */
+const settledOpening = 5;
+const steps = 25;
+
+/** @param sessionPath  a session document whose joints are repeated until there are enough repetitions */
+export async function benchReview(sessionPath: string): Promise<ReviewFigures> {
+  const example = parseSession(readFileSync(sessionPath, 'utf8'));
+  const { rejudge1000Ms, repetitions: rejudged } = timeRejudging(example);
+  const long = longSession(example);
+  ensureBuilt();
+  const server = await serveBuild();
+  const browser = await chromium.launch({ executablePath: findBrowser(), args: [...browserSwitches] });
+  try {
+    const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+    await keepSession(page, server.url, long);
+    await page.goto(server.url);
+    await page.getByRole('button', { name: 'Kept sessions' }).click();
+    const openedMs: number[] = [];
+    const heldBytes: number[] = [];
+    let steppedMs: number[] = [];
+    for (let opening = 0; opening < openings; opening++) {
+      openedMs.push(await timeOpening(page));
+      if (opening === 0) steppedMs = await timeSteps(page);
+      await page.getByRole('button', { name: 'Back to kept sessions' }).click();
+      heldBytes.push(await heldAfterCollecting(page));
+    }
+    const before = heldBytes[settledOpening - 1]!;
+    return {
+      rejudge1000Ms,
+      rejudged,
+      openSessionMs: median(openedMs)!,
+      openedRepetitions: long.derived.repetitions.length,
+      frameStepMs: median(steppedMs)!,
+      memoryGrowthPct: (100 * (heldBytes.at(-1)! - before)) / before,
+    };
+  } finally {
+    await browser.close();
+    await server.close();
+  }
+}
+
+function longSession(example: SessionDocument): SessionDocument {
+  const times = Math.ceil(repetitions / example.derived.repetitions.length);
+  const track = repeatTrack(sessionTrack(example), times);
+  return buildSession({
+    ...example,
+    createdAt: new Date(example.createdAt),
+    model: example.observed.model,
+    track,
+    measurement: measure(track, example.setup),
+  });
+}
+
+async function keepSession(page: Page, baseUrl: string, session: SessionDocument): Promise<void> {
+  await page.goto(new URL('headless/storage.html', baseUrl).href);
+  await page.waitForFunction(() => 'storagePage' in window);
+  await page.evaluate(async (kept) => {
+    const { repository } = await window.storagePage.openRepository();
+    const { id, createdAt, setup, limits, note, video, observed } = kept;
+    const { widthPx, heightPx } = video;
+    const start = {
+      ...{ id, startedAt: createdAt, visitId: null, visitSet: null, setup, limits, note, widthPx, heightPx },
+      ...{ model: observed.model, videoType: 'video/mp4' },
+    };
+    const set = await repository.beginSet(start, () => undefined);
+    await set.video?.write(await (await fetch('../example/example.mp4')).blob());
+    await set.endVideo();
+    await set.finish(kept, 'done', null);
+    repository.close();
+  }, session);
+}
+
+/** From Enter on the set's row to the first picture of its video, ms. */
+async function timeOpening(page: Page): Promise<number> {
+  const set = page.getByRole('grid', { name: 'Sets' }).getByRole('row').first();
+  await set.filter({ hasText: '%' }).waitFor();
+  await set.focus();
+  await page.evaluate(() => {
+    const state = window as unknown as { openedMs?: number };
+    delete state.openedMs;
+    window.addEventListener(
+      'keydown',
+      () => {
+        const fromMs = performance.now();
+        const look = () => {
+          const video = document.querySelector('video');
+          if (video === null) requestAnimationFrame(look);
+          else video.requestVideoFrameCallback((nowMs) => (state.openedMs = nowMs - fromMs));
+        };
+        requestAnimationFrame(look);
+      },
+      { once: true, capture: true },
+    );
+  });
+  await page.keyboard.press('Enter');
+  await page.waitForFunction(() => 'openedMs' in window, undefined, { timeout: 60_000 });
+  return page.evaluate(() => (window as unknown as { openedMs: number }).openedMs);
+}
+
+/** From the key to the picture, one frame at a time, ms. */
+async function timeSteps(page: Page): Promise<number[]> {
+  return page.evaluate(async (count) => {
+    const video = document.querySelector('video')!;
+    const times: number[] = [];
+    for (let step = 0; step < count; step++) {
+      const fromMs = performance.now();
+      const shown = new Promise<number>((resolve) =>
+        video.requestVideoFrameCallback((nowMs) => resolve(nowMs - fromMs)),
+      );
+      document.body.dispatchEvent(new KeyboardEvent('keydown', { key: 'ArrowRight', bubbles: true }));
+      times.push(await shown);
+    }
+    return times;
+  }, steps);
+}
+
+async function heldAfterCollecting(page: Page): Promise<number> {
+  const session = await page.context().newCDPSession(page);
+  await session.send('HeapProfiler.collectGarbage');
+  const { usedSize } = await session.send('Runtime.getHeapUsage');
+  await session.detach();
+  return usedSize;
+}
