@@ -20,7 +20,7 @@ const rooms = {
   words: ['protocol', 'correction', 'measurement', 'scoring'],
   library: ['protocol'],
   plan: ['schema', 'protocol', 'library'],
-  handover: ['plan'],
+  handover: ['schema', 'plan', 'session'],
   placing: ['protocol', 'keypoints', 'signal', 'geometry', 'view', 'measurement', 'scoring'],
   guide: ['protocol', 'segmentation', 'scoring', 'plan', 'words'],
   inbox: ['protocol', 'measurement', 'scoring', 'session', 'statistics', 'words'],

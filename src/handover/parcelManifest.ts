@@ -1,0 +1,90 @@
+import { z } from '../schema/zod';
+import { visitSchema } from '../session/visitDocument';
+import { ParcelProblem } from './parcelProblem';
+
+/** Raised when a field is added, changes its meaning or goes. */
+export const parcelVersion = 1;
+
+/** What a parcel may hold at most; opening one never takes more memory than its largest session and a piece of its video. */
+export const parcelBounds = {
+  manifestBytes: 1_000_000,
+  files: 200,
+  /** A session's document deflated, and unpacked: an hour at 30 frames a second comes to less. */
+  sessionBytes: 60_000_000,
+  unpackedSessionBytes: 250_000_000,
+  videoBytes: 2_000_000_000,
+} as const;
+
+const size = (max: number) => z.int().min(0).max(max);
+const sha256 = z.string().regex(/^[0-9a-f]{64}$/);
+
+/** What follows the manifest, in this order, without gaps. */
+const parcelFile = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('session'),
+    sessionId: z.uuid(),
+    bytes: size(parcelBounds.sessionBytes),
+    unpackedBytes: size(parcelBounds.unpackedSessionBytes),
+    sha256,
+  }),
+  z.strictObject({
+    kind: z.literal('video'),
+    sessionId: z.uuid(),
+    type: z.enum(['video/mp4', 'video/webm']),
+    bytes: size(parcelBounds.videoBytes),
+    sha256,
+  }),
+]);
+export type ParcelFile = z.infer<typeof parcelFile>;
+
+/** The first line of a parcel: the visit, and what of it follows. */
+export const manifestSchema = z.strictObject({
+  format: z.literal('overfoot-parcel'),
+  version: z.literal(parcelVersion),
+  visit: visitSchema,
+  files: z.array(parcelFile).max(parcelBounds.files),
+});
+export type ParcelManifest = z.infer<typeof manifestSchema>;
+
+/**
+ * Reads a parcel's first line, which may be anything.
+ *
+ * @param followingBytes  how much follows it
+ * @throws ParcelProblem  with a sentence that says what is wrong and what to do
+ */
+export function readManifest(line: string, followingBytes: number): ParcelManifest {
+  let data: unknown;
+  try {
+    data = JSON.parse(line);
+  } catch {
+    throw new ParcelProblem('It is no session from Overfoot.');
+  }
+  const { format, version } = (typeof data === 'object' && data !== null ? data : {}) as Record<
+    string,
+    unknown
+  >;
+  if (format !== 'overfoot-parcel') throw new ParcelProblem('It is no session from Overfoot.');
+  if (typeof version === 'number' && version > parcelVersion) {
+    throw new ParcelProblem(
+      `It is of version ${version}; this program reads up to ${parcelVersion}. Update the program.`,
+    );
+  }
+  const result = manifestSchema.safeParse(data);
+  if (!result.success) {
+    const { path = [], message = 'unknown' } = result.error.issues[0] ?? {};
+    throw new ParcelProblem(`It is damaged at "${path.join('.')}" (${message.slice(0, 200)}). ${askAgain}`);
+  }
+  const { visit, files } = result.data;
+  const wanted = new Set(visit.sets.flatMap(({ sessionId }) => sessionId ?? []));
+  const keys = files.map(({ kind, sessionId }) => `${kind} ${sessionId}`);
+  const sessions = new Set(files.flatMap(({ kind, sessionId }) => (kind === 'session' ? sessionId : [])));
+  const isWhole =
+    new Set(keys).size === keys.length &&
+    files.every(({ sessionId }) => wanted.has(sessionId) && sessions.has(sessionId)) &&
+    files.reduce((sum, { bytes }) => sum + bytes, 0) === followingBytes;
+  if (!isWhole)
+    throw new ParcelProblem(`It is not whole, or holds what belongs to no set of it. ${askAgain}`);
+  return result.data;
+}
+
+export const askAgain = 'Ask the patient to send it again.';
