@@ -1,3 +1,4 @@
+import { ParcelProblem } from '../handover/parcelProblem';
 import { SessionProblem } from '../session/sessionProblem';
 import { PlanProblem } from '../plan/planProblem';
 import { VideoProblem } from '../frames/videoProblem';
@@ -19,6 +20,7 @@ export function explainProblem(error: unknown, doing: string): Problem {
   if (error instanceof SessionProblem)
     return { title: 'This session document can’t be opened', sentence: error.message };
   if (error instanceof PlanProblem) return { title: 'This plan can’t be opened', sentence: error.message };
+  if (error instanceof ParcelProblem) return { title: 'This file can’t be opened', sentence: error.message };
   if (error instanceof StorageProblem)
     return { title: 'This device could not keep or find it', sentence: error.message };
   const detail = error instanceof Error && error.message !== '' ? error.message : 'no reason was given';
