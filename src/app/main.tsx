@@ -33,6 +33,10 @@ import { browserPlanWriting } from './planWriting/browserPlanWriting';
 import { createPlanWriting } from './planWriting/createPlanWriting';
 import { PlanWritingProvider } from './planWriting/PlanWritingContext';
 import { saveFile } from './saveFile';
+import { browserClinic, browserSending } from './sending/browserSending';
+import { createClinic } from './sending/createClinic';
+import { createSending } from './sending/createSending';
+import { SendingProvider } from './sending/SendingContext';
 
 const baseUrl = new URL('./', location.href).href;
 
@@ -66,6 +70,12 @@ openLink();
 addEventListener('hashchange', openLink);
 
 const offline = createOffline(browserOffline());
+const clinic = createClinic(
+  browserClinic(openRepositoryOnce, () => {
+    if (app.store.getState().screen === 'inbox') void inbox.enter();
+  }),
+);
+const sending = createSending(browserSending(openRepositoryOnce));
 const writing = createPlanWriting(browserPlanWriting());
 
 const screens = {
@@ -89,7 +99,9 @@ createRoot(document.getElementById('app')!).render(
         <InboxProvider inbox={inbox}>
           <OfflineProvider offline={offline}>
             <PlanWritingProvider writing={writing}>
-              <CurrentScreen />
+              <SendingProvider clinic={clinic} sending={sending}>
+                <CurrentScreen />
+              </SendingProvider>
             </PlanWritingProvider>
           </OfflineProvider>
         </InboxProvider>

@@ -107,6 +107,7 @@ export function createHome(adapters: HomeAdapters): HomeApp {
     store,
     ...choosing,
     ...reviewing({ adapters, get, set, storage, keeper, beginVisit }),
+    visitId: () => begun.id,
     enter: storage.open,
     leave() {
       exercise?.send({ kind: 'press', press: 'end' });

@@ -21,6 +21,8 @@ export type CameraChoiceWish = { deviceId: string } | { facing: 'front' | 'back'
 export interface HomeApp {
   readonly store: StoreApi<HomeState>;
 
+  /** Id of the visit that is under way, or was done last. */
+  visitId(): string;
   /** To be called when the home screen appears: opens storage, looks for interrupted sets, goes on measuring. */
   enter(): Promise<void>;
   /** Back to the first screen of the program; a set under way is ended and kept. */

@@ -61,7 +61,7 @@ export function createClinic(world: ClinicWorld): Clinic {
   const { getState: get, setState: set } = store;
   const waiting = new Map<number, Parcel>();
 
-  const use = (pair: KeyPair) => {
+  const adopt = (pair: KeyPair) => {
     keys = [pair, ...keys.filter(({ recipient }) => recipient !== pair.recipient)];
     world.writeKeys(keys);
     set({ ...ofKeys(), sentence: null });
@@ -112,7 +112,7 @@ export function createClinic(world: ClinicWorld): Clinic {
   return {
     store,
     async makeKey() {
-      use(await newKeyPair());
+      adopt(await newKeyPair());
     },
     async backUp(passphrase) {
       const [pair] = keys;
@@ -128,7 +128,7 @@ export function createClinic(world: ClinicWorld): Clinic {
     },
     async restore(file, passphrase) {
       try {
-        use(await restoreKey(file, passphrase));
+        adopt(await restoreKey(file, passphrase));
       } catch (error) {
         set({ sentence: explainProblem(error, 'be opened').sentence });
       }

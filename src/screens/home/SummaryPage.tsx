@@ -6,6 +6,7 @@ import { cautionsOf } from '../../plan/cautions';
 import { itemName } from '../../plan/itemName';
 import { BackgroundLine } from './BackgroundLine';
 import { HomePage } from './HomePage';
+import { SendBack } from './SendBack';
 import { StorageNotice } from './StorageNotice';
 import { ToldThing } from './ToldThing';
 
@@ -34,6 +35,9 @@ export function SummaryPage() {
         <SetCard key={index} set={set} index={index} isAlone={shown.length === 1} />
       ))}
       <BackgroundLine />
+      {plan !== null && plan.returnKey !== null && shown.length > 0 && (
+        <SendBack recipient={plan.returnKey} />
+      )}
       <p className="soft">What your therapist or doctor told you comes before anything said here.</p>
     </HomePage>
   );

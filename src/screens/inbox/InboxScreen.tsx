@@ -8,7 +8,9 @@ import { useMediaQuery } from '../../components/useMediaQuery';
 import { groupByPatient } from '../../inbox/groupByPatient';
 import './inbox.css';
 import './setList.css';
+import { KeyButton } from './KeyButton';
 import { Removals } from './Removals';
+import { SentFiles } from './SentFiles';
 import { StorageMessage } from './StorageMessage';
 import { UnreadableRecords } from './UnreadableRecords';
 import { VisitDetail } from './VisitDetail';
@@ -30,6 +32,7 @@ export function InboxScreen() {
           <AppMark /> Overfoot
         </span>
         <h1>Kept sessions</h1>
+        <KeyButton />
         <Button className="button button-quiet" onPress={() => app.show('start')}>
           Back to the start
         </Button>
@@ -38,6 +41,7 @@ export function InboxScreen() {
         <StorageMessage />
         <ProblemMessage problem={problem} onClose={() => inbox.dismissProblem()} />
       </div>
+      <SentFiles />
       <Visits />
       <Removals />
     </div>

@@ -4,6 +4,7 @@ import { Choice } from '../../components/Choice';
 import { NumberBox } from '../../components/NumberBox';
 import type { Footwear } from '../../plan/planDocument';
 import { planBounds, planRanges } from '../../plan/planRanges';
+import { ReturnKey } from './ReturnKey';
 
 const footwear: { id: Footwear; name: string }[] = [
   { id: 'either', name: 'Shoes or bare feet' },
@@ -55,6 +56,7 @@ export function GeneralFields() {
       <LongText field="beyondPainLimit" label="Beyond the pain limit" rows={2} />
       <LongText field="howOften" label="How often" rows={1} />
       <LongText field="words" label="Your own words to the patient" rows={3} />
+      <ReturnKey />
     </section>
   );
 }

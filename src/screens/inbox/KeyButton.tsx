@@ -1,0 +1,101 @@
+import { useState } from 'react';
+import {
+  Button,
+  Dialog,
+  DialogTrigger,
+  FileTrigger,
+  Heading,
+  Input,
+  Label,
+  Modal,
+  ModalOverlay,
+  Text,
+  TextField,
+} from 'react-aria-components';
+import { useClinic, useClinicState } from '../../app/sending/SendingContext';
+
+/** The key that sent sessions are sealed for: made here, backed up, brought from a backup. */
+export function KeyButton() {
+  return (
+    <DialogTrigger>
+      <Button className="button button-quiet">Key</Button>
+      <ModalOverlay className="inbox-overlay" isDismissable>
+        <Modal className="inbox-modal">
+          <Dialog className="inbox-key">
+            {({ close }) => (
+              <>
+                <Heading slot="title">The key for sent sessions</Heading>
+                <KeyFields />
+                <Button className="button" onPress={close}>
+                  Close
+                </Button>
+              </>
+            )}
+          </Dialog>
+        </Modal>
+      </ModalOverlay>
+    </DialogTrigger>
+  );
+}
+
+function KeyFields() {
+  const clinic = useClinic();
+  const recipient = useClinicState((state) => state.recipient);
+  const earlierKeys = useClinicState((state) => state.earlierKeys);
+  const sentence = useClinicState((state) => state.sentence);
+  const [passphrase, setPassphrase] = useState('');
+  return (
+    <>
+      {recipient === null ? (
+        <p>
+          No key is on this device yet. With one, patients can send their sessions sealed: the plans that you
+          write carry its public half, and only this device opens what comes back.
+        </p>
+      ) : (
+        <>
+          <p>
+            The plans that you write here carry its public half, and sessions come back sealed for it. If this
+            device is lost without a backup, what was sent can’t be opened any more.
+          </p>
+          <p className="small soft inbox-key-text">{recipient}</p>
+          {earlierKeys > 0 && <p className="small soft">{earlierKeys} earlier opened with as well.</p>}
+        </>
+      )}
+      <Button className="button" onPress={() => void clinic.makeKey()}>
+        {recipient === null ? 'Make a key' : 'Make a new key'}
+      </Button>
+      <TextField className="field" type="password" value={passphrase} onChange={setPassphrase}>
+        <Label className="field-label">Passphrase of the backup</Label>
+        <Input className="text-input" autoComplete="off" />
+        <Text slot="description" className="small soft">
+          Four or five words that do not belong together. Write them down; nobody can recover them.
+        </Text>
+      </TextField>
+      <div className="inbox-sent-ways">
+        <Button
+          className="button"
+          isDisabled={recipient === null || passphrase === ''}
+          onPress={() => void clinic.backUp(passphrase)}
+        >
+          Save a backup
+        </Button>
+        <FileTrigger
+          acceptedFileTypes={['.age']}
+          onSelect={(files) => {
+            const file = files?.[0];
+            if (file !== undefined) void clinic.restore(file, passphrase);
+          }}
+        >
+          <Button className="button" isDisabled={passphrase === ''}>
+            Bring it from a backup
+          </Button>
+        </FileTrigger>
+      </div>
+      {sentence !== null && (
+        <p className="field-error" role="alert">
+          {sentence}
+        </p>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,5 @@
+/** A size for people: '0.3 MB', '12 MB'; never nothing. */
+export function megabytes(bytes: number): string {
+  const value = Math.max(0.1, bytes / 1_000_000);
+  return `${value < 10 ? value.toFixed(1) : Math.round(value)} MB`;
+}
