@@ -44,8 +44,8 @@ const choose = (page: Page, score: number) =>
 const phase = (page: Page, name: string) => page.locator(`.film[data-phase="${name}"]`);
 const counted = (page: Page, count: number) => page.getByRole('img', { name: `${count} of 2 repetitions` });
 
-/** From the start to the page that asks for the camera. */
-async function toCamera(page: Page): Promise<void> {
+/** The plan's file, from the start of the program. */
+async function openPlanFile(page: Page): Promise<void> {
   await page.goto('./');
   await press(page, 'Record yourself');
   await page.locator('input[type=file]').setInputFiles({
@@ -53,6 +53,32 @@ async function toCamera(page: Page): Promise<void> {
     mimeType: 'application/json',
     buffer: Buffer.from(JSON.stringify(plan)),
   });
+}
+
+/** The therapist writes the plan, for sessions that come back sealed; the link that the patient gets. */
+async function writePlan(page: Page): Promise<string> {
+  await page.goto('./');
+  await press(page, 'Write a plan');
+  await page.getByLabel('Patient’s pseudonym').fill('Grey Otter 3');
+  await page.getByText('The patient can send sessions back').click();
+  await press(page, 'Add a task');
+  await page.getByRole('option', { name: 'Split-stance sit-to-stand' }).click();
+  for (const [label, value] of [
+    ['Sets', '1'],
+    ['Repetitions a set', '2'],
+  ] as const) {
+    await page.getByLabel(label, { exact: true }).fill(value);
+    await page.getByLabel(label, { exact: true }).press('Tab');
+  }
+  await press(page, 'Link and code');
+  const link = await page.getByLabel('Link', { exact: true }).inputValue();
+  await press(page, 'Close');
+  return link;
+}
+
+/** From the plan to the page that asks for the camera. */
+async function toCamera(page: Page, openPlan = openPlanFile): Promise<void> {
+  await openPlan(page);
   await expect(page.getByText('Chair against a wall')).toBeVisible();
   await press(page, 'Yes, ready, and none applies');
   await choose(page, 1);
@@ -60,8 +86,8 @@ async function toCamera(page: Page): Promise<void> {
   await expect(page.getByText(/no sound is recorded/)).toBeVisible();
 }
 
-async function toWorking(page: Page): Promise<void> {
-  await toCamera(page);
+async function toWorking(page: Page, openPlan = openPlanFile): Promise<void> {
+  await toCamera(page, openPlan);
   await press(page, 'Switch the camera on');
   await press(page, 'Begin');
   await press(page, 'Yes, it stands firm'); // The last touch before the set is over.
@@ -87,12 +113,30 @@ async function savedRepetitions(page: Page): Promise<string[]> {
   return derived.repetitions.map(({ completeness }) => completeness);
 }
 
-test('goes from a plan to the summary without a touch while filming; what is counted live is found afterwards', async ({
+/** The therapist opens what was sent, and finds the set with its numbers. */
+async function openSent(
+  page: Page,
+  sealed: { name: string; mimeType: string; buffer: Buffer },
+): Promise<void> {
+  await page.goto('./');
+  await press(page, 'Kept sessions');
+  await page.locator('input[type=file]').setInputFiles(sealed);
+  await expect(page.getByRole('log')).toContainText(/Grey Otter 3, .*: kept/);
+  const set = page.getByRole('grid', { name: 'Sets' }).getByRole('row').first();
+  await expect(set).toContainText('2 of 2 repetitions');
+  await set.click();
+}
+
+const peaks = (page: Page) =>
+  page.getByRole('grid', { name: 'Repetitions' }).getByRole('row').allInnerTexts();
+
+test('goes from the therapist’s link to the summary without a touch while filming, and back sealed; what is counted live is found afterwards, and the same in the clinic', async ({
   baseURL,
-  page: first,
+  page: clinic,
 }) => {
-  const page = await openFilmed(first, baseURL!);
-  await toWorking(page);
+  const page = await openFilmed(clinic, baseURL!);
+  const link = await writePlan(clinic);
+  await toWorking(page, async (patient) => void (await patient.goto(link)));
   await expect(counted(page, 1)).toBeVisible({ timeout: longMs });
   await expect(counted(page, 2)).toBeVisible({ timeout: longMs });
   await expect(phase(page, 'all-done')).toBeVisible({ timeout: longMs });
@@ -111,8 +155,21 @@ test('goes from a plan to the summary without a touch while filming; what is cou
   await expect(page.getByRole('grid', { name: 'Repetitions' }).getByRole('rowheader')).toHaveCount(2);
   const video = page.getByLabel('The measured video');
   await expect.poll(() => video.evaluate((shown: HTMLVideoElement) => shown.videoWidth)).toBe(540);
+  const found = await peaks(page);
   await press(page, 'Back to the session');
   await expect(card).toBeVisible();
+
+  await press(page, 'With the video');
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Send', exact: true }).click();
+  const sent = await download;
+  const buffer = readFileSync(await sent.path());
+  expect(buffer.includes('Grey Otter')).toBe(false);
+  await openSent(clinic, { name: sent.suggestedFilename(), mimeType: 'application/octet-stream', buffer });
+  await expect(clinic.getByRole('grid', { name: 'Repetitions' }).getByRole('rowheader')).toHaveCount(2);
+  await clinic.setViewportSize(viewport); // Then the table has the same columns.
+  await expect.poll(() => peaks(clinic)).toEqual(found);
+  await expect(clinic.getByLabel('The measured video')).toBeVisible();
 });
 
 test('a camera that ends in the middle of a set loses nothing; a tab that is killed after that, at most two seconds', async ({
