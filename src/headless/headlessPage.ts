@@ -2,6 +2,7 @@ import type { TrackingProgress } from '../analysis/trackVideo';
 import type { VideoFacts } from '../frames/frameSource';
 import type { DeviceCheck } from '../live/checkDevice';
 import type { PoseDevice, PoseModel } from '../keypoints/poseModel';
+import type { MissingReason } from '../measurement/curve';
 import type { MeasurementNote, Setup } from '../measurement/measurement';
 import type { Limits } from '../protocol/limits';
 import type { Verdict } from '../scoring/judge';
@@ -89,6 +90,8 @@ export interface LiveRun {
   /** Each count with the time at which the page heard of it. */
   counts: { count: number; atMs: number }[];
   verdicts: Verdict[];
+  /** Why those were not measured that were not. */
+  unmeasured: MissingReason[];
   /** Complete repetitions that the review finds in the same frames, and when each was over. */
   reviewedCount: number;
   reviewedEndsMs: number[];

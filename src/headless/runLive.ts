@@ -95,6 +95,9 @@ async function countLive(stream: MediaStream, tracker: WorkerPoseTracker, reques
       cameraFps: seenFrames / seconds,
       counts: counted.map(({ event, atMs }) => ({ count: event.count, atMs: atMs - startMs })),
       verdicts: told.flatMap(({ event }) => (event.kind === 'judged' ? event.judgement.verdict : [])),
+      unmeasured: told.flatMap(({ event }) =>
+        event.kind === 'judged' && event.judgement.reason !== null ? event.judgement.reason : [],
+      ),
       reviewedCount: finished.count,
       reviewedEndsMs: completeRepetitionEndsMs(finished.measurement),
     };
