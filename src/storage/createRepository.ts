@@ -1,11 +1,11 @@
 import { readSession } from '../session/readSession';
 import { readVisit } from '../session/readVisit';
-import { createSets, savingVisit } from './createSets';
+import { createSets, savingVisit, setMark } from './createSets';
 import { createTrackingRows } from './createTrackingRows';
 import { planRecordSchema, sessionFactsSchema, type PlanRecord, type SessionFacts } from './keptSchemas';
 import { createMarks, type Marks } from './marks';
 import { findKept, listKept, readKept } from './readKept';
-import type { Records } from './records';
+import { tableNames, type Records } from './records';
 import type { Repository } from './repository';
 import { removingSession, removingTracking, savingSession, videoNamesOf } from './sessionChanges';
 import { StorageProblem, storageProblem } from './storageProblem';
@@ -125,6 +125,24 @@ export function createRepository({
       const { usage, quota } = (await storage?.estimate().catch(() => undefined)) ?? {};
       if (usage === undefined || quota === undefined) return null;
       return { usedBytes: usage, freeBytes: Math.max(0, quota - usage) };
+    },
+    async freeVideos(before) {
+      const sizes = new Map((await videos.list()).map(({ name, bytes }) => [name, bytes]));
+      let freed = 0;
+      for (const facts of (await listKept(records, 'facts', readFacts)).found) {
+        const { id, createdAt, video, fromVideo } = facts;
+        if (video === null || fromVideo === 'waiting' || createdAt >= before) continue;
+        await records.apply([{ replace: 'facts', key: id, value: { ...facts, video: null } }]);
+        await videos.remove(video);
+        freed += sizes.get(video) ?? 0;
+      }
+      return freed;
+    },
+    async eraseAll() {
+      const held = await marks.held();
+      if ([...held].some((name) => name.startsWith(setMark))) throw storageProblem('other-tab');
+      await records.apply(tableNames.map((table) => ({ remove: table, key: '', andBelow: true })));
+      for (const { name } of await videos.list()) await videos.remove(name);
     },
     askToPersist: async () => (await storage?.persist().catch(() => false)) ?? false,
     close: () => records.close(),

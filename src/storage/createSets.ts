@@ -17,7 +17,9 @@ type Sets = Pick<
 >;
 
 const rowsOf = (id: string) => `set:${id}`;
-const markOf = (id: string) => `overfoot-set:${id}`;
+/** Beginning of the mark that a tab holds while it records a set. */
+export const setMark = 'overfoot-set:';
+const markOf = (id: string) => `${setMark}${id}`;
 const readStart = (value: unknown) => readKept(value, setStartSchema);
 
 /** Sets while they are recorded, and what is left of them where the recording was interrupted. */

@@ -118,6 +118,20 @@ export interface Repository {
   takeTurn(work: string, signal?: AbortSignal): Promise<() => void>;
   /** What is used and what is still free, bytes; null where the browser does not tell. */
   space(): Promise<{ usedBytes: number; freeBytes: number } | null>;
+  /**
+   * Deletes the videos of sessions from before a moment; what was measured stays. Those that still wait to be measured from
+   * their video keep it.
+   *
+   * @param before  ISO 8601, UTC
+   * @returns  how much room that makes, bytes
+   */
+  freeVideos(before: string): Promise<number>;
+  /**
+   * Deletes everything that is kept: visits, sessions, videos, plans, interrupted sets.
+   *
+   * @throws StorageProblem  'other-tab' while a set is recorded anywhere
+   */
+  eraseAll(): Promise<void>;
   /** Asks the browser never to clear what is kept of its own accord; whether it agreed. */
   askToPersist(): Promise<boolean>;
   close(): void;

@@ -9,6 +9,11 @@ export function browserInbox(
     ...parts,
     notes: removalNotes,
     nowMs: () => Date.now(),
+    forgetRest() {
+      for (const name of Object.keys(localStorage))
+        if (name.startsWith('overfoot')) localStorage.removeItem(name);
+      location.reload(); // What the page itself still knows goes too.
+    },
     later(ms, call) {
       const timer = setTimeout(call, ms);
       return () => clearTimeout(timer);

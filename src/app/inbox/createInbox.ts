@@ -24,6 +24,8 @@ export interface InboxAdapters {
   later: (ms: number, call: () => void) => () => void;
   /** Begins to measure, in the background, what waits for it; it does no harm where that is under way. */
   measureWaiting: () => void;
+  /** Forgets what lies beside the repository: drafts, keys, notes. */
+  forgetRest: () => void;
   app: Pick<App, 'store' | 'openKept' | 'dismissProblem'>;
 }
 
@@ -41,6 +43,11 @@ export interface Inbox {
   remove(which: Pick<Removal, 'id' | 'kind'>): void;
   undoRemove(id: string): void;
   dismissProblem(): void;
+  lookAtSpace(): Promise<void>;
+  /** Deletes the videos of sessions older than so many weeks; what was measured stays. */
+  freeVideos(weeks: number): Promise<void>;
+  /** Deletes everything that this program keeps on this device. */
+  eraseAll(): Promise<void>;
 }
 
 /** How often it is looked whether sets that wait were measured meanwhile, ms. */
@@ -128,8 +135,35 @@ export function createInbox(adapters: InboxAdapters): Inbox {
     }
   };
 
+  const told = async (doing: string, work: (kept: Repository) => Promise<void>) => {
+    try {
+      await work(await repository());
+    } catch (error) {
+      set({ problem: explainProblem(error, doing) });
+    }
+  };
+  const lookAtSpace = () => told('be read', async (kept) => set({ space: await kept.space() }));
+
   return {
     store,
+    lookAtSpace,
+    freeVideos: (weeks) =>
+      told('be deleted', async (kept) => {
+        const before = new Date(nowMs() - weeks * 7 * 86_400_000).toISOString();
+        set({ freedBytes: await kept.freeVideos(before) });
+        known.clear();
+        await look();
+        await lookAtSpace();
+      }),
+    eraseAll: () =>
+      told('be deleted', async (kept) => {
+        await kept.eraseAll();
+        adapters.forgetRest();
+        known.clear();
+        set({ selected: null, freedBytes: null });
+        await look();
+        await lookAtSpace();
+      }),
     enter() {
       isShown = true;
       adapters.measureWaiting();

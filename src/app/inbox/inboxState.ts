@@ -30,6 +30,10 @@ export interface InboxState {
   /** Id of the session that is being opened just now. */
   opening: string | null;
   removals: readonly Removal[];
+  /** What is used and free on this device, bytes; null until it was looked at, and where the browser does not tell. */
+  space: { usedBytes: number; freeBytes: number } | null;
+  /** How much the videos came to that were deleted last; null before. */
+  freedBytes: number | null;
   problem: Problem | null;
 }
 
@@ -40,5 +44,7 @@ export const initialInboxState: InboxState = {
   selected: null,
   opening: null,
   removals: [],
+  space: null,
+  freedBytes: null,
   problem: null,
 };

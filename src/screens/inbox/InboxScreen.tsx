@@ -8,6 +8,7 @@ import { useMediaQuery } from '../../components/useMediaQuery';
 import { groupByPatient } from '../../inbox/groupByPatient';
 import './inbox.css';
 import './setList.css';
+import { DeviceButton } from './DeviceButton';
 import { KeyButton } from './KeyButton';
 import { Removals } from './Removals';
 import { SentFiles } from './SentFiles';
@@ -32,6 +33,7 @@ export function InboxScreen() {
           <AppMark /> Overfoot
         </span>
         <h1>Kept sessions</h1>
+        <DeviceButton />
         <KeyButton />
         <Button className="button button-quiet" onPress={() => app.show('start')}>
           Back to the start

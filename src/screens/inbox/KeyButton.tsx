@@ -19,9 +19,9 @@ export function KeyButton() {
   return (
     <DialogTrigger>
       <Button className="button button-quiet">Key</Button>
-      <ModalOverlay className="inbox-overlay" isDismissable>
-        <Modal className="inbox-modal">
-          <Dialog className="inbox-key">
+      <ModalOverlay className="ask-overlay" isDismissable>
+        <Modal className="ask-box">
+          <Dialog className="ask inbox-key">
             {({ close }) => (
               <>
                 <Heading slot="title">The key for sent sessions</Heading>

@@ -1,6 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import type { SessionDocument } from '../../../src/session/sessionDocument';
 import { createMarks } from '../../../src/storage/marks';
+import { tableNames } from '../../../src/storage/records';
 import type { StorageProblem } from '../../../src/storage/storageProblem';
 import { createTestDevice } from '../../support/openTestRepository';
 import { smallSession, smallSessionParts } from '../../support/smallSession';
@@ -375,5 +376,62 @@ describe('repository.space() and askToPersist()', () => {
       expect(await repository.space()).toBeNull();
       expect(await repository.askToPersist()).toBe(false);
     }
+  });
+});
+
+describe('repository.freeVideos(before), repository.eraseAll()', () => {
+  async function withVideo() {
+    const device = createTestDevice();
+    const repository = await device.open();
+    const set = await repository.beginSet(smallSetStart(), () => undefined);
+    await set.video!.write(new Blob(['12345']));
+    await set.endVideo();
+    await set.finish(smallSession(), 'done', smallVisit());
+    return { device, repository, session: smallSession() };
+  }
+
+  it('deletes old videos and tells how much that frees; what was measured stays', async () => {
+    const { repository, session } = await withVideo();
+    expect(await repository.freeVideos(session.createdAt)).toBe(0);
+    expect(await repository.freeVideos('9999-01-01T00:00:00.000Z')).toBe(5);
+    expect(await repository.videos.list()).toEqual([]);
+    const kept = (await repository.sessions.find(session.id))!;
+    expect(kept.facts.video).toBeNull();
+    expect(kept.session).toEqual(session);
+  });
+
+  it('leaves a video that still waits to be measured from', async () => {
+    const { repository, session } = await withVideo();
+    await repository.sessions.setFromVideo(session.id, 'waiting');
+    expect(await repository.freeVideos('9999-01-01T00:00:00.000Z')).toBe(0);
+    expect(await repository.videos.list()).toHaveLength(1);
+  });
+
+  it('leaves nothing of anybody, in no table and among no videos', async () => {
+    const { device, repository } = await withVideo();
+    await repository.plans.save('a', '{}');
+    const left = await repository.beginSet(
+      { ...smallSetStart(), id: '11111111-2222-4333-8444-555555555555' },
+      () => undefined,
+    );
+    await left.video!.write(new Blob(['678']));
+    await left.flush();
+    repository.close();
+    const opened = await device.open(); // As after a tab that was killed: its mark went with it.
+    await opened.eraseAll();
+    opened.close();
+    const records = await device.openRecords();
+    for (const table of tableNames) expect(await records.list(table), table).toEqual([]);
+    expect(await device.videos.list()).toEqual([]);
+  });
+
+  it('does not begin while a set is recorded', async () => {
+    const { repository } = await withVideo();
+    await repository.beginSet(
+      { ...smallSetStart(), id: '11111111-2222-4333-8444-555555555555' },
+      () => undefined,
+    );
+    await expect(repository.eraseAll()).rejects.toThrow(/Another tab/);
+    expect((await repository.visits.list()).found).toHaveLength(1);
   });
 });

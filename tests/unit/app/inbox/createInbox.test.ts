@@ -46,6 +46,7 @@ function openInbox(
       return () => void timers.splice(timers.indexOf(timer) >>> 0, 1);
     },
     measureWaiting: () => world.asked++,
+    forgetRest: () => undefined,
     app,
   });
   const state = inbox.store.getState;
@@ -183,6 +184,7 @@ describe('enter()', () => {
       nowMs: () => 0,
       later: () => () => undefined,
       measureWaiting: () => undefined,
+      forgetRest: () => undefined,
       app: createApp(fakeAdapters().adapters),
     });
     await inbox.enter();
