@@ -42,6 +42,7 @@ const rooms = {
     'view',
     'measurement',
     'scoring',
+    'geometry',
     'protocol',
   ],
   drawing: ['geometry', 'keypoints', 'measurement', 'scoring', 'protocol'],

@@ -11,7 +11,7 @@ import type { Problem } from './explainProblem';
 import { startLimits, type LimitHistory } from './limitHistory';
 import type { KeepingState, ReviewVisit } from './review/keptReview';
 
-export type ScreenName = 'start' | 'tracking' | 'review' | 'home' | 'inbox' | 'plan';
+export type ScreenName = 'start' | 'tracking' | 'review' | 'home' | 'inbox' | 'plan' | 'mirror';
 
 /** Where the pose network runs, as far as it is known. */
 export type DeviceState =

@@ -47,6 +47,12 @@ export interface App extends ReviewActions {
   /** Shows a session that is kept on this device, with its video where there is one; the review leads back to where it stood. */
   openKept(sessionText: string, fileName: string, video: File | null, kept?: KeptReview): void;
   attachVideo(file: File): Promise<void>;
+  /**
+   * Reads another kept recording of the same patient, to be looked at beside the shown one.
+   *
+   * @throws Error  with a sentence that can be shown
+   */
+  readBeside(sessionId: string): Promise<Recording>;
   /** Tracks the chosen video and measures it. */
   startTracking(): Promise<void>;
   /** Tracks the shown recording's video once more on this device. */
@@ -290,6 +296,13 @@ export function createApp(adapters: Adapters): App {
         recording = { ...recording, video: file };
         set({ revision: get().revision + 1 });
       }),
+    async readBeside(sessionId) {
+      const kept = reviewKeeper.kept();
+      if (kept === null)
+        throw new Error('The recordings of this patient are no longer at hand. Open one again.');
+      const { sessionText, video } = await kept.readOther(sessionId);
+      return sessionRecording(sessionText, { origin: 'session', fileName: '', video }).recording;
+    },
     async startTracking() {
       const { side, ...setup } = get().setup;
       if (chosenFile === null || side === null) return;
@@ -348,7 +361,11 @@ export function createApp(adapters: Adapters): App {
     },
     show: (screen) => {
       if (screen === 'review' && recording === null) return;
-      set({ screen, problem: null, ...(screen === 'review' ? {} : { backTo: 'start' }) });
+      set({
+        screen,
+        problem: null,
+        ...(screen === 'review' || screen === 'mirror' ? {} : { backTo: 'start' }),
+      });
     },
     dismissProblem: () => set({ problem: null }),
     release() {

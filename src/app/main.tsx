@@ -10,6 +10,7 @@ import { createPoseTracker } from '../pose/createPoseTracker';
 import { poseWeights } from '../pose/poseWeights';
 import { HomeScreen } from '../screens/home/HomeScreen';
 import { InboxScreen } from '../screens/inbox/InboxScreen';
+import { MirrorScreen } from '../screens/mirror/MirrorScreen';
 import { PlanScreen } from '../screens/plan/PlanScreen';
 import { ReviewScreen } from '../screens/review/ReviewScreen';
 import { StartScreen } from '../screens/start/StartScreen';
@@ -28,6 +29,9 @@ import { InboxProvider } from './inbox/InboxContext';
 import { browserOffline } from './offline/browserOffline';
 import { createOffline } from './offline/createOffline';
 import { OfflineProvider } from './offline/OfflineContext';
+import { browserMirror } from './mirror/browserMirror';
+import { createMirror } from './mirror/createMirror';
+import { MirrorProvider } from './mirror/MirrorContext';
 import { openOnce } from './openOnce';
 import { browserPlanWriting } from './planWriting/browserPlanWriting';
 import { createPlanWriting } from './planWriting/createPlanWriting';
@@ -77,6 +81,7 @@ const clinic = createClinic(
 );
 const sending = createSending(browserSending(openRepositoryOnce));
 const writing = createPlanWriting(browserPlanWriting());
+const mirror = createMirror(browserMirror(baseUrl));
 
 const screens = {
   start: StartScreen,
@@ -85,6 +90,7 @@ const screens = {
   home: HomeScreen,
   inbox: InboxScreen,
   plan: PlanScreen,
+  mirror: MirrorScreen,
 };
 
 function CurrentScreen() {
@@ -100,7 +106,9 @@ createRoot(document.getElementById('app')!).render(
           <OfflineProvider offline={offline}>
             <PlanWritingProvider writing={writing}>
               <SendingProvider clinic={clinic} sending={sending}>
-                <CurrentScreen />
+                <MirrorProvider mirror={mirror}>
+                  <CurrentScreen />
+                </MirrorProvider>
               </SendingProvider>
             </PlanWritingProvider>
           </OfflineProvider>

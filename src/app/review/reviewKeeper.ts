@@ -8,6 +8,8 @@ import type { KeptReview } from './keptReview';
 /** Keeps a review as it goes on: one saving at a time, and what came meanwhile in the next. */
 export interface ReviewKeeper {
   begin(kept: KeptReview | null, document: SessionDocument | null): void;
+  /** Where the shown recording is kept; null where it is not. */
+  kept(): KeptReview | null;
   /** To be called after every change. */
   changed(): void;
 }
@@ -44,6 +46,7 @@ export function createReviewKeeper(
       current = kept === null || document === null ? null : { kept, document };
       set({ keeping: { state: current === null ? 'not-kept' : 'kept' } });
     },
+    kept: () => current?.kept ?? null,
     changed() {
       if (current === null) return;
       isDue = true;

@@ -5,6 +5,7 @@ import { findEntry } from '../../library/findEntry';
 import { countedRepetitions } from '../../review/countedRepetitions';
 import { cueWords } from '../../review/cueWords';
 import { proposeCues } from '../../review/proposeCues';
+import { CompareShow } from './CompareShow';
 import { middleMs } from './correctionChoices';
 import { CueShow } from './CueShow';
 import { repetitionAt } from './repetitionAt';
@@ -26,6 +27,7 @@ export function CueList({ recording, selected, onSelect }: Props) {
   const judgements = useAppState((state) => state.judgements);
   const limits = useAppState((state) => state.limits.present);
   const [isShowing, setShowing] = useState(false);
+  const [isComparing, setComparing] = useState(false);
   const { measurement, excluded } = recording;
   const { task } = measurement.setup;
 
@@ -68,6 +70,12 @@ export function CueList({ recording, selected, onSelect }: Props) {
         >
           Show to the patient
         </Button>
+        <Button className="button" onPress={() => setComparing(true)}>
+          Compare two
+        </Button>
+        <Button className="button" onPress={() => app.show('mirror')}>
+          Live mirror
+        </Button>
       </div>
       {cues.length === 0 && (
         <p className="soft">
@@ -99,6 +107,7 @@ export function CueList({ recording, selected, onSelect }: Props) {
           );
         })}
       </ol>
+      {isComparing && <CompareShow {...{ recording, selected }} onClose={() => setComparing(false)} />}
       {isShowing && <CueShow {...{ recording, cues }} onClose={() => setShowing(false)} />}
     </div>
   );

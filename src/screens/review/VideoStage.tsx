@@ -18,10 +18,19 @@ interface Props {
   hasHandles?: boolean;
   /** Whether the leg fills the stage. */
   isNear?: boolean;
+  /** Whether a missing video is asked for. */
+  canAttach?: boolean;
 }
 
 /** The video, as near as shows the whole person, with leg and lane drawn over it; without the video, the drawing stands on a dark stage. */
-export function VideoStage({ recording, limits, playhead, hasHandles = false, isNear = false }: Props) {
+export function VideoStage({
+  recording,
+  limits,
+  playhead,
+  hasHandles = false,
+  isNear = false,
+  canAttach = true,
+}: Props) {
   const { video, track } = recording;
   const [stage, { width, height }] = useSize<HTMLDivElement>();
   const { isMirrored, measurement } = recording;
@@ -39,7 +48,7 @@ export function VideoStage({ recording, limits, playhead, hasHandles = false, is
         <Overlay {...{ recording, limits, playhead }} width={shown.width} height={shown.height} />
         {hasHandles && <JointHandles recording={recording} playhead={playhead} />}
       </div>
-      {video === null && <AttachVideo />}
+      {video === null && canAttach && <AttachVideo />}
     </div>
   );
 }
