@@ -14,9 +14,13 @@ interface Props {
   onSelect: (index: number) => void;
 }
 
+/** A number of three digits takes so much, px. */
+const roomPx = 22;
+
 /** Repetitions in a row: each mark stands on, at the edge of, or off the lane, up for inward. */
 export function RepetitionStrip({ repetitions, judgements, middlesPx, selected, onSelect }: Props) {
   const widePx = markWidthPx(middlesPx);
+  const every = numberedEvery(middlesPx);
   return (
     <div className="strip" role="group" aria-label="Repetitions in order of time">
       <div className="strip-lane" />
@@ -35,12 +39,22 @@ export function RepetitionStrip({ repetitions, judgements, middlesPx, selected, 
             onPress={() => onSelect(index)}
           >
             <VerdictMark verdict={verdict} pointing={up ? 'up' : 'down'} sizePx={16} />
-            <span className="strip-number">{number}</span>
+            <span className="strip-number">
+              {every === 1 || number % every === 0 || index === selected ? number : ''}
+            </span>
           </Button>
         );
       })}
     </div>
   );
+}
+
+/** Numbers stand below every mark, or where they would run into each other below every fifth, tenth and so on. */
+function numberedEvery(middlesPx: readonly number[]): number {
+  const [first, last] = [middlesPx[0], middlesPx.at(-1)];
+  if (first === undefined || last === undefined || middlesPx.length < 2) return 1;
+  const gapPx = (last - first) / (middlesPx.length - 1);
+  return gapPx >= roomPx ? 1 : 5 * Math.ceil(roomPx / 5 / Math.max(1, gapPx));
 }
 
 /** As wide as a finger wants it, where neighbours leave the room; px. */

@@ -12,6 +12,10 @@ export type SetReading =
       hasVideo: boolean;
       /** Whether the careful measuring from the stored video is still to come; until then the numbers are those tracked live. */
       isWaiting: boolean;
+      /** Whether somebody looked it through; left out where nobody did. */
+      isReviewed?: boolean;
+      /** Whether something was corrected by hand; left out where nothing was. */
+      isByHand?: boolean;
     }
   /** It can't be read, or is no longer there; the sentence says why and what to do. */
   | { state: 'unreadable'; sentence: string };

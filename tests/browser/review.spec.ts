@@ -125,6 +125,38 @@ test('a repetition is looped slowly, and cues are proposed and shown large', asy
   await expect(page.getByRole('dialog')).toBeHidden();
 });
 
+test('two repetitions stand beside each other in step', async ({ page }) => {
+  await openExample(page);
+  await page.getByRole('tab', { name: 'Cues' }).click();
+  await page.getByRole('button', { name: 'Compare two' }).click();
+  const dialog = page.getByRole('dialog', { name: 'Two repetitions in step' });
+  await expect(dialog.getByRole('region')).toHaveCount(2);
+  await dialog.getByRole('combobox', { name: 'Right: repetition' }).selectOption('Repetition 2');
+  await dialog.getByRole('slider').fill('50');
+  const times = () =>
+    dialog
+      .getByLabel('The measured video')
+      .evaluateAll((videos) => videos.map((video) => (video as HTMLVideoElement).currentTime));
+  // Repetition 6 turns at about 22 s, repetition 2 at about 6.5 s.
+  await expect.poll(async () => Math.round((await times())[0]!)).toBe(22);
+  await expect.poll(async () => (await times())[1]!).toBeLessThan(8);
+  expect(await seriousFaults(page)).toEqual([]);
+  await page.keyboard.press('Escape');
+  await expect(dialog).toBeHidden();
+});
+
+test('the live mirror says what to do before it asks for the camera, and has a way back', async ({
+  page,
+}) => {
+  await openExample(page);
+  await page.getByRole('tab', { name: 'Cues' }).click();
+  await page.getByRole('button', { name: 'Live mirror' }).click();
+  await expect(page.getByText('Nothing that the camera sees is kept')).toBeVisible();
+  expect(await seriousFaults(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Close the mirror' }).click();
+  await expect(rows(page)).toHaveCount(6);
+});
+
 test('the review and the kept sessions have no serious fault of accessibility', async ({ page }) => {
   await keepVisits(page, demoVisits());
   await page.goto('./');

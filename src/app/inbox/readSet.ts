@@ -20,6 +20,8 @@ export async function readSet(sessionId: string, { sessions }: Repository): Prom
       result: setResult(repetitionsOf(session)),
       hasVideo: facts.video !== null,
       isWaiting: facts.fromVideo === 'waiting',
+      ...((session.review?.reviewed ?? null) === null ? {} : { isReviewed: true }),
+      ...((session.corrections ?? []).length === 0 ? {} : { isByHand: true }),
     };
   } catch (error) {
     return { state: 'unreadable', sentence: explainProblem(error, 'be read').sentence };

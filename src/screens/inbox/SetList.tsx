@@ -142,13 +142,14 @@ function countUnmeasured({ marks }: Extract<Reading, { state: 'read' }>['result'
 function hasAside(reading: Reading): boolean {
   if (reading.state === 'unreadable') return true;
   if (reading.state !== 'read') return false;
-  return reading.isWaiting || !reading.hasVideo || reading.result.mainReason !== null;
+  const { isWaiting, hasVideo, result, isReviewed = false, isByHand = false } = reading;
+  return isWaiting || !hasVideo || result.mainReason !== null || isReviewed || isByHand;
 }
 
 function Aside({ reading }: { reading: Reading }) {
   if (reading.state === 'unreadable') return <span>{reading.sentence}</span>;
   if (reading.state !== 'read') return null;
-  const { result, isWaiting, hasVideo } = reading;
+  const { result, isWaiting, hasVideo, isReviewed, isByHand } = reading;
   return (
     <>
       {result.mainReason !== null && (
@@ -158,6 +159,8 @@ function Aside({ reading }: { reading: Reading }) {
       )}
       {isWaiting && <span>Not yet measured carefully from the video</span>}
       {!hasVideo && <span>No video was kept</span>}
+      {isReviewed && <span>Reviewed</span>}
+      {isByHand && <span>Corrected by hand</span>}
     </>
   );
 }

@@ -2,7 +2,7 @@ import { Button, ToggleButton } from 'react-aria-components';
 import { formatTime } from '../../words/formatTime';
 import { Terms } from '../../components/Terms';
 import type { Playhead } from './playhead';
-import { nextRate, rateWords } from './playRates';
+import { nextRate, rateSign, rateWords } from './playRates';
 import type { RepetitionActions } from './useReviewKeys';
 import { usePlayhead } from './usePlayhead';
 
@@ -62,7 +62,7 @@ export function Transport({ playhead, endMs, hasVideo, view, onView, actions }: 
         isDisabled={!hasVideo}
         onPress={() => playhead.setRate(nextRate(rate))}
       >
-        {rateWords(rate)}
+        {rateSign(rate)}
       </Button>
       <ToggleButton
         className="button button-quiet"

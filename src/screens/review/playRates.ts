@@ -8,3 +8,8 @@ export function nextRate(rate: number): number {
 export function rateWords(rate: number): string {
   return { 1: 'As filmed', 0.5: 'Half speed', 0.25: 'Quarter speed' }[rate] ?? `${rate}`;
 }
+
+/** As it stands on a narrow button. */
+export function rateSign(rate: number): string {
+  return { 1: '1 ×', 0.5: '½ ×', 0.25: '¼ ×' }[rate] ?? `${rate} ×`;
+}
