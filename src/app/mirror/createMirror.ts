@@ -118,7 +118,9 @@ export function createMirror({ openCamera, openFeed, createTracker, tone }: Mirr
         if (mine === turn) fail(error);
       }
     },
-    watchLeg: (next) => (leg = next),
+    watchLeg(next) {
+      leg = next;
+    },
     stream: () => camera?.stream ?? null,
     watch(listener) {
       listeners.add(listener);

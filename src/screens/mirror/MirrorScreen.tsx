@@ -20,7 +20,9 @@ export function MirrorScreen() {
   const leg = side ?? 'right';
 
   useEffect(() => () => mirror.close(), [mirror]);
-  useEffect(() => mirror.watchLeg({ side: leg, limits }), [mirror, leg, limits]);
+  useEffect(() => {
+    mirror.watchLeg({ side: leg, limits });
+  }, [mirror, leg, limits]);
 
   return (
     <main className="practice always-dark">
