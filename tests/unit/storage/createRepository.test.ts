@@ -435,3 +435,24 @@ describe('repository.freeVideos(before), repository.eraseAll()', () => {
     expect((await repository.visits.list()).found).toHaveLength(1);
   });
 });
+
+describe('repository.sessions.update(session)', () => {
+  const review = { limitsSet: [], remarks: [], cues: [], reviewed: { by: 'T1', at: session.createdAt } };
+
+  it('keeps a reviewed session in the place of the one before, and what is kept beside it', async () => {
+    const device = createTestDevice();
+    const repository = await device.open();
+    await repository.sessions.save(session, beside);
+    await repository.sessions.update({ ...session, review });
+    repository.close();
+    const found = await (await device.open()).sessions.find(session.id);
+    expect(found!.session.review).toEqual(review);
+    expect(found!.facts).toMatchObject(beside);
+  });
+
+  it('brings no session back that was deleted meanwhile', async () => {
+    const repository = await createTestDevice().open();
+    await expect(repository.sessions.update({ ...session, review })).rejects.toEqual(missing);
+    expect(await repository.sessions.find(session.id)).toBeNull();
+  });
+});
