@@ -47,21 +47,26 @@ export function tableColumns(measurement: Measurement, isNarrow: boolean, hasAll
           number('out-of-limits', 'Out', ({ outOfLimitsMs }) =>
             outOfLimitsMs === null ? '–' : `${(outOfLimitsMs / 1000).toFixed(1)} s`,
           ),
-          ...(hasAll ? rowMeasures.map(measure) : [measure('knee-off-line')]),
-          number('measured', 'Seen', ({ measuredPct }) => `${Math.round(measuredPct)} %`),
-          {
-            id: 'tempo' as const,
-            name: tempoHeads[shape],
-            isNumber: true,
-            canSort: false,
-            cell: ({ index }: RepetitionRow) => {
-              const repetition = measurement.repetitions[index];
-              return repetition === undefined ? '–' : formatTempo(tempo(repetition, shape));
-            },
-          },
+          ...(hasAll
+            ? [
+                ...rowMeasures.map(measure),
+                number('measured', 'Seen', ({ measuredPct }) => `${Math.round(measuredPct)} %`),
+                tempoColumn(measurement, shape),
+              ]
+            : [measure('knee-off-line')]),
         ]
       : []),
   ];
+}
+
+function tempoColumn({ repetitions }: Measurement, shape: Task['shape']): TableColumn {
+  return {
+    ...{ id: 'tempo', name: tempoHeads[shape], isNumber: true, canSort: false },
+    cell({ index }) {
+      const repetition = repetitions[index];
+      return repetition === undefined ? '–' : formatTempo(tempo(repetition, shape));
+    },
+  };
 }
 
 const tempoHeads: Record<Task['shape'], string> = {
