@@ -80,6 +80,9 @@ function takeIn(turn: Turn, event: GuideEvent): void {
       if (event.posture !== state.posture) state.postureChangeMs = nowMs;
       state.posture = event.posture;
       return;
+    case 'stand':
+      state.standLine = event.line;
+      return;
     case 'counting':
       if (!event.works && state.canCount && phase === 'working' && state.isCounting) missCount(turn);
       state.canCount = event.works;

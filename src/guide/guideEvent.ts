@@ -25,6 +25,8 @@ export type GuideEvent =
   | { kind: 'person'; isPresent: boolean }
   /** Null where it can't be told. */
   | { kind: 'posture'; posture: 'seated' | 'standing' | null }
+  /** Whether the person stands still on both feet: null, or what to do. Only in the quiet stand. */
+  | { kind: 'stand'; line: string | null }
   /** A repetition has ended; null where nothing is known, or not yet, of how it went. */
   | { kind: 'repetition'; heard: HeardVerdict | null }
   /** How the repetition went that was counted last, where it was not known at once. */

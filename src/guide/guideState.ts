@@ -70,6 +70,8 @@ export interface GuideState {
   presentChangeMs: number;
   posture: 'seated' | 'standing' | null;
   postureChangeMs: number;
+  /** What is still to be done for the quiet stand; null where nothing is, or nothing is known. */
+  standLine: string | null;
   canCount: boolean;
   cameraWorks: boolean;
   isVisible: boolean;
@@ -113,6 +115,7 @@ export const stateAtRest: Omit<GuideState, 'nowMs'> = {
   presentChangeMs: 0,
   posture: null,
   postureChangeMs: 0,
+  standLine: null,
   canCount: true,
   cameraWorks: true,
   isVisible: true,

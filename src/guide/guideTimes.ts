@@ -16,6 +16,8 @@ export const guideTimes = {
   bendsAtMost: 15_000,
   /** Two seconds of quiet stand, and what it takes to say so. */
   standing: 3500,
+  /** Somebody who can't stand still is told so once, and not kept from exercising. */
+  standingAtMost: 9000,
   /** To get into position: where it is seen, at least; where it can't be told; where it does not look like it, at most. */
   readyAtLeast: 2500,
   spokenWord: 400,

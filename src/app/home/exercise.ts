@@ -13,6 +13,7 @@ import { slowedSentence, type HomeCamera } from './homeCamera';
 import type { HomeState, PaceState } from './homeState';
 import { createTeller } from './createTeller';
 import { createPlacingWatch } from './placingWatch';
+import { createStandWatch } from './standWatch';
 import type { Sound } from '../../sound/sound';
 import { isFilmed } from './visitOf';
 import { startBendsWatch, type BendsWatch } from './bendsWatch';
@@ -46,6 +47,7 @@ const placingPhases: readonly GuidePhase[] = ['placing', 'bends', 'standing'];
 export function startExercise(parts: ExerciseParts): Exercise {
   const { adapters, get, set, options, camera, sound, keeper } = parts;
   const placingWatch = createPlacingWatch();
+  let standWatch = createStandWatch();
   let guide: Guide | null = null;
   let isClosed = false;
   let phase: GuidePhase | null = null;
@@ -138,6 +140,7 @@ export function startExercise(parts: ExerciseParts): Exercise {
   };
   const enterPhase = (next: GuidePhase) => {
     phase = next;
+    if (next === 'standing') standWatch = createStandWatch();
     if (!placingPhases.includes(next)) set({ placing: null });
     // A device that was too slow in one set is tried again in the next.
     if (next === 'set-done' && hasFeedback()) {
@@ -163,6 +166,8 @@ export function startExercise(parts: ExerciseParts): Exercise {
       brightness: camera.brightness(),
       cameraRateHz: seenFps > 0 ? seenFps : undefined,
     };
+    const line = phase === 'standing' ? standWatch.push(frame) : undefined;
+    if (line !== undefined) send({ kind: 'stand', line });
     const placing = placingWatch.push(frame, setup, facts, item.task);
     if (placing === null) return;
     set({ placing });

@@ -76,15 +76,20 @@ export function followBends(turn: Turn): void {
 
 function enterStanding(turn: Turn): void {
   enter(turn, 'standing');
+  turn.state.standLine = null;
   startRecording(turn);
   say(turn, lines.standing, 'now');
 }
 
 export function followStanding(turn: Turn): void {
-  const { isPlaced: isWell, placedChangeMs, nowMs, startAnywayMs } = turn.state;
+  const { isPlaced: isWell, placedChangeMs, nowMs, startAnywayMs, standLine } = turn.state;
   const isMisplaced = !isWell && startAnywayMs === null && nowMs - placedChangeMs >= guideTimes.misplaced;
   if (isMisplaced || isGone(turn)) return backToPlacing(turn);
-  if (lastedMs(turn) >= guideTimes.standing) enterReady(turn);
+  const lasted = lastedMs(turn);
+  const before = lasted - (nowMs - turn.beforeMs);
+  const isAsked = standLine !== null && startAnywayMs === null;
+  if (lasted >= (isAsked ? guideTimes.standingAtMost : guideTimes.standing)) return enterReady(turn);
+  if (isAsked && lasted >= guideTimes.standing && before < guideTimes.standing) say(turn, standLine, 'now');
 }
 
 function backToPlacing(turn: Turn): void {

@@ -133,6 +133,30 @@ describe('advanceGuide(options, state, event): placing', () => {
     expect(walk.state.phase).toBe('placing');
   });
 
+  it('goes on from the quiet stand at once where the person stands still, and says once what is still to be done where not', () => {
+    const still = twoSets().comeIn().until('standing').send({ kind: 'stand', line: null });
+    expect(still.wait(3600).state.phase).toBe('ready');
+    const restless = twoSets()
+      .comeIn()
+      .until('standing')
+      .clear()
+      .send({ kind: 'stand', line: 'Stand upright.' });
+    expect(restless.wait(3600).state.phase).toBe('standing');
+    expect(
+      restless
+        .wait(2000)
+        .said()
+        .filter((line) => line === 'Stand upright.'),
+    ).toHaveLength(1);
+    expect(restless.send({ kind: 'stand', line: null }).wait(300).state.phase).toBe('ready');
+  });
+
+  it('does not keep somebody who can’t stand still from exercising', () => {
+    const restless = twoSets().comeIn().until('standing').send({ kind: 'stand', line: 'Stand upright.' });
+    expect(restless.wait(8000).state.phase).toBe('standing');
+    expect(restless.wait(1200).state.phase).toBe('ready');
+  });
+
   it('goes back, and keeps nothing, where the quiet stand is left', () => {
     const walk = twoSets().comeIn().until('standing').send({ kind: 'person', isPresent: false }).wait(1200);
     expect(walk.state.phase).toBe('placing');

@@ -48,6 +48,7 @@ const happening: fc.Arbitrary<{ event: GuideEvent; afterMs: number }> = fc.recor
         posture: fc.constantFrom('seated', 'standing', null),
       }),
     },
+    { weight: 1, arbitrary: fc.record({ kind: fc.constant('stand' as const), line }) },
     { weight: 1, arbitrary: fc.record({ kind: fc.constantFrom('counting', 'camera'), works: fc.boolean() }) },
     { weight: 1, arbitrary: fc.record({ kind: fc.constant('page' as const), isVisible: fc.boolean() }) },
     {

@@ -28,14 +28,14 @@ export const settle = async () => {
 
 const frameMs = 40;
 
-/** From the beginning of a recording to 'go' and a little more, frames. */
-const framesToGo = 250;
+/** From the beginning of a recording to 'go' and a little more, frames; who sits in the quiet stand is waited for. */
+const framesToGo = 400;
 
 /** What a stored video shows: the person sits, moves once told to go, and sits until after half a minute it ends. */
 const longFilm = buildKeypointTrack(
   film.track.widthPx,
   film.track.heightPx,
-  Array.from({ length: 750 }, (_, frame) => ({
+  Array.from({ length: 900 }, (_, frame) => ({
     timeMs: frame * frameMs,
     row: rowOf(film.track, Math.min(Math.max(0, frame - framesToGo), film.track.timesMs.length - 1)),
   })),
