@@ -46,7 +46,7 @@ const rooms = {
     'protocol',
   ],
   drawing: ['geometry', 'keypoints', 'measurement', 'scoring', 'protocol'],
-  components: ['words', 'scoring', 'measurement', 'protocol', 'drawing', 'plan'],
+  components: ['words', 'scoring', 'measurement', 'protocol', 'drawing', 'plan', 'library'],
   screens: [
     'app',
     'components',

@@ -1,7 +1,9 @@
 import { usePlanWritingState } from '../../app/planWriting/PlanWritingContext';
 import { PlanItems } from '../../components/PlanItems';
+import { TaskFigure } from '../../components/TaskFigure';
 import { findEntry } from '../../library/findEntry';
 import { cautionsOf } from '../../plan/cautions';
+import { itemName } from '../../plan/itemName';
 import { kitList } from '../../plan/kitList';
 import type { PlanItem } from '../../plan/planDocument';
 import { redFlags } from '../../protocol/redFlags';
@@ -58,12 +60,14 @@ export function PlanSheet() {
 }
 
 /** Set-up, steps and cautions of a task; where both legs work, for the first one, and 'then the other way round'. */
-function HowTo({ task, sides }: PlanItem) {
+function HowTo(item: PlanItem) {
+  const { task, sides } = item;
   const side = sides[0] ?? 'right';
   const forSide = (text: string) => text.replaceAll('{side}', side).replaceAll('{other}', otherSide(side));
   const { steps, cautions } = findEntry(task);
   return (
     <>
+      <TaskFigure task={item.task} side={side} name={itemName(item)} />
       <ol className="plan-steps small">
         {[...findSetup(task, side).setUp, ...steps.map(forSide)].map((step) => (
           <li key={step}>{step}</li>
