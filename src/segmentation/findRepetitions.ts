@@ -162,10 +162,8 @@ function riseEvents(
   { fromMs, toMs }: Edges,
   signals: RepetitionSignals,
 ): RepetitionEvents {
-  const { timesMs } = signals;
   const cutStart = found.cut === 'at-start';
   const cutEnd = found.cut === 'at-end';
-  const { farStart, farEnd } = found;
   const stay = farStay(found, signals);
   return {
     startMs: cutStart ? fromMs : leanMs(fromMs, room.from, -1, signals),
