@@ -1,34 +1,53 @@
 import { figurePose, type FigurePose, type Place } from '../library/figurePose';
 import type { HoldId } from '../protocol/holds';
 import { otherSide, type Side } from '../protocol/side';
-import type { TaskId } from '../protocol/tasks';
+import { findTask, taskIds, type TaskId } from '../protocol/tasks';
 import './taskFigure.css';
 
 type View = 'front' | 'side';
 
-const moments = [
-  { id: 'start', words: 'start' },
-  { id: 'end', words: 'and there' },
-] as const;
-/** A picture is so many body heights wide and high. */
-const [width, height] = [0.95, 1.2];
+const moments = ['start', 'end'] as const;
+type Moment = (typeof moments)[number];
+
+const views: Record<View, string> = { front: 'from the front', side: 'from the side' };
+/** What is seen at the start and at the far end, by how a repetition goes. */
+const momentWords = {
+  rise: { start: 'seated', end: 'standing' },
+  dip: { start: 'standing', end: 'bent' },
+  reach: { start: 'start', end: 'leg out' },
+  hold: { start: 'before', end: 'pressing' },
+};
+
+/** In body heights: a picture's width, and what is kept free above the head and below the floor. */
+const width = 0.95;
+const [above, below] = [0.03, 0.04];
+const headRadius = 0.062;
+/** How wide the lane is drawn, and how far it reaches above the hip, body heights. */
+const lane = { half: 0.04, above: 0.1 };
+/** Half the breadth of a foot, body heights: Drillis & Contini 1966. */
+const halfFoot = 0.0275;
 
 /** A task as line drawings: from the front and from the side, at its start and at its far end. */
 export function TaskFigure({ task, side, name }: { task: TaskId | HoldId; side: Side; name: string }) {
+  const poses = { start: figurePose(task, side, 'start'), end: figurePose(task, side, 'end') };
+  // As high as the higher of the two, so that both stand on one floor and can be compared.
+  const top = Math.max(poses.start.head.y, poses.end.head.y) + headRadius + above;
+  const words = momentWords[taskIds.some((id) => id === task) ? findTask(task as TaskId).shape : 'hold'];
+  const caption = (view: View, moment: Moment) => `${views[view]}, ${words[moment]}`;
   return (
     <figure className="task-figure">
       {(['front', 'side'] as const).flatMap((view) =>
-        moments.map(({ id, words }) => (
-          <div key={view + id}>
+        moments.map((moment) => (
+          <div key={view + moment}>
             <svg
-              viewBox={`${-width / 2} ${-height + 0.04} ${width} ${height}`}
+              viewBox={`${-width / 2} ${-top} ${width} ${top + below}`}
               role="img"
-              aria-label={`${name}, from the ${view}, ${words}`}
+              aria-label={`${name}, ${caption(view, moment)}`}
             >
-              <Drawing pose={figurePose(task, side, id)} view={view} side={side} />
+              <Drawing pose={poses[moment]} view={view} side={side} />
             </svg>
             <span className="small soft" aria-hidden="true">
-              {view === 'front' ? 'from the front' : 'from the side'}, {words}
+              {caption(view, moment)}
             </span>
           </div>
         )),
@@ -42,24 +61,39 @@ function Drawing({ pose, view, side }: { pose: FigurePose; view: View; side: Sid
   const middle = middleAhead(pose);
   const across = ({ x, z }: Place) => (view === 'front' ? x : z - middle);
   const points = (...places: Place[]) => places.map((place) => `${across(place)},${-place.y}`).join(' ');
-  const legOf = (which: Side) =>
-    points(pose.hip[which], pose.knee[which], pose.ankle[which], pose.toe[which]);
-  const free = otherSide(side);
-  const plumb = across(pose.ankle[side]);
+  const legOf = (which: Side) => points(pose.hip[which], pose.knee[which], pose.ankle[which]);
+  const footOf = (which: Side) => {
+    const [ankle, toe] = [pose.ankle[which], pose.toe[which]];
+    if (view === 'side') return points(ankle, toe);
+    return `${points(ankle)} ${toe.x - halfFoot},${-toe.y} ${toe.x + halfFoot},${-toe.y} ${points(ankle)}`;
+  };
+  const other = otherSide(side);
   return (
     <>
       <line className="figure-floor" x1={-width / 2} x2={width / 2} y1={0} y2={0} />
+      {view === 'front' && <Lane at={pose.ankle[side].x} top={pose.hip[side].y + lane.above} />}
       <PropDrawing pose={pose} across={across} view={view} />
-      {view === 'front' && (
-        <line className="figure-plumb" x1={plumb} x2={plumb} y1={0} y2={-pose.hip[side].y} />
-      )}
-      <polyline className="figure-line" points={legOf(free)} />
-      <polyline className="figure-line" points={points(pose.pelvis, pose.neck)} />
+      <polyline className="figure-line" points={legOf(other)} />
+      <polyline className="figure-line" points={footOf(other)} />
+      <polyline className="figure-line" points={points(pose.pelvis, pose.head)} />
+      <polyline className="figure-line" points={points(pose.hand.left, pose.shoulder.left)} />
+      <polyline className="figure-line" points={points(pose.hand.right, pose.shoulder.right)} />
       <polyline className="figure-line" points={points(pose.shoulder.left, pose.shoulder.right)} />
       <polyline className="figure-line" points={points(pose.hip.left, pose.hip.right)} />
-      <circle className="figure-head" cx={across(pose.head)} cy={-pose.head.y} r={0.062} />
+      <circle className="figure-head" cx={across(pose.head)} cy={-pose.head.y} r={headRadius} />
       <polyline className="figure-line figure-working" points={legOf(side)} />
-      <circle className="figure-knee" cx={across(pose.knee[side])} cy={-pose.knee[side].y} r={0.022} />
+      <polyline className="figure-line figure-working" points={footOf(side)} />
+      <circle className="figure-knee" cx={across(pose.knee[side])} cy={-pose.knee[side].y} r={0.024} />
+    </>
+  );
+}
+
+/** Where the working knee belongs: a band that stands on the foot, with its plumb line. */
+function Lane({ at, top }: { at: number; top: number }) {
+  return (
+    <>
+      <rect className="figure-lane" x={at - lane.half} y={-top} width={2 * lane.half} height={top} />
+      <line className="figure-plumb" x1={at} x2={at} y1={0} y2={-top} />
     </>
   );
 }

@@ -15,6 +15,7 @@ export interface FigurePose {
   neck: Place;
   pelvis: Place;
   shoulder: Record<Side, Place>;
+  hand: Record<Side, Place>;
   hip: Record<Side, Place>;
   knee: Record<Side, Place>;
   ankle: Record<Side, Place>;
@@ -29,12 +30,16 @@ export interface Prop {
   at: Place;
 }
 
-/** Lengths in body heights: Drillis & Contini 1966, as in Winter, table 4.1; half-breadths of hips and shoulders too. */
+/**
+ * Lengths in body heights: Drillis & Contini 1966, as in Winter, table 4.1; half-breadths of hips and shoulders too.
+ * The arm is upper arm and forearm, which are drawn straight.
+ */
 export const segmentLengths = {
   shank: 0.246,
   thigh: 0.245,
   trunk: 0.288,
   neck: 0.1,
+  arm: 0.332,
   foot: 0.152,
   ankleHeight: 0.039,
   halfHips: 0.0955,
@@ -48,6 +53,8 @@ interface Stance {
   pelvis: Place;
   /** The trunk's lean forward, degrees. */
   leanDeg: number;
+  /** How far the arms are raised forward from hanging, degrees; 0 where nothing is said. */
+  armDeg?: number;
   own: Place;
   free: Place;
   prop?: Prop;
@@ -71,6 +78,7 @@ const stances: Record<TaskId | HoldId, Record<FigureMoment, Stance>> = {
     start: {
       pelvis: at(0, seated, seatBehind),
       leanDeg: 0,
+      armDeg: 45,
       own: floor(ownX),
       free: floor(halfHips, -0.13),
       prop: chair,
@@ -87,6 +95,7 @@ const stances: Record<TaskId | HoldId, Record<FigureMoment, Stance>> = {
     start: {
       pelvis: at(0, seated, seatBehind),
       leanDeg: 0,
+      armDeg: 45,
       own: floor(ownX),
       free: at(halfHips, 0.1, 0.06),
       prop: chair,
@@ -109,6 +118,7 @@ const stances: Record<TaskId | HoldId, Record<FigureMoment, Stance>> = {
     end: {
       pelvis: at(-0.03, upright - 0.1, -0.12),
       leanDeg: 28,
+      armDeg: 55,
       own: floor(ownX),
       free: at(halfHips - 0.04, 0.14, -0.26),
     },
@@ -118,6 +128,7 @@ const stances: Record<TaskId | HoldId, Record<FigureMoment, Stance>> = {
     end: {
       pelvis: at(-0.04, upright - 0.12, -0.12),
       leanDeg: 28,
+      armDeg: 55,
       own: floor(ownX),
       free: floor(halfHips + 0.24),
     },
@@ -128,7 +139,7 @@ const stances: Record<TaskId | HoldId, Record<FigureMoment, Stance>> = {
       ...{ own: at(ownX, ankleHeight + stepHeight, 0), free: at(halfHips, ankleHeight + stepHeight, 0.02) },
     },
     end: {
-      ...{ pelvis: at(-0.03, upright - 0.012, -0.09), leanDeg: 18, prop: step },
+      ...{ pelvis: at(-0.03, upright - 0.012, -0.09), leanDeg: 18, armDeg: 40, prop: step },
       ...{ own: at(ownX, ankleHeight + stepHeight, 0), free: at(halfHips, ankleHeight + 0.012, 0) },
     },
   },
@@ -148,12 +159,19 @@ const stances: Record<TaskId | HoldId, Record<FigureMoment, Stance>> = {
   },
   'two-legged-bend': {
     start: { pelvis: at(0, upright, 0), leanDeg: 0, own: floor(ownX), free: floor(halfHips) },
-    end: { pelvis: at(0, upright - 0.12, -0.13), leanDeg: 30, own: floor(ownX), free: floor(halfHips) },
+    end: {
+      pelvis: at(0, upright - 0.12, -0.13),
+      leanDeg: 30,
+      armDeg: 55,
+      own: floor(ownX),
+      free: floor(halfHips),
+    },
   },
   'quad-press-hold': {
     start: {
       pelvis: at(0, 0.06, 0),
       leanDeg: -12,
+      armDeg: -8,
       own: floor(ownX, 0.46),
       free: floor(halfHips, 0.46),
       prop: ball,
@@ -161,6 +179,7 @@ const stances: Record<TaskId | HoldId, Record<FigureMoment, Stance>> = {
     end: {
       pelvis: at(0, 0.06, 0),
       leanDeg: -12,
+      armDeg: -8,
       own: floor(ownX, 0.484),
       free: floor(halfHips, 0.46),
       prop: ball,
@@ -175,7 +194,7 @@ const stances: Record<TaskId | HoldId, Record<FigureMoment, Stance>> = {
  * Source:   postures: common practice, no source
  */
 export function figurePose(task: TaskId | HoldId, side: Side, moment: FigureMoment): FigurePose {
-  const { pelvis, leanDeg, own, free, prop } = stances[task][moment];
+  const { pelvis, leanDeg, armDeg = 0, own, free, prop } = stances[task][moment];
   const lean = (leanDeg * Math.PI) / 180;
   const along = (from: Place, length: number): Place => ({
     ...from,
@@ -191,13 +210,8 @@ export function figurePose(task: TaskId | HoldId, side: Side, moment: FigureMome
       y: Math.max(0.008, ankle.y - ankleHeight + 0.008),
       z: ankle.z + 0.75 * segmentLengths.foot,
     };
-    return {
-      hip,
-      ankle,
-      knee: kneeBetween(hip, ankle),
-      toe,
-      shoulder: beside(neck, x * segmentLengths.halfShoulders),
-    };
+    const shoulder = beside(neck, x * segmentLengths.halfShoulders);
+    return { hip, ankle, knee: kneeBetween(hip, ankle), toe, shoulder, hand: handOf(shoulder, x, armDeg) };
   };
   const legs = { right: leg(-1, own), left: leg(1, free) };
   const each = <Key extends keyof typeof legs.left>(key: Key) => ({
@@ -208,6 +222,7 @@ export function figurePose(task: TaskId | HoldId, side: Side, moment: FigureMome
     ...{ head: along(neck, segmentLengths.neck), neck, pelvis, prop: prop ?? null },
     ...{
       shoulder: each('shoulder'),
+      hand: each('hand'),
       hip: each('hip'),
       knee: each('knee'),
       ankle: each('ankle'),
@@ -215,6 +230,20 @@ export function figurePose(task: TaskId | HoldId, side: Side, moment: FigureMome
     },
   };
   return side === 'right' ? pose : mirrored(pose);
+}
+
+/** How far the arms hang away from the trunk, degrees: enough to be told from it. */
+const armSpreadDeg = 9;
+
+/** The hand one arm's length from the shoulder, raised forward by so many degrees. */
+function handOf(shoulder: Place, x: 1 | -1, raisedDeg: number): Place {
+  const [raised, spread] = [(raisedDeg * Math.PI) / 180, (armSpreadDeg * Math.PI) / 180];
+  const inPlane = segmentLengths.arm * Math.cos(spread);
+  return {
+    x: shoulder.x + x * segmentLengths.arm * Math.sin(spread),
+    y: shoulder.y - inPlane * Math.cos(raised),
+    z: shoulder.z + inPlane * Math.sin(raised),
+  };
 }
 
 /** The knee one thigh from the hip and one shank from the ankle, ahead of the line between them; straight where that is too long. */
@@ -242,7 +271,12 @@ function mirrored({ head, neck, pelvis, prop, ...joints }: FigurePose): FigurePo
   });
   return {
     ...{ head: over(head), neck: over(neck), pelvis: over(pelvis) },
-    ...{ shoulder: swap(joints.shoulder), hip: swap(joints.hip), knee: swap(joints.knee) },
+    ...{
+      shoulder: swap(joints.shoulder),
+      hand: swap(joints.hand),
+      hip: swap(joints.hip),
+      knee: swap(joints.knee),
+    },
     ...{ ankle: swap(joints.ankle), toe: swap(joints.toe) },
     prop: prop && { ...prop, at: over(prop.at) },
   };
