@@ -5,7 +5,7 @@ import { repetitionsCsv } from '../export/repetitionsCsv';
 import { VideoProblem } from '../frames/videoProblem';
 import type { PoseModel } from '../keypoints/poseModel';
 import type { SetSetup } from '../measurement/measureSet';
-import { defaultLimits, type Limits } from '../protocol/limits';
+import type { Limits } from '../protocol/limits';
 import type { Side } from '../protocol/side';
 import type { TaskId } from '../protocol/tasks';
 import { startCorrections } from '../correction/correctionHistory';
@@ -62,7 +62,8 @@ export interface App extends ReviewActions {
   watchPictures(watcher: PictureWatcher): () => void;
   moveLimit(change: Partial<Limits>): void;
   endLimitMove(): void;
-  resetLimits(): void;
+  /** Sets both limits at once. */
+  putLimits(limits: Limits): void;
   select(index: number): void;
   saveSession(): void;
   /** Hands over the shown recording as CSV, a row a repetition or a row a frame. */
@@ -329,9 +330,9 @@ export function createApp(adapters: Adapters): App {
       setLimits(moved, moved.movingFrom ?? moved.present);
     },
     endLimitMove: settleLimits,
-    resetLimits() {
+    putLimits(next) {
       const { limits } = get();
-      setLimits(moveLimits(limits, defaultLimits), limits.present);
+      setLimits(moveLimits(limits, next), limits.present);
       settleLimits();
     },
     select: (selected) => set({ selected }),

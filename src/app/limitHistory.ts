@@ -1,4 +1,5 @@
 import { limitRangeDeg, type Limits } from '../protocol/limits';
+import { sameLimits } from '../protocol/sameLimits';
 
 /** Limits in force, with what they were before. */
 export interface LimitHistory {
@@ -22,7 +23,7 @@ export function moveLimits(history: LimitHistory, change: Partial<Limits>): Limi
 /** Ends a move: what stood before it can be brought back. */
 export function endMove(history: LimitHistory): LimitHistory {
   const { present, past, movingFrom } = history;
-  if (movingFrom === null || same(movingFrom, present)) return { present, past, movingFrom: null };
+  if (movingFrom === null || sameLimits(movingFrom, present)) return { present, past, movingFrom: null };
   return { present, past: [...past, movingFrom], movingFrom: null };
 }
 
@@ -32,10 +33,6 @@ export function undoLimits(history: LimitHistory): LimitHistory {
   const before = ended.past.at(-1);
   if (before === undefined) return ended;
   return { present: before, past: ended.past.slice(0, -1), movingFrom: null };
-}
-
-export function same(a: Limits, b: Limits): boolean {
-  return a.kneeInwardDeg === b.kneeInwardDeg && a.kneeOutwardDeg === b.kneeOutwardDeg;
 }
 
 function inRange({ kneeInwardDeg, kneeOutwardDeg }: Limits): Limits {

@@ -1,3 +1,5 @@
+import type { Limits } from '../protocol/limits';
+import type { LimitsSet } from '../session/reviewSchema';
 import type { VisitDocument, VisitSet } from '../session/visitDocument';
 import type { SetResult } from './setResult';
 
@@ -24,6 +26,10 @@ export interface InboxSet {
   /** Its line in the visit. */
   line: VisitSet;
   reading: SetReading;
+  /** Limits that were set in its review last; null where none were. */
+  limitsSet: LimitsSet | null;
+  /** Limits that its plan gives; null where the plan is not kept here. */
+  planned: Limits | null;
 }
 
 /** A visit as the inbox shows it, or a recording that belongs to none. */
@@ -34,6 +40,8 @@ export interface InboxVisit extends Pick<
   kind: 'visit' | 'recording';
   /** Pain above this means stop, 0 to 10; null where nothing tells it. */
   painLimit: number | null;
+  /** The plan that it followed; null without one. `madeAt` is null where it is not kept here. */
+  plan: { id: string; madeAt: string | null } | null;
   /** Sets that the plan asks for; null without a plan that is kept here. */
   plannedSets: number | null;
   sets: readonly InboxSet[];

@@ -18,10 +18,21 @@ const atMs = z
   .max(24 * 3_600_000)
   .describe('A time within the repetition that is meant.');
 
+/** Limits as somebody set them. */
+export const limitsSetSchema = z.strictObject({
+  limits: limitsSchema,
+  takenFrom: z.iso
+    .datetime()
+    .optional()
+    .describe('When the session was done in which they were set; left out where it was this one.'),
+  ...signed,
+});
+export type LimitsSet = z.infer<typeof limitsSetSchema>;
+
 /** What a therapist set down while looking through a session. */
 export const reviewSchema = z.strictObject({
   limitsSet: z
-    .array(z.strictObject({ limits: limitsSchema, ...signed }))
+    .array(limitsSetSchema)
     .max(500)
     .describe('Limits as they were set, oldest first; the last one is in force.'),
   remarks: z

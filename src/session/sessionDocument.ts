@@ -14,7 +14,7 @@ import type { DocumentKind } from './readDocument';
 import { limitsSchema, reviewSchema } from './reviewSchema';
 
 /** Raised when a field is added, changes its meaning or goes; older versions are brought up on reading. */
-export const sessionVersion = 4;
+export const sessionVersion = 5;
 
 /** Longest recording that is read: 30 minutes at 60 frames a second. */
 export const mostFrames = 108_000;

@@ -7,7 +7,7 @@ import { createMarks, type Marks } from './marks';
 import { findKept, listKept, readKept } from './readKept';
 import { tableNames, type Records } from './records';
 import type { Repository } from './repository';
-import { removingSession, removingTracking, savingSession, videoNamesOf } from './sessionChanges';
+import { lastLimits, removingSession, removingTracking, savingSession, videoNamesOf } from './sessionChanges';
 import { StorageProblem, storageProblem } from './storageProblem';
 import type { Videos } from './videos';
 
@@ -73,7 +73,11 @@ export function createRepository({
       async update(session) {
         const checked = readSession(session);
         const { id, setup } = checked;
-        const facts: SessionFacts = { ...(await findFacts(id)), task: setup.task };
+        const facts: SessionFacts = {
+          ...(await findFacts(id)),
+          task: setup.task,
+          limitsSet: lastLimits(checked),
+        };
         await records.apply([
           { replace: 'sessions', key: id, value: checked },
           { replace: 'facts', key: id, value: facts },

@@ -1,4 +1,5 @@
 import { z } from '../schema/zod';
+import { limitsSetSchema } from '../session/reviewSchema';
 import { sessionSchema } from '../session/sessionDocument';
 import { visitSetSchema } from '../session/visitDocument';
 
@@ -22,6 +23,8 @@ export const sessionFactsSchema = z.strictObject({
   /** File name among the videos; null where none was kept. */
   video: videoText,
   fromVideo: z.enum(fromVideoStates),
+  /** The limits that a review set last; null where none did. */
+  limitsSet: limitsSetSchema.nullable().default(null),
 });
 export type SessionFacts = z.infer<typeof sessionFactsSchema>;
 

@@ -12,11 +12,19 @@ export function savingSession(
   const checked = readSession(session);
   const { id, createdAt, setup } = checked;
   const { task, side } = setup;
-  const facts: SessionFacts = { id, createdAt, task, side, visitId, video, fromVideo };
+  const facts: SessionFacts = {
+    ...{ id, createdAt, task, side, visitId, video, fromVideo },
+    limitsSet: lastLimits(checked),
+  };
   return [
     { put: 'sessions', key: id, value: checked },
     { put: 'facts', key: id, value: facts },
   ];
+}
+
+/** The limits that a session's review set last; null where none did. */
+export function lastLimits({ review }: SessionDocument): SessionFacts['limitsSet'] {
+  return review?.limitsSet.at(-1) ?? null;
 }
 
 /** What has to change for a session to be gone. */

@@ -157,6 +157,57 @@ test('the live mirror says what to do before it asks for the camera, and has a w
   await expect(rows(page)).toHaveCount(6);
 });
 
+test('limits set by hand hold for the patient’s next session of that task and side, and never for one that was reviewed', async ({
+  page,
+}) => {
+  // Two sets of an invented patient, the same joints in both.
+  await keepVisits(page, demoVisits());
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Kept sessions' }).click();
+  const visit = (day: string) => page.getByRole('option').filter({ hasText: day });
+  const openFirstSet = async (day: string) => {
+    await visit(day).click();
+    await page.getByRole('grid', { name: 'Sets' }).getByRole('row').first().click();
+    await expect(rows(page)).toHaveCount(6);
+  };
+  const back = async () => {
+    await expect(page.getByText('Kept on this device')).toBeVisible();
+    await page.getByRole('button', { name: 'Back to kept sessions' }).click();
+  };
+  const limits = page.getByRole('region', { name: 'Limits of the lane' });
+  const inward = limits.getByRole('textbox', { name: 'Inward, degrees' });
+  const setInward = async (deg: string) => {
+    await inward.fill(deg);
+    await inward.press('Enter');
+  };
+
+  await openFirstSet('3 Apr 2026');
+  await expect(limits).toContainText('From the plan.');
+  await setInward('2');
+  await expect(limits.getByRole('status')).toHaveText('3 of 6 repetitions changed verdict.');
+  await expect(limits).toContainText('Set by hand: Not signed');
+  await back();
+  await expect(visit('5 Apr 2026')).toContainText('6 of 12 out of line');
+
+  await openFirstSet('5 Apr 2026');
+  await expect(inward).toHaveValue('2°');
+  await expect(limits).toContainText('Taken over from the session of Apr 3, 2026, set there by hand');
+  await limits.getByRole('button', { name: 'As planned' }).click();
+  await expect(inward).toHaveValue('10°');
+  await page.keyboard.press('Control+z');
+  await expect(limits).toContainText('Taken over from');
+  await page.getByRole('tab', { name: 'Remarks' }).click();
+  await page.getByRole('button', { name: 'Mark as reviewed' }).click();
+  await back();
+
+  await openFirstSet('3 Apr 2026');
+  await setInward('20');
+  await back();
+  await openFirstSet('5 Apr 2026');
+  await expect(inward).toHaveValue('2°');
+  await expect(limits).toContainText('Taken over from the session of Apr 3, 2026');
+});
+
 test('the review and the kept sessions have no serious fault of accessibility', async ({ page }) => {
   await keepVisits(page, demoVisits());
   await page.goto('./');

@@ -15,6 +15,7 @@ export function inboxVisit(change: Partial<InboxVisit> = {}): InboxVisit {
     effort: 6,
     remark: '',
     painLimit: 4,
+    plan: null,
     plannedSets: 1,
     sets: [inboxSet()],
     ...change,
@@ -22,7 +23,7 @@ export function inboxVisit(change: Partial<InboxVisit> = {}): InboxVisit {
 }
 
 /** A read set of three repetitions in line, but for what is changed. */
-export function inboxSet({ line, reading }: Partial<InboxSet> | LineChange = {}): InboxSet {
+export function inboxSet({ line, reading, ...rest }: LineChange = {}): InboxSet {
   return {
     line: {
       sessionId: '7b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11',
@@ -37,12 +38,14 @@ export function inboxSet({ line, reading }: Partial<InboxSet> | LineChange = {})
       ...line,
     },
     reading: reading ?? readingOf(['in-line', 'in-line', 'in-line']),
+    limitsSet: null,
+    planned: null,
+    ...rest,
   };
 }
 
-interface LineChange {
+interface LineChange extends Partial<Omit<InboxSet, 'line'>> {
   line?: Partial<InboxSet['line']>;
-  reading?: InboxSet['reading'];
 }
 
 export function readingOf(verdicts: readonly (Verdict | [Verdict, Direction])[]): InboxSet['reading'] & {

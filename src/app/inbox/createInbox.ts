@@ -1,6 +1,8 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { InboxVisit, SetReading } from '../../inbox/inboxVisit';
+import { takenLimits } from '../../inbox/takenLimits';
 import type { SessionDocument } from '../../session/sessionDocument';
+import { withTakenLimits } from '../../session/withTakenLimits';
 import type { SessionFacts } from '../../storage/keptSchemas';
 import type { OpenedRepository } from '../../storage/openRepository';
 import type { Repository } from '../../storage/repository';
@@ -57,8 +59,8 @@ export function createInbox(adapters: InboxAdapters): Inbox {
   const { openRepository, notes, nowMs, later, app } = adapters;
   const store = createStore<InboxState>(() => initialInboxState);
   const { getState: get, setState: set } = store;
-  /** Results by session, with the state of measuring that they were read in. */
-  const known = new Map<string, { fromVideo: SessionFacts['fromVideo']; reading: SetReading }>();
+  /** Results by session, with what they were read in: the state of measuring, the limits taken over. */
+  const known = new Map<string, { readAs: string; reading: SetReading }>();
   let isShown = false;
   let turn = 0;
   let stopLooking: () => void = () => undefined;
@@ -107,14 +109,15 @@ export function createInbox(adapters: InboxAdapters): Inbox {
   const readAll = async (kept: Repository, isCurrent: () => boolean): Promise<boolean> => {
     const { visits, unreadable, facts } = await listVisits(kept);
     if (!isCurrent()) return false;
-    const stateOf = (id: string) => facts.get(id)?.fromVideo ?? 'impossible';
-    set({ visits: withReadings(visits, (id) => settled(known.get(id), stateOf(id))), unreadable });
+    const readAs = (id: string) =>
+      `${facts.get(id)?.fromVideo ?? 'impossible'} ${takenLimits(visits, id)?.at ?? ''}`;
+    set({ visits: withReadings(visits, (id) => settled(known.get(id), readAs(id))), unreadable });
     let isWaiting = false;
     for (const id of sessionIds(visits)) {
-      const fromVideo = stateOf(id);
-      const reading = settled(known.get(id), fromVideo) ?? (await readSet(id, kept));
+      const reading =
+        settled(known.get(id), readAs(id)) ?? (await readSet(id, takenLimits(visits, id), kept));
       if (!isCurrent()) return false;
-      known.set(id, { fromVideo, reading });
+      known.set(id, { readAs: readAs(id), reading });
       isWaiting ||= reading.state === 'read' && reading.isWaiting;
       set({ visits: withReadings(get().visits ?? [], (other) => (other === id ? reading : null)) });
     }
@@ -186,9 +189,11 @@ export function createInbox(adapters: InboxAdapters): Inbox {
         const video =
           kept.facts.video === null ? null : await videos.read(kept.facts.video).catch(() => null);
         if (!isShown) return;
-        app.openKept(JSON.stringify(kept.session), title, video, {
-          visit: reviewVisit(get().visits ?? [], sessionId),
-          save: (session) => saveReviewed(session, kept.facts.fromVideo),
+        const visits = get().visits ?? [];
+        const session = withTakenLimits(kept.session, takenLimits(visits, sessionId));
+        app.openKept(JSON.stringify(session), title, video, {
+          visit: reviewVisit(visits, sessionId),
+          save: (reviewed) => saveReviewed(reviewed, kept.facts.fromVideo),
           readOther,
         });
         const { problem } = app.store.getState();
@@ -208,10 +213,10 @@ export function createInbox(adapters: InboxAdapters): Inbox {
 
 /** What was read before, where nothing has changed since; null where it is to be read. */
 function settled(
-  before: { fromVideo: SessionFacts['fromVideo']; reading: SetReading } | undefined,
-  fromVideo: SessionFacts['fromVideo'],
+  before: { readAs: string; reading: SetReading } | undefined,
+  readAs: string,
 ): SetReading | null {
-  return before?.fromVideo === fromVideo && before.reading.state === 'read' ? before.reading : null;
+  return before?.readAs === readAs && before.reading.state === 'read' ? before.reading : null;
 }
 
 function sessionIds(visits: readonly InboxVisit[]): string[] {

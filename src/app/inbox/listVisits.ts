@@ -3,6 +3,7 @@ import { freePainLimit } from '../../plan/freeRecording';
 import { parsePlan } from '../../plan/parsePlan';
 import type { PlanDocument } from '../../plan/planDocument';
 import { planSteps } from '../../plan/planSteps';
+import type { Limits } from '../../protocol/limits';
 import type { VisitDocument, VisitSet } from '../../session/visitDocument';
 import type { SessionFacts } from '../../storage/keptSchemas';
 import type { Repository } from '../../storage/repository';
@@ -28,6 +29,7 @@ export async function listVisits({ visits, sessions, plans }: Repository): Promi
     sessions.list(),
     plans.list(),
   ]);
+  const facts = new Map(keptFacts.found.map((one) => [one.id, one]));
   const planById = new Map(keptPlans.found.flatMap(({ id, text }) => withPlan(id, text)));
   const inVisits = new Set(keptVisits.found.flatMap(({ sets }) => sets.map(({ sessionId }) => sessionId)));
   // Oldest first, as the sets of a visit stand.
@@ -35,31 +37,35 @@ export async function listVisits({ visits, sessions, plans }: Repository): Promi
   const visitIds = new Set(keptVisits.found.map(({ id }) => id));
   const listed = keptVisits.found.map((visit) => {
     const added = loose.filter(({ visitId }) => visitId === visit.id).map(lineOf);
-    return visitOf({ ...visit, sets: [...visit.sets, ...added] }, planById);
+    return visitOf({ ...visit, sets: [...visit.sets, ...added] }, planById, facts);
   });
-  const alone = loose
-    .filter(({ visitId }) => visitId === null || !visitIds.has(visitId))
-    .map((facts) => recordingOf(facts));
+  const alone = loose.filter(({ visitId }) => visitId === null || !visitIds.has(visitId)).map(recordingOf);
   return {
     visits: [...listed, ...alone].sort((a, b) => Date.parse(b.startedAt) - Date.parse(a.startedAt)),
     unreadable: [
       ...keptVisits.unreadable.map((one) => ({ ...one, kind: 'visit' as const })),
       ...keptFacts.unreadable.map((one) => ({ ...one, kind: 'recording' as const })),
     ],
-    facts: new Map(keptFacts.found.map((facts) => [facts.id, facts])),
+    facts,
   };
 }
 
 function visitOf(
   { id, patient, startedAt, endedAt, painBefore, painAfter, effort, remark, planId, sets }: VisitDocument,
   plans: ReadonlyMap<string, PlanDocument>,
+  facts: ReadonlyMap<string, SessionFacts>,
 ): InboxVisit {
   const plan = planId === null ? undefined : plans.get(planId);
   return {
     ...{ kind: 'visit', id, patient, startedAt, endedAt, painBefore, painAfter, effort, remark },
     painLimit: planId === null ? freePainLimit : (plan?.painLimit ?? null),
+    plan: planId === null ? null : { id: planId, madeAt: plan?.createdAt ?? null },
     plannedSets: plan === undefined ? null : planSteps(plan.items).length,
-    sets: sets.map(setOf),
+    sets: sets.map((line) => {
+      const item = plan?.items[line.item];
+      const planned = item?.kind === 'repetitions' && item.task === line.task ? item.limits : null;
+      return setOf(line, planned, facts.get(line.sessionId ?? ''));
+    }),
   };
 }
 
@@ -68,14 +74,14 @@ function recordingOf(facts: SessionFacts): InboxVisit {
   const feeling = { painBefore: null, painAfter: null, effort: null, remark: '' };
   return {
     ...{ kind: 'recording', id, patient: '', startedAt: createdAt, endedAt: createdAt, ...feeling },
-    ...{ painLimit: null, plannedSets: null },
-    sets: [setOf(lineOf(facts))],
+    ...{ painLimit: null, plan: null, plannedSets: null },
+    sets: [setOf(lineOf(facts), null, facts)],
   };
 }
 
-function setOf(line: VisitSet): InboxSet {
+function setOf(line: VisitSet, planned: Limits | null, facts: SessionFacts | undefined): InboxSet {
   const reading: SetReading = { state: line.sessionId === null ? 'none' : 'reading' };
-  return { line, reading };
+  return { line, reading, planned, limitsSet: facts?.limitsSet ?? null };
 }
 
 /** What a visit's line would say of a session that stands in none. */

@@ -9,8 +9,9 @@ const mostOthers = 30;
 /** What a review needs of the visit that a session belongs to; null for one that belongs to none. */
 export function reviewVisit(visits: readonly InboxVisit[], sessionId: string): ReviewVisit | null {
   const visit = visits.find(({ sets }) => sets.some(({ line }) => line.sessionId === sessionId));
-  const line = visit?.sets.find((set) => set.line.sessionId === sessionId)?.line;
-  if (visit === undefined || line === undefined || visit.kind !== 'visit') return null;
+  const own = visit?.sets.find(({ line }) => line.sessionId === sessionId);
+  if (visit === undefined || own === undefined || visit.kind !== 'visit') return null;
+  const { line, planned } = own;
   const { painBefore, painAfter, painLimit, effort, remark, patient } = visit;
   const ofPatient = visits.filter(
     (other) => other.id === visit.id || (patient !== '' && other.patient === patient),
@@ -27,7 +28,7 @@ export function reviewVisit(visits: readonly InboxVisit[], sessionId: string): R
   );
   const otherSide = otherSideWords(visit, line);
   const feeling = { painBefore, painAfter, painLimit, effort, remark };
-  return { ...feeling, line, otherSide, others: others.slice(0, mostOthers) };
+  return { ...feeling, line, planned, otherSide, others: others.slice(0, mostOthers) };
 }
 
 /** Score and usual peak of the same visit's last set of that task with the other leg. */

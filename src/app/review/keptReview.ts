@@ -1,3 +1,4 @@
+import type { Limits } from '../../protocol/limits';
 import type { SessionDocument } from '../../session/sessionDocument';
 import type { VisitSet } from '../../session/visitDocument';
 
@@ -9,6 +10,8 @@ export interface ReviewVisit {
   effort: number | null;
   remark: string;
   line: VisitSet;
+  /** Limits that its plan gives; null where the plan is not kept here. */
+  planned: Limits | null;
   /** What the other leg's last such set came to, in words; null where none is kept. */
   otherSide: string | null;
   /** Other recordings of the same patient, newest first, to be looked at beside this one. */

@@ -1,19 +1,19 @@
 import { Button } from 'react-aria-components';
 import { useApp, useAppState } from '../../app/AppContext';
 import { LimitSlider } from '../../components/LimitSlider';
-import { Signed } from './CorrectionsPanel';
 import { defaultLimits } from '../../protocol/limits';
+import { sameLimits } from '../../protocol/sameLimits';
+import { limitsOrigin, type LimitsOrigin } from '../../review/limitsOrigin';
+import { Signed } from './CorrectionsPanel';
 
-/** Where the lane's edges lie; moving one judges every repetition again at once. */
+/** Where the lane's edges lie, and who says so; moving one judges every repetition again at once. */
 export function LimitsPanel() {
   const app = useApp();
-  const { present } = useAppState((state) => state.limits);
+  const { present, movingFrom } = useAppState((state) => state.limits);
   const lastSet = useAppState((state) => state.review.limitsSet.at(-1));
+  const planned = useAppState((state) => state.visit?.planned ?? null);
   const changed = useAppState((state) => state.changedVerdicts);
   const total = useAppState((state) => state.judgements.length);
-  const isDefault =
-    present.kneeInwardDeg === defaultLimits.kneeInwardDeg &&
-    present.kneeOutwardDeg === defaultLimits.kneeOutwardDeg;
   return (
     <section className="card limits" aria-labelledby="limits-title">
       <header className="limits-head">
@@ -21,8 +21,21 @@ export function LimitsPanel() {
         <span className="limits-status small" role="status">
           {changed === null ? '' : changedWords(changed, total)}
         </span>
-        <Button className="button button-quiet no-print" isDisabled={isDefault} onPress={app.resetLimits}>
-          Reset
+        {planned !== null && (
+          <Button
+            className="button button-quiet no-print"
+            isDisabled={sameLimits(planned, present)}
+            onPress={() => app.putLimits(planned)}
+          >
+            As planned
+          </Button>
+        )}
+        <Button
+          className="button button-quiet no-print"
+          isDisabled={sameLimits(defaultLimits, present)}
+          onPress={() => app.putLimits(defaultLimits)}
+        >
+          Default
         </Button>
       </header>
       <div className="limits-sliders">
@@ -39,19 +52,44 @@ export function LimitsPanel() {
           onMoveEnd={app.endLimitMove}
         />
       </div>
+      <p className="small">
+        <OriginWords origin={limitsOrigin(movingFrom ?? present, lastSet, planned)} />
+      </p>
       <p className="small soft">
         Default inward {defaultLimits.kneeInwardDeg}°: more is called ‘dynamic valgus’ in a study of the
         lateral step-down (54 people). Outward {defaultLimits.kneeOutwardDeg}°: common practice, no published
         source.
-        {lastSet !== undefined && (
-          <>
-            {' '}
-            Set last: <Signed by={lastSet.by} at={lastSet.at} />
-          </>
-        )}
       </p>
     </section>
   );
+}
+
+function OriginWords({ origin }: { origin: LimitsOrigin }) {
+  switch (origin.kind) {
+    case 'set':
+      return (
+        <>
+          Set by hand: <Signed by={origin.by} at={origin.at} />
+        </>
+      );
+    case 'taken-over':
+      return (
+        <>
+          Taken over from the session of {dayWords(origin.takenFrom)}, set there by hand:{' '}
+          <Signed by={origin.by} at={origin.at} />
+        </>
+      );
+    case 'plan':
+      return 'From the plan.';
+    case 'default':
+      return 'The default.';
+    case 'session':
+      return 'As the session came; who set them is not known here.';
+  }
+}
+
+function dayWords(iso: string): string {
+  return new Date(iso).toLocaleDateString(undefined, { dateStyle: 'medium' });
 }
 
 function changedWords(changed: number, total: number): string {

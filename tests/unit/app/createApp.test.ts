@@ -219,7 +219,7 @@ describe('setSide(side), setTask(task)', () => {
   });
 });
 
-describe('moveLimit(change), endLimitMove(), undo(), resetLimits()', () => {
+describe('moveLimit(change), endLimitMove(), undo(), putLimits(limits)', () => {
   const verdicts = (state: ReturnType<typeof start>['state']) =>
     state().judgements.map(({ verdict }) => verdict);
 
@@ -244,7 +244,7 @@ describe('moveLimit(change), endLimitMove(), undo(), resetLimits()', () => {
     const { app, state } = await tracked();
     app.moveLimit({ kneeOutwardDeg: 4 });
     app.endLimitMove();
-    app.resetLimits();
+    app.putLimits(defaultLimits);
     expect(state().limits.present).toEqual({ kneeInwardDeg: 10, kneeOutwardDeg: 10 });
     app.undo();
     expect(state().limits.present).toEqual({ kneeInwardDeg: 10, kneeOutwardDeg: 4 });

@@ -21,6 +21,10 @@ describe('parseSession(text) of an older version', () => {
     expect(parseSession(JSON.stringify({ ...present, version: 2 }))).toEqual(present);
   });
 
+  it('reads a document of version 4, in which no limits were taken over', () => {
+    expect(parseSession(JSON.stringify({ ...present, version: 4 }))).toEqual(present);
+  });
+
   it('reads one in which the leg was never seen', () => {
     const unseen = { ...old, derived: { ...old.derived, view: null } };
     expect(parseSession(JSON.stringify(unseen)).derived.view).toBeNull();

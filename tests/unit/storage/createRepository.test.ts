@@ -88,7 +88,8 @@ describe('repository.sessions', () => {
     first.close();
     const again = await device.open();
     const { createdAt, id } = session;
-    const facts = { id, createdAt, task: 'split-stance-sit-to-stand', side: 'right', ...beside };
+    const described = { id, createdAt, task: 'split-stance-sit-to-stand', side: 'right', limitsSet: null };
+    const facts = { ...described, ...beside };
     expect(await again.sessions.find(id)).toEqual({ session, facts });
     expect(await again.sessions.list()).toEqual({ found: [facts], unreadable: [] });
     expect(await again.sessions.find(otherId(1))).toBeNull();
@@ -448,6 +449,18 @@ describe('repository.sessions.update(session)', () => {
     const found = await (await device.open()).sessions.find(session.id);
     expect(found!.session.review).toEqual(review);
     expect(found!.facts).toMatchObject(beside);
+  });
+
+  it('tells the limits that were set last beside the document, and no longer once they are taken back', async () => {
+    const repository = await createTestDevice().open();
+    await repository.sessions.save(session, beside);
+    const entry = (kneeInwardDeg: number) => ({
+      ...{ limits: { kneeInwardDeg, kneeOutwardDeg: 9 }, by: 'T1', at: session.createdAt },
+    });
+    await repository.sessions.update({ ...session, review: { ...review, limitsSet: [entry(4), entry(6)] } });
+    expect((await repository.sessions.list()).found[0]!.limitsSet).toEqual(entry(6));
+    await repository.sessions.update({ ...session, review });
+    expect((await repository.sessions.list()).found[0]).toMatchObject({ limitsSet: null });
   });
 
   it('brings no session back that was deleted meanwhile', async () => {

@@ -35,7 +35,11 @@ function openInbox(
 ) {
   const world = { nowMs: parts.nowMs ?? 5000, notes: parts.notes ?? [], asked: 0 };
   const timers: { ms: number; call: () => void }[] = [];
-  const app = createApp(fakeAdapters().adapters);
+  const { adapters } = fakeAdapters();
+  let ticks = 0;
+  /** No two moments are the same. */
+  const now = () => new Date(adapters.now().getTime() + 1000 * ticks++);
+  const app = createApp({ ...adapters, now });
   const inbox = createInbox({
     openRepository: () => Promise.resolve({ repository, problem: parts.problem ?? null }),
     notes: { read: () => world.notes, write: (notes) => (world.notes = [...notes]) },
@@ -208,6 +212,49 @@ describe('openSet(sessionId, title)', () => {
     expect(state()).toMatchObject({ opening: null, problem: null });
     app.show('inbox');
     expect(app.store.getState()).toMatchObject({ screen: 'inbox', backTo: 'start' });
+  });
+
+  it('judges with limits that were set for the same patient, task and side, in the list as in the review', async () => {
+    const { repository } = await deviceWithVisit();
+    const next: SessionDocument = { ...session, id: idOf(1) };
+    const line = { ...visit.sets[0]!, sessionId: next.id };
+    const later = {
+      ...visit,
+      id: idOf(2),
+      startedAt: '2026-04-08T06:00:00.000Z',
+      endedAt: null,
+      sets: [line],
+    };
+    await repository.sessions.save(next, { ...inVisit, visitId: later.id, video: null });
+    await repository.visits.save(later);
+    const { inbox, app, state } = openInbox(repository);
+    const reviewed = async (id: string, deg: number) => {
+      app.show('inbox');
+      await inbox.enter();
+      await inbox.openSet(id, 'a set');
+      app.moveLimit({ kneeInwardDeg: deg, kneeOutwardDeg: deg });
+      app.endLimitMove();
+      await vi.waitFor(() => expect(app.store.getState().keeping).toEqual({ state: 'kept' }));
+      app.show('inbox');
+      await inbox.enter();
+    };
+    const verdicts = () => {
+      const { reading } = state().visits![0]!.sets[0]!;
+      return reading.state === 'read' ? reading.result.marks.map(({ verdict }) => verdict) : [];
+    };
+    await inbox.enter();
+    expect(verdicts()).toEqual(['out-of-line', 'in-line']);
+    await reviewed(session.id, 30);
+    expect(verdicts()).toEqual(['in-line', 'in-line']);
+    await inbox.openSet(next.id, 'the next');
+    expect(app.store.getState()).toMatchObject({
+      limits: { present: { kneeInwardDeg: 30, kneeOutwardDeg: 30 } },
+      review: { limitsSet: [{ by: 'T1', takenFrom: visit.startedAt }] },
+    });
+    app.markReviewed(true);
+    await vi.waitFor(() => expect(app.store.getState().keeping).toEqual({ state: 'kept' }));
+    await reviewed(session.id, 1);
+    expect(verdicts()).toEqual(['in-line', 'in-line']);
   });
 
   it('tells where the session is gone, and stays', async () => {

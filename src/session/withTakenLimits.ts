@@ -1,0 +1,14 @@
+import { emptyReview, type LimitsSet } from './reviewSchema';
+import type { SessionDocument } from './sessionDocument';
+
+/**
+ * A session as it is judged with limits that were set in another session of the same patient, task and side. One whose
+ * limits were set already, or that somebody marked as reviewed, stays the same document: no verdict changes unasked.
+ *
+ * @param taken  null where there are none
+ */
+export function withTakenLimits(session: SessionDocument, taken: LimitsSet | null): SessionDocument {
+  const { review = emptyReview } = session;
+  if (taken === null || review.reviewed !== null || review.limitsSet.length > 0) return session;
+  return { ...session, limits: taken.limits, review: { ...review, limitsSet: [taken] } };
+}
