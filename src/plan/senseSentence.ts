@@ -23,7 +23,7 @@ const fieldWords: Record<Field, string> = {
 const emptyWords: Record<string, string> = { items: 'holds nothing to do', sides: 'names no side' };
 
 /**
- * What makes no sense about a number that is out of its range, or a list without entries: 'item 2 asks for …'.
+ * What makes no sense about a number that is out of its range or not whole, or a list without entries: 'item 2 asks for …'.
  *
  * @param path  where it stands in the document
  * @param value  what stands there
@@ -36,7 +36,10 @@ export function rangeSentence(path: readonly PropertyKey[], value: unknown): str
     return `${who} ${emptyWords[String(field)] ?? 'lacks something'}`;
   if (typeof field !== 'string' || !(field in fieldWords) || typeof value !== 'number') return null;
   const { min, max } = planRanges[field as Field];
-  return `${who} asks for ${value} ${fieldWords[field as Field]}, where ${min} to ${max} make sense`;
+  // What is refused within its range is refused for its fraction.
+  const sense =
+    value > min && value < max ? `a whole number from ${min} to ${max} makes` : `${min} to ${max} make`;
+  return `${who} asks for ${value} ${fieldWords[field as Field]}, where ${sense} sense`;
 }
 
 /**

@@ -32,6 +32,15 @@ describe('finishDraft(draft, id, createdAt)', () => {
     [{ items: [] }, 'Add at least one task.'],
     [{ beyondPainLimit: '' }, 'Say what the patient should do when the pain goes above the limit.'],
     [{ items: [smallItem({ repetitions: 0 })] }, 'Item 1 asks for 0 repetitions, where 1 to 200 make sense.'],
+    [
+      { items: [smallItem({ sets: 1.5 })] },
+      'Item 1 asks for 1.5 sets, where a whole number from 1 to 20 makes sense.',
+    ],
+    [{ items: [smallItem({ sets: 0.5 })] }, 'Item 1 asks for 0.5 sets, where 1 to 20 make sense.'],
+    [
+      { painLimit: 2.5 },
+      'The plan asks for 2.5 as the pain limit, where a whole number from 0 to 10 makes sense.',
+    ],
     [{ items: [smallItem({ sides: [] })] }, 'Item 1 names no side.'],
     [
       { items: [smallItem(), smallHold({ holdSeconds: 9000 })] },
