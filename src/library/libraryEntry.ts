@@ -24,6 +24,8 @@ export interface DefaultDose {
   /** Of one set; null for what is repeated. */
   holds: { count: number; seconds: number } | null;
   restSeconds: number;
+  /** Good repetitions in a row that a treatment works up to; null where nothing is known of it. */
+  worksUpTo: { min: number; max: number } | null;
   /** Where the figures come from. */
   source: string;
 }

@@ -6,11 +6,14 @@ export interface Limits {
   kneeOutwardDeg: number;
 }
 
-/**
- * Inward: over 10 degrees counts as the 'dynamic valgus' category in a study of the lateral step-down (n = 54).
- * Outward: common practice, no source; set to the same angle.
- */
+/** Where they come from: see limitSources. */
 export const defaultLimits: Limits = { kneeInwardDeg: 10, kneeOutwardDeg: 10 };
+
+/** Of the default limits, as half a sentence. */
+export const limitSources: Record<keyof Limits, string> = {
+  kneeInwardDeg: 'more is called ‘dynamic valgus’ in a study of the lateral step-down (54 people)',
+  kneeOutwardDeg: 'the same angle: common practice, no source',
+};
 
 /** Limits outside this range make no sense for a knee that bends forward, degrees. */
 export const limitRangeDeg = { min: 1, max: 30 };

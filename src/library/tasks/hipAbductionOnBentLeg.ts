@@ -27,5 +27,5 @@ export const hipAbductionOnBentLeg: LibraryEntry = {
     },
   ],
   cautions: ['Put the other foot down whenever you feel unsteady.'],
-  dose: { sets: 2, repetitions: 12, holds: null, restSeconds: 60, source: commonPractice },
+  dose: { sets: 2, repetitions: 12, holds: null, restSeconds: 60, worksUpTo: null, source: commonPractice },
 };

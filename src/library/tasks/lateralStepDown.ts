@@ -21,5 +21,5 @@ export const lateralStepDown: LibraryEntry = {
     },
   ],
   cautions: ['The step must not tip or slide. Hold on to something until you are sure of it.'],
-  dose: { sets: 2, repetitions: 10, holds: null, restSeconds: 60, source: commonPractice },
+  dose: { sets: 2, repetitions: 10, holds: null, restSeconds: 60, worksUpTo: null, source: commonPractice },
 };

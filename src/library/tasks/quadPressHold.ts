@@ -22,6 +22,7 @@ export const quadPressHold: LibraryEntry = {
     repetitions: null,
     holds: { count: 3, seconds: 30 },
     restSeconds: 60,
+    worksUpTo: null,
     source: commonPractice,
   },
 };

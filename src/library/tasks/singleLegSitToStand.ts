@@ -30,5 +30,5 @@ export const singleLegSitToStand: LibraryEntry = {
     'The chair must stand against a wall: it is pushed backwards each time you sit down.',
     'Put the other foot down whenever you feel unsteady.',
   ],
-  dose: { sets: 2, repetitions: 8, holds: null, restSeconds: 90, source: commonPractice },
+  dose: { sets: 2, repetitions: 8, holds: null, restSeconds: 90, worksUpTo: null, source: commonPractice },
 };

@@ -27,5 +27,5 @@ export const singleLegSquat: LibraryEntry = {
     },
   ],
   cautions: ['Put the other foot down whenever you feel unsteady.'],
-  dose: { sets: 2, repetitions: 10, holds: null, restSeconds: 60, source: commonPractice },
+  dose: { sets: 2, repetitions: 10, holds: null, restSeconds: 60, worksUpTo: null, source: commonPractice },
 };

@@ -30,5 +30,5 @@ export const slidingLegSquat: LibraryEntry = {
   cautions: [
     'The planted foot must not slide: bare floor or a firm sole under it, the cloth under the other foot only.',
   ],
-  dose: { sets: 2, repetitions: 10, holds: null, restSeconds: 60, source: commonPractice },
+  dose: { sets: 2, repetitions: 10, holds: null, restSeconds: 60, worksUpTo: null, source: commonPractice },
 };

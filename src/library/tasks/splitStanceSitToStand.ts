@@ -38,5 +38,12 @@ export const splitStanceSitToStand: LibraryEntry = {
     trunkLeans,
   ],
   cautions: ['The chair must stand against a wall: it is pushed backwards each time you sit down.'],
-  dose: { sets: 2, repetitions: 10, holds: null, restSeconds: 60, source: commonPractice },
+  dose: {
+    sets: 2,
+    repetitions: 10,
+    holds: null,
+    restSeconds: 60,
+    worksUpTo: { min: 20, max: 25 },
+    source: commonPractice,
+  },
 };

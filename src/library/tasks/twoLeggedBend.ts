@@ -20,5 +20,5 @@ export const twoLeggedBend: LibraryEntry = {
     },
   ],
   cautions: [],
-  dose: { sets: 1, repetitions: 8, holds: null, restSeconds: 60, source: commonPractice },
+  dose: { sets: 1, repetitions: 8, holds: null, restSeconds: 60, worksUpTo: null, source: commonPractice },
 };

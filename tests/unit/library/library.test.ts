@@ -24,7 +24,7 @@ describe.each(libraryIds)('findEntry(%s)', (id) => {
   });
 
   it('has a dose within what a plan takes, with its source', () => {
-    const { sets, repetitions, holds, restSeconds, source } = entry.dose;
+    const { sets, repetitions, holds, restSeconds, worksUpTo, source } = entry.dose;
     const within = (value: number, { min, max }: { min: number; max: number }) =>
       value >= min && value <= max;
     expect(within(sets, planRanges.sets) && within(restSeconds, planRanges.restSeconds)).toBe(true);
@@ -35,6 +35,10 @@ describe.each(libraryIds)('findEntry(%s)', (id) => {
       expect(within(holds.count, planRanges.holds) && within(holds.seconds, planRanges.holdSeconds)).toBe(
         true,
       );
+    if (worksUpTo !== null) {
+      expect(worksUpTo.min).toBeGreaterThan(repetitions ?? Infinity);
+      expect(worksUpTo.max).toBeGreaterThanOrEqual(worksUpTo.min);
+    }
     expect(source).not.toBe('');
   });
 
@@ -46,6 +50,12 @@ describe.each(libraryIds)('findEntry(%s)', (id) => {
   it('judges nobody and promises nothing', () => {
     expect(JSON.stringify(entry)).not.toMatch(/\b(wrong|bad|fail|abnormal|prevent|injur|risk|heal|cure)/i);
   });
+});
+
+it('the split stance is the one whose treatment is known to work up to 20 to 25 repetitions', () => {
+  const goals = libraryIds.flatMap((id) => findEntry(id).dose.worksUpTo ?? []);
+  expect(goals).toEqual([{ min: 20, max: 25 }]);
+  expect(findEntry('split-stance-sit-to-stand').dose.worksUpTo).toEqual(goals[0]);
 });
 
 it('cueFor(task, direction, phase) prefers what shows in that phase', () => {
