@@ -71,7 +71,7 @@ const chair: Prop = { kind: 'chair', at: at(0, seated - 0.04, seatBehind) };
 const ownX = -halfHips;
 const stepHeight = 0.09;
 const step: Prop = { kind: 'step', at: at(ownX - 0.01, stepHeight, 0.03) };
-const ball: Prop = { kind: 'ball', at: at(ownX, 0.045, 0.21) };
+const ball: Prop = { kind: 'ball', at: at(ownX, 0.055, 0.21) };
 
 const stances: Record<TaskId | HoldId, Record<FigureMoment, Stance>> = {
   'split-stance-sit-to-stand': {

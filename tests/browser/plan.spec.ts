@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { parsePlan } from '../../src/plan/parsePlan';
+import { readQrCode } from '../support/browser/readQrCode';
 
 async function openPlanScreen(page: Page) {
   await page.goto('./');
@@ -39,6 +40,13 @@ test('a plan is written by keyboard, says what makes no sense, is undone, kept o
   await expect(page.getByRole('button', { name: 'Print' })).toBeDisabled();
   await page.getByRole('button', { name: 'Undo' }).press('Enter');
   await expect(repetitions).toHaveValue('10');
+  const sets = page.getByLabel('Sets').first();
+  await sets.fill('1.5');
+  await sets.press('Tab');
+  await expect(fault(page)).toHaveText(
+    'Item 1 asks for 1.5 sets, where a whole number from 1 to 20 makes sense.',
+  );
+  await page.getByRole('button', { name: 'Undo' }).press('Enter');
   await page.getByRole('button', { name: 'Move Quadriceps press, held up' }).press('Enter');
   await expect(page.getByRole('region', { name: /^Task 1:/ })).toHaveAccessibleName(
     'Task 1: Quadriceps press, held',
@@ -86,4 +94,106 @@ test('the link shows what the plan asks before anything is kept, and leaves the 
 
   await patient.goto(`${link.slice(0, -3)}AAA`);
   await expect(patient.getByRole('alert')).toContainText('not whole');
+});
+
+test('the code that is shown, and the file that is saved, open as the same plan on another device', async ({
+  page,
+  browser,
+}) => {
+  await openPlanScreen(page);
+  await page.getByLabel('Patient’s pseudonym').fill('Grey Otter 3');
+  await page.getByLabel('Your own words to the patient').fill('Slowly, and never into pain.');
+  await addTask(page, 'Split-stance sit-to-stand');
+  await addTask(page, 'Quadriceps press, held');
+  await page.getByRole('button', { name: 'Link and code' }).press('Enter');
+  const code = page.getByRole('img', { name: 'The plan as a QR code' });
+  const address = await readQrCode(await code.screenshot());
+  expect(address).toBe(await page.getByLabel('Link', { exact: true }).inputValue());
+  await page.getByRole('button', { name: 'Close' }).press('Enter');
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save as a file' }).press('Enter');
+  const file = {
+    name: 'plan.json',
+    mimeType: 'application/json',
+    buffer: readFileSync(await (await download).path()),
+  };
+
+  const device = await browser.newContext();
+  const patient = await device.newPage();
+  const showsThePlan = async () => {
+    await expect(
+      patient.getByRole('heading', { name: 'Hello Grey Otter 3, this is for today' }),
+    ).toBeVisible();
+    await expect(patient.getByText('2 sets of 10 repetitions, right leg')).toBeVisible();
+    await expect(patient.getByText('3 holds of 30 seconds, right leg')).toBeVisible();
+    await expect(patient.getByText('Slowly, and never into pain.')).toBeVisible();
+  };
+  await patient.goto(address);
+  await showsThePlan();
+  const task = patient
+    .getByRole('listitem')
+    .filter({ has: patient.getByRole('heading', { name: 'Split-stance' }) });
+  await expect(task.getByRole('img')).toHaveCount(4);
+  await expect(task).toContainText('Push through the right heel and stand up');
+  expect(await serious(patient)).toEqual([]);
+
+  await patient.goto(new URL('./', address).href);
+  await patient.getByRole('button', { name: 'Record yourself' }).click();
+  const chooser = patient.waitForEvent('filechooser');
+  await patient.getByRole('button', { name: 'Open my plan' }).click();
+  await (await chooser).setFiles(file);
+  await showsThePlan();
+  await device.close();
+});
+
+test('the focus goes with a task that is moved, and to its neighbour when it is removed', async ({
+  page,
+}) => {
+  await openPlanScreen(page);
+  const names = ['Single-leg squat', 'Lateral step-down', 'Two-legged bend'];
+  for (const name of names) await addTask(page, name);
+  const tasks = page.getByRole('region', { name: /^Task \d:/ });
+  const order = async () =>
+    (await tasks.evaluateAll((cards) => cards.map((card) => card.getAttribute('aria-label')))).map((label) =>
+      label!.replace(/^Task \d: /, ''),
+    );
+  const [squat, stepDown, bend] = names as [string, string, string];
+  const button = (name: string) => page.getByRole('button', { name, exact: true });
+
+  // The panel that was opened goes with its task as well.
+  const about = tasks.nth(2).getByRole('button', { name: /^Stages/ });
+  await about.press('Enter');
+  await button(`Move ${bend} up`).press('Enter');
+  await expect(button(`Move ${bend} up`)).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect.poll(order).toEqual([bend, squat, stepDown]);
+  // It stands first and can only go down now.
+  await expect(button(`Move ${bend} down`)).toBeFocused();
+  await expect(tasks.nth(0).getByRole('table')).toBeVisible();
+  await page.keyboard.press('Enter');
+  await expect.poll(order).toEqual([squat, bend, stepDown]);
+  await expect(button(`Move ${bend} down`)).toBeFocused();
+
+  await button(`Remove ${bend}`).press('Enter');
+  await expect(page.getByRole('region', { name: `Task 2: ${stepDown}` })).toBeFocused();
+  await button(`Remove ${stepDown}`).press('Enter');
+  await expect(page.getByRole('region', { name: `Task 1: ${squat}` })).toBeFocused();
+  await button(`Remove ${squat}`).press('Enter');
+  await expect(button('Add a task')).toBeFocused();
+});
+
+test('the panel of a task says when its faults show, what its dose leads to, and where its limits come from', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await openPlanScreen(page);
+  await addTask(page, 'Split-stance sit-to-stand');
+  const task = page.getByRole('region', { name: 'Task 1: Split-stance sit-to-stand' });
+  await task.getByRole('button', { name: /^Stages/ }).press('Enter');
+  await expect(task).toContainText('on the way, on the way back');
+  await expect(task).toContainText('up to 20 to 25 good ones in a row');
+  await expect(task).toContainText('10° inward (more is called ‘dynamic valgus’ in a study');
+  await expect(task).toContainText('10° outward (the same angle: common practice, no source)');
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  expect(await serious(page)).toEqual([]);
 });

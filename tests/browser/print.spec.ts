@@ -6,6 +6,7 @@ import { itemName } from '../../src/plan/itemName';
 import { kitList } from '../../src/plan/kitList';
 import { newDraft, newItem, type PlanDraft } from '../../src/plan/planDraft';
 import { redFlags } from '../../src/protocol/redFlags';
+import { findSetup } from '../../src/protocol/taskSetups';
 import { readPrint, type Print, type PrintMark } from '../support/browser/readPrint';
 
 const paper = { format: 'A4', margin: { top: '1cm', right: '1cm', bottom: '1cm', left: '1cm' } } as const;
@@ -40,6 +41,7 @@ function sentencesOf(draft: PlanDraft): string[] {
     ...[beyondPainLimit, defer, draft.howOften, draft.words.trim(), draft.reviewDate ?? ''],
     ...redFlags.map(({ words }) => words),
     ...kitList(draft.items, draft.footwear).map(({ sentence }) => sentence),
+    ...draft.items.map(({ task }) => findSetup(task, 'left').camera ?? ''),
     ...draft.items.flatMap((item) => [
       itemName(item),
       doseWords(item),
@@ -93,6 +95,10 @@ for (const { tasks, filling } of plans) {
     expect(print.marks.filter(isCutOff).map(nameOf)).toEqual([]);
     expect(print.marks.filter(({ kind }) => kind === 'drawing')).toHaveLength(drawingsOfTask * tasks);
     const printed = squeezed(print.marks.map(({ text }) => text).join(''));
+    // When to stop is read before anything is done.
+    const stops = [...cautionsOf(draft).stop, ...redFlags.map(({ words }) => words)];
+    const firstTask = printed.indexOf(squeezed(doseWords(draft.items[0]!)));
+    for (const stop of stops) expect(printed.indexOf(squeezed(stop))).toBeLessThan(firstTask);
     expect(sentencesOf(draft).filter((sentence) => !printed.includes(squeezed(sentence)))).toEqual([]);
   });
 }

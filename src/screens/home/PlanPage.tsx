@@ -1,15 +1,14 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useHome, useHomeState } from '../../app/home/HomeContext';
+import { HowTo } from '../../components/HowTo';
 import { Message } from '../../components/Message';
+import { PlanItems } from '../../components/PlanItems';
 import { cautionsOf } from '../../plan/cautions';
-import { itemName } from '../../plan/itemName';
 import { kitList } from '../../plan/kitList';
 import type { PlanDocument, PlanItem } from '../../plan/planDocument';
 import { redFlags } from '../../protocol/redFlags';
 import { HomePage } from './HomePage';
-import { PlanItems } from '../../components/PlanItems';
-import { TaskFigure } from '../../components/TaskFigure';
 import { RedFlagPage } from './RedFlagPage';
 
 /** What will be done, what is needed for it, and when not to do it; ends with a plain confirmation. */
@@ -32,10 +31,7 @@ export function PlanPage() {
       leave={{ words: 'Back', onPress: () => home.back() }}
     >
       {plan !== null && plan.note !== '' && <Message kind="plain">{plan.note}</Message>}
-      <PlanItems
-        items={items}
-        more={(item) => <TaskFigure task={item.task} side={item.sides[0]!} name={itemName(item)} />}
-      />
+      <PlanItems items={items} more={(item) => <HowTo item={item} />} />
       {plan !== null && <TherapistWords plan={plan} />}
       <Kit items={items} plan={plan} />
       <Stops plan={plan} />

@@ -35,7 +35,7 @@ export function ItemCard({ item, number, onChange, onRemove, onMoveUp, onMoveDow
   const name = itemName(item);
   const { sets, restSeconds } = planRanges;
   return (
-    <section className="card plan-card" aria-label={`Task ${number}: ${name}`}>
+    <section className="card plan-card" aria-label={`Task ${number}: ${name}`} tabIndex={-1}>
       <header className="plan-card-head">
         <h3>
           {number}. {name}
@@ -110,6 +110,7 @@ function Move({
     <Button
       className="button button-quiet"
       aria-label={`Move ${name} ${words}`}
+      data-move={words}
       isDisabled={onPress === null}
       onPress={() => onPress?.()}
     >

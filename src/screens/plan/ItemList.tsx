@@ -6,32 +6,44 @@ import { newItem } from '../../plan/planDraft';
 import { itemName } from '../../plan/itemName';
 import { planBounds } from '../../plan/planRanges';
 import { ItemCard } from './ItemCard';
+import { useItemKeys } from './useItemKeys';
+import { useTaskFocus } from './useTaskFocus';
 
 /** The tasks in order. */
 export function ItemList() {
   const writing = usePlanWriting();
   const items = usePlanWritingState(({ draft }) => draft.items);
+  const keyOf = useItemKeys();
+  const { list, focusNext } = useTaskFocus(items);
   const put = (next: readonly PlanItem[], field?: string) => writing.change({ items: [...next] }, field);
   const move = (from: number, to: number) => {
     const next = [...items];
     const [moved] = next.splice(from, 1);
     next.splice(to, 0, moved!);
+    focusNext({ index: to, move: to < from ? 'up' : 'down' });
     put(next);
   };
+  const remove = (index: number) => {
+    focusNext({ index, move: null });
+    put(items.filter((_, at) => at !== index));
+  };
   return (
-    <section className="plan-items-form" aria-labelledby="tasks-title">
+    <section className="plan-items-form" aria-labelledby="tasks-title" ref={list}>
       <h2 id="tasks-title">Tasks, in order</h2>
       {items.length === 0 && (
         <p className="soft">None yet. Each comes with a first dose, for you to change.</p>
       )}
       <ol className="plan-cards">
         {items.map((item, index) => (
-          <li key={index}>
+          <li key={keyOf.key(item)}>
             <ItemCard
               item={item}
               number={index + 1}
-              onChange={(next, field) => put(items.with(index, next), field && `${index}-${field}`)}
-              onRemove={() => put(items.filter((_, at) => at !== index))}
+              onChange={(next, field) => {
+                keyOf.follow(next, item);
+                put(items.with(index, next), field && `${index}-${field}`);
+              }}
+              onRemove={() => remove(index)}
               onMoveUp={index === 0 ? null : () => move(index, index - 1)}
               onMoveDown={index === items.length - 1 ? null : () => move(index, index + 1)}
             />
@@ -39,7 +51,7 @@ export function ItemList() {
         ))}
       </ol>
       <DialogTrigger>
-        <Button className="button button-primary" isDisabled={items.length >= planBounds.items}>
+        <Button className="button button-primary plan-add" isDisabled={items.length >= planBounds.items}>
           Add a task
         </Button>
         <Popover className="popover">
