@@ -92,7 +92,7 @@ export function createBackgroundMeasuring({
   };
 
   const measureAgain = async (id: string, signal: AbortSignal) => {
-    const video = (await repository.sessions.find(id))?.facts.video ?? null;
+    const video = (await repository.sessions.findHead(id))?.facts.video ?? null;
     const file = video === null ? null : await repository.videos.read(video);
     if (file === null) {
       tell(id, goneSentence);

@@ -10,6 +10,9 @@ import type { Side } from '../protocol/side';
 import type { TaskId } from '../protocol/tasks';
 import { startCorrections } from '../correction/correctionHistory';
 import { buildSession } from '../session/buildSession';
+import { parseSession } from '../session/parseSession';
+import type { SessionDocument } from '../session/sessionDocument';
+import { sessionHead } from '../session/sessionHead';
 import { emptyReview } from '../session/reviewSchema';
 import type { Adapters } from './adapters';
 import { initialState, type AppState, type ScreenName } from './appState';
@@ -45,7 +48,7 @@ export interface App extends ReviewActions {
   /** Takes a video to be measured, or a session document, which opens at once. */
   openFile(file: File): Promise<void>;
   /** Shows a session that is kept on this device, with its video where there is one; the review leads back to where it stood. */
-  openKept(sessionText: string, fileName: string, video: File | null, kept?: KeptReview): void;
+  openKept(session: SessionDocument, fileName: string, video: File | null, kept?: KeptReview): void;
   attachVideo(file: File): Promise<void>;
   /**
    * Reads another kept recording of the same patient, to be looked at beside the shown one.
@@ -191,12 +194,13 @@ export function createApp(adapters: Adapters): App {
   };
 
   const openSession = (
-    text: string,
+    document: SessionDocument,
     parts: Parameters<typeof sessionRecording>[1],
     kept: KeptReview | null = null,
   ) => {
-    const { recording: opened, document, limits, corrections, review } = sessionRecording(text, parts);
-    reviewKeeper.begin(kept, document);
+    const { limits, corrections = [], review = emptyReview } = document;
+    const opened = sessionRecording(document, parts);
+    reviewKeeper.begin(kept, sessionHead(document));
     showRecording(opened, {
       limits: startLimits(limits),
       corrections: startCorrections(corrections),
@@ -256,7 +260,7 @@ export function createApp(adapters: Adapters): App {
         set({ opening: 'example' });
         const { sessionText, video } = await adapters.fetchExample();
         signal.throwIfAborted();
-        openSession(sessionText, { origin: 'example', fileName: video.name, video });
+        openSession(parseSession(sessionText), { origin: 'example', fileName: video.name, video });
       }),
     openFile: (file) =>
       run('be opened', async (signal) => {
@@ -264,7 +268,7 @@ export function createApp(adapters: Adapters): App {
         if (isSessionFile(file)) {
           const text = await file.text();
           signal.throwIfAborted();
-          openSession(text, { origin: 'session', fileName: file.name, video: null });
+          openSession(parseSession(text), { origin: 'session', fileName: file.name, video: null });
           return;
         }
         chosenFile = null;
@@ -277,11 +281,11 @@ export function createApp(adapters: Adapters): App {
         chosenFile = file;
         set({ chosen: source.facts });
       }),
-    openKept(sessionText, fileName, video, kept) {
+    openKept(session, fileName, video, kept) {
       void run('be opened', (signal) => {
         signal.throwIfAborted();
         const backTo = get().screen === 'inbox' ? 'inbox' : 'home';
-        openSession(sessionText, { origin: 'session', fileName, video }, kept);
+        openSession(session, { origin: 'session', fileName, video }, kept);
         set({ backTo });
         return Promise.resolve();
       });
@@ -301,8 +305,8 @@ export function createApp(adapters: Adapters): App {
       const kept = reviewKeeper.kept();
       if (kept === null)
         throw new Error('The recordings of this patient are no longer at hand. Open one again.');
-      const { sessionText, video } = await kept.readOther(sessionId);
-      return sessionRecording(sessionText, { origin: 'session', fileName: '', video }).recording;
+      const { session, video } = await kept.readOther(sessionId);
+      return sessionRecording(session, { origin: 'session', fileName: '', video });
     },
     async startTracking() {
       const { side, ...setup } = get().setup;

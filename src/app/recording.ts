@@ -8,8 +8,6 @@ import type { SetSetup } from '../measurement/measureSet';
 import type { Measurement } from '../measurement/measurement';
 import type { Limits } from '../protocol/limits';
 import { judge, type Judgement } from '../scoring/judge';
-import { emptyReview, type SessionReview } from '../session/reviewSchema';
-import { parseSession } from '../session/parseSession';
 import type { SessionDocument } from '../session/sessionDocument';
 import { sessionTrack } from '../session/sessionTrack';
 
@@ -62,44 +60,24 @@ export function trackedRecording(
   };
 }
 
-/** A recording with what its document holds beside it. */
-export interface OpenedSession {
-  recording: Recording;
-  document: SessionDocument;
-  limits: Limits;
-  corrections: readonly Correction[];
-  review: SessionReview;
-}
-
-/**
- * A recording from a session document, measured afresh from the joints that it holds.
- *
- * @throws SessionProblem  where the text is no session document
- */
+/** A recording from a session document, measured afresh from the joints that it holds. */
 export function sessionRecording(
-  text: string,
+  document: SessionDocument,
   { origin, fileName, video }: Pick<Recording, 'origin' | 'fileName' | 'video'>,
-): OpenedSession {
-  const document = parseSession(text);
+): Recording {
   const observed = sessionTrack(document);
-  const { setup, limits, corrections = [], review = emptyReview } = document;
+  const { setup, corrections = [] } = document;
   return {
-    document,
-    limits,
-    corrections,
-    review,
-    recording: {
-      origin,
-      fileName,
-      video,
-      videoFacts: document.video,
-      model: document.observed.model,
-      note: document.note,
-      shortfall: null,
-      observed,
-      setup,
-      ...measureCorrected(observed, setup, corrections),
-    },
+    origin,
+    fileName,
+    video,
+    videoFacts: document.video,
+    model: document.observed.model,
+    note: document.note,
+    shortfall: null,
+    observed,
+    setup,
+    ...measureCorrected(observed, setup, corrections),
   };
 }
 

@@ -5,10 +5,15 @@ import { SessionProblem } from './sessionProblem';
 /**
  * Checks what the schema can't say of a session document: parts that belong together fit, and time runs forward.
  *
+ * @param session  its joints may be left out, where they stand elsewhere
+ *
  * @throws SessionProblem  with a sentence that says what is wrong and what to do
  */
-export function checkSession({ observed, derived }: SessionDocument): void {
-  const fault = observedFault(observed) ?? derivedFault(derived);
+export function checkSession({
+  observed,
+  derived,
+}: Pick<SessionDocument, 'derived'> & Partial<Pick<SessionDocument, 'observed'>>): void {
+  const fault = (observed === undefined ? null : observedFault(observed)) ?? derivedFault(derived);
   if (fault === null) return;
   throw new SessionProblem(`This session document is damaged: ${fault}. Save it again where it came from.`);
 }

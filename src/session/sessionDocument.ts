@@ -1,3 +1,4 @@
+import { numberArray } from '../schema/numberArray';
 import { z } from '../schema/zod';
 import { correctionSchema, longestReason, mostCorrections } from '../correction/correction';
 import { keypointCount, keypointNames } from '../keypoints/keypointNames';
@@ -23,12 +24,15 @@ const mostRepetitions = 10_000;
 const largestCoordinatePx = 3.4e38;
 
 const finite = z.number();
-const timeMs = finite.min(0).max(24 * 3_600_000);
+const longestMs = 24 * 3_600_000;
+const timeMs = finite.min(0).max(longestMs);
 const maybeTimeMs = timeMs.nullable();
 const reason = z.enum(missingReasons).exclude(['none']);
-const perPoint = z
-  .array(finite.min(-largestCoordinatePx).max(largestCoordinatePx))
-  .max(mostFrames * keypointCount);
+const perPoint = numberArray({
+  min: -largestCoordinatePx,
+  max: largestCoordinatePx,
+  most: mostFrames * keypointCount,
+});
 
 const extreme = z
   .strictObject({
@@ -94,13 +98,14 @@ const observed = z.strictObject({
     backend: z.enum(['webgpu', 'webgl', 'wasm']),
   }),
   points: z.array(z.enum(keypointNames)).length(keypointCount).describe('Order of the points in a frame.'),
-  timesMs: z.array(timeMs).max(mostFrames).describe('Presentation time of each frame, strictly increasing.'),
+  timesMs: numberArray({ min: 0, max: longestMs, most: mostFrames }).describe(
+    'Presentation time of each frame, strictly increasing.',
+  ),
   xPx: perPoint.describe('Picture px as displayed, x right; frame after frame, one a point.'),
   yPx: perPoint.describe('Picture px as displayed, y down.'),
-  score: z
-    .array(finite.min(0).max(1))
-    .max(mostFrames * keypointCount)
-    .describe("The network's confidence, 0 to 1; all 0 in a frame without a person."),
+  score: numberArray({ min: 0, max: 1, most: mostFrames * keypointCount }).describe(
+    "The network's confidence, 0 to 1; all 0 in a frame without a person.",
+  ),
 });
 
 const repetition = z.strictObject({

@@ -1,5 +1,5 @@
 import { emptyReview, type LimitsSet } from './reviewSchema';
-import type { SessionDocument } from './sessionDocument';
+import type { SessionHead } from './sessionHead';
 
 /**
  * A session as it is judged with limits that were set in another session of the same patient, task and side. One whose
@@ -7,7 +7,10 @@ import type { SessionDocument } from './sessionDocument';
  *
  * @param taken  null where there are none
  */
-export function withTakenLimits(session: SessionDocument, taken: LimitsSet | null): SessionDocument {
+export function withTakenLimits<Session extends SessionHead>(
+  session: Session,
+  taken: LimitsSet | null,
+): Session {
   const { review = emptyReview } = session;
   if (taken === null || review.reviewed !== null || review.limitsSet.length > 0) return session;
   return { ...session, limits: taken.limits, review: { ...review, limitsSet: [taken] } };

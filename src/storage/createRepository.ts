@@ -1,4 +1,6 @@
 import { readSession } from '../session/readSession';
+import { readSessionHead } from '../session/readSessionHead';
+import { sessionHead } from '../session/sessionHead';
 import { readVisit } from '../session/readVisit';
 import { createSets, savingVisit, setMark } from './createSets';
 import { createTrackingRows } from './createTrackingRows';
@@ -7,7 +9,15 @@ import { createMarks, type Marks } from './marks';
 import { findKept, listKept, readKept } from './readKept';
 import { tableNames, type Records } from './records';
 import type { Repository } from './repository';
-import { lastLimits, removingSession, removingTracking, savingSession, videoNamesOf } from './sessionChanges';
+import {
+  lastLimits,
+  puttingJoints,
+  removingSession,
+  removingTracking,
+  savingSession,
+  videoNamesOf,
+} from './sessionChanges';
+import { hasJoints, readKeptHead, readKeptSession } from './keptSession';
 import { StorageProblem, storageProblem } from './storageProblem';
 import type { Videos } from './videos';
 
@@ -66,13 +76,18 @@ export function createRepository({
         return listed;
       },
       async find(id) {
-        const session = await findKept(records, 'sessions', id, readSession);
+        const session = await readKeptSession(records, id);
+        return session === null ? null : { session, facts: await findFacts(id) };
+      },
+      async findHead(id) {
+        const session = await readKeptHead(records, id);
         return session === null ? null : { session, facts: await findFacts(id) };
       },
       save: async (session, beside) => records.apply(savingSession(session, beside)),
       async update(session) {
-        const checked = readSession(session);
+        const checked = readSessionHead(session);
         const { id, setup } = checked;
+        const before = await records.get('sessions', id);
         const facts: SessionFacts = {
           ...(await findFacts(id)),
           task: setup.task,
@@ -81,6 +96,7 @@ export function createRepository({
         await records.apply([
           { replace: 'sessions', key: id, value: checked },
           { replace: 'facts', key: id, value: facts },
+          ...(hasJoints(before) ? [puttingJoints(readSession(before))] : []),
         ]);
       },
       async replaceFromVideo(session) {
@@ -88,8 +104,9 @@ export function createRepository({
         const { id } = checked;
         const facts: SessionFacts = { ...(await findFacts(id)), fromVideo: 'done' };
         await records.apply([
-          { replace: 'sessions', key: id, value: checked },
+          { replace: 'sessions', key: id, value: sessionHead(checked) },
           { replace: 'facts', key: id, value: facts },
+          puttingJoints(checked),
           ...removingTracking(id),
         ]);
       },

@@ -1,5 +1,6 @@
 import type { TimedRow } from '../keypoints/keypointTrack';
 import type { SessionDocument } from '../session/sessionDocument';
+import type { SessionHead } from '../session/sessionHead';
 import type { VisitDocument } from '../session/visitDocument';
 import type { FromVideo, PlanRecord, SessionFacts, SetStart, TrackingModel } from './keptSchemas';
 import type { StorageProblem } from './storageProblem';
@@ -70,13 +71,15 @@ export interface Repository {
     /** Newest first. */
     list(): Promise<Listed<SessionFacts>>;
     find(id: string): Promise<{ session: SessionDocument; facts: SessionFacts } | null>;
+    /** The same without the joints of each frame, much faster. */
+    findHead(id: string): Promise<{ session: SessionHead; facts: SessionFacts } | null>;
     /** @param beside  what is kept beside the document and can't be told from it */
     save(
       session: SessionDocument,
       beside: Pick<SessionFacts, 'visitId' | 'video' | 'fromVideo'>,
     ): Promise<void>;
-    /** Puts a session that was reviewed in the place of the one with the same id; what is kept beside it stays. */
-    update(session: SessionDocument): Promise<void>;
+    /** Puts a session that was reviewed in the place of the one with the same id; its joints and what is kept beside it stay. */
+    update(session: SessionHead): Promise<void>;
     /** Puts a session that was tracked from its video in the place of the one with the same id. */
     replaceFromVideo(session: SessionDocument): Promise<void>;
     /** Calls tracking from the video off, or asks for it again; rows tracked so far go. */

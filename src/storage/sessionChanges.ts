@@ -1,4 +1,5 @@
 import { readSession } from '../session/readSession';
+import { sessionHead, type SessionHead } from '../session/sessionHead';
 import type { SessionDocument } from '../session/sessionDocument';
 import type { SessionFacts } from './keptSchemas';
 import type { Change } from './records';
@@ -17,19 +18,34 @@ export function savingSession(
     limitsSet: lastLimits(checked),
   };
   return [
-    { put: 'sessions', key: id, value: checked },
+    { put: 'sessions', key: id, value: sessionHead(checked) },
+    puttingJoints(checked),
     { put: 'facts', key: id, value: facts },
   ];
 }
 
 /** The limits that a session's review set last; null where none did. */
-export function lastLimits({ review }: SessionDocument): SessionFacts['limitsSet'] {
+export function lastLimits({ review }: SessionHead): SessionFacts['limitsSet'] {
   return review?.limitsSet.at(-1) ?? null;
 }
 
 /** What has to change for a session to be gone. */
 export function removingSession(id: string): Change[] {
-  return [{ remove: 'sessions', key: id }, { remove: 'facts', key: id }, ...removingTracking(id)];
+  return [
+    { remove: 'sessions', key: id },
+    { remove: 'rows', key: jointsKey(id) },
+    { remove: 'facts', key: id },
+    ...removingTracking(id),
+  ];
+}
+
+/** Where the joints of a session stand, apart from what a review changes: they are megabytes, and never change with it. */
+export function jointsKey(id: string): string {
+  return `session:${id}/joints`;
+}
+
+export function puttingJoints({ id, observed }: Pick<SessionDocument, 'id' | 'observed'>): Change {
+  return { put: 'rows', key: jointsKey(id), value: observed };
 }
 
 /** What has to change for the rows tracked so far from a session's video to be gone. */

@@ -35,7 +35,7 @@ export function reviewing({
   };
   const videoOf = async (id: string): Promise<File | null> => {
     const repository = await storage.repository;
-    const name = (await repository.sessions.find(id))?.facts.video ?? null;
+    const name = (await repository.sessions.findHead(id))?.facts.video ?? null;
     return name === null ? null : repository.videos.read(name);
   };
 
@@ -55,7 +55,7 @@ export function reviewing({
       if (session === null) return;
       // Without its video the joints can still be looked at.
       const video = await videoOf(session.id).catch(() => null);
-      app.openKept(JSON.stringify(session), fileNameOf(session), video);
+      app.openKept(session, fileNameOf(session), video);
       takeProblem();
     },
     saveSetFile(index) {

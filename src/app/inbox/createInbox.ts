@@ -1,7 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { InboxVisit, SetReading } from '../../inbox/inboxVisit';
 import { takenLimits } from '../../inbox/takenLimits';
-import type { SessionDocument } from '../../session/sessionDocument';
+import { sessionHead, type SessionHead } from '../../session/sessionHead';
 import { withTakenLimits } from '../../session/withTakenLimits';
 import type { SessionFacts } from '../../storage/keptSchemas';
 import type { OpenedRepository } from '../../storage/openRepository';
@@ -80,12 +80,12 @@ export function createInbox(adapters: InboxAdapters): Inbox {
   });
 
   /** A set that was measured from its video meanwhile keeps the newer joints, measured with what the review says. */
-  const saveReviewed = async (session: SessionDocument, fromVideo: SessionFacts['fromVideo']) => {
+  const saveReviewed = async (session: SessionHead, fromVideo: SessionFacts['fromVideo']) => {
     const { sessions } = await repository();
     known.delete(session.id);
     const now = fromVideo === 'waiting' ? await sessions.find(session.id) : null;
     const isNewer = now !== null && now.facts.fromVideo !== fromVideo;
-    await sessions.update(isNewer ? reviewOnto(now.session, session) : session);
+    await sessions.update(isNewer ? sessionHead(reviewOnto(now.session, session)) : session);
   };
   const readOther = async (sessionId: string) => {
     const { sessions, videos } = await repository();
@@ -93,7 +93,7 @@ export function createInbox(adapters: InboxAdapters): Inbox {
     if (other === null) throw storageProblem('missing');
     const name = other.facts.video;
     const video = name === null ? null : await videos.read(name).catch(() => null);
-    return { sessionText: JSON.stringify(other.session), video };
+    return { session: other.session, video };
   };
   const open = async (): Promise<Repository | null> => {
     try {
@@ -191,7 +191,7 @@ export function createInbox(adapters: InboxAdapters): Inbox {
         if (!isShown) return;
         const visits = get().visits ?? [];
         const session = withTakenLimits(kept.session, takenLimits(visits, sessionId));
-        app.openKept(JSON.stringify(session), title, video, {
+        app.openKept(session, title, video, {
           visit: reviewVisit(visits, sessionId),
           save: (reviewed) => saveReviewed(reviewed, kept.facts.fromVideo),
           readOther,

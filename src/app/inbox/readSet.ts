@@ -2,7 +2,6 @@ import type { SetReading } from '../../inbox/inboxVisit';
 import { setResult, type JudgedRepetition } from '../../inbox/setResult';
 import { measuringVersion } from '../../measurement/measurement';
 import { measureCorrected } from '../../correction/measureCorrected';
-import type { Limits } from '../../protocol/limits';
 import { sameLimits } from '../../protocol/sameLimits';
 import type { LimitsSet } from '../../session/reviewSchema';
 import type { SessionDocument } from '../../session/sessionDocument';
@@ -24,12 +23,19 @@ export async function readSet(
   { sessions }: Repository,
 ): Promise<SetReading> {
   try {
-    const kept = await sessions.find(sessionId);
+    const kept = await sessions.findHead(sessionId);
     if (kept === null) return { state: 'unreadable', sentence: storageProblem('missing').message };
-    const { session, facts } = kept;
+    const { facts } = kept;
+    const session = withTakenLimits(kept.session, taken);
+    const isAsJudged =
+      session.derived.measuringVersion === measuringVersion &&
+      sameLimits(session.limits, kept.session.limits);
+    const whole = isAsJudged ? null : await sessions.find(sessionId);
+    const repetitions =
+      whole === null ? session.derived.repetitions : judgedAnew(withTakenLimits(whole.session, taken));
     return {
       state: 'read',
-      result: setResult(repetitionsOf(withTakenLimits(session, taken), session.limits)),
+      result: setResult(repetitions),
       hasVideo: facts.video !== null,
       isWaiting: facts.fromVideo === 'waiting',
       ...((session.review?.reviewed ?? null) === null ? {} : { isReviewed: true }),
@@ -40,16 +46,10 @@ export async function readSet(
   }
 }
 
-/**
- * As the review will show them: measured anew where an older version measured them or other limits hold.
- *
- * @param judgedBy  the limits behind the judgements that it holds
- */
-function repetitionsOf(session: SessionDocument, judgedBy: Limits): JudgedRepetition[] {
-  const { derived, setup, limits } = session;
-  if (derived.measuringVersion === measuringVersion && sameLimits(limits, judgedBy))
-    return derived.repetitions;
-  const { measurement, excluded } = measureCorrected(sessionTrack(session), setup, session.corrections ?? []);
+/** As the review will show them, where an older version measured them or other limits hold now. */
+function judgedAnew(session: SessionDocument): JudgedRepetition[] {
+  const { setup, limits, corrections = [] } = session;
+  const { measurement, excluded } = measureCorrected(sessionTrack(session), setup, corrections);
   const judgements = judgeAll(measurement, limits);
   return measurement.repetitions.map((repetition, index) => ({
     ...repetition,

@@ -1,5 +1,6 @@
 import type { Limits } from '../../protocol/limits';
 import type { SessionDocument } from '../../session/sessionDocument';
+import type { SessionHead } from '../../session/sessionHead';
 import type { VisitSet } from '../../session/visitDocument';
 
 /** The home session that a recording belongs to, as far as a review needs it. */
@@ -28,9 +29,9 @@ export interface OtherRecording {
 export interface KeptReview {
   visit: ReviewVisit | null;
   /** Puts the part in the place of what was kept; rejects with an error whose message can be shown. */
-  save: (session: SessionDocument) => Promise<void>;
+  save: (session: SessionHead) => Promise<void>;
   /** Reads another recording of the same patient, with its video where there is one. */
-  readOther: (sessionId: string) => Promise<{ sessionText: string; video: File | null }>;
+  readOther: (sessionId: string) => Promise<{ session: SessionDocument; video: File | null }>;
 }
 
 /** Whether what is set in a review is kept. */

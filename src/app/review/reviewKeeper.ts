@@ -1,5 +1,5 @@
 import { deriveSession } from '../../session/buildSession';
-import type { SessionDocument } from '../../session/sessionDocument';
+import type { SessionHead } from '../../session/sessionHead';
 import type { AppState } from '../appState';
 import { explainProblem } from '../explainProblem';
 import type { Recording } from '../recording';
@@ -7,7 +7,7 @@ import type { KeptReview } from './keptReview';
 
 /** Keeps a review as it goes on: one saving at a time, and what came meanwhile in the next. */
 export interface ReviewKeeper {
-  begin(kept: KeptReview | null, document: SessionDocument | null): void;
+  begin(kept: KeptReview | null, document: SessionHead | null): void;
   /** Where the shown recording is kept; null where it is not. */
   kept(): KeptReview | null;
   /** To be called after every change. */
@@ -21,7 +21,7 @@ export function createReviewKeeper(
   recording: () => Recording | null,
   later: (call: () => void) => void,
 ): ReviewKeeper {
-  let current: { kept: KeptReview; document: SessionDocument } | null = null;
+  let current: { kept: KeptReview; document: SessionHead } | null = null;
   let isSaving = false;
   let isDue = false;
 
@@ -56,12 +56,12 @@ export function createReviewKeeper(
   };
 }
 
-/** The kept session with what the review made of it; what was observed stays untouched. */
+/** The kept session with what the review made of it; the joints stay where they are. */
 function reviewedSession(
-  document: SessionDocument,
+  document: SessionHead,
   { limits, corrections, review }: AppState,
   recording: Recording | null,
-): SessionDocument {
+): SessionHead {
   if (recording === null) throw new Error('There is no recording to keep a review of.');
   const { done } = corrections;
   const { measurement, excluded, setup } = recording;

@@ -8,5 +8,5 @@ export const documentSchemas = { plan: planSchema, session: sessionSchema, visit
 
 /** The JSON Schema of a kind of document, as text. */
 export function documentJsonSchema(kind: keyof typeof documentSchemas): string {
-  return `${JSON.stringify(z.toJSONSchema(documentSchemas[kind]), null, 2)}\n`;
+  return `${JSON.stringify(z.toJSONSchema(documentSchemas[kind], { unrepresentable: 'any' }), null, 2)}\n`;
 }

@@ -103,7 +103,7 @@ describe('createBackgroundMeasuring(parts)', () => {
       createdAt: '2026-04-05T06:07:01.000Z',
       limits: whole.limits,
     });
-    expect(await (await device.openRecords()).list('rows')).toEqual([]);
+    expect(await (await device.openRecords()).list('rows', 'video:')).toEqual([]);
   });
 
   it('tells at once of what comes to wait while another one is measured, and while it is paused', async () => {

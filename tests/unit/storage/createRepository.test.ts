@@ -1,7 +1,10 @@
 import { describe, expect, it, vi } from 'vitest';
 import type { SessionDocument } from '../../../src/session/sessionDocument';
+import { sessionHead } from '../../../src/session/sessionHead';
+import { createRepository } from '../../../src/storage/createRepository';
 import { createMarks } from '../../../src/storage/marks';
-import { tableNames } from '../../../src/storage/records';
+import { createMemoryVideos } from '../../../src/storage/memoryVideos';
+import { tableNames, type Change } from '../../../src/storage/records';
 import type { StorageProblem } from '../../../src/storage/storageProblem';
 import { createTestDevice } from '../../support/openTestRepository';
 import { smallSession, smallSessionParts } from '../../support/smallSession';
@@ -114,6 +117,10 @@ describe('repository.sessions', () => {
     damaged.observed.xPx.pop();
     await records.apply([{ put: 'sessions', key: session.id, value: damaged }]);
     await expect(repository.sessions.find(session.id)).rejects.toThrow(/"observed.xPx" has \d+ values/);
+    await repository.sessions.save(session, beside);
+    await records.apply([{ remove: 'rows', key: '', andBelow: true }]);
+    await expect(repository.sessions.find(session.id)).rejects.toThrow(/damaged at "observed"/);
+    expect((await repository.sessions.findHead(session.id))?.session).toEqual(sessionHead(session));
   });
 
   it('keeps no session that could not be read back', async () => {
@@ -231,7 +238,7 @@ describe('repository.beginSet(start, onProblem)', () => {
     expect(await repository.visits.find(visit.id)).toEqual(visit);
     const next = await device.open();
     expect((await next.interrupted()).found).toEqual([]);
-    expect(await (await device.openRecords()).list('rows')).toEqual([]);
+    expect(await (await device.openRecords()).list('rows', 'set:')).toEqual([]);
     expect(await next.videos.read(video)).not.toBeNull();
   });
 
@@ -293,7 +300,7 @@ describe('repository.keepInterrupted(session, fromVideo, visit)', () => {
     expect((await next.sessions.find(session.id))?.facts).toMatchObject(beside);
     expect(await next.visits.find(visit.id)).toEqual(visit);
     expect((await next.interrupted()).found).toEqual([]);
-    expect(await (await device.openRecords()).list('rows')).toEqual([]);
+    expect(await (await device.openRecords()).list('rows', 'set:')).toEqual([]);
     await expect(next.keepInterrupted(session, 'waiting', visit)).rejects.toEqual(missing);
   });
 
@@ -438,17 +445,58 @@ describe('repository.freeVideos(before), repository.eraseAll()', () => {
 });
 
 describe('repository.sessions.update(session)', () => {
+  const head = sessionHead(session);
   const review = { limitsSet: [], remarks: [], cues: [], reviewed: { by: 'T1', at: session.createdAt } };
 
   it('keeps a reviewed session in the place of the one before, and what is kept beside it', async () => {
     const device = createTestDevice();
     const repository = await device.open();
     await repository.sessions.save(session, beside);
-    await repository.sessions.update({ ...session, review });
+    await repository.sessions.update({ ...head, review });
     repository.close();
     const found = await (await device.open()).sessions.find(session.id);
-    expect(found!.session.review).toEqual(review);
+    expect(found!.session).toEqual({ ...session, review });
     expect(found!.facts).toMatchObject(beside);
+  });
+
+  it('writes no joints: they stay what they were, and a session that holds them is refused', async () => {
+    const { openRecords } = createTestDevice();
+    const records = await openRecords();
+    const written: Change[] = [];
+    const repository = createRepository({
+      ...{ videos: createMemoryVideos(), lasting: { records: true, videos: true } },
+      records: {
+        ...records,
+        apply(changes) {
+          written.push(...changes);
+          return records.apply(changes);
+        },
+      },
+    });
+    await repository.sessions.save(session, beside);
+    written.length = 0;
+    await repository.sessions.update({ ...head, review });
+    expect(written.map((change) => 'replace' in change && change.replace)).toEqual(['sessions', 'facts']);
+    const bytes = JSON.stringify(written).length;
+    expect(bytes).toBeLessThan(JSON.stringify(session).length / 3);
+    await expect(repository.sessions.update(session)).rejects.toThrow(/observed/);
+    expect((await repository.sessions.find(session.id))!.session).toEqual({ ...session, review });
+  });
+
+  it('moves the joints out of a session that an older version of the program kept whole', async () => {
+    const device = createTestDevice();
+    const repository = await device.open();
+    await repository.sessions.save(session, beside);
+    const records = await device.openRecords();
+    await records.apply([
+      { put: 'sessions', key: session.id, value: session },
+      { remove: 'rows', key: '', andBelow: true },
+    ]);
+    expect((await repository.sessions.find(session.id))!.session).toEqual(session);
+    expect((await repository.sessions.findHead(session.id))!.session).toEqual(head);
+    await repository.sessions.update({ ...head, review });
+    expect(await records.get('sessions', session.id)).not.toHaveProperty('observed');
+    expect((await repository.sessions.find(session.id))!.session).toEqual({ ...session, review });
   });
 
   it('tells the limits that were set last beside the document, and no longer once they are taken back', async () => {
@@ -457,15 +505,15 @@ describe('repository.sessions.update(session)', () => {
     const entry = (kneeInwardDeg: number) => ({
       ...{ limits: { kneeInwardDeg, kneeOutwardDeg: 9 }, by: 'T1', at: session.createdAt },
     });
-    await repository.sessions.update({ ...session, review: { ...review, limitsSet: [entry(4), entry(6)] } });
+    await repository.sessions.update({ ...head, review: { ...review, limitsSet: [entry(4), entry(6)] } });
     expect((await repository.sessions.list()).found[0]!.limitsSet).toEqual(entry(6));
-    await repository.sessions.update({ ...session, review });
+    await repository.sessions.update({ ...head, review });
     expect((await repository.sessions.list()).found[0]).toMatchObject({ limitsSet: null });
   });
 
   it('brings no session back that was deleted meanwhile', async () => {
     const repository = await createTestDevice().open();
-    await expect(repository.sessions.update({ ...session, review })).rejects.toEqual(missing);
+    await expect(repository.sessions.update({ ...head, review })).rejects.toEqual(missing);
     expect(await repository.sessions.find(session.id)).toBeNull();
   });
 });
