@@ -10,6 +10,7 @@ import { createPoseTracker } from '../pose/createPoseTracker';
 import { poseWeights } from '../pose/poseWeights';
 import { HomeScreen } from '../screens/home/HomeScreen';
 import { InboxScreen } from '../screens/inbox/InboxScreen';
+import { LockScreen } from '../screens/lock/LockScreen';
 import { MirrorScreen } from '../screens/mirror/MirrorScreen';
 import { PlanScreen } from '../screens/plan/PlanScreen';
 import { ReviewScreen } from '../screens/review/ReviewScreen';
@@ -26,6 +27,10 @@ import { createHome } from './home/createHome';
 import { browserInbox } from './inbox/browserInbox';
 import { createInbox } from './inbox/createInbox';
 import { InboxProvider } from './inbox/InboxContext';
+import { createGate } from './lock/createGate';
+import { createLockSettings } from './lock/createLockSettings';
+import { LockSettingsProvider } from './lock/LockSettingsContext';
+import { earlierNotes, openNotes } from './notes';
 import { browserOffline } from './offline/browserOffline';
 import { createOffline } from './offline/createOffline';
 import { OfflineProvider } from './offline/OfflineContext';
@@ -43,6 +48,16 @@ import { createSending } from './sending/createSending';
 import { SendingProvider } from './sending/SendingContext';
 
 const baseUrl = new URL('./', location.href).href;
+const root = createRoot(document.getElementById('app')!);
+
+// What is kept may be locked: nothing else is shown or read before it is open.
+const gate = createGate();
+gate.store.subscribe(({ state }) => {
+  if (state !== 'open') root.render(<LockScreen gate={gate} />);
+});
+/** One for all of the page: where the device keeps nothing, what is in memory must be the same everywhere. */
+const openRepositoryOnce = openOnce(() => openRepository(undefined, (device) => gate.ask(device)));
+const notes = await openNotes(openRepositoryOnce, earlierNotes());
 
 const app = createApp({
   openFrameSource,
@@ -50,14 +65,11 @@ const app = createApp({
   fetchExample: () => fetchExample(`${baseUrl}example/`),
   saveFile,
   weights: poseWeights,
-  reviewer: browserReviewer,
+  reviewer: browserReviewer(notes),
   newId: () => crypto.randomUUID(),
   now: () => new Date(),
   later: (call) => setTimeout(call, 0),
 });
-
-/** One for all of the page: where the device keeps nothing, what is in memory must be the same everywhere. */
-const openRepositoryOnce = openOnce(() => openRepository());
 const home = createHome(browserWorld(baseUrl, app, openRepositoryOnce));
 const inbox = createInbox(
   browserInbox({ app, openRepository: openRepositoryOnce, measureWaiting: () => void home.enter() }),
@@ -75,12 +87,16 @@ addEventListener('hashchange', openLink);
 
 const offline = createOffline(browserOffline());
 const clinic = createClinic(
-  browserClinic(openRepositoryOnce, () => {
+  browserClinic(openRepositoryOnce, notes, () => {
     if (app.store.getState().screen === 'inbox') void inbox.enter();
   }),
 );
 const sending = createSending(browserSending(openRepositoryOnce));
-const writing = createPlanWriting(browserPlanWriting());
+const writing = createPlanWriting(browserPlanWriting(notes));
+const lockSettings = createLockSettings({
+  openRepository: openRepositoryOnce,
+  reload: () => location.reload(),
+});
 const mirror = createMirror(browserMirror(baseUrl));
 
 const screens = {
@@ -98,7 +114,7 @@ function CurrentScreen() {
   return <Screen />;
 }
 
-createRoot(document.getElementById('app')!).render(
+root.render(
   <StrictMode>
     <AppProvider app={app}>
       <HomeProvider home={home}>
@@ -107,7 +123,9 @@ createRoot(document.getElementById('app')!).render(
             <PlanWritingProvider writing={writing}>
               <SendingProvider clinic={clinic} sending={sending}>
                 <MirrorProvider mirror={mirror}>
-                  <CurrentScreen />
+                  <LockSettingsProvider settings={lockSettings}>
+                    <CurrentScreen />
+                  </LockSettingsProvider>
                 </MirrorProvider>
               </SendingProvider>
             </PlanWritingProvider>

@@ -5,6 +5,7 @@ import { readVisit } from '../session/readVisit';
 import { createSets, savingVisit, setMark } from './createSets';
 import { createTrackingRows } from './createTrackingRows';
 import { planRecordSchema, sessionFactsSchema, type PlanRecord, type SessionFacts } from './keptSchemas';
+import type { DeviceLock } from './lock/createDeviceLock';
 import { createMarks, type Marks } from './marks';
 import { findKept, listKept, readKept } from './readKept';
 import { tableNames, type Records } from './records';
@@ -26,6 +27,8 @@ export interface RepositoryParts {
   videos: Videos;
   lasting: Repository['lasting'];
   marks?: Marks;
+  /** Null where nothing lasts that could be locked. */
+  lock?: DeviceLock | null;
   now?: () => Date;
   /** The browser's own account of storage; undefined where it gives none. */
   storage?: Pick<StorageManager, 'estimate' | 'persist'> | undefined;
@@ -40,6 +43,7 @@ export function createRepository({
   videos,
   lasting,
   marks = createMarks(),
+  lock = null,
   now = () => new Date(),
   storage = globalThis.navigator?.storage,
 }: RepositoryParts): Repository {
@@ -54,6 +58,7 @@ export function createRepository({
 
   return {
     lasting,
+    lock,
     visits: {
       async list() {
         const listed = await listKept(records, 'visits', readVisit);
@@ -137,6 +142,16 @@ export function createRepository({
         await records.apply([{ put: 'plans', key: id, value: plan }]);
       },
       remove: (id) => records.apply([{ remove: 'plans', key: id }]),
+    },
+    notes: {
+      async read() {
+        const notes = new Map<string, string>();
+        for (const { key, value } of await records.list('notes'))
+          if (typeof value === 'string') notes.set(key, value);
+        return notes;
+      },
+      write: (name, text) => records.apply([{ put: 'notes', key: name, value: text }]),
+      remove: (name) => records.apply([{ remove: 'notes', key: name }]),
     },
     videos: { read: (name) => videos.read(name), list: () => videos.list() },
     ...createSets(records, videos, marks),

@@ -7,6 +7,7 @@ export function createMemoryRecords(): Records {
   const table = (name: TableName) => tables.get(name)!;
   return {
     get: (name, key) => Promise.resolve(structuredClone(table(name).get(key))),
+    keys: (name) => Promise.resolve([...table(name).keys()].sort()),
     list: (name, prefix = '') =>
       Promise.resolve(
         [...table(name)]

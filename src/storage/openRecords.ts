@@ -1,5 +1,5 @@
 import { Dexie, type DexieOptions, type Table } from 'dexie';
-import { tableNames, type Change, type Records, type TableName } from './records';
+import type { Change, Records, TableName } from './records';
 import { explainStorage, storageProblem } from './storageProblem';
 
 interface Row {
@@ -11,7 +11,13 @@ interface Row {
  * Raised when tables come or go. What stands in the tables has versions of its own, which are brought up on reading,
  * so that a document file and a kept document go the same way.
  */
-export const databaseVersion = 1;
+export const databaseVersion = 2;
+
+/** The tables that came with each version. */
+const tablesSince: Record<number, readonly TableName[]> = {
+  1: ['visits', 'sessions', 'facts', 'plans', 'sets', 'tracking', 'rows'],
+  2: ['notes', 'lock'],
+};
 
 /**
  * Records in the browser's database.
@@ -22,9 +28,8 @@ export const databaseVersion = 1;
 export async function openRecords(name = 'overfoot', options: DexieOptions = {}): Promise<Records> {
   // 'strict': a record has reached the disk when its promise resolves, so that an empty battery can't take it.
   const database = new Dexie(name, { chromeTransactionDurability: 'strict', autoOpen: false, ...options });
-  database
-    .version(databaseVersion)
-    .stores(Object.fromEntries(tableNames.map((table) => [table, 'key'] as const)));
+  for (const [version, tables] of Object.entries(tablesSince))
+    database.version(Number(version)).stores(Object.fromEntries(tables.map((table) => [table, 'key'])));
   // A newer version of the program in another tab goes first; calls in this one end with a sentence from then on.
   database.on('versionchange', () => database.close());
   await guarded(() => database.open());
@@ -37,6 +42,7 @@ export async function openRecords(name = 'overfoot', options: DexieOptions = {})
 
   return {
     get: (name, key) => guarded(async () => (await table(name).get(key))?.value),
+    keys: (name) => guarded(() => table(name).toCollection().primaryKeys()),
     list: (name, prefix = '') => guarded(() => table(name).where(':id').startsWith(prefix).toArray()),
     apply: (changes) =>
       guarded(() =>

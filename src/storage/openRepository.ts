@@ -1,11 +1,15 @@
 import { createRepository } from './createRepository';
 import { createMemoryRecords } from './memoryRecords';
+import { createDeviceLock } from './lock/createDeviceLock';
+import { openLocked, type LockedDevice } from './lock/openLocked';
+import { readLock } from './lock/storedLock';
+import { createMarks } from './marks';
 import { createMemoryVideos } from './memoryVideos';
 import { openRecords } from './openRecords';
 import { openVideos } from './openVideos';
 import type { Records } from './records';
 import type { Repository } from './repository';
-import { explainStorage, StorageProblem } from './storageProblem';
+import { explainStorage, storageProblem, type StorageProblem } from './storageProblem';
 import type { Videos } from './videos';
 
 export interface OpenedRepository {
@@ -20,26 +24,43 @@ export interface StorageOpeners {
   openVideos: () => Promise<Videos>;
 }
 
+/** Has the person asked for the passphrase; resolves once the device is unlocked, or everything is deleted. */
+export type AskForPassphrase = (device: LockedDevice) => Promise<void>;
+
+/** For pages that have nobody to ask. */
+const refuseToAsk: AskForPassphrase = () => Promise.reject(storageProblem('locked'));
+
 /**
  * Opens what is kept on this device. Where the device refuses, work goes on in memory: the problem says why, and
  * `repository.lasting` what will be gone with the tab. What a newer version wrote is never gone around.
  *
- * @throws StorageProblem  'newer' or 'other-tab': something is kept here, and reloading gets at it
+ * @throws StorageProblem  'newer', 'other-tab' or 'locked': something is kept here, and reloading gets at it
  */
 export async function openRepository(
   open: StorageOpeners = { openRecords, openVideos },
+  askForPassphrase = refuseToAsk,
 ): Promise<OpenedRepository> {
   const records = await settle(open.openRecords());
   if (records.problem?.kind === 'newer' || records.problem?.kind === 'other-tab') throw records.problem;
   // Videos without records of what they show would be of no use to anybody.
   const videos = records.problem === null ? await settle(open.openVideos()) : records;
-  const kept = {
+  const plain = {
     records: records.value ?? createMemoryRecords(),
     videos: videos.problem === null ? videos.value : createMemoryVideos(),
   };
   const lasting = { records: records.problem === null, videos: videos.problem === null };
+  const marks = createMarks();
+  const lock = await createDeviceLock(plain.records, marks);
+  const stored = await readLock(plain.records);
+  const { lockProblem, ...kept } =
+    stored === null
+      ? { ...plain, lockProblem: null }
+      : await openLocked(plain, stored, lock, askForPassphrase);
   if (lasting.records && lasting.videos) await removeForsakenVideos(kept.records, kept.videos);
-  return { repository: createRepository({ ...kept, lasting }), problem: records.problem ?? videos.problem };
+  return {
+    repository: createRepository({ ...kept, lasting, marks, lock: lasting.records ? lock : null }),
+    problem: records.problem ?? videos.problem ?? lockProblem,
+  };
 }
 
 /** Deletes videos that belong to nothing: their set was deleted, and the page closed before the video was. */

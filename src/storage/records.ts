@@ -1,5 +1,8 @@
 /** The tables in which records are kept; the key stands beside the value. */
-export const tableNames = ['visits', 'sessions', 'facts', 'plans', 'sets', 'tracking', 'rows'] as const;
+export const tableNames = [
+  ...(['visits', 'sessions', 'facts', 'plans', 'sets', 'tracking', 'rows'] as const),
+  ...(['notes', 'lock'] as const),
+] as const;
 export type TableName = (typeof tableNames)[number];
 
 export type Change =
@@ -12,6 +15,8 @@ export type Change =
 /** Tables of plain data by key. What comes back is untrusted: whoever reads it checks it. */
 export interface Records {
   get(table: TableName, key: string): Promise<unknown>;
+  /** The keys of a table, in order. */
+  keys(table: TableName): Promise<string[]>;
   /** In the order of their keys; with a prefix, only those whose keys start with it. */
   list(table: TableName, prefix?: string): Promise<{ key: string; value: unknown }[]>;
   /**

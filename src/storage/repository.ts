@@ -3,6 +3,7 @@ import type { SessionDocument } from '../session/sessionDocument';
 import type { SessionHead } from '../session/sessionHead';
 import type { VisitDocument } from '../session/visitDocument';
 import type { FromVideo, PlanRecord, SessionFacts, SetStart, TrackingModel } from './keptSchemas';
+import type { DeviceLock } from './lock/createDeviceLock';
 import type { StorageProblem } from './storageProblem';
 import type { Videos, VideoWriter } from './videos';
 
@@ -59,6 +60,8 @@ export interface TrackingRows {
 export interface Repository {
   /** What outlasts the tab; where something does not, the person must be told. */
   readonly lasting: { records: boolean; videos: boolean };
+  /** The passphrase lock; null where nothing lasts. */
+  readonly lock: DeviceLock | null;
   readonly visits: {
     /** Newest first. */
     list(): Promise<Listed<VisitDocument>>;
@@ -96,6 +99,13 @@ export interface Repository {
     save(id: string, text: string): Promise<void>;
     remove(id: string): Promise<void>;
   };
+  /** Small texts by name: keys, drafts. */
+  readonly notes: {
+    read(): Promise<Map<string, string>>;
+    write(name: string, text: string): Promise<void>;
+    /** Removing what is not there is no error. */
+    remove(name: string): Promise<void>;
+  };
   readonly videos: Pick<Videos, 'read' | 'list'>;
   /**
    * Begins a set: from here on nothing but its last moment can be lost.
@@ -130,7 +140,7 @@ export interface Repository {
    */
   freeVideos(before: string): Promise<number>;
   /**
-   * Deletes everything that is kept: visits, sessions, videos, plans, interrupted sets.
+   * Deletes everything that is kept: visits, sessions, videos, plans, interrupted sets, notes, and the lock.
    *
    * @throws StorageProblem  'other-tab' while a set is recorded anywhere
    */

@@ -7,6 +7,8 @@ export type StorageProblemKind =
   | 'other-tab'
   | 'missing'
   | 'damaged'
+  | 'locked'
+  | 'wrong-passphrase'
   | 'failed';
 
 /** Something that can't be kept on this device or read back, with a sentence that says why and what to do. */
@@ -33,6 +35,9 @@ const sentences: Record<Exclude<StorageProblemKind, 'failed'>, string> = {
   'other-tab': 'Another tab of this program is in the way. Close all its other tabs, then reload this one.',
   missing: 'This is no longer kept on this device. It may have been deleted in another tab; reload the page.',
   damaged: 'What is kept of this on the device can’t be read. Restore it from a saved file, or delete it.',
+  locked: 'What is kept here is locked by a passphrase. Reload the page to be asked for it.',
+  'wrong-passphrase':
+    'This passphrase does not open what is kept here. Try again: capital letters, spaces and the order of the words count.',
 };
 
 /** A problem of a kind that needs no detail to be told. */

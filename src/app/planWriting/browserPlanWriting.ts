@@ -1,25 +1,13 @@
+import type { Notes } from '../notes';
 import { saveFile } from '../saveFile';
 import type { PlanWritingWorld } from './createPlanWriting';
 
-const keyOf = (name: string) => `overfoot-${name}`;
-
-/** The browser's own small storage for drafts; where it refuses, a draft lasts as long as the page. */
-export function browserPlanWriting(): PlanWritingWorld {
+/** The browser as plan writing needs it; where it keeps no notes, a draft lasts as long as the page. */
+export function browserPlanWriting(notes: Notes): PlanWritingWorld {
   return {
-    read(name) {
-      try {
-        return localStorage.getItem(keyOf(name));
-      } catch {
-        return null;
-      }
-    },
-    write(name, text) {
-      try {
-        localStorage.setItem(keyOf(name), text);
-      } catch {
-        // The draft stays in the page; saving it as a file works all the same.
-      }
-    },
+    read: (name) => notes.read(name),
+    // The draft stays in the page where it can't be kept; saving it as a file works all the same.
+    write: (name, text) => void notes.write(name, text).catch(() => undefined),
     saveFile,
     newId: () => crypto.randomUUID(),
     now: () => new Date(),

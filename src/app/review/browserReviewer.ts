@@ -1,21 +1,10 @@
 import type { Adapters } from '../adapters';
-
-const key = 'overfoot-reviewer';
+import type { Notes } from '../notes';
 
 /** Remembers who reviews on this device, where the browser lets it. */
-export const browserReviewer: Adapters['reviewer'] = {
-  read() {
-    try {
-      return localStorage.getItem(key) ?? '';
-    } catch {
-      return '';
-    }
-  },
-  write(name) {
-    try {
-      localStorage.setItem(key, name);
-    } catch {
-      // It is asked for again the next time.
-    }
-  },
-};
+export function browserReviewer(notes: Notes): Adapters['reviewer'] {
+  return {
+    read: () => notes.read('reviewer') ?? '',
+    write: (name) => void notes.write('reviewer', name).catch(() => undefined), // Else it is asked for again.
+  };
+}

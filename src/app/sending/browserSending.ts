@@ -1,32 +1,39 @@
 import type { OpenedRepository } from '../../storage/openRepository';
+import { storageProblem } from '../../storage/storageProblem';
+import type { Notes } from '../notes';
 import { saveBlob } from '../saveBlob';
 import type { ClinicWorld } from './createClinic';
 import type { SendingWorld } from './createSending';
 import type { KeyPair } from './seal';
 
-const keysName = 'overfoot-keys';
-
-/** The browser as receiving sessions needs it; keys lie in its own small storage. */
+/** The browser as receiving sessions needs it. */
 export function browserClinic(
   openRepository: () => Promise<OpenedRepository>,
+  notes: Notes,
   onKept: () => void,
 ): ClinicWorld {
   return {
     openRepository,
     onKept,
     saveBlob,
-    readKeys() {
-      try {
-        const kept = JSON.parse(localStorage.getItem(keysName) ?? '[]') as KeyPair[];
-        return kept.filter(
-          ({ identity, recipient }) => typeof identity === 'string' && typeof recipient === 'string',
-        );
-      } catch {
-        return [];
-      }
+    firstKeys: keysOf(notes.read('keys')),
+    readKeys: async () => keysOf(await notes.readAnew('keys')),
+    async writeKeys(keys) {
+      if (!notes.isLasting) throw storageProblem('private-window');
+      await notes.write('keys', JSON.stringify(keys));
     },
-    writeKeys: (keys) => localStorage.setItem(keysName, JSON.stringify(keys)),
   };
+}
+
+function keysOf(text: string | null): KeyPair[] {
+  try {
+    const kept = JSON.parse(text ?? '[]') as KeyPair[];
+    return kept.filter(
+      ({ identity, recipient }) => typeof identity === 'string' && typeof recipient === 'string',
+    );
+  } catch {
+    return [];
+  }
 }
 
 /** The browser as sending a session needs it. */

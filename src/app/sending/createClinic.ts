@@ -4,7 +4,7 @@ import type { OpenedRepository } from '../../storage/openRepository';
 import { explainProblem } from '../explainProblem';
 import { keepParcel, standingOf } from './keepParcel';
 import { unpackParcel, type Parcel } from './parcel';
-import { backUpKey, newKeyPair, restoreKey, shortestPassphrase, unseal, type KeyPair } from './seal';
+import { backUpKey, newKeyPair, restoreKey, shortPassphrase, unseal, type KeyPair } from './seal';
 
 /** What became of a file that was opened. */
 export interface Incoming {
@@ -30,9 +30,12 @@ export interface ClinicState {
 /** What receiving sessions needs from the world around it; tests hand in plain objects. */
 export interface ClinicWorld {
   openRepository: () => Promise<OpenedRepository>;
-  /** The one in use first. */
-  readKeys(): KeyPair[];
-  writeKeys(keys: readonly KeyPair[]): void;
+  /** As they stood when the page was opened, the one in use first. */
+  firstKeys: readonly KeyPair[];
+  /** As they stand now: another tab may have made one. */
+  readKeys(): Promise<KeyPair[]>;
+  /** Rejects where they can't be kept. */
+  writeKeys(keys: readonly KeyPair[]): Promise<void>;
   saveBlob(fileName: string, blob: Blob): void;
   /** Called when something new is kept. */
   onKept(): void;
@@ -55,22 +58,31 @@ export interface Clinic {
 }
 
 export function createClinic(world: ClinicWorld): Clinic {
-  let keys = world.readKeys();
+  let keys = world.firstKeys;
   const ofKeys = () => ({ recipient: keys[0]?.recipient ?? null, earlierKeys: Math.max(0, keys.length - 1) });
   const store = createStore<ClinicState>(() => ({ ...ofKeys(), incoming: [], sentence: null }));
   const { getState: get, setState: set } = store;
   const waiting = new Map<number, Parcel>();
 
-  const adopt = (pair: KeyPair) => {
-    keys = [pair, ...keys.filter(({ recipient }) => recipient !== pair.recipient)];
-    world.writeKeys(keys);
-    set({ ...ofKeys(), sentence: null });
+  /** A key that could not be kept is not used: what is sealed for it would be lost with the tab. */
+  const adopt = async (makePair: () => Promise<KeyPair>, doing: string) => {
+    try {
+      const pair = await makePair();
+      const others = (await world.readKeys()).filter(({ recipient }) => recipient !== pair.recipient);
+      await world.writeKeys([pair, ...others]);
+      keys = [pair, ...others];
+      set({ ...ofKeys(), sentence: null });
+    } catch (error) {
+      set({ sentence: explainProblem(error, doing).sentence });
+    }
   };
   const tell = (index: number, change: Partial<Incoming>) =>
     set({ incoming: get().incoming.map((one, at) => (at === index ? { ...one, ...change } : one)) });
 
   /** With the key that fits, the one in use first. */
   const open = async (file: Blob): Promise<Parcel> => {
+    keys = await world.readKeys();
+    set(ofKeys());
     if (keys.length === 0)
       throw new ParcelProblem('No key is on this device. Make one, or bring it here from its backup.');
     let first: unknown = null;
@@ -111,28 +123,16 @@ export function createClinic(world: ClinicWorld): Clinic {
 
   return {
     store,
-    async makeKey() {
-      adopt(await newKeyPair());
-    },
+    makeKey: () => adopt(newKeyPair, 'be kept'),
     async backUp(passphrase) {
       const [pair] = keys;
       if (pair === undefined) return;
-      if (passphrase.length < shortestPassphrase) {
-        set({
-          sentence: `Take at least ${shortestPassphrase} characters: four or five words that do not belong together.`,
-        });
-        return;
-      }
+      const sentence = shortPassphrase(passphrase);
+      set({ sentence });
+      if (sentence !== null) return;
       world.saveBlob('overfoot-key-backup.age', await backUpKey(pair, passphrase));
-      set({ sentence: null });
     },
-    async restore(file, passphrase) {
-      try {
-        adopt(await restoreKey(file, passphrase));
-      } catch (error) {
-        set({ sentence: explainProblem(error, 'be opened').sentence });
-      }
-    },
+    restore: (file, passphrase) => adopt(() => restoreKey(file, passphrase), 'be opened'),
     async openFiles(files) {
       const from = get().incoming.length;
       const listed = files.map(({ name }): Incoming => ({

@@ -10,7 +10,14 @@ export interface KeyPair {
 }
 
 /** Shorter passphrases can be guessed by trying: common practice, no source. */
-export const shortestPassphrase = 12;
+const shortestPassphrase = 12;
+
+/** @returns  what to do about a passphrase that is too short; null where it is long enough */
+export function shortPassphrase(passphrase: string): string | null {
+  return passphrase.length >= shortestPassphrase
+    ? null
+    : `Take at least ${shortestPassphrase} characters: four or five words that do not belong together.`;
+}
 
 export async function newKeyPair(): Promise<KeyPair> {
   return keyPairOf(await generateX25519Identity());

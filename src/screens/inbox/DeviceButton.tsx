@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import { Button, Dialog, DialogTrigger, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import { useInbox, useInboxState } from '../../app/inbox/InboxContext';
+import { LockSettings } from './LockSettings';
 import { megabytes } from '../../words/megabytes';
 
 /** Results stay when videos of this age go, weeks. */
@@ -18,6 +19,7 @@ export function DeviceButton() {
               <>
                 <Heading slot="title">Kept on this device</Heading>
                 <Contents />
+                <LockSettings />
                 <Button className="button" onPress={close}>
                   Close
                 </Button>

@@ -5,13 +5,11 @@ import {
   DialogTrigger,
   FileTrigger,
   Heading,
-  Input,
-  Label,
   Modal,
   ModalOverlay,
-  Text,
-  TextField,
 } from 'react-aria-components';
+import { PassphraseField } from '../../components/PassphraseField';
+import { passphraseHint } from './passphraseHint';
 import { useClinic, useClinicState } from '../../app/sending/SendingContext';
 
 /** The key that sent sessions are sealed for: made here, backed up, brought from a backup. */
@@ -64,13 +62,12 @@ function KeyFields() {
       <Button className="button" onPress={() => void clinic.makeKey()}>
         {recipient === null ? 'Make a key' : 'Make a new key'}
       </Button>
-      <TextField className="field" type="password" value={passphrase} onChange={setPassphrase}>
-        <Label className="field-label">Passphrase of the backup</Label>
-        <Input className="text-input" autoComplete="off" />
-        <Text slot="description" className="small soft">
-          Four or five words that do not belong together. Write them down; nobody can recover them.
-        </Text>
-      </TextField>
+      <PassphraseField
+        label="Passphrase of the backup"
+        hint={passphraseHint}
+        value={passphrase}
+        onChange={setPassphrase}
+      />
       <div className="inbox-sent-ways">
         <Button
           className="button"

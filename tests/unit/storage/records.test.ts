@@ -35,6 +35,7 @@ describe.each(kinds)('%s', (_, open) => {
     await records.apply(['b/1', 'a/2', 'a/1', 'ab'].map((key) => ({ put: 'rows', key, value: key })));
     expect((await records.list('rows')).map(({ value }) => value)).toEqual(['a/1', 'a/2', 'ab', 'b/1']);
     expect((await records.list('rows', 'a/')).map(({ key }) => key)).toEqual(['a/1', 'a/2']);
+    expect(await records.keys('rows')).toEqual(['a/1', 'a/2', 'ab', 'b/1']);
   });
 
   it('removes one, or all whose keys start the same', async () => {
@@ -72,6 +73,35 @@ describe('openRecords(name, options)', () => {
     first.close();
     const second = await openRecords('overfoot', { indexedDB, IDBKeyRange });
     expect(await second.get('plans', 'a')).toBe('kept');
+  });
+
+  it('brings a database of version 1 up: everything in it stays, and the new tables are there', async () => {
+    const indexedDB = new IDBFactory();
+    const tables = ['visits', 'sessions', 'facts', 'plans', 'sets', 'tracking', 'rows'] as const;
+    // As version 1 wrote it, by the database's own means.
+    await new Promise<void>((resolve, reject) => {
+      const opening = indexedDB.open('overfoot', 10);
+      opening.onupgradeneeded = () => {
+        for (const table of tables)
+          opening.result
+            .createObjectStore(table, { keyPath: 'key' })
+            .add({ key: 'a', value: { of: table, timesMs: Float64Array.of(1.5) } });
+      };
+      opening.onerror = () => reject(opening.error!);
+      opening.onsuccess = () => {
+        opening.result.close();
+        resolve();
+      };
+    });
+    const records = await openRecords('overfoot', { indexedDB, IDBKeyRange });
+    for (const table of tables)
+      expect(await records.list(table)).toEqual([
+        { key: 'a', value: { of: table, timesMs: Float64Array.of(1.5) } },
+      ]);
+    await records.apply([{ put: 'notes', key: 'draft', value: 'kept' }]);
+    records.close();
+    const again = await openRecords('overfoot', { indexedDB, IDBKeyRange });
+    expect(await again.get('notes', 'draft')).toBe('kept');
   });
 
   it('says of a database that a newer program wrote that the page must be reloaded, and leaves it as it is', async () => {

@@ -33,8 +33,12 @@ async function twoDevices() {
   const openClinic = () =>
     createClinic({
       openRepository: () => Promise.resolve({ repository: clinicRepository, problem: null }),
-      readKeys: () => keys,
-      writeKeys: (next) => void (keys = [...next]),
+      firstKeys: keys,
+      readKeys: () => Promise.resolve(keys),
+      writeKeys(next) {
+        keys = [...next];
+        return Promise.resolve();
+      },
       saveBlob: (_, blob) => void backups.push(blob),
       onKept: () => void kept++,
     });

@@ -1,0 +1,106 @@
+import { tableNames, type Records, type TableName } from '../records';
+import { explainStorage, StorageProblem } from '../storageProblem';
+import type { Videos } from '../videos';
+import { createCipher, type Cipher } from './cipher';
+import type { DeviceLock } from './createDeviceLock';
+import { createSealedRecords, isSealed, openRecord, sealRecord } from './sealedRecords';
+import { createSealedVideos, openVideos, sealVideos } from './sealedVideos';
+import { writeLock, type StoredLock } from './storedLock';
+import { unwrapKey } from './wrapKey';
+
+/** A device whose lock is on, before the passphrase was given. */
+export interface LockedDevice {
+  /**
+   * Opens it, and does what turning the lock on or off has left to do.
+   *
+   * @param onProgress  hears how many of the records and videos are done
+   * @throws StorageProblem  'wrong-passphrase'
+   */
+  unlock(passphrase: string, onProgress: (done: number, total: number) => void): Promise<void>;
+  /** Deletes everything that is kept, and the lock: for somebody who has lost the passphrase. */
+  eraseAll(): Promise<void>;
+}
+
+interface Kept {
+  records: Records;
+  videos: Videos;
+}
+
+/** @returns  what is kept, to be read and written as if there were no lock; a problem where its work was not finished */
+export async function openLocked(
+  plain: Kept,
+  stored: StoredLock,
+  lock: DeviceLock,
+  ask: (device: LockedDevice) => Promise<void>,
+): Promise<Kept & { lockProblem: StorageProblem | null }> {
+  let opened: Kept = plain;
+  let lockProblem: StorageProblem | null = null;
+  await ask({
+    async unlock(passphrase, onProgress) {
+      const cipher = await createCipher(await unwrapKey(stored.sealedKey, passphrase));
+      opened = {
+        records: createSealedRecords(plain.records, cipher),
+        videos: createSealedVideos(plain.videos, cipher, stored.state === 'opening'),
+      };
+      if (stored.state === 'sealed') return;
+      try {
+        await lock.assertAlone();
+        await (stored.state === 'sealing' ? sealAll : openAll)(plain, cipher, onProgress);
+        await writeLock(plain.records, stored.state === 'sealing' ? { ...stored, state: 'sealed' } : null);
+        if (stored.state === 'opening') opened = plain;
+      } catch (error) {
+        lockProblem = explainStorage(error); // Both kinds can be read; the rest is done the next time.
+      }
+    },
+    async eraseAll() {
+      await plain.records.apply(tableNames.map((table) => ({ remove: table, key: '', andBelow: true })));
+      for (const { name } of await plain.videos.list()) await plain.videos.remove(name);
+    },
+  });
+  return { ...opened, lockProblem };
+}
+
+type Work = (plain: Kept, cipher: Cipher, onProgress: (done: number, total: number) => void) => Promise<void>;
+
+const sealAll: Work = async (plain, cipher, onProgress) => {
+  const step = await counter(plain, onProgress);
+  await eachRecord(plain.records, step, async (table, key, value) =>
+    isSealed(value) ? null : sealRecord(cipher, table, key, value),
+  );
+  await sealVideos(plain.videos, cipher, step);
+};
+
+const openAll: Work = async (plain, cipher, onProgress) => {
+  const step = await counter(plain, onProgress);
+  await eachRecord(plain.records, step, async (table, key, value) =>
+    // What is damaged stays: it is told where it is listed, and would else keep the lock on for ever.
+    isSealed(value) ? openRecord(cipher, table, key, value).catch(() => null) : null,
+  );
+  await openVideos(plain.videos, cipher, step);
+};
+
+/** Rewrites records one by one, so that no more than one is in memory; null leaves one as it is. */
+async function eachRecord(
+  records: Records,
+  step: () => void,
+  rewrite: (table: TableName, key: string, value: unknown) => Promise<unknown>,
+): Promise<void> {
+  for (const table of tableNames) {
+    if (table === 'lock') continue;
+    for (const key of await records.keys(table)) {
+      const value = await rewrite(table, key, await records.get(table, key));
+      if (value !== null) await records.apply([{ replace: table, key, value }]);
+      step();
+    }
+  }
+}
+
+async function counter(
+  { records, videos }: Kept,
+  onProgress: (done: number, total: number) => void,
+): Promise<() => void> {
+  let total = (await videos.list()).length;
+  for (const table of tableNames) if (table !== 'lock') total += (await records.keys(table)).length;
+  let done = 0;
+  return () => onProgress(++done, total);
+}

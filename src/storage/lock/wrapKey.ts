@@ -1,0 +1,20 @@
+import { Decrypter, Encrypter } from 'age-encryption';
+import { storageProblem } from '../storageProblem';
+
+/** The device's key, sealed by a passphrase in the open age format (scrypt, then ChaCha20-Poly1305). */
+export async function wrapKey(key: Uint8Array, passphrase: string): Promise<Uint8Array<ArrayBuffer>> {
+  const encrypter = new Encrypter();
+  encrypter.setPassphrase(passphrase);
+  return (await encrypter.encrypt(key)) as Uint8Array<ArrayBuffer>;
+}
+
+/** @throws StorageProblem  'wrong-passphrase' */
+export async function unwrapKey(wrapped: Uint8Array, passphrase: string): Promise<Uint8Array<ArrayBuffer>> {
+  const decrypter = new Decrypter();
+  decrypter.addPassphrase(passphrase);
+  try {
+    return (await decrypter.decrypt(wrapped)) as Uint8Array<ArrayBuffer>;
+  } catch (error) {
+    throw storageProblem('wrong-passphrase', error);
+  }
+}
