@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
-import { Button, Dialog, DialogTrigger, Heading, Modal, ModalOverlay } from 'react-aria-components';
+import { Button } from 'react-aria-components';
 import { useInbox, useInboxState } from '../../app/inbox/InboxContext';
-import { LockSettings } from './LockSettings';
+import { HeadDialog } from './HeadDialog';
 import { megabytes } from '../../words/megabytes';
 
 /** Results stay when videos of this age go, weeks. */
@@ -10,25 +10,9 @@ const oldWeeks = 8;
 /** What this device keeps, and how it is freed or deleted. */
 export function DeviceButton() {
   return (
-    <DialogTrigger>
-      <Button className="button button-quiet">Storage</Button>
-      <ModalOverlay className="ask-overlay" isDismissable>
-        <Modal className="ask-box">
-          <Dialog className="ask inbox-key">
-            {({ close }) => (
-              <>
-                <Heading slot="title">Kept on this device</Heading>
-                <Contents />
-                <LockSettings />
-                <Button className="button" onPress={close}>
-                  Close
-                </Button>
-              </>
-            )}
-          </Dialog>
-        </Modal>
-      </ModalOverlay>
-    </DialogTrigger>
+    <HeadDialog name="Storage" title="Kept on this device">
+      <Contents />
+    </HeadDialog>
   );
 }
 

@@ -10,6 +10,7 @@ import './inbox.css';
 import './setList.css';
 import { DeviceButton } from './DeviceButton';
 import { KeyButton } from './KeyButton';
+import { LockButton } from './LockButton';
 import { Removals } from './Removals';
 import { SentFiles } from './SentFiles';
 import { StorageMessage } from './StorageMessage';
@@ -34,6 +35,7 @@ export function InboxScreen() {
         </span>
         <h1>Kept sessions</h1>
         <DeviceButton />
+        <LockButton />
         <KeyButton />
         <Button className="button button-quiet" onPress={() => app.show('start')}>
           Back to the start

@@ -1,38 +1,16 @@
 import { useState } from 'react';
-import {
-  Button,
-  Dialog,
-  DialogTrigger,
-  FileTrigger,
-  Heading,
-  Modal,
-  ModalOverlay,
-} from 'react-aria-components';
+import { Button, FileTrigger } from 'react-aria-components';
 import { PassphraseField } from '../../components/PassphraseField';
+import { HeadDialog } from './HeadDialog';
 import { passphraseHint } from './passphraseHint';
 import { useClinic, useClinicState } from '../../app/sending/SendingContext';
 
 /** The key that sent sessions are sealed for: made here, backed up, brought from a backup. */
 export function KeyButton() {
   return (
-    <DialogTrigger>
-      <Button className="button button-quiet">Key</Button>
-      <ModalOverlay className="ask-overlay" isDismissable>
-        <Modal className="ask-box">
-          <Dialog className="ask inbox-key">
-            {({ close }) => (
-              <>
-                <Heading slot="title">The key for sent sessions</Heading>
-                <KeyFields />
-                <Button className="button" onPress={close}>
-                  Close
-                </Button>
-              </>
-            )}
-          </Dialog>
-        </Modal>
-      </ModalOverlay>
-    </DialogTrigger>
+    <HeadDialog name="Key" title="The key for sent sessions">
+      <KeyFields />
+    </HeadDialog>
   );
 }
 

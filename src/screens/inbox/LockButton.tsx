@@ -2,30 +2,52 @@ import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useLockSettings, useLockSettingsState } from '../../app/lock/LockSettingsContext';
 import { PassphraseField } from '../../components/PassphraseField';
+import { HeadDialog } from './HeadDialog';
 import { passphraseHint } from './passphraseHint';
 
 /** The passphrase lock of what is kept on this device: on, off, and with another passphrase. */
-export function LockSettings() {
+export function LockButton() {
+  return (
+    <HeadDialog name="Lock" title="Passphrase lock of this device">
+      <Settings />
+    </HeadDialog>
+  );
+}
+
+function Settings() {
   const lock = useLockSettings();
   const isOn = useLockSettingsState((state) => state.isOn);
   const sentence = useLockSettingsState((state) => state.sentence);
   useEffect(() => void lock.look(), [lock]);
-  if (isOn === null) return sentence === null ? null : <p className="soft">{sentence}</p>;
   return (
-    <section className="inbox-key" aria-labelledby="lock-title">
-      <h3 id="lock-title">Passphrase lock</h3>
-      <p>
-        {isOn
-          ? 'On: sessions, videos, plans and keys are sealed on this device, and the passphrase is asked for whenever the page is opened.'
-          : 'Off: whoever can use this browser can read what is kept. With a lock, it is sealed on this device, and the passphrase is asked for whenever the page is opened. Save a backup first: a lost passphrase can’t be replaced.'}
-      </p>
-      {isOn ? <On /> : <Off />}
+    <>
+      {isOn === true && (
+        <>
+          <p>
+            On: sessions, videos, plans and keys are sealed on this device. The passphrase is asked for
+            whenever the page is opened.
+          </p>
+          <On />
+        </>
+      )}
+      {isOn === false && (
+        <>
+          <p>
+            Off: whoever can use this browser can read what is kept. With a lock, it is sealed on this device,
+            and the passphrase is asked for whenever the page is opened.
+          </p>
+          <p>
+            <strong>Save a backup first.</strong> Nobody can recover a lost passphrase.
+          </p>
+          <Off />
+        </>
+      )}
       {sentence !== null && (
         <p className="field-error" role="alert">
           {sentence}
         </p>
       )}
-    </section>
+    </>
   );
 }
 

@@ -1,0 +1,125 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Page } from '@playwright/test';
+import { demoVisits, keepVisits } from '../support/browser/keepVisits';
+
+/** Two pseudonyms, the key, and what stands at the start of every MP4 file. */
+const secrets = ['Blue Heron 7', 'Quiet Otter 3', 'AGE-SECRET-KEY-1', 'ftypisom'];
+const passphrase = 'otter river stone lamp';
+
+const openInbox = async (page: Page) => {
+  await page.getByRole('button', { name: 'Kept sessions' }).click();
+  await expect(page.getByRole('heading', { level: 1, name: 'Kept sessions' })).toBeVisible();
+};
+const visits = (page: Page) =>
+  page.getByRole('listbox', { name: 'Kept sessions by patient' }).getByRole('option');
+const locked = (page: Page) => page.getByRole('heading', { name: 'What is kept on this device is locked' });
+
+async function unlock(page: Page, words: string) {
+  await page.getByLabel('Passphrase', { exact: true }).fill(words);
+  await page.keyboard.press('Enter');
+}
+
+/** Which of these words stand in the database and the files of this page, as they lie on the disk. */
+const foundOnDisk = (page: Page, words: readonly string[]) =>
+  page.evaluate(async (words) => {
+    const latin1 = (bytes: Uint8Array) => new TextDecoder('latin1').decode(bytes);
+    const asText = (_: string, field: unknown) => (field instanceof Uint8Array ? latin1(field) : field);
+    const database = await new Promise<IDBDatabase>((resolve) => {
+      const opening = indexedDB.open('overfoot');
+      opening.onsuccess = () => resolve(opening.result);
+    });
+    let text = '';
+    for (const table of database.objectStoreNames) {
+      const rows = await new Promise<unknown[]>((resolve) => {
+        const reading = database.transaction(table).objectStore(table).getAll();
+        reading.onsuccess = () => resolve(reading.result as unknown[]);
+      });
+      text += JSON.stringify(rows, asText);
+    }
+    database.close();
+    const folder = await (await navigator.storage.getDirectory()).getDirectoryHandle('videos');
+    for await (const entry of folder.values())
+      text += latin1(new Uint8Array(await (await (entry as FileSystemFileHandle).getFile()).arrayBuffer()));
+    text += JSON.stringify({ ...localStorage });
+    return words.filter((word) => text.includes(word));
+  }, words);
+
+test('a lock seals sessions, videos and keys; the passphrase alone brings them back', async ({ page }) => {
+  await keepVisits(page, demoVisits());
+  await page.goto('./');
+  await openInbox(page);
+  await page.getByRole('button', { name: 'Key', exact: true }).click();
+  await page.getByRole('button', { name: 'Make a key' }).click();
+  await expect(page.getByText(/^age1/)).toBeVisible();
+  await page.getByRole('button', { name: 'Close' }).click();
+  expect(await foundOnDisk(page, secrets)).toEqual(secrets);
+
+  await page.getByRole('button', { name: 'Lock', exact: true }).click();
+  await page.getByLabel('Passphrase of the lock').fill(passphrase);
+  await page.getByLabel('The same again').fill('otter river stone');
+  await page.getByRole('button', { name: 'Lock this device' }).click();
+  await expect(page.getByText('The two are not the same')).toBeVisible();
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  await page.getByLabel('The same again').fill(passphrase);
+  await page.getByRole('button', { name: 'Lock this device' }).click();
+
+  await expect(locked(page)).toBeVisible();
+  await expect(page.getByLabel('Passphrase', { exact: true })).toBeFocused();
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  await unlock(page, 'another river stone lamp');
+  await expect(page.getByRole('alert')).toContainText('does not open what is kept here');
+  await unlock(page, passphrase);
+  await openInbox(page);
+  await expect(visits(page)).toHaveCount(4);
+  expect(await foundOnDisk(page, secrets)).toEqual([]);
+
+  await page.getByRole('grid', { name: 'Sets' }).getByRole('row').first().click();
+  await expect
+    .poll(() => page.getByLabel('The measured video').evaluate((video: HTMLVideoElement) => video.videoWidth))
+    .toBe(540);
+  await page.reload();
+  await unlock(page, passphrase);
+  await openInbox(page);
+  await page.getByRole('button', { name: 'Key', exact: true }).click();
+  await expect(page.getByText(/^age1/)).toBeVisible();
+  await page.getByRole('button', { name: 'Close' }).click();
+
+  await page.getByRole('button', { name: 'Lock', exact: true }).click();
+  await page.getByLabel('Passphrase of the lock').fill(passphrase);
+  await page.getByRole('button', { name: 'Take the lock off' }).click();
+  await unlock(page, passphrase);
+  await openInbox(page);
+  await expect(visits(page)).toHaveCount(4);
+  await page.reload();
+  await openInbox(page);
+  expect(await foundOnDisk(page, secrets)).toEqual(secrets);
+});
+
+test('a lost passphrase leaves the way to begin anew; another open tab keeps the lock off', async ({
+  page,
+  context,
+}) => {
+  await keepVisits(page, demoVisits().slice(0, 1));
+  await page.goto('./');
+  const other = await context.newPage();
+  await other.goto('./');
+  await openInbox(page);
+  const lockDevice = async () => {
+    await page.getByRole('button', { name: 'Lock', exact: true }).click();
+    await page.getByLabel('Passphrase of the lock').fill(passphrase);
+    await page.getByLabel('The same again').fill(passphrase);
+    await page.getByRole('button', { name: 'Lock this device' }).click();
+  };
+  await lockDevice();
+  await expect(page.getByText('Another tab of this program is in the way')).toBeVisible();
+  await other.close();
+  await page.reload();
+  await openInbox(page);
+  await lockDevice();
+  await expect(locked(page)).toBeVisible();
+  await page.getByText('The passphrase is lost').click();
+  await page.getByRole('button', { name: 'Delete everything …' }).click();
+  await page.getByRole('button', { name: 'Yes, delete everything for good' }).click();
+  await openInbox(page);
+  await expect(page.getByText('Nothing is kept on this device yet')).toBeVisible();
+});
