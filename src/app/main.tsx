@@ -18,6 +18,8 @@ import { StartScreen } from '../screens/start/StartScreen';
 import { TrackingScreen } from '../screens/tracking/TrackingScreen';
 import { openRepository } from '../storage/openRepository';
 import { AppProvider, useAppState } from './AppContext';
+import { BackupProvider } from './backup/BackupContext';
+import { createBackup } from './backup/createBackup';
 import { browserReviewer } from './review/browserReviewer';
 import { createApp } from './createApp';
 import { fetchExample } from './fetchExample';
@@ -41,6 +43,7 @@ import { openOnce } from './openOnce';
 import { browserPlanWriting } from './planWriting/browserPlanWriting';
 import { createPlanWriting } from './planWriting/createPlanWriting';
 import { PlanWritingProvider } from './planWriting/PlanWritingContext';
+import { saveBlob } from './saveBlob';
 import { saveFile } from './saveFile';
 import { browserClinic, browserSending } from './sending/browserSending';
 import { createClinic } from './sending/createClinic';
@@ -91,6 +94,15 @@ const clinic = createClinic(
     if (app.store.getState().screen === 'inbox') void inbox.enter();
   }),
 );
+const backup = createBackup({
+  openRepository: openRepositoryOnce,
+  saveBlob,
+  now: () => new Date(),
+  onRestored() {
+    void clinic.lookAnew();
+    void inbox.enter();
+  },
+});
 const sending = createSending(browserSending(openRepositoryOnce));
 const writing = createPlanWriting(browserPlanWriting(notes));
 const lockSettings = createLockSettings({
@@ -124,7 +136,9 @@ root.render(
               <SendingProvider clinic={clinic} sending={sending}>
                 <MirrorProvider mirror={mirror}>
                   <LockSettingsProvider settings={lockSettings}>
-                    <CurrentScreen />
+                    <BackupProvider backup={backup}>
+                      <CurrentScreen />
+                    </BackupProvider>
                   </LockSettingsProvider>
                 </MirrorProvider>
               </SendingProvider>

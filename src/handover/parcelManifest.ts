@@ -1,6 +1,7 @@
 import { z } from '../schema/zod';
 import { visitSchema } from '../session/visitDocument';
 import { ParcelProblem } from './parcelProblem';
+import { readHead } from './readHead';
 
 /** Raised when a field is added, changes its meaning or goes. */
 export const parcelVersion = 1;
@@ -53,28 +54,13 @@ export type ParcelManifest = z.infer<typeof manifestSchema>;
  * @throws ParcelProblem  with a sentence that says what is wrong and what to do
  */
 export function readManifest(line: string, followingBytes: number): ParcelManifest {
-  let data: unknown;
-  try {
-    data = JSON.parse(line);
-  } catch {
-    throw new ParcelProblem('It is no session from Overfoot.');
-  }
-  const { format, version } = (typeof data === 'object' && data !== null ? data : {}) as Record<
-    string,
-    unknown
-  >;
-  if (format !== 'overfoot-parcel') throw new ParcelProblem('It is no session from Overfoot.');
-  if (typeof version === 'number' && version > parcelVersion) {
-    throw new ParcelProblem(
-      `It is of version ${version}; this program reads up to ${parcelVersion}. Update the program.`,
-    );
-  }
-  const result = manifestSchema.safeParse(data);
-  if (!result.success) {
-    const { path = [], message = 'unknown' } = result.error.issues[0] ?? {};
-    throw new ParcelProblem(`It is damaged at "${path.join('.')}" (${message.slice(0, 200)}). ${askAgain}`);
-  }
-  const { visit, files } = result.data;
+  const head = readHead(line, manifestSchema, {
+    format: 'overfoot-parcel',
+    version: parcelVersion,
+    kind: 'session',
+    whatNext: askAgain,
+  });
+  const { visit, files } = head;
   const wanted = new Set(visit.sets.flatMap(({ sessionId }) => sessionId ?? []));
   const keys = files.map(({ kind, sessionId }) => `${kind} ${sessionId}`);
   const sessions = new Set(files.flatMap(({ kind, sessionId }) => (kind === 'session' ? sessionId : [])));
@@ -84,7 +70,7 @@ export function readManifest(line: string, followingBytes: number): ParcelManife
     files.reduce((sum, { bytes }) => sum + bytes, 0) === followingBytes;
   if (!isWhole)
     throw new ParcelProblem(`It is not whole, or holds what belongs to no set of it. ${askAgain}`);
-  return result.data;
+  return head;
 }
 
 export const askAgain = 'Ask the patient to send it again.';

@@ -131,8 +131,8 @@ export function createRepository({
         return listed;
       },
       find: async (id) => (await findKept(records, 'plans', id, readPlan))?.text ?? null,
-      async save(id, text) {
-        const plan: PlanRecord = { id, savedAt: now().toISOString(), text };
+      async save(id, text, savedAt = now().toISOString()) {
+        const plan: PlanRecord = { id, savedAt, text };
         if (!planRecordSchema.safeParse(plan).success || !isJson(text)) {
           throw new StorageProblem(
             'damaged',

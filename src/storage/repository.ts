@@ -95,8 +95,11 @@ export interface Repository {
     list(): Promise<Listed<PlanRecord>>;
     /** The document's text, for the plan's own reader; null where there is none. */
     find(id: string): Promise<string | null>;
-    /** @param text  JSON; what it means is not looked at */
-    save(id: string, text: string): Promise<void>;
+    /**
+     * @param text  JSON; what it means is not looked at
+     * @param savedAt  ISO 8601; now, where it is not told
+     */
+    save(id: string, text: string, savedAt?: string): Promise<void>;
     remove(id: string): Promise<void>;
   };
   /** Small texts by name: keys, drafts. */

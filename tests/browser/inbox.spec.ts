@@ -1,6 +1,7 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import AxeBuilder from '@axe-core/playwright';
 import { chromium, expect, test, type Page } from '@playwright/test';
 import { browserSwitches, findBrowser } from '../../src/commands/tools/findBrowser';
 import { countKept, demoVisits, keepVisits } from '../support/browser/keepVisits';
@@ -185,4 +186,47 @@ test('where the browser’s settings refuse storage, the inbox says so', async (
     await context.close();
     rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
   }
+});
+
+test('a backup of everything brings another device to where the first one was', async ({
+  page,
+  browser,
+  baseURL,
+}) => {
+  const passphrase = 'otter river stone lamp';
+  await keepVisits(page, demoVisits());
+  await openInbox(page);
+  await page.getByRole('button', { name: 'Backup', exact: true }).click();
+  await page.getByLabel('Passphrase of the backup').fill(passphrase);
+  await page.getByLabel('The same again, to save one').fill(passphrase);
+  const coming = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save a backup of everything' }).click();
+  const download = await coming;
+  expect(download.suggestedFilename()).toMatch(/^overfoot-backup-\d{4}-\d\d-\d\d\.age$/);
+  await expect(page.getByText('Saved: 3 sessions, 5 sets, 2 videos, 1 plan.')).toBeVisible();
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+
+  const context = await browser.newContext({ baseURL: baseURL!, serviceWorkers: 'block' });
+  const other = await context.newPage();
+  await openInbox(other);
+  await other.getByRole('button', { name: 'Backup', exact: true }).click();
+  await other.getByLabel('Passphrase of the backup').fill(passphrase);
+  const choosing = other.waitForEvent('filechooser');
+  await other.getByRole('button', { name: 'Open a backup' }).click();
+  await (await choosing).setFiles(await download.path());
+  await expect(other.getByText(/All of it was checked, and nothing is written yet/)).toBeVisible();
+  expect((await new AxeBuilder({ page: other }).analyze()).violations).toEqual([]);
+  await other.getByRole('button', { name: 'Bring back what is missing' }).click();
+  await expect(other.getByText('Brought back.')).toBeVisible();
+  await other.getByRole('button', { name: 'Close' }).click();
+  await expect(visits(other)).toHaveCount(4);
+  expect(await visits(other).allInnerTexts()).toEqual(await visits(page).allInnerTexts());
+  await visits(other).first().click();
+  await sets(other).first().click();
+  await expect
+    .poll(() =>
+      other.getByLabel('The measured video').evaluate((video: HTMLVideoElement) => video.videoWidth),
+    )
+    .toBe(540);
+  await context.close();
 });

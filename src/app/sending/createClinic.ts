@@ -55,6 +55,8 @@ export interface Clinic {
   /** Says whether a file takes the place of what is kept of the same visit. */
   decide(index: number, replaces: boolean): Promise<void>;
   clearList(): void;
+  /** To be called when keys may have come from elsewhere. */
+  lookAnew(): Promise<void>;
 }
 
 export function createClinic(world: ClinicWorld): Clinic {
@@ -76,13 +78,16 @@ export function createClinic(world: ClinicWorld): Clinic {
       set({ sentence: explainProblem(error, doing).sentence });
     }
   };
+  const lookAnew = async () => {
+    keys = await world.readKeys();
+    set(ofKeys());
+  };
   const tell = (index: number, change: Partial<Incoming>) =>
     set({ incoming: get().incoming.map((one, at) => (at === index ? { ...one, ...change } : one)) });
 
   /** With the key that fits, the one in use first. */
   const open = async (file: Blob): Promise<Parcel> => {
-    keys = await world.readKeys();
-    set(ofKeys());
+    await lookAnew();
     if (keys.length === 0)
       throw new ParcelProblem('No key is on this device. Make one, or bring it here from its backup.');
     let first: unknown = null;
@@ -151,6 +156,7 @@ export function createClinic(world: ClinicWorld): Clinic {
       if (replaces) await keep(index, parcel);
       else tell(index, { state: 'left' });
     },
+    lookAnew: () => lookAnew().catch(() => undefined),
     clearList() {
       waiting.clear();
       set({ incoming: [] });

@@ -1,4 +1,5 @@
 import type { Repository } from '../../storage/repository';
+import { keepSession } from './keepSession';
 import type { Parcel } from './parcel';
 
 /** How a parcel stands to what is kept: nothing of it, exactly it, or another version of the same visit. */
@@ -22,19 +23,10 @@ export async function standingOf(
 /** Keeps a checked parcel, in the place of an earlier version of the same visit. */
 export async function keepParcel({ visit, sets }: Parcel, repository: Repository): Promise<void> {
   await repository.visits.remove(visit.id);
-  for (const { session, video } of sets) {
-    const set = await repository.beginSet(
-      {
-        ...{ id: session.id, startedAt: session.createdAt, visitId: visit.id, visitSet: null },
-        ...{ setup: session.setup, limits: session.limits, note: session.note },
-        ...{ widthPx: session.video.widthPx, heightPx: session.video.heightPx },
-        ...{ model: session.observed.model, videoType: video?.type ?? null },
-      },
-      () => undefined,
-    );
-    if (video !== null) await set.video?.write(video);
-    await set.endVideo();
-    await set.finish(session, video === null ? 'impossible' : 'done', visit);
-  }
+  for (const { session, video } of sets)
+    await keepSession(repository, session, {
+      ...{ video, visitId: visit.id, visit },
+      fromVideo: video === null ? 'impossible' : 'done',
+    });
   await repository.visits.save(visit);
 }

@@ -36,19 +36,46 @@ export async function sealFor(recipient: string, blob: Blob): Promise<Blob> {
 
 /** @throws ParcelProblem  where it is not sealed, is sealed for another key, or was changed or cut */
 export async function unseal(identity: string, blob: Blob): Promise<Blob> {
-  const head = await blob.slice(0, ageStart.length).text();
-  if (head !== ageStart) throw new ParcelProblem('It is no sealed file.');
   const decrypter = new Decrypter();
   decrypter.addIdentity(identity);
+  return open(decrypter, blob, {
+    otherKey:
+      'It is sealed for another key. Open it on the device that the plan came from, or bring that key here from its backup.',
+    broken:
+      'Its seal is broken: a part of it was changed or lost on the way. Ask the patient to send it again.',
+  });
+}
+
+/** Seals a file so that only the passphrase opens it. */
+export async function sealByPassphrase(passphrase: string, blob: Blob): Promise<Blob> {
+  const encrypter = new Encrypter();
+  encrypter.setPassphrase(passphrase);
+  return gather(await encrypter.encrypt(blob.stream()));
+}
+
+/** @throws ParcelProblem  where it is not sealed, by another passphrase, or was changed or cut */
+export async function unsealByPassphrase(passphrase: string, blob: Blob): Promise<Blob> {
+  const decrypter = new Decrypter();
+  decrypter.addPassphrase(passphrase);
+  return open(decrypter, blob, {
+    otherKey:
+      'The passphrase does not open this file. Capital letters, spaces and the order of the words count.',
+    broken: 'Its seal is broken: a part of it was changed or lost. Take another copy of the backup.',
+  });
+}
+
+async function open(
+  decrypter: Decrypter,
+  blob: Blob,
+  sentences: { otherKey: string; broken: string },
+): Promise<Blob> {
+  const head = await blob.slice(0, ageStart.length).text();
+  if (head !== ageStart) throw new ParcelProblem('It is no sealed file.');
   try {
     return await gather(await decrypter.decrypt(blob.stream()));
   } catch (error) {
     const isOtherKey = error instanceof Error && /no identity matched/i.test(error.message);
-    throw new ParcelProblem(
-      isOtherKey
-        ? 'It is sealed for another key. Open it on the device that the plan came from, or bring that key here from its backup.'
-        : 'Its seal is broken: a part of it was changed or lost on the way. Ask the patient to send it again.',
-    );
+    throw new ParcelProblem(isOtherKey ? sentences.otherKey : sentences.broken);
   }
 }
 const ageStart = 'age-encryption.org/v1\n';

@@ -8,6 +8,7 @@ import { useMediaQuery } from '../../components/useMediaQuery';
 import { groupByPatient } from '../../inbox/groupByPatient';
 import './inbox.css';
 import './setList.css';
+import { BackupButton } from './BackupButton';
 import { DeviceButton } from './DeviceButton';
 import { KeyButton } from './KeyButton';
 import { LockButton } from './LockButton';
@@ -35,6 +36,7 @@ export function InboxScreen() {
         </span>
         <h1>Kept sessions</h1>
         <DeviceButton />
+        <BackupButton />
         <LockButton />
         <KeyButton />
         <Button className="button button-quiet" onPress={() => app.show('start')}>
