@@ -74,8 +74,14 @@ const app = createApp({
   later: (call) => setTimeout(call, 0),
 });
 const home = createHome(browserWorld(baseUrl, app, openRepositoryOnce));
+const writing = createPlanWriting(browserPlanWriting(notes));
 const inbox = createInbox(
-  browserInbox({ app, openRepository: openRepositoryOnce, measureWaiting: () => void home.enter() }),
+  browserInbox({
+    app,
+    openRepository: openRepositoryOnce,
+    measureWaiting: () => void home.enter(),
+    forgetPatient: (patient) => writing.forget(patient),
+  }),
 );
 // A plan that came with the link opens at once, and does not stay in the address, where others could read it.
 const openLink = () => {
@@ -104,7 +110,6 @@ const backup = createBackup({
   },
 });
 const sending = createSending(browserSending(openRepositoryOnce));
-const writing = createPlanWriting(browserPlanWriting(notes));
 const lockSettings = createLockSettings({
   openRepository: openRepositoryOnce,
   reload: () => location.reload(),

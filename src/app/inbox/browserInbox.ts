@@ -3,7 +3,7 @@ import { removalNotes } from './removalNotes';
 
 /** The browser as the inbox needs it. */
 export function browserInbox(
-  parts: Pick<InboxAdapters, 'app' | 'openRepository' | 'measureWaiting'>,
+  parts: Pick<InboxAdapters, 'app' | 'openRepository' | 'measureWaiting' | 'forgetPatient'>,
 ): InboxAdapters {
   return {
     ...parts,

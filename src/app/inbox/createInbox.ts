@@ -9,9 +9,10 @@ import type { Repository } from '../../storage/repository';
 import { storageProblem } from '../../storage/storageProblem';
 import type { App } from '../createApp';
 import { explainProblem } from '../explainProblem';
-import { initialInboxState, type InboxState, type Removal } from './inboxState';
+import { initialInboxState, type InboxState } from './inboxState';
 import { listVisits } from './listVisits';
 import { readSet } from './readSet';
+import { recordsOfPatient } from './recordsOfPatient';
 import { reviewOnto } from '../review/reviewOnto';
 import { reviewVisit } from './reviewVisit';
 import { createRemovals, type RemovalNotes } from './removals';
@@ -26,8 +27,10 @@ export interface InboxAdapters {
   later: (ms: number, call: () => void) => () => void;
   /** Begins to measure, in the background, what waits for it; it does no harm where that is under way. */
   measureWaiting: () => void;
-  /** Forgets what lies beside the repository: drafts, keys, notes. */
+  /** Forgets what lies beside the repository. */
   forgetRest: () => void;
+  /** Forgets the draft and the last plan that the page still has of a patient. */
+  forgetPatient: (patient: string) => void;
   app: Pick<App, 'store' | 'openKept' | 'dismissProblem'>;
 }
 
@@ -42,7 +45,9 @@ export interface Inbox {
   /** Opens a set's recording, with its video, in the review; `title` stands above it there. */
   openSet(sessionId: string, title: string): Promise<void>;
   /** Deletes a visit or recording with its videos, for good after some seconds. */
-  remove(which: Pick<Removal, 'id' | 'kind'>): void;
+  remove(which: Pick<InboxVisit, 'id' | 'kind'>): void;
+  /** Deletes everything of a patient in the same way: sessions, videos, plans, drafts. */
+  removePatient(patient: string): Promise<void>;
   undoRemove(id: string): void;
   dismissProblem(): void;
   lookAtSpace(): Promise<void>;
@@ -69,12 +74,11 @@ export function createInbox(adapters: InboxAdapters): Inbox {
   const removals = createRemovals({
     ...{ repository, notes, nowMs, later },
     onChange: (pending) => set({ removals: pending }),
-    onGone: (id) => {
+    onGone: ({ records, patient }) => {
       const { visits, unreadable } = get();
-      set({
-        visits: visits?.filter((visit) => visit.id !== id) ?? null,
-        unreadable: unreadable.filter((one) => one.id !== id),
-      });
+      const isLeft = ({ id }: { id: string }) => records.every((one) => one.id !== id);
+      set({ visits: visits?.filter(isLeft) ?? null, unreadable: unreadable.filter(isLeft) });
+      if (patient !== null) adapters.forgetPatient(patient);
     },
     onProblem: (problem) => set({ problem }),
   });
@@ -205,7 +209,12 @@ export function createInbox(adapters: InboxAdapters): Inbox {
         set({ opening: null });
       }
     },
-    remove: removals.add,
+    remove: ({ id, kind }) => removals.add({ id, patient: null, records: [{ id, kind }] }),
+    removePatient: (patient) =>
+      told('be deleted', async (kept) => {
+        const records = await recordsOfPatient(kept, patient);
+        removals.add({ id: `patient ${patient}`, patient, records });
+      }),
     undoRemove: removals.undo,
     dismissProblem: () => set({ problem: null }),
   };

@@ -12,10 +12,19 @@ export interface UnreadableRecord {
   sentence: string;
 }
 
+/** A record that is deleted. */
+export interface Removable {
+  id: string;
+  kind: InboxVisit['kind'] | 'plan' | 'interrupted' | 'note';
+}
+
 /** Something that goes for good unless it is taken back within the next seconds. */
 export interface Removal {
+  /** Of the record, or of the patient: `patient` and the pseudonym. */
   id: string;
-  kind: InboxVisit['kind'];
+  /** Null where it is one record. */
+  patient: string | null;
+  records: readonly Removable[];
   /** When it goes, ms since 1970. */
   dueMs: number;
 }

@@ -3,7 +3,11 @@ import type { RemovalNotes } from './removals';
 
 const key = 'overfoot-removals';
 const notesSchema = z.array(
-  z.strictObject({ id: z.string(), kind: z.enum(['visit', 'recording']), dueMs: z.number() }),
+  z.strictObject({
+    id: z.string(),
+    kind: z.enum(['visit', 'recording', 'plan', 'interrupted', 'note']),
+    dueMs: z.number(),
+  }),
 );
 
 /** Notes in the browser's small storage, which is written at once; where it is refused, they are gone with the tab. */

@@ -1,14 +1,19 @@
 import type { Repository } from '../../storage/repository';
 import { explainProblem, type Problem } from '../explainProblem';
-import type { Removal } from './inboxState';
+import type { Removable, Removal } from './inboxState';
 
 /** How long a removal can be taken back, ms. */
 export const undoMs = 10_000;
 
-/** Removals that outlast the tab: what was deleted must go, even where the tab is closed before it did. */
+/** A record that has to go, even where the tab is closed before it did; no pseudonym stands in it. */
+export interface RemovalNote extends Removable {
+  dueMs: number;
+}
+
+/** Removals that outlast the tab. */
 export interface RemovalNotes {
-  read: () => Removal[];
-  write: (removals: readonly Removal[]) => void;
+  read: () => RemovalNote[];
+  write: (removals: readonly RemovalNote[]) => void;
 }
 
 interface RemovalParts {
@@ -19,7 +24,7 @@ interface RemovalParts {
   later: (ms: number, call: () => void) => () => void;
   onChange: (removals: readonly Removal[]) => void;
   /** Hears when one is gone for good. */
-  onGone: (id: string) => void;
+  onGone: (removal: Removal) => void;
   onProblem: (problem: Problem) => void;
 }
 
@@ -36,28 +41,32 @@ export function createRemovals({
   let pending: readonly (Removal & { callOff: () => void })[] = [];
 
   const change = (next: typeof pending) => {
-    const gone = pending.filter((one) => !next.includes(one)).map(({ id }) => id);
+    const gone = pending.filter((one) => !next.includes(one)).flatMap(idsOf);
     pending = next;
-    const removals = next.map(({ id, kind, dueMs }) => ({ id, kind, dueMs }));
+    const removals = next.flatMap(({ records, dueMs }) => records.map((record) => ({ ...record, dueMs })));
     // Another tab may have noted some of its own.
     const others = notes
       .read()
       .filter(({ id }) => !gone.includes(id) && removals.every((one) => one.id !== id));
     notes.write([...others, ...removals]);
-    onChange(removals);
+    onChange(next.map(({ id, patient, records, dueMs }) => ({ id, patient, records, dueMs })));
   };
   const drop = (id: string) => {
     pending.find((one) => one.id === id)?.callOff();
     change(pending.filter((one) => one.id !== id));
   };
-  const removeNow = async ({ id, kind }: Pick<Removal, 'id' | 'kind'>) => {
-    const { visits, sessions } = await repository();
-    await (kind === 'visit' ? visits : sessions).remove(id);
+  const removeNow = async ({ id, kind }: Removable) => {
+    const kept = await repository();
+    if (kind === 'visit') await kept.visits.remove(id);
+    else if (kind === 'recording') await kept.sessions.remove(id);
+    else if (kind === 'plan') await kept.plans.remove(id);
+    else if (kind === 'interrupted') await kept.dropInterrupted(id);
+    else await kept.notes.remove(id);
   };
   const finish = async (removal: Removal) => {
     try {
-      await removeNow(removal);
-      onGone(removal.id);
+      for (const record of removal.records) await removeNow(record);
+      onGone(removal);
     } catch (error) {
       onProblem(explainProblem(error, 'be deleted'));
     } finally {
@@ -66,9 +75,9 @@ export function createRemovals({
   };
 
   return {
-    add({ id, kind }: Pick<Removal, 'id' | 'kind'>) {
-      if (pending.some((one) => one.id === id)) return;
-      const removal: Removal = { id, kind, dueMs: nowMs() + undoMs };
+    add(asked: Omit<Removal, 'dueMs'>) {
+      if (pending.some((one) => one.id === asked.id)) return;
+      const removal: Removal = { ...asked, dueMs: nowMs() + undoMs };
       const callOff = later(undoMs, () => void finish(removal));
       change([...pending, { ...removal, callOff }]);
     },
@@ -77,9 +86,13 @@ export function createRemovals({
     async settle() {
       const due = notes
         .read()
-        .filter(({ id, dueMs }) => dueMs <= nowMs() && pending.every((one) => one.id !== id));
-      for (const removal of due) await removeNow(removal);
+        .filter(({ id, dueMs }) => dueMs <= nowMs() && !pending.flatMap(idsOf).includes(id));
+      for (const record of due) await removeNow(record);
       notes.write(notes.read().filter(({ id }) => due.every((one) => one.id !== id)));
     },
   };
+}
+
+function idsOf({ records }: Removal): string[] {
+  return records.map(({ id }) => id);
 }

@@ -42,6 +42,8 @@ export interface PlanWriting {
   save(): void;
   /** To be called when it was handed out in another way: as a link or on paper. */
   handedOut(): void;
+  /** Forgets what it has of a patient who is deleted; nothing of it can be brought back. */
+  forget(patient: string): void;
 }
 
 /** Changes that can be undone. */
@@ -120,6 +122,14 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
       handedOut();
     },
     handedOut,
+    forget(patient) {
+      const isOther = (one: { patient: string }) => one.patient !== patient;
+      past = past.filter(isOther);
+      future = future.filter(isOther);
+      const { draft, last } = store.getState();
+      if (last?.patient === patient) store.setState({ last: null });
+      store.setState(stateOf(isOther(draft) ? draft : newDraft()));
+    },
   };
 }
 

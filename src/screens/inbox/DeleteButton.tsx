@@ -2,6 +2,8 @@ import { useState, type ReactNode } from 'react';
 import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 
 interface Props {
+  /** On the button. */
+  name?: string;
   /** The question. */
   title: string;
   /** What goes, and what stays. */
@@ -10,7 +12,7 @@ interface Props {
 }
 
 /** Deletes after a question that says what goes. */
-export function DeleteButton({ title, children, onDelete }: Props) {
+export function DeleteButton({ name = 'Delete …', title, children, onDelete }: Props) {
   const [isAsking, setAsking] = useState(false);
   const answer = (isYes: boolean) => {
     setAsking(false);
@@ -19,7 +21,7 @@ export function DeleteButton({ title, children, onDelete }: Props) {
   return (
     <>
       <Button className="button button-quiet" onPress={() => setAsking(true)}>
-        Delete …
+        {name}
       </Button>
       <ModalOverlay className="ask-overlay" isOpen={isAsking} onOpenChange={setAsking}>
         <Modal className="ask-box">

@@ -64,7 +64,8 @@ function Visits() {
   const isBlocked = useInboxState((state) => state.storage.state === 'blocked');
   const hasUnreadable = useInboxState((state) => state.unreadable.length > 0);
   if (all === null) return isBlocked ? null : <p className="soft inbox-empty">Looking for kept sessions …</p>;
-  const visits = all.filter(({ id }) => removals.every((removal) => removal.id !== id));
+  const going = new Set(removals.flatMap(({ records }) => records.map(({ id }) => id)));
+  const visits = all.filter(({ id }) => !going.has(id));
   const chosen = visits.find(({ id }) => id === selected);
   const shown = chosen ?? (isNarrow ? undefined : groupByPatient(visits)[0]?.visits[0]);
   if (visits.length === 0 && !hasUnreadable) return <Empty />;

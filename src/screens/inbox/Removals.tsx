@@ -9,9 +9,14 @@ export function Removals() {
   const visits = useInboxState((state) => state.visits);
   return (
     <div className="inbox-removals" role="status">
-      {removals.map(({ id }) => {
+      {removals.map(({ id, patient }) => {
         const visit = visits?.find((one) => one.id === id);
-        const name = visit === undefined ? 'A record' : `${patientName(visit.patient)}, ${visitTime(visit)}`;
+        const name =
+          patient !== null
+            ? `Everything of ${patientName(patient)}`
+            : visit === undefined
+              ? 'A record'
+              : `${patientName(visit.patient)}, ${visitTime(visit)}`;
         return (
           <div key={id} className="message">
             <div>

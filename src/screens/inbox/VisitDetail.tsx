@@ -21,13 +21,16 @@ export function VisitDetail({ visit }: { visit: InboxVisit }) {
           <h2 id="visit-title">{patientName(visit.patient)}</h2>
           <p className="soft number">{line}</p>
         </div>
-        <DeleteButton
-          title={isWhole ? 'Delete this session?' : 'Delete this recording?'}
-          onDelete={() => inbox.remove(visit)}
-        >
-          {isWhole ? `The session of ${visitTime(visit)} with its sets` : 'This recording'}, everything
-          measured, and the videos go from this device. Files that were saved elsewhere stay.
-        </DeleteButton>
+        <div className="inbox-detail-deletes">
+          <DeleteButton
+            title={isWhole ? 'Delete this session?' : 'Delete this recording?'}
+            onDelete={() => inbox.remove(visit)}
+          >
+            {isWhole ? `The session of ${visitTime(visit)} with its sets` : 'This recording'}, everything
+            measured, and the videos go from this device. Files that were saved elsewhere stay.
+          </DeleteButton>
+          {visit.patient !== '' && <DeletePatient patient={visit.patient} />}
+        </div>
       </header>
       {needs.length > 0 && (
         <section className="inbox-needs" aria-labelledby="needs-title">
@@ -49,6 +52,20 @@ export function VisitDetail({ visit }: { visit: InboxVisit }) {
         )}
       </section>
     </article>
+  );
+}
+
+function DeletePatient({ patient }: { patient: string }) {
+  const inbox = useInbox();
+  return (
+    <DeleteButton
+      name="Delete this patient …"
+      title={`Delete everything of ${patientName(patient)}?`}
+      onDelete={() => void inbox.removePatient(patient)}
+    >
+      All sessions of {patientName(patient)} with everything measured and the videos, the plans and the drafts
+      for them go from this device. Files that were saved elsewhere stay, and backups too.
+    </DeleteButton>
   );
 }
 

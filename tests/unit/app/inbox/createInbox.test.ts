@@ -1,8 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import { createApp } from '../../../../src/app/createApp';
 import { createInbox } from '../../../../src/app/inbox/createInbox';
-import type { Removal } from '../../../../src/app/inbox/inboxState';
-import { undoMs } from '../../../../src/app/inbox/removals';
+import { undoMs, type RemovalNote } from '../../../../src/app/inbox/removals';
 import { findNeeds } from '../../../../src/inbox/findNeeds';
 import type { SessionDocument } from '../../../../src/session/sessionDocument';
 import type { VisitDocument } from '../../../../src/session/visitDocument';
@@ -11,6 +10,9 @@ import { storageProblem, type StorageProblem } from '../../../../src/storage/sto
 import { createTestDevice } from '../../../support/openTestRepository';
 import { smallPlan } from '../../../support/smallPlan';
 import { smallSession } from '../../../support/smallSession';
+import { createMarks } from '../../../../src/storage/marks';
+import { tableNames } from '../../../../src/storage/records';
+import { smallSetStart } from '../../../support/smallSet';
 import { smallVisit } from '../../../support/smallVisit';
 import { fakeAdapters } from '../fakeAdapters';
 
@@ -31,9 +33,10 @@ async function deviceWithVisit() {
 
 function openInbox(
   repository: Repository,
-  parts: { problem?: StorageProblem; notes?: Removal[]; nowMs?: number } = {},
+  parts: { problem?: StorageProblem; notes?: RemovalNote[]; nowMs?: number } = {},
 ) {
   const world = { nowMs: parts.nowMs ?? 5000, notes: parts.notes ?? [], asked: 0 };
+  const forgotten: string[] = [];
   const timers: { ms: number; call: () => void }[] = [];
   const { adapters } = fakeAdapters();
   let ticks = 0;
@@ -51,6 +54,7 @@ function openInbox(
     },
     measureWaiting: () => world.asked++,
     forgetRest: () => undefined,
+    forgetPatient: (patient) => forgotten.push(patient),
     app,
   });
   const state = inbox.store.getState;
@@ -60,7 +64,7 @@ function openInbox(
     due.forEach((timer) => timers.splice(timers.indexOf(timer), 1));
     due.forEach(({ call }) => call());
   };
-  return { inbox, app, world, timers, state, ring };
+  return { inbox, app, world, timers, state, ring, forgotten };
 }
 
 describe('enter()', () => {
@@ -287,8 +291,9 @@ describe('remove(which)', () => {
     const { inbox, state, ring, world } = openInbox(repository);
     await inbox.enter();
     inbox.remove(which);
-    expect(state().removals).toEqual([{ ...which, dueMs: 5000 + undoMs }]);
-    expect(world.notes).toEqual(state().removals);
+    const dueMs = 5000 + undoMs;
+    expect(state().removals).toEqual([{ id: visit.id, patient: null, records: [which], dueMs }]);
+    expect(world.notes).toEqual([{ ...which, dueMs }]);
     expect(await repository.visits.find(visit.id)).not.toBeNull();
     ring(undoMs);
     await vi.waitFor(() => expect(state().removals).toEqual([]));
@@ -342,5 +347,64 @@ describe('remove(which)', () => {
     await inbox.enter();
     expect(state().visits).toHaveLength(1);
     expect(world.notes).toEqual(notes);
+  });
+});
+
+describe('removePatient(patient)', () => {
+  const other = { ...visit, id: '9a7b0c3c-6d2e-4c57-9a5b-0f6f1f0e9d10', patient: 'Grey Otter 3' };
+  const others = { ...session, id: '9a7b0c3c-6d2e-4c57-9a5b-0f6f1f0e9d11' };
+
+  /** A device with two patients; the first has a plan, a draft, the last plan and a set that was broken off. */
+  async function twoPatients() {
+    const { device, repository } = await deviceWithVisit();
+    await repository.visits.save({ ...other, sets: [{ ...visit.sets[0]!, sessionId: others.id }] });
+    await repository.sessions.save(others, { visitId: other.id, video: null, fromVideo: 'impossible' });
+    await repository.plans.save('one', JSON.stringify({ patient: visit.patient }));
+    await repository.plans.save('other', JSON.stringify({ patient: other.patient }));
+    await repository.notes.write('draft', JSON.stringify({ patient: visit.patient, items: 'half' }));
+    await repository.notes.write('last-plan', JSON.stringify({ patient: visit.patient }));
+    await repository.notes.write('keys', '[]');
+    // Broken off in a tab that is gone: this one does not hold its mark.
+    const gone = await device.open({ marks: createMarks(undefined) });
+    const broken = { ...smallSetStart(), id: '9a7b0c3c-6d2e-4c57-9a5b-0f6f1f0e9d12', visitId: visit.id };
+    const set = await gone.beginSet(broken, () => undefined);
+    await set.video!.write(new Blob(['half a film']));
+    return { device, repository };
+  }
+
+  it('deletes all of one patient, so that nothing stays, and nothing of another', async () => {
+    const { device, repository } = await twoPatients();
+    const { inbox, state, ring, world, forgotten } = openInbox(repository);
+    await inbox.enter();
+    expect((await repository.interrupted()).found).toHaveLength(1);
+    await inbox.removePatient(visit.patient);
+    expect(state().removals).toMatchObject([{ patient: visit.patient, records: { length: 5 } }]);
+    expect(JSON.stringify(world.notes)).not.toContain(visit.patient);
+    ring(undoMs);
+    await vi.waitFor(() => expect(state().removals).toEqual([]));
+    expect(forgotten).toEqual([visit.patient]);
+    expect(state().visits!.map(({ patient }) => patient)).toEqual([other.patient]);
+
+    const records = await device.openRecords();
+    const left: unknown[] = [];
+    for (const table of tableNames) left.push(...(await records.list(table)));
+    expect(JSON.stringify(left)).not.toContain(visit.patient);
+    expect(JSON.stringify(left)).not.toContain(session.id);
+    for (const table of ['visits', 'sessions', 'facts', 'plans', 'notes'] as const)
+      expect(await records.keys(table), table).toHaveLength(1);
+    for (const table of ['sets', 'rows', 'tracking'] as const) expect(await records.keys(table)).toEqual([]);
+    expect(await device.videos.list()).toEqual([]);
+  });
+
+  it('is taken back as a whole', async () => {
+    const { repository } = await twoPatients();
+    const { inbox, state, world, ring, forgotten } = openInbox(repository);
+    await inbox.enter();
+    await inbox.removePatient(visit.patient);
+    inbox.undoRemove(state().removals[0]!.id);
+    ring(undoMs);
+    expect(world.notes).toEqual([]);
+    expect(forgotten).toEqual([]);
+    expect(await repository.visits.find(visit.id)).not.toBeNull();
   });
 });

@@ -95,4 +95,16 @@ describe('createPlanWriting(world)', () => {
     writing.undo();
     expect(state().draft.patient).toBe('Grey Otter 3');
   });
+
+  it('forgets a patient who is deleted, undoing too', () => {
+    const { writing, state } = filled();
+    writing.handedOut();
+    writing.change({ words: 'Slow' });
+    writing.forget('Another 1');
+    expect(state()).toMatchObject({ draft: { patient: 'Grey Otter 3' }, last: { patient: 'Grey Otter 3' } });
+    writing.forget('Grey Otter 3');
+    expect(state()).toMatchObject({ draft: { patient: '' }, last: null });
+    writing.undo();
+    expect(JSON.stringify(state())).not.toContain('Otter');
+  });
 });
