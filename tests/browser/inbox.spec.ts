@@ -137,6 +137,19 @@ test('a visit is deleted for good, videos too, after a question and a time to ta
   expect(await countKept(page)).toEqual({ visits: 2, sessions: 3, videos: 0 });
 });
 
+test('everything of a patient is deleted at once, and nothing of another', async ({ page }) => {
+  await keepVisits(page, demoVisits());
+  await openInbox(page);
+  await page.getByRole('button', { name: 'Delete this patient …' }).click();
+  await expect(page.getByRole('alertdialog')).toContainText('Delete everything of Blue Heron 7?');
+  await page.getByRole('button', { name: 'Delete for good' }).click();
+  await expect(page.getByText('Everything of Blue Heron 7 is deleted for good')).toBeVisible();
+  await expect(visits(page)).toHaveCount(2);
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeHidden({ timeout: undoneByMs });
+  await expect(page.getByText('Blue Heron 7')).toHaveCount(0);
+  expect(await countKept(page)).toEqual({ visits: 1, sessions: 2, videos: 0 });
+});
+
 test('what was deleted is gone the next time, even where the page was left at once', async ({ page }) => {
   await keepVisits(page, demoVisits().slice(0, 2));
   await openInbox(page);

@@ -21,16 +21,13 @@ export function VisitDetail({ visit }: { visit: InboxVisit }) {
           <h2 id="visit-title">{patientName(visit.patient)}</h2>
           <p className="soft number">{line}</p>
         </div>
-        <div className="inbox-detail-deletes">
-          <DeleteButton
-            title={isWhole ? 'Delete this session?' : 'Delete this recording?'}
-            onDelete={() => inbox.remove(visit)}
-          >
-            {isWhole ? `The session of ${visitTime(visit)} with its sets` : 'This recording'}, everything
-            measured, and the videos go from this device. Files that were saved elsewhere stay.
-          </DeleteButton>
-          {visit.patient !== '' && <DeletePatient patient={visit.patient} />}
-        </div>
+        <DeleteButton
+          title={isWhole ? 'Delete this session?' : 'Delete this recording?'}
+          onDelete={() => inbox.remove(visit)}
+        >
+          {isWhole ? `The session of ${visitTime(visit)} with its sets` : 'This recording'}, everything
+          measured, and the videos go from this device. Files that were saved elsewhere stay.
+        </DeleteButton>
       </header>
       {needs.length > 0 && (
         <section className="inbox-needs" aria-labelledby="needs-title">
@@ -51,6 +48,11 @@ export function VisitDetail({ visit }: { visit: InboxVisit }) {
           <SetList visit={visit} />
         )}
       </section>
+      {visit.patient !== '' && (
+        <footer>
+          <DeletePatient patient={visit.patient} />
+        </footer>
+      )}
     </article>
   );
 }

@@ -193,6 +193,7 @@ describe('enter()', () => {
       later: () => () => undefined,
       measureWaiting: () => undefined,
       forgetRest: () => undefined,
+      forgetPatient: () => undefined,
       app: createApp(fakeAdapters().adapters),
     });
     await inbox.enter();
