@@ -5,6 +5,7 @@ import { packBackup } from '../../../../src/app/backup/packBackup';
 import { readBackup } from '../../../../src/app/backup/readBackup';
 import { checkBackup, restoreBackup } from '../../../../src/app/backup/restoreBackup';
 import { backupVersion } from '../../../../src/handover/backupManifest';
+import { sessionHead } from '../../../../src/session/sessionHead';
 import type { Repository } from '../../../../src/storage/repository';
 import { createTestDevice } from '../../../support/openTestRepository';
 import { smallSession } from '../../../support/smallSession';
@@ -72,7 +73,7 @@ describe('packBackup, readBackup, restoreBackup', () => {
     const other = { ...alone, id: 'ab0e8a58-2d6e-4a57-8f3e-3f1d7c8b2a11' };
     await from.sessions.save(other, { visitId: null, video: null, fromVideo: 'impossible' });
     const changed = { ...session, note: 'a remark of later' };
-    await from.sessions.update(changed);
+    await from.sessions.update(sessionHead(changed));
     await from.visits.save({ ...visit, remark: 'changed later' });
     await from.notes.write('keys', keys('age1c', 'age1a'));
     await from.notes.write('draft', 'another draft');

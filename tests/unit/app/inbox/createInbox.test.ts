@@ -393,7 +393,8 @@ describe('removePatient(patient)', () => {
     expect(JSON.stringify(left)).not.toContain(session.id);
     for (const table of ['visits', 'sessions', 'facts', 'plans', 'notes'] as const)
       expect(await records.keys(table), table).toHaveLength(1);
-    for (const table of ['sets', 'rows', 'tracking'] as const) expect(await records.keys(table)).toEqual([]);
+    expect((await records.keys('rows')).every((key) => key.includes(others.id))).toBe(true);
+    for (const table of ['sets', 'tracking'] as const) expect(await records.keys(table)).toEqual([]);
     expect(await device.videos.list()).toEqual([]);
   });
 
