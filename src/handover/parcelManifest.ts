@@ -6,13 +6,15 @@ import { readHead } from './readHead';
 /** Raised when a field is added, changes its meaning or goes. */
 export const parcelVersion = 1;
 
-/** What a parcel may hold at most; opening one never takes more memory than its largest session and a piece of its video. */
+/** What a parcel may hold at most; what that takes in memory stands in docs/parcel-format.md. */
 export const parcelBounds = {
   manifestBytes: 1_000_000,
   files: 200,
-  /** A session's document deflated, and unpacked: an hour at 30 frames a second comes to less. */
+  /** A session's document deflated, and unpacked: the longest recording that is read comes to about 80 MB. */
   sessionBytes: 60_000_000,
-  unpackedSessionBytes: 250_000_000,
+  unpackedSessionBytes: 120_000_000,
+  /** All sessions together, unpacked: they are in memory at the same time until all are checked. */
+  unpackedBytes: 200_000_000,
   videoBytes: 2_000_000_000,
 } as const;
 
@@ -68,6 +70,12 @@ export function readManifest(line: string, followingBytes: number): ParcelManife
     new Set(keys).size === keys.length &&
     files.every(({ sessionId }) => wanted.has(sessionId) && sessions.has(sessionId)) &&
     files.reduce((sum, { bytes }) => sum + bytes, 0) === followingBytes;
+  const unpackedBytes = files.reduce(
+    (sum, file) => sum + (file.kind === 'session' ? file.unpackedBytes : 0),
+    0,
+  );
+  if (unpackedBytes > parcelBounds.unpackedBytes)
+    throw new ParcelProblem(`It would unpack to more than a session can hold. ${askAgain}`);
   if (!isWhole)
     throw new ParcelProblem(`It is not whole, or holds what belongs to no set of it. ${askAgain}`);
   return head;

@@ -23,7 +23,11 @@ const mostRepetitions = 10_000;
 /** Tracks hold points in 32 bits; what they can't hold would be infinite there. */
 const largestCoordinatePx = 3.4e38;
 
+/** No measure of whatever unit comes near it; what is beyond it is damaged. */
+const largestMeasured = 1e9;
+
 const finite = z.number();
+const measured = finite.min(-largestMeasured).max(largestMeasured);
 const longestMs = 24 * 3_600_000;
 const timeMs = finite.min(0).max(longestMs);
 const maybeTimeMs = timeMs.nullable();
@@ -36,17 +40,17 @@ const perPoint = numberArray({
 
 const extreme = z
   .strictObject({
-    value: finite,
+    value: measured,
     sample: z.int().min(0),
     timeMs,
-    band: finite.min(0).describe('Half-width of the error band round the value, same unit.'),
+    band: measured.min(0).describe('Half-width of the error band round the value, same unit.'),
   })
   .nullable()
   .describe('A value and where it stands on the time base; null where none was measured.');
 
 const curve = z.strictObject({
   values: z
-    .array(finite.nullable())
+    .array(measured.nullable())
     .max(mostFrames * 2)
     .describe('One a sample; null where missing.'),
   missing: z
@@ -58,7 +62,7 @@ const yawDeg = finite.min(-180).max(180);
 const bends = z
   .strictObject({
     yawDeg,
-    sdDeg: finite.min(0),
+    sdDeg: measured.min(0),
     footDeg: z
       .strictObject({ left: yawDeg.nullable(), right: yawDeg.nullable() })
       .describe('How each foot pointed in the picture; null where unseen.'),
@@ -147,17 +151,19 @@ const repetition = z.strictObject({
 
 const view = z
   .strictObject({
-    focalPx: finite.min(1).describe('Focal length that was assumed.'),
-    yawDeg: finite.describe("Positive = the body's front points to the picture's right."),
-    sdDeg: finite.min(0).describe('Uncertainty of the yaw, one standard deviation.'),
-    rollDeg: finite.describe('Roll of the camera, taken out; positive = upright leans to the right.'),
-    standingOffsetDeg: finite.describe('Knee angle in quiet standing, taken off where the leg is straight.'),
+    focalPx: measured.min(1).describe('Focal length that was assumed.'),
+    yawDeg: measured.describe("Positive = the body's front points to the picture's right."),
+    sdDeg: measured.min(0).describe('Uncertainty of the yaw, one standard deviation.'),
+    rollDeg: measured.describe('Roll of the camera, taken out; positive = upright leans to the right.'),
+    standingOffsetDeg: measured.describe(
+      'Knee angle in quiet standing, taken off where the leg is straight.',
+    ),
     cues: z
       .array(
         z.strictObject({
           name: z.enum(viewCueNames),
-          yawDeg: finite,
-          sdDeg: finite.min(0),
+          yawDeg: measured,
+          sdDeg: measured.min(0),
         }),
       )
       .max(10),
@@ -168,7 +174,7 @@ const derived = z.strictObject({
   measuringVersion: z.int().min(1),
   rateHz: finite.min(0).max(1000),
   startMs: timeMs.describe('Time of the first sample; sample n stands at startMs + n * 1000 / rateHz.'),
-  legLengthPx: finite.min(0).nullable(),
+  legLengthPx: measured.min(0).nullable(),
   view: view.nullable(),
   kneeAngleDeg: curve.describe(
     "Knee projection angle in the body's frontal plane, from own standing, degrees, inward positive.",
