@@ -30,7 +30,7 @@ const rooms = {
   words: ['protocol', 'correction', 'measurement', 'scoring'],
   library: ['protocol'],
   plan: ['schema', 'protocol', 'library'],
-  handover: ['schema', 'plan', 'session'],
+  handover: ['schema', 'keypoints', 'signal', 'plan', 'session'],
   placing: ['protocol', 'keypoints', 'signal', 'geometry', 'view', 'measurement', 'scoring'],
   guide: ['protocol', 'segmentation', 'scoring', 'plan', 'words'],
   inbox: ['protocol', 'measurement', 'scoring', 'session', 'statistics', 'words'],

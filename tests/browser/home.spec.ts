@@ -159,7 +159,7 @@ test('goes from the therapist’s link to the summary without a touch while film
   await press(page, 'Back to the session');
   await expect(card).toBeVisible();
 
-  await press(page, 'With the video');
+  await page.getByRole('radio', { name: /^The whole video/ }).check({ force: true });
   const download = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Send', exact: true }).click();
   const sent = await download;

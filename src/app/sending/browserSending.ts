@@ -1,3 +1,4 @@
+import { coverVideo, coveringFault } from '../../frames/coverVideo';
 import type { OpenedRepository } from '../../storage/openRepository';
 import { storageProblem } from '../../storage/storageProblem';
 import type { Notes } from '../notes';
@@ -40,6 +41,8 @@ function keysOf(text: string | null): KeyPair[] {
 export function browserSending(openRepository: () => Promise<OpenedRepository>): SendingWorld {
   return {
     openRepository,
+    coverVideo,
+    coveringFault,
     saveBlob,
     now: () => new Date(),
     async share(file) {

@@ -9,7 +9,7 @@ export type Standing = 'new' | 'known' | 'another-version';
 /** @throws ParcelProblem  where it would take the place of what is kept of another visit or another patient */
 export async function standingOf(
   { visit, sets }: Parcel,
-  { visits, sessions }: Repository,
+  { visits, sessions, videos }: Repository,
 ): Promise<Standing> {
   const kept = await visits.find(visit.id);
   if (kept !== null && kept.patient !== visit.patient) throw notTheirs(kept.patient);
@@ -21,7 +21,10 @@ export async function standingOf(
       throw notTheirs(other?.patient ?? '');
     }
     isKnown &&= found !== null && JSON.stringify(found.session) === JSON.stringify(session);
-    isKnown &&= video === null || found?.facts.video !== null;
+    const name = found?.facts.video ?? null;
+    const keptVideo = name === null ? null : await videos.read(name);
+    // Another part of the video, or all of it, may be sent later.
+    isKnown &&= video === null || keptVideo?.size === video.size;
   }
   return isKnown ? 'known' : kept === null ? 'new' : 'another-version';
 }

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { createClinic } from '../../../../src/app/sending/createClinic';
 import { createSending } from '../../../../src/app/sending/createSending';
 import type { KeyPair } from '../../../../src/app/sending/seal';
+import type { VideoPart } from '../../../../src/handover/videoPart';
 import { createTestDevice } from '../../../support/openTestRepository';
 import { smallSession } from '../../../support/smallSession';
 import { smallSetStart } from '../../../support/smallSet';
@@ -22,6 +23,8 @@ async function twoDevices() {
   const saved: File[] = [];
   const sending = createSending({
     openRepository: () => Promise.resolve({ repository: home, problem: null }),
+    coveringFault: () => Promise.resolve(null),
+    coverVideo: () => Promise.reject(new Error('No video is written here.')),
     share: () => Promise.resolve(false),
     saveBlob: (fileName, blob) => void saved.push(new File([blob], fileName)),
     now: () => new Date('2026-05-06T07:08:09Z'),
@@ -45,8 +48,12 @@ async function twoDevices() {
   const clinic = openClinic();
   await clinic.makeKey();
   const recipient = clinic.store.getState().recipient!;
+  const send = async (part: VideoPart) => {
+    await sending.choose(visit.id, part);
+    await sending.send(visit.id, recipient);
+  };
   return {
-    ...{ home, sending, saved, clinic, openClinic, clinicRepository, recipient, backups },
+    ...{ home, sending, send, saved, clinic, openClinic, clinicRepository, recipient, backups },
     keptCount: () => kept,
     forgetKeys: () => void (keys = []),
     last: () => clinic.store.getState().incoming.at(-1)!,
@@ -55,11 +62,11 @@ async function twoDevices() {
 
 describe('a visit from the patient’s device to the clinic’s', { timeout: 60_000 }, () => {
   it('arrives with its numbers and its video, in a file without a name in it', async () => {
-    const { sending, saved, clinic, clinicRepository, recipient, last } = await twoDevices();
+    const { sending, saved, clinic, clinicRepository, send, last } = await twoDevices();
     await sending.look(visit.id);
-    const { withoutVideo, withVideo } = sending.store.getState().sizes!;
-    expect(withVideo - withoutVideo).toBe(3000);
-    await sending.send(visit.id, recipient, true);
+    const { none, whole } = sending.store.getState().choices!;
+    expect(whole.bytes - none.bytes).toBe(3000);
+    await send('whole');
     expect(sending.store.getState().state).toBe('saved');
     expect(saved[0]!.name).toBe('overfoot-session-2026-05-06.age');
     expect(await saved[0]!.text()).not.toContain(visit.patient);
@@ -73,22 +80,22 @@ describe('a visit from the patient’s device to the clinic’s', { timeout: 60_
   });
 
   it('leaves the video at home where the patient does not agree', async () => {
-    const { sending, saved, clinic, clinicRepository, recipient } = await twoDevices();
-    await sending.send(visit.id, recipient, false);
+    const { saved, send, clinic, clinicRepository } = await twoDevices();
+    await send('none');
     await clinic.openFiles(saved);
     expect((await clinicRepository.sessions.find(session.id))!.facts.video).toBeNull();
     expect(await clinicRepository.videos.list()).toEqual([]);
   });
 
   it('is known the second time, and replaced by another version only when somebody says so', async () => {
-    const { home, sending, saved, clinic, clinicRepository, recipient, last, keptCount } = await twoDevices();
-    await sending.send(visit.id, recipient, false);
+    const { home, saved, send, clinic, clinicRepository, last, keptCount } = await twoDevices();
+    await send('none');
     await clinic.openFiles([saved[0]!, saved[0]!]);
     expect(last().state).toBe('known');
     expect(keptCount()).toBe(1);
 
     await home.visits.save({ ...visit, remark: 'Said later.' });
-    await sending.send(visit.id, recipient, false);
+    await send('none');
     await clinic.openFiles([saved[1]!]);
     expect(last().state).toBe('asks');
     await clinic.decide(2, false);
@@ -101,8 +108,8 @@ describe('a visit from the patient’s device to the clinic’s', { timeout: 60_
   });
 
   it('is refused with a reason, and nothing of it is kept, where anything is not right', async () => {
-    const { sending, saved, clinic, clinicRepository, recipient } = await twoDevices();
-    await sending.send(visit.id, recipient, true);
+    const { saved, send, clinic, clinicRepository } = await twoDevices();
+    await send('whole');
     const bytes = new Uint8Array(await saved[0]!.arrayBuffer());
     const changed = bytes.slice();
     changed[changed.length - 40] = changed.at(-40)! ^ 1;
@@ -120,8 +127,8 @@ describe('a visit from the patient’s device to the clinic’s', { timeout: 60_
   });
 
   it('opens with an earlier key, and on a new device with the key from its backup', async () => {
-    const { sending, saved, clinic, openClinic, forgetKeys, recipient, backups, last } = await twoDevices();
-    await sending.send(visit.id, recipient, false);
+    const { saved, send, clinic, openClinic, forgetKeys, recipient, backups, last } = await twoDevices();
+    await send('none');
     await clinic.backUp('short');
     expect(clinic.store.getState().sentence).toMatch(/at least 12 characters/);
     await clinic.backUp('four words in a row');
@@ -147,7 +154,8 @@ describe('a visit from the patient’s device to the clinic’s', { timeout: 60_
 
   it('says what is missing where the visit is not there', async () => {
     const { sending, recipient } = await twoDevices();
-    await sending.send('11111111-2222-4333-8444-555555555555', recipient, true);
+    await sending.choose('11111111-2222-4333-8444-555555555555', 'whole');
+    await sending.send('11111111-2222-4333-8444-555555555555', recipient);
     expect(sending.store.getState()).toMatchObject({ state: 'failed' });
     expect(sending.store.getState().sentence).not.toBeNull();
   });
