@@ -123,6 +123,7 @@ const rooms = {
   commands: [
     'headless',
     'session',
+    'handover',
     'plan',
     'validation',
     'correction',

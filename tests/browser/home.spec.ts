@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { chromium, expect, test, type Browser, type BrowserContext, type Page } from '@playwright/test';
 import { cameraSwitches } from '../../src/commands/tools/cameraSwitches';
 import { browserSwitches, findBrowser } from '../../src/commands/tools/findBrowser';
+import { serveBuild } from '../../src/commands/tools/serveBuild';
 import { parseSession } from '../../src/session/parseSession';
 import { seatedFirst } from '../support/browser/seatedFirst';
 import { smallItem, smallPlan } from '../support/smallPlan';
@@ -29,11 +30,15 @@ test.afterEach(async () => {
 });
 
 /** A page in a browser whose camera shows the clip, and which may use it. */
-async function openFilmed(page: Page, baseURL: string): Promise<Page> {
+async function openFilmed(
+  page: Page,
+  baseURL: string,
+  serviceWorkers: 'allow' | 'block' = 'block',
+): Promise<Page> {
   const args = [...browserSwitches, ...cameraSwitches(await seatedFirst(page, 'short.mp4', seatedS))];
   const browser = await chromium.launch({ executablePath: findBrowser(), args });
   opened.push(browser);
-  const context = await browser.newContext({ baseURL, viewport, permissions: ['camera'] });
+  const context = await browser.newContext({ baseURL, viewport, serviceWorkers, permissions: ['camera'] });
   return context.newPage();
 }
 
@@ -130,11 +135,8 @@ async function openSent(
 const peaks = (page: Page) =>
   page.getByRole('grid', { name: 'Repetitions' }).getByRole('row').allInnerTexts();
 
-test('goes from the therapist’s link to the summary without a touch while filming, and back sealed; what is counted live is found afterwards, and the same in the clinic', async ({
-  baseURL,
-  page: clinic,
-}) => {
-  const page = await openFilmed(clinic, baseURL!);
+/** A patient's and a therapist's device, from the plan to the session that came back. */
+async function goAllTheWay(clinic: Page, page: Page): Promise<void> {
   const link = await writePlan(clinic);
   await toWorking(page, async (patient) => void (await patient.goto(link)));
   await expect(counted(page, 1)).toBeVisible({ timeout: longMs });
@@ -170,6 +172,26 @@ test('goes from the therapist’s link to the summary without a touch while film
   await clinic.setViewportSize(viewport); // Then the table has the same columns.
   await expect.poll(() => peaks(clinic)).toEqual(found);
   await expect(clinic.getByLabel('The measured video')).toBeVisible();
+}
+
+test('goes from the therapist’s link to the summary without a touch while filming, and back sealed; what is counted live is found afterwards, and the same in the clinic', async ({
+  baseURL,
+  page: clinic,
+}) => goAllTheWay(clinic, await openFilmed(clinic, baseURL!)));
+
+test('goes the same way where the network is gone after the first visit', async ({ browser }) => {
+  const server = await serveBuild();
+  const context = await browser.newContext({ baseURL: server.url, serviceWorkers: 'allow' });
+  opened.push(context);
+  const clinic = await context.newPage();
+  await clinic.goto('./');
+  const patient = await openFilmed(clinic, server.url, 'allow');
+  for (const page of [clinic, patient]) {
+    await page.goto('./');
+    await expect(page.getByText('opens without one')).toBeVisible({ timeout: longMs });
+  }
+  await server.close();
+  await goAllTheWay(clinic, patient);
 });
 
 test('a camera that ends in the middle of a set loses nothing; a tab that is killed after that, at most two seconds', async ({

@@ -8,5 +8,10 @@ export const documentSchemas = { plan: planSchema, session: sessionSchema, visit
 
 /** The JSON Schema of a kind of document, as text. */
 export function documentJsonSchema(kind: keyof typeof documentSchemas): string {
-  return `${JSON.stringify(z.toJSONSchema(documentSchemas[kind], { unrepresentable: 'any' }), null, 2)}\n`;
+  return jsonSchemaOf(documentSchemas[kind]);
+}
+
+/** A schema as JSON Schema, as text. */
+export function jsonSchemaOf(schema: z.ZodType): string {
+  return `${JSON.stringify(z.toJSONSchema(schema, { unrepresentable: 'any' }), null, 2)}\n`;
 }

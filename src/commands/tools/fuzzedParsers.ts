@@ -1,10 +1,13 @@
 import { readFileSync } from 'node:fs';
+import { backupManifestSchema, readBackupManifest } from '../../handover/backupManifest';
+import { manifestSchema, readManifest } from '../../handover/parcelManifest';
+import { ParcelProblem } from '../../handover/parcelProblem';
 import { PlanProblem } from '../../plan/planProblem';
 import { parsePlan } from '../../plan/parsePlan';
 import { parseSession } from '../../session/parseSession';
 import { parseVisit } from '../../session/parseVisit';
 import { SessionProblem } from '../../session/sessionProblem';
-import { documentJsonSchema } from './documentJsonSchema';
+import { documentJsonSchema, jsonSchemaOf } from './documentJsonSchema';
 import type { FuzzedParser } from './fuzzParser';
 import { projectRoot } from './projectRoot';
 
@@ -62,6 +65,28 @@ const visit = {
   ],
 };
 
+const file = { bytes: 120, unpackedBytes: 400, sha256: 'a0'.repeat(32) };
+const film = { bytes: 900, sha256: 'b1'.repeat(32), type: 'video/webm' };
+const { sessionId } = visit.sets[0]!;
+/** What follows the first lines below, bytes. */
+const followingBytes = 1020;
+
+const parcelHead = {
+  ...{ format: 'overfoot-parcel', version: 1, visit },
+  files: [
+    { kind: 'session', sessionId, ...file },
+    { kind: 'video', sessionId, ...film },
+  ],
+};
+const backupHead = {
+  ...{ format: 'overfoot-backup', version: 1, createdAt: '2026-04-05T06:07:08.000Z' },
+  files: [
+    { kind: 'session', sessionId, visitId: visit.id, fromVideo: 'done', ...file },
+    { kind: 'video', sessionId, ...film },
+  ],
+};
+
+const isParcelProblem = (error: unknown) => error instanceof ParcelProblem;
 const isSessionProblem = (error: unknown) => error instanceof SessionProblem;
 
 /** Everything that reads a document from outside. */
@@ -79,6 +104,16 @@ export function fuzzedParsers(): FuzzedParser[] {
     {
       ...{ name: 'session', document: shortSession(), parse: parseSession, isRefusal: isSessionProblem },
       jsonSchema: documentJsonSchema('session'),
+    },
+    {
+      ...{ name: 'sent session, first line', document: parcelHead, isRefusal: isParcelProblem },
+      parse: (text) => readManifest(text, followingBytes),
+      jsonSchema: jsonSchemaOf(manifestSchema),
+    },
+    {
+      ...{ name: 'backup, first line', document: backupHead, isRefusal: isParcelProblem },
+      parse: (text) => readBackupManifest(text, followingBytes),
+      jsonSchema: jsonSchemaOf(backupManifestSchema),
     },
   ];
 }
