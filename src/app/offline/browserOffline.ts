@@ -11,6 +11,8 @@ export function browserOffline(): OfflineWorld {
   return {
     isKept: () => (serviceWorker?.controller ?? null) !== null,
     keep({ ready, newer }) {
+      // A worker that was still being installed when an earlier opening was left tells nobody else that it is done.
+      serviceWorker?.addEventListener('controllerchange', ready);
       const startNewer = registerSW({
         onOfflineReady: ready,
         onNeedRefresh: () => newer(() => void startNewer()),
