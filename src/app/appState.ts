@@ -24,6 +24,8 @@ export interface AppState {
   screen: ScreenName;
   /** Where the review leads back to: the home session or the kept sessions where it was opened from there. */
   backTo: 'start' | 'home' | 'inbox';
+  /** Where the live mirror was opened, and leads back to. */
+  mirrorBackTo: 'start' | 'review' | 'inbox';
   /** What the next recording is measured as; the side is asked for, never guessed. */
   setup: Omit<SetSetup, 'side'> & { side: Side | null };
   model: PoseModel;
@@ -59,6 +61,7 @@ export interface AppState {
 export const initialState: AppState = {
   screen: 'start',
   backTo: 'start',
+  mirrorBackTo: 'start',
   setup: { task: 'split-stance-sit-to-stand', side: null },
   model: defaultPoseModel,
   chosen: null,

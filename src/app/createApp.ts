@@ -354,6 +354,7 @@ export function createApp(adapters: Adapters): App {
         review: isBlank(review) ? undefined : review,
       });
       adapters.saveFile(`overfoot-session-${dayOf(createdAt)}.json`, JSON.stringify(document));
+      if (get().keeping.state === 'unsaved') set({ keeping: { state: 'not-kept' } });
     },
     saveTable(rows) {
       if (recording === null) return;
@@ -366,10 +367,14 @@ export function createApp(adapters: Adapters): App {
     },
     show: (screen) => {
       if (screen === 'review' && recording === null) return;
+      const from = get().screen;
       set({
         screen,
         problem: null,
         ...(screen === 'review' || screen === 'mirror' ? {} : { backTo: 'start' }),
+        ...(screen === 'mirror'
+          ? { mirrorBackTo: from === 'review' || from === 'inbox' ? from : 'start' }
+          : {}),
       });
     },
     dismissProblem: () => set({ problem: null }),

@@ -202,6 +202,18 @@ test.describe('the example', () => {
         return Math.max(0, inner!.bottom - outer!.bottom) + Math.max(0, head.bottom - inner!.top);
       });
     await expect.poll(hidden).toBeLessThan(1);
+    const halfHidden = () =>
+      rows(page).evaluateAll((all) => {
+        const headPx = all[0]!.closest('table')!.tHead!.getBoundingClientRect().bottom;
+        const boxes = all.map((row) => row.getBoundingClientRect());
+        return boxes.filter(({ top, bottom }) => top < headPx - 1 && bottom > headPx + 1).length;
+      });
+    expect(await halfHidden()).toBe(0);
+    await page.setViewportSize({ width: 1440, height: 900 });
+    await page.getByRole('button', { name: /^Repetition 5:/ }).click();
+    await page.getByRole('button', { name: /^Repetition 6:/ }).click();
+    await expect.poll(halfHidden).toBe(0);
+    await page.setViewportSize({ width: 1366, height: 650 });
     await page.getByRole('button', { name: /^Repetition 1:/ }).click();
     await expect(rows(page).nth(0)).toHaveAttribute('aria-selected', 'true');
     await expect.poll(hidden).toBeLessThan(1);

@@ -155,6 +155,30 @@ test('the live mirror says what to do before it asks for the camera, and has a w
   expect(await seriousFaults(page)).toEqual([]);
   await page.getByRole('button', { name: 'Close the mirror' }).click();
   await expect(rows(page)).toHaveCount(6);
+  await page.getByRole('button', { name: 'New video' }).click();
+  await page.getByRole('button', { name: 'Kept sessions' }).click();
+  await page.getByRole('button', { name: 'Live mirror' }).click();
+  await page.getByRole('button', { name: 'Close the mirror' }).click();
+  await expect(page.getByRole('heading', { level: 1, name: 'Kept sessions' })).toBeVisible();
+});
+
+test('a repetition is shown to the patient straight from its numbers, with its cue', async ({ page }) => {
+  await openExample(page);
+  await rows(page).nth(5).click();
+  await page.getByRole('button', { name: 'Show this one' }).click();
+  const dialog = page.getByRole('dialog', { name: 'Cue for the patient' });
+  await expect(dialog).toContainText('1 of 1');
+  await expect(dialog.locator('.cue-text')).not.toBeEmpty();
+  await expect
+    .poll(() =>
+      dialog.getByLabel('The measured video').evaluate((video: HTMLVideoElement) => video.currentTime),
+    )
+    .toBeGreaterThan(20);
+  await page.keyboard.press('Escape');
+  await expect(dialog).toBeHidden();
+  await page.getByRole('tab', { name: 'Remarks' }).click();
+  await page.getByRole('button', { name: 'Mark as reviewed' }).click();
+  await expect(page.getByText('Not kept yet: save the session')).toBeVisible();
 });
 
 test('limits set by hand hold for the patient’s next session of that task and side, and never for one that was reviewed', async ({

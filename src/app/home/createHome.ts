@@ -27,7 +27,12 @@ export function createHome(adapters: HomeAdapters): HomeApp {
   let begun = { id: adapters.newId(), startedAt: adapters.now().toISOString() };
 
   const visit = (endedAt: string | null = null) => visitOf({ ...begun, endedAt }, get());
-  const storage = createHomeStorage({ adapters, get, set, onMeasured: (session) => keeper.replace(session) });
+  const storage = createHomeStorage({
+    adapters,
+    get,
+    set,
+    onMeasured: (session) => keeper.replace(session, true),
+  });
   const camera = createHomeCamera({
     adapters,
     get,

@@ -1,4 +1,5 @@
 import { explainProblem } from '../explainProblem';
+import { saveReviewed } from '../review/saveReviewed';
 import type { HomeAdapters } from './homeAdapters';
 import type { HomeApp } from './homeApp';
 import type { HomeState } from './homeState';
@@ -11,7 +12,7 @@ interface ReviewingParts {
   get: () => HomeState;
   set: (change: Partial<HomeState>) => void;
   storage: Pick<HomeStorage, 'repository' | 'pauseMeasuring' | 'resumeMeasuring'>;
-  keeper: Pick<SetKeeper, 'session' | 'keepVideo'>;
+  keeper: Pick<SetKeeper, 'session' | 'keepVideo' | 'replace'>;
   /** What follows belongs to a visit of its own. */
   beginVisit: () => void;
 }
@@ -33,10 +34,11 @@ export function reviewing({
     app.dismissProblem();
     set({ problem });
   };
-  const videoOf = async (id: string): Promise<File | null> => {
+  /** What is kept of a set; null where only this page knows it. */
+  const keptOf = async (id: string) => {
     const repository = await storage.repository;
-    const name = (await repository.sessions.findHead(id))?.facts.video ?? null;
-    return name === null ? null : repository.videos.read(name);
+    const facts = (await repository.sessions.findHead(id))?.facts;
+    return facts === undefined ? null : { repository, facts };
   };
 
   /** The recording of the video that was opened last; null where it was none, or tracking did not come to its end. */
@@ -53,9 +55,23 @@ export function reviewing({
     async reviewSet(index) {
       const session = keeper.session(index);
       if (session === null) return;
-      // Without its video the joints can still be looked at.
-      const video = await videoOf(session.id).catch(() => null);
-      app.openKept(session, fileNameOf(session), video);
+      const kept = await keptOf(session.id).catch(() => null);
+      if (kept === null) app.openKept(session, fileNameOf(session), null);
+      else {
+        const { repository, facts } = kept;
+        // Without its video the joints can still be looked at.
+        const video =
+          facts.video === null ? null : await repository.videos.read(facts.video).catch(() => null);
+        app.openKept(session, fileNameOf(session), video, {
+          visit: null,
+          async save(reviewed) {
+            await saveReviewed(repository, reviewed, facts.fromVideo);
+            const now = await repository.sessions.find(reviewed.id);
+            if (now !== null) keeper.replace(now.session, now.facts.fromVideo === 'done');
+          },
+          readOther: () => Promise.reject(new Error('Open the set from the kept sessions to compare.')),
+        });
+      }
       takeProblem();
     },
     saveSetFile(index) {

@@ -49,8 +49,8 @@ export interface SetKeeper {
   settled(): Promise<void>;
   /** The session of a set, from this visit; null where there is none. */
   session(index: number): SessionDocument | null;
-  /** Puts a session that was measured anew in the place of the one with its id. */
-  replace(session: SessionDocument): void;
+  /** Puts a session that was measured anew or reviewed in the place of the one with its id. */
+  replace(session: SessionDocument, isFromVideo: boolean): void;
   forget(): void;
 }
 
@@ -115,7 +115,9 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
   };
   const tell = (index: number, session: SessionDocument, isFromVideo: boolean) => {
     sessions.set(session.id, session);
-    const complete = session.derived.repetitions.filter(({ completeness }) => completeness === 'complete');
+    const complete = session.derived.repetitions.filter(
+      ({ completeness, excluded }) => completeness === 'complete' && excluded === undefined,
+    );
     const judgements = complete.map(({ judgement }) => judgement);
     const prescribed = get().sets[index]?.result.prescribed ?? null;
     const summary = setSummary(judgements, prescribed);
@@ -226,9 +228,9 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
       } while (seen !== underWay);
     },
     session: (index) => sessions.get(get().sets[index]?.sessionId ?? '') ?? null,
-    replace(session) {
+    replace(session, isFromVideo) {
       const index = get().sets.findIndex(({ sessionId }) => sessionId === session.id);
-      if (index >= 0) tell(index, session, true);
+      if (index >= 0) tell(index, session, isFromVideo);
     },
     forget: () => sessions.clear(),
   };

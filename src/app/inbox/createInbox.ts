@@ -1,7 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { InboxVisit, SetReading } from '../../inbox/inboxVisit';
 import { takenLimits } from '../../inbox/takenLimits';
-import { sessionHead, type SessionHead } from '../../session/sessionHead';
+import type { SessionHead } from '../../session/sessionHead';
 import { withTakenLimits } from '../../session/withTakenLimits';
 import type { SessionFacts } from '../../storage/keptSchemas';
 import type { OpenedRepository } from '../../storage/openRepository';
@@ -13,7 +13,7 @@ import { initialInboxState, type InboxState } from './inboxState';
 import { listVisits } from './listVisits';
 import { readSet } from './readSet';
 import { recordsOfPatient } from './recordsOfPatient';
-import { reviewOnto } from '../review/reviewOnto';
+import { saveReviewed } from '../review/saveReviewed';
 import { reviewVisit } from './reviewVisit';
 import { createRemovals, type RemovalNotes } from './removals';
 
@@ -83,13 +83,9 @@ export function createInbox(adapters: InboxAdapters): Inbox {
     onProblem: (problem) => set({ problem }),
   });
 
-  /** A set that was measured from its video meanwhile keeps the newer joints, measured with what the review says. */
-  const saveReviewed = async (session: SessionHead, fromVideo: SessionFacts['fromVideo']) => {
-    const { sessions } = await repository();
+  const save = async (session: SessionHead, fromVideo: SessionFacts['fromVideo']) => {
     known.delete(session.id);
-    const now = fromVideo === 'waiting' ? await sessions.find(session.id) : null;
-    const isNewer = now !== null && now.facts.fromVideo !== fromVideo;
-    await sessions.update(isNewer ? sessionHead(reviewOnto(now.session, session)) : session);
+    await saveReviewed(await repository(), session, fromVideo);
   };
   const readOther = async (sessionId: string) => {
     const { sessions, videos } = await repository();
@@ -197,7 +193,7 @@ export function createInbox(adapters: InboxAdapters): Inbox {
         const session = withTakenLimits(kept.session, takenLimits(visits, sessionId));
         app.openKept(session, title, video, {
           visit: reviewVisit(visits, sessionId),
-          save: (reviewed) => saveReviewed(reviewed, kept.facts.fromVideo),
+          save: (reviewed) => save(reviewed, kept.facts.fromVideo),
           readOther,
         });
         const { problem } = app.store.getState();

@@ -20,7 +20,8 @@ export function reviewVisit(visits: readonly InboxVisit[], sessionId: string): R
     sets.flatMap(({ line: other, reading }) => {
       const isHold = (holdIds as readonly string[]).includes(other.task);
       if (other.sessionId === null || other.sessionId === sessionId || isHold) return [];
-      if (other.task !== line.task || reading.state !== 'read') return [];
+      // One that is still being read can be looked at all the same.
+      if (other.task !== line.task || reading.state === 'unreadable') return [];
       const day = startedAt.slice(0, 10);
       const title = `${day}, ${other.side} leg, set ${other.number}`;
       return [{ sessionId: other.sessionId, title, isOtherSide: other.side !== line.side }];

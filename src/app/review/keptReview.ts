@@ -34,5 +34,6 @@ export interface KeptReview {
   readOther: (sessionId: string) => Promise<{ session: SessionDocument; video: File | null }>;
 }
 
-/** Whether what is set in a review is kept. */
-export type KeepingState = { state: 'not-kept' | 'kept' | 'saving' } | { state: 'failed'; sentence: string };
+/** Whether what is set in a review is kept; 'unsaved': something was set, and there is nowhere to keep it. */
+export type KeepingState =
+  { state: 'not-kept' | 'unsaved' | 'kept' | 'saving' } | { state: 'failed'; sentence: string };

@@ -48,7 +48,7 @@ export function createReviewKeeper(
     },
     kept: () => current?.kept ?? null,
     changed() {
-      if (current === null) return;
+      if (current === null) return set({ keeping: { state: 'unsaved' } });
       isDue = true;
       set({ keeping: { state: 'saving' } });
       later(() => void save());

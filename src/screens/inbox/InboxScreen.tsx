@@ -35,6 +35,9 @@ export function InboxScreen() {
           <AppMark /> Overfoot
         </span>
         <h1>Kept sessions</h1>
+        <Button className="button button-quiet" onPress={() => app.show('mirror')}>
+          Live mirror
+        </Button>
         <DeviceButton />
         <BackupButton />
         <LockButton />

@@ -17,6 +17,7 @@ export function MirrorScreen() {
   const hasTone = useMirrorState((state) => state.hasTone);
   const { task, side } = useAppState((state) => state.setup);
   const limits = useAppState((state) => state.limits.present);
+  const backTo = useAppState((state) => state.mirrorBackTo);
   const leg = side ?? 'right';
 
   useEffect(() => () => mirror.close(), [mirror]);
@@ -32,7 +33,7 @@ export function MirrorScreen() {
         <ToggleButton className="button" isSelected={hasTone} onChange={(on) => mirror.setTone(on)}>
           {hasTone ? 'Tone is on' : 'Tone when the knee leaves its lane'}
         </ToggleButton>
-        <Button className="button" onPress={() => app.show(app.recording() === null ? 'start' : 'review')}>
+        <Button className="button" onPress={() => app.show(backTo)}>
           Close the mirror
         </Button>
       </header>
@@ -46,7 +47,8 @@ export function MirrorScreen() {
           {camera.state === 'problem' && <Message kind="problem">{camera.sentence}</Message>}
           <p>
             Stand facing the camera squarely, the whole body in the picture. The angle is that of the picture:
-            from another side it says nothing. Nothing that the camera sees is kept.
+            from another side it says nothing. The lane is {limits.kneeInwardDeg}° inward and{' '}
+            {limits.kneeOutwardDeg}° outward. Nothing that the camera sees is kept.
           </p>
           <p>Stop when it hurts beyond what was agreed. Something to hold stands within reach.</p>
           <Button

@@ -7,6 +7,7 @@ import { cueWords } from '../../review/cueWords';
 import { proposeCues } from '../../review/proposeCues';
 import { CompareShow } from './CompareShow';
 import { middleMs } from './correctionChoices';
+import { cueOf } from './cueOf';
 import { CueShow } from './CueShow';
 import { repetitionAt } from './repetitionAt';
 
@@ -40,13 +41,7 @@ export function CueList({ recording, selected, onSelect }: Props) {
       })),
     );
   };
-  const add = () => {
-    const worst = judgements[selected]?.worst ?? null;
-    const direction = judgements[selected]?.verdict === 'in-line' ? null : judgements[selected]?.direction;
-    const atMs = middleMs(measurement, selected);
-    const text = cueWords(measurement, selected, direction ?? null, worst?.timeMs ?? atMs);
-    app.setCues([...cues, { atMs, text }]);
-  };
+  const add = () => app.setCues([...cues, cueOf(measurement, judgements, selected)]);
   const change = (index: number, text: string) =>
     app.setCues(cues.map((cue, at) => (at === index ? { ...cue, text } : cue)));
   const numberAt = (atMs: number) => {

@@ -3,9 +3,9 @@ import { useAppState } from '../../app/AppContext';
 /** Whether what is set here is kept on this device. */
 export function KeepingLine() {
   const keeping = useAppState((state) => state.keeping);
-  const undoable = useAppState((state) => state.undoable);
   const words = {
-    'not-kept': undoable.length > 0 ? 'Not kept yet: save the session' : '',
+    'not-kept': '',
+    unsaved: 'Not kept yet: save the session',
     kept: 'Kept on this device',
     saving: 'Keeping …',
     failed: 'Not kept',

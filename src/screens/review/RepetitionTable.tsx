@@ -131,11 +131,18 @@ function rowClass({ excluded }: RepetitionRow, isNow: boolean): string {
   return `table-row${isNow ? ' table-row-now' : ''}${excluded === null ? '' : ' table-row-excluded'}`;
 }
 
-/** Scrolls the table, and nothing around it, so far that the selected row can be seen below the head. */
+/** Scrolls the table, and nothing around it, so far that the selected row can be seen, and the first one below the head is whole. */
 function showSelectedRow(box: HTMLElement): void {
   const row = box.querySelector<HTMLElement>('[aria-selected="true"]');
   if (row === null) return;
   const headPx = box.querySelector('thead')?.clientHeight ?? 0;
-  const lowest = row.offsetTop + row.offsetHeight - box.clientHeight;
-  box.scrollTop = Math.min(Math.max(box.scrollTop, lowest), row.offsetTop - headPx);
+  const lowestPx = row.offsetTop + row.offsetHeight - box.clientHeight;
+  const leastPx = Math.min(Math.max(box.scrollTop, lowestPx), row.offsetTop - headPx);
+  const tops = [...box.querySelectorAll<HTMLElement>('tbody tr')].map(({ offsetTop }) => offsetTop - headPx);
+  const wholePx = tops.find((topPx) => topPx >= leastPx) ?? leastPx;
+  // Below the last row there has to be room for it.
+  const table = box.firstElementChild as HTMLElement;
+  const sparePx = Math.max(0, wholePx + box.clientHeight - table.offsetHeight);
+  box.style.setProperty('--spare', leastPx > 0 ? `${sparePx}px` : '0px');
+  box.scrollTop = wholePx;
 }

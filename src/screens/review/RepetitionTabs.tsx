@@ -6,6 +6,7 @@ import { CyclePlot } from './CyclePlot';
 import type { Playhead } from './playhead';
 import { Remarks } from './Remarks';
 import { RepetitionPanel } from './RepetitionPanel';
+import { ShowOne } from './ShowOne';
 
 interface Props {
   recording: NonNullable<ReturnType<typeof useRecording>>;
@@ -34,20 +35,23 @@ export function RepetitionTabs({ recording, selected, playhead, showsStill, onSe
   }
   return (
     <Tabs className="review-tabs">
-      <TabList className="review-tab-list" aria-label="About the repetition">
-        <Tab id="numbers" className="review-tab">
-          This one
-        </Tab>
-        <Tab id="typical" className="review-tab">
-          Against the set
-        </Tab>
-        <Tab id="remarks" className="review-tab">
-          Remarks{remarks > 0 && ` (${remarks})`}
-        </Tab>
-        <Tab id="cues" className="review-tab">
-          Cues{cues > 0 && ` (${cues})`}
-        </Tab>
-      </TabList>
+      <div className="review-tab-head">
+        <TabList className="review-tab-list" aria-label="About the repetition">
+          <Tab id="numbers" className="review-tab">
+            This one
+          </Tab>
+          <Tab id="typical" className="review-tab">
+            Against the set
+          </Tab>
+          <Tab id="remarks" className="review-tab">
+            Remarks{remarks > 0 && ` (${remarks})`}
+          </Tab>
+          <Tab id="cues" className="review-tab">
+            Cues{cues > 0 && ` (${cues})`}
+          </Tab>
+        </TabList>
+        <ShowOne {...{ recording, index: selected }} />
+      </div>
       <TabPanel id="numbers" className="review-tab-panel">
         <RepetitionPanel {...{ recording, repetition, judgement, limits, showsStill, onSeek }}>
           <CorrectMenu {...{ recording, index: selected, playhead }} />

@@ -41,6 +41,9 @@ export function StartScreen() {
           <Button className="button button-quiet" onPress={() => app.show('inbox')}>
             Kept sessions
           </Button>
+          <Button className="button button-quiet" onPress={() => app.show('mirror')}>
+            Live mirror
+          </Button>
         </nav>
       </header>
       <main className="start-main">

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { CameraProblem } from '../../../../src/camera/cameraProblem';
 import { storageProblem } from '../../../../src/storage/storageProblem';
 import { parseSession } from '../../../../src/session/parseSession';
@@ -579,6 +579,23 @@ describe('afterwards', () => {
     expect(app.recording()!.video).not.toBeNull();
     app.show('home');
     expect(app.store.getState()).toMatchObject({ screen: 'home', backTo: 'start' });
+  });
+
+  it('what is set in the review of a set is kept, and the summary follows', async () => {
+    const { home, app, state, repository } = await atSummary();
+    await home.saveVisit();
+    await home.reviewSet(0);
+    const { found, sessionId } = state().sets[0]!;
+    const { repetitions, timesMs } = app.recording()!.measurement;
+    const { loadedFrom, loadedTo } = repetitions[0]!;
+    const atMs = (timesMs[loadedFrom]! + timesMs[loadedTo]!) / 2;
+    app.correct({ kind: 'exclude', atMs, reason: 'A trial.' });
+    await vi.waitFor(() => expect(app.store.getState().keeping).toEqual({ state: 'kept' }));
+    const kept = (await repository.sessions.find(sessionId!))!;
+    expect(kept.session.corrections).toMatchObject([{ change: { kind: 'exclude', reason: 'A trial.' } }]);
+    expect(state().sets[0]!.found).toBe(found! - 1);
+    await home.reviewSet(0);
+    expect(app.recording()!.excluded[0]).toBe('A trial.');
   });
 
   it('a visit that can’t be saved is told of and tried again', async () => {
