@@ -1,0 +1,141 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Browser, type Page } from '@playwright/test';
+import { launchFilmed } from '../support/browser/filmedBrowser';
+
+/** Long enough for one time through the clip of two repetitions, ms; other programs may take the processor meanwhile. */
+const onceMs = 25_000;
+
+let browser: Browser;
+let mirror: Page;
+test.beforeEach(async ({ page, baseURL }) => {
+  browser = await launchFilmed(page, 'short.mp4');
+  const context = await browser.newContext({
+    ...{ baseURL: baseURL!, permissions: ['camera'], serviceWorkers: 'block', bypassCSP: true },
+    viewport: { width: 1440, height: 900 },
+  });
+  mirror = await context.newPage();
+  await mirror.addInitScript(() => {
+    const page = window as unknown as { tones: number };
+    page.tones = 0;
+    const { start } = OscillatorNode.prototype;
+    OscillatorNode.prototype.start = function (this: OscillatorNode, whenS?: number) {
+      page.tones++;
+      start.call(this, whenS);
+    };
+  });
+});
+test.afterEach(() => browser.close());
+
+const tones = () => mirror.evaluate(() => (window as unknown as { tones: number }).tones);
+const words = () => mirror.locator('.knee-bar-words');
+
+/** The example's review with a narrow lane, so that the clip's knee leaves it, and from there the mirror. */
+async function openMirror() {
+  await mirror.goto('./');
+  // In a browser that was just started the letters come late, and move what is pressed.
+  await mirror.evaluate(() => document.fonts.ready.then(() => undefined));
+  await mirror.getByRole('button', { name: 'Open the example' }).click();
+  const inward = mirror.getByRole('textbox', { name: 'Inward, degrees' });
+  await inward.fill('2');
+  await inward.press('Enter');
+  await mirror.getByRole('tab', { name: 'Cues' }).click();
+  await mirror.getByRole('button', { name: 'Live mirror' }).click();
+  await expect(mirror.getByText('The lane is 2° inward and 10° outward.')).toBeVisible();
+  await mirror.getByRole('button', { name: 'Open the camera' }).click();
+  await expect
+    .poll(
+      () => mirror.getByLabel('What the camera sees').evaluate((one: HTMLVideoElement) => one.videoWidth),
+      {
+        timeout: onceMs,
+      },
+    )
+    .toBe(540);
+}
+
+/** Height over width of the longest upright run of white pixels that is drawn over the picture; 0 where there is none. */
+function plumbLine(): Promise<number> {
+  return mirror.locator('.practice-placed canvas').evaluate((canvas: HTMLCanvasElement) => {
+    const { width, height } = canvas;
+    const { data } = canvas.getContext('2d')!.getImageData(0, 0, width, height);
+    const isWhite = (x: number, y: number) => {
+      const [red, green, blue, alpha] = data.slice(4 * (y * width + x), 4 * (y * width + x) + 4);
+      return Math.min(red!, green!, blue!, alpha!) > 240;
+    };
+    let longest = 0;
+    for (let x = 0; x < width; x++) {
+      let run = 0;
+      for (let y = 0; y < height; y++) {
+        run = isWhite(x, y) ? run + 1 : 0;
+        longest = Math.max(longest, run);
+      }
+    }
+    return longest / height;
+  });
+}
+
+test('the mirror shows the leg with a plumb line and the knee in its lane, and rings only where it is asked to', async () => {
+  await openMirror();
+  await expect(words()).toHaveText('In the lane', { timeout: onceMs });
+  // From foot to hip a person takes up a good third of this picture's height.
+  await expect.poll(plumbLine, { timeout: onceMs }).toBeGreaterThan(0.25);
+  const widthOf = async (selector: string) => (await mirror.locator(selector).boundingBox())!.width;
+  // The bar shows 35 degrees to either side.
+  expect((await widthOf('.knee-bar-lane')) / (await widthOf('.knee-bar-track'))).toBeCloseTo(
+    (2 + 10) / 70,
+    2,
+  );
+  const places = new Set<string>();
+  await expect
+    .poll(
+      async () => {
+        const dot = mirror.locator('.knee-bar-dot');
+        if ((await dot.count()) > 0) places.add((await dot.getAttribute('style'))!);
+        return places.size;
+      },
+      { timeout: onceMs },
+    )
+    .toBeGreaterThan(5);
+  await expect(words()).toHaveText('The knee is inward of its lane', { timeout: onceMs });
+  expect(await tones()).toBe(0);
+
+  await mirror.getByRole('button', { name: 'Tone when the knee leaves its lane' }).click();
+  await expect.poll(tones, { timeout: onceMs }).toBeGreaterThan(0);
+  await mirror.getByRole('button', { name: 'Tone is on' }).click();
+  const rung = await tones();
+  await expect(words()).toHaveText('In the lane', { timeout: onceMs });
+  await expect(words()).toHaveText('The knee is inward of its lane', { timeout: onceMs });
+  expect(await tones()).toBe(rung);
+  const { violations } = await new AxeBuilder({ page: mirror }).analyze();
+  expect(violations.filter(({ impact }) => impact === 'serious' || impact === 'critical')).toEqual([]);
+});
+
+test('nothing that the mirror saw is stored', async () => {
+  await openMirror();
+  await expect(words()).toHaveText('In the lane', { timeout: onceMs });
+  await mirror.getByRole('button', { name: 'Close the mirror' }).click();
+  await expect(mirror.getByRole('grid', { name: 'Repetitions' })).toBeVisible();
+  const stored = await mirror.evaluate(async () => {
+    const found: string[] = [];
+    const folders = [await navigator.storage.getDirectory()];
+    for (let folder = folders.pop(); folder !== undefined; folder = folders.pop()) {
+      for await (const entry of folder.values()) {
+        if (entry.kind === 'directory') folders.push(entry as FileSystemDirectoryHandle);
+        else found.push(`file ${entry.name}`);
+      }
+    }
+    for (const { name } of await indexedDB.databases()) {
+      const database = await new Promise<IDBDatabase>((resolve) => {
+        const request = indexedDB.open(name!);
+        request.onsuccess = () => resolve(request.result);
+      });
+      for (const table of database.objectStoreNames) {
+        const request = database.transaction(table).objectStore(table).count();
+        const count = await new Promise((resolve) => (request.onsuccess = () => resolve(request.result)));
+        if (count !== 0) found.push(`${table}: ${String(count)}`);
+      }
+      database.close();
+    }
+    return [...found, ...Object.keys(localStorage), ...(await caches.keys())];
+  });
+  expect(stored).toEqual([]);
+});

@@ -1,0 +1,187 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Page } from '@playwright/test';
+import { keepVisits } from '../support/browser/keepVisits';
+import { practice, practiceSets, repetitionsEach, turningMs } from '../support/browser/practice';
+
+/** From the press to the last of twelve recordings read; other programs may take the processor meanwhile, ms. */
+const listedWithinMs = 6000;
+
+// One practice for all: it is made once, and each test goes on where the one before left it.
+test.describe.configure({ mode: 'serial' });
+
+let page: Page;
+test.beforeAll(async ({ browser, baseURL }) => {
+  const context = await browser.newContext({
+    ...{ baseURL: baseURL!, timezoneId: 'UTC', viewport: { width: 1440, height: 900 } },
+    ...{ serviceWorkers: 'block', bypassCSP: true },
+  });
+  page = await context.newPage();
+  for (const sets of practiceSets()) await keepVisits(page, sets);
+  await page.goto('./');
+});
+test.afterAll(() => page.context().close());
+
+const visits = () => page.getByRole('listbox', { name: 'Kept sessions by patient' }).getByRole('option');
+const sets = () => page.getByRole('grid', { name: 'Sets' }).getByRole('row');
+const rows = () =>
+  page
+    .getByRole('grid', { name: 'Repetitions' })
+    .getByRole('row')
+    .filter({ has: page.getByRole('gridcell') });
+const numbers = async () => (await rows().getByRole('gridcell').evaluateAll(firstCells)).map(Number);
+const limits = () => page.getByRole('region', { name: 'Limits of the lane' });
+const glance = () => page.getByRole('region', { name: 'The set at a glance' });
+
+/** The first cell of each row. */
+function firstCells(cells: Element[]): string[] {
+  return cells.filter((cell) => cell.previousElementSibling === null).map((cell) => cell.textContent ?? '');
+}
+
+async function expectNoSeriousFault() {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  const serious = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
+  expect(serious.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160)}`)).toEqual([]);
+}
+
+async function openSet(day: string, side = 'right') {
+  await visits().filter({ hasText: day }).first().click();
+  await sets().filter({ hasText: side }).click();
+  await expect(rows()).toHaveCount(repetitionsEach);
+}
+
+async function backToList() {
+  await page.getByRole('button', { name: 'Back to kept sessions' }).click();
+  await expect(visits().first()).toBeVisible();
+}
+
+test('twelve sessions of 75 repetitions are listed within seconds, and those that need a look say why', async () => {
+  const fromMs = Date.now();
+  await page.getByRole('button', { name: 'Kept sessions' }).click();
+  await expect(visits()).toHaveCount(practice.length);
+  // The last one read is the oldest.
+  await expect(visits().filter({ hasText: '13 Mar 2026' })).toContainText('nothing stands out');
+  const listedMs = Date.now() - fromMs;
+  process.stdout.write(`    twelve sessions listed in ${listedMs} ms\n`);
+  expect(listedMs).toBeLessThan(listedWithinMs);
+  for (const { exercises, flags } of practice) {
+    const [, month, day] = `-${exercises[0]!.day}`.split('-');
+    const name = `${Number(day)} ${month === '04' ? 'Apr' : 'Mar'} 2026`;
+    const visit = visits().filter({ hasText: name });
+    if (flags.length === 0) await expect(visit).toContainText('nothing stands out');
+    else await expect(visit).not.toContainText('nothing stands out');
+    for (const flag of flags) await expect(visit).toContainText(flag);
+  }
+  await expectNoSeriousFault();
+});
+
+test('the table of 75 goes by keyboard, is sorted and is filtered', async () => {
+  await openSet('20 Apr 2026');
+  await expect(page.getByLabel('The measured video')).toBeVisible();
+  await expect(glance()).toContainText(`${repetitionsEach} of ${repetitionsEach}`);
+  await expect(glance()).toContainText('The left leg');
+  await rows().first().focus();
+  for (let press = 0; press < 12; press++) await page.keyboard.press('ArrowDown');
+  await expect(page.getByRole('region', { name: 'Repetition 13' })).toBeVisible();
+  await expect(rows().nth(12)).toBeInViewport();
+  await page.keyboard.press('ArrowUp');
+  await expect(rows().nth(11)).toHaveAttribute('aria-selected', 'true');
+  await page.keyboard.press('End');
+  await expect(page.getByRole('region', { name: `Repetition ${repetitionsEach}` })).toBeVisible();
+
+  const peaks = page.getByRole('columnheader', { name: 'Peak angle' });
+  await peaks.click();
+  await peaks.click();
+  // Every fifth of all is bad: these stand first now.
+  await expect.poll(async () => (await numbers()).slice(0, 15).every((one) => one % 5 === 1)).toBe(true);
+  await page.getByRole('columnheader', { name: '#' }).click();
+  await expect.poll(async () => (await numbers())[0]).toBe(1);
+  await page.getByRole('button', { name: /^All/ }).first().click();
+  await page.getByRole('option', { name: 'Out of line', exact: true }).click();
+  await expect(rows()).toHaveCount(15);
+  await rows().first().focus();
+  await page.keyboard.press('ArrowDown');
+  await expect(page.getByRole('region', { name: 'Repetition 6' })).toBeVisible();
+  await page.getByRole('button', { name: /^Out of line/ }).click();
+  await page.getByRole('option', { name: 'All', exact: true }).click();
+  await expect(rows()).toHaveCount(repetitionsEach);
+  await expectNoSeriousFault();
+});
+
+test('a limit that is moved judges all 75 again, says how many verdicts changed, and is taken back', async () => {
+  const inward = limits().getByRole('textbox', { name: 'Inward, degrees' });
+  const outOfLine = () => rows().filter({ hasText: 'out of line' });
+  await expect(outOfLine()).toHaveCount(15);
+  await inward.fill('30');
+  await inward.press('Enter');
+  await expect(limits().getByRole('status')).toHaveText(
+    `15 of ${repetitionsEach} repetitions changed verdict.`,
+  );
+  await expect(outOfLine()).toHaveCount(0);
+  await expect(limits()).toContainText('Set by hand: Not signed');
+  await page.getByRole('button', { name: 'Undo the last change' }).click();
+  await expect(inward).toHaveValue('10°');
+  await expect(outOfLine()).toHaveCount(15);
+  await expect(limits()).toContainText('The default.');
+});
+
+test('a correction changes the table, survives a reload, and is taken back', async () => {
+  await rows().nth(5).click();
+  await page.getByRole('button', { name: 'Correct', exact: true }).click();
+  await page.getByRole('menuitem', { name: /^Exclude/ }).click();
+  await expect(page.getByRole('textbox', { name: 'Reason' })).toBeFocused();
+  await page.keyboard.type('Held on to the table.');
+  await page.keyboard.press('Control+Enter');
+  await expect(rows().nth(5)).toContainText('excluded: Held on to the table.');
+  await expect(glance()).toContainText(`${repetitionsEach - 1} of ${repetitionsEach}`);
+  await expect(page.getByText('Kept on this device')).toBeVisible();
+  await page.reload();
+  await page.getByRole('button', { name: 'Kept sessions' }).click();
+  await expect(sets().filter({ hasText: 'right' })).toContainText('Corrected by hand');
+  await openSet('20 Apr 2026');
+  await expect(rows().nth(5)).toContainText('excluded: Held on to the table.');
+  await page.keyboard.press('Control+z');
+  await expect(rows().nth(5)).not.toContainText('excluded');
+  await expect(glance()).toContainText(`${repetitionsEach} of ${repetitionsEach}`);
+  await expect(page.getByText('Kept on this device')).toBeVisible();
+  await page.reload();
+  await page.getByRole('button', { name: 'Kept sessions' }).click();
+  await openSet('20 Apr 2026');
+  await expect(rows().nth(5)).not.toContainText('excluded');
+});
+
+test('left stands beside right, and last month beside today, in step', async () => {
+  await rows().first().click();
+  await page.getByRole('tab', { name: 'Cues' }).click();
+  await page.getByRole('button', { name: 'Compare two' }).click();
+  const dialog = page.getByRole('dialog', { name: 'Two repetitions in step' });
+  const recording = dialog.getByRole('combobox', { name: 'Right: recording' });
+  const repetition = (name: string) => dialog.getByRole('combobox', { name: `${name}: repetition` });
+  const videos = dialog.getByLabel('The measured video');
+  const timesS = () =>
+    videos.evaluateAll((all) => all.map((video) => (video as HTMLVideoElement).currentTime));
+  const [today, left] = practice[0]!.exercises;
+  const lastMonth = practice[2]!.exercises[0];
+  /** Both pictures show the turning point of the second repetition, each at its own time. */
+  const expectInStep = async (other: typeof today) => {
+    await repetition('Left').selectOption('Repetition 2');
+    await repetition('Right').selectOption('Repetition 2');
+    await dialog.getByRole('slider').fill('50');
+    const expectedS = [today, other].map((one) => turningMs(one!, 1) / 1000);
+    await expect
+      .poll(async () => (await timesS()).map((one, at) => Math.abs(one - expectedS[at]!) < 0.3))
+      .toEqual([true, true]);
+  };
+  const offered = await recording.getByRole('option').allInnerTexts();
+  expect(offered.filter((title) => title.includes('left leg'))).toEqual(['2026-04-20, left leg, set 1']);
+  expect(offered).toContain('2026-03-20, right leg, set 1');
+
+  await recording.selectOption('2026-04-20, left leg, set 1');
+  await expect(videos).toHaveCount(2);
+  await expectInStep(left);
+  await expectNoSeriousFault();
+  await recording.selectOption('2026-03-20, right leg, set 1');
+  await expectInStep(lastMonth);
+  await page.keyboard.press('Escape');
+  await expect(dialog).toBeHidden();
+  await backToList();
+});
