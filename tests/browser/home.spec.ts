@@ -7,6 +7,7 @@ import { browserSwitches, findBrowser } from '../../src/commands/tools/findBrows
 import { serveBuild } from '../../src/commands/tools/serveBuild';
 import { parseSession } from '../../src/session/parseSession';
 import { seatedFirst } from '../support/browser/seatedFirst';
+import { writePlan } from '../support/browser/writePlan';
 import { smallItem, smallPlan } from '../support/smallPlan';
 
 /**
@@ -58,27 +59,6 @@ async function openPlanFile(page: Page): Promise<void> {
     mimeType: 'application/json',
     buffer: Buffer.from(JSON.stringify(plan)),
   });
-}
-
-/** The therapist writes the plan, for sessions that come back sealed; the link that the patient gets. */
-async function writePlan(page: Page): Promise<string> {
-  await page.goto('./');
-  await press(page, 'Write a plan');
-  await page.getByLabel('Patient’s pseudonym').fill('Grey Otter 3');
-  await page.getByText('The patient can send sessions back').click();
-  await press(page, 'Add a task');
-  await page.getByRole('option', { name: 'Split-stance sit-to-stand' }).click();
-  for (const [label, value] of [
-    ['Sets', '1'],
-    ['Repetitions a set', '2'],
-  ] as const) {
-    await page.getByLabel(label, { exact: true }).fill(value);
-    await page.getByLabel(label, { exact: true }).press('Tab');
-  }
-  await press(page, 'Link and code');
-  const link = await page.getByLabel('Link', { exact: true }).inputValue();
-  await press(page, 'Close');
-  return link;
 }
 
 /** From the plan to the page that asks for the camera. */
@@ -137,7 +117,7 @@ const peaks = (page: Page) =>
 
 /** A patient's and a therapist's device, from the plan to the session that came back. */
 async function goAllTheWay(clinic: Page, page: Page): Promise<void> {
-  const link = await writePlan(clinic);
+  const link = await writePlan(clinic, 2);
   await toWorking(page, async (patient) => void (await patient.goto(link)));
   await expect(counted(page, 1)).toBeVisible({ timeout: longMs });
   await expect(counted(page, 2)).toBeVisible({ timeout: longMs });

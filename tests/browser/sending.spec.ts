@@ -3,6 +3,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { keypointNames } from '../../src/keypoints/keypointNames';
 import { parseSession } from '../../src/session/parseSession';
+import { writePlan } from '../support/browser/writePlan';
 import { fixture } from '../support/browser/headlessPage';
 
 /** The network is slow on a machine that does other things as well. */
@@ -24,25 +25,6 @@ const pictureMs = 1000 / example.video.frameRateHz;
 
 const press = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).click();
 const part = (page: Page, name: string) => page.getByRole('radio', { name: new RegExp(`^${name}`) });
-
-/** The therapist's plan for sessions that come back sealed; the link that the patient gets. */
-async function writePlan(page: Page): Promise<string> {
-  await page.goto('./');
-  await press(page, 'Write a plan');
-  await page.getByLabel('Patient’s pseudonym').fill('Grey Otter 3');
-  await page.getByText('The patient can send sessions back').click();
-  await press(page, 'Add a task');
-  await page.getByRole('option', { name: 'Split-stance sit-to-stand' }).click();
-  for (const [label, value] of [
-    ['Sets', '1'],
-    ['Repetitions a set', '6'],
-  ] as const) {
-    await page.getByLabel(label, { exact: true }).fill(value);
-    await page.getByLabel(label, { exact: true }).press('Tab');
-  }
-  await press(page, 'Link and code');
-  return page.getByLabel('Link', { exact: true }).inputValue();
-}
 
 /** A patient whose camera can't be used opens the example as a video of their own, and comes to the summary. */
 async function toSummary(browser: Browser, link: string, path: string): Promise<Page> {
@@ -197,7 +179,7 @@ test('the patient sends the video without the head, or only the repetitions out 
   browser,
 }) => {
   test.setTimeout(600_000);
-  const patient = await toSummary(browser, await writePlan(clinic), fixture('example.mp4'));
+  const patient = await toSummary(browser, await writePlan(clinic, 6), fixture('example.mp4'));
   let downloads = 0;
   patient.on('download', () => downloads++);
 

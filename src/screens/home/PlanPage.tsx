@@ -3,9 +3,9 @@ import { Button } from 'react-aria-components';
 import { useHome, useHomeState } from '../../app/home/HomeContext';
 import { HowTo } from '../../components/HowTo';
 import { Message } from '../../components/Message';
+import { KitList } from '../../components/KitList';
 import { PlanItems } from '../../components/PlanItems';
 import { cautionsOf } from '../../plan/cautions';
-import { kitList } from '../../plan/kitList';
 import type { PlanDocument, PlanItem } from '../../plan/planDocument';
 import { redFlags } from '../../protocol/redFlags';
 import { HomePage } from './HomePage';
@@ -76,14 +76,7 @@ function Kit({ items, plan }: { items: readonly PlanItem[]; plan: PlanDocument |
   return (
     <section className="card home-section">
       <h2>Have this ready</h2>
-      <dl className="plan-kit">
-        {kitList(items, plan?.footwear ?? 'either').map(({ name, sentence }) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd>{sentence}</dd>
-          </div>
-        ))}
-      </dl>
+      <KitList items={items} footwear={plan?.footwear ?? 'either'} />
     </section>
   );
 }

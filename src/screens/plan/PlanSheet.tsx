@@ -1,8 +1,8 @@
 import { usePlanWritingState } from '../../app/planWriting/PlanWritingContext';
 import { HowTo } from '../../components/HowTo';
+import { KitList } from '../../components/KitList';
 import { PlanItems } from '../../components/PlanItems';
 import { cautionsOf } from '../../plan/cautions';
-import { kitList } from '../../plan/kitList';
 import type { PlanDraft } from '../../plan/planDraft';
 import { redFlags } from '../../protocol/redFlags';
 import { findSetup } from '../../protocol/taskSetups';
@@ -68,14 +68,7 @@ function Ready({ draft: { items, footwear } }: { draft: PlanDraft }) {
     <>
       <section>
         <h3>Have this ready</h3>
-        <dl className="plan-kit">
-          {kitList(items, footwear).map(({ name, sentence }) => (
-            <div key={name}>
-              <dt>{name}</dt>
-              <dd>{sentence}</dd>
-            </div>
-          ))}
-        </dl>
+        <KitList items={items} footwear={footwear} />
       </section>
       {places.size > 0 && (
         <section>
