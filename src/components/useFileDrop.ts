@@ -1,13 +1,13 @@
 import { useEffect, useEffectEvent, useState } from 'react';
 
 /**
- * Takes a file that is dropped anywhere on the page.
+ * Takes files that are dropped anywhere on the page.
  *
  * @returns whether something is being dragged over the page just now
  */
-export function useFileDrop(onFile: (file: File) => void): boolean {
+export function useFileDrop(onFiles: (first: File, all: readonly File[]) => void): boolean {
   const [isOver, setIsOver] = useState(false);
-  const take = useEffectEvent(onFile);
+  const take = useEffectEvent(onFiles);
   useEffect(() => {
     const onOver = (event: DragEvent) => {
       event.preventDefault(); // Without this the browser would open the file in place of the page.
@@ -19,8 +19,9 @@ export function useFileDrop(onFile: (file: File) => void): boolean {
     const onDrop = (event: DragEvent) => {
       event.preventDefault();
       setIsOver(false);
-      const file = event.dataTransfer?.files[0];
-      if (file !== undefined) take(file);
+      const files = [...(event.dataTransfer?.files ?? [])];
+      const [first] = files;
+      if (first !== undefined) take(first, files);
     };
     window.addEventListener('dragover', onOver);
     window.addEventListener('dragleave', onLeave);

@@ -55,6 +55,15 @@ export function createRepository({
   const removeVideos = async (ids: readonly string[]) => {
     for (const name of ids.flatMap(videoNamesOf)) await videos.remove(name);
   };
+  /** Videos from before a moment that nothing needs any more. */
+  const oldVideos = async (before: string) => {
+    const sizes = new Map((await videos.list()).map(({ name, bytes }) => [name, bytes]));
+    return (await listKept(records, 'facts', readFacts)).found.flatMap((facts) => {
+      const { createdAt, video, fromVideo } = facts;
+      if (video === null || fromVideo === 'waiting' || createdAt >= before) return [];
+      return [{ facts, video, bytes: sizes.get(video) ?? 0 }];
+    });
+  };
 
   return {
     lasting,
@@ -163,17 +172,15 @@ export function createRepository({
       return { usedBytes: usage, freeBytes: Math.max(0, quota - usage) };
     },
     async freeVideos(before) {
-      const sizes = new Map((await videos.list()).map(({ name, bytes }) => [name, bytes]));
       let freed = 0;
-      for (const facts of (await listKept(records, 'facts', readFacts)).found) {
-        const { id, createdAt, video, fromVideo } = facts;
-        if (video === null || fromVideo === 'waiting' || createdAt >= before) continue;
-        await records.apply([{ replace: 'facts', key: id, value: { ...facts, video: null } }]);
+      for (const { facts, video, bytes } of await oldVideos(before)) {
+        await records.apply([{ replace: 'facts', key: facts.id, value: { ...facts, video: null } }]);
         await videos.remove(video);
-        freed += sizes.get(video) ?? 0;
+        freed += bytes;
       }
       return freed;
     },
+    freeableBytes: async (before) => (await oldVideos(before)).reduce((sum, { bytes }) => sum + bytes, 0),
     async eraseAll() {
       const held = await marks.held();
       if ([...held].some((name) => name.startsWith(setMark))) throw storageProblem('other-tab');

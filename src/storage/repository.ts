@@ -142,6 +142,8 @@ export interface Repository {
    * @returns  how much room that makes, bytes
    */
   freeVideos(before: string): Promise<number>;
+  /** How much room that would make, bytes. */
+  freeableBytes(before: string): Promise<number>;
   /**
    * Deletes everything that is kept: visits, sessions, videos, plans, interrupted sets, notes, and the lock.
    *

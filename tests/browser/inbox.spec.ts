@@ -243,3 +243,37 @@ test('a backup of everything brings another device to where the first one was', 
     .toBe(540);
   await context.close();
 });
+
+test('storage says what old videos come to, and deletes them while results stay', async ({ page }) => {
+  await keepVisits(page, demoVisits());
+  await openInbox(page);
+  await page.getByRole('button', { name: 'Storage' }).click();
+  const deleting = page.getByRole('button', { name: /^Delete old videos, \d/ });
+  await expect(deleting).toBeEnabled(); // The sets are of April 2026.
+  await page.getByLabel('Old from, weeks').fill('520');
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('button', { name: 'No videos older than 520 weeks' })).toBeDisabled();
+  await page.getByLabel('Old from, weeks').fill('1');
+  await page.keyboard.press('Tab');
+  await deleting.click();
+  await expect(page.getByText(/Videos of \d.* were deleted/)).toBeVisible();
+  await page.getByRole('button', { name: 'Close' }).click();
+  await expect(sets(page)).toHaveCount(3);
+  expect(await countKept(page)).toEqual({ visits: 3, sessions: 5, videos: 0 });
+});
+
+test('files that are dropped on the kept sessions are opened one after another, each with what became of it', async ({
+  page,
+}) => {
+  await openInbox(page);
+  await page.evaluate(() => {
+    const data = new DataTransfer();
+    for (const name of ['one.age', 'two.age']) data.items.add(new File(['no seal'], name));
+    window.dispatchEvent(new DragEvent('dragover', { dataTransfer: data, cancelable: true }));
+    window.dispatchEvent(new DragEvent('drop', { dataTransfer: data, cancelable: true }));
+  });
+  const log = page.getByRole('log').getByRole('listitem');
+  await expect(log).toHaveCount(2);
+  for (const [index, name] of ['one.age', 'two.age'].entries())
+    await expect(log.nth(index)).toContainText(`${name}: refused. No key is on this device.`);
+});

@@ -50,7 +50,8 @@ export interface Inbox {
   removePatient(patient: string): Promise<void>;
   undoRemove(id: string): void;
   dismissProblem(): void;
-  lookAtSpace(): Promise<void>;
+  /** @param weeks  how old a video is that counts as old */
+  lookAtSpace(weeks: number): Promise<void>;
   /** Deletes the videos of sessions older than so many weeks; what was measured stays. */
   freeVideos(weeks: number): Promise<void>;
   /** Deletes everything that this program keeps on this device. */
@@ -68,6 +69,7 @@ export function createInbox(adapters: InboxAdapters): Inbox {
   const known = new Map<string, { readAs: string; reading: SetReading }>();
   let isShown = false;
   let turn = 0;
+  let spaceTurn = 0;
   let stopLooking: () => void = () => undefined;
 
   const repository = async () => (await openRepository()).repository;
@@ -145,27 +147,32 @@ export function createInbox(adapters: InboxAdapters): Inbox {
       set({ problem: explainProblem(error, doing) });
     }
   };
-  const lookAtSpace = () => told('be read', async (kept) => set({ space: await kept.space() }));
+  const weeksAgo = (weeks: number) => new Date(nowMs() - weeks * 7 * 86_400_000).toISOString();
+  const lookAtSpace = (weeks: number) =>
+    told('be read', async (kept) => {
+      // What an answer that comes late says of other weeks is overwritten by the one that was asked for last.
+      const asked = ++spaceTurn;
+      const [space, freeableBytes] = [await kept.space(), await kept.freeableBytes(weeksAgo(weeks))];
+      if (asked === spaceTurn) set({ space, freeableBytes });
+    });
 
   return {
     store,
     lookAtSpace,
     freeVideos: (weeks) =>
       told('be deleted', async (kept) => {
-        const before = new Date(nowMs() - weeks * 7 * 86_400_000).toISOString();
-        set({ freedBytes: await kept.freeVideos(before) });
+        set({ freedBytes: await kept.freeVideos(weeksAgo(weeks)) });
         known.clear();
         await look();
-        await lookAtSpace();
+        await lookAtSpace(weeks);
       }),
     eraseAll: () =>
       told('be deleted', async (kept) => {
         await kept.eraseAll();
         adapters.forgetRest();
         known.clear();
-        set({ selected: null, freedBytes: null });
+        set({ selected: null, space: null, freeableBytes: null, freedBytes: null });
         await look();
-        await lookAtSpace();
       }),
     enter() {
       isShown = true;

@@ -41,6 +41,8 @@ export interface InboxState {
   removals: readonly Removal[];
   /** What is used and free on this device, bytes; null until it was looked at, and where the browser does not tell. */
   space: { usedBytes: number; freeBytes: number } | null;
+  /** How much the videos come to that would be deleted as old; null until it was looked at. */
+  freeableBytes: number | null;
   /** How much the videos came to that were deleted last; null before. */
   freedBytes: number | null;
   problem: Problem | null;
@@ -54,6 +56,7 @@ export const initialInboxState: InboxState = {
   opening: null,
   removals: [],
   space: null,
+  freeableBytes: null,
   freedBytes: null,
   problem: null,
 };

@@ -1,11 +1,13 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useInbox, useInboxState } from '../../app/inbox/InboxContext';
+import { NumberBox } from '../../components/NumberBox';
 import { HeadDialog } from './HeadDialog';
 import { megabytes } from '../../words/megabytes';
 
-/** Results stay when videos of this age go, weeks. */
-const oldWeeks = 8;
+/** Age from which a video counts as old, weeks. */
+const usualWeeks = 8;
+const weeksRange = { min: 1, max: 520 };
 
 /** What this device keeps, and how it is freed or deleted. */
 export function DeviceButton() {
@@ -21,7 +23,12 @@ function Contents() {
   const space = useInboxState((state) => state.space);
   const freedBytes = useInboxState((state) => state.freedBytes);
   const [isSure, setSure] = useState(false);
-  useEffect(() => void inbox.lookAtSpace(), [inbox]);
+  const freeableBytes = useInboxState((state) => state.freeableBytes);
+  const [weeks, setWeeks] = useState(usualWeeks);
+  const makesSense = weeks >= weeksRange.min && weeks <= weeksRange.max;
+  useEffect(() => {
+    if (makesSense) void inbox.lookAtSpace(weeks);
+  }, [inbox, weeks, makesSense]);
   return (
     <>
       <p className="number" role="status">
@@ -31,11 +38,18 @@ function Contents() {
         {freedBytes !== null && ` Videos of ${megabytes(freedBytes)} were deleted.`}
       </p>
       <p>
-        Videos take nearly all of it. Those older than {oldWeeks} weeks can go; what was measured stays, and
-        can’t be measured again from the video then.
+        Videos take nearly all of it. Old ones can go; what was measured stays, and can’t be measured again
+        from the video then.
       </p>
-      <Button className="button" onPress={() => void inbox.freeVideos(oldWeeks)}>
-        Delete videos older than {oldWeeks} weeks
+      <NumberBox label="Old from, weeks" value={weeks} range={weeksRange} onChange={setWeeks} />
+      <Button
+        className="button"
+        isDisabled={!makesSense || !freeableBytes}
+        onPress={() => void inbox.freeVideos(weeks)}
+      >
+        {freeableBytes
+          ? `Delete old videos, ${megabytes(freeableBytes)}`
+          : `No videos older than ${weeks} weeks`}
       </Button>
       <p>
         Everything: sessions, videos, plans, drafts and keys. Without a backup of the key, what patients still

@@ -1,5 +1,6 @@
 import { Button, FileTrigger } from 'react-aria-components';
 import { useClinic, useClinicState } from '../../app/sending/SendingContext';
+import { useFileDrop } from '../../components/useFileDrop';
 import type { Incoming } from '../../app/sending/createClinic';
 import { patientName, visitTime } from './visitWords';
 
@@ -16,8 +17,9 @@ const stateWords: Record<Incoming['state'], string> = {
 export function SentFiles() {
   const clinic = useClinic();
   const incoming = useClinicState((state) => state.incoming);
+  const isOver = useFileDrop((_, files) => void clinic.openFiles(files));
   return (
-    <section className="inbox-sent" aria-label="Sent sessions">
+    <section className="inbox-sent" aria-label="Sent sessions" data-drop-target={isOver || undefined}>
       <FileTrigger
         allowsMultiple
         acceptedFileTypes={['.age']}
@@ -25,6 +27,7 @@ export function SentFiles() {
       >
         <Button className="button">Open sent sessions</Button>
       </FileTrigger>
+      <span className="soft small inbox-sent-hint">or drop them anywhere on this page</span>
       {incoming.length > 0 && (
         <div className="card inbox-sent-list">
           <ul aria-label="What came in" role="log">

@@ -401,6 +401,8 @@ describe('repository.freeVideos(before), repository.eraseAll()', () => {
   it('deletes old videos and tells how much that frees; what was measured stays', async () => {
     const { repository, session } = await withVideo();
     expect(await repository.freeVideos(session.createdAt)).toBe(0);
+    expect(await repository.freeableBytes(session.createdAt)).toBe(0);
+    expect(await repository.freeableBytes('9999-01-01T00:00:00.000Z')).toBe(5);
     expect(await repository.freeVideos('9999-01-01T00:00:00.000Z')).toBe(5);
     expect(await repository.videos.list()).toEqual([]);
     const kept = (await repository.sessions.find(session.id))!;
