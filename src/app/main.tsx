@@ -74,7 +74,7 @@ const app = createApp({
   later: (call) => setTimeout(call, 0),
 });
 const home = createHome(browserWorld(baseUrl, app, openRepositoryOnce));
-const writing = createPlanWriting(browserPlanWriting(notes));
+const writing = createPlanWriting(browserPlanWriting(notes, openRepositoryOnce));
 const inbox = createInbox(
   browserInbox({
     app,

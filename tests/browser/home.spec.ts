@@ -107,6 +107,7 @@ async function openSent(
   await press(page, 'Kept sessions');
   await page.locator('input[type=file]').setInputFiles(sealed);
   await expect(page.getByRole('log')).toContainText(/Grey Otter 3, .*: kept/);
+  await expect(page.getByRole('region', { name: 'How it felt' })).toContainText('Pain limit3');
   const set = page.getByRole('grid', { name: 'Sets' }).getByRole('row').first();
   await expect(set).toContainText('2 of 2 repetitions');
   await set.click();

@@ -20,6 +20,8 @@ export interface PlanWritingWorld {
   /** Texts that outlast the tab, by name; null where there is none or nothing can be kept. */
   read(name: DraftName): string | null;
   write(name: DraftName, text: string): void;
+  /** Keeps a plan that was handed out: what comes back is looked at by its limits. */
+  keep(plan: PlanDocument): void;
   saveFile(fileName: string, text: string): void;
   newId(): string;
   now(): Date;
@@ -88,6 +90,7 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
     const { plan } = store.getState();
     if (plan === null) return;
     world.write('last-plan', JSON.stringify(plan));
+    world.keep(plan);
     store.setState({ last: plan });
   };
 

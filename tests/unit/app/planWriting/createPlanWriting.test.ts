@@ -1,19 +1,22 @@
 import { describe, expect, it } from 'vitest';
 import { createPlanWriting, type DraftName } from '../../../../src/app/planWriting/createPlanWriting';
+import type { PlanDocument } from '../../../../src/plan/planDocument';
 import { parsePlan } from '../../../../src/plan/parsePlan';
 import { smallHold, smallItem } from '../../../support/smallPlan';
 
 function open(kept = new Map<DraftName, string>()) {
   const saved: { fileName: string; text: string }[] = [];
+  const handedOut: PlanDocument[] = [];
   let ids = 0;
   const writing = createPlanWriting({
     read: (name) => kept.get(name) ?? null,
     write: (name, text) => void kept.set(name, text),
+    keep: (plan) => void handedOut.push(plan),
     saveFile: (fileName, text) => void saved.push({ fileName, text }),
     newId: () => `b7d4b0a5-2c55-4d6c-8a6e-3f1de2c86f${String(10 + ids++)}`,
     now: () => new Date('2026-03-05T07:08:09.010Z'),
   });
-  return { writing, saved, kept, state: () => writing.store.getState() };
+  return { writing, saved, kept, handedOut, state: () => writing.store.getState() };
 }
 
 function filled(kept?: Map<DraftName, string>) {
@@ -106,5 +109,15 @@ describe('createPlanWriting(world)', () => {
     expect(state()).toMatchObject({ draft: { patient: '' }, last: null });
     writing.undo();
     expect(JSON.stringify(state())).not.toContain('Otter');
+  });
+
+  it('keeps each plan that is handed out, a changed one as another', () => {
+    const { writing, handedOut } = filled();
+    writing.save();
+    writing.change({ painLimit: 2 });
+    expect(handedOut.map(({ painLimit }) => painLimit)).toEqual([3]);
+    writing.handedOut();
+    expect(handedOut.map(({ painLimit }) => painLimit)).toEqual([3, 2]);
+    expect(new Set(handedOut.map(({ id }) => id)).size).toBe(2);
   });
 });
