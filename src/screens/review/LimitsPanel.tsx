@@ -1,7 +1,7 @@
 import { Button } from 'react-aria-components';
 import { useApp, useAppState } from '../../app/AppContext';
 import { LimitSlider } from '../../components/LimitSlider';
-import { defaultLimits } from '../../protocol/limits';
+import { defaultLimits, limitSources } from '../../protocol/limits';
 import { sameLimits } from '../../protocol/sameLimits';
 import { limitsOrigin, type LimitsOrigin } from '../../review/limitsOrigin';
 import { Signed } from './CorrectionsPanel';
@@ -56,9 +56,8 @@ export function LimitsPanel() {
         <OriginWords origin={limitsOrigin(movingFrom ?? present, lastSet, planned)} />
       </p>
       <p className="small soft">
-        Default inward {defaultLimits.kneeInwardDeg}°: more is called ‘dynamic valgus’ in a study of the
-        lateral step-down (54 people). Outward {defaultLimits.kneeOutwardDeg}°: common practice, no published
-        source.
+        Default inward {defaultLimits.kneeInwardDeg}°: {limitSources.kneeInwardDeg}. Outward{' '}
+        {defaultLimits.kneeOutwardDeg}°: {limitSources.kneeOutwardDeg}.
       </p>
     </section>
   );
