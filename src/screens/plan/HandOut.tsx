@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { Button, Dialog, DialogTrigger, Modal, ModalOverlay } from 'react-aria-components';
 import { usePlanWriting, usePlanWritingState } from '../../app/planWriting/PlanWritingContext';
 import { Message } from '../../components/Message';
@@ -50,8 +50,9 @@ function LinkAndCode({ plan, onClose }: { plan: PlanDocument; onClose: () => voi
   const writing = usePlanWriting();
   const [copied, setCopied] = useState<'no' | 'yes' | 'refused'>('no');
   const link = `${location.origin}${location.pathname}#${planToFragment(plan)}`;
+  // The code can be scanned as soon as it is shown.
+  useEffect(() => writing.handedOut(), [writing]);
   const copy = async () => {
-    writing.handedOut();
     try {
       await navigator.clipboard.writeText(link);
       setCopied('yes');
