@@ -69,7 +69,8 @@ test('a plan is written by keyboard, says what makes no sense, is undone, kept o
 
 test('the link shows what the plan asks before anything is kept, and leaves the address', async ({
   page,
-  context,
+  browser,
+  baseURL,
 }) => {
   await openPlanScreen(page);
   await page.getByLabel('Patient’s pseudonym').fill('Grey Otter 3');
@@ -79,6 +80,8 @@ test('the link shows what the plan asks before anything is kept, and leaves the 
   expect(await serious(page)).toEqual([]);
   const link = await page.getByLabel('Link', { exact: true }).inputValue();
 
+  // Another device: on the therapist's own one the plan is kept as soon as it is handed out.
+  const context = await browser.newContext({ baseURL: baseURL! });
   const requests: string[] = [];
   context.on('request', (request) => requests.push(request.url()));
   const patient = await context.newPage();
@@ -94,6 +97,7 @@ test('the link shows what the plan asks before anything is kept, and leaves the 
 
   await patient.goto(`${link.slice(0, -3)}AAA`);
   await expect(patient.getByRole('alert')).toContainText('not whole');
+  await context.close();
 });
 
 test('the code that is shown, and the file that is saved, open as the same plan on another device', async ({
