@@ -5,10 +5,11 @@ import { readVisit } from '../session/readVisit';
 import { createSets, savingVisit, setMark } from './createSets';
 import { createTrackingRows } from './createTrackingRows';
 import { planRecordSchema, sessionFactsSchema, type PlanRecord, type SessionFacts } from './keptSchemas';
+import { eraseKept } from './eraseKept';
 import type { DeviceLock } from './lock/createDeviceLock';
 import { createMarks, type Marks } from './marks';
 import { findKept, listKept, readKept } from './readKept';
-import { tableNames, type Records } from './records';
+import type { Records } from './records';
 import type { Repository } from './repository';
 import {
   lastLimits,
@@ -184,8 +185,7 @@ export function createRepository({
     async eraseAll() {
       const held = await marks.held();
       if ([...held].some((name) => name.startsWith(setMark))) throw storageProblem('other-tab');
-      await records.apply(tableNames.map((table) => ({ remove: table, key: '', andBelow: true })));
-      for (const { name } of await videos.list()) await videos.remove(name);
+      await eraseKept(records, videos);
     },
     askToPersist: async () => (await storage?.persist().catch(() => false)) ?? false,
     close: () => records.close(),

@@ -1,7 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { OpenedRepository } from '../../storage/openRepository';
 import { explainProblem } from '../explainProblem';
-import { sealByPassphrase, shortPassphrase, unsealByPassphrase } from '../sending/seal';
+import { sealByPassphrase, passphraseFault, unsealByPassphrase } from '../sending/seal';
 import { packBackup, type BackupContents } from './packBackup';
 import { readBackup, type ReadableBackup } from './readBackup';
 import { checkBackup, restoreBackup, type BackupReport } from './restoreBackup';
@@ -70,9 +70,7 @@ export function createBackup(world: BackupWorld): Backup {
   return {
     store,
     async save(passphrase, repeated) {
-      const fault =
-        shortPassphrase(passphrase) ??
-        (passphrase === repeated ? null : 'The two are not the same. Type the passphrase twice alike.');
+      const fault = passphraseFault(passphrase, repeated);
       if (fault !== null) {
         store.setState({ sentence: fault });
         return;

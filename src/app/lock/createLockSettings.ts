@@ -3,7 +3,7 @@ import type { OpenedRepository } from '../../storage/openRepository';
 import type { DeviceLock } from '../../storage/lock/createDeviceLock';
 import { storageProblem } from '../../storage/storageProblem';
 import { explainProblem } from '../explainProblem';
-import { shortPassphrase } from '../sending/seal';
+import { passphraseFault } from '../sending/seal';
 
 export interface LockSettingsState {
   /** Null until it was looked at, and where nothing can be locked. */
@@ -48,7 +48,7 @@ export function createLockSettings(world: {
     look: () => attempt(() => Promise.resolve(null)),
     turnOn: (passphrase, repeated) =>
       attempt(async (lock) => {
-        const fault = faultOf(passphrase, repeated);
+        const fault = passphraseFault(passphrase, repeated);
         if (fault !== null) return fault;
         await lock.turnOn(passphrase);
         world.reload();
@@ -62,17 +62,11 @@ export function createLockSettings(world: {
       }),
     change: (passphrase, next, repeated) =>
       attempt(async (lock) => {
-        const fault = faultOf(next, repeated);
+        const fault = passphraseFault(next, repeated);
         if (fault !== null) return fault;
         await lock.changePassphrase(passphrase, next);
         return 'The new passphrase holds from now on.';
       }),
     lockNow: () => world.reload(),
   };
-}
-
-function faultOf(passphrase: string, repeated: string): string | null {
-  const short = shortPassphrase(passphrase);
-  if (short !== null) return short;
-  return passphrase === repeated ? null : 'The two are not the same. Type the passphrase twice alike.';
 }

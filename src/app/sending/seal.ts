@@ -12,6 +12,14 @@ export interface KeyPair {
 /** Shorter passphrases can be guessed by trying: common practice, no source. */
 const shortestPassphrase = 12;
 
+/** @returns  what to do about a passphrase that was chosen and typed again; null where it can be taken */
+export function passphraseFault(passphrase: string, repeated: string): string | null {
+  return (
+    shortPassphrase(passphrase) ??
+    (passphrase === repeated ? null : 'The two are not the same. Type the passphrase twice alike.')
+  );
+}
+
 /** @returns  what to do about a passphrase that is too short; null where it is long enough */
 export function shortPassphrase(passphrase: string): string | null {
   return passphrase.length >= shortestPassphrase

@@ -1,7 +1,7 @@
 import { useEffect, useRef, type ReactNode } from 'react';
 import { Button } from 'react-aria-components';
 import { useHome, useHomeState } from '../../app/home/HomeContext';
-import { AppMark } from '../../components/AppMark';
+import { Brand } from '../../components/Brand';
 import { ProblemMessage } from '../../components/ProblemMessage';
 
 interface Props {
@@ -26,9 +26,7 @@ export function HomePage({ title, children, actions, leave }: Props) {
   return (
     <div className="home">
       <header className="page-head">
-        <span className="brand">
-          <AppMark /> Overfoot
-        </span>
+        <Brand />
         {leave !== undefined && (
           <Button className="button button-quiet" onPress={leave.onPress}>
             {leave.words}

@@ -2,7 +2,7 @@ import { useEffect } from 'react';
 import { Button } from 'react-aria-components';
 import { useApp } from '../../app/AppContext';
 import { useInbox, useInboxState } from '../../app/inbox/InboxContext';
-import { AppMark } from '../../components/AppMark';
+import { Brand } from '../../components/Brand';
 import { ProblemMessage } from '../../components/ProblemMessage';
 import { useMediaQuery } from '../../components/useMediaQuery';
 import { groupByPatient } from '../../inbox/groupByPatient';
@@ -31,9 +31,7 @@ export function InboxScreen() {
   return (
     <div className="inbox">
       <header className="inbox-head">
-        <span className="brand">
-          <AppMark /> Overfoot
-        </span>
+        <Brand />
         <h1>Kept sessions</h1>
         <Button className="button button-quiet" onPress={() => app.show('mirror')}>
           Live mirror

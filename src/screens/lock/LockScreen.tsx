@@ -2,7 +2,7 @@ import { useState, type FormEvent } from 'react';
 import { Button } from 'react-aria-components';
 import type { Gate } from '../../app/lock/createGate';
 import { useStore } from 'zustand';
-import { AppMark } from '../../components/AppMark';
+import { Brand } from '../../components/Brand';
 import { PassphraseField } from '../../components/PassphraseField';
 import { ProgressFill } from '../../components/ProgressFill';
 import './lock.css';
@@ -19,9 +19,7 @@ export function LockScreen({ gate }: { gate: Gate }) {
   return (
     <div className="lock">
       <header className="page-head">
-        <span className="brand">
-          <AppMark /> Overfoot
-        </span>
+        <Brand />
       </header>
       <main className="card lock-card">
         <h1>What is kept on this device is locked</h1>

@@ -2,7 +2,7 @@ import { useEffect } from 'react';
 import { Button } from 'react-aria-components';
 import { useApp } from '../../app/AppContext';
 import { usePlanWriting, usePlanWritingState } from '../../app/planWriting/PlanWritingContext';
-import { AppMark } from '../../components/AppMark';
+import { Brand } from '../../components/Brand';
 import { GeneralFields } from './GeneralFields';
 import { HandOut } from './HandOut';
 import { ItemList } from './ItemList';
@@ -32,9 +32,7 @@ export function PlanScreen() {
   return (
     <div className="plan">
       <header className="plan-head">
-        <span className="brand">
-          <AppMark /> Overfoot
-        </span>
+        <Brand />
         <nav className="plan-ways">
           <Button className="button button-quiet" isDisabled={!canUndo} onPress={() => writing.undo()}>
             Undo

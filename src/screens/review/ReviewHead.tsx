@@ -1,7 +1,7 @@
 import { Button, Radio, RadioGroup } from 'react-aria-components';
 import { useApp, useAppState, type useRecording } from '../../app/AppContext';
 import type { AppState } from '../../app/appState';
-import { AppMark } from '../../components/AppMark';
+import { Brand } from '../../components/Brand';
 import { TaskChoice } from '../../components/TaskChoice';
 import { sides, type Side } from '../../protocol/side';
 import { CorrectionsPanel } from './CorrectionsPanel';
@@ -15,9 +15,7 @@ export function ReviewHead({ recording }: { recording: NonNullable<ReturnType<ty
   const { task, side } = recording.measurement.setup;
   return (
     <header className="review-head">
-      <span className="brand">
-        <AppMark /> Overfoot
-      </span>
+      <Brand />
       <span className="review-file soft small">{recording.fileName}</span>
       <div className="review-setup">
         <TaskChoice value={task} onChange={app.setTask} isLabelHidden />

@@ -1,7 +1,7 @@
 import { useEffect } from 'react';
 import { Button } from 'react-aria-components';
 import { useApp, useAppState } from '../../app/AppContext';
-import { AppMark } from '../../components/AppMark';
+import { Brand } from '../../components/Brand';
 import { ProblemMessage } from '../../components/ProblemMessage';
 import { DeviceLine } from './DeviceLine';
 import { LanePicture } from './LanePicture';
@@ -26,9 +26,7 @@ export function StartScreen() {
   return (
     <div className="start">
       <header className="page-head">
-        <span className="brand">
-          <AppMark /> Overfoot
-        </span>
+        <Brand />
         <nav className="start-ways">
           {hasResult && (
             <Button className="button button-quiet" onPress={() => app.show('review')}>

@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'react';
 import { Button, Label, ProgressBar } from 'react-aria-components';
 import { useApp, useAppState } from '../../app/AppContext';
-import { AppMark } from '../../components/AppMark';
+import { Brand } from '../../components/Brand';
 import { ProgressFill } from '../../components/ProgressFill';
 import { useFileDrop } from '../../components/useFileDrop';
 import './tracking.css';
@@ -17,9 +17,7 @@ export function TrackingScreen() {
 
   return (
     <div className="tracking">
-      <span className="brand">
-        <AppMark /> Overfoot
-      </span>
+      <Brand />
       <main className="card tracking-card">
         <h1>Finding the joints in every frame</h1>
         <CurrentPicture />

@@ -1,3 +1,4 @@
+import { eraseKept } from '../eraseKept';
 import { tableNames, type Records, type TableName } from '../records';
 import { explainStorage, StorageProblem } from '../storageProblem';
 import type { Videos } from '../videos';
@@ -52,13 +53,13 @@ export async function openLocked(
         lockProblem = explainStorage(error); // Both kinds can be read; the rest is done the next time.
       }
     },
-    async eraseAll() {
-      await plain.records.apply(tableNames.map((table) => ({ remove: table, key: '', andBelow: true })));
-      for (const { name } of await plain.videos.list()) await plain.videos.remove(name);
-    },
+    eraseAll: () => eraseKept(plain.records, plain.videos),
   });
   return { ...opened, lockProblem };
 }
+
+/** All but the lock itself. */
+const sealedTables = tableNames.filter((table) => table !== 'lock');
 
 type Work = (plain: Kept, cipher: Cipher, onProgress: (done: number, total: number) => void) => Promise<void>;
 
@@ -85,8 +86,7 @@ async function eachRecord(
   step: () => void,
   rewrite: (table: TableName, key: string, value: unknown) => Promise<unknown>,
 ): Promise<void> {
-  for (const table of tableNames) {
-    if (table === 'lock') continue;
+  for (const table of sealedTables) {
     for (const key of await records.keys(table)) {
       const value = await rewrite(table, key, await records.get(table, key));
       if (value !== null) await records.apply([{ replace: table, key, value }]);
@@ -100,7 +100,7 @@ async function counter(
   onProgress: (done: number, total: number) => void,
 ): Promise<() => void> {
   let total = (await videos.list()).length;
-  for (const table of tableNames) if (table !== 'lock') total += (await records.keys(table)).length;
+  for (const table of sealedTables) total += (await records.keys(table)).length;
   let done = 0;
   return () => onProgress(++done, total);
 }

@@ -1,5 +1,14 @@
-/** The app's mark: a line over a foot, in its lane. */
-export function AppMark() {
+/** The app's mark and name, as every screen begins. */
+export function Brand() {
+  return (
+    <span className="brand">
+      <Mark /> Overfoot
+    </span>
+  );
+}
+
+/** A line over a foot, in its lane. */
+function Mark() {
   return (
     <svg viewBox="0 0 32 32" aria-hidden="true">
       <rect x="8.5" y="2" width="11" height="22" rx="2" fill="var(--lane)" stroke="var(--lane-edge)" />
