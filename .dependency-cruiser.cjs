@@ -3,8 +3,8 @@
  * Pure rooms come first: they compute, and touch neither page, storage nor network.
  */
 const rooms = {
-  schema: [],
   protocol: [],
+  schema: ['protocol'],
   keypoints: ['signal'],
   signal: [],
   statistics: [],
@@ -32,7 +32,7 @@ const rooms = {
   plan: ['schema', 'protocol', 'library'],
   handover: ['schema', 'keypoints', 'signal', 'plan', 'session'],
   placing: ['protocol', 'keypoints', 'signal', 'geometry', 'view', 'measurement', 'scoring'],
-  guide: ['protocol', 'segmentation', 'scoring', 'plan', 'words'],
+  guide: ['protocol', 'segmentation', 'scoring', 'plan', 'library', 'words'],
   inbox: ['protocol', 'measurement', 'scoring', 'session', 'statistics', 'words'],
   validation: ['protocol', 'keypoints', 'geometry', 'measurement', 'scoring', 'session'],
 

@@ -12,6 +12,8 @@ export default defineConfig([
     rules: {
       // Typed arrays are indexed within their length all over; `noUncheckedIndexedAccess` stays on elsewhere.
       '@typescript-eslint/no-non-null-assertion': 'off',
+      // What is left out of an object stands beside its rest.
+      '@typescript-eslint/no-unused-vars': ['error', { ignoreRestSiblings: true }],
       'no-console': 'error',
       eqeqeq: 'error',
     },

@@ -63,7 +63,7 @@ export interface App extends ReviewActions {
   cancel(): void;
   /** Hears of every picture while a video is tracked; returns the way to stop. */
   watchPictures(watcher: PictureWatcher): () => void;
-  moveLimit(change: Partial<Limits>): void;
+  moveLimits(next: Limits): void;
   endLimitMove(): void;
   /** Sets both limits at once. */
   putLimits(limits: Limits): void;
@@ -329,8 +329,8 @@ export function createApp(adapters: Adapters): App {
       watchers.add(watcher);
       return () => watchers.delete(watcher);
     },
-    moveLimit(change) {
-      const moved = moveLimits(get().limits, change);
+    moveLimits(next) {
+      const moved = moveLimits(get().limits, next);
       setLimits(moved, moved.movingFrom ?? moved.present);
     },
     endLimitMove: settleLimits,

@@ -15,8 +15,8 @@ export function startLimits(present: Limits): LimitHistory {
 }
 
 /** Moves limits while a slider is held; the whole move counts as one change once it is ended. */
-export function moveLimits(history: LimitHistory, change: Partial<Limits>): LimitHistory {
-  const present = inRange({ ...history.present, ...change });
+export function moveLimits(history: LimitHistory, next: Limits): LimitHistory {
+  const present = inRange(next);
   return { ...history, present, movingFrom: history.movingFrom ?? history.present };
 }
 
@@ -35,8 +35,8 @@ export function undoLimits(history: LimitHistory): LimitHistory {
   return { present: before, past: ended.past.slice(0, -1), movingFrom: null };
 }
 
-function inRange({ kneeInwardDeg, kneeOutwardDeg }: Limits): Limits {
-  return { kneeInwardDeg: clamp(kneeInwardDeg), kneeOutwardDeg: clamp(kneeOutwardDeg) };
+function inRange({ kneeInwardDeg, kneeOutwardDeg, ...others }: Limits): Limits {
+  return { kneeInwardDeg: clamp(kneeInwardDeg), kneeOutwardDeg: clamp(kneeOutwardDeg), ...others };
 }
 
 function clamp(deg: number): number {

@@ -1,19 +1,18 @@
 import type { Limits } from '../protocol/limits';
+import { beyondLimitDeg } from '../scoring/beyondLimitDeg';
 import type { Judgement } from '../scoring/judge';
 
 /**
- * The repetition to look at first: the one whose knee went farthest beyond its limit, or came closest to it.
+ * The repetition to look at first: the one that went farthest beyond a limit, or came closest to one.
  *
  * @returns  index; where none was measured the first, and null where there is none
  */
 export function tellingRepetition(judgements: readonly Judgement[], limits: Limits): number | null {
   if (judgements.length === 0) return null;
   let [telling, mostDeg] = [0, -Infinity];
-  judgements.forEach(({ worst, direction }, index) => {
-    if (worst === null) return;
-    const excessDeg =
-      direction === 'outward' ? -worst.value - limits.kneeOutwardDeg : worst.value - limits.kneeInwardDeg;
-    if (excessDeg > mostDeg) [telling, mostDeg] = [index, excessDeg];
+  judgements.forEach((judgement, index) => {
+    const beyondDeg = beyondLimitDeg(judgement, limits);
+    if (beyondDeg !== null && beyondDeg > mostDeg) [telling, mostDeg] = [index, beyondDeg];
   });
   return telling;
 }

@@ -1,47 +1,49 @@
 import { Input, Label, NumberField, Slider, SliderThumb, SliderTrack } from 'react-aria-components';
-import { limitRangeDeg } from '../protocol/limits';
 
 interface Props {
   label: string;
-  valueDeg: number;
+  value: number;
+  range: { min: number; max: number; step: number };
+  unit: 'degree' | 'percent';
   /** While the slider is held. */
-  onMove: (deg: number) => void;
+  onMove: (value: number) => void;
   /** When it is let go. */
   onMoveEnd: () => void;
 }
 
-const { min, max } = limitRangeDeg;
+const unitNames = { degree: 'degrees', percent: 'percent' };
 
-/** One limit in degrees, by slider or number. */
-export function LimitSlider({ label, valueDeg, onMove, onMoveEnd }: Props) {
+/** One limit, by slider or number. */
+export function LimitSlider({ label, value, range: { min, max, step }, unit, onMove, onMoveEnd }: Props) {
   return (
     <div className="limit">
       <Slider
         minValue={min}
         maxValue={max}
-        value={valueDeg}
-        onChange={(value) => onMove(value as number)}
+        step={step}
+        value={value}
+        onChange={(next) => onMove(next as number)}
         onChangeEnd={onMoveEnd}
-        formatOptions={{ style: 'unit', unit: 'degree' }}
+        formatOptions={{ style: 'unit', unit }}
       >
         <Label className="field-label">{label}</Label>
         <SliderTrack className="limit-track">
-          <div className="limit-fill" style={{ right: `${100 - (100 * (valueDeg - min)) / (max - min)}%` }} />
+          <div className="limit-fill" style={{ right: `${100 - (100 * (value - min)) / (max - min)}%` }} />
           <SliderThumb className="limit-thumb" />
         </SliderTrack>
       </Slider>
       <NumberField
-        aria-label={`${label}, degrees`}
+        aria-label={`${label}, ${unitNames[unit]}`}
         minValue={min}
         maxValue={max}
-        step={1}
-        value={valueDeg}
-        onChange={(value) => {
-          if (!Number.isFinite(value)) return;
-          onMove(value);
+        step={step}
+        value={value}
+        onChange={(next) => {
+          if (!Number.isFinite(next)) return;
+          onMove(next);
           onMoveEnd();
         }}
-        formatOptions={{ style: 'unit', unit: 'degree', unitDisplay: 'narrow' }}
+        formatOptions={{ style: 'unit', unit, unitDisplay: 'narrow' }}
       >
         <Input className="number-input" />
       </NumberField>

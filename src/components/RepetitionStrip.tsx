@@ -1,6 +1,8 @@
 import type { CSSProperties } from 'react';
 import { Button } from 'react-aria-components';
 import type { MeasuredRepetition } from '../measurement/measurement';
+import { lanePointing } from '../drawing/verdictForm';
+import { decidingWay } from '../scoring/decidingMeasure';
 import type { Judgement } from '../scoring/judge';
 import { verdictWords } from '../words/verdictWords';
 import { VerdictMark } from './VerdictMark';
@@ -27,18 +29,18 @@ export function RepetitionStrip({ repetitions, judgements, middlesPx, selected, 
       {repetitions.map(({ number }, index) => {
         const judgement = judgements[index];
         if (judgement === undefined) return null;
-        const { verdict, direction } = judgement;
-        const up = direction !== 'outward';
+        const { verdict } = judgement;
+        const pointing = lanePointing(decidingWay(judgement));
         return (
           <Button
             key={number}
-            className={`strip-mark strip-${verdict} ${up ? 'strip-up' : 'strip-down'}`}
+            className={`strip-mark strip-${verdict} strip-${pointing ?? 'aside'}`}
             style={{ '--middle': `${middlesPx[index] ?? 0}px`, '--wide': `${widePx}px` } as CSSProperties}
             aria-label={`Repetition ${number}: ${verdictWords[verdict]}`}
             aria-current={index === selected}
             onPress={() => onSelect(index)}
           >
-            <VerdictMark verdict={verdict} pointing={up ? 'up' : 'down'} sizePx={16} />
+            <VerdictMark verdict={verdict} pointing={pointing} sizePx={16} />
             <span className="strip-number">
               {every === 1 || number % every === 0 || index === selected ? number : ''}
             </span>

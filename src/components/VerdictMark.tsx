@@ -1,10 +1,10 @@
 import { quarterTurns, verdictForms, type Pointing } from '../drawing/verdictForm';
-import type { Verdict } from '../scoring/judge';
+import type { Verdict } from '../scoring/verdict';
 
 interface Props {
   verdict: Verdict;
-  /** Where a triangle points; the other forms look the same either way. */
-  pointing?: Pointing;
+  /** Where a triangle points; the other forms look the same either way. Null: it is not the knee that went off. */
+  pointing?: Pointing | null;
   sizePx?: number;
 }
 
@@ -18,7 +18,7 @@ export function VerdictMark({ verdict, pointing = 'up', sizePx = 18 }: Props) {
 }
 
 /** The same mark as a part of another drawing, around (0, 0), 16 wide. */
-export function MarkShape({ verdict, pointing }: { verdict: Verdict; pointing: Pointing }) {
+export function MarkShape({ verdict, pointing }: { verdict: Verdict; pointing: Pointing | null }) {
   const fill = `var(--${verdict})`;
   switch (verdictForms[verdict]) {
     case 'dot':
@@ -31,6 +31,7 @@ export function MarkShape({ verdict, pointing }: { verdict: Verdict; pointing: P
         </>
       );
     case 'triangle':
+      if (pointing === null) return <path d="M0 -8.5L8.5 0L0 8.5L-8.5 0Z" fill={fill} />;
       return <path d="M0 -8.5L8 6.5H-8Z" fill={fill} transform={`rotate(${90 * quarterTurns[pointing]})`} />;
     case 'dash':
       return (

@@ -1,6 +1,8 @@
-import { verdicts, type Direction, type Verdict } from '../scoring/judge';
+import type { Direction } from '../scoring/judge';
+import { verdicts, type Verdict } from '../scoring/verdict';
 import { repetitionCount } from '../words/repetitionCount';
 import { verdictWords } from '../words/verdictWords';
+import { lanePointing } from '../drawing/verdictForm';
 import { VerdictMark } from './VerdictMark';
 import './verdictRow.css';
 
@@ -14,13 +16,13 @@ export function VerdictRow({ marks }: Props) {
   return (
     <span className="verdict-row" role="img" aria-label={describe(marks)}>
       {marks.map(({ number, verdict, direction }) => {
-        const up = direction !== 'outward';
+        const pointing = lanePointing(direction);
         return (
           <span
             key={number}
-            className={`verdict-cell verdict-cell-${verdict} ${up ? 'verdict-up' : 'verdict-down'}`}
+            className={`verdict-cell verdict-cell-${verdict} verdict-${pointing ?? 'aside'}`}
           >
-            <VerdictMark verdict={verdict} pointing={up ? 'up' : 'down'} sizePx={14} />
+            <VerdictMark verdict={verdict} pointing={pointing} sizePx={14} />
           </span>
         );
       })}

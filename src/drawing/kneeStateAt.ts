@@ -1,7 +1,8 @@
 import { curveReason, curveValue, type MissingReason } from '../measurement/curve';
 import type { Measurement } from '../measurement/measurement';
 import type { Limits } from '../protocol/limits';
-import { verdictOf, type Direction, type Verdict } from '../scoring/judge';
+import type { Direction } from '../scoring/judge';
+import { verdictOf, type Verdict } from '../scoring/verdict';
 import { bandAt } from './bandAt';
 import { nearestFrame } from './nearestFrame';
 

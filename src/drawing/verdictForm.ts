@@ -1,5 +1,6 @@
 import type { Side } from '../protocol/side';
-import type { Direction, Verdict } from '../scoring/judge';
+import type { Direction } from '../scoring/judge';
+import type { Verdict } from '../scoring/verdict';
 
 /** The form of a verdict's mark, the same on every surface. */
 export type VerdictForm = 'dot' | 'half-dot' | 'triangle' | 'dash';
@@ -24,6 +25,11 @@ export type Pointing = 'left' | 'right' | 'up' | 'down';
 /** Where a direction points in the picture of somebody who faces the camera. */
 export function picturePointing(side: Side, direction: Direction): 'left' | 'right' {
   return (side === 'left') === (direction === 'inward') ? 'left' : 'right';
+}
+
+/** Where a direction points on a lane that lies: inward is up; null where it is not the knee that went off. */
+export function lanePointing(direction: Direction | null): 'up' | 'down' | null {
+  return direction && (direction === 'inward' ? 'up' : 'down');
 }
 
 /** Quarter turns, clockwise, that bring a triangle pointing up to where it should point. */

@@ -1,8 +1,8 @@
 import type { Curve, MissingReason } from '../measurement/curve';
 import { summarise } from '../measurement/measureRepetition';
 import type { Extreme, MeasuredRepetition, Measurement } from '../measurement/measurement';
-import { otherMeasureIds, type OtherMeasureId } from '../measurement/otherMeasures';
-import type { Limits } from '../protocol/limits';
+import { limitEnds, type LimitEnd, type Limits } from '../protocol/limits';
+import { otherMeasureIds, type MeasureId } from '../protocol/measures';
 import { countWithin } from '../scoring/countWithin';
 import { judge, type Judgement } from '../scoring/judge';
 import { csvText, type Cell } from './csvText';
@@ -59,7 +59,8 @@ const degree: Unit = { name: 'deg', factor: 1 };
 const percentOfLeg: Unit = { name: 'pct_leg', factor: 100 };
 const percentOfStance: Unit = { name: 'pct_stance', factor: 100 };
 
-const otherUnits: Record<OtherMeasureId, Unit> = {
+const units: Record<MeasureId, Unit> = {
+  'knee-off-line': percentOfLeg,
   'knee-over-foot': percentOfLeg,
   'hip-over-knee': percentOfLeg,
   'pelvic-drop': degree,
@@ -78,15 +79,23 @@ function extreme(name: string, unit: Unit, of: (row: Row) => Extreme | null): Co
   ];
 }
 
-/** An extreme, and why there is none where there is none. */
+/** An extreme, why there is none where there is none, and its limits. */
 function measure(
-  name: string,
-  unit: Unit,
+  id: MeasureId,
   of: (row: Row) => Extreme | null,
   curve: (measurement: Measurement) => Curve,
 ): Column[] {
+  const [name, unit] = [id.replaceAll('-', '_'), units[id]];
+  const limit = (end: LimitEnd): Column => [
+    `${name}_${end}_${unit.name}`,
+    ({ limits }) => {
+      const value = limits.others?.[id]?.[end];
+      return rounded(value === undefined ? null : unit.factor * value, 2);
+    },
+  ];
   return [
     ...extreme(name, unit, of),
+    ...limitEnds.map(limit),
     [`${name}_reason`, (row) => (of(row) === null ? reasonWithin(row, curve(row.measurement)) : null)],
   ];
 }
@@ -102,10 +111,10 @@ const seconds = (timeMs: number | null | undefined) =>
 
 /** An angle stands only where there is a verdict: else it can't be trusted, and the reason stands instead. */
 const judged = (name: 'kneeAngleMaxDeg' | 'kneeAngleMinDeg') => (row: Row) =>
-  row.judgement.verdict === 'not-measured' ? null : row.repetition[name];
+  row.judgement.knee === 'not-measured' ? null : row.repetition[name];
 
 function timeOutOfLimitsS({ repetition, judgement, measurement, limits }: Row): number | null {
-  if (judgement.verdict === 'not-measured') return null;
+  if (judgement.knee === 'not-measured') return null;
   const { measured, within } = countWithin(repetition, measurement.kneeAngleDeg, limits);
   return rounded((measured - within) / measurement.rateHz, 3);
 }
@@ -117,6 +126,7 @@ const columns: readonly Column[] = [
   ['completeness', ({ repetition }) => repetition.completeness],
   ['verdict', ({ judgement }) => judgement.verdict],
   ['reason', ({ judgement }) => judgement.reason],
+  ['decided_by', ({ judgement }) => judgement.decidedBy?.replaceAll('-', '_') ?? null],
   ['direction', ({ judgement }) => judgement.direction],
   ...extreme('worst_knee_angle', degree, ({ judgement }) => judgement.worst),
   ['alignment_score_pct', ({ judgement }) => rounded(judgement.alignmentScorePct, 1)],
@@ -128,15 +138,13 @@ const columns: readonly Column[] = [
   ...extreme('knee_angle_largest', degree, judged('kneeAngleMaxDeg')),
   ...extreme('knee_angle_smallest', degree, judged('kneeAngleMinDeg')),
   ...measure(
-    'knee_off_line',
-    percentOfLeg,
+    'knee-off-line',
     ({ repetition }) => repetition.kneeDeviation,
     ({ kneeDeviation }) => kneeDeviation,
   ),
   ...otherMeasureIds.flatMap((id) =>
     measure(
-      id.replaceAll('-', '_'),
-      otherUnits[id],
+      id,
       ({ repetition }) => repetition.others[id],
       ({ others, kneeDeviation }) => others?.[id] ?? kneeDeviation,
     ),

@@ -1,4 +1,5 @@
-import type { Judgement } from '../scoring/judge';
+import type { Direction } from '../scoring/judge';
+import type { Verdict } from '../scoring/verdict';
 
 /** What the person can press, where it is offered; see readGuide. */
 export const guidePresses = [
@@ -13,7 +14,13 @@ export const guidePresses = [
 export type GuidePress = (typeof guidePresses)[number];
 
 /** How one repetition went, as far as it is known while it is counted. */
-export type HeardVerdict = Pick<Judgement, 'verdict' | 'direction'>;
+export interface HeardVerdict {
+  verdict: Verdict;
+  /** The way the knee went, where the verdict rests on it. */
+  direction: Direction | null;
+  /** What to do where the verdict rests on another measure. */
+  cue: string | null;
+}
 
 /** Everything that the guide hears of. The time comes with ticks alone, at least four a second. */
 export type GuideEvent =

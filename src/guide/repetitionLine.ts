@@ -55,6 +55,7 @@ export function isOutside(
 export function feedbackLine(heard: HeardVerdict | null, feedback: FeedbackMode): string | null {
   if (heard === null || feedback === 'after-the-set' || feedback === 'none') return null;
   if (heard.verdict === 'out-of-line') {
+    if (heard.cue !== null) return heard.cue;
     return heard.direction === 'inward'
       ? 'Let the knee go out a little, over the foot.'
       : 'Let the knee come in a little, over the foot.';

@@ -1,4 +1,10 @@
+import { group } from 'd3-array';
+import { measureCue } from '../library/measureCue';
+import type { LimitEnd } from '../protocol/limits';
+import type { MeasureId } from '../protocol/measures';
+import { decidingMeasure, decidingWay } from '../scoring/decidingMeasure';
 import type { Judgement } from '../scoring/judge';
+import type { MeasureJudgement } from '../scoring/judgeMeasure';
 import { repetitionCount } from '../words/repetitionCount';
 import { reasonWords } from '../words/reasonWords';
 
@@ -12,7 +18,10 @@ export interface SetSummary {
   unmeasured: string | null;
 }
 
-type JudgedRepetition = Pick<Judgement, 'verdict' | 'direction' | 'reason'>;
+type JudgedRepetition = Pick<
+  Judgement,
+  'verdict' | 'knee' | 'decidedBy' | 'direction' | 'reason' | 'measures'
+>;
 
 /**
  * @param judged  the complete repetitions of the set, in order
@@ -37,7 +46,7 @@ export function setSummary(judged: readonly JudgedRepetition[], prescribed: numb
       unmeasured,
     };
   }
-  const inLine = measured.filter(({ verdict }) => verdict === 'in-line').length;
+  const inLine = measured.filter(({ knee }) => knee === 'in-line').length;
   const well =
     inLine === 0
       ? doneSentence(judged.length, prescribed)
@@ -51,7 +60,7 @@ function doneSentence(done: number, prescribed: number | null): string {
   return `You did ${repetitionCount(done)}.`;
 }
 
-/** The way in which the knee went off more often is the one to practise; where none did, the edge it came close to. */
+/** What went off most often is the one to practise; where nothing did, the edge that was come close to. */
 function practiseSentence(measured: readonly JudgedRepetition[]): string {
   const outside = measured.filter(({ verdict }) => verdict === 'out-of-line');
   const near = measured.filter(({ verdict }) => verdict === 'near-limit');
@@ -59,8 +68,11 @@ function practiseSentence(measured: readonly JudgedRepetition[]): string {
     return 'Keep it like this: slow, and the knee over the middle of the foot.';
   }
   const told = outside.length > 0 ? outside : near;
-  const inward = told.filter(({ direction }) => direction === 'inward').length;
-  const outward = told.length - inward;
+  const inward = told.filter((one) => decidingWay(one) === 'inward').length;
+  const outward = told.filter((one) => decidingWay(one) === 'outward').length;
+  const others = told.flatMap((one) => decidingMeasure(one) ?? []);
+  if (others.length > Math.max(inward, outward))
+    return otherSentence(others, measured.length, outside.length > 0);
   const went = outside.length > 0 ? 'went' : 'came close to the edge,';
   if (inward === outward) {
     return `Your knee ${went} sometimes inward, sometimes outward. Go slowly, and keep it over the middle of the foot.`;
@@ -72,6 +84,37 @@ function practiseSentence(measured: readonly JudgedRepetition[]): string {
     : ['outward, away from the other knee', 'Guide it in a little'];
   return `In ${count} your knee ${went} ${way}. ${cue}, over the middle of the foot.`;
 }
+
+/** Where most rests on measures beside the knee: the most frequent of them. */
+function otherSentence(others: readonly MeasureJudgement[], of: number, isOutside: boolean): string {
+  const alike = [...group(others, ({ measure, end }) => `${measure} ${end}`).values()];
+  const [most = []] = alike.sort((a, b) => b.length - a.length);
+  const { measure, end } = most[0]!;
+  const count = share(most.length, of);
+  const seen = isOutside ? habits[measure][end] : 'you came close to a limit';
+  return `In ${count} ${seen}. ${measureCue(measure, end)}`;
+}
+
+const kneeHabits = {
+  most: 'your knee went inward, towards the other knee',
+  least: 'your knee went outward, away from the other knee',
+};
+const hipOffKnee = 'your hip was not over your knee';
+const leaned = 'your upper body leaned to the side';
+
+/** What was seen, for whoever did it. */
+const habits: Record<MeasureId, Record<LimitEnd, string>> = {
+  'knee-off-line': kneeHabits,
+  'knee-over-foot': kneeHabits,
+  'hip-over-knee': { most: hipOffKnee, least: hipOffKnee },
+  'pelvic-drop': { most: 'your free hip sank', least: 'your free hip rose' },
+  'trunk-lean': { most: leaned, least: leaned },
+  'pelvis-place': {
+    most: 'your hips went far over the working foot',
+    least: 'your hips stayed away from the working foot',
+  },
+  depth: { most: 'you went lower than planned', least: 'you stayed higher than planned' },
+};
 
 function unmeasuredSentence(judged: readonly JudgedRepetition[], measured: number): string | null {
   const left = judged.length - measured;

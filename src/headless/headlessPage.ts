@@ -5,7 +5,7 @@ import type { PoseDevice, PoseModel } from '../keypoints/poseModel';
 import type { MissingReason } from '../measurement/curve';
 import type { MeasurementNote, Setup } from '../measurement/measurement';
 import type { Limits } from '../protocol/limits';
-import type { Verdict } from '../scoring/judge';
+import type { Verdict } from '../scoring/verdict';
 import type { SessionDocument } from '../session/sessionDocument';
 
 /** What a command asks of the page about the file in its file input. */

@@ -41,12 +41,12 @@ function findMovement(results: readonly SetResult[]): Finding[] {
   const outside = marks.filter(({ verdict }) => verdict === 'out-of-line');
   const findings: Finding[] = [];
   if (outside.length > 0) {
-    const [direction = null, ...others] = new Set(outside.map((mark) => mark.direction));
     findings.push({
       kind: 'out-of-line',
       repetitions: outside.length,
       ofMeasured: marks.length - unmeasured,
-      direction: others.length > 0 ? null : direction,
+      ways: distinct(outside.map(({ direction }) => direction)),
+      measures: distinct(outside.map(({ measure }) => measure)),
     });
   }
   if (unmeasured > 0 && unmeasured >= marks.length * poorViewShare) {
@@ -55,6 +55,10 @@ function findMovement(results: readonly SetResult[]): Finding[] {
     findings.push({ kind: 'not-measured', repetitions: unmeasured, of: marks.length, reason });
   }
   return findings;
+}
+
+function distinct<Value>(values: readonly (Value | null)[]): Value[] {
+  return [...new Set(values.filter((value) => value !== null))];
 }
 
 /** A set that the camera's end cut in two stands on two lines, and counts once. */

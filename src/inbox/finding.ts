@@ -1,4 +1,5 @@
 import type { MissingReason } from '../measurement/curve';
+import type { MeasureId } from '../protocol/measures';
 import type { Direction } from '../scoring/judge';
 
 export type PainMoment = 'before' | 'during' | 'after';
@@ -9,8 +10,8 @@ export type Finding =
   | { kind: 'pain-above-limit'; score: number; limit: number; when: PainMoment }
   | { kind: 'pain-risen'; from: number; to: number; when: Exclude<PainMoment, 'before'> }
   | { kind: 'cut-short'; sets: number; firstReason: string }
-  /** `direction` is null where they went either way. */
-  | { kind: 'out-of-line'; repetitions: number; ofMeasured: number; direction: Direction | null }
+  /** The ways the knee went, and the other measures that left their limits. */
+  | { kind: 'out-of-line'; repetitions: number; ofMeasured: number; ways: Direction[]; measures: MeasureId[] }
   /** The view was too poor for so many repetitions. */
   | { kind: 'not-measured'; repetitions: number; of: number; reason: MissingReason | null }
   /** Sets that were recorded, and in which no complete repetition was found. */

@@ -1,4 +1,5 @@
 import { capitalised } from '../words/capitalised';
+import { measureNames } from '../words/formatMeasure';
 import { reasonWords } from '../words/reasonWords';
 import type { Finding, PainMoment } from './finding';
 
@@ -44,8 +45,12 @@ export function findingSentence(finding: Finding): string {
         ? `A set was cut short: ${closed(finding.firstReason)}`
         : `${finding.sets} sets were cut short; the first one: ${closed(finding.firstReason)}`;
     case 'out-of-line': {
-      const way = finding.direction ?? 'sometimes inward, sometimes outward';
-      return `In ${measuredShare(finding)} the knee went out of line, ${way}.`;
+      const { ways, measures } = finding;
+      const beyond = measures.map((id) => measureNames[id].toLowerCase()).join(', ');
+      const other = beyond === '' ? '' : `beyond its limit: ${beyond}`;
+      if (ways.length === 0) return `In ${measuredShare(finding)} something went ${other}.`;
+      const way = ways.length === 1 ? ways[0]! : 'sometimes inward, sometimes outward';
+      return `In ${measuredShare(finding)} the knee went out of line, ${way}${other === '' ? '' : `, or something went ${other}`}.`;
     }
     case 'not-measured': {
       const fact = `${capitalised(share(finding))} could not be measured`;

@@ -1,6 +1,9 @@
 import type { MissingReason } from '../measurement/curve';
 import type { MeasuredRepetition } from '../measurement/measurement';
-import type { Direction, Judgement, Verdict } from '../scoring/judge';
+import type { Direction, Judgement } from '../scoring/judge';
+import type { Verdict } from '../scoring/verdict';
+import type { MeasureId } from '../protocol/measures';
+import { decidingMeasure, decidingWay } from '../scoring/decidingMeasure';
 import { setPeak, type SetPeak } from './setPeak';
 
 /** A repetition as far as a set's result needs it: as a session document holds it, or as it is measured anew. */
@@ -17,7 +20,10 @@ export type JudgedRepetition = Pick<
 export interface SetMark {
   number: number;
   verdict: Verdict;
+  /** The way the knee went, where the verdict rests on it. */
   direction: Direction | null;
+  /** Another measure that the verdict rests on. */
+  measure: MeasureId | null;
 }
 
 /** What a recorded set comes to; partial, cut and excluded repetitions are left out. */
@@ -49,12 +55,15 @@ export function setResult(repetitions: readonly JudgedRepetition[]): SetResult {
     within += samples * judgement.alignmentScorePct;
   }
   return {
-    marks: complete.map(({ number, judgement: { verdict, direction } }) => ({ number, verdict, direction })),
+    marks: complete.map(({ number, judgement }) => ({
+      ...{ number, verdict: judgement.verdict, direction: decidingWay(judgement) },
+      measure: decidingMeasure(judgement)?.measure ?? null,
+    })),
     alignmentPct: measured > 0 ? within / measured : null,
     mainReason: mostFrequent(
       complete.flatMap(({ judgement: { reason } }) => (reason === null ? [] : [reason])),
     ),
-    peak: setPeak(complete.filter(({ judgement: { reason } }) => reason === null)),
+    peak: setPeak(complete.filter(({ judgement: { knee } }) => knee !== 'not-measured')),
   };
 }
 

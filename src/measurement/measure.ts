@@ -1,4 +1,5 @@
 import type { KeypointTrack } from '../keypoints/keypointTrack';
+import { mapOthers } from '../protocol/measures';
 import { otherSide, type Side } from '../protocol/side';
 import { findTask } from '../protocol/tasks';
 import { findRepetitions, type FoundRepetition } from '../segmentation/findRepetitions';
@@ -15,7 +16,7 @@ import { frontalCurves, unseenCurves } from './frontalCurves';
 import { levelPoints } from './levelPoints';
 import { measureRepetition } from './measureRepetition';
 import { measuringVersion, type Measurement, type Setup } from './measurement';
-import { mapOthers, otherMeasures } from './otherMeasures';
+import { otherMeasures } from './otherMeasures';
 import { pictureLeg } from './pictureLeg';
 import { restMoments } from './restMoments';
 import { seeView } from './seeView';

@@ -1,8 +1,9 @@
 import type { FrontalCurves } from './frontalCurves';
 import type { FoundRepetition } from '../segmentation/findRepetitions';
-import { mapOthers, type OtherMeasureId, type OtherMeasures } from './otherMeasures';
+import { mapMeasures, mapOthers, type MeasureId } from '../protocol/measures';
+import type { OtherMeasures } from './otherMeasures';
 import { missingReasons, type Curve, type MissingReason } from './curve';
-import type { Extreme, MeasuredRepetition } from './measurement';
+import type { Extreme, MeasuredRepetition, MeasureRange } from './measurement';
 
 /** Takes a repetition's values from the curves while the working leg bears load. */
 export function measureRepetition(
@@ -14,7 +15,16 @@ export function measureRepetition(
 ): MeasuredRepetition {
   const bands = bandsWithin(curves.kneeAngleDeg, curves.kneeAngleBandDeg, loadedFrom, loadedTo);
   const angle = summarise(curves.kneeAngleDeg, timesMs, loadedFrom, loadedTo);
-  const deviation = summarise(curves.kneeDeviation, timesMs, loadedFrom, loadedTo);
+  const rangeOf = (curve: Curve, bandAt: (sample: number) => number): MeasureRange => {
+    const { min, max, ...share } = summarise(curve, timesMs, loadedFrom, loadedTo);
+    return { min: withOwnBand(min, bandAt), max: withOwnBand(max, bandAt), ...share };
+  };
+  const unseen: MeasureRange = { min: null, max: null, measuredShare: 0, mainReason: angle.mainReason };
+  const ranges = mapMeasures((id) => {
+    if (id === 'knee-off-line') return rangeOf(curves.kneeDeviation, curves.kneeDeviationBand);
+    return others === null ? unseen : rangeOf(others[id].curve, others[id].band);
+  });
+  const peakOf = (id: MeasureId) => pickPeak[id](ranges[id]);
   return {
     number,
     completeness,
@@ -25,13 +35,9 @@ export function measureRepetition(
     mainReason: angle.mainReason,
     kneeAngleMaxDeg: withBand(angle.max, 1, curves.kneeAngleBandDeg, bands),
     kneeAngleMinDeg: withBand(angle.min, -1, curves.kneeAngleBandDeg, bands),
-    kneeDeviation: withOwnBand(farther(deviation.max, deviation.min), curves.kneeDeviationBand),
-    others: mapOthers((id) => {
-      const measure = others?.[id];
-      if (measure === undefined) return null;
-      const { max, min } = summarise(measure.curve, timesMs, loadedFrom, loadedTo);
-      return withOwnBand(pickPeak[id](max, min), measure.band);
-    }),
+    kneeDeviation: peakOf('knee-off-line'),
+    others: mapOthers(peakOf),
+    ranges,
   };
 }
 
@@ -70,13 +76,14 @@ export function summarise(curve: Curve, timesMs: Float64Array, from: number, to:
 }
 
 /** Which end of a measure counts for a repetition: the farther from 0, the smallest, or the largest. */
-const pickPeak: Record<OtherMeasureId, (max: Peak | null, min: Peak | null) => Peak | null> = {
+const pickPeak: Record<MeasureId, (range: MeasureRange) => Extreme | null> = {
+  'knee-off-line': farther,
   'knee-over-foot': farther,
   'hip-over-knee': farther,
   'pelvic-drop': farther,
   'trunk-lean': farther,
-  'pelvis-place': (_, min) => min,
-  depth: (max) => max,
+  'pelvis-place': ({ min }) => min,
+  depth: ({ max }) => max,
 };
 
 function withOwnBand(peak: Peak | null, bandAt: (sample: number) => number): Extreme | null {
@@ -120,7 +127,7 @@ function withBand(
   return { ...peak, band: Math.max(bandAt(peak.sample), ...reach) };
 }
 
-function farther(a: Peak | null, b: Peak | null): Peak | null {
-  if (a === null || b === null) return a ?? b;
-  return Math.abs(b.value) > Math.abs(a.value) ? b : a;
+function farther({ max, min }: MeasureRange): Extreme | null {
+  if (max === null || min === null) return max ?? min;
+  return Math.abs(min.value) > Math.abs(max.value) ? min : max;
 }

@@ -1,10 +1,10 @@
+import type { MeasureId, OtherMeasureId } from '../protocol/measures';
 import type { Side } from '../protocol/side';
 import type { TaskId } from '../protocol/tasks';
 import type { Completeness, RepetitionEvents } from '../segmentation/findRepetitions';
 import type { BendsView } from '../view/bendsView';
 import type { YawEstimate } from '../view/fuseCues';
 import type { Curve, MissingReason } from './curve';
-import type { OtherMeasureId } from './otherMeasures';
 
 /** Raised whenever a number could come out differently; see docs/CHANGELOG.md, 'numbers changed'. */
 export const measuringVersion = 4;
@@ -48,6 +48,19 @@ export interface MeasuredRepetition {
   kneeDeviation: Extreme | null;
   /** The other measures, each in the window that docs/measurement.md gives; null where none was measured. */
   others: Record<OtherMeasureId, Extreme | null>;
+  /** How far each measure went either way while loaded; limits are held against it. */
+  ranges: Record<MeasureId, MeasureRange>;
+}
+
+/** How far a measure went either way, in its own unit and sign. */
+export interface MeasureRange {
+  /** Null where none was measured. */
+  min: Extreme | null;
+  max: Extreme | null;
+  /** Share of the loaded time in which it could be measured, 0 to 1. */
+  measuredShare: number;
+  /** The reason behind most of what is missing; null where nothing is. */
+  mainReason: MissingReason | null;
 }
 
 /** Something that the person should know before trusting the numbers. */

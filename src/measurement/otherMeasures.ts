@@ -1,4 +1,5 @@
 import { toDegrees } from '../geometry/degrees';
+import type { OtherMeasureId } from '../protocol/measures';
 import { otherSide, outwardSign, type Side } from '../protocol/side';
 import { cosSin } from '../view/bodyFrame';
 import { errorBand, ninetyPercent, placingSd } from '../view/errorBand';
@@ -9,27 +10,12 @@ import { pelvisPlace } from './pelvisPlace';
 import type { View } from './seeView';
 import { middleAt, missingAt, pointAt, type SmoothPoint, type SmoothPoints } from './smoothPoints';
 
-/** What is measured beside the knee angle; docs/measurement.md says each in full. */
-export const otherMeasureIds = [
-  'knee-over-foot',
-  'hip-over-knee',
-  'pelvic-drop',
-  'trunk-lean',
-  'pelvis-place',
-  'depth',
-] as const;
-export type OtherMeasureId = (typeof otherMeasureIds)[number];
 /** A measure over time, and the half-width of its error band at a sample, in its own unit. */
 export interface OtherMeasure {
   curve: Curve;
   band(sample: number): number;
 }
 export type OtherMeasures = Record<OtherMeasureId, OtherMeasure>;
-
-/** One value a measure. */
-export function mapOthers<T>(make: (id: OtherMeasureId) => T): Record<OtherMeasureId, T> {
-  return Object.fromEntries(otherMeasureIds.map((id) => [id, make(id)])) as Record<OtherMeasureId, T>;
-}
 
 type Joint = 'hip' | 'knee' | 'ankle' | 'shoulder';
 type PointPair = readonly [SmoothPoint, SmoothPoint];

@@ -22,10 +22,15 @@ export function parsePlan(text: string): PlanDocument {
   }
   const fields = fieldsOf(data);
   checkVersion(fields);
-  const read = readPlan(data);
+  const read = readPlan(broughtUp(fields, data));
   if ('plan' in read) return read.plan;
   const fault = 'senseless' in read ? `makes no sense: ${read.senseless}` : `is damaged at ${read.damaged}`;
   throw new PlanProblem(`This plan ${fault}. ${askForAnother}`);
+}
+
+/** Version 2 added limits of measures beside the knee angle, which older plans go without. */
+function broughtUp(fields: Record<string, unknown>, data: unknown): unknown {
+  return fields['version'] === 1 ? { ...fields, version: planVersion } : data;
 }
 
 function checkVersion({ format, version }: Record<string, unknown>): void {

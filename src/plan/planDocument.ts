@@ -1,3 +1,4 @@
+import { limitsSchema } from '../schema/limitsSchema';
 import { z } from '../schema/zod';
 import { holdIds } from '../protocol/holds';
 import { sides } from '../protocol/side';
@@ -5,7 +6,7 @@ import { taskIds } from '../protocol/tasks';
 import { planBounds, planRanges } from './planRanges';
 
 /** Raised when a field is added, changes its meaning or goes; older versions are brought up on reading. */
-export const planVersion = 1;
+export const planVersion = 2;
 
 /** When something is said of how a repetition went; giving less of it over the weeks helps it become a habit. */
 export const feedbackModes = ['every-repetition', 'only-outside', 'after-the-set', 'none'] as const;
@@ -44,10 +45,7 @@ const repetitionItem = z.strictObject({
     ),
   seatHeightCm: within(planRanges.seatHeightCm).nullable().describe('Only for tasks with a seat.'),
   feedback: z.enum(feedbackModes),
-  limits: z.strictObject({
-    kneeInwardDeg: within(planRanges.kneeInwardDeg),
-    kneeOutwardDeg: within(planRanges.kneeOutwardDeg),
-  }),
+  limits: limitsSchema,
 });
 
 const holdItem = z.strictObject({

@@ -1,3 +1,4 @@
+import { limitedMeasures, type Limits } from '../protocol/limits';
 import { findTask } from '../protocol/tasks';
 import { itemName } from './itemName';
 import type { PlanDocument, PlanItem } from './planDocument';
@@ -76,6 +77,19 @@ export function planSentence({ items, createdAt, reviewDate }: PlanDocument): st
 
 function itemFault(item: PlanItem): string | null {
   if (new Set(item.sides).size < item.sides.length) return `names the ${item.sides[0]} side twice`;
-  if (item.kind === 'hold' || item.seatHeightCm === null || findTask(item.task).shape === 'rise') return null;
+  if (item.kind === 'hold') return null;
+  const fault = limitsFault(item.limits);
+  if (fault !== null || item.seatHeightCm === null || findTask(item.task).shape === 'rise') return fault;
   return 'gives a seat height, but has no seat';
+}
+
+/** Of limits that leave nothing between them. */
+function limitsFault(limits: Limits): string | null {
+  const id = limitedMeasures(limits).find((one) => {
+    const { least, most } = limits.others?.[one] ?? {};
+    return least !== undefined && most !== undefined && least > most;
+  });
+  return id === undefined
+    ? null
+    : `has a limit of ${id.replaceAll('-', ' ')} with more at least than at most`;
 }

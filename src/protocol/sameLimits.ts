@@ -1,5 +1,10 @@
-import type { Limits } from './limits';
+import { limitEnds, type Limits } from './limits';
+import { measureIds } from './measures';
 
 export function sameLimits(a: Limits, b: Limits): boolean {
-  return a.kneeInwardDeg === b.kneeInwardDeg && a.kneeOutwardDeg === b.kneeOutwardDeg;
+  return (
+    a.kneeInwardDeg === b.kneeInwardDeg &&
+    a.kneeOutwardDeg === b.kneeOutwardDeg &&
+    measureIds.every((id) => limitEnds.every((end) => a.others?.[id]?.[end] === b.others?.[id]?.[end]))
+  );
 }

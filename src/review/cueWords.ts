@@ -1,26 +1,32 @@
 import { cueFor } from '../library/cueFor';
+import { measureCue } from '../library/measureCue';
 import type { Measurement } from '../measurement/measurement';
 import { findTask } from '../protocol/tasks';
-import type { Direction } from '../scoring/judge';
+import { decidingMeasure, decidingWay } from '../scoring/decidingMeasure';
+import type { Judgement } from '../scoring/judge';
 import { phaseAt } from './phaseAt';
 
 /** What is said of a repetition that went as it should. */
 const modelWords = 'Just like this.';
+/** Where the library knows nothing better, or nothing was measured. */
+const usualWords = 'Knee over the middle of the foot.';
 
 /**
  * One cue in few words for a repetition.
  *
- * @param direction  the way the knee went; null for a model
- * @param timeMs  of its worst moment
+ * @param judgement  null where it is to be shown as a model
  */
 export function cueWords(
   { repetitions, setup }: Pick<Measurement, 'repetitions' | 'setup'>,
   index: number,
-  direction: Direction | null,
-  timeMs: number,
+  judgement: Judgement | null,
 ): string {
+  if (judgement === null || judgement.verdict === 'in-line') return modelWords;
   const repetition = repetitions[index];
-  if (direction === null || repetition === undefined) return modelWords;
-  const phase = phaseAt(repetition.events, findTask(setup.task).shape, timeMs) ?? 'going';
-  return cueFor(setup.task, direction, phase) ?? 'Knee over the middle of the foot.';
+  const measure = decidingMeasure(judgement);
+  if (measure !== null && measure.extreme !== null) return measureCue(measure.measure, measure.end);
+  const way = decidingWay(judgement);
+  if (way === null || repetition === undefined) return usualWords;
+  const phase = phaseAt(repetition.events, findTask(setup.task).shape, judgement.worst!.timeMs) ?? 'going';
+  return cueFor(setup.task, way, phase) ?? usualWords;
 }

@@ -1,14 +1,12 @@
-import { median } from 'd3-array';
+import { group, max, median } from 'd3-array';
 import type { Limits } from '../protocol/limits';
-import type { Direction } from '../scoring/judge';
+import { beyondLimitDeg } from '../scoring/beyondLimitDeg';
+import { decidingWay } from '../scoring/decidingMeasure';
 import type { CountedRepetition } from './countedRepetitions';
 
 export interface ProposedCue {
   index: number;
   role: 'worst' | 'typical' | 'model';
-  /** The way the knee went; null for the model. */
-  direction: Direction | null;
-  timeMs: number;
 }
 
 /**
@@ -16,38 +14,30 @@ export interface ProposedCue {
  * and the best as a model. A repetition is proposed once; without a fault, the model alone.
  */
 export function proposeCues(counted: readonly CountedRepetition[], limits: Limits): ProposedCue[] {
-  const measured = counted.flatMap(({ index, judgement: { verdict, direction, worst } }) => {
-    if (worst === null || direction === null) return [];
-    const excessDeg =
-      direction === 'inward' ? worst.value - limits.kneeInwardDeg : -worst.value - limits.kneeOutwardDeg;
-    return [{ index, verdict, direction, excessDeg, timeMs: worst.timeMs }];
+  const measured = counted.flatMap(({ index, judgement }) => {
+    const beyondDeg = beyondLimitDeg(judgement, limits);
+    const { verdict, decidedBy } = judgement;
+    if (beyondDeg === null || verdict === 'not-measured') return [];
+    return [{ index, verdict, fault: decidingWay(judgement) ?? decidedBy, beyondDeg }];
   });
   const faults = measured
     .filter(({ verdict }) => verdict !== 'in-line')
-    .sort((a, b) => b.excessDeg - a.excessDeg);
+    .sort((a, b) => b.beyondDeg - a.beyondDeg);
   const proposed: ProposedCue[] = [];
   const [worst] = faults;
-  if (worst !== undefined) {
-    const { index, direction, timeMs } = worst;
-    proposed.push({ index, role: 'worst', direction, timeMs });
-  }
-  const inward = faults.filter(({ direction }) => direction === 'inward');
-  const usual =
-    inward.length * 2 >= faults.length ? inward : faults.filter((fault) => !inward.includes(fault));
-  const middleDeg = median(usual, ({ excessDeg }) => excessDeg) ?? 0;
+  if (worst !== undefined) proposed.push({ index: worst.index, role: 'worst' });
+  const alike = [...group(faults, ({ fault }) => fault).values()];
+  const mostAlike = max(alike, ({ length }) => length);
+  const usual = alike.find(({ length }) => length === mostAlike) ?? [];
+  const middleDeg = median(usual, ({ beyondDeg }) => beyondDeg) ?? 0;
   const [typical] = usual
     .filter(({ index }) => index !== worst?.index)
-    .sort((a, b) => Math.abs(a.excessDeg - middleDeg) - Math.abs(b.excessDeg - middleDeg));
-  if (typical !== undefined) {
-    const { index, direction, timeMs } = typical;
-    proposed.push({ index, role: 'typical', direction, timeMs });
-  }
+    .sort((a, b) => Math.abs(a.beyondDeg - middleDeg) - Math.abs(b.beyondDeg - middleDeg));
+  if (typical !== undefined) proposed.push({ index: typical.index, role: 'typical' });
   const taken = new Set(proposed.map(({ index }) => index));
   const [best] = measured
     .filter(({ index, verdict }) => verdict !== 'out-of-line' && !taken.has(index))
-    .sort((a, b) => a.excessDeg - b.excessDeg);
-  if (best !== undefined) {
-    proposed.push({ index: best.index, role: 'model', direction: null, timeMs: best.timeMs });
-  }
+    .sort((a, b) => a.beyondDeg - b.beyondDeg);
+  if (best !== undefined) proposed.push({ index: best.index, role: 'model' });
   return proposed;
 }

@@ -1,12 +1,9 @@
 import type { Extreme, Measurement } from '../measurement/measurement';
-import { otherMeasureIds, type OtherMeasureId } from '../measurement/otherMeasures';
 import type { Limits } from '../protocol/limits';
+import type { MeasureId } from '../protocol/measures';
 import { countWithin } from '../scoring/countWithin';
-import { verdicts, type Judgement, type Verdict } from '../scoring/judge';
-
-/** Measures that a table may show beside the knee angle, in their order. */
-export const rowMeasures = ['knee-off-line', ...otherMeasureIds] as const;
-export type RowMeasure = 'knee-off-line' | OtherMeasureId;
+import type { Judgement } from '../scoring/judge';
+import { verdicts, type Verdict } from '../scoring/verdict';
 
 /** What a table tells of one repetition. */
 export interface RepetitionRow {
@@ -20,7 +17,7 @@ export interface RepetitionRow {
   outOfLimitsMs: number | null;
   /** Share of the loaded time that was measured, 0 to 100 %. */
   measuredPct: number;
-  measures: Record<RowMeasure, Extreme | null>;
+  measures: Record<MeasureId, Extreme | null>;
   excluded: string | null;
   isByHand: boolean;
 }
@@ -36,14 +33,14 @@ export function repetitionRows(
     const judgement = judgements[index];
     if (judgement === undefined) return [];
     const { loadedFrom, loadedTo, number, measuredShare, kneeDeviation, others } = repetition;
-    const { worst, verdict } = judgement;
+    const { worst, knee } = judgement;
     const { measured, within } = countWithin(repetition, kneeAngleDeg, limits);
     return {
       ...{ index, number, judgement },
       startMs: timesMs[loadedFrom]!,
       worstAtPct:
         worst === null ? null : (100 * (worst.sample - loadedFrom)) / Math.max(1, loadedTo - loadedFrom),
-      outOfLimitsMs: verdict === 'not-measured' ? null : ((measured - within) * 1000) / rateHz,
+      outOfLimitsMs: knee === 'not-measured' ? null : ((measured - within) * 1000) / rateHz,
       measuredPct: 100 * measuredShare,
       measures: { 'knee-off-line': kneeDeviation, ...others },
       excluded: excluded[index] ?? null,
@@ -53,7 +50,7 @@ export function repetitionRows(
 }
 
 export type SortKey =
-  'number' | 'verdict' | 'score' | 'worst' | 'worst-at' | 'out-of-limits' | 'measured' | RowMeasure;
+  'number' | 'verdict' | 'score' | 'worst' | 'worst-at' | 'out-of-limits' | 'measured' | MeasureId;
 
 /** Rows in another order; rows without a value stand last, and equal ones in order of time. */
 export function sortedRows(
@@ -101,7 +98,7 @@ export function filteredRows(rows: readonly RepetitionRow[], filter: RowFilter):
     if (filter === 'excluded') return excluded !== null;
     if (excluded !== null) return false;
     if (filter === 'inward' || filter === 'outward')
-      return judgement.direction === filter && judgement.verdict !== 'in-line';
+      return judgement.direction === filter && judgement.knee !== 'in-line';
     return judgement.verdict === filter;
   });
 }

@@ -37,7 +37,7 @@ export function setGlance(
   const repetitions = counted.map(({ repetition }) => repetition);
   const { shape } = findTask(measurement.setup.task);
   const tempos = repetitions.map((repetition) => tempo(repetition, shape));
-  const isMeasured = ({ judgement }: (typeof counted)[number]) => judgement.verdict !== 'not-measured';
+  const isMeasured = ({ judgement }: (typeof counted)[number]) => judgement.knee !== 'not-measured';
   return {
     done: counted.length,
     excluded: excluded.filter((reason) => reason !== null).length,

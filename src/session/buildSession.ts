@@ -79,11 +79,14 @@ export function deriveSession(
     view: measurement.view,
     kneeAngleDeg: curveToDocument(measurement.kneeAngleDeg),
     kneeDeviation: curveToDocument(measurement.kneeDeviation),
-    repetitions: measurement.repetitions.map((repetition, index) => ({
-      ...repetition,
-      ...withReason(excluded[index]),
-      judgement: judge(repetition, measurement, limits),
-    })),
+    repetitions: measurement.repetitions.map((repetition, index) => {
+      const { ranges, ...kept } = repetition; // They only serve to judge.
+      return {
+        ...kept,
+        ...withReason(excluded[index]),
+        judgement: judge(repetition, measurement, limits),
+      };
+    }),
   };
 }
 

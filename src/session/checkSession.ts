@@ -41,7 +41,8 @@ function derivedFault(derived: SessionDocument['derived']): string | null {
   for (const [i, repetition] of repetitions.entries()) {
     const { number, loadedFrom, loadedTo, events, judgement } = repetition;
     const { kneeAngleMaxDeg, kneeAngleMinDeg, kneeDeviation: farthest, others } = repetition;
-    const extremes = [kneeAngleMaxDeg, kneeAngleMinDeg, farthest, ...Object.values(others)];
+    const limited = judgement.measures.map(({ extreme }) => extreme);
+    const extremes = [kneeAngleMaxDeg, kneeAngleMinDeg, farthest, ...Object.values(others), ...limited];
     const latest = Math.max(loadedTo, ...extremes.map((extreme) => extreme?.sample ?? 0));
     if (loadedFrom > loadedTo || latest >= samples) return 'a repetition lies outside the recording';
     const previous = repetitions[i - 1];
@@ -63,15 +64,21 @@ function curveFits({ values, missing }: SessionDocument['derived']['kneeAngleDeg
   return !values.includes(null, next);
 }
 
-function judgementFits({
-  verdict,
-  reason,
-  direction,
-  worst,
-  alignmentScorePct,
-}: SessionDocument['derived']['repetitions'][number]['judgement']): boolean {
-  const measured = verdict !== 'not-measured';
-  return [reason === null, direction !== null, worst !== null, alignmentScorePct !== null].every(
-    (has) => has === measured,
+type Judgement = SessionDocument['derived']['repetitions'][number]['judgement'];
+
+function judgementFits({ verdict, reason, decidedBy, knee, measures, ...ofKnee }: Judgement): boolean {
+  const { direction, worst, alignmentScorePct } = ofKnee;
+  const kneeMeasured = knee !== 'not-measured';
+  const ids = measures.map(({ measure }) => measure);
+  const decides = decidedBy === null || decidedBy === 'knee-angle' ? knee : undefined;
+  return (
+    [direction !== null, worst !== null, alignmentScorePct !== null].every((has) => has === kneeMeasured) &&
+    (reason === null) === (verdict !== 'not-measured') &&
+    (decidedBy === null) === (decides === 'not-measured') &&
+    verdict === (decides ?? measures.find(({ measure }) => measure === decidedBy)?.verdict) &&
+    new Set(ids).size === ids.length &&
+    measures.every((one) =>
+      [one.reason === null, one.extreme !== null].every((has) => has === (one.verdict !== 'not-measured')),
+    )
   );
 }

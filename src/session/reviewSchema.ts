@@ -1,12 +1,9 @@
 import { z } from '../schema/zod';
 import { longestName } from '../correction/correction';
-import { limitRangeDeg } from '../protocol/limits';
+import { limitsSchema } from '../schema/limitsSchema';
 
 /** Longest texts, characters; the forms that take them in keep to the same. */
 export const longestReviewText = { remark: 2000, cue: 120 };
-
-const limitDeg = z.number().min(limitRangeDeg.min).max(limitRangeDeg.max);
-export const limitsSchema = z.strictObject({ kneeInwardDeg: limitDeg, kneeOutwardDeg: limitDeg });
 
 const signed = {
   by: z.string().max(longestName).describe('Initials or a role; empty where none was given.'),

@@ -1,21 +1,23 @@
+import { limitsSchema } from '../schema/limitsSchema';
 import { numberArray } from '../schema/numberArray';
 import { z } from '../schema/zod';
 import { correctionSchema, longestReason, mostCorrections } from '../correction/correction';
 import { keypointCount, keypointNames } from '../keypoints/keypointNames';
 import { missingReasons } from '../measurement/curve';
-import { mapOthers } from '../measurement/otherMeasures';
 import { poseModels } from '../keypoints/poseModel';
 import { bodyHeightRangeCm } from '../protocol/bodyHeight';
+import { limitEnds } from '../protocol/limits';
+import { mapOthers, measureIds } from '../protocol/measures';
 import { sides } from '../protocol/side';
 import { taskIds } from '../protocol/tasks';
 import { viewCueNames } from '../view/viewCue';
-import { verdicts } from '../scoring/judge';
+import { verdicts } from '../scoring/verdict';
 import { bringUpSession } from './bringUpSession';
 import type { DocumentKind } from './readDocument';
-import { limitsSchema, reviewSchema } from './reviewSchema';
+import { reviewSchema } from './reviewSchema';
 
 /** Raised when a field is added, changes its meaning or goes; older versions are brought up on reading. */
-export const sessionVersion = 5;
+export const sessionVersion = 6;
 
 /** Longest recording that is read: 30 minutes at 60 frames a second. */
 export const mostFrames = 108_000;
@@ -143,9 +145,26 @@ const repetition = z.strictObject({
   judgement: z.strictObject({
     verdict: z.enum(verdicts),
     reason: reason.nullable(),
+    decidedBy: z
+      .enum(['knee-angle', ...measureIds])
+      .nullable()
+      .describe('What the verdict rests on, or lacks; null where it lacks the knee angle.'),
+    knee: z.enum(verdicts).describe('Of the knee angle alone.'),
     direction: z.enum(['inward', 'outward']).nullable(),
     worst: extreme,
     alignmentScorePct: finite.min(0).max(100).nullable(),
+    measures: z
+      .array(
+        z.strictObject({
+          measure: z.enum(measureIds),
+          verdict: z.enum(verdicts),
+          reason: reason.nullable(),
+          end: z.enum(limitEnds),
+          extreme,
+        }),
+      )
+      .max(measureIds.length)
+      .describe('The other measures that have a limit.'),
   }),
 });
 

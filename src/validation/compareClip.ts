@@ -1,5 +1,5 @@
 import type { MissingReason } from '../measurement/curve';
-import { verdictOf, type Verdict } from '../scoring/judge';
+import { verdictOf, type Verdict } from '../scoring/verdict';
 import type { SessionDocument } from '../session/sessionDocument';
 import type { ClipTruth } from './clipTruth';
 import { matchRepetitions } from './matchRepetitions';

@@ -15,7 +15,7 @@ export interface Peak {
 
 /** The one place where the comparison reads a repetition's peak and its error band. */
 export function readPeak({ kneeAngleMaxDeg, mainReason, judgement }: SessionRepetition): Peak {
-  if (judgement.verdict === 'not-measured' || kneeAngleMaxDeg === null) {
+  if (judgement.knee === 'not-measured' || kneeAngleMaxDeg === null) {
     return { peakDeg: null, bandDeg: null, reason: judgement.reason ?? mainReason ?? 'frames-missing' };
   }
   return { peakDeg: kneeAngleMaxDeg.value, bandDeg: kneeAngleMaxDeg.band, reason: null };

@@ -1,11 +1,9 @@
 import type { Extreme } from '../measurement/measurement';
-import type { OtherMeasureId } from '../measurement/otherMeasures';
-import { shortDeviation } from './formatWithBand';
-
-type MeasureName = 'knee-off-line' | OtherMeasureId;
+import type { LimitEnd } from '../protocol/limits';
+import type { MeasureId } from '../protocol/measures';
 
 /** Names as they head a column. */
-export const measureNames: Record<MeasureName, string> = {
+export const measureNames: Record<MeasureId, string> = {
   'knee-off-line': 'Knee off line',
   'knee-over-foot': 'Knee over foot',
   'hip-over-knee': 'Hip over knee',
@@ -15,18 +13,72 @@ export const measureNames: Record<MeasureName, string> = {
   depth: 'Depth',
 };
 
-/** A measure for a table, with its unit and band; docs/measurement.md says each in full. */
-export function formatMeasure(name: MeasureName, { value, band }: Pick<Extreme, 'value' | 'band'>): string {
-  switch (name) {
-    case 'knee-off-line':
-    case 'knee-over-foot':
-    case 'hip-over-knee':
-      return shortDeviation({ value, band });
-    case 'pelvic-drop':
-    case 'trunk-lean':
-      return `${Math.round(value)}° ±${Math.max(1, Math.round(band))}`.replace('-0°', '0°').replace('-', '−');
-    case 'pelvis-place':
-    case 'depth':
-      return `${Math.round(100 * value)} % ±${Math.max(1, Math.round(100 * band))}`.replace('-', '−');
-  }
+/** How a measure is shown: what it is multiplied by, and what follows the number. */
+interface Unit {
+  factor: number;
+  short: string;
+  long: string;
+}
+
+const degrees: Unit = { factor: 1, short: '°', long: '°' };
+const ofLeg: Unit = { factor: 100, short: ' %', long: ' % of leg length' };
+
+export const measureUnits: Record<MeasureId, Unit> = {
+  'knee-off-line': ofLeg,
+  'knee-over-foot': ofLeg,
+  'hip-over-knee': ofLeg,
+  'pelvic-drop': degrees,
+  'trunk-lean': degrees,
+  'pelvis-place': { factor: 100, short: ' %', long: ' % of the stance' },
+  depth: ofLeg,
+};
+
+/** A direction in words: short for a table, long for a sentence. */
+interface Way {
+  short: string;
+  long: string;
+}
+
+const ofKnee: Record<LimitEnd, Way> = {
+  least: { short: 'out', long: 'outward' },
+  most: { short: 'in', long: 'inward' },
+};
+
+/** The directions of a measure in words, below 0 and above; null where it has none. */
+export const measureWays: Record<MeasureId, Record<LimitEnd, Way> | null> = {
+  'knee-off-line': ofKnee,
+  'knee-over-foot': ofKnee,
+  'hip-over-knee': ofKnee,
+  'pelvic-drop': {
+    least: { short: 'up', long: 'free side up' },
+    most: { short: 'down', long: 'free side down' },
+  },
+  'trunk-lean': {
+    least: { short: 'away', long: 'away from the working side' },
+    most: { short: 'towards', long: 'towards the working side' },
+  },
+  'pelvis-place': null,
+  depth: null,
+};
+
+type Banded = Pick<Extreme, 'value' | 'band'>;
+
+/** A measure for a table, with its unit and band: '4 % in ±2'; docs/measurement.md says each in full. */
+export function formatMeasure(id: MeasureId, extreme: Banded): string {
+  return formatted(id, extreme, 'short', ' ±');
+}
+
+/** A measure for a sentence: '4 % of leg length outward, give or take 2'. */
+export function longMeasure(id: MeasureId, extreme: Banded): string {
+  return formatted(id, extreme, 'long', ', give or take ');
+}
+
+function formatted(id: MeasureId, { value, band }: Banded, length: 'short' | 'long', before: string): string {
+  const { factor, [length]: unit } = measureUnits[id];
+  const ways = measureWays[id];
+  const whole = Math.round(factor * value);
+  const way = ways === null || whole === 0 ? '' : ` ${ways[whole > 0 ? 'most' : 'least'][length]}`;
+  const number = ways === null ? String(whole + 0).replace('-', '−') : Math.abs(whole);
+  // A band is never shown as nothing.
+  return `${number}${unit}${way}${before}${Math.max(1, Math.round(factor * band))}`;
 }

@@ -1,7 +1,6 @@
 import { legLengthCm } from '../protocol/bodyHeight';
 import type { Extreme } from '../measurement/measurement';
 import { formatAngle } from './formatAngle';
-import { formatDeviation } from './formatDeviation';
 
 type Banded = Pick<Extreme, 'value' | 'band'>;
 
@@ -14,16 +13,6 @@ export function shortAngle({ value, band }: Banded): string {
 export function longAngle({ value, band }: Banded): string {
   const angle = formatAngle(value);
   return `${angle.replace('°', angle.startsWith('1°') ? ' degree' : ' degrees')}, give or take ${wholeBand(band)}`;
-}
-
-/** How far the knee stands off the line, for a table: '4 % in ±2'. */
-export function shortDeviation({ value, band }: Banded): string {
-  return `${formatDeviation(value).replace('ward', '')} ±${wholeBand(100 * band)}`;
-}
-
-/** How far the knee stands off the line, for a sentence: '4 % of leg length inward, give or take 2'. */
-export function longDeviation({ value, band }: Banded): string {
-  return `${formatDeviation(value).replace(' %', ' % of leg length')}, give or take ${wholeBand(100 * band)}`;
 }
 
 /**

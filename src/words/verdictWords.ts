@@ -1,4 +1,4 @@
-import type { Verdict } from '../scoring/judge';
+import type { Verdict } from '../scoring/verdict';
 
 /** Verdicts as they stand on screens and in tables. */
 export const verdictWords: Record<Verdict, string> = {

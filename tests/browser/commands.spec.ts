@@ -18,7 +18,7 @@ test.describe('measure', () => {
     [[short, '--task', 'single-leg-squat'], /^--side is missing\. Give one of: left, right\./],
     [[short, ...good, '--side', 'both'], /^--side both is not known/],
     [[short, ...good, '--model', 'huge'], /^--model huge is not known\. Give one of: lite, full, heavy\./],
-    [[short, ...good, '--limit', 'knee=90'], /^--limit knee=90 must be an angle from 1 to 30 degrees/],
+    [[short, ...good, '--limit', 'knee=90'], /^--limit knee=90 must be from 1 to 30 degrees/],
     [[short, ...good, '--limit', 'hip=10'], /^--limit hip=10 is not known/],
     [[short, ...good, '--speed', '2'], /^Unknown option '--speed'\. Usage/],
     [[short, ...good, '--json'], /^Option '--json <value>' argument missing\. Usage/],

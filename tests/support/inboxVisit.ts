@@ -1,6 +1,7 @@
 import type { InboxSet, InboxVisit } from '../../src/inbox/inboxVisit';
 import type { SetMark } from '../../src/inbox/setResult';
-import type { Direction, Verdict } from '../../src/scoring/judge';
+import type { Direction } from '../../src/scoring/judge';
+import type { Verdict } from '../../src/scoring/verdict';
 
 /** An invented visit in which nothing needs a look, but for what is changed. */
 export function inboxVisit(change: Partial<InboxVisit> = {}): InboxVisit {
@@ -53,7 +54,7 @@ export function readingOf(verdicts: readonly (Verdict | [Verdict, Direction])[])
 } {
   const marks = verdicts.map((entry, index): SetMark => {
     const [verdict, direction] = typeof entry === 'string' ? [entry, null] : entry;
-    return { number: index + 1, verdict, direction };
+    return { number: index + 1, verdict, direction, measure: null };
   });
   const result = { marks, alignmentPct: 73, mainReason: null, peak: null };
   return { state: 'read', result, hasVideo: true, isWaiting: false };

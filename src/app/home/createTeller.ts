@@ -1,3 +1,4 @@
+import { heardOf } from '../../guide/heardOf';
 import type { GuideEvent } from '../../guide/guideEvent';
 import type { LiveSetEvent } from '../../live/createLiveSet';
 import type { HomeState } from './homeState';
@@ -32,8 +33,7 @@ export function createTeller(
       }
       const index = event.count - 1;
       if (index >= told) return;
-      const { verdict, direction } = event.judgement;
-      const heard = { verdict, direction };
+      const heard = heardOf(event.judgement);
       set({ heard: get().heard.map((earlier, at) => (at === toldBefore + index ? heard : earlier)) });
       if (index === told - 1) send({ kind: 'judged', heard });
     },

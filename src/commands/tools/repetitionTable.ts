@@ -1,8 +1,10 @@
 import Table from 'cli-table3';
 import type { SessionDocument } from '../../session/sessionDocument';
 import { findTask } from '../../protocol/tasks';
+import { decidingMeasure } from '../../scoring/decidingMeasure';
 import { completenessWords } from '../../words/completenessWords';
-import { shortAngle, shortCm, shortDeviation } from '../../words/formatWithBand';
+import { formatMeasure, measureNames } from '../../words/formatMeasure';
+import { shortAngle, shortCm } from '../../words/formatWithBand';
 import { reasonWords } from '../../words/reasonWords';
 import { formatTempo, tempo } from '../../words/tempo';
 import { verdictWords } from '../../words/verdictWords';
@@ -33,13 +35,17 @@ export function repetitionTable({ setup, derived }: SessionDocument): string {
   return table.toString();
 }
 
-function verdictText({ verdict, reason }: Repetition['judgement']): string {
-  return reason === null ? verdictWords[verdict] : `${verdictWords[verdict]}: ${reasonWords[reason].short}`;
+function verdictText(judgement: Repetition['judgement']): string {
+  const { verdict, reason } = judgement;
+  const measure = verdict === 'in-line' ? null : decidingMeasure(judgement);
+  const what = measure === null ? [] : [measureNames[measure.measure].toLowerCase()];
+  const why = reason === null ? [] : [reasonWords[reason].short];
+  return [verdictWords[verdict], ...what, ...why].join(': ');
 }
 
 function deviationText(deviation: { value: number; band: number }, bodyHeightCm: number | undefined): string {
   const cm = shortCm(deviation, bodyHeightCm);
-  return shortDeviation(deviation) + (cm === null ? '' : `, ${cm}`);
+  return formatMeasure('knee-off-line', deviation) + (cm === null ? '' : `, ${cm}`);
 }
 
 function lacking(completeness: Repetition['completeness']): string {

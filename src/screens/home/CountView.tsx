@@ -64,6 +64,6 @@ function StripMark({ heard, isDone, side }: MarkProps) {
 
 /** In the mirror a triangle points the other way than in the picture as filmed. */
 function MirroredMark({ heard, side, sizePx }: { heard: HeardVerdict; side: Side; sizePx: number }) {
-  const pointing = picturePointing(otherSide(side), heard.direction ?? 'inward');
+  const pointing = heard.direction && picturePointing(otherSide(side), heard.direction);
   return <VerdictMark verdict={heard.verdict} pointing={pointing} sizePx={sizePx} />;
 }

@@ -1,9 +1,13 @@
-import { Checkbox } from 'react-aria-components';
+import { Button, Checkbox, Disclosure, DisclosurePanel } from 'react-aria-components';
 import { Choice } from '../../components/Choice';
+import { MeasureLimits, MeasureLimitSource } from '../../components/MeasureLimits';
 import { NumberBox } from '../../components/NumberBox';
 import type { FeedbackMode, RepetitionItem, Tempo } from '../../plan/planDocument';
 import { planRanges } from '../../plan/planRanges';
+import { measureIds } from '../../protocol/measures';
 import { findTask } from '../../protocol/tasks';
+import { measureNames } from '../../words/formatMeasure';
+import { otherLimitsWords } from '../../words/limitWords';
 
 interface Props {
   item: RepetitionItem;
@@ -23,6 +27,7 @@ const usualSeatCm = 46;
 /** What is said meanwhile, the lane's limits, tempo and seat. */
 export function RepetitionFields({ item, onChange }: Props) {
   const { limits, tempo, seatHeightCm } = item;
+  const limited = otherLimitsWords(limits);
   const { shape } = findTask(item.task);
   const [down, up] = shape === 'reach' ? ['Back', 'Out'] : ['Down', 'Up'];
   const tempoBox = (field: keyof Tempo, label: string) =>
@@ -58,6 +63,27 @@ export function RepetitionFields({ item, onChange }: Props) {
           }
         />
       </div>
+      <Disclosure className="plan-limits">
+        <Button slot="trigger" className="button button-quiet">
+          Limits of other measures{limited === '' ? '' : `: ${limited}`}
+        </Button>
+        <DisclosurePanel>
+          {measureIds.map((id) => (
+            <div key={id} className="plan-limit">
+              <h4>{measureNames[id]}</h4>
+              <MeasureLimits
+                measure={id}
+                limits={limits}
+                onMove={(next) => onChange({ ...item, limits: next }, id)}
+                onMoveEnd={() => undefined}
+              />
+              <p className="small soft">
+                <MeasureLimitSource measure={id} />
+              </p>
+            </div>
+          ))}
+        </DisclosurePanel>
+      </Disclosure>
       <div className="plan-pair">
         <Tick
           isSelected={tempo !== null}

@@ -3,10 +3,8 @@ import { Button, Input, TextField } from 'react-aria-components';
 import { useApp, useAppState, type useRecording } from '../../app/AppContext';
 import { findEntry } from '../../library/findEntry';
 import { countedRepetitions } from '../../review/countedRepetitions';
-import { cueWords } from '../../review/cueWords';
 import { proposeCues } from '../../review/proposeCues';
 import { CompareShow } from './CompareShow';
-import { middleMs } from './correctionChoices';
 import { cueOf } from './cueOf';
 import { CueShow } from './CueShow';
 import { repetitionAt } from './repetitionAt';
@@ -35,13 +33,12 @@ export function CueList({ recording, selected, onSelect }: Props) {
   const propose = () => {
     const counted = countedRepetitions(measurement, judgements, excluded);
     app.setCues(
-      proposeCues(counted, limits).map(({ index, direction, timeMs }) => ({
-        atMs: middleMs(measurement, index),
-        text: cueWords(measurement, index, direction, timeMs),
-      })),
+      proposeCues(counted, limits).map(({ index, role }) =>
+        cueOf(measurement, index, role === 'model' ? null : judgements[index]!),
+      ),
     );
   };
-  const add = () => app.setCues([...cues, cueOf(measurement, judgements, selected)]);
+  const add = () => app.setCues([...cues, cueOf(measurement, selected, judgements[selected]!)]);
   const change = (index: number, text: string) =>
     app.setCues(cues.map((cue, at) => (at === index ? { ...cue, text } : cue)));
   const numberAt = (atMs: number) => {

@@ -1,12 +1,18 @@
+import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useApp, useAppState } from '../../app/AppContext';
+import { Choice } from '../../components/Choice';
 import { LimitSlider } from '../../components/LimitSlider';
-import { defaultLimits, limitSources } from '../../protocol/limits';
+import { MeasureLimits, MeasureLimitSource } from '../../components/MeasureLimits';
+import { defaultLimits, limitedMeasures, limitRangeDeg, limitSources } from '../../protocol/limits';
+import { measureIds, type MeasureId } from '../../protocol/measures';
 import { sameLimits } from '../../protocol/sameLimits';
 import { limitsOrigin, type LimitsOrigin } from '../../review/limitsOrigin';
+import { measureNames } from '../../words/formatMeasure';
+import { otherLimitsWords } from '../../words/limitWords';
 import { Signed } from './CorrectionsPanel';
 
-/** Where the lane's edges lie, and who says so; moving one judges every repetition again at once. */
+/** How far each measure may go, and who says so; moving a limit judges every repetition again at once. */
 export function LimitsPanel() {
   const app = useApp();
   const { present, movingFrom } = useAppState((state) => state.limits);
@@ -14,10 +20,20 @@ export function LimitsPanel() {
   const planned = useAppState((state) => state.visit?.planned ?? null);
   const changed = useAppState((state) => state.changedVerdicts);
   const total = useAppState((state) => state.judgements.length);
+  const [measure, setMeasure] = useState<'knee-angle' | MeasureId>('knee-angle');
+  const limited = limitedMeasures(present);
+  const options = [
+    { id: 'knee-angle' as const, name: 'Knee angle' },
+    ...measureIds.map((id) => ({
+      ...{ id, name: measureNames[id] },
+      ...(limited.includes(id) ? { hint: 'has a limit' } : {}),
+    })),
+  ];
   return (
     <section className="card limits" aria-labelledby="limits-title">
       <header className="limits-head">
-        <h2 id="limits-title">Limits of the lane</h2>
+        <h2 id="limits-title">Limits</h2>
+        <Choice label="Measure" isLabelHidden options={options} value={measure} onChange={setMeasure} />
         <span className="limits-status small" role="status">
           {changed === null ? '' : changedWords(changed, total)}
         </span>
@@ -38,28 +54,49 @@ export function LimitsPanel() {
           Default
         </Button>
       </header>
-      <div className="limits-sliders">
-        <LimitSlider
-          label="Inward"
-          valueDeg={present.kneeInwardDeg}
-          onMove={(kneeInwardDeg) => app.moveLimit({ kneeInwardDeg })}
+      {measure === 'knee-angle' ? (
+        <div className="limits-sliders">
+          <KneeLimit label="Inward" end="kneeInwardDeg" />
+          <KneeLimit label="Outward" end="kneeOutwardDeg" />
+        </div>
+      ) : (
+        <MeasureLimits
+          measure={measure}
+          limits={present}
+          onMove={app.moveLimits}
           onMoveEnd={app.endLimitMove}
         />
-        <LimitSlider
-          label="Outward"
-          valueDeg={present.kneeOutwardDeg}
-          onMove={(kneeOutwardDeg) => app.moveLimit({ kneeOutwardDeg })}
-          onMoveEnd={app.endLimitMove}
-        />
-      </div>
+      )}
       <p className="small">
         <OriginWords origin={limitsOrigin(movingFrom ?? present, lastSet, planned)} />
+        {limited.length > 0 && <> Beside the knee angle: {otherLimitsWords(present)}.</>}
       </p>
       <p className="small soft">
-        Default inward {defaultLimits.kneeInwardDeg}°: {limitSources.kneeInwardDeg}. Outward{' '}
-        {defaultLimits.kneeOutwardDeg}°: {limitSources.kneeOutwardDeg}.
+        {measure === 'knee-angle' ? (
+          <>
+            Default inward {defaultLimits.kneeInwardDeg}°: {limitSources.kneeInwardDeg}. Outward{' '}
+            {defaultLimits.kneeOutwardDeg}°: {limitSources.kneeOutwardDeg}.
+          </>
+        ) : (
+          <MeasureLimitSource measure={measure} />
+        )}
       </p>
     </section>
+  );
+}
+
+function KneeLimit({ label, end }: { label: string; end: keyof typeof limitSources }) {
+  const app = useApp();
+  const present = useAppState((state) => state.limits.present);
+  return (
+    <LimitSlider
+      label={label}
+      value={present[end]}
+      range={{ ...limitRangeDeg, step: 1 }}
+      unit="degree"
+      onMove={(deg) => app.moveLimits({ ...present, [end]: deg })}
+      onMoveEnd={app.endLimitMove}
+    />
   );
 }
 

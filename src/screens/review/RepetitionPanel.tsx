@@ -1,15 +1,19 @@
 import type { ReactNode } from 'react';
 import { Button } from 'react-aria-components';
 import type { useRecording } from '../../app/AppContext';
-import { longAngle, longDeviation, shortCm } from '../../words/formatWithBand';
+import { longMeasure, measureNames } from '../../words/formatMeasure';
+import { longAngle, shortCm } from '../../words/formatWithBand';
+import { limitWords } from '../../words/limitWords';
 import { formatTime } from '../../words/formatTime';
 import { tempo } from '../../words/tempo';
 import { VerdictLabel } from '../../components/VerdictLabel';
 import type { Extreme, MeasuredRepetition, Setup } from '../../measurement/measurement';
 import type { Limits } from '../../protocol/limits';
+import type { MeasureId } from '../../protocol/measures';
 import { findTask } from '../../protocol/tasks';
 import type { Judgement } from '../../scoring/judge';
 import { reasonWords } from '../../words/reasonWords';
+import { verdictWords } from '../../words/verdictWords';
 import { completenessWords } from '../../words/completenessWords';
 import { StillFigure } from './StillFigure';
 import { stillMoment } from './stillMoment';
@@ -56,30 +60,45 @@ export function RepetitionPanel({
             The reason: {reasonWords[judgement.reason].short}. {reasonWords[judgement.reason].advice}
           </p>
         )}
-        <Facts repetition={repetition} judgement={judgement} setup={setup} />
+        <Facts {...{ repetition, judgement, limits, setup }} />
       </div>
     </section>
   );
 }
 
-type FactsProps = Pick<Props, 'repetition' | 'judgement'> & { setup: Pick<Setup, 'task' | 'bodyHeightCm'> };
+type FactsProps = Pick<Props, 'repetition' | 'judgement' | 'limits'> & {
+  setup: Pick<Setup, 'task' | 'bodyHeightCm'>;
+};
 
-function Facts({ repetition, judgement, setup }: FactsProps) {
-  const { worst, alignmentScorePct } = judgement;
+function Facts({ repetition, judgement, limits, setup }: FactsProps) {
+  const { worst, alignmentScorePct, measures } = judgement;
   const { kneeDeviation, others, measuredShare, mainReason, completeness } = repetition;
   const lacking = completenessWords[completeness];
   const facts: [string, ReactNode][] = [];
-  const withCm = (extreme: Extreme) => {
+  const withCm = (id: MeasureId, extreme: Extreme) => {
     const cm = shortCm(extreme, setup.bodyHeightCm);
-    return longDeviation(extreme) + (cm === null ? '' : ` (${cm})`);
+    return longMeasure(id, extreme) + (cm === null ? '' : ` (${cm})`);
   };
+  for (const { measure, verdict, end, extreme, reason } of measures) {
+    const value =
+      extreme === null
+        ? reasonWords[reason!].short
+        : `${longMeasure(measure, extreme)}, at ${formatTime(extreme.timeMs)}`;
+    const limit = limitWords(measure, end, limits.others?.[measure]?.[end] ?? 0);
+    facts.push([measureNames[measure], `${verdictWords[verdict]} (limit ${limit}): ${value}`]);
+  }
+  if (judgement.knee === 'not-measured' && judgement.verdict !== 'not-measured')
+    facts.push([
+      'Knee angle',
+      `not measured${mainReason === null ? '' : `: ${reasonWords[mainReason].short}`}`,
+    ]);
   if (worst !== null) facts.push(['Peak angle', `${longAngle(worst)}, at ${formatTime(worst.timeMs)}`]);
   if (alignmentScorePct !== null)
     facts.push(['Alignment', `${Math.round(alignmentScorePct)} % of the loaded time within the limits`]);
-  if (kneeDeviation !== null) facts.push(['Knee off the line', withCm(kneeDeviation)]);
+  if (kneeDeviation !== null) facts.push(['Knee off the line', withCm('knee-off-line', kneeDeviation)]);
   const [kneeOverFoot, hipOverKnee] = [others['knee-over-foot'], others['hip-over-knee']];
-  if (kneeOverFoot !== null) facts.push(['Knee over foot', withCm(kneeOverFoot)]);
-  if (hipOverKnee !== null) facts.push(['Hip over knee', `knee ${withCm(hipOverKnee)}`]);
+  if (kneeOverFoot !== null) facts.push(['Knee over foot', withCm('knee-over-foot', kneeOverFoot)]);
+  if (hipOverKnee !== null) facts.push(['Hip over knee', `knee ${withCm('hip-over-knee', hipOverKnee)}`]);
   const parts = tempo(repetition, findTask(setup.task).shape);
   facts.push([
     'Tempo',

@@ -25,7 +25,7 @@ export function ShowOne({ recording, index }: Props) {
       {isShowing && (
         <CueShow
           recording={recording}
-          cues={[listed ?? cueOf(measurement, judgements, index)]}
+          cues={[listed ?? cueOf(measurement, index, judgements[index]!)]}
           onClose={() => setShowing(false)}
         />
       )}

@@ -1,5 +1,6 @@
 import { VerdictMark } from '../../components/VerdictMark';
-import { verdicts, type Judgement } from '../../scoring/judge';
+import type { Judgement } from '../../scoring/judge';
+import { verdicts } from '../../scoring/verdict';
 import { verdictWords } from '../../words/verdictWords';
 
 interface Props {

@@ -4,14 +4,15 @@ import type { Judgement } from '../../scoring/judge';
 import type { SessionReview } from '../../session/reviewSchema';
 import { middleMs } from './correctionChoices';
 
-/** A repetition as a cue, with the library's words for what went wrong in it. */
+/**
+ * A repetition as a cue, with the library's words for what went wrong in it.
+ *
+ * @param judgement  null where it is to be shown as a model
+ */
 export function cueOf(
   measurement: Measurement,
-  judgements: readonly Judgement[],
   index: number,
+  judgement: Judgement | null,
 ): SessionReview['cues'][number] {
-  const { worst = null, verdict, direction = null } = judgements[index] ?? {};
-  const atMs = middleMs(measurement, index);
-  const text = cueWords(measurement, index, verdict === 'in-line' ? null : direction, worst?.timeMs ?? atMs);
-  return { atMs, text };
+  return { atMs: middleMs(measurement, index), text: cueWords(measurement, index, judgement) };
 }

@@ -1,4 +1,5 @@
 import type { MeasuredRepetition, Measurement } from '../../measurement/measurement';
+import { decidingMeasure } from '../../scoring/decidingMeasure';
 import type { Judgement } from '../../scoring/judge';
 
 /** The moment of a repetition that is worth a picture. */
@@ -12,8 +13,9 @@ export interface StillMoment {
 export function stillMoment(
   { timesMs }: Measurement,
   { number, loadedFrom, loadedTo }: MeasuredRepetition,
-  { worst }: Judgement,
+  judgement: Judgement,
 ): StillMoment {
+  const worst = decidingMeasure(judgement)?.extreme ?? judgement.worst;
   if (worst !== null) return { number, timeMs: worst.timeMs, isWorst: true };
   return { number, timeMs: (timesMs[loadedFrom]! + timesMs[loadedTo]!) / 2, isWorst: false };
 }

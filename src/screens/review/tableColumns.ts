@@ -1,6 +1,7 @@
 import type { Measurement } from '../../measurement/measurement';
+import { measureIds, type MeasureId } from '../../protocol/measures';
 import { findTask, type Task } from '../../protocol/tasks';
-import { rowMeasures, type RepetitionRow, type RowMeasure, type SortKey } from '../../review/repetitionRow';
+import type { RepetitionRow, SortKey } from '../../review/repetitionRow';
 import { formatMeasure, measureNames } from '../../words/formatMeasure';
 import { shortAngle } from '../../words/formatWithBand';
 import { formatTempo, tempo } from '../../words/tempo';
@@ -22,7 +23,7 @@ export function tableColumns(measurement: Measurement, isNarrow: boolean, hasAll
     isNumber: true,
     canSort: true,
   });
-  const measure = (id: RowMeasure) =>
+  const measure = (id: MeasureId) =>
     number(id, measureNames[id], ({ measures }) => {
       const extreme = measures[id];
       return extreme === null ? '–' : formatMeasure(id, extreme);
@@ -49,7 +50,7 @@ export function tableColumns(measurement: Measurement, isNarrow: boolean, hasAll
           ),
           ...(hasAll
             ? [
-                ...rowMeasures.map(measure),
+                ...measureIds.map(measure),
                 number('measured', 'Seen', ({ measuredPct }) => `${Math.round(measuredPct)} %`),
                 tempoColumn(measurement, shape),
               ]

@@ -1,4 +1,5 @@
-import { leastMeasuredShare, widestBandDeg } from '../../scoring/judge';
+import { widestBandDeg } from '../../scoring/judge';
+import { leastMeasuredShare } from '../../scoring/verdict';
 
 /** The table's terms, each in a sentence or two. */
 export const terms = [
@@ -50,6 +51,12 @@ export const terms = [
     meaning:
       'Greatest distance of the knee from the straight line between hip and ankle, seen square to the body, as a ' +
       'share of leg length.',
+  },
+  {
+    term: 'Verdict by another measure',
+    meaning:
+      'Each measure can have limits beside the knee angle’s. The verdict then rests on whatever is gravest, and ' +
+      'names it; its mark is a diamond instead of a triangle where it is not the knee angle that is out of line.',
   },
   {
     term: 'Knee over foot, hip over knee',

@@ -8,6 +8,7 @@ import type { VisitDocument, VisitSet } from '../../../src/session/visitDocument
 import type { FromVideo } from '../../../src/storage/keptSchemas';
 import { smallSetStart } from '../smallSet';
 import { openStoragePage } from './recordedClock';
+import { ofKnee } from '../kneeJudgement';
 
 const fixture = (name: string) => readFileSync(`${projectRoot}fixtures/${name}`, 'utf8');
 
@@ -46,12 +47,12 @@ function sessionOf(digit: number, createdAt: string): SessionDocument {
 /** The example as a camera that stood too far to the side would have left it. */
 function unmeasured(session: SessionDocument, count: number): SessionDocument {
   const judgement = {
-    verdict: 'not-measured',
-    reason: 'view-turned',
+    ...ofKnee('not-measured'),
+    reason: 'view-turned' as const,
     direction: null,
     worst: null,
     alignmentScorePct: null,
-  } as const;
+  };
   const repetitions = session.derived.repetitions.map((repetition) =>
     repetition.completeness === 'complete' && repetition.number <= count
       ? { ...repetition, judgement }

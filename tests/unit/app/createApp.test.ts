@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import { createApp } from '../../../src/app/createApp';
 import { judgeAll } from '../../../src/app/recording';
-import { defaultLimits } from '../../../src/protocol/limits';
+import { defaultLimits, withLimit } from '../../../src/protocol/limits';
 import { parseSession } from '../../../src/session/parseSession';
 import { facts, fakeAdapters, film, sessionText } from './fakeAdapters';
 
@@ -219,15 +219,15 @@ describe('setSide(side), setTask(task)', () => {
   });
 });
 
-describe('moveLimit(change), endLimitMove(), undo(), putLimits(limits)', () => {
+describe('moveLimits(limits), endLimitMove(), undo(), putLimits(limits)', () => {
   const verdicts = (state: ReturnType<typeof start>['state']) =>
     state().judgements.map(({ verdict }) => verdict);
 
   it('judge again at once and count the verdicts that changed since the move began', async () => {
     const { app, state } = await tracked();
     const before = verdicts(state);
-    app.moveLimit({ kneeInwardDeg: 25 });
-    app.moveLimit({ kneeInwardDeg: 30 });
+    app.moveLimits({ ...state().limits.present, kneeInwardDeg: 25 });
+    app.moveLimits({ ...state().limits.present, kneeInwardDeg: 30 });
     app.endLimitMove();
     const after = verdicts(state);
     expect(after[2]).not.toBe(before[2]);
@@ -240,9 +240,24 @@ describe('moveLimit(change), endLimitMove(), undo(), putLimits(limits)', () => {
     expect(state().changedVerdicts).toBe(changed);
   });
 
+  it('judge by limits of other measures as well, and take them back', async () => {
+    const { app, state } = await tracked();
+    const before = verdicts(state);
+    const { present } = state().limits;
+    const depths = app.recording()!.measurement.repetitions.map(({ ranges }) => ranges.depth.max!);
+    const shallow = Math.min(...depths.map(({ value, band }) => value - 2 * band));
+    app.putLimits(withLimit(present, 'depth', 'most', shallow));
+    expect(verdicts(state)).toEqual(before.map(() => 'out-of-line'));
+    expect(state().changedVerdicts).toBe(before.filter((verdict) => verdict !== 'out-of-line').length);
+    expect(state().review.limitsSet.at(-1)!.limits.others).toEqual({ depth: { most: shallow } });
+    app.undo();
+    expect(verdicts(state)).toEqual(before);
+    expect(state().limits.present).toEqual(present);
+  });
+
   it('bring the defaults back, which can be undone as well', async () => {
     const { app, state } = await tracked();
-    app.moveLimit({ kneeOutwardDeg: 4 });
+    app.moveLimits({ ...state().limits.present, kneeOutwardDeg: 4 });
     app.endLimitMove();
     app.putLimits(defaultLimits);
     expect(state().limits.present).toEqual({ kneeInwardDeg: 10, kneeOutwardDeg: 10 });
@@ -261,7 +276,7 @@ describe('moveLimit(change), endLimitMove(), undo(), putLimits(limits)', () => {
 describe('saveSession()', () => {
   it('hands over a document that reads back, with the limits in force and no name of anybody', async () => {
     const { app, world } = await tracked();
-    app.moveLimit({ kneeInwardDeg: 14 });
+    app.moveLimits({ ...app.store.getState().limits.present, kneeInwardDeg: 14 });
     app.endLimitMove();
     app.saveSession();
     const [{ fileName, text }] = world.saved as [{ fileName: string; text: string }];
@@ -277,7 +292,7 @@ describe('saveTable(rows)', () => {
   it('hands over a row a repetition, judged by the limits in force, under a name that names nobody', async () => {
     const { app, world } = start();
     await app.openFile(session);
-    app.moveLimit({ kneeInwardDeg: 30 });
+    app.moveLimits({ ...app.store.getState().limits.present, kneeInwardDeg: 30 });
     app.saveTable('repetitions');
     const [file] = world.saved;
     expect(file!.fileName).toBe('overfoot-repetitions-2026-05-06.csv');

@@ -1,11 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { tellingRepetition } from '../../../src/app/tellingRepetition';
 import type { Judgement } from '../../../src/scoring/judge';
+import { ofKnee } from '../../support/kneeJudgement';
 
 const limits = { kneeInwardDeg: 10, kneeOutwardDeg: 6 };
 const peak = (value: number): Judgement =>
-  ({ worst: { value }, direction: value < 0 ? 'outward' : 'inward' }) as Judgement;
-const unmeasured = { worst: null, direction: null } as Judgement;
+  ({
+    ...ofKnee('in-line'),
+    worst: { value },
+    direction: value < 0 ? 'outward' : 'inward',
+  }) as Judgement;
+const unmeasured = { ...ofKnee('not-measured'), worst: null, direction: null } as Judgement;
 
 describe('tellingRepetition(judgements, limits)', () => {
   it('takes the knee that went farthest beyond its own limit, either way', () => {

@@ -20,7 +20,21 @@ describe('readLimits(words)', () => {
     },
   );
 
-  it.each(['hip=5', '=5', 'toString=4'])('does not know %s', (word) => {
+  it('limits other measures in degrees or percent, either way', () => {
+    expect(readLimits(['trunk-lean-most=12', 'trunk-lean-least=-8', 'depth-least=20']).others).toEqual({
+      'trunk-lean': { most: 12, least: -8 },
+      depth: { least: 0.2 },
+    });
+  });
+
+  it.each(['trunk-lean-most=31', 'trunk-lean-most=0', 'trunk-lean-most=', 'depth-least=-5'])(
+    'refuses %s',
+    (word) => {
+      expect(() => readLimits([word])).toThrow(/must be from \d+ to \d+ (°|%)/);
+    },
+  );
+
+  it.each(['hip=5', 'trunk-lean=5', '=5', 'toString=4'])('does not know %s', (word) => {
     expect(() => readLimits([word])).toThrow(/is not known/);
   });
 });

@@ -9,7 +9,7 @@ import { reasonCode, type MissingReason } from '../../../src/measurement/curve';
 import { measure } from '../../../src/measurement/measure';
 import { defaultLimits } from '../../../src/protocol/limits';
 import type { LaneShape } from '../../../src/drawing/laneShape';
-import type { Verdict } from '../../../src/scoring/judge';
+import type { Verdict } from '../../../src/scoring/verdict';
 import { filmPerson } from '../../support/syntheticPerson';
 
 function sheet(width = 200, height = 200) {

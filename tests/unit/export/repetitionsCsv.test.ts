@@ -3,10 +3,11 @@ import { csvParse } from 'd3-dsv';
 import { describe, expect, it } from 'vitest';
 import { repetitionsCsv } from '../../../src/export/repetitionsCsv';
 import { blankCurve, reasonCode } from '../../../src/measurement/curve';
-import { mapOthers } from '../../../src/measurement/otherMeasures';
+import { mapOthers } from '../../../src/protocol/measures';
 import type { MeasuredRepetition, Measurement } from '../../../src/measurement/measurement';
 import { judge } from '../../../src/scoring/judge';
 import { smallSessionParts } from '../../support/smallSession';
+import { noRanges } from '../../support/kneeJudgement';
 
 const limits = { kneeInwardDeg: 10, kneeOutwardDeg: 7 };
 const rowsOf = (measurement: Measurement, note = '') =>
@@ -52,6 +53,7 @@ function handMade(change: Partial<MeasuredRepetition> = {}): Measurement {
         kneeAngleMinDeg: at(0, 0, 1.5),
         kneeDeviation: at(-0.0312, 7, 0.011),
         others: { ...mapOthers(() => at(0.25, 3, 0.05)), 'pelvic-drop': at(-4.5, 6, 1.25), depth: null },
+        ranges: noRanges,
         ...change,
       },
     ],

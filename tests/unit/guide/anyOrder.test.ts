@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { GuideEffect } from '../../../src/guide/guideEffect';
 import { guidePresses, type GuideEvent } from '../../../src/guide/guideEvent';
 import type { GuidePhase } from '../../../src/guide/guideState';
-import { verdicts } from '../../../src/scoring/judge';
+import { verdicts } from '../../../src/scoring/verdict';
 import { smallHold, smallItem } from '../../support/smallPlan';
 import { unfit } from '../../support/unfitWords';
 import { optionsFor, Walk } from './walk';
@@ -23,7 +23,11 @@ const options = optionsFor([
 
 const line = fc.constantFrom('Step back.', 'More light.', null);
 const heard = fc.option(
-  fc.record({ verdict: fc.constantFrom(...verdicts), direction: fc.constantFrom('inward', 'outward', null) }),
+  fc.record({
+    verdict: fc.constantFrom(...verdicts),
+    direction: fc.constantFrom('inward', 'outward', null),
+    cue: fc.constantFrom('Belt level.', null),
+  }),
 );
 const tick: GuideEvent = { kind: 'tick', nowMs: 0 };
 /** Ticks count from the walk's own time: see play. */

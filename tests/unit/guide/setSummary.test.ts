@@ -2,13 +2,27 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { setSummary } from '../../../src/guide/setSummary';
 import { missingReasons, type MissingReason } from '../../../src/measurement/curve';
+import { ofKnee } from '../../support/kneeJudgement';
+import type { LimitEnd } from '../../../src/protocol/limits';
+import { measureIds, type MeasureId } from '../../../src/protocol/measures';
 import { unfit } from '../../support/unfitWords';
 
-const inLine = { verdict: 'in-line', direction: 'inward', reason: null } as const;
-const inward = { verdict: 'out-of-line', direction: 'inward', reason: null } as const;
-const outward = { verdict: 'out-of-line', direction: 'outward', reason: null } as const;
-const near = { verdict: 'near-limit', direction: 'outward', reason: null } as const;
-const unseen = (reason: MissingReason) => ({ verdict: 'not-measured', direction: null, reason }) as const;
+const inLine = { ...ofKnee('in-line'), direction: 'inward', reason: null } as const;
+const inward = { ...ofKnee('out-of-line'), direction: 'inward', reason: null } as const;
+const outward = { ...ofKnee('out-of-line'), direction: 'outward', reason: null } as const;
+const near = { ...ofKnee('near-limit'), direction: 'outward', reason: null } as const;
+const unseen = (reason: MissingReason) => ({ ...ofKnee('not-measured'), direction: null, reason }) as const;
+
+/** The knee in line, another measure out. */
+const beside = (measure: MeasureId, end: LimitEnd) => {
+  const extreme = { value: 0.3, band: 0.01, sample: 3, timeMs: 120 };
+  const verdict = 'out-of-line' as const;
+  return {
+    ...inLine,
+    ...{ verdict, decidedBy: measure },
+    measures: [{ measure, verdict, reason: null, end, extreme }],
+  };
+};
 
 describe('setSummary(judged, prescribed)', () => {
   it('praises what stayed over the foot, and says what to practise', () => {
@@ -49,6 +63,16 @@ describe('setSummary(judged, prescribed)', () => {
     );
   });
 
+  it('names what went off beside the knee, and what to do', () => {
+    expect(setSummary([beside('trunk-lean', 'most'), inLine, beside('trunk-lean', 'most')], 3)).toEqual({
+      well: 'In all 3 repetitions your knee stayed over the foot.',
+      practise: 'In 2 of 3 repetitions your upper body leaned to the side. Breastbone over the belt buckle.',
+      unmeasured: null,
+    });
+    // The knee goes first where it went off as often.
+    expect(setSummary([beside('depth', 'least'), inward], 2).practise).toMatch(/^In 1 of 2 .* inward/);
+  });
+
   it('is honest where nothing was measured, and says why and what to change', () => {
     const summary = setSummary([unseen('view-turned'), unseen('view-turned'), unseen('joint-unseen')], 3);
     expect(summary).toEqual({
@@ -76,6 +100,7 @@ describe('setSummary(judged, prescribed)', () => {
     const reasons = missingReasons.filter((reason) => reason !== 'none');
     const any = fc.oneof(
       fc.constantFrom(inLine, inward, outward, near),
+      fc.constantFrom(...measureIds).map((measure) => beside(measure, 'most')),
       fc.constantFrom(...reasons).map(unseen),
     );
     fc.assert(
@@ -91,8 +116,7 @@ describe('setSummary(judged, prescribed)', () => {
           }
           const hasUnmeasured = judged.some(({ verdict }) => verdict === 'not-measured');
           expect(unmeasured !== null).toBe(hasUnmeasured);
-          if (well.includes('stayed over'))
-            expect(judged.some(({ verdict }) => verdict === 'in-line')).toBe(true);
+          if (well.includes('stayed over')) expect(judged.some(({ knee }) => knee === 'in-line')).toBe(true);
         },
       ),
     );

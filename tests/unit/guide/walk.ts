@@ -64,7 +64,7 @@ export class Walk {
   repeat(times: number, verdict: 'in-line' | 'out-of-line' = 'in-line'): this {
     for (let i = 0; i < times; i++) {
       this.wait(2000);
-      this.send({ kind: 'repetition', heard: { verdict, direction: 'inward' } });
+      this.send({ kind: 'repetition', heard: { verdict, direction: 'inward', cue: null } });
     }
     return this;
   }

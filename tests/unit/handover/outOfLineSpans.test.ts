@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { coverFor } from '../../../src/handover/coverFor';
 import { isOutOfLine, outOfLineSpans } from '../../../src/handover/outOfLineSpans';
-import type { Verdict } from '../../../src/scoring/judge';
+import type { Verdict } from '../../../src/scoring/verdict';
 import { smallSession } from '../../support/smallSession';
 
 const session = smallSession();

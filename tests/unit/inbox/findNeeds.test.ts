@@ -16,24 +16,24 @@ describe('findNeeds(visit)', () => {
       inboxSet({ reading: readingOf([['out-of-line', 'inward'], 'in-line', 'near-limit']) }),
     ];
     expect(needs({ sets })).toEqual([
-      { kind: 'out-of-line', repetitions: 2, ofMeasured: 5, direction: 'inward' },
+      { kind: 'out-of-line', repetitions: 2, ofMeasured: 5, ways: ['inward'], measures: [] },
     ]);
   });
 
   it('counts them of those that were measured, not of all', () => {
     const reading = readingOf([['out-of-line', 'outward'], 'in-line', 'not-measured', 'not-measured']);
     expect(needs({ sets: [inboxSet({ reading })] })).toEqual([
-      { kind: 'out-of-line', repetitions: 1, ofMeasured: 2, direction: 'outward' },
+      { kind: 'out-of-line', repetitions: 1, ofMeasured: 2, ways: ['outward'], measures: [] },
       { kind: 'not-measured', repetitions: 2, of: 4, reason: null },
     ]);
   });
 
-  it('gives no direction where the knee went out both ways', () => {
+  it('gives both directions where the knee went out both ways', () => {
     const reading = readingOf([
       ['out-of-line', 'outward'],
       ['out-of-line', 'inward'],
     ]);
-    expect(needs({ sets: [inboxSet({ reading })] })).toMatchObject([{ direction: null }]);
+    expect(needs({ sets: [inboxSet({ reading })] })).toMatchObject([{ ways: ['outward', 'inward'] }]);
   });
 
   it('does not tell of a repetition near the limit', () => {

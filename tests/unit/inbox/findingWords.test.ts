@@ -24,14 +24,24 @@ const findings: [Finding, short: string, sentence: RegExp][] = [
     /^2 sets were cut short; the first one: Cramp!$/,
   ],
   [
-    { kind: 'out-of-line', repetitions: 3, ofMeasured: 7, direction: 'inward' },
+    { kind: 'out-of-line', repetitions: 3, ofMeasured: 7, ways: ['inward'], measures: [] },
     '3 of 7 out of line',
     /^In 3 of the 7 repetitions that were measured the knee went out of line, inward\.$/,
   ],
   [
-    { kind: 'out-of-line', repetitions: 4, ofMeasured: 4, direction: null },
+    { kind: 'out-of-line', repetitions: 4, ofMeasured: 4, ways: ['inward', 'outward'], measures: [] },
     '4 of 4 out of line',
     /^In all 4 repetitions that were measured the knee went out of line, sometimes inward, sometimes outward\.$/,
+  ],
+  [
+    { kind: 'out-of-line', repetitions: 2, ofMeasured: 6, ways: [], measures: ['trunk-lean', 'depth'] },
+    '2 of 6 out of line',
+    /^In 2 of the 6 repetitions that were measured something went beyond its limit: trunk lean, depth\.$/,
+  ],
+  [
+    { kind: 'out-of-line', repetitions: 3, ofMeasured: 6, ways: ['outward'], measures: ['pelvic-drop'] },
+    '3 of 6 out of line',
+    /^In 3 of the 6 .* the knee went out of line, outward, or something went beyond its limit: pelvic drop\.$/,
   ],
   [
     { kind: 'not-measured', repetitions: 1, of: 1, reason: 'view-turned' },

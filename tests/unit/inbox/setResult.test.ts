@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { mostFrequent, setResult, type JudgedRepetition } from '../../../src/inbox/setResult';
+import { ofKnee } from '../../support/kneeJudgement';
 
 const judgement = {
-  verdict: 'in-line',
+  ...ofKnee('in-line'),
   reason: null,
   direction: 'inward',
   worst: null,
@@ -22,7 +23,7 @@ function repetition(change: Partial<JudgedRepetition> = {}): JudgedRepetition {
   };
 }
 const unmeasured = {
-  verdict: 'not-measured',
+  ...ofKnee('not-measured'),
   reason: 'view-turned',
   direction: null,
   worst: null,
@@ -33,13 +34,13 @@ describe('setResult(repetitions)', () => {
   it('gives one mark a complete repetition and leaves partial and cut ones out', () => {
     const { marks } = setResult([
       repetition({ completeness: 'cut-at-start' }),
-      repetition({ number: 2, judgement: { ...judgement, verdict: 'out-of-line', direction: 'outward' } }),
+      repetition({ number: 2, judgement: { ...judgement, ...ofKnee('out-of-line'), direction: 'outward' } }),
       repetition({ number: 3, completeness: 'partial' }),
       repetition({ number: 4, judgement: unmeasured }),
     ]);
     expect(marks).toEqual([
-      { number: 2, verdict: 'out-of-line', direction: 'outward' },
-      { number: 4, verdict: 'not-measured', direction: null },
+      { number: 2, verdict: 'out-of-line', direction: 'outward', measure: null },
+      { number: 4, verdict: 'not-measured', direction: null, measure: null },
     ]);
   });
 

@@ -1,7 +1,7 @@
 import { mean } from 'd3-array';
 import { describe, expect, it } from 'vitest';
 import { measure } from '../../../src/measurement/measure';
-import type { OtherMeasureId } from '../../../src/measurement/otherMeasures';
+import type { OtherMeasureId } from '../../../src/protocol/measures';
 import { otherSide, sides, type Side } from '../../../src/protocol/side';
 import { findTask, taskIds, type TaskId } from '../../../src/protocol/tasks';
 import type { CameraSettings } from '../../support/pinholeCamera';

@@ -11,6 +11,9 @@ import {
 import { PlanProblem } from '../../../src/plan/planProblem';
 import { largestPlanBytes, planBounds } from '../../../src/plan/planRanges';
 import { smallItem, smallPlan } from '../../support/smallPlan';
+import { anyLimits } from '../../support/anyLimits';
+import { defaultLimits, limitedMeasures } from '../../../src/protocol/limits';
+import { mapMeasures } from '../../../src/protocol/measures';
 
 function problemOf(text: string): string | null {
   try {
@@ -32,6 +35,18 @@ function problemAfter(change: (plan: PlanDocument) => unknown): string | null {
 const first = (plan: PlanDocument) => plan.items[0] as RepetitionItem;
 const second = (plan: PlanDocument) => plan.items[1] as HoldItem;
 const sentences = /^This .*\. (Choose|Ask|Update) [^.]*\.$/s;
+
+/** Every limit there is, each with many digits. */
+const allLimits = {
+  ...defaultLimits,
+  others: {
+    ...mapMeasures(() => ({ least: -0.1000001, most: 0.1000001 })),
+    'pelvic-drop': { least: -5.000001, most: 5.000001 },
+    'trunk-lean': { least: -5.000001, most: 5.000001 },
+    'pelvis-place': { least: 0.5000001, most: 1.000001 },
+    depth: { least: 0.1000001, most: 0.3000001 },
+  },
+};
 
 describe('parsePlan(text)', () => {
   it('reads what was written', () => {
@@ -60,9 +75,27 @@ describe('parsePlan(text)', () => {
   );
 
   it('says of a newer version that the program must be updated', () => {
-    expect(problemAfter((plan) => Object.assign(plan, { version: 2 }))).toBe(
-      'This plan is of version 2; this program reads up to 1. Update the program.',
+    expect(problemAfter((plan) => Object.assign(plan, { version: 3 }))).toBe(
+      'This plan is of version 3; this program reads up to 2. Update the program.',
     );
+  });
+
+  it('reads limits of any measure', () => {
+    fc.assert(
+      fc.property(anyLimits, (limits) => {
+        const isSenseless = limitedMeasures(limits).some((id) => {
+          const { least = -Infinity, most = Infinity } = limits.others?.[id] ?? {};
+          return least > most;
+        });
+        fc.pre(!isSenseless);
+        const plan = smallPlan({ items: [smallItem({ limits })] });
+        expect(parsePlan(JSON.stringify(plan))).toEqual(plan);
+      }),
+    );
+  });
+
+  it('reads a plan of version 1, which limits the knee alone', () => {
+    expect(parsePlan(JSON.stringify({ ...smallPlan(), version: 1 }))).toEqual(smallPlan());
   });
 
   it('refuses a file that is too large before reading it', () => {
@@ -80,7 +113,10 @@ describe('parsePlan(text)', () => {
       beyondPainLimit: long(beyondPainLimit),
       note: long(note),
       items: Array.from({ length: items }, () =>
-        smallItem({ tempo: { downSeconds: 10.000001, pauseSeconds: 10.000001, upSeconds: 10.000001 } }),
+        smallItem({
+          limits: allLimits,
+          tempo: { downSeconds: 10.000001, pauseSeconds: 10.000001, upSeconds: 10.000001 },
+        }),
       ),
     });
     const text = JSON.stringify(plan, null, 8);
@@ -91,6 +127,11 @@ describe('parsePlan(text)', () => {
   it.each<[string, (plan: PlanDocument) => unknown, RegExp]>([
     ['0 repetitions', (p) => (first(p).repetitions = 0), /item 1 asks for 0 repetitions, where 1 to 200/],
     ['half a set', (p) => (second(p).sets = 0.5), /item 2 asks for 0.5 sets, where 1 to 20/],
+    [
+      'limits without room between them',
+      (p) => (first(p).limits.others = { depth: { least: 0.3, most: 0.2 } }),
+      /item 1 \(.*\) has a limit of depth with more at least than at most/,
+    ],
     ['too many holds', (p) => (second(p).holds = 21), /item 2 asks for 21 holds/],
     ['rest that runs backward', (p) => (second(p).restSeconds = -1), /item 2 asks for -1 seconds of rest/],
     ['a hold without length', (p) => (second(p).holdSeconds = 0), /item 2 asks for 0 seconds a hold/],

@@ -65,9 +65,9 @@ describe('proposeCues(counted, limits)', () => {
   it('proposes the worst, the usual fault and the best, each once', () => {
     const proposed = proposeCues(countedRepetitions(measurement, judgements, none), defaultLimits);
     expect(proposed.map(({ role }) => role)).toEqual(['worst', 'typical', 'model']);
-    expect(proposed[0]).toMatchObject({ index: 1, direction: 'inward' });
+    expect(proposed[0]).toEqual({ index: 1, role: 'worst' });
     expect([2, 3]).toContain(proposed[1]!.index);
-    expect(proposed[2]).toMatchObject({ index: 0, direction: null });
+    expect(proposed[2]).toEqual({ index: 0, role: 'model' });
   });
 
   it('leaves excluded ones out', () => {

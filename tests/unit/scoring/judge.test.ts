@@ -1,10 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { missingReasons, reasonCode } from '../../../src/measurement/curve';
-import { mapOthers } from '../../../src/measurement/otherMeasures';
+import { mapOthers } from '../../../src/protocol/measures';
 import type { MeasuredRepetition } from '../../../src/measurement/measurement';
 import type { Limits } from '../../../src/protocol/limits';
-import { judge, leastMeasuredShare, verdictOf, widestBandDeg } from '../../../src/scoring/judge';
+import { judge, widestBandDeg } from '../../../src/scoring/judge';
+import { leastMeasuredShare, verdictOf } from '../../../src/scoring/verdict';
+import { noRanges, ofKnee } from '../../support/kneeJudgement';
 
 const limits: Limits = { kneeInwardDeg: 10, kneeOutwardDeg: 7 };
 const noEvents = {
@@ -38,6 +40,7 @@ function repetitionOver(degs: (number | null)[], change: Partial<MeasuredRepetit
     kneeAngleMinDeg: seen.reduce<(typeof seen)[0] | null>((a, b) => (a && a.value <= b.value ? a : b), null),
     kneeDeviation: null,
     others: mapOthers(() => null),
+    ranges: noRanges,
     ...change,
   };
   return [repetition, { kneeAngleDeg }] as const;
@@ -121,7 +124,7 @@ describe('judge(repetition, measurement, limits)', () => {
     (mainReason) => {
       const measuredShare = leastMeasuredShare - 0.001;
       expect(judge(...repetitionOver([20, 21], { measuredShare, mainReason }), limits)).toEqual({
-        verdict: 'not-measured',
+        ...ofKnee('not-measured'),
         reason: mainReason,
         direction: null,
         worst: null,
@@ -138,7 +141,7 @@ describe('judge(repetition, measurement, limits)', () => {
   it('says nothing where the band is wider than stated, and judges exactly at it', () => {
     const wide = judge(...repetitionOver([0, 40], {}, widestBandDeg + 0.01), limits);
     expect(wide).toEqual({
-      verdict: 'not-measured',
+      ...ofKnee('not-measured'),
       reason: 'band-too-wide',
       direction: null,
       worst: null,

@@ -8,7 +8,12 @@ describe('parseSession(text) of an older version', () => {
   const oldView = Object.fromEntries(
     Object.entries(present.derived.view!).filter(([name]) => name !== 'rollDeg'),
   );
-  const old = { ...present, version: 1, derived: { ...present.derived, view: oldView } };
+  const repetitions = present.derived.repetitions.map(({ judgement, ...repetition }) => {
+    const { decidedBy, knee, measures, ...older } = judgement;
+    return { ...repetition, judgement: older };
+  });
+  const derived = { ...present.derived, repetitions };
+  const old = { ...present, version: 1, derived: { ...derived, view: oldView } };
 
   it('reads a document of version 1, which took no roll out', () => {
     const read = parseSession(JSON.stringify(old));
@@ -18,11 +23,16 @@ describe('parseSession(text) of an older version', () => {
   });
 
   it('reads a document of version 2, in which all of the recording is the set', () => {
-    expect(parseSession(JSON.stringify({ ...present, version: 2 }))).toEqual(present);
+    expect(parseSession(JSON.stringify({ ...present, version: 2, derived }))).toEqual(present);
   });
 
   it('reads a document of version 4, in which no limits were taken over', () => {
-    expect(parseSession(JSON.stringify({ ...present, version: 4 }))).toEqual(present);
+    expect(parseSession(JSON.stringify({ ...present, version: 4, derived }))).toEqual(present);
+  });
+
+  it('reads a document of version 5, in which a verdict was the knee’s alone', () => {
+    expect(derived.repetitions.length).toBeGreaterThan(0);
+    expect(parseSession(JSON.stringify({ ...present, version: 5, derived }))).toEqual(present);
   });
 
   it('reads one in which the leg was never seen', () => {

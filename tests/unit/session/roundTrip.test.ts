@@ -11,6 +11,7 @@ import { buildSession } from '../../../src/session/buildSession';
 import { remeasureSession } from '../../../src/commands/tools/remeasureSession';
 import { parseSession } from '../../../src/session/parseSession';
 import type { SessionDocument } from '../../../src/session/sessionDocument';
+import { anyLimits } from '../../support/anyLimits';
 import { filmPerson } from '../../support/syntheticPerson';
 import { fakeAdapters } from '../app/fakeAdapters';
 
@@ -74,7 +75,7 @@ const anyContents = fc.record({
     noInvalidDate: true,
   }),
   note: fc.string({ unit: 'binary', maxLength: 200 }),
-  limits: fc.record({ kneeInwardDeg: degrees(1, 30), kneeOutwardDeg: degrees(1, 30) }),
+  limits: anyLimits,
   codec: fc.string({ maxLength: 100 }),
   size: fc.constantFrom(...poseModels),
 });

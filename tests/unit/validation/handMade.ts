@@ -1,6 +1,7 @@
-import { mapOthers } from '../../../src/measurement/otherMeasures';
+import { mapOthers } from '../../../src/protocol/measures';
 import type { ClipTruth, TrueRepetition } from '../../../src/validation/clipTruth';
 import type { SessionRepetition } from '../../../src/validation/readPeak';
+import { ofKnee } from '../../support/kneeJudgement';
 
 /** A sit-to-stand repetition of the truth, seconds; peaks 12 degrees in the frontal plane, 9 in the picture. */
 export function trueRepetition(
@@ -63,7 +64,7 @@ export function foundRepetition(
     kneeDeviation: { value: 0.05, sample: 40, timeMs: 1333, band: 0.02 },
     others: mapOthers(() => null),
     judgement: {
-      verdict: 'near-limit',
+      ...ofKnee('near-limit'),
       reason: null,
       direction: 'inward',
       worst: peak,
@@ -74,7 +75,7 @@ export function foundRepetition(
 }
 
 export const notMeasured: SessionRepetition['judgement'] = {
-  verdict: 'not-measured',
+  ...ofKnee('not-measured'),
   reason: 'out-of-picture',
   direction: null,
   worst: null,

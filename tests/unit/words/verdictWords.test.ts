@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { verdicts } from '../../../src/scoring/judge';
+import { verdicts } from '../../../src/scoring/verdict';
 import { verdictWords } from '../../../src/words/verdictWords';
 import { unfit } from '../../support/unfitWords';
 

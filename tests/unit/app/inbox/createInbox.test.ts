@@ -237,7 +237,7 @@ describe('openSet(sessionId, title)', () => {
       app.show('inbox');
       await inbox.enter();
       await inbox.openSet(id, 'a set');
-      app.moveLimit({ kneeInwardDeg: deg, kneeOutwardDeg: deg });
+      app.moveLimits({ kneeInwardDeg: deg, kneeOutwardDeg: deg });
       app.endLimitMove();
       await vi.waitFor(() => expect(app.store.getState().keeping).toEqual({ state: 'kept' }));
       app.show('inbox');

@@ -77,7 +77,7 @@ describe('correct(change), undo(), redo()', () => {
   it('takes limits and corrections back in the order in which they were set', async () => {
     const { app, state, middleOf } = await openKept();
     app.correct({ kind: 'exclude', atMs: middleOf(0), reason: 'A trial.' });
-    app.moveLimit({ kneeInwardDeg: 5 });
+    app.moveLimits({ ...app.store.getState().limits.present, kneeInwardDeg: 5 });
     app.endLimitMove();
     expect(state().review.limitsSet).toMatchObject([{ limits: { kneeInwardDeg: 5 }, by: 'T1' }]);
     app.undo();

@@ -9,6 +9,7 @@ import { createTestDevice } from '../../../support/openTestRepository';
 import { smallSession } from '../../../support/smallSession';
 import { smallSetStart } from '../../../support/smallSet';
 import { smallVisit } from '../../../support/smallVisit';
+import { ofKnee } from '../../../support/kneeJudgement';
 
 const session = smallSession();
 const visit = { ...smallVisit(), sets: [{ ...smallVisit().sets[0]!, sessionId: session.id }] };
@@ -24,7 +25,7 @@ const judged = (...verdicts: ('in-line' | 'out-of-line')[]): SessionDocument => 
     ...session.derived,
     repetitions: session.derived.repetitions.map((repetition, index) => ({
       ...repetition,
-      judgement: { ...repetition.judgement, verdict: verdicts[index] ?? 'in-line' },
+      judgement: { ...repetition.judgement, ...ofKnee(verdicts[index] ?? 'in-line') },
     })),
   },
 });
