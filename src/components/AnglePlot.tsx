@@ -45,7 +45,15 @@ export function AnglePlot(props: Props) {
     [measurement, limits, width, height],
   );
   const [startMs = 0, endMs = 0] = scales.x.domain();
-  const { timesMs, repetitions } = measurement;
+  const { repetitions } = measurement;
+  const middlesPx = useMemo(
+    () =>
+      measurement.repetitions.map(({ loadedFrom, loadedTo }) => {
+        const { timesMs } = measurement;
+        return (scales.x(timesMs[loadedFrom]!) + scales.x(timesMs[loadedTo]!)) / 2;
+      }),
+    [measurement, scales],
+  );
 
   const timeUnder = (event: PointerEvent<HTMLDivElement>): number => {
     const px = event.clientX - event.currentTarget.getBoundingClientRect().left;
@@ -102,9 +110,7 @@ export function AnglePlot(props: Props) {
       <RepetitionStrip
         repetitions={repetitions}
         judgements={judgements}
-        middlesPx={repetitions.map(
-          ({ loadedFrom, loadedTo }) => (scales.x(timesMs[loadedFrom]!) + scales.x(timesMs[loadedTo]!)) / 2,
-        )}
+        middlesPx={middlesPx}
         selected={selected}
         onSelect={onSelect}
       />

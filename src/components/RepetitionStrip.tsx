@@ -1,9 +1,10 @@
-import type { CSSProperties } from 'react';
+import { memo, type CSSProperties } from 'react';
 import { Button } from 'react-aria-components';
 import type { MeasuredRepetition } from '../measurement/measurement';
-import { lanePointing } from '../drawing/verdictForm';
+import { lanePointing, type Pointing } from '../drawing/verdictForm';
 import { decidingWay } from '../scoring/decidingMeasure';
 import type { Judgement } from '../scoring/judge';
+import type { Verdict } from '../scoring/verdict';
 import { verdictWords } from '../words/verdictWords';
 import { VerdictMark } from './VerdictMark';
 
@@ -20,7 +21,8 @@ interface Props {
 const roomPx = 22;
 
 /** Repetitions in a row: each mark stands on, at the edge of, or off the lane, up for inward. */
-export function RepetitionStrip({ repetitions, judgements, middlesPx, selected, onSelect }: Props) {
+export const RepetitionStrip = memo(function RepetitionStrip(props: Props) {
+  const { repetitions, judgements, middlesPx, selected, onSelect } = props;
   const widePx = markWidthPx(middlesPx);
   const every = numberedEvery(middlesPx);
   return (
@@ -29,27 +31,49 @@ export function RepetitionStrip({ repetitions, judgements, middlesPx, selected, 
       {repetitions.map(({ number }, index) => {
         const judgement = judgements[index];
         if (judgement === undefined) return null;
-        const { verdict } = judgement;
-        const pointing = lanePointing(decidingWay(judgement));
         return (
-          <Button
+          <Mark
             key={number}
-            className={`strip-mark strip-${verdict} strip-${pointing ?? 'aside'}`}
-            style={{ '--middle': `${middlesPx[index] ?? 0}px`, '--wide': `${widePx}px` } as CSSProperties}
-            aria-label={`Repetition ${number}: ${verdictWords[verdict]}`}
-            aria-current={index === selected}
-            onPress={() => onSelect(index)}
-          >
-            <VerdictMark verdict={verdict} pointing={pointing} sizePx={16} />
-            <span className="strip-number">
-              {every === 1 || number % every === 0 || index === selected ? number : ''}
-            </span>
-          </Button>
+            {...{ index, number, widePx, onSelect }}
+            verdict={judgement.verdict}
+            pointing={lanePointing(decidingWay(judgement))}
+            middlePx={middlesPx[index] ?? 0}
+            isSelected={index === selected}
+            hasNumber={every === 1 || number % every === 0 || index === selected}
+          />
         );
       })}
     </div>
   );
+});
+
+interface MarkProps {
+  index: number;
+  number: number;
+  verdict: Verdict;
+  pointing: Pointing | null;
+  middlePx: number;
+  widePx: number;
+  isSelected: boolean;
+  hasNumber: boolean;
+  onSelect: (index: number) => void;
 }
+
+const Mark = memo(function Mark(props: MarkProps) {
+  const { index, number, verdict, pointing, middlePx, widePx, isSelected, hasNumber, onSelect } = props;
+  return (
+    <Button
+      className={`strip-mark strip-${verdict} strip-${pointing ?? 'aside'}`}
+      style={{ '--middle': `${middlePx}px`, '--wide': `${widePx}px` } as CSSProperties}
+      aria-label={`Repetition ${number}: ${verdictWords[verdict]}`}
+      aria-current={isSelected}
+      onPress={() => onSelect(index)}
+    >
+      <VerdictMark verdict={verdict} pointing={pointing} sizePx={16} />
+      <span className="strip-number">{hasNumber ? number : ''}</span>
+    </Button>
+  );
+});
 
 /** Numbers stand below every mark, or where they would run into each other below every fifth, tenth and so on. */
 function numberedEvery(middlesPx: readonly number[]): number {

@@ -1,9 +1,8 @@
 import { picturePointing } from '../drawing/verdictForm';
 import type { Side } from '../protocol/side';
-import { decidingMeasure, decidingWay } from '../scoring/decidingMeasure';
+import { decidingWay } from '../scoring/decidingMeasure';
 import type { Judgement } from '../scoring/judge';
-import { measureNames } from '../words/formatMeasure';
-import { verdictWords } from '../words/verdictWords';
+import { verdictLabel } from '../words/verdictLabel';
 import { VerdictMark } from './VerdictMark';
 
 interface Props {
@@ -15,18 +14,11 @@ interface Props {
 
 /** A verdict as mark and words; out of line also says which way. */
 export function VerdictLabel({ judgement, side, isShort = false }: Props) {
-  const { verdict } = judgement;
   const direction = decidingWay(judgement);
-  const measure = decidingMeasure(judgement);
-  const way = verdict === 'out-of-line' && direction !== null && !isShort ? ` ${direction}` : '';
-  const name =
-    measure === null || verdict === 'in-line' ? '' : `: ${measureNames[measure.measure].toLowerCase()}`;
   return (
     <span className="verdict">
-      <VerdictMark verdict={verdict} pointing={direction && picturePointing(side, direction)} />
-      {verdictWords[verdict]}
-      {way}
-      {name}
+      <VerdictMark verdict={judgement.verdict} pointing={direction && picturePointing(side, direction)} />
+      {verdictLabel(judgement, isShort)}
     </span>
   );
 }

@@ -2,6 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { keepVisits } from '../support/browser/keepVisits';
 import { practice, practiceSets, repetitionsEach, turningMs } from '../support/browser/practice';
+import { readPrint } from '../support/browser/readPrint';
 
 /** From the press to the last of twelve recordings read; other programs may take the processor meanwhile, ms. */
 const listedWithinMs = 6000;
@@ -23,13 +24,21 @@ test.afterAll(() => page.context().close());
 
 const visits = () => page.getByRole('listbox', { name: 'Kept sessions by patient' }).getByRole('option');
 const sets = () => page.getByRole('grid', { name: 'Sets' }).getByRole('row');
+const table = () => page.getByRole('grid', { name: 'Repetitions' });
+/** Those in the document: in sight, or near it. */
 const rows = () =>
-  page
-    .getByRole('grid', { name: 'Repetitions' })
+  table()
     .getByRole('row')
     .filter({ has: page.getByRole('gridcell') });
+/** The row at a place of the whole table, counted from 1. */
+const rowAt = (place: number) => table().locator(`[aria-rowindex="${place + 1}"]`);
+const selectedRow = () => table().getByRole('row', { selected: true });
+const counts = () => page.getByRole('region', { name: 'Repetitions', exact: true }).getByRole('listitem');
 const numbers = async () => (await rows().getByRole('gridcell').evaluateAll(firstCells)).map(Number);
-const limits = () => page.getByRole('region', { name: 'Limits of the lane' });
+const expectRows = (count: number) => expect(table()).toHaveAttribute('aria-rowcount', `${count + 1}`);
+/** Rows that may stand in the document at once, of 75. */
+const mostDrawn = 30;
+const limits = () => page.getByRole('region', { name: 'Limits', exact: true });
 const glance = () => page.getByRole('region', { name: 'The set at a glance' });
 
 /** The first cell of each row. */
@@ -46,7 +55,13 @@ async function expectNoSeriousFault() {
 async function openSet(day: string, side = 'right') {
   await visits().filter({ hasText: day }).first().click();
   await sets().filter({ hasText: side }).click();
-  await expect(rows()).toHaveCount(repetitionsEach);
+  await expectRows(repetitionsEach);
+}
+
+/** Selects a repetition by its mark below the plot, which brings its row into sight. */
+async function selectRepetition(number: number) {
+  await page.getByRole('button', { name: new RegExp(`^Repetition ${number}:`) }).click();
+  await expect(selectedRow().getByRole('gridcell').first()).toHaveText(`${number}`);
 }
 
 async function backToList() {
@@ -79,21 +94,30 @@ test('the table of 75 goes by keyboard, is sorted and is filtered', async () => 
   await expect(page.getByLabel('The measured video')).toBeVisible();
   await expect(glance()).toContainText(`${repetitionsEach} of ${repetitionsEach}`);
   await expect(glance()).toContainText('The left leg');
-  await rows().first().focus();
+  await selectRepetition(1);
+  await selectedRow().focus();
   for (let press = 0; press < 12; press++) await page.keyboard.press('ArrowDown');
   await expect(page.getByRole('region', { name: 'Repetition 13' })).toBeVisible();
-  await expect(rows().nth(12)).toBeInViewport();
+  await expect(rowAt(13)).toBeInViewport();
   await page.keyboard.press('ArrowUp');
-  await expect(rows().nth(11)).toHaveAttribute('aria-selected', 'true');
+  await expect(rowAt(12)).toHaveAttribute('aria-selected', 'true');
   await page.keyboard.press('End');
   await expect(page.getByRole('region', { name: `Repetition ${repetitionsEach}` })).toBeVisible();
+  await page.keyboard.press('Home');
+  await expect(rowAt(1)).toBeFocused();
 
   const peaks = page.getByRole('columnheader', { name: 'Peak angle' });
-  await peaks.click();
-  await peaks.click();
-  // Every fifth of all is bad: these stand first now.
-  await expect.poll(async () => (await numbers()).slice(0, 15).every((one) => one % 5 === 1)).toBe(true);
+  await peaks.getByRole('button').focus();
+  await page.keyboard.press('Enter');
+  await expect(peaks).toHaveAttribute('aria-sort', 'ascending');
+  await page.keyboard.press('Enter');
+  await expect(peaks).toHaveAttribute('aria-sort', 'descending');
+  // Every fifth of all is bad: these stand first now, and the first of all, which is selected, among them.
+  await page.keyboard.press('Home');
+  await expect(rowAt(1)).toBeFocused();
+  expect((await numbers()).slice(0, 15).map((one) => one % 5)).toEqual(Array(15).fill(1));
   await page.getByRole('columnheader', { name: '#' }).click();
+  await page.keyboard.press('Home');
   await expect.poll(async () => (await numbers())[0]).toBe(1);
   await page.getByRole('button', { name: /^All/ }).first().click();
   await page.getByRole('option', { name: 'Out of line', exact: true }).click();
@@ -103,14 +127,61 @@ test('the table of 75 goes by keyboard, is sorted and is filtered', async () => 
   await expect(page.getByRole('region', { name: 'Repetition 6' })).toBeVisible();
   await page.getByRole('button', { name: /^Out of line/ }).click();
   await page.getByRole('option', { name: 'All', exact: true }).click();
-  await expect(rows()).toHaveCount(repetitionsEach);
+  await expectRows(repetitionsEach);
   await expectNoSeriousFault();
 });
 
+test('of 75 rows those in sight stand in the document; keys lead to all of them, and paper lists them all', async () => {
+  await selectRepetition(1);
+  await selectedRow().focus();
+  for (let place = 1; place <= repetitionsEach; place++) {
+    await expect(rowAt(place)).toBeFocused();
+    await expect(rowAt(place)).toBeInViewport({ ratio: 0.9 });
+    await expect(rowAt(place).getByRole('gridcell').first()).toHaveText(`${place}`);
+    expect(await rows().count()).toBeLessThan(mostDrawn);
+    if (place < repetitionsEach) await page.keyboard.press('ArrowDown');
+  }
+  await page.keyboard.press('Home');
+  await expect(rowAt(1)).toBeFocused();
+  await expect(rowAt(repetitionsEach)).toHaveCount(0);
+  await page.keyboard.press('End');
+  await expect(rowAt(repetitionsEach)).toBeFocused();
+  await expect(rowAt(repetitionsEach)).toBeInViewport({ ratio: 0.9 });
+
+  // Out of sight, the selected row stays, and the focus with it.
+  await table()
+    .locator('..')
+    .evaluate((box) => (box.scrollTop = 0));
+  await expect(rowAt(1)).toBeInViewport({ ratio: 0.9 });
+  await expect(rowAt(repetitionsEach)).toBeFocused();
+  await page.keyboard.press('ArrowUp');
+  await expect(rowAt(repetitionsEach - 1)).toBeInViewport({ ratio: 0.9 });
+
+  const print = readPrint(await page.pdf({ format: 'A4' }));
+  const printed = new Set(print.marks.map(({ text }) => text.trim()));
+  const times = await printedTimes();
+  expect(times).toHaveLength(repetitionsEach);
+  expect(times.filter((time) => !printed.has(time))).toEqual([]);
+  await expect.poll(() => rows().count()).toBeLessThan(mostDrawn);
+});
+
+/** What the second column of each row says, read one row after the other. */
+async function printedTimes(): Promise<string[]> {
+  const times: string[] = [];
+  await selectedRow().focus();
+  await page.keyboard.press('Home');
+  for (let place = 1; place <= repetitionsEach; place++) {
+    await expect(rowAt(place)).toBeFocused();
+    times.push(await rowAt(place).getByRole('gridcell').nth(1).innerText());
+    await page.keyboard.press('ArrowDown');
+  }
+  return times;
+}
+
 test('a limit that is moved judges all 75 again, says how many verdicts changed, and is taken back', async () => {
   const inward = limits().getByRole('textbox', { name: 'Inward, degrees' });
-  const outOfLine = () => rows().filter({ hasText: 'out of line' });
-  await expect(outOfLine()).toHaveCount(15);
+  const outOfLine = () => counts().filter({ hasText: 'out of line' });
+  await expect(outOfLine()).toHaveText('15 out of line');
   await inward.fill('30');
   await inward.press('Enter');
   await expect(limits().getByRole('status')).toHaveText(
@@ -120,37 +191,39 @@ test('a limit that is moved judges all 75 again, says how many verdicts changed,
   await expect(limits()).toContainText('Set by hand: Not signed');
   await page.getByRole('button', { name: 'Undo the last change' }).click();
   await expect(inward).toHaveValue('10°');
-  await expect(outOfLine()).toHaveCount(15);
+  await expect(outOfLine()).toHaveText('15 out of line');
   await expect(limits()).toContainText('The default.');
 });
 
 test('a correction changes the table, survives a reload, and is taken back', async () => {
-  await rows().nth(5).click();
+  await selectRepetition(6);
   await page.getByRole('button', { name: 'Correct', exact: true }).click();
   await page.getByRole('menuitem', { name: /^Exclude/ }).click();
   await expect(page.getByRole('textbox', { name: 'Reason' })).toBeFocused();
   await page.keyboard.type('Held on to the table.');
   await page.keyboard.press('Control+Enter');
-  await expect(rows().nth(5)).toContainText('excluded: Held on to the table.');
+  await expect(rowAt(6)).toContainText('excluded: Held on to the table.');
   await expect(glance()).toContainText(`${repetitionsEach - 1} of ${repetitionsEach}`);
   await expect(page.getByText('Kept on this device')).toBeVisible();
   await page.reload();
   await page.getByRole('button', { name: 'Kept sessions' }).click();
   await expect(sets().filter({ hasText: 'right' })).toContainText('Corrected by hand');
   await openSet('20 Apr 2026');
-  await expect(rows().nth(5)).toContainText('excluded: Held on to the table.');
+  await selectRepetition(6);
+  await expect(rowAt(6)).toContainText('excluded: Held on to the table.');
   await page.keyboard.press('Control+z');
-  await expect(rows().nth(5)).not.toContainText('excluded');
+  await expect(rowAt(6)).not.toContainText('excluded');
   await expect(glance()).toContainText(`${repetitionsEach} of ${repetitionsEach}`);
   await expect(page.getByText('Kept on this device')).toBeVisible();
   await page.reload();
   await page.getByRole('button', { name: 'Kept sessions' }).click();
   await openSet('20 Apr 2026');
-  await expect(rows().nth(5)).not.toContainText('excluded');
+  await selectRepetition(6);
+  await expect(rowAt(6)).not.toContainText('excluded');
 });
 
 test('left stands beside right, and last month beside today, in step', async () => {
-  await rows().first().click();
+  await selectRepetition(1);
   await page.getByRole('tab', { name: 'Cues' }).click();
   await page.getByRole('button', { name: 'Compare two' }).click();
   const dialog = page.getByRole('dialog', { name: 'Two repetitions in step' });

@@ -78,7 +78,7 @@ test('start and end are moved on the plot, a joint in the picture, and the numbe
 
   await page.keyboard.press('w');
   await page.getByRole('button', { name: 'Correct joints' }).click();
-  const knee = page.getByRole('button', { name: /^Knee/ });
+  const knee = page.getByRole('button', { name: /^Knee: drag/ });
   const box = (await knee.boundingBox())!;
   await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
   await page.mouse.down();
@@ -198,7 +198,7 @@ test('limits set by hand hold for the patient’s next session of that task and 
     await expect(page.getByText('Kept on this device')).toBeVisible();
     await page.getByRole('button', { name: 'Back to kept sessions' }).click();
   };
-  const limits = page.getByRole('region', { name: 'Limits of the lane' });
+  const limits = page.getByRole('region', { name: 'Limits', exact: true });
   const inward = limits.getByRole('textbox', { name: 'Inward, degrees' });
   const setInward = async (deg: string) => {
     await inward.fill(deg);

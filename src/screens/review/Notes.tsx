@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { Button } from 'react-aria-components';
 import { useApp, type useRecording } from '../../app/AppContext';
 import { Message } from '../../components/Message';
@@ -6,7 +7,11 @@ import { noteSentence } from '../../words/noteSentence';
 import { noteTitles } from './noteTitles';
 
 /** What to know before trusting the numbers. */
-export function Notes({ recording }: { recording: NonNullable<ReturnType<typeof useRecording>> }) {
+export const Notes = memo(function Notes({
+  recording,
+}: {
+  recording: NonNullable<ReturnType<typeof useRecording>>;
+}) {
   const app = useApp();
   const { origin, video, shortfall, note, measurement } = recording;
   return (
@@ -49,4 +54,4 @@ export function Notes({ recording }: { recording: NonNullable<ReturnType<typeof 
       ))}
     </>
   );
-}
+});

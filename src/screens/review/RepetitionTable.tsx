@@ -1,20 +1,24 @@
-import { useEffect, useRef } from 'react';
-import { Cell, Column, Row, Table, TableBody, TableHeader, type SortDescriptor } from 'react-aria-components';
+import { Fragment, useLayoutEffect, useMemo, useRef, type KeyboardEvent } from 'react';
 import { useMediaQuery } from '../../components/useMediaQuery';
-import { VerdictLabel } from '../../components/VerdictLabel';
 import type { Measurement } from '../../measurement/measurement';
-import type { RepetitionRow, SortKey } from '../../review/repetitionRow';
-import { completenessWords } from '../../words/completenessWords';
-import { formatTime } from '../../words/formatTime';
-import { reasonWords } from '../../words/reasonWords';
+import type { MeasureId } from '../../protocol/measures';
+import type { RepetitionRow } from '../../review/repetitionRow';
+import { ColumnHead } from './ColumnHead';
+import { TableRow } from './TableRow';
 import { tableColumns } from './tableColumns';
+import { useRowWindow } from './useRowWindow';
+import type { TableRows } from './useTableRows';
 
 interface Props {
   measurement: Measurement;
   /** In the order in which they are shown. */
   rows: readonly RepetitionRow[];
-  sort: { key: SortKey; direction: 'ascending' | 'descending' };
-  onSort: (sort: Props['sort']) => void;
+  /** Their repetitions' indexes. */
+  order: readonly number[];
+  sort: TableRows['sort'];
+  onSort: TableRows['setSort'];
+  /** Measures beside the knee angle that have a limit. */
+  limited: readonly MeasureId[];
   /** Whether every measure has its column. */
   hasAll: boolean;
   selected: number | null;
@@ -23,126 +27,115 @@ interface Props {
   onSelect: (index: number) => void;
 }
 
-/** Repetitions with their verdicts and numbers; the selected row moves with the arrow keys. */
+/** Repetitions with their verdicts and numbers; the selected row moves with the arrow keys. Rows out of sight are not drawn. */
 export function RepetitionTable(props: Props) {
-  const { measurement, rows, sort, onSort, hasAll, selected, now, onSelect } = props;
+  const { measurement, rows, order, sort, onSort, limited, hasAll, selected, now, onSelect } = props;
   const isNarrow = useMediaQuery('(width < 40rem), (56rem <= width < 80rem)');
+  const isPrinted = useMediaQuery('print');
+  const { side } = measurement.setup;
   const box = useRef<HTMLDivElement>(null);
-  useEffect(() => {
-    // The rows come one drawing later than the table.
-    const request = requestAnimationFrame(() => box.current !== null && showSelectedRow(box.current));
-    return () => cancelAnimationFrame(request);
-  }, [selected, measurement, rows]);
-  const columns = tableColumns(measurement, isNarrow, hasAll);
+  const columns = useMemo(
+    () => tableColumns(measurement, limited, isNarrow, hasAll),
+    [measurement, limited, isNarrow, hasAll],
+  );
+  const place = selected === null ? -1 : order.indexOf(selected);
+  /** Where Tab leads to. */
+  const kept = Math.max(0, place);
+  const { drawn, endGapPx } = useRowWindow(box, order, kept, isPrinted);
+
+  const isMovedByKey = useRef(false);
+  useLayoutEffect(() => {
+    if (!isMovedByKey.current) return;
+    isMovedByKey.current = false;
+    box.current?.querySelector<HTMLElement>('[aria-selected="true"]')?.focus();
+  }, [selected]);
+  const onKeyDown = (event: KeyboardEvent) => {
+    const row = (event.target as Element).closest<HTMLElement>('[data-key]');
+    const from = row === null ? place : order.indexOf(Number(row.dataset['key']));
+    const next = order[placeAfter(event.key, from, order.length)];
+    if (next === undefined) return;
+    event.preventDefault();
+    isMovedByKey.current = next !== selected;
+    onSelect(next);
+  };
 
   return (
     <div ref={box} className="table-scroll">
-      <Table
+      <table
         className="table"
+        role="grid"
         aria-label="Repetitions"
-        selectionMode="single"
-        selectionBehavior="replace"
-        selectedKeys={selected === null ? [] : [selected]}
-        sortDescriptor={{ column: sort.key, direction: sort.direction }}
-        onSortChange={({ column, direction }: SortDescriptor) =>
-          onSort({ key: column as SortKey, direction })
-        }
-        onSelectionChange={(keys) => {
-          const [key] = keys === 'all' ? [] : [...keys];
-          if (typeof key === 'number') onSelect(key);
-        }}
+        aria-rowcount={rows.length + 1}
+        onKeyDown={onKeyDown}
       >
-        <TableHeader>
-          {columns.map(({ id, name, isNumber, canSort }) => (
-            <Column
-              key={id}
-              id={id}
-              isRowHeader={id === 'verdict'}
-              allowsSorting={canSort}
-              className={isNumber ? 'table-number' : ''}
-            >
-              {({ sortDirection }) => (
-                <>
-                  {name}
-                  {sortDirection !== undefined && (
-                    <span aria-hidden="true">{sortDirection === 'ascending' ? ' ↑' : ' ↓'}</span>
-                  )}
-                </>
-              )}
-            </Column>
-          ))}
-        </TableHeader>
-        <TableBody renderEmptyState={() => <p className="soft table-empty">No repetition to show.</p>}>
-          {rows.map((row) => (
-            <Row
-              key={row.index}
-              id={row.index}
-              className={rowClass(row, row.index === now)}
-              textValue={`Repetition ${row.number}`}
-              onPress={() => onSelect(row.index)}
-            >
-              {columns.map(({ id, isNumber, cell }) => (
-                <Cell key={id} className={isNumber ? 'table-number' : ''}>
-                  {id === 'time' ? (
-                    <TimeCell row={row} measurement={measurement} />
-                  ) : id === 'verdict' ? (
-                    <VerdictCell row={row} measurement={measurement} isShort={isNarrow} />
-                  ) : (
-                    cell(row)
-                  )}
-                </Cell>
-              ))}
-            </Row>
-          ))}
-        </TableBody>
-      </Table>
+        <thead>
+          <tr aria-rowindex={1}>
+            {columns.map((column) => (
+              <ColumnHead key={column.id} {...{ column, rows, side, sort, onSort }} isShort={isNarrow} />
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {drawn.map(({ at, gapPx }) => {
+            const row = rows[at]!;
+            return (
+              <Fragment key={row.index}>
+                <Gap heightPx={gapPx} />
+                <TableRow
+                  {...{ row, columns, onSelect }}
+                  rowIndex={at + 2}
+                  side={side}
+                  isShort={isNarrow}
+                  isSelected={at === place}
+                  isReached={at === kept}
+                  isNow={row.index === now}
+                />
+              </Fragment>
+            );
+          })}
+          <Gap heightPx={endGapPx} />
+          {rows.length === 0 && (
+            <tr>
+              <td className="soft table-empty" colSpan={columns.length}>
+                No repetition to show.
+              </td>
+            </tr>
+          )}
+        </tbody>
+      </table>
     </div>
   );
 }
 
-type CellProps = { row: RepetitionRow; measurement: Measurement };
-
-function TimeCell({ row, measurement }: CellProps) {
-  const { completeness } = measurement.repetitions[row.index] ?? { completeness: 'complete' as const };
-  const lacking = completenessWords[completeness];
+/** Stands for rows that are not drawn. */
+function Gap({ heightPx }: { heightPx: number }) {
+  if (heightPx <= 0) return null;
   return (
-    <>
-      {formatTime(row.startMs)}
-      {lacking !== null && <span className="table-lacking">{lacking.short}</span>}
-      {row.isByHand && <span className="table-lacking">set by hand</span>}
-    </>
+    <tr aria-hidden="true" className="table-gap" style={{ height: heightPx }}>
+      <td />
+    </tr>
   );
 }
 
-function VerdictCell({ row, measurement, isShort }: CellProps & { isShort: boolean }) {
-  const { judgement, excluded } = row;
-  return (
-    <>
-      <VerdictLabel judgement={judgement} side={measurement.setup.side} isShort={isShort} />
-      {judgement.reason !== null && (
-        <span className="table-lacking">{reasonWords[judgement.reason].short}</span>
-      )}
-      {excluded !== null && <span className="table-lacking">excluded: {excluded}</span>}
-    </>
-  );
-}
+/** A screenful, more or less. */
+const pageRows = 8;
 
-function rowClass({ excluded }: RepetitionRow, isNow: boolean): string {
-  return `table-row${isNow ? ' table-row-now' : ''}${excluded === null ? '' : ' table-row-excluded'}`;
-}
-
-/** Scrolls the table, and nothing around it, so far that the selected row can be seen, and the first one below the head is whole. */
-function showSelectedRow(box: HTMLElement): void {
-  const row = box.querySelector<HTMLElement>('[aria-selected="true"]');
-  if (row === null) return;
-  const headPx = box.querySelector('thead')?.clientHeight ?? 0;
-  const lowestPx = row.offsetTop + row.offsetHeight - box.clientHeight;
-  const leastPx = Math.min(Math.max(box.scrollTop, lowestPx), row.offsetTop - headPx);
-  const tops = [...box.querySelectorAll<HTMLElement>('tbody tr')].map(({ offsetTop }) => offsetTop - headPx);
-  const wholePx = tops.find((topPx) => topPx >= leastPx) ?? leastPx;
-  // Below the last row there has to be room for it.
-  const table = box.firstElementChild as HTMLElement;
-  const sparePx = Math.max(0, wholePx + box.clientHeight - table.offsetHeight);
-  box.style.setProperty('--spare', leastPx > 0 ? `${sparePx}px` : '0px');
-  box.scrollTop = wholePx;
+/** Where a key leads to from a place in a table of so many rows; -1 for other keys. */
+function placeAfter(key: string, place: number, rows: number): number {
+  switch (key) {
+    case 'ArrowDown':
+      return Math.min(rows - 1, place + 1);
+    case 'ArrowUp':
+      return Math.max(0, place - 1);
+    case 'PageDown':
+      return Math.min(rows - 1, place + pageRows);
+    case 'PageUp':
+      return Math.max(0, place - pageRows);
+    case 'Home':
+      return 0;
+    case 'End':
+      return rows - 1;
+    default:
+      return -1;
+  }
 }

@@ -1,6 +1,8 @@
 import { useState } from 'react';
+import { useShallow } from 'zustand/react/shallow';
 import { useAppState, type useRecording } from '../../app/AppContext';
 import { Terms } from '../../components/Terms';
+import { limitedMeasures } from '../../protocol/limits';
 import type { Playhead } from './playhead';
 import { repetitionAt } from './repetitionAt';
 import { RepetitionTable } from './RepetitionTable';
@@ -22,9 +24,10 @@ interface Props {
 export function RepetitionsCard({ recording, table, playhead, selected, onSelect }: Props) {
   const { measurement, excluded } = recording;
   const judgements = useAppState((state) => state.judgements);
+  const limited = useAppState(useShallow((state) => limitedMeasures(state.limits.present)));
   const [hasAll, setAll] = useState(false);
   const now = usePlayhead(playhead, ({ timeMs }) => repetitionAt(measurement, timeMs));
-  const { rows, sort, setSort, filter, setFilter } = table;
+  const { rows, order, sort, setSort, filter, setFilter } = table;
   return (
     <section className="card review-table" aria-label="Repetitions">
       <header className="review-table-head">
@@ -33,7 +36,10 @@ export function RepetitionsCard({ recording, table, playhead, selected, onSelect
         <RowFilters filter={filter} onFilter={setFilter} hasAll={hasAll} onAll={setAll} />
         <Terms label="Terms" terms={terms} />
       </header>
-      <RepetitionTable {...{ measurement, rows, sort, hasAll, selected, now, onSelect }} onSort={setSort} />
+      <RepetitionTable
+        {...{ measurement, rows, order, sort, limited, hasAll, selected, now, onSelect }}
+        onSort={setSort}
+      />
     </section>
   );
 }

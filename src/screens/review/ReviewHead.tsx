@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { Button, Radio, RadioGroup } from 'react-aria-components';
 import { useApp, useAppState, type useRecording } from '../../app/AppContext';
 import type { AppState } from '../../app/appState';
@@ -9,7 +10,11 @@ import { KeepingLine } from './KeepingLine';
 import { TableMenu } from './TableMenu';
 
 /** What is shown, measured as what, and what can be done with it. */
-export function ReviewHead({ recording }: { recording: NonNullable<ReturnType<typeof useRecording>> }) {
+export const ReviewHead = memo(function ReviewHead({
+  recording,
+}: {
+  recording: NonNullable<ReturnType<typeof useRecording>>;
+}) {
   const app = useApp();
   const backTo = useAppState((state) => state.backTo);
   const { task, side } = recording.measurement.setup;
@@ -45,7 +50,7 @@ export function ReviewHead({ recording }: { recording: NonNullable<ReturnType<ty
       </div>
     </header>
   );
-}
+});
 
 const backWords: Record<AppState['backTo'], string> = {
   start: 'New video',

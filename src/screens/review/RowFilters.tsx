@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import {
   Button,
   ListBox,
@@ -28,7 +29,7 @@ interface Props {
 }
 
 /** Which repetitions the table shows, and how much of each. */
-export function RowFilters({ filter, onFilter, hasAll, onAll }: Props) {
+export const RowFilters = memo(function RowFilters({ filter, onFilter, hasAll, onAll }: Props) {
   return (
     <div className="row-filters no-print">
       <Select aria-label="Show" selectedKey={filter} onSelectionChange={(key) => onFilter(key as RowFilter)}>
@@ -50,4 +51,4 @@ export function RowFilters({ filter, onFilter, hasAll, onAll }: Props) {
       </ToggleButton>
     </div>
   );
-}
+});

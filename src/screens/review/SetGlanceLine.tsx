@@ -1,11 +1,15 @@
-import type { ReactNode } from 'react';
+import { memo, type ReactNode } from 'react';
 import { useAppState, type useRecording } from '../../app/AppContext';
 import { setGlance, type SetGlance } from '../../review/setGlance';
 import { formatAngle } from '../../words/formatAngle';
 import { formatTempo } from '../../words/tempo';
 
 /** What the set comes to, in one line above everything: for the two minutes that there are. */
-export function SetGlanceLine({ recording }: { recording: NonNullable<ReturnType<typeof useRecording>> }) {
+export const SetGlanceLine = memo(function SetGlanceLine({
+  recording,
+}: {
+  recording: NonNullable<ReturnType<typeof useRecording>>;
+}) {
   const judgements = useAppState((state) => state.judgements);
   const limits = useAppState((state) => state.limits.present);
   const visit = useAppState((state) => state.visit);
@@ -57,7 +61,7 @@ export function SetGlanceLine({ recording }: { recording: NonNullable<ReturnType
       )}
     </section>
   );
-}
+});
 
 function Fact({ name, children }: { name: string; children: ReactNode }) {
   return (

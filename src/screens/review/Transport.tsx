@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { Button, ToggleButton } from 'react-aria-components';
 import { formatTime } from '../../words/formatTime';
 import { Terms } from '../../components/Terms';
@@ -35,7 +36,14 @@ export interface StageView {
 }
 
 /** Play, step, and where the video stands. */
-export function Transport({ playhead, endMs, hasVideo, view, onView, actions }: Props) {
+export const Transport = memo(function Transport({
+  playhead,
+  endMs,
+  hasVideo,
+  view,
+  onView,
+  actions,
+}: Props) {
   const rate = usePlayhead(playhead, (state) => state.rate);
   const isLooping = usePlayhead(playhead, (state) => state.loop !== null);
   const isPlaying = usePlayhead(playhead, (state) => state.isPlaying);
@@ -97,7 +105,7 @@ export function Transport({ playhead, endMs, hasVideo, view, onView, actions }: 
       <Terms label="Keys" terms={keys} />
     </div>
   );
-}
+});
 
 function Clock({ playhead, endMs }: { playhead: Playhead; endMs: number }) {
   const timeMs = usePlayhead(playhead, (state) => state.timeMs);

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { VerdictMark } from '../../components/VerdictMark';
 import type { Judgement } from '../../scoring/judge';
 import { verdicts } from '../../scoring/verdict';
@@ -10,7 +11,7 @@ interface Props {
 }
 
 /** How many repetitions got which verdict, in one line. */
-export function VerdictCounts({ judgements, excluded }: Props) {
+export const VerdictCounts = memo(function VerdictCounts({ judgements, excluded }: Props) {
   return (
     <ul className="verdict-counts small number">
       {verdicts.map((verdict) => {
@@ -26,4 +27,4 @@ export function VerdictCounts({ judgements, excluded }: Props) {
       })}
     </ul>
   );
-}
+});

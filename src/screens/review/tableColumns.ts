@@ -2,24 +2,39 @@ import type { Measurement } from '../../measurement/measurement';
 import { measureIds, type MeasureId } from '../../protocol/measures';
 import { findTask, type Task } from '../../protocol/tasks';
 import type { RepetitionRow, SortKey } from '../../review/repetitionRow';
+import { completenessWords } from '../../words/completenessWords';
 import { formatMeasure, measureNames } from '../../words/formatMeasure';
 import { shortAngle } from '../../words/formatWithBand';
+import { formatTime } from '../../words/formatTime';
+import { reasonWords } from '../../words/reasonWords';
 import { formatTempo, tempo } from '../../words/tempo';
+import { verdictLabel } from '../../words/verdictLabel';
 
 export interface TableColumn {
   id: SortKey | 'time' | 'tempo';
   name: string;
   isNumber: boolean;
   canSort: boolean;
-  /** Words of a cell; time and verdict are drawn by the table itself. */
-  cell: (row: RepetitionRow) => string | number;
+  /** Words of a cell; the verdict's mark is drawn by the table. */
+  words: (row: RepetitionRow) => string | number;
+  /** What stands in small below the words. */
+  notes?: (row: RepetitionRow) => string[];
 }
 
-/** The table's columns, from left to right: few where there is little room, every measure where asked for. */
-export function tableColumns(measurement: Measurement, isNarrow: boolean, hasAll: boolean): TableColumn[] {
+/**
+ * The table's columns, from left to right: few where there is little room, every measure where asked for.
+ *
+ * @param limited  measures that have a limit, and a column of their own wherever there is room
+ */
+export function tableColumns(
+  measurement: Measurement,
+  limited: readonly MeasureId[],
+  isNarrow: boolean,
+  hasAll: boolean,
+): TableColumn[] {
   const { shape } = findTask(measurement.setup.task);
-  const number = (id: SortKey, name: string, cell: TableColumn['cell']): TableColumn => ({
-    ...{ id, name, cell },
+  const number = (id: SortKey, name: string, words: TableColumn['words']): TableColumn => ({
+    ...{ id, name, words },
     isNumber: true,
     canSort: true,
   });
@@ -28,12 +43,25 @@ export function tableColumns(measurement: Measurement, isNarrow: boolean, hasAll
       const extreme = measures[id];
       return extreme === null ? '–' : formatMeasure(id, extreme);
     });
-  const none = () => '';
   const isWide = !isNarrow || hasAll;
   return [
     number('number', '#', (row) => row.number),
-    { id: 'time', name: 'Time', isNumber: false, canSort: false, cell: none },
-    { id: 'verdict', name: 'Verdict', isNumber: false, canSort: true, cell: none },
+    {
+      ...{ id: 'time', name: 'Time', isNumber: false, canSort: false },
+      words: ({ startMs }) => formatTime(startMs),
+      notes({ index, isByHand }) {
+        const lacking = completenessWords[measurement.repetitions[index]?.completeness ?? 'complete'];
+        return [...(lacking === null ? [] : [lacking.short]), ...(isByHand ? ['set by hand'] : [])];
+      },
+    },
+    {
+      ...{ id: 'verdict', name: 'Verdict', isNumber: false, canSort: true },
+      words: ({ judgement }) => verdictLabel(judgement, isNarrow),
+      notes: ({ judgement: { reason }, excluded }) => [
+        ...(reason === null ? [] : [reasonWords[reason].short]),
+        ...(excluded === null ? [] : [`excluded: ${excluded}`]),
+      ],
+    },
     number('score', 'Score', ({ judgement: { alignmentScorePct } }) =>
       alignmentScorePct === null ? '–' : `${Math.round(alignmentScorePct)} %`,
     ),
@@ -54,7 +82,7 @@ export function tableColumns(measurement: Measurement, isNarrow: boolean, hasAll
                 number('measured', 'Seen', ({ measuredPct }) => `${Math.round(measuredPct)} %`),
                 tempoColumn(measurement, shape),
               ]
-            : [measure('knee-off-line')]),
+            : [...new Set<MeasureId>(['knee-off-line', ...limited])].map(measure)),
         ]
       : []),
   ];
@@ -63,7 +91,7 @@ export function tableColumns(measurement: Measurement, isNarrow: boolean, hasAll
 function tempoColumn({ repetitions }: Measurement, shape: Task['shape']): TableColumn {
   return {
     ...{ id: 'tempo', name: tempoHeads[shape], isNumber: true, canSort: false },
-    cell({ index }) {
+    words({ index }) {
       const repetition = repetitions[index];
       return repetition === undefined ? '–' : formatTempo(tempo(repetition, shape));
     },

@@ -1,0 +1,18 @@
+import { decidingMeasure, decidingWay } from '../scoring/decidingMeasure';
+import type { Judgement } from '../scoring/judge';
+import { measureNames } from './formatMeasure';
+import { verdictWords } from './verdictWords';
+
+/**
+ * A verdict in words: out of line also says which way, unless that stands beside it anyhow, and what rests on another
+ * measure than the knee angle names it.
+ */
+export function verdictLabel(judgement: Judgement, isShort = false): string {
+  const { verdict } = judgement;
+  const measure = decidingMeasure(judgement);
+  if (measure !== null && verdict !== 'in-line')
+    return `${verdictWords[verdict]}: ${measureNames[measure.measure].toLowerCase()}`;
+  const way = decidingWay(judgement);
+  const hasWay = verdict === 'out-of-line' && way !== null && !isShort;
+  return hasWay ? `${verdictWords[verdict]} ${way}` : verdictWords[verdict];
+}
