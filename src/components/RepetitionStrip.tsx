@@ -23,7 +23,6 @@ const roomPx = 22;
 /** Repetitions in a row: each mark stands on, at the edge of, or off the lane, up for inward. */
 export const RepetitionStrip = memo(function RepetitionStrip(props: Props) {
   const { repetitions, judgements, middlesPx, selected, onSelect } = props;
-  const widePx = markWidthPx(middlesPx);
   const every = numberedEvery(middlesPx);
   return (
     <div className="strip" role="group" aria-label="Repetitions in order of time">
@@ -34,10 +33,11 @@ export const RepetitionStrip = memo(function RepetitionStrip(props: Props) {
         return (
           <Mark
             key={number}
-            {...{ index, number, widePx, onSelect }}
+            {...{ index, number, onSelect }}
             verdict={judgement.verdict}
             pointing={lanePointing(decidingWay(judgement))}
             middlePx={middlesPx[index] ?? 0}
+            widePx={targetWidthPx(middlesPx, index)}
             isSelected={index === selected}
             hasNumber={every === 1 || number % every === 0 || index === selected}
           />
@@ -83,8 +83,8 @@ function numberedEvery(middlesPx: readonly number[]): number {
   return gapPx >= roomPx ? 1 : 5 * Math.ceil(roomPx / 5 / Math.max(1, gapPx));
 }
 
-/** As wide as a finger wants it, where neighbours leave the room; px. */
-function markWidthPx(middlesPx: readonly number[]): number {
-  const gaps = middlesPx.slice(1).map((middlePx, i) => middlePx - middlesPx[i]!);
-  return Math.max(20, Math.min(44, ...gaps));
+/** What a mark takes of presses, px: as wide as a finger wants it, but never over the middle between it and a neighbour. */
+function targetWidthPx(middlesPx: readonly number[], index: number): number {
+  const gaps = [index - 1, index].map((at) => middlesPx[at + 1]! - middlesPx[at]!);
+  return Math.max(4, Math.min(44, ...gaps.filter((px) => px > 0)));
 }

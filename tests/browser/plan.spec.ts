@@ -51,6 +51,10 @@ test('a plan is written by keyboard, says what makes no sense, is undone, kept o
   await expect(page.getByRole('region', { name: /^Task 1:/ })).toHaveAccessibleName(
     'Task 1: Quadriceps press, held',
   );
+  await page.getByRole('button', { name: 'Limits of other measures' }).press('Enter');
+  const lean = page.getByRole('group', { name: 'Trunk lean', exact: true });
+  await lean.getByRole('button', { name: 'Set 10°' }).first().press('Enter');
+  await expect(lean.getByRole('textbox', { name: 'Towards the working side, degrees' })).toHaveValue('10°');
   await page.getByLabel('Your own words to the patient').fill('<script>alert(1)</script> Slowly.');
   const sheet = page.getByRole('article', { name: 'The patient’s sheet' });
   await expect(sheet).toContainText('<script>alert(1)</script> Slowly.');
@@ -64,6 +68,7 @@ test('a plan is written by keyboard, says what makes no sense, is undone, kept o
   await page.getByRole('button', { name: 'Save as a file' }).press('Enter');
   const plan = parsePlan(readFileSync(await (await download).path(), 'utf8'));
   expect(plan.items.map(({ task }) => task)).toEqual(['quad-press-hold', 'split-stance-sit-to-stand']);
+  expect(plan.items[1]).toMatchObject({ limits: { others: { 'trunk-lean': { most: 10 } } } });
   expect((await download).suggestedFilename()).not.toMatch(/otter/i);
 });
 

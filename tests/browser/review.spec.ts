@@ -232,6 +232,43 @@ test('limits set by hand hold for the patient’s next session of that task and 
   await expect(limits).toContainText('Taken over from the session of Apr 3, 2026');
 });
 
+test('a limit of another measure is set by keyboard, judges all again, shows its column, and is taken back', async ({
+  page,
+}) => {
+  await keepVisits(page, demoVisits());
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Kept sessions' }).click();
+  await openKeptSet(page);
+  const limits = page.getByRole('region', { name: 'Limits', exact: true });
+  const named = rows(page).filter({ hasText: 'out of line: depth' });
+  await expect(page.getByRole('columnheader', { name: 'Depth' })).toHaveCount(0);
+  await limits.getByRole('button', { name: 'Measure' }).press('Enter');
+  await page.getByRole('option', { name: 'Depth' }).press('Enter');
+  await expect(limits).toContainText('Default: no limit. Proposed: at most 29 % (a knee bent by 90°');
+  await limits.getByRole('button', { name: 'Set 29 %' }).press('Enter');
+  const most = limits.getByRole('textbox', { name: 'At most, percent' });
+  await most.fill('20');
+  await most.press('Enter');
+  await expect(page.getByRole('columnheader', { name: 'Depth' })).toBeVisible();
+  await expect(named.first()).toBeVisible();
+  await expect(limits.getByRole('status')).toContainText('repetitions changed verdict');
+  await expect(limits).toContainText('Beside the knee angle: depth at most 20 %.');
+  await expect(page.getByRole('region', { name: /^Repetition \d/ })).toContainText(
+    /out of line \(limit at most 20 %\): \d\d % of leg length, give or take \d+, at [\d.]+ s/,
+  );
+  expect(await seriousFaults(page)).toEqual([]);
+  await expect(page.getByText('Kept on this device')).toBeVisible();
+  await page.reload();
+  await page.getByRole('button', { name: 'Kept sessions' }).click();
+  await openKeptSet(page);
+  await expect(named.first()).toBeVisible();
+  await expect(limits).toContainText('Beside the knee angle: depth at most 20 %.');
+  await limits.getByRole('button', { name: 'Default' }).press('Enter');
+  await expect(named).toHaveCount(0);
+  await page.keyboard.press('Control+z');
+  await expect(named.first()).toBeVisible();
+});
+
 test('the review and the kept sessions have no serious fault of accessibility', async ({ page }) => {
   await keepVisits(page, demoVisits());
   await page.goto('./');

@@ -13,7 +13,8 @@ interface Props {
   side: Side;
   isShort: boolean;
   sort: TableRows['sort'];
-  onSort: TableRows['setSort'];
+  /** Undefined on paper, which repeats names on every page, but no buttons. */
+  onSort: TableRows['setSort'] | undefined;
 }
 
 /** A column's name, which sorts the table by it; pressed again, the other way round. */
@@ -22,9 +23,15 @@ export const ColumnHead = memo(function ColumnHead({ column, rows, side, isShort
   const direction = sort.key === id ? sort.direction : undefined;
   const longest = greatest(rows, (row) => String(column.words(row)).length);
   const notes = new Set(rows.flatMap((row) => column.notes?.(row) ?? []));
+  const title = (
+    <>
+      {name}
+      {direction !== undefined && <span aria-hidden="true">{direction === 'ascending' ? ' ↑' : ' ↓'}</span>}
+    </>
+  );
   return (
     <th scope="col" aria-sort={direction} className={isNumber ? 'table-number' : undefined}>
-      {canSort ? (
+      {canSort && onSort !== undefined ? (
         <button
           type="button"
           className="table-head"
@@ -35,13 +42,10 @@ export const ColumnHead = memo(function ColumnHead({ column, rows, side, isShort
             })
           }
         >
-          {name}
-          {direction !== undefined && (
-            <span aria-hidden="true">{direction === 'ascending' ? ' ↑' : ' ↓'}</span>
-          )}
+          {title}
         </button>
       ) : (
-        <span className="table-head">{name}</span>
+        <span className="table-head">{title}</span>
       )}
       {longest !== undefined && (
         <span className="table-widest" aria-hidden="true">

@@ -71,7 +71,12 @@ export function RepetitionTable(props: Props) {
         <thead>
           <tr aria-rowindex={1}>
             {columns.map((column) => (
-              <ColumnHead key={column.id} {...{ column, rows, side, sort, onSort }} isShort={isNarrow} />
+              <ColumnHead
+                key={column.id}
+                {...{ column, rows, side, sort }}
+                isShort={isNarrow}
+                onSort={isPrinted ? undefined : onSort}
+              />
             ))}
           </tr>
         </thead>

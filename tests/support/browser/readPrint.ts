@@ -70,8 +70,10 @@ function readFont(objects: Map<number, { head: string; content: string }>, numbe
   const refer = (head: string, name: string) =>
     objects.get(Number(new RegExp(`/${name} \\[?(\\d+) 0 R`).exec(head)![1]))!;
   const { head } = objects.get(number)!;
+  // A sign that is drawn with the page (Type 3) has no family to descend from, and is taken to have no width.
+  const isDrawn = head.includes('/Subtype /Type3');
   const widths = new Map<number, number>();
-  const widthList = /\/W \[([\s\S]*)\]\s/.exec(refer(head, 'DescendantFonts').head)![1]!;
+  const widthList = isDrawn ? '' : /\/W \[([\s\S]*)\]\s/.exec(refer(head, 'DescendantFonts').head)![1]!;
   for (const [, first, list] of widthList.matchAll(/(\d+) \[([^\]]*)\]/g))
     for (const [i, width] of numbersIn(list!).entries()) widths.set(Number(first) + i, width);
   const letters = new Map<number, string>();
