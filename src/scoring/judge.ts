@@ -49,13 +49,18 @@ export function judge(
   const measures = limitedMeasures(limits).map((id) =>
     judgeMeasure(id, repetition.ranges[id], limits.others?.[id] ?? {}),
   );
-  const all = [knee.knee, ...measures.map(({ verdict }) => verdict)];
-  const verdict = gravest.find((one) => all.includes(one))!;
+  const verdict = gravest.find(
+    (one) => one === knee.knee || measures.some((measure) => measure.verdict === one),
+  )!;
+  const { direction, worst, alignmentScorePct } = knee;
   return {
-    ...knee,
     verdict,
     reason: verdict === 'not-measured' ? (knee.reason ?? missingReason(measures)) : null,
     decidedBy: knee.knee === verdict ? kneeDecides(knee) : farthestBeyond(measures, verdict, limits),
+    knee: knee.knee,
+    direction,
+    worst,
+    alignmentScorePct,
     measures,
   };
 }

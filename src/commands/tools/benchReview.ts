@@ -3,6 +3,8 @@ import { chromium, type Page } from '@playwright/test';
 import { median } from 'd3-array';
 import type {} from '../../headless/storage';
 import { measure } from '../../measurement/measure';
+import { defaultLimits, limitChoices, type Limits } from '../../protocol/limits';
+import { mapMeasures } from '../../protocol/measures';
 import { buildSession } from '../../session/buildSession';
 import { parseSession } from '../../session/parseSession';
 import type { SessionDocument } from '../../session/sessionDocument';
@@ -17,12 +19,18 @@ import { timeRejudging } from './timeRejudging';
 export interface ReviewFigures {
   /** Judging so many repetitions against a moved limit. */
   rejudge1000Ms: number;
+  /** The same where every other measure has its limits too. */
+  rejudgeAll1000Ms: number;
   rejudged: number;
   /** From the key that opens a kept session of so many repetitions to its first picture on the screen. */
   openSessionMs: number;
   openedRepetitions: number;
   /** From the key to the next frame on the screen. */
   frameStepMs: number;
+  /** From the key to the next repetition of the table on the screen. */
+  rowStepMs: number;
+  /** From the key that moves a limit to all repetitions judged by it on the screen. */
+  limitStepMs: number;
   /** How much more the page's scripts hold after 20 openings than after 5, after collecting what nothing holds. */
   memoryGrowthPct: number;
 }
@@ -36,7 +44,8 @@ const steps = 25;
 /** @param sessionPath  a session document whose joints are repeated until there are enough repetitions */
 export async function benchReview(sessionPath: string): Promise<ReviewFigures> {
   const example = parseSession(readFileSync(sessionPath, 'utf8'));
-  const { rejudge1000Ms, repetitions: rejudged } = timeRejudging(example);
+  const { rejudgeMs, repetitions: rejudged } = timeRejudging(example, defaultLimits);
+  const { rejudgeMs: rejudgeAllMs } = timeRejudging(example, everyLimit());
   const long = longSession(example);
   ensureBuilt();
   const server = await serveBuild();
@@ -49,25 +58,47 @@ export async function benchReview(sessionPath: string): Promise<ReviewFigures> {
     const openedMs: number[] = [];
     const heldBytes: number[] = [];
     let steppedMs: number[] = [];
+    let rowsMs: number[] = [];
+    let limitsMs: number[] = [];
     for (let opening = 0; opening < openings; opening++) {
       openedMs.push(await timeOpening(page));
-      if (opening === 0) steppedMs = await timeSteps(page);
+      if (opening === 0) {
+        steppedMs = await timeSteps(page);
+        await page.getByRole('grid', { name: 'Repetitions' }).getByRole('row', { selected: true }).focus();
+        await page.keyboard.press('Home');
+        rowsMs = await timeKeys(page, ['ArrowDown'], '[role="grid"] [aria-selected="true"]');
+        await page.getByRole('slider', { name: 'Inward' }).focus();
+        limitsMs = await timeKeys(page, ['ArrowLeft', 'ArrowRight'], '.limit-fill');
+        await page.getByRole('button', { name: 'Default', exact: true }).click();
+      }
       await page.getByRole('button', { name: 'Back to kept sessions' }).click();
       heldBytes.push(await heldAfterCollecting(page));
     }
     const before = heldBytes[settledOpening - 1]!;
     return {
-      rejudge1000Ms,
+      rejudge1000Ms: rejudgeMs,
+      rejudgeAll1000Ms: rejudgeAllMs,
       rejudged,
       openSessionMs: median(openedMs)!,
       openedRepetitions: long.derived.repetitions.length,
       frameStepMs: median(steppedMs)!,
+      rowStepMs: median(rowsMs)!,
+      limitStepMs: median(limitsMs)!,
       memoryGrowthPct: (100 * (heldBytes.at(-1)! - before)) / before,
     };
   } finally {
     await browser.close();
     await server.close();
   }
+}
+
+/** For every measure those that are proposed at first. */
+function everyLimit(): Limits {
+  const others = mapMeasures((id) => ({
+    least: limitChoices[id].least.first,
+    most: limitChoices[id].most.first,
+  }));
+  return { ...defaultLimits, others };
 }
 
 function longSession(example: SessionDocument): SessionDocument {
@@ -144,6 +175,42 @@ async function timeSteps(page: Page): Promise<number[]> {
     }
     return times;
   }, steps);
+}
+
+/**
+ * From each of so many presses of a key to the screen after it, ms.
+ *
+ * @param keys     pressed in turn
+ * @param watched  selector of what every press changes
+ */
+async function timeKeys(page: Page, keys: readonly string[], watched: string): Promise<number[]> {
+  const times: number[] = [];
+  for (let step = 0; step < steps; step++) {
+    await page.evaluate((css) => {
+      const state = window as unknown as { paintedMs?: number };
+      delete state.paintedMs;
+      const before = document.querySelector(css)?.outerHTML;
+      window.addEventListener(
+        'keydown',
+        ({ timeStamp }) => {
+          const timer = setInterval(() => {
+            if (document.querySelector(css)?.outerHTML === before) return;
+            clearInterval(timer);
+            requestAnimationFrame(() => {
+              const { port1, port2 } = new MessageChannel();
+              port1.onmessage = () => (state.paintedMs = performance.now() - timeStamp);
+              port2.postMessage(null);
+            });
+          }, 4);
+        },
+        { once: true, capture: true },
+      );
+    }, watched);
+    await page.keyboard.press(keys[step % keys.length]!);
+    await page.waitForFunction(() => 'paintedMs' in window);
+    times.push(await page.evaluate(() => (window as unknown as { paintedMs: number }).paintedMs));
+  }
+  return times;
 }
 
 async function heldAfterCollecting(page: Page): Promise<number> {
