@@ -1,4 +1,4 @@
-import { StrictMode } from 'react';
+import { StrictMode, useLayoutEffect } from 'react';
 import { createRoot } from 'react-dom/client';
 import '@fontsource/atkinson-hyperlegible/latin-400.css';
 import '@fontsource/atkinson-hyperlegible/latin-700.css';
@@ -127,7 +127,11 @@ const screens = {
 };
 
 function CurrentScreen() {
-  const Screen = screens[useAppState(({ screen }) => screen)];
+  const screen = useAppState((state) => state.screen);
+  const Screen = screens[screen];
+  useLayoutEffect(() => {
+    scrollTo(0, 0);
+  }, [screen]);
   return <Screen />;
 }
 

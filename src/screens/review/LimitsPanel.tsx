@@ -105,14 +105,14 @@ function OriginWords({ origin }: { origin: LimitsOrigin }) {
     case 'set':
       return (
         <>
-          Set by hand: <Signed by={origin.by} at={origin.at} />
+          Set by hand: <Signed by={origin.by} at={origin.at} />.
         </>
       );
     case 'taken-over':
       return (
         <>
           Taken over from the session of {dayWords(origin.takenFrom)}, set there by hand:{' '}
-          <Signed by={origin.by} at={origin.at} />
+          <Signed by={origin.by} at={origin.at} />.
         </>
       );
     case 'plan':

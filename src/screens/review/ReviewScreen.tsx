@@ -64,7 +64,8 @@ function Review({ recording }: { recording: NonNullable<ReturnType<typeof useRec
   );
   const actions = useRepetitionActions(measurement, selected, judgements, playhead, goTo);
   useReviewKeys(app, playhead, table.order, select, actions);
-  const isStillInStage = useMediaQuery('print, (width >= 80rem)') && track.heightPx > track.widthPx;
+  const hasRoom = useMediaQuery('print, (40rem <= width < 56rem), (width >= 80rem)');
+  const isStillInStage = hasRoom && track.heightPx > track.widthPx;
   const shown = selected === null ? undefined : measurement.repetitions[selected];
   const judgement = selected === null ? undefined : judgements[selected];
 

@@ -21,10 +21,13 @@ export interface TableColumn {
   notes?: (row: RepetitionRow) => string[];
 }
 
+/** Where no measure beside the knee angle has a limit. */
+const firstShown: readonly MeasureId[] = ['knee-off-line'];
+
 /**
  * The table's columns, from left to right: few where there is little room, every measure where asked for.
  *
- * @param limited  measures that have a limit, and a column of their own wherever there is room
+ * @param limited  measures that have a limit, which are shown wherever there is room
  */
 export function tableColumns(
   measurement: Measurement,
@@ -82,7 +85,7 @@ export function tableColumns(
                 number('measured', 'Seen', ({ measuredPct }) => `${Math.round(measuredPct)} %`),
                 tempoColumn(measurement, shape),
               ]
-            : [...new Set<MeasureId>(['knee-off-line', ...limited])].map(measure)),
+            : (limited.length === 0 ? firstShown : limited).map(measure)),
         ]
       : []),
   ];
