@@ -52,6 +52,33 @@ async function openMirror() {
     .toBe(540);
 }
 
+/** Every file, record, key and cache that the page's origin holds. */
+function stored(): Promise<string[]> {
+  return mirror.evaluate(async () => {
+    const found: string[] = [];
+    const folders = [await navigator.storage.getDirectory()];
+    for (let folder = folders.pop(); folder !== undefined; folder = folders.pop()) {
+      for await (const entry of folder.values()) {
+        if (entry.kind === 'directory') folders.push(entry as FileSystemDirectoryHandle);
+        else found.push(`file ${entry.name}`);
+      }
+    }
+    for (const { name } of await indexedDB.databases()) {
+      const database = await new Promise<IDBDatabase>((resolve) => {
+        const request = indexedDB.open(name!);
+        request.onsuccess = () => resolve(request.result);
+      });
+      for (const table of database.objectStoreNames) {
+        const request = database.transaction(table).objectStore(table).count();
+        const count = await new Promise((resolve) => (request.onsuccess = () => resolve(request.result)));
+        if (count !== 0) found.push(`${table}: ${String(count)}`);
+      }
+      database.close();
+    }
+    return [...found, ...Object.keys(localStorage), ...(await caches.keys())];
+  });
+}
+
 /** Height over width of the longest upright run of white pixels that is drawn over the picture; 0 where there is none. */
 function plumbLine(): Promise<number> {
   return mirror.locator('.practice-placed canvas').evaluate((canvas: HTMLCanvasElement) => {
@@ -114,28 +141,37 @@ test('nothing that the mirror saw is stored', async () => {
   await expect(words()).toHaveText('In the lane', { timeout: onceMs });
   await mirror.getByRole('button', { name: 'Close the mirror' }).click();
   await expect(mirror.getByRole('grid', { name: 'Repetitions' })).toBeVisible();
-  const stored = await mirror.evaluate(async () => {
-    const found: string[] = [];
-    const folders = [await navigator.storage.getDirectory()];
-    for (let folder = folders.pop(); folder !== undefined; folder = folders.pop()) {
-      for await (const entry of folder.values()) {
-        if (entry.kind === 'directory') folders.push(entry as FileSystemDirectoryHandle);
-        else found.push(`file ${entry.name}`);
-      }
-    }
-    for (const { name } of await indexedDB.databases()) {
-      const database = await new Promise<IDBDatabase>((resolve) => {
-        const request = indexedDB.open(name!);
-        request.onsuccess = () => resolve(request.result);
-      });
-      for (const table of database.objectStoreNames) {
-        const request = database.transaction(table).objectStore(table).count();
-        const count = await new Promise((resolve) => (request.onsuccess = () => resolve(request.result)));
-        if (count !== 0) found.push(`${table}: ${String(count)}`);
-      }
-      database.close();
-    }
-    return [...found, ...Object.keys(localStorage), ...(await caches.keys())];
-  });
-  expect(stored).toEqual([]);
+  expect(await stored()).toEqual([]);
+});
+
+test('what is recorded on request stays in memory: it is measured, saved or dropped', async () => {
+  test.setTimeout(180_000);
+  await openMirror();
+  await expect(words()).toHaveText('In the lane', { timeout: onceMs });
+  const close = mirror.getByRole('button', { name: 'Close the mirror' });
+  const record = mirror.getByRole('button', { name: 'Record', exact: true });
+  const stop = mirror.getByRole('button', { name: /^Stop recording/ });
+  await record.click();
+  await expect(close).toBeDisabled();
+  await expect(stop).toContainText('2.0 s', { timeout: onceMs });
+  await stop.click();
+  await expect(mirror.getByText(/^Recorded: /)).toBeVisible();
+  const { violations } = await new AxeBuilder({ page: mirror }).analyze();
+  expect(violations.filter(({ impact }) => impact === 'serious' || impact === 'critical')).toEqual([]);
+  const download = mirror.waitForEvent('download');
+  await mirror.getByRole('button', { name: 'Save as a file' }).click();
+  expect((await download).suggestedFilename()).toMatch(/^practice-[\d-]+\.(webm|mp4)$/);
+  await mirror.getByRole('button', { name: 'Drop it' }).click();
+  await expect(close).toBeEnabled();
+
+  await expect(words()).toHaveText('The knee is inward of its lane', { timeout: onceMs });
+  await record.click();
+  // One time through the clip: two repetitions, the first of which may have begun before.
+  await expect(stop).toContainText(`${onceMs / 1000 - 1}.0 s`, { timeout: 2 * onceMs });
+  await stop.click();
+  await mirror.getByRole('button', { name: 'Measure it' }).click();
+  await mirror.getByRole('button', { name: 'Measure this video' }).click();
+  const table = mirror.getByRole('grid', { name: 'Repetitions' });
+  await expect(table.getByRole('row').filter({ hasText: 'inward' }).first()).toBeVisible({ timeout: 90_000 });
+  expect(await stored()).toEqual([]);
 });

@@ -9,9 +9,10 @@ import type { PoseTracker } from '../../pose/poseTracker';
 import type { Limits } from '../../protocol/limits';
 import type { Side } from '../../protocol/side';
 import { explainProblem } from '../explainProblem';
+import { createPracticeRecorder, type PracticeRecording, type RecorderAdapters } from './practiceRecorder';
 
 /** What the mirror needs from the world around it; tests hand in plain objects. */
-export interface MirrorAdapters {
+export interface MirrorAdapters extends RecorderAdapters {
   openCamera: () => Promise<Camera>;
   openFeed: (stream: MediaStream) => PictureFeed;
   createTracker: () => PoseTracker;
@@ -26,6 +27,7 @@ export interface MirrorState {
     | { state: 'on'; widthPx: number; heightPx: number; isMirrored: boolean }
     | { state: 'problem'; sentence: string };
   hasTone: boolean;
+  recording: PracticeRecording;
 }
 
 /** What one picture shows. */
@@ -36,7 +38,7 @@ export interface MirrorSight {
   isOutside: boolean;
 }
 
-/** A mirror for practice in the room: nothing that it sees is stored. No action throws or rejects. */
+/** A mirror for practice in the room: nothing that it sees is stored unless asked. No action throws or rejects. */
 export interface Mirror {
   readonly store: StoreApi<MirrorState>;
   open(leg: { side: Side; limits: Limits }): Promise<void>;
@@ -46,15 +48,29 @@ export interface Mirror {
   /** Hears of each picture that was looked at; returns the way to stop. */
   watch(listener: (sight: MirrorSight) => void): () => void;
   setTone(hasTone: boolean): void;
+  /** Records from now on, in memory alone, until stopped or the camera is let go. */
+  record(): void;
+  stopRecording(): void;
+  /** Hands what was recorded to the person as a file. */
+  saveRecording(): void;
+  /** Forgets what was recorded. */
+  dropRecording(): void;
+  /** Lets the camera go. What was recorded stays until it is dropped. */
   close(): void;
 }
 
 /** The knee must be back by this much before another tone, degrees: else a knee on the limit would ring on and on. */
 const againDeg = 2;
 
-export function createMirror({ openCamera, openFeed, createTracker, tone }: MirrorAdapters): Mirror {
-  const store = createStore<MirrorState>(() => ({ camera: { state: 'off' }, hasTone: false }));
+export function createMirror(adapters: MirrorAdapters): Mirror {
+  const { openCamera, openFeed, createTracker, tone } = adapters;
+  const store = createStore<MirrorState>(() => ({
+    camera: { state: 'off' },
+    hasTone: false,
+    recording: { state: 'off' },
+  }));
   const { getState: get, setState: set } = store;
+  const recorder = createPracticeRecorder(adapters, (recording) => set({ recording }));
   const listeners = new Set<(sight: MirrorSight) => void>();
   let camera: Camera | null = null;
   let tracker: PoseTracker | null = null;
@@ -67,6 +83,7 @@ export function createMirror({ openCamera, openFeed, createTracker, tone }: Mirr
   const letGo = () => {
     turn++;
     loop?.stop();
+    recorder.stop();
     camera?.close();
     tracker?.close();
     loop = camera = tracker = null;
@@ -129,6 +146,17 @@ export function createMirror({ openCamera, openFeed, createTracker, tone }: Mirr
     setTone(hasTone) {
       if (hasTone) tone.unlock();
       set({ hasTone });
+    },
+    record() {
+      if (camera !== null && get().recording.state !== 'done') recorder.start(camera.stream);
+    },
+    stopRecording: () => recorder.stop(),
+    saveRecording() {
+      const { recording } = get();
+      if (recording.state === 'done') adapters.saveBlob(recording.file.name, recording.file);
+    },
+    dropRecording() {
+      if (get().recording.state !== 'running') set({ recording: { state: 'off' } });
     },
     close() {
       letGo();

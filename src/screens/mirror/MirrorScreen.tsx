@@ -8,6 +8,8 @@ import { findTask } from '../../protocol/tasks';
 import { KneeBar } from './KneeBar';
 import './mirror.css';
 import { MirrorPicture } from './MirrorPicture';
+import { PracticeTaken } from './PracticeTaken';
+import { RecordButton } from './RecordButton';
 
 /** A mirror for practice in the room: the leg over the live picture, and how far the knee is from its lane. */
 export function MirrorScreen() {
@@ -15,6 +17,7 @@ export function MirrorScreen() {
   const mirror = useMirror();
   const camera = useMirrorState((state) => state.camera);
   const hasTone = useMirrorState((state) => state.hasTone);
+  const recording = useMirrorState((state) => state.recording);
   const { task, side } = useAppState((state) => state.setup);
   const limits = useAppState((state) => state.limits.present);
   const backTo = useAppState((state) => state.mirrorBackTo);
@@ -33,10 +36,16 @@ export function MirrorScreen() {
         <ToggleButton className="button" isSelected={hasTone} onChange={(on) => mirror.setTone(on)}>
           {hasTone ? 'Tone is on' : 'Tone when the knee leaves its lane'}
         </ToggleButton>
-        <Button className="button" onPress={() => app.show(backTo)}>
+        {camera.state === 'on' && <RecordButton />}
+        <Button
+          className="button"
+          isDisabled={recording.state === 'running' || recording.state === 'done'}
+          onPress={() => app.show(backTo)}
+        >
           Close the mirror
         </Button>
       </header>
+      <PracticeTaken />
       {camera.state === 'on' ? (
         <div className="practice-stage">
           <MirrorPicture camera={camera} side={leg} limits={limits} />
@@ -48,7 +57,7 @@ export function MirrorScreen() {
           <p>
             Stand facing the camera squarely, the whole body in the picture. The angle is that of the picture:
             from another side it says nothing. The lane is {limits.kneeInwardDeg}° inward and{' '}
-            {limits.kneeOutwardDeg}° outward. Nothing that the camera sees is kept.
+            {limits.kneeOutwardDeg}° outward. Nothing that the camera sees is kept, unless you record it.
           </p>
           <p>Stop when it hurts beyond what was agreed. Something to hold stands within reach.</p>
           <Button

@@ -1,0 +1,44 @@
+import { Button } from 'react-aria-components';
+import { useApp } from '../../app/AppContext';
+import { useMirror, useMirrorState } from '../../app/mirror/MirrorContext';
+import { Message } from '../../components/Message';
+import { formatTime } from '../../words/formatTime';
+import { megabytes } from '../../words/megabytes';
+
+/** What was recorded in the mirror, and what may become of it. */
+export function PracticeTaken() {
+  const app = useApp();
+  const mirror = useMirror();
+  const recording = useMirrorState((state) => state.recording);
+  if (recording.state === 'failed') return <Message kind="problem">{recording.sentence}</Message>;
+  if (recording.state !== 'done') return null;
+  const { file, lastedMs, problem } = recording;
+  return (
+    <Message
+      kind="caution"
+      title={`Recorded: ${formatTime(lastedMs)}, ${megabytes(file.size)}`}
+      actions={
+        <div className="practice-taken">
+          <Button
+            className="button button-primary"
+            onPress={() => {
+              mirror.dropRecording();
+              app.show('start');
+              void app.openFile(file);
+            }}
+          >
+            Measure it
+          </Button>
+          <Button className="button" onPress={mirror.saveRecording}>
+            Save as a file
+          </Button>
+          <Button className="button button-quiet" onPress={mirror.dropRecording}>
+            Drop it
+          </Button>
+        </div>
+      }
+    >
+      {problem !== null && `${problem} `}It is in this page’s memory alone, and gone when the page is closed.
+    </Message>
+  );
+}
