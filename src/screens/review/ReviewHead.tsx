@@ -21,7 +21,7 @@ export const ReviewHead = memo(function ReviewHead({
   return (
     <header className="review-head">
       <Brand />
-      <span className="review-file soft small">{recording.fileName}</span>
+      <h1 className="review-file">{recording.fileName}</h1>
       <div className="review-setup">
         <TaskChoice value={task} onChange={app.setTask} isLabelHidden />
         <RadioGroup

@@ -73,11 +73,11 @@ function Review({ recording }: { recording: NonNullable<ReturnType<typeof useRec
     <div className="review">
       {video !== null && <DropElsewhere />}
       <ReviewHead recording={recording} />
-      <div className="review-notes">
+      <section className="review-notes" aria-label="About this recording">
         <Problems />
         <Notes recording={recording} />
         <SetGlanceLine recording={recording} />
-      </div>
+      </section>
       <main className="review-main">
         <div className="review-left">
           <section ref={videoSection} className="review-video" aria-label="Video">
