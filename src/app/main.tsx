@@ -17,38 +17,30 @@ import { ReviewScreen } from '../screens/review/ReviewScreen';
 import { StartScreen } from '../screens/start/StartScreen';
 import { TrackingScreen } from '../screens/tracking/TrackingScreen';
 import { openRepository } from '../storage/openRepository';
-import { AppProvider, useAppState } from './AppContext';
-import { BackupProvider } from './backup/BackupContext';
 import { createBackup } from './backup/createBackup';
 import { browserReviewer } from './review/browserReviewer';
 import { createApp } from './createApp';
 import { fetchExample } from './fetchExample';
-import { HomeProvider } from './home/HomeContext';
 import { browserWorld } from './home/browserWorld';
 import { createHome } from './home/createHome';
 import { browserInbox } from './inbox/browserInbox';
 import { createInbox } from './inbox/createInbox';
-import { InboxProvider } from './inbox/InboxContext';
 import { createGate } from './lock/createGate';
 import { createLockSettings } from './lock/createLockSettings';
-import { LockSettingsProvider } from './lock/LockSettingsContext';
 import { earlierNotes, openNotes } from './notes';
 import { browserOffline } from './offline/browserOffline';
 import { createOffline } from './offline/createOffline';
-import { OfflineProvider } from './offline/OfflineContext';
 import { browserMirror } from './mirror/browserMirror';
 import { createMirror } from './mirror/createMirror';
-import { MirrorProvider } from './mirror/MirrorContext';
 import { openOnce } from './openOnce';
 import { browserPlanWriting } from './planWriting/browserPlanWriting';
 import { createPlanWriting } from './planWriting/createPlanWriting';
-import { PlanWritingProvider } from './planWriting/PlanWritingContext';
+import { PageProvider, useAppState } from './PageContext';
 import { saveBlob } from './saveBlob';
 import { saveFile } from './saveFile';
 import { browserClinic, browserSending } from './sending/browserSending';
 import { createClinic } from './sending/createClinic';
 import { createSending } from './sending/createSending';
-import { SendingProvider } from './sending/SendingContext';
 
 const baseUrl = new URL('./', location.href).href;
 const root = createRoot(document.getElementById('app')!);
@@ -135,26 +127,11 @@ function CurrentScreen() {
   return <Screen />;
 }
 
+const page = { app, home, inbox, writing, clinic, sending, mirror, backup, lockSettings, offline };
 root.render(
   <StrictMode>
-    <AppProvider app={app}>
-      <HomeProvider home={home}>
-        <InboxProvider inbox={inbox}>
-          <OfflineProvider offline={offline}>
-            <PlanWritingProvider writing={writing}>
-              <SendingProvider clinic={clinic} sending={sending}>
-                <MirrorProvider mirror={mirror}>
-                  <LockSettingsProvider settings={lockSettings}>
-                    <BackupProvider backup={backup}>
-                      <CurrentScreen />
-                    </BackupProvider>
-                  </LockSettingsProvider>
-                </MirrorProvider>
-              </SendingProvider>
-            </PlanWritingProvider>
-          </OfflineProvider>
-        </InboxProvider>
-      </HomeProvider>
-    </AppProvider>
+    <PageProvider page={page}>
+      <CurrentScreen />
+    </PageProvider>
   </StrictMode>,
 );

@@ -1,5 +1,5 @@
 import { Label, ProgressBar } from 'react-aria-components';
-import { useHomeState } from '../../app/home/HomeContext';
+import { useHomeState } from '../../app/PageContext';
 import { Message } from '../../components/Message';
 import { ProgressFill } from '../../components/ProgressFill';
 

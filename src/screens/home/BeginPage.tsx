@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
-import { useHome, useHomeState } from '../../app/home/HomeContext';
+import { useHome, useHomeState } from '../../app/PageContext';
 import { useFileDrop } from '../../components/useFileDrop';
 import { BackgroundLine } from './BackgroundLine';
 import { FreePage } from './FreePage';

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { useHomeState } from '../../app/home/HomeContext';
+import { useHomeState } from '../../app/PageContext';
 import type { CameraChoiceWish } from '../../app/home/homeApp';
 import { Choice } from '../../components/Choice';
 

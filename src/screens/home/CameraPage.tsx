@@ -1,6 +1,6 @@
 import { useRef } from 'react';
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState } from '../../app/home/HomeContext';
+import { useHome, useHomeState } from '../../app/PageContext';
 import { Message } from '../../components/Message';
 import { findSetup } from '../../protocol/taskSetups';
 import { CameraChoice } from './CameraChoice';

@@ -1,4 +1,4 @@
-import { useHomeState } from '../../app/home/HomeContext';
+import { useHomeState } from '../../app/PageContext';
 import { VerdictMark } from '../../components/VerdictMark';
 import { picturePointing } from '../../drawing/verdictForm';
 import type { HeardVerdict } from '../../guide/guideEvent';

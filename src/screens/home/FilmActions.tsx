@@ -1,5 +1,5 @@
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState } from '../../app/home/HomeContext';
+import { useHome, useHomeState } from '../../app/PageContext';
 import type { GuidePress } from '../../guide/guideEvent';
 import type { GuideView } from '../../guide/readGuide';
 import { furnitureToAsk } from './furnitureToAsk';

@@ -1,4 +1,4 @@
-import { useHomeState } from '../../app/home/HomeContext';
+import { useHomeState } from '../../app/PageContext';
 
 /**
  * What to know meanwhile: a set that is not kept, a device that is slow, a screen that may go dark.

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { useHomeState } from '../../app/home/HomeContext';
+import { useHomeState } from '../../app/PageContext';
 import { findSetup } from '../../protocol/taskSetups';
 import { CheckList } from './CheckList';
 import { FilmActions } from './FilmActions';

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { useHome } from '../../app/home/HomeContext';
+import { useHome } from '../../app/PageContext';
 import { SideChoice } from '../../components/SideChoice';
 import { TaskChoice } from '../../components/TaskChoice';
 import { planRanges } from '../../plan/planRanges';

@@ -1,6 +1,6 @@
 import { useEffect, useRef, type ReactNode } from 'react';
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState } from '../../app/home/HomeContext';
+import { useHome, useHomeState } from '../../app/PageContext';
 import { Brand } from '../../components/Brand';
 import { ProblemMessage } from '../../components/ProblemMessage';
 

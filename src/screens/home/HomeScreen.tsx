@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import { useHome, useHomeState } from '../../app/home/HomeContext';
+import { useHome, useHomeState } from '../../app/PageContext';
 import type { HomeStep } from '../../app/home/homeState';
 import { AfterPage } from './AfterPage';
 import { BeginPage } from './BeginPage';

@@ -1,5 +1,5 @@
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState } from '../../app/home/HomeContext';
+import { useHome, useHomeState } from '../../app/PageContext';
 import type { InterruptedView } from '../../app/home/homeState';
 import { Message } from '../../components/Message';
 import { findTask } from '../../protocol/tasks';

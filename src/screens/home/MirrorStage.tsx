@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import { useHome, useHomeState } from '../../app/home/HomeContext';
+import { useHome, useHomeState } from '../../app/PageContext';
 import { useSize } from '../../components/useSize';
 import { drawLiveLeg } from '../../drawing/drawLiveLeg';
 import type { Limits } from '../../protocol/limits';

@@ -1,5 +1,5 @@
 import { Button, FileTrigger } from 'react-aria-components';
-import { useHome } from '../../app/home/HomeContext';
+import { useHome } from '../../app/PageContext';
 
 /** Opens a video from the device's own camera app as the next set. */
 export function OwnRecording({ words, isPrimary = false }: { words: string; isPrimary?: boolean }) {

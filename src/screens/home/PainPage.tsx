@@ -1,5 +1,5 @@
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState } from '../../app/home/HomeContext';
+import { useHome, useHomeState } from '../../app/PageContext';
 import { Message } from '../../components/Message';
 import { ScaleChoice } from '../../components/ScaleChoice';
 import { painWords, scaleQuestions } from '../../protocol/painScale';

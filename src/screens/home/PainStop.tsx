@@ -1,5 +1,5 @@
 import { Button } from 'react-aria-components';
-import { useHome } from '../../app/home/HomeContext';
+import { useHome } from '../../app/PageContext';
 
 /** Too much pain in the set that was done: stopping comes first. */
 export function PainStop({ advice }: { advice: string }) {

@@ -1,5 +1,5 @@
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState } from '../../app/home/HomeContext';
+import { useHome, useHomeState } from '../../app/PageContext';
 import type { PauseReason } from '../../guide/guideState';
 import type { GuideView } from '../../guide/readGuide';
 import { BigWords } from './BigWords';

@@ -1,4 +1,4 @@
-import { useHomeState } from '../../app/home/HomeContext';
+import { useHomeState } from '../../app/PageContext';
 import type { GuideView } from '../../guide/readGuide';
 import { findSetup } from '../../protocol/taskSetups';
 import { BigWords } from './BigWords';

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState } from '../../app/home/HomeContext';
+import { useHome, useHomeState } from '../../app/PageContext';
 import { HowTo } from '../../components/HowTo';
 import { Message } from '../../components/Message';
 import { KitList } from '../../components/KitList';

@@ -1,5 +1,5 @@
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState } from '../../app/home/HomeContext';
+import { useHome, useHomeState } from '../../app/PageContext';
 import { redFlags } from '../../protocol/redFlags';
 import { capitalised } from '../../words/capitalised';
 import { HomePage } from './HomePage';

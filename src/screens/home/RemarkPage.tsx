@@ -1,5 +1,5 @@
 import { Button, Label, TextArea, TextField } from 'react-aria-components';
-import { useHome, useHomeState } from '../../app/home/HomeContext';
+import { useHome, useHomeState } from '../../app/PageContext';
 import type { HomeSet } from '../../app/home/homeState';
 import { Message } from '../../components/Message';
 import { itemName } from '../../plan/itemName';

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState } from '../../app/home/HomeContext';
+import { useHome, useHomeState } from '../../app/PageContext';
 import { ScaleChoice } from '../../components/ScaleChoice';
 import type { GuideView } from '../../guide/readGuide';
 import { itemName } from '../../plan/itemName';

@@ -1,8 +1,7 @@
 import { useEffect, useRef } from 'react';
 import { Button, Label, ProgressBar, Radio, RadioGroup } from 'react-aria-components';
-import { useHome, useHomeState } from '../../app/home/HomeContext';
+import { useHome, useHomeState, useSending, useSendingState } from '../../app/PageContext';
 import type { SendingChoice } from '../../app/sending/createSending';
-import { useSending, useSendingState } from '../../app/sending/SendingContext';
 import { Message } from '../../components/Message';
 import { ProgressFill } from '../../components/ProgressFill';
 import { videoParts, type VideoPart } from '../../handover/videoPart';

@@ -1,5 +1,5 @@
 import { Switch } from 'react-aria-components';
-import { useHome, useHomeState } from '../../app/home/HomeContext';
+import { useHome, useHomeState } from '../../app/PageContext';
 
 /** Voice, tones, and the tone of its own for a repetition that left the lane; captions come in any case. */
 export function SoundChoices() {

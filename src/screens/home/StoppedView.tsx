@@ -1,4 +1,4 @@
-import { useHomeState } from '../../app/home/HomeContext';
+import { useHomeState } from '../../app/PageContext';
 import { BigWords } from './BigWords';
 
 /** After a stop: sit down, and what the plan says to do. */

@@ -1,4 +1,4 @@
-import { useHomeState } from '../../app/home/HomeContext';
+import { useHomeState } from '../../app/PageContext';
 import { Message } from '../../components/Message';
 
 /** That what is recorded does not outlast the tab, or that nothing can be begun. */

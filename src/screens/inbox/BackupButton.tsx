@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
-import { useBackup, useBackupState } from '../../app/backup/BackupContext';
+import { useBackup, useBackupState } from '../../app/PageContext';
 import type { BackupContents } from '../../app/backup/packBackup';
 import { PassphraseField } from '../../components/PassphraseField';
 import { ProgressFill } from '../../components/ProgressFill';

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
-import { useInbox, useInboxState } from '../../app/inbox/InboxContext';
+import { useInbox, useInboxState } from '../../app/PageContext';
 import { NumberBox } from '../../components/NumberBox';
 import { HeadDialog } from './HeadDialog';
 import { megabytes } from '../../words/megabytes';

@@ -1,7 +1,6 @@
 import { useEffect } from 'react';
 import { Button } from 'react-aria-components';
-import { useApp } from '../../app/AppContext';
-import { useInbox, useInboxState } from '../../app/inbox/InboxContext';
+import { useApp, useInbox, useInboxState } from '../../app/PageContext';
 import { Brand } from '../../components/Brand';
 import { ProblemMessage } from '../../components/ProblemMessage';
 import { useMediaQuery } from '../../components/useMediaQuery';

@@ -3,7 +3,7 @@ import { Button, FileTrigger } from 'react-aria-components';
 import { PassphraseField } from '../../components/PassphraseField';
 import { HeadDialog } from './HeadDialog';
 import { passphraseHint } from './passphraseHint';
-import { useClinic, useClinicState } from '../../app/sending/SendingContext';
+import { useClinic, useClinicState } from '../../app/PageContext';
 
 /** The key that sent sessions are sealed for: made here, backed up, brought from a backup. */
 export function KeyButton() {

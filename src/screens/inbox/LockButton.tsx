@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
-import { useLockSettings, useLockSettingsState } from '../../app/lock/LockSettingsContext';
+import { useLockSettings, useLockSettingsState } from '../../app/PageContext';
 import { PassphraseField } from '../../components/PassphraseField';
 import { HeadDialog } from './HeadDialog';
 import { passphraseHint } from './passphraseHint';

@@ -1,5 +1,5 @@
 import { Button } from 'react-aria-components';
-import { useInbox, useInboxState } from '../../app/inbox/InboxContext';
+import { useInbox, useInboxState } from '../../app/PageContext';
 import { patientName, visitTime } from './visitWords';
 
 /** What is about to go for good, with the way to take it back. */

@@ -1,5 +1,5 @@
 import { Button, FileTrigger } from 'react-aria-components';
-import { useClinic, useClinicState } from '../../app/sending/SendingContext';
+import { useClinic, useClinicState } from '../../app/PageContext';
 import { useFileDrop } from '../../components/useFileDrop';
 import type { Incoming } from '../../app/sending/createClinic';
 import { patientName, visitTime } from './visitWords';

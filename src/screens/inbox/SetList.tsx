@@ -1,5 +1,5 @@
 import { GridList, GridListItem } from 'react-aria-components';
-import { useInbox, useInboxState } from '../../app/inbox/InboxContext';
+import { useInbox, useInboxState } from '../../app/PageContext';
 import { VerdictRow } from '../../components/VerdictRow';
 import { changeSentence } from '../../inbox/changeWords';
 import type { InboxSet, InboxVisit } from '../../inbox/inboxVisit';

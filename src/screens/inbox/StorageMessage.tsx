@@ -1,5 +1,5 @@
 import { Button } from 'react-aria-components';
-import { useInboxState } from '../../app/inbox/InboxContext';
+import { useInboxState } from '../../app/PageContext';
 import { Message } from '../../components/Message';
 
 /** That nothing lasts here, or that what is kept can't be got at; nothing where all is well. */

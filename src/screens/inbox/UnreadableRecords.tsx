@@ -1,4 +1,4 @@
-import { useInbox, useInboxState } from '../../app/inbox/InboxContext';
+import { useInbox, useInboxState } from '../../app/PageContext';
 import { DeleteButton } from './DeleteButton';
 
 /** Records that can't be read: why, and the way to be rid of them. */

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { findNeeds } from '../../inbox/findNeeds';
 import { findingSentence } from '../../inbox/findingWords';
 import type { InboxVisit } from '../../inbox/inboxVisit';
-import { useInbox } from '../../app/inbox/InboxContext';
+import { useInbox } from '../../app/PageContext';
 import { DeleteButton } from './DeleteButton';
 import { SetList } from './SetList';
 import { patientName, scoreWords, setCount, visitLength, visitTime } from './visitWords';

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { useMirror } from '../../app/mirror/MirrorContext';
+import { useMirror } from '../../app/PageContext';
 import type { MirrorSight } from '../../app/mirror/createMirror';
 import type { Limits } from '../../protocol/limits';
 import type { Side } from '../../protocol/side';

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
 import type { MirrorState } from '../../app/mirror/createMirror';
-import { useMirror } from '../../app/mirror/MirrorContext';
+import { useMirror } from '../../app/PageContext';
 import { useSize } from '../../components/useSize';
 import { drawLiveLeg } from '../../drawing/drawLiveLeg';
 import { drawPlumbLine } from '../../drawing/drawPlumbLine';

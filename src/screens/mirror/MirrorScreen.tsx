@@ -1,7 +1,6 @@
 import { useEffect } from 'react';
 import { Button, ToggleButton } from 'react-aria-components';
-import { useApp, useAppState } from '../../app/AppContext';
-import { useMirror, useMirrorState } from '../../app/mirror/MirrorContext';
+import { useApp, useAppState, useMirror, useMirrorState } from '../../app/PageContext';
 import { Message } from '../../components/Message';
 import { SideChoice } from '../../components/SideChoice';
 import { findTask } from '../../protocol/tasks';

@@ -1,6 +1,5 @@
 import { Button } from 'react-aria-components';
-import { useApp } from '../../app/AppContext';
-import { useMirror, useMirrorState } from '../../app/mirror/MirrorContext';
+import { useApp, useMirror, useMirrorState } from '../../app/PageContext';
 import { Message } from '../../components/Message';
 import { formatTime } from '../../words/formatTime';
 import { megabytes } from '../../words/megabytes';

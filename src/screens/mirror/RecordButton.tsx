@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
-import { useMirror, useMirrorState } from '../../app/mirror/MirrorContext';
+import { useMirror, useMirrorState } from '../../app/PageContext';
 import { formatTime } from '../../words/formatTime';
 
 /** Begins a recording of what the mirror sees, and ends it. */

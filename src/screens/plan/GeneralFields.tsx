@@ -1,5 +1,5 @@
 import { Input, Label, Text, TextArea, TextField } from 'react-aria-components';
-import { usePlanWriting, usePlanWritingState } from '../../app/planWriting/PlanWritingContext';
+import { usePlanWriting, usePlanWritingState } from '../../app/PageContext';
 import { Choice } from '../../components/Choice';
 import { NumberBox } from '../../components/NumberBox';
 import type { Footwear } from '../../plan/planDocument';

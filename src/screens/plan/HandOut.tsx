@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import { Button, Dialog, DialogTrigger, Modal, ModalOverlay } from 'react-aria-components';
-import { usePlanWriting, usePlanWritingState } from '../../app/planWriting/PlanWritingContext';
+import { usePlanWriting, usePlanWritingState } from '../../app/PageContext';
 import { Message } from '../../components/Message';
 import { QrCode } from '../../components/QrCode';
 import { planToFragment } from '../../handover/planLink';

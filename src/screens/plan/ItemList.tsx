@@ -1,5 +1,5 @@
 import { Button, ListBox, ListBoxItem, Popover, DialogTrigger, Dialog } from 'react-aria-components';
-import { usePlanWriting, usePlanWritingState } from '../../app/planWriting/PlanWritingContext';
+import { usePlanWriting, usePlanWritingState } from '../../app/PageContext';
 import { findEntry, libraryIds } from '../../library/findEntry';
 import type { PlanItem } from '../../plan/planDocument';
 import { newItem } from '../../plan/planDraft';

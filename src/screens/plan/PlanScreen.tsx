@@ -1,7 +1,6 @@
 import { useEffect } from 'react';
 import { Button } from 'react-aria-components';
-import { useApp } from '../../app/AppContext';
-import { usePlanWriting, usePlanWritingState } from '../../app/planWriting/PlanWritingContext';
+import { useApp, usePlanWriting, usePlanWritingState } from '../../app/PageContext';
 import { Brand } from '../../components/Brand';
 import { GeneralFields } from './GeneralFields';
 import { HandOut } from './HandOut';

@@ -1,4 +1,4 @@
-import { usePlanWritingState } from '../../app/planWriting/PlanWritingContext';
+import { usePlanWritingState } from '../../app/PageContext';
 import { HowTo } from '../../components/HowTo';
 import { KitList } from '../../components/KitList';
 import { PlanItems } from '../../components/PlanItems';

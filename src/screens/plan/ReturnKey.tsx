@@ -1,6 +1,5 @@
 import { Checkbox } from 'react-aria-components';
-import { usePlanWriting, usePlanWritingState } from '../../app/planWriting/PlanWritingContext';
-import { useClinic, useClinicState } from '../../app/sending/SendingContext';
+import { useClinic, useClinicState, usePlanWriting, usePlanWritingState } from '../../app/PageContext';
 
 /** Whether the patient can send sessions back, sealed for the key of this device. */
 export function ReturnKey() {

@@ -1,4 +1,4 @@
-import { useApp } from '../../app/AppContext';
+import { useApp } from '../../app/PageContext';
 import { FileDrop } from '../../components/FileDrop';
 
 /** Says that a session came without its video, and takes the video. */

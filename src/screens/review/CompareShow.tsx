@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import { Button, Dialog, Modal, ModalOverlay } from 'react-aria-components';
-import { useApp, useAppState, type useRecording } from '../../app/AppContext';
+import { useApp, useAppState } from '../../app/PageContext';
+import type { Recording } from '../../app/recording';
 import { momentInStepMs } from '../../review/momentInStep';
 import { countedRepetitions } from '../../review/countedRepetitions';
 import { proposeCues } from '../../review/proposeCues';
@@ -12,7 +13,7 @@ import { createPlayhead } from './playhead';
 const lengthMs = 6000;
 
 interface Props {
-  recording: NonNullable<ReturnType<typeof useRecording>>;
+  recording: Recording;
   selected: number;
   onClose: () => void;
 }

@@ -1,6 +1,6 @@
 import { judge } from '../../scoring/judge';
 import type { OtherRecording } from '../../app/review/keptReview';
-import type { useRecording } from '../../app/AppContext';
+import type { Recording } from '../../app/recording';
 import { VerdictLabel } from '../../components/VerdictLabel';
 import type { Limits } from '../../protocol/limits';
 import { longAngle } from '../../words/formatWithBand';
@@ -8,7 +8,7 @@ import type { Playhead } from './playhead';
 import { VideoStage } from './VideoStage';
 
 export interface ComparedRepetition {
-  recording: NonNullable<ReturnType<typeof useRecording>>;
+  recording: Recording;
   index: number;
   /** Null for the recording that is reviewed. */
   sessionId: string | null;

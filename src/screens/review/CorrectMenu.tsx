@@ -1,13 +1,14 @@
 import { useState } from 'react';
 import { Button, Menu, MenuItem, MenuTrigger, Popover } from 'react-aria-components';
-import { useApp, type useRecording } from '../../app/AppContext';
+import { useApp } from '../../app/PageContext';
+import type { Recording } from '../../app/recording';
 import { AskText } from '../../components/AskText';
 import { longestReason } from '../../correction/correction';
 import { correctionChoices, middleMs } from './correctionChoices';
 import type { Playhead } from './playhead';
 
 interface Props {
-  recording: NonNullable<ReturnType<typeof useRecording>>;
+  recording: Recording;
   index: number;
   playhead: Playhead;
 }

@@ -1,5 +1,5 @@
 import { Button, Dialog, DialogTrigger, Input, Label, Popover, TextField } from 'react-aria-components';
-import { useApp, useAppState } from '../../app/AppContext';
+import { useApp, useAppState } from '../../app/PageContext';
 import { longestName } from '../../correction/correction';
 import { correctionSentence } from '../../words/correctionWords';
 

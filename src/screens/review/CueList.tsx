@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { Button, Input, TextField } from 'react-aria-components';
-import { useApp, useAppState, type useRecording } from '../../app/AppContext';
+import { useApp, useAppState } from '../../app/PageContext';
+import type { Recording } from '../../app/recording';
 import { findEntry } from '../../library/findEntry';
 import { countedRepetitions } from '../../review/countedRepetitions';
 import { proposeCues } from '../../review/proposeCues';
@@ -14,7 +15,7 @@ const longest = 120;
 const most = 20;
 
 interface Props {
-  recording: NonNullable<ReturnType<typeof useRecording>>;
+  recording: Recording;
   selected: number;
   onSelect: (index: number) => void;
 }

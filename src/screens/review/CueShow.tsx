@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import { Button, Dialog, Modal, ModalOverlay } from 'react-aria-components';
-import { useAppState, type useRecording } from '../../app/AppContext';
+import { useAppState } from '../../app/PageContext';
+import type { Recording } from '../../app/recording';
 import type { SessionReview } from '../../session/reviewSchema';
 import './cueShow.css';
 import { createPlayhead } from './playhead';
@@ -11,7 +12,7 @@ import { VideoStage } from './VideoStage';
 const showRate = 0.5;
 
 interface Props {
-  recording: NonNullable<ReturnType<typeof useRecording>>;
+  recording: Recording;
   cues: SessionReview['cues'];
   onClose: () => void;
 }

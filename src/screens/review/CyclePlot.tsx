@@ -1,14 +1,15 @@
 import { scaleLinear } from 'd3-scale';
 import { area, line } from 'd3-shape';
 import { useMemo } from 'react';
-import { useAppState, type useRecording } from '../../app/AppContext';
+import { useAppState } from '../../app/PageContext';
+import type { Recording } from '../../app/recording';
 import { useSize } from '../../components/useSize';
 import { countedRepetitions } from '../../review/countedRepetitions';
 import { cycleCurve } from '../../review/cycleCurve';
 import { fewestCurves, meanCurve, type MeanPoint } from '../../review/meanCurve';
 
 interface Props {
-  recording: NonNullable<ReturnType<typeof useRecording>>;
+  recording: Recording;
   selected: number | null;
 }
 

@@ -1,4 +1,4 @@
-import { useApp } from '../../app/AppContext';
+import { useApp } from '../../app/PageContext';
 import { useFileDrop } from '../../components/useFileDrop';
 
 /** Takes the next file, dropped anywhere on a review that needs none; the review stays within reach. */

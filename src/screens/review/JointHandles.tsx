@@ -1,5 +1,6 @@
 import { useState, type KeyboardEvent, type PointerEvent } from 'react';
-import { useApp, type useRecording } from '../../app/AppContext';
+import { useApp } from '../../app/PageContext';
+import type { Recording } from '../../app/recording';
 import { otherSidePoint } from '../../correction/mirrorTrack';
 import { frameLeg, type FrameLeg } from '../../drawing/frameLeg';
 import { nearestFrame } from '../../drawing/nearestFrame';
@@ -11,7 +12,7 @@ type Joint = 'hip' | 'knee' | 'ankle' | 'toe';
 const joints: readonly Joint[] = ['hip', 'knee', 'ankle', 'toe'];
 
 interface Props {
-  recording: NonNullable<ReturnType<typeof useRecording>>;
+  recording: Recording;
   playhead: Playhead;
 }
 

@@ -1,4 +1,4 @@
-import { useAppState } from '../../app/AppContext';
+import { useAppState } from '../../app/PageContext';
 
 /** Whether what is set here is kept on this device. */
 export function KeepingLine() {

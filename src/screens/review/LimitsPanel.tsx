@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { useApp, useAppState } from '../../app/AppContext';
+import { useApp, useAppState } from '../../app/PageContext';
 import { Choice } from '../../components/Choice';
 import { LimitSlider } from '../../components/LimitSlider';
 import { MeasureLimits, MeasureLimitSource } from '../../components/MeasureLimits';

@@ -1,17 +1,14 @@
 import { memo } from 'react';
 import { Button } from 'react-aria-components';
-import { useApp, type useRecording } from '../../app/AppContext';
+import { useApp } from '../../app/PageContext';
+import type { Recording } from '../../app/recording';
 import { Message } from '../../components/Message';
 import { otherSide } from '../../protocol/side';
 import { noteSentence } from '../../words/noteSentence';
 import { noteTitles } from './noteTitles';
 
 /** What to know before trusting the numbers. */
-export const Notes = memo(function Notes({
-  recording,
-}: {
-  recording: NonNullable<ReturnType<typeof useRecording>>;
-}) {
+export const Notes = memo(function Notes({ recording }: { recording: Recording }) {
   const app = useApp();
   const { origin, video, shortfall, note, measurement } = recording;
   return (

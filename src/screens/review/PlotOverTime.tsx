@@ -1,4 +1,4 @@
-import { useApp, useAppState } from '../../app/AppContext';
+import { useApp, useAppState } from '../../app/PageContext';
 import { AnglePlot } from '../../components/AnglePlot';
 import type { Measurement } from '../../measurement/measurement';
 import type { Playhead } from './playhead';

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { Button, Label, TextArea, TextField } from 'react-aria-components';
-import { useApp, useAppState, type useRecording } from '../../app/AppContext';
+import { useApp, useAppState } from '../../app/PageContext';
+import type { Recording } from '../../app/recording';
 import { Signed } from './CorrectionsPanel';
 import { middleMs } from './correctionChoices';
 
@@ -8,7 +9,7 @@ import { middleMs } from './correctionChoices';
 const longest = 2000;
 
 interface Props {
-  recording: NonNullable<ReturnType<typeof useRecording>>;
+  recording: Recording;
   selected: number | null;
 }
 

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import { Button } from 'react-aria-components';
-import type { useRecording } from '../../app/AppContext';
+import type { Recording } from '../../app/recording';
 import { longMeasure, measureNames } from '../../words/formatMeasure';
 import { longAngle, shortCm } from '../../words/formatWithBand';
 import { limitWords } from '../../words/limitWords';
@@ -19,7 +19,7 @@ import { StillFigure } from './StillFigure';
 import { stillMoment } from './stillMoment';
 
 interface Props {
-  recording: NonNullable<ReturnType<typeof useRecording>>;
+  recording: Recording;
   repetition: MeasuredRepetition;
   judgement: Judgement;
   limits: Limits;

@@ -1,5 +1,6 @@
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
-import { useAppState, type useRecording } from '../../app/AppContext';
+import { useAppState } from '../../app/PageContext';
+import type { Recording } from '../../app/recording';
 import { CorrectMenu } from './CorrectMenu';
 import { CueList } from './CueList';
 import { CyclePlot } from './CyclePlot';
@@ -9,7 +10,7 @@ import { RepetitionPanel } from './RepetitionPanel';
 import { ShowOne } from './ShowOne';
 
 interface Props {
-  recording: NonNullable<ReturnType<typeof useRecording>>;
+  recording: Recording;
   selected: number | null;
   playhead: Playhead;
   /** False where the still stands elsewhere. */

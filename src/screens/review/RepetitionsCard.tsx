@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
-import { useAppState, type useRecording } from '../../app/AppContext';
+import { useAppState } from '../../app/PageContext';
+import type { Recording } from '../../app/recording';
 import { Terms } from '../../components/Terms';
 import { limitedMeasures } from '../../protocol/limits';
 import type { Playhead } from './playhead';
@@ -13,7 +14,7 @@ import type { TableRows } from './useTableRows';
 import { VerdictCounts } from './VerdictCounts';
 
 interface Props {
-  recording: NonNullable<ReturnType<typeof useRecording>>;
+  recording: Recording;
   table: TableRows;
   playhead: Playhead;
   selected: number | null;

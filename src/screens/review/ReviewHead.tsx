@@ -1,6 +1,7 @@
 import { memo } from 'react';
 import { Button, Radio, RadioGroup } from 'react-aria-components';
-import { useApp, useAppState, type useRecording } from '../../app/AppContext';
+import { useApp, useAppState } from '../../app/PageContext';
+import type { Recording } from '../../app/recording';
 import type { AppState } from '../../app/appState';
 import { Brand } from '../../components/Brand';
 import { TaskChoice } from '../../components/TaskChoice';
@@ -10,11 +11,7 @@ import { KeepingLine } from './KeepingLine';
 import { TableMenu } from './TableMenu';
 
 /** What is shown, measured as what, and what can be done with it. */
-export const ReviewHead = memo(function ReviewHead({
-  recording,
-}: {
-  recording: NonNullable<ReturnType<typeof useRecording>>;
-}) {
+export const ReviewHead = memo(function ReviewHead({ recording }: { recording: Recording }) {
   const app = useApp();
   const backTo = useAppState((state) => state.backTo);
   const { task, side } = recording.measurement.setup;

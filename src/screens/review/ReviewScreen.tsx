@@ -1,6 +1,7 @@
 import { useCallback, useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
-import { useApp, useAppState, useRecording } from '../../app/AppContext';
+import { useApp, useAppState, useRecording } from '../../app/PageContext';
+import type { Recording } from '../../app/recording';
 import { Message } from '../../components/Message';
 import { useMediaQuery } from '../../components/useMediaQuery';
 import { DropElsewhere } from './DropElsewhere';
@@ -31,7 +32,7 @@ export function ReviewScreen() {
   return recording === null ? null : <Review recording={recording} />;
 }
 
-function Review({ recording }: { recording: NonNullable<ReturnType<typeof useRecording>> }) {
+function Review({ recording }: { recording: Recording }) {
   const app = useApp();
   const { measurement, track, observed, video } = recording;
   const limits = useAppState((state) => state.limits.present);

@@ -1,15 +1,12 @@
 import { memo, type ReactNode } from 'react';
-import { useAppState, type useRecording } from '../../app/AppContext';
+import { useAppState } from '../../app/PageContext';
+import type { Recording } from '../../app/recording';
 import { setGlance, type SetGlance } from '../../review/setGlance';
 import { formatAngle } from '../../words/formatAngle';
 import { formatTempo } from '../../words/tempo';
 
 /** What the set comes to, in one line above everything: for the two minutes that there are. */
-export const SetGlanceLine = memo(function SetGlanceLine({
-  recording,
-}: {
-  recording: NonNullable<ReturnType<typeof useRecording>>;
-}) {
+export const SetGlanceLine = memo(function SetGlanceLine({ recording }: { recording: Recording }) {
   const judgements = useAppState((state) => state.judgements);
   const limits = useAppState((state) => state.limits.present);
   const visit = useAppState((state) => state.visit);

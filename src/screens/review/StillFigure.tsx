@@ -1,11 +1,11 @@
-import type { useRecording } from '../../app/AppContext';
+import type { Recording } from '../../app/recording';
 import { formatTime } from '../../words/formatTime';
 import type { Limits } from '../../protocol/limits';
 import { WorstStill } from './WorstStill';
 import type { StillMoment } from './stillMoment';
 
 interface Props {
-  recording: NonNullable<ReturnType<typeof useRecording>>;
+  recording: Recording;
   limits: Limits;
   moment: StillMoment;
 }

@@ -1,5 +1,5 @@
 import { Button, Menu, MenuItem, MenuTrigger, Popover } from 'react-aria-components';
-import { useApp } from '../../app/AppContext';
+import { useApp } from '../../app/PageContext';
 
 /** The recording's numbers as tables for a spreadsheet or a statistics program. */
 export function TableMenu() {

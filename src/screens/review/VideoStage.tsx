@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
-import type { useRecording } from '../../app/AppContext';
+import type { Recording } from '../../app/recording';
 import { useSize } from '../../components/useSize';
 import { drawLegAt } from '../../drawing/drawLegAt';
 import { personBox } from '../../drawing/personBox';
@@ -11,7 +11,7 @@ import { JointHandles } from './JointHandles';
 import { legPart } from '../../drawing/legPart';
 
 interface Props {
-  recording: NonNullable<ReturnType<typeof useRecording>>;
+  recording: Recording;
   limits: Limits;
   playhead: Playhead;
   /** Whether the joints in the shown frame can be moved. */

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
-import type { useRecording } from '../../app/AppContext';
+import type { Recording } from '../../app/recording';
 import { useSize } from '../../components/useSize';
 import { drawLegAt } from '../../drawing/drawLegAt';
 import { frameLeg } from '../../drawing/frameLeg';
@@ -10,7 +10,7 @@ import type { Limits } from '../../protocol/limits';
 import { createStillReader, type StillReader } from './stillReader';
 
 interface Props {
-  recording: NonNullable<ReturnType<typeof useRecording>>;
+  recording: Recording;
   limits: Limits;
   timeMs: number;
 }

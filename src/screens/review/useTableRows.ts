@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
-import { useAppState, type useRecording } from '../../app/AppContext';
+import { useAppState } from '../../app/PageContext';
+import type { Recording } from '../../app/recording';
 import {
   filteredRows,
   repetitionRows,
@@ -20,7 +21,7 @@ export interface TableRows {
 }
 
 /** The table's rows, filtered and sorted as the person wants them. */
-export function useTableRows(recording: NonNullable<ReturnType<typeof useRecording>>): TableRows {
+export function useTableRows(recording: Recording): TableRows {
   const judgements = useAppState((state) => state.judgements);
   const limits = useAppState((state) => state.limits.present);
   const [sort, setSort] = useState<TableRows['sort']>({ key: 'number', direction: 'ascending' });

@@ -1,4 +1,4 @@
-import { useAppState } from '../../app/AppContext';
+import { useAppState } from '../../app/PageContext';
 import type { DeviceState } from '../../app/appState';
 
 /** What the pose network runs on, as far as it is known. */

@@ -1,6 +1,6 @@
 import { useState, type FormEvent } from 'react';
 import { Button } from 'react-aria-components';
-import { useApp, useAppState } from '../../app/AppContext';
+import { useApp, useAppState } from '../../app/PageContext';
 import { BodyHeight } from '../../components/BodyHeight';
 import { Choice, type Option } from '../../components/Choice';
 import { FileDrop } from '../../components/FileDrop';

@@ -1,4 +1,4 @@
-import { useOfflineState } from '../../app/offline/OfflineContext';
+import { useOfflineState } from '../../app/PageContext';
 
 /** Whether the page opens without a network; nothing where the browser can't keep it. */
 export function OfflineLine() {

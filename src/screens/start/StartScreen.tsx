@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 import { Button } from 'react-aria-components';
-import { useApp, useAppState } from '../../app/AppContext';
+import { useApp, useAppState } from '../../app/PageContext';
 import { Brand } from '../../components/Brand';
 import { ProblemMessage } from '../../components/ProblemMessage';
 import { DeviceLine } from './DeviceLine';

@@ -1,5 +1,5 @@
 import { Button } from 'react-aria-components';
-import { useOffline, useOfflineState } from '../../app/offline/OfflineContext';
+import { useOffline, useOfflineState } from '../../app/PageContext';
 import { Message } from '../../components/Message';
 
 /** A newer version is there; it starts when somebody asks for it, never on its own. */

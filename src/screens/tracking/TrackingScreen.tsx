@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { Button, Label, ProgressBar } from 'react-aria-components';
-import { useApp, useAppState } from '../../app/AppContext';
+import { useApp, useAppState } from '../../app/PageContext';
 import { Brand } from '../../components/Brand';
 import { ProgressFill } from '../../components/ProgressFill';
 import { useFileDrop } from '../../components/useFileDrop';
