@@ -27,7 +27,7 @@ export function videoType(name: string): string {
   return name.endsWith('.mp4') ? 'video/mp4' : 'video/webm';
 }
 
-/** File name of a set's video. */
-export function videoName(setId: string, mimeType: string): string {
-  return `${setId}.${mimeType.startsWith('video/mp4') ? 'mp4' : 'webm'}`;
+/** File name of a video, such as a set's by its id, with the ending of its type. */
+export function videoName(stem: string, mimeType: string): string {
+  return `${stem}.${mimeType.startsWith('video/mp4') ? 'mp4' : 'webm'}`;
 }

@@ -236,8 +236,6 @@ test('a limit of another measure is set by keyboard, judges all again, shows its
   page,
 }) => {
   await keepVisits(page, demoVisits());
-  await page.goto('./');
-  await page.getByRole('button', { name: 'Kept sessions' }).click();
   await openKeptSet(page);
   const limits = page.getByRole('region', { name: 'Limits', exact: true });
   const named = rows(page).filter({ hasText: 'out of line: depth' });

@@ -1,4 +1,5 @@
 import type { recordVideo, VideoRecording } from '../../camera/recordVideo';
+import { videoName } from '../../storage/videos';
 import { explainProblem } from '../explainProblem';
 
 export interface RecorderAdapters {
@@ -51,7 +52,9 @@ export function createPracticeRecorder(adapters: RecorderAdapters, tell: (now: P
           const isFull = bytes > largestBytes;
           tell({
             state: 'done',
-            file: new File(chunks, fileName(from, mimeType), { type: mimeType.split(';')[0]! }),
+            file: new File(chunks, videoName(`practice-${minuteOf(from)}`, mimeType), {
+              type: mimeType.split(';')[0]!,
+            }),
             lastedMs: adapters.now().getTime() - from.getTime(),
             problem: problem?.message ?? (isFull ? fullSentence : null),
           });
@@ -67,7 +70,7 @@ export function createPracticeRecorder(adapters: RecorderAdapters, tell: (now: P
   };
 }
 
-function fileName(from: Date, mimeType: string): string {
-  const minute = from.toISOString().slice(0, 16).replace('T', '-').replace(':', '');
-  return `practice-${minute}.${mimeType.startsWith('video/mp4') ? 'mp4' : 'webm'}`;
+/** For a file's name, universal time: 2026-03-02-1000. */
+function minuteOf(date: Date): string {
+  return date.toISOString().slice(0, 16).replace('T', '-').replace(':', '');
 }
