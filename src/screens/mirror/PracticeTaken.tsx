@@ -12,20 +12,19 @@ export function PracticeTaken() {
   if (recording.state === 'failed') return <Message kind="problem">{recording.sentence}</Message>;
   if (recording.state !== 'done') return null;
   const { file, lastedMs, problem } = recording;
+  const measure = async () => {
+    app.show('start');
+    await app.openFile(file);
+    // One that could not be opened can still be saved here.
+    if (app.store.getState().chosen !== null) mirror.dropRecording();
+  };
   return (
     <Message
       kind="caution"
       title={`Recorded: ${formatTime(lastedMs)}, ${megabytes(file.size)}`}
       actions={
         <div className="practice-taken">
-          <Button
-            className="button button-primary"
-            onPress={() => {
-              mirror.dropRecording();
-              app.show('start');
-              void app.openFile(file);
-            }}
-          >
+          <Button className="button button-primary" onPress={() => void measure()}>
             Measure it
           </Button>
           <Button className="button" onPress={mirror.saveRecording}>
