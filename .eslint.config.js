@@ -18,5 +18,5 @@ export default defineConfig([
       eqeqeq: 'error',
     },
   },
-  { files: ['src/commands/**'], rules: { 'no-console': 'off' } },
+  { files: ['src/tools/commands/**'], rules: { 'no-console': 'off' } },
 ]);

@@ -85,7 +85,14 @@ export default defineConfig({
     offline,
   ],
   resolve: {
-    alias: { '@mediapipe/pose': fromHere('src/pose/worker/mediapipeStub.ts') },
+    alias: [
+      // The same as `paths` in tsconfig.json.
+      {
+        find: /^#(?=(core|words|documents|device|ui|shell|features|app|tools)\/)/,
+        replacement: fromHere('src/'),
+      },
+      { find: '@mediapipe/pose', replacement: fromHere('src/device/pose/worker/mediapipeStub.ts') },
+    ],
   },
   // Threaded wasm rebuilds its own source from a function's text, which shortened names would break.
   worker: { format: 'es', rolldownOptions: { output: { minify: false } } },
@@ -94,7 +101,7 @@ export default defineConfig({
     emptyOutDir: true,
     chunkSizeWarningLimit: 4000,
     rolldownOptions: {
-      input: ['index.html', 'headless/headless.html', 'headless/storage.html'].map((page) =>
+      input: ['index.html', 'tools/headless/headless.html', 'tools/headless/storage.html'].map((page) =>
         fromHere(`src/${page}`),
       ),
     },

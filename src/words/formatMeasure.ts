@@ -1,6 +1,6 @@
-import type { Extreme } from '../measurement/measurement';
-import type { LimitEnd } from '../protocol/limits';
-import type { MeasureId } from '../protocol/measures';
+import type { Extreme } from '#core/measurement/measurement';
+import type { LimitEnd } from '#core/protocol/limits';
+import type { MeasureId } from '#core/measures/measures';
 
 /** Names as they head a column. */
 export const measureNames: Record<MeasureId, string> = {

@@ -1,5 +1,5 @@
-import { legLengthCm } from '../protocol/bodyHeight';
-import type { Extreme } from '../measurement/measurement';
+import { legLengthCm } from '#core/protocol/bodyHeight';
+import type { Extreme } from '#core/measurement/measurement';
 import { formatAngle } from './formatAngle';
 
 type Banded = Pick<Extreme, 'value' | 'band'>;

@@ -1,6 +1,6 @@
-import type { LimitEnd, Limits } from '../protocol/limits';
-import { limitedMeasures, limitEnds } from '../protocol/limits';
-import type { MeasureId } from '../protocol/measures';
+import type { LimitEnd, Limits } from '#core/protocol/limits';
+import { limitedMeasures, limitEnds } from '#core/protocol/limits';
+import type { MeasureId } from '#core/measures/measures';
 import { measureNames, measureUnits, measureWays } from './formatMeasure';
 
 /** The name of a limit beside the number that it allows. */

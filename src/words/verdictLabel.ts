@@ -1,5 +1,5 @@
-import { decidingMeasure, decidingWay } from '../scoring/decidingMeasure';
-import type { Judgement } from '../scoring/judge';
+import { decidingMeasure, decidingWay } from '#core/scoring/decidingMeasure';
+import type { Judgement } from '#core/scoring/judge';
 import { measureNames } from './formatMeasure';
 import { verdictWords } from './verdictWords';
 

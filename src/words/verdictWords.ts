@@ -1,4 +1,4 @@
-import type { Verdict } from '../scoring/verdict';
+import type { Verdict } from '#core/scoring/verdict';
 
 /** Verdicts as they stand on screens and in tables. */
 export const verdictWords: Record<Verdict, string> = {

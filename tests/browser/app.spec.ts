@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
-import { projectRoot } from '../../src/commands/tools/projectRoot';
+import { projectRoot } from '#tools/commands/tools/projectRoot';
 
 const shortVideo = `${projectRoot}fixtures/short.mp4`;
 

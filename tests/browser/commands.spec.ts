@@ -1,6 +1,6 @@
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
-import { parseSession } from '../../src/session/parseSession';
+import { parseSession } from '#documents/recording/parseSession';
 import { addVideoMaker, fixture, openHeadlessPage } from '../support/browser/headlessPage';
 import { runCommandLine } from '../support/browser/runCommandLine';
 

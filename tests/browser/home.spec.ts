@@ -2,10 +2,10 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, expect, test, type Browser, type BrowserContext, type Page } from '@playwright/test';
-import { cameraSwitches } from '../../src/commands/tools/cameraSwitches';
-import { browserSwitches, findBrowser } from '../../src/commands/tools/findBrowser';
-import { serveBuild } from '../../src/commands/tools/serveBuild';
-import { parseSession } from '../../src/session/parseSession';
+import { cameraSwitches } from '#tools/commands/tools/cameraSwitches';
+import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
+import { serveBuild } from '#tools/commands/tools/serveBuild';
+import { parseSession } from '#documents/recording/parseSession';
 import { seatedFirst } from '../support/browser/seatedFirst';
 import { writePlan } from '../support/browser/writePlan';
 import { smallItem, smallPlan } from '../support/smallPlan';

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
-import { projectRoot } from '../../src/commands/tools/projectRoot';
-import { planToFragment } from '../../src/handover/planLink';
-import { parsePlan } from '../../src/plan/parsePlan';
+import { projectRoot } from '#tools/commands/tools/projectRoot';
+import { planToFragment } from '#documents/plan/planLink';
+import { parsePlan } from '#documents/plan/parsePlan';
 import { demoVisits, keepVisits, type KeptSet } from '../support/browser/keepVisits';
 
 /** Runs, where a page takes it for markup; short enough for a pseudonym. The start would be a formula in a table. */

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import AxeBuilder from '@axe-core/playwright';
 import { chromium, expect, test, type Page } from '@playwright/test';
-import { browserSwitches, findBrowser } from '../../src/commands/tools/findBrowser';
+import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
 import { countKept, demoVisits, keepVisits } from '../support/browser/keepVisits';
 
 /** Longer than a deletion can be taken back. */

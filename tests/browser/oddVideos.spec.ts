@@ -1,5 +1,5 @@
 import { expect, test, type Page } from '@playwright/test';
-import type { MeasuredRecording } from '../../src/headless/headlessPage';
+import type { MeasuredRecording } from '#tools/headless/headlessPage';
 import {
   addVideoMaker,
   completeRepetitions,

@@ -1,6 +1,6 @@
 import { defineConfig } from '@playwright/test';
-import { browserSwitches, findBrowser } from '../../src/commands/tools/findBrowser';
-import { projectRoot } from '../../src/commands/tools/projectRoot';
+import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
+import { projectRoot } from '#tools/commands/tools/projectRoot';
 
 const port = Number(process.env['OVERFOOT_TEST_PORT'] ?? 4273);
 

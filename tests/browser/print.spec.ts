@@ -1,12 +1,12 @@
 import { expect, test, type Page } from '@playwright/test';
-import { findEntry, libraryIds } from '../../src/library/findEntry';
-import { cautionsOf } from '../../src/plan/cautions';
-import { doseWords } from '../../src/plan/itemFacts';
-import { itemName } from '../../src/plan/itemName';
-import { kitList } from '../../src/plan/kitList';
-import { newDraft, newItem, type PlanDraft } from '../../src/plan/planDraft';
-import { redFlags } from '../../src/protocol/redFlags';
-import { findSetup } from '../../src/protocol/taskSetups';
+import { findEntry, libraryIds } from '#core/exercises/library/findEntry';
+import { cautionsOf } from '#documents/plan/cautions';
+import { doseWords } from '#documents/plan/itemFacts';
+import { itemName } from '#documents/plan/itemName';
+import { kitList } from '#documents/plan/kitList';
+import { newDraft, newItem, type PlanDraft } from '#documents/plan/planDraft';
+import { redFlags } from '#core/safety/redFlags';
+import { findSetup } from '#core/exercises/taskSetups';
 import { readPrint, type Print, type PrintMark } from '../support/browser/readPrint';
 
 const paper = { format: 'A4', margin: { top: '1cm', right: '1cm', bottom: '1cm', left: '1cm' } } as const;

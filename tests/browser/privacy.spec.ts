@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test, type BrowserContext, type Page } from '@playwright/test';
-import { projectRoot } from '../../src/commands/tools/projectRoot';
+import { projectRoot } from '#tools/commands/tools/projectRoot';
 
 /** The network is slow on a machine that does other things as well. */
 const trackingTimeoutMs = 80_000;

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Browser, type Page } from '@playwright/test';
-import { keypointNames } from '../../src/keypoints/keypointNames';
-import { parseSession } from '../../src/session/parseSession';
+import { keypointNames } from '#core/keypoints/keypointNames';
+import { parseSession } from '#documents/recording/parseSession';
 import { writePlan } from '../support/browser/writePlan';
 import { fixture } from '../support/browser/headlessPage';
 

@@ -2,8 +2,8 @@ import { mkdtempSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, expect, test, type BrowserContext, type Page } from '@playwright/test';
-import { recordingTypes } from '../../src/camera/pickRecordingType';
-import { browserSwitches, findBrowser } from '../../src/commands/tools/findBrowser';
+import { recordingTypes } from '#device/camera/pickRecordingType';
+import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
 import {
   beginClock,
   findClock,

@@ -1,7 +1,7 @@
-import type { InboxSet, InboxVisit } from '../../src/inbox/inboxVisit';
-import type { SetMark } from '../../src/inbox/setResult';
-import type { Direction } from '../../src/scoring/judge';
-import type { Verdict } from '../../src/scoring/verdict';
+import type { InboxSet, InboxVisit } from '#features/sessions/rules/inboxVisit';
+import type { SetMark } from '#features/sessions/rules/setResult';
+import type { Direction } from '#core/scoring/judge';
+import type { Verdict } from '#core/scoring/verdict';
 
 /** An invented visit in which nothing needs a look, but for what is changed. */
 export function inboxVisit(change: Partial<InboxVisit> = {}): InboxVisit {

@@ -1,9 +1,9 @@
-import type { KeypointTrack } from '../../src/keypoints/keypointTrack';
-import { measure } from '../../src/measurement/measure';
-import type { Setup } from '../../src/measurement/measurement';
-import { defaultLimits } from '../../src/protocol/limits';
-import { buildSession, type SessionParts } from '../../src/session/buildSession';
-import type { SessionDocument } from '../../src/session/sessionDocument';
+import type { KeypointTrack } from '#core/keypoints/keypointTrack';
+import { measure } from '#core/measurement/measure';
+import type { Setup } from '#core/measurement/measurement';
+import { defaultLimits } from '#core/protocol/limits';
+import { buildSession, type SessionParts } from '#documents/recording/buildSession';
+import type { SessionDocument } from '#documents/recording/sessionDocument';
 import { filmPerson } from './syntheticPerson';
 
 export const smallSetup: Setup = { task: 'split-stance-sit-to-stand', side: 'right' };

@@ -1,7 +1,7 @@
-import { keypointCount } from '../../src/keypoints/keypointNames';
-import type { KeypointTrack, TimedRow } from '../../src/keypoints/keypointTrack';
-import { defaultLimits } from '../../src/protocol/limits';
-import type { SetStart } from '../../src/storage/keptSchemas';
+import { keypointCount } from '#core/keypoints/keypointNames';
+import type { KeypointTrack, TimedRow } from '#core/keypoints/keypointTrack';
+import { defaultLimits } from '#core/protocol/limits';
+import type { SetStart } from '#device/storage/keptSchemas';
 import { smallSession, smallSetup } from './smallSession';
 import { smallVisit } from './smallVisit';
 

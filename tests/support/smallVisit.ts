@@ -1,4 +1,4 @@
-import type { VisitDocument } from '../../src/session/visitDocument';
+import type { VisitDocument } from '#documents/session/visitDocument';
 
 /** One set of a task, cut short, and one hold, by an invented person. */
 export function smallVisit(): VisitDocument {

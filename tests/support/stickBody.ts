@@ -1,5 +1,5 @@
-import type { KeypointName } from '../../src/keypoints/keypointNames';
-import type { Side } from '../../src/protocol/side';
+import type { KeypointName } from '#core/keypoints/keypointNames';
+import type { Side } from '#core/protocol/side';
 import { bow, cross, distance, dot, lean, minus, plus, times, toRad, turn, unit, vector } from './space';
 import type { Vector } from './space';
 

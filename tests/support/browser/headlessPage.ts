@@ -1,8 +1,8 @@
 import { fileURLToPath } from 'node:url';
 import type { Page } from '@playwright/test';
 import { build } from 'vite';
-import type { MeasuredRecording, MeasureRequest } from '../../../src/headless/headlessPage';
-import { defaultLimits } from '../../../src/protocol/limits';
+import type { MeasuredRecording, MeasureRequest } from '#tools/headless/headlessPage';
+import { defaultLimits } from '#core/protocol/limits';
 
 export const fixture = (name: string) => fileURLToPath(new URL(`../../../fixtures/${name}`, import.meta.url));
 
@@ -15,7 +15,7 @@ const request: MeasureRequest = {
 
 /** Opens the headless page and chooses a file. */
 export async function openHeadlessPage(page: Page, path: string): Promise<void> {
-  await page.goto('headless/headless.html');
+  await page.goto('tools/headless/headless.html');
   await page.waitForFunction(() => 'headlessPage' in window);
   await page.setInputFiles('#video', path);
 }

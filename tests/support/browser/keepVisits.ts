@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
-import type {} from '../../../src/headless/storage';
-import { projectRoot } from '../../../src/commands/tools/projectRoot';
-import { parseSession } from '../../../src/session/parseSession';
-import type { SessionDocument } from '../../../src/session/sessionDocument';
-import type { VisitDocument, VisitSet } from '../../../src/session/visitDocument';
-import type { FromVideo } from '../../../src/storage/keptSchemas';
+import type {} from '#tools/headless/storage';
+import { projectRoot } from '#tools/commands/tools/projectRoot';
+import { parseSession } from '#documents/recording/parseSession';
+import type { SessionDocument } from '#documents/recording/sessionDocument';
+import type { VisitDocument, VisitSet } from '#documents/session/visitDocument';
+import type { FromVideo } from '#device/storage/keptSchemas';
 import { smallSetStart } from '../smallSet';
 import { openStoragePage } from './recordedClock';
 import { ofKnee } from '../kneeJudgement';

@@ -1,9 +1,9 @@
-import { repeatTrack } from '../../../src/commands/tools/repeatTrack';
-import { measure } from '../../../src/measurement/measure';
-import { defaultLimits } from '../../../src/protocol/limits';
-import type { Side } from '../../../src/protocol/side';
-import { buildSession } from '../../../src/session/buildSession';
-import type { VisitDocument, VisitSet } from '../../../src/session/visitDocument';
+import { repeatTrack } from '#tools/commands/tools/repeatTrack';
+import { measure } from '#core/measurement/measure';
+import { defaultLimits } from '#core/protocol/limits';
+import type { Side } from '#core/protocol/side';
+import { buildSession } from '#documents/recording/buildSession';
+import type { VisitDocument, VisitSet } from '#documents/session/visitDocument';
 import type { KeptSet } from './keepVisits';
 import { filmPerson } from '../syntheticPerson';
 

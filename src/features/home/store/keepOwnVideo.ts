@@ -1,0 +1,45 @@
+import { buildSession } from '#documents/recording/buildSession';
+import type { VisitDocument } from '#documents/session/visitDocument';
+import type { SetStart } from '#device/storage/keptSchemas';
+import type { Repository } from '#device/storage/repository';
+import { explainProblem } from '#shell/explainProblem';
+import type { Recording } from '#shell/tracking/recording';
+import type { RecordedSet } from './setRecorder';
+
+/**
+ * Keeps a set that was filmed with another camera, measured from its video already, with a copy of the video. Where there
+ * is no room for the copy the rest is kept all the same. Never rejects.
+ */
+export async function keepOwnVideo(
+  start: SetStart,
+  { track, measurement, videoFacts }: Recording,
+  file: Blob,
+  repository: Repository,
+  visit: () => VisitDocument,
+): Promise<RecordedSet> {
+  const { id, startedAt, limits, note, model } = start;
+  const createdAt = new Date(startedAt);
+  const session = buildSession({ id, createdAt, note, limits, model, video: videoFacts, track, measurement });
+  const keep = async (how: SetStart) => {
+    const open = await repository.beginSet(how, () => undefined);
+    try {
+      await open.video?.write(file);
+      await open.finish(session, 'done', visit());
+    } catch (error) {
+      await open.drop().catch(() => undefined); // What is left of it is offered the next time, and can be dropped there.
+      throw error;
+    }
+  };
+  const isKept = repository.lasting.records;
+  try {
+    await keep(start);
+    return { session, isKept, problem: null };
+  } catch (error) {
+    const problem = explainProblem(error, 'be kept').sentence;
+    const isWithout = await keep({ ...start, videoType: null }).then(
+      () => true,
+      () => false,
+    );
+    return { session, isKept: isKept && isWithout, problem };
+  }
+}

@@ -1,0 +1,76 @@
+import { deriveSession } from '#documents/recording/buildSession';
+import type { SessionHead } from '#documents/recording/sessionHead';
+import type { AppState } from './appState';
+import { explainProblem } from '#shell/explainProblem';
+import type { Recording } from '#shell/tracking/recording';
+import type { KeptReview } from './keptReview';
+
+/** Keeps a review as it goes on: one saving at a time, and what came meanwhile in the next. */
+export interface ReviewKeeper {
+  begin(kept: KeptReview | null, document: SessionHead | null): void;
+  /** Where the shown recording is kept; null where it is not. */
+  kept(): KeptReview | null;
+  /** To be called after every change. */
+  changed(): void;
+}
+
+/** @param later  calls once the page has drawn what was changed */
+export function createReviewKeeper(
+  get: () => AppState,
+  set: (part: Partial<AppState>) => void,
+  recording: () => Recording | null,
+  later: (call: () => void) => void,
+): ReviewKeeper {
+  let current: { kept: KeptReview; document: SessionHead } | null = null;
+  let isSaving = false;
+  let isDue = false;
+
+  const save = async () => {
+    if (isSaving || current === null) return;
+    const mine = current;
+    isSaving = true;
+    isDue = false;
+    let keeping: AppState['keeping'] = { state: 'kept' };
+    try {
+      await mine.kept.save(reviewedSession(mine.document, get(), recording()));
+    } catch (error) {
+      keeping = { state: 'failed', sentence: explainProblem(error, 'be kept').sentence };
+    }
+    isSaving = false;
+    if (mine === current) set({ keeping: isDue ? { state: 'saving' } : keeping });
+    if (isDue) void save();
+  };
+
+  return {
+    begin(kept, document) {
+      current = kept === null || document === null ? null : { kept, document };
+      set({ keeping: { state: current === null ? 'not-kept' : 'kept' } });
+    },
+    kept: () => current?.kept ?? null,
+    changed() {
+      if (current === null) return set({ keeping: { state: 'unsaved' } });
+      isDue = true;
+      set({ keeping: { state: 'saving' } });
+      later(() => void save());
+    },
+  };
+}
+
+/** The kept session with what the review made of it; the joints stay where they are. */
+function reviewedSession(
+  document: SessionHead,
+  { limits, corrections, review }: AppState,
+  recording: Recording | null,
+): SessionHead {
+  if (recording === null) throw new Error('There is no recording to keep a review of.');
+  const { done } = corrections;
+  const { measurement, excluded, setup } = recording;
+  return {
+    ...document,
+    setup,
+    limits: limits.present,
+    corrections: [...done],
+    derived: deriveSession(measurement, limits.present, excluded),
+    review,
+  };
+}
