@@ -9,8 +9,8 @@ import { PlanWritingProvider } from '#features/planning/planWritingContext';
 import type { PlanWriting } from '#features/planning/store/createPlanWriting';
 import { AppProvider } from '#features/review/appContext';
 import type { App } from '#features/review/store/createApp';
-import { InboxProvider } from '#features/sessions/sessionsContext';
-import type { Inbox } from '#features/sessions/store/createInbox';
+import { KeptSessionsProvider } from '#features/sessions/keptSessionsContext';
+import type { KeptSessions } from '#features/sessions/store/createKeptSessions';
 import { BackupProvider } from '#features/sharing/backupContext';
 import { ClinicProvider } from '#features/sharing/clinicContext';
 import { SendingProvider } from '#features/sharing/sendingContext';
@@ -24,7 +24,7 @@ import type { Offline } from '#features/start/store/createOffline';
 export interface Page {
   app: App;
   home: HomeApp;
-  inbox: Inbox;
+  keptSessions: KeptSessions;
   writing: PlanWriting;
   clinic: Clinic;
   sending: Sending;
@@ -38,7 +38,7 @@ export function PageProvider({ page, children }: { page: Page; children: ReactNo
   return (
     <AppProvider value={page.app}>
       <HomeProvider value={page.home}>
-        <InboxProvider value={page.inbox}>
+        <KeptSessionsProvider value={page.keptSessions}>
           <PlanWritingProvider value={page.writing}>
             <ClinicProvider value={page.clinic}>
               <SendingProvider value={page.sending}>
@@ -52,7 +52,7 @@ export function PageProvider({ page, children }: { page: Page; children: ReactNo
               </SendingProvider>
             </ClinicProvider>
           </PlanWritingProvider>
-        </InboxProvider>
+        </KeptSessionsProvider>
       </HomeProvider>
     </AppProvider>
   );

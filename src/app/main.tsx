@@ -9,7 +9,7 @@ import { openFrameSource } from '#device/frames/openFrameSource';
 import { createPoseTracker } from '#device/pose/createPoseTracker';
 import { poseWeights } from '#device/pose/poseWeights';
 import { HomeScreen } from '#features/home/screens/HomeScreen';
-import { InboxScreen } from '#features/sessions/screens/InboxScreen';
+import { SessionsScreen } from '#features/sessions/screens/SessionsScreen';
 import { LockScreen } from '#features/lock/screens/LockScreen';
 import { MirrorScreen } from '#features/mirror/screens/MirrorScreen';
 import { PlanScreen } from '#features/planning/screens/PlanScreen';
@@ -23,8 +23,8 @@ import { createApp } from '#features/review/store/createApp';
 import { fetchExample } from '#shell/fetchExample';
 import { browserWorld } from '#features/home/store/browserWorld';
 import { createHome } from '#features/home/store/createHome';
-import { browserInbox } from '#features/sessions/store/browserInbox';
-import { createInbox } from '#features/sessions/store/createInbox';
+import { browserKeptSessions } from '#features/sessions/store/browserKeptSessions';
+import { createKeptSessions } from '#features/sessions/store/createKeptSessions';
 import { createGate } from '#features/lock/store/createGate';
 import { createLockSettings } from '#features/lock/store/createLockSettings';
 import { earlierNotes, openNotes } from '#shell/notes';
@@ -68,8 +68,8 @@ const app = createApp({
 });
 const home = createHome(browserWorld(baseUrl, app, openRepositoryOnce));
 const writing = createPlanWriting(browserPlanWriting(notes, openRepositoryOnce));
-const inbox = createInbox(
-  browserInbox({
+const keptSessions = createKeptSessions(
+  browserKeptSessions({
     app,
     openRepository: openRepositoryOnce,
     measureWaiting: () => void home.enter(),
@@ -90,7 +90,7 @@ addEventListener('hashchange', openLink);
 const offline = createOffline(browserOffline());
 const clinic = createClinic(
   browserClinic(openRepositoryOnce, notes, () => {
-    if (app.store.getState().screen === 'inbox') void inbox.enter();
+    if (app.store.getState().screen === 'inbox') void keptSessions.enter();
   }),
 );
 const backup = createBackup({
@@ -99,7 +99,7 @@ const backup = createBackup({
   now: () => new Date(),
   onRestored() {
     void clinic.lookAnew();
-    void inbox.enter();
+    void keptSessions.enter();
   },
 });
 const sending = createSending(browserSending(openRepositoryOnce));
@@ -114,7 +114,7 @@ const screens = {
   tracking: TrackingScreen,
   review: ReviewScreen,
   home: HomeScreen,
-  inbox: InboxScreen,
+  inbox: SessionsScreen,
   plan: PlanScreen,
   mirror: MirrorScreen,
 };
@@ -128,7 +128,7 @@ function CurrentScreen() {
   return <Screen />;
 }
 
-const page = { app, home, inbox, writing, clinic, sending, mirror, backup, lockSettings, offline };
+const page = { app, home, keptSessions, writing, clinic, sending, mirror, backup, lockSettings, offline };
 root.render(
   <StrictMode>
     <PageProvider page={page}>

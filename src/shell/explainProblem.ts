@@ -1,5 +1,5 @@
 import { ParcelProblem } from '#documents/parcel/parcelProblem';
-import { SessionProblem } from '#documents/reading/sessionProblem';
+import { RecordingFileProblem } from '#documents/reading/recordingFileProblem';
 import { PlanProblem } from '#documents/plan/planProblem';
 import { VideoProblem } from '#device/frames/videoProblem';
 import { StorageProblem } from '#device/storage/storageProblem';
@@ -17,7 +17,7 @@ export interface Problem {
  */
 export function explainProblem(error: unknown, doing: string): Problem {
   if (error instanceof VideoProblem) return { title: 'This video can’t be used', sentence: error.message };
-  if (error instanceof SessionProblem)
+  if (error instanceof RecordingFileProblem)
     return { title: 'This session document can’t be opened', sentence: error.message };
   if (error instanceof PlanProblem) return { title: 'This plan can’t be opened', sentence: error.message };
   if (error instanceof ParcelProblem) return { title: 'This file can’t be opened', sentence: error.message };

@@ -4,13 +4,13 @@
  * @param folderUrl  URL of its folder, with a slash at its end
  * @throws Error  where a part is missing from the installation
  */
-export async function fetchExample(folderUrl: string): Promise<{ sessionText: string; video: File }> {
-  const [session, video] = await Promise.all([
+export async function fetchExample(folderUrl: string): Promise<{ recordingText: string; video: File }> {
+  const [recording, video] = await Promise.all([
     fetchPart(`${folderUrl}example.session.json`, 'json'),
     fetchPart(`${folderUrl}example.mp4`, 'video'),
   ]);
   return {
-    sessionText: await session.text(),
+    recordingText: await recording.text(),
     video: new File([await video.blob()], 'example.mp4', { type: 'video/mp4' }),
   };
 }

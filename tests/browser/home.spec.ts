@@ -5,7 +5,7 @@ import { chromium, expect, test, type Browser, type BrowserContext, type Page } 
 import { cameraSwitches } from '#tools/commands/tools/cameraSwitches';
 import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
 import { serveBuild } from '#tools/commands/tools/serveBuild';
-import { parseSession } from '#documents/recording/parseSession';
+import { parseRecording } from '#documents/recording/parseRecording';
 import { seatedFirst } from '../support/browser/seatedFirst';
 import { writePlan } from '../support/browser/writePlan';
 import { smallItem, smallPlan } from '../support/smallPlan';
@@ -93,7 +93,7 @@ async function answerAndSave(page: Page): Promise<void> {
 async function savedRepetitions(page: Page): Promise<string[]> {
   const download = page.waitForEvent('download');
   await press(page, 'Save as a file');
-  const { setup, derived } = parseSession(readFileSync(await (await download).path(), 'utf8'));
+  const { setup, derived } = parseRecording(readFileSync(await (await download).path(), 'utf8'));
   expect(setup.goMs).toBeGreaterThan(0);
   return derived.repetitions.map(({ completeness }) => completeness);
 }

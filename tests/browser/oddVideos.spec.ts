@@ -62,7 +62,7 @@ test.describe('the same movement in odd videos', () => {
   for (const [name, recipe, toleranceDeg] of sizes) {
     test(`reads the same in ${name}`, async ({ page }) => {
       const recording = await measureRemade(page, recipe);
-      expect(recording.session.video).toMatchObject({
+      expect(recording.recording.video).toMatchObject({
         widthPx: recipe.size!.width,
         heightPx: recipe.size!.height,
       });
@@ -94,7 +94,7 @@ test.describe('the same movement in odd videos', () => {
 
   test('reads the same where the frames come unevenly', async ({ page }) => {
     const recording = await measureRemade(page, { uneven: true });
-    const { timesMs } = recording.session.observed;
+    const { timesMs } = recording.recording.observed;
     expect(timesMs).toHaveLength(96); // 144 less every third
     const gapsMs = timesMs.slice(1).map((timeMs, i) => Math.round((timeMs - timesMs[i]!) / 10) * 10);
     expect(new Set(gapsMs)).toEqual(new Set([30, 70]));
@@ -104,14 +104,14 @@ test.describe('the same movement in odd videos', () => {
   for (const rotation of [90, 180, 270] as const) {
     test(`reads the same where the file says to turn it by ${rotation} degrees`, async ({ page }) => {
       const recording = await measureRemade(page, { rotation });
-      expect(recording.session.video).toMatchObject({ widthPx: 540, heightPx: 960 });
+      expect(recording.recording.video).toMatchObject({ widthPx: 540, heightPx: 960 });
       expect(Math.abs(onlyPeakDeg(recording) - plainPeakDeg)).toBeLessThan(sameWithinDeg);
     });
   }
 
   test('keeps its own times where the first frame comes late', async ({ page }) => {
     const recording = await measureRemade(page, { startS: 0.7 });
-    expect(recording.session.observed.timesMs[0]).toBeCloseTo(700, -1);
+    expect(recording.recording.observed.timesMs[0]).toBeCloseTo(700, -1);
     const [late] = completeRepetitions(recording);
     const [early] = completeRepetitions(plain);
     expect(late!.events.seatOffMs! - early!.events.seatOffMs!).toBeCloseTo(700, -2);
@@ -128,7 +128,7 @@ test.describe('the same movement in odd videos', () => {
   test('says that the side is doubtful where the other one was chosen', async ({ page }) => {
     const recording = await measureRemade(page, {}, { side: 'left' });
     expect(recording.notes).toContainEqual({ kind: 'side-doubtful', side: 'left' });
-    expect(recording.session.setup.side).toBe('left');
+    expect(recording.recording.setup.side).toBe('left');
   });
 
   test('is found with the legs out of the picture, but not measured', async ({ page }) => {
@@ -136,7 +136,7 @@ test.describe('the same movement in odd videos', () => {
       size: { width: 540, height: 580 },
       place: { x: 0, y: 0, width: 540, height: 960 },
     });
-    const { repetitions } = recording.session.derived;
+    const { repetitions } = recording.recording.derived;
     expect(repetitions.length).toBeGreaterThan(0);
     for (const { judgement } of repetitions) {
       expect(judgement).toMatchObject({ verdict: 'not-measured', reason: 'out-of-picture', worst: null });
@@ -147,9 +147,9 @@ test.describe('the same movement in odd videos', () => {
 
 test('reads a 4K video', async ({ page }) => {
   const recording = await measureRemade(page, { toS: 4.9, size: { width: 3840, height: 2160 } });
-  expect(recording.session.video).toMatchObject({ widthPx: 3840, heightPx: 2160 });
+  expect(recording.recording.video).toMatchObject({ widthPx: 3840, heightPx: 2160 });
   expect(recording.pipeline.framesWithPerson).toBe(recording.pipeline.frames);
   // The figure's hips are 580 of 960 px down, and so are they in 2160.
-  const { points, yPx } = recording.session.observed;
+  const { points, yPx } = recording.recording.observed;
   expect(Math.abs(yPx[points.indexOf('right_hip')]! - (580 / 960) * 2160)).toBeLessThan(100);
 });

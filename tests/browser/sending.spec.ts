@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { keypointNames } from '#core/keypoints/keypointNames';
-import { parseSession } from '#documents/recording/parseSession';
+import { parseRecording } from '#documents/recording/parseRecording';
 import { writePlan } from '../support/browser/writePlan';
 import { fixture } from '../support/browser/headlessPage';
 
@@ -11,7 +11,7 @@ const longMs = 240_000;
 const viewport = { width: 390, height: 844 };
 
 /** The joints in the example's video, from the careful network. */
-const example = parseSession(readFileSync(fixture('example.session.json'), 'utf8'));
+const example = parseRecording(readFileSync(fixture('example.session.json'), 'utf8'));
 const { widthPx, heightPx, durationMs } = example.video;
 const outOfLine = example.derived.repetitions.find(({ judgement }) => judgement.verdict === 'out-of-line')!;
 

@@ -6,7 +6,7 @@ import { frameCount, type KeypointRow, type KeypointTrack } from '#core/keypoint
 import { measure } from '#core/measurement/measure';
 import type { PoseTracker } from '#device/pose/poseTracker';
 import { defaultLimits } from '#core/protocol/limits';
-import { buildSession } from '#documents/recording/buildSession';
+import { buildRecording } from '#documents/recording/buildRecording';
 import { filmPerson } from './syntheticPerson';
 
 /** Three repetitions with the right leg; the last one goes far beyond the default limit. */
@@ -32,8 +32,8 @@ export const facts: VideoFacts = {
 
 export const setup = { task: 'split-stance-sit-to-stand', side: 'right' } as const;
 
-export const sessionText = JSON.stringify(
-  buildSession({
+export const recordingText = JSON.stringify(
+  buildRecording({
     id: '1b6f8a1e-8f2b-4c07-9a25-6a1f0d3c5e77',
     createdAt: new Date('2026-02-03T04:05:06Z'),
     note: 'Invented: a made-up person.',
@@ -91,7 +91,7 @@ export function fakeAdapters(): { adapters: Adapters; world: FakeWorld } {
       world.trackersStarted++;
       return fakeTracker(film.track, world);
     },
-    fetchExample: () => Promise.resolve({ sessionText, video: new File(['x'], 'example.mp4') }),
+    fetchExample: () => Promise.resolve({ recordingText, video: new File(['x'], 'example.mp4') }),
     saveFile: (fileName, text) => world.saved.push({ fileName, text }),
     weights: 'made-up 4.5.6',
     reviewer: { read: () => 'T1', write: () => undefined },

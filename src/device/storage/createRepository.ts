@@ -1,10 +1,10 @@
-import { readSession } from '#documents/recording/readSession';
-import { readSessionHead } from '#documents/recording/readSessionHead';
-import { sessionHead } from '#documents/recording/sessionHead';
-import { readVisit } from '#documents/session/readVisit';
-import { createSets, savingVisit, setMark } from './createSets';
+import { readRecording } from '#documents/recording/readRecording';
+import { readRecordingHead } from '#documents/recording/readRecordingHead';
+import { recordingHead } from '#documents/recording/recordingHead';
+import { readSession } from '#documents/session/readSession';
+import { createSets, savingSession, setMark } from './createSets';
 import { createTrackingRows } from './createTrackingRows';
-import { planRecordSchema, sessionFactsSchema, type PlanRecord, type SessionFacts } from './keptSchemas';
+import { planRecordSchema, recordingFactsSchema, type PlanRecord, type RecordingFacts } from './keptSchemas';
 import { eraseKept } from './eraseKept';
 import type { DeviceLock } from './lock/createDeviceLock';
 import { createMarks, type Marks } from './marks';
@@ -14,12 +14,12 @@ import type { Repository } from './repository';
 import {
   lastLimits,
   puttingJoints,
-  removingSession,
+  removingRecording,
   removingTracking,
-  savingSession,
+  savingRecording,
   videoNamesOf,
-} from './sessionChanges';
-import { hasJoints, readKeptHead, readKeptSession } from './keptSession';
+} from './recordingChanges';
+import { hasJoints, readKeptHead, readKeptRecording } from './keptRecording';
 import { StorageProblem, storageProblem } from './storageProblem';
 import type { Videos } from './videos';
 
@@ -35,7 +35,7 @@ export interface RepositoryParts {
   storage?: Pick<StorageManager, 'estimate' | 'persist'> | undefined;
 }
 
-const readFacts = (value: unknown) => readKept(value, sessionFactsSchema);
+const readFacts = (value: unknown) => readKept(value, recordingFactsSchema);
 const readPlan = (value: unknown) => readKept(value, planRecordSchema);
 
 /** The repository over tables, videos and marks of any kind. */
@@ -48,7 +48,7 @@ export function createRepository({
   now = () => new Date(),
   storage = globalThis.navigator?.storage,
 }: RepositoryParts): Repository {
-  const findFacts = async (id: string): Promise<SessionFacts> => {
+  const findFacts = async (id: string): Promise<RecordingFacts> => {
     const facts = await findKept(records, 'facts', id, readFacts);
     if (facts === null) throw storageProblem('missing');
     return facts;
@@ -69,41 +69,41 @@ export function createRepository({
   return {
     lasting,
     lock,
-    visits: {
+    sessions: {
       async list() {
-        const listed = await listKept(records, 'visits', readVisit);
+        const listed = await listKept(records, 'visits', readSession);
         listed.found.sort(newestFirst(({ startedAt }) => startedAt));
         return listed;
       },
-      find: (id) => findKept(records, 'visits', id, readVisit),
-      save: async (visit) => records.apply(savingVisit(visit)),
+      find: (id) => findKept(records, 'visits', id, readSession),
+      save: async (session) => records.apply(savingSession(session)),
       async remove(id) {
         const { found } = await listKept(records, 'facts', readFacts);
-        const ids = found.filter(({ visitId }) => visitId === id).map((facts) => facts.id);
-        await records.apply([{ remove: 'visits', key: id }, ...ids.flatMap(removingSession)]);
+        const ids = found.filter(({ visitId: sessionId }) => sessionId === id).map((facts) => facts.id);
+        await records.apply([{ remove: 'visits', key: id }, ...ids.flatMap(removingRecording)]);
         await removeVideos(ids);
       },
     },
-    sessions: {
+    recordings: {
       async list() {
         const listed = await listKept(records, 'facts', readFacts);
         listed.found.sort(newestFirst(({ createdAt }) => createdAt));
         return listed;
       },
       async find(id) {
-        const session = await readKeptSession(records, id);
-        return session === null ? null : { session, facts: await findFacts(id) };
+        const recording = await readKeptRecording(records, id);
+        return recording === null ? null : { recording, facts: await findFacts(id) };
       },
       async findHead(id) {
-        const session = await readKeptHead(records, id);
-        return session === null ? null : { session, facts: await findFacts(id) };
+        const recording = await readKeptHead(records, id);
+        return recording === null ? null : { recording, facts: await findFacts(id) };
       },
-      save: async (session, beside) => records.apply(savingSession(session, beside)),
-      async update(session) {
-        const checked = readSessionHead(session);
+      save: async (recording, beside) => records.apply(savingRecording(recording, beside)),
+      async update(recording) {
+        const checked = readRecordingHead(recording);
         const { id, setup } = checked;
         const before = await records.get('sessions', id);
-        const facts: SessionFacts = {
+        const facts: RecordingFacts = {
           ...(await findFacts(id)),
           task: setup.task,
           limitsSet: lastLimits(checked),
@@ -111,26 +111,26 @@ export function createRepository({
         await records.apply([
           { replace: 'sessions', key: id, value: checked },
           { replace: 'facts', key: id, value: facts },
-          ...(hasJoints(before) ? [puttingJoints(readSession(before))] : []),
+          ...(hasJoints(before) ? [puttingJoints(readRecording(before))] : []),
         ]);
       },
-      async replaceFromVideo(session) {
-        const checked = readSession(session);
+      async replaceFromVideo(recording) {
+        const checked = readRecording(recording);
         const { id } = checked;
-        const facts: SessionFacts = { ...(await findFacts(id)), fromVideo: 'done' };
+        const facts: RecordingFacts = { ...(await findFacts(id)), fromVideo: 'done' };
         await records.apply([
-          { replace: 'sessions', key: id, value: sessionHead(checked) },
+          { replace: 'sessions', key: id, value: recordingHead(checked) },
           { replace: 'facts', key: id, value: facts },
           puttingJoints(checked),
           ...removingTracking(id),
         ]);
       },
       async setFromVideo(id, fromVideo) {
-        const facts: SessionFacts = { ...(await findFacts(id)), fromVideo };
+        const facts: RecordingFacts = { ...(await findFacts(id)), fromVideo };
         await records.apply([{ replace: 'facts', key: id, value: facts }, ...removingTracking(id)]);
       },
       async remove(id) {
-        await records.apply(removingSession(id));
+        await records.apply(removingRecording(id));
         await removeVideos([id]);
       },
     },

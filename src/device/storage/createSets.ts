@@ -1,5 +1,5 @@
-import { readVisit } from '#documents/session/readVisit';
-import type { VisitDocument } from '#documents/session/visitDocument';
+import { readSession } from '#documents/session/readSession';
+import type { SessionDocument } from '#documents/session/sessionDocument';
 import { createRowKeeper } from './createRowKeeper';
 import { unpackRows } from './jointRows';
 import { setStartSchema, type SetStart } from './keptSchemas';
@@ -7,7 +7,7 @@ import type { Marks } from './marks';
 import { findKept, listKept, readKept } from './readKept';
 import type { Change, Records } from './records';
 import type { InterruptedSet, Listed, OpenSet, Repository } from './repository';
-import { savingSession, videoNamesOf } from './sessionChanges';
+import { savingRecording, videoNamesOf } from './recordingChanges';
 import { storageProblem } from './storageProblem';
 import { videoName, type Videos } from './videos';
 
@@ -34,13 +34,13 @@ export function createSets(records: Records, videos: Videos, marks: Marks): Sets
   };
   const keep = async (
     start: SetStart,
-    ...[session, fromVideo, visit]: Parameters<OpenSet['finish']>
+    ...[recording, fromVideo, session]: Parameters<OpenSet['finish']>
   ): Promise<void> => {
-    const { id, visitId, videoType } = start;
+    const { id, visitId: sessionId, videoType } = start;
     const video = videoType === null ? null : videoName(id, videoType);
     await records.apply([
-      ...savingSession(session, { visitId, video, fromVideo }),
-      ...savingVisit(visit),
+      ...savingRecording(recording, { visitId: sessionId, video, fromVideo }),
+      ...savingSession(session),
       ...removing(id),
     ]);
   };
@@ -120,8 +120,8 @@ export function createSets(records: Records, videos: Videos, marks: Marks): Sets
       return { start, rows, video: video?.size === 0 ? null : video };
     },
 
-    async keepInterrupted(session, ...kept) {
-      await keep(await find(session.id), session, ...kept);
+    async keepInterrupted(recording, ...kept) {
+      await keep(await find(recording.id), recording, ...kept);
     },
 
     dropInterrupted: drop,
@@ -129,7 +129,7 @@ export function createSets(records: Records, videos: Videos, marks: Marks): Sets
 }
 
 /** The changes that keep a visit, checked first; none for a recording without one. */
-export function savingVisit(visit: VisitDocument | null): Change[] {
-  if (visit === null) return [];
-  return [{ put: 'visits', key: readVisit(visit).id, value: visit }];
+export function savingSession(session: SessionDocument | null): Change[] {
+  if (session === null) return [];
+  return [{ put: 'visits', key: readSession(session).id, value: session }];
 }

@@ -1,9 +1,9 @@
 import { z } from '#documents/schema/zod';
 import { limitsSetSchema } from '#documents/recording/reviewSchema';
-import { sessionSchema } from '#documents/recording/sessionDocument';
-import { visitSetSchema } from '#documents/session/visitDocument';
+import { recordingSchema } from '#documents/recording/recordingDocument';
+import { sessionSetSchema } from '#documents/session/sessionDocument';
 
-const { setup, limits, note, video, observed } = sessionSchema.shape;
+const { setup, limits, note, video, observed } = recordingSchema.shape;
 const videoText = z.string().max(100).nullable();
 
 /**
@@ -14,7 +14,7 @@ export const fromVideoStates = ['waiting', 'done', 'declined', 'impossible'] as 
 export type FromVideo = (typeof fromVideoStates)[number];
 
 /** What is kept beside a session document, small enough to list them all. */
-export const sessionFactsSchema = z.strictObject({
+export const recordingFactsSchema = z.strictObject({
   id: z.uuid(),
   createdAt: z.iso.datetime(),
   task: setup.shape.task,
@@ -26,7 +26,7 @@ export const sessionFactsSchema = z.strictObject({
   /** The limits that a review set last; null where none did. */
   limitsSet: limitsSetSchema.nullable().default(null),
 });
-export type SessionFacts = z.infer<typeof sessionFactsSchema>;
+export type RecordingFacts = z.infer<typeof recordingFactsSchema>;
 
 /** What is known of a set when its recording starts. */
 export const setStartSchema = z.strictObject({
@@ -35,7 +35,7 @@ export const setStartSchema = z.strictObject({
   startedAt: z.iso.datetime(),
   visitId: z.uuid().nullable(),
   /** Its line in the visit, as far as it is known; null for a recording without a visit. */
-  visitSet: visitSetSchema.nullable(),
+  visitSet: sessionSetSchema.nullable(),
   setup,
   limits,
   note,

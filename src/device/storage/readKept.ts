@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { SessionProblem } from '#documents/reading/sessionProblem';
+import { RecordingFileProblem } from '#documents/reading/recordingFileProblem';
 import type { Records, TableName } from './records';
 import type { Listed } from './repository';
 import { StorageProblem, storageProblem } from './storageProblem';
@@ -26,7 +26,7 @@ export async function listKept<Value>(
     try {
       listed.found.push(read(value));
     } catch (error) {
-      if (!(error instanceof StorageProblem || error instanceof SessionProblem)) throw error;
+      if (!(error instanceof StorageProblem || error instanceof RecordingFileProblem)) throw error;
       listed.unreadable.push({ id: key, sentence: error.message });
     }
   }

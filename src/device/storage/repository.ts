@@ -1,8 +1,8 @@
 import type { TimedRow } from '#core/keypoints/keypointTrack';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
-import type { SessionHead } from '#documents/recording/sessionHead';
-import type { VisitDocument } from '#documents/session/visitDocument';
-import type { FromVideo, PlanRecord, SessionFacts, SetStart, TrackingModel } from './keptSchemas';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import type { RecordingHead } from '#documents/recording/recordingHead';
+import type { SessionDocument } from '#documents/session/sessionDocument';
+import type { FromVideo, PlanRecord, RecordingFacts, SetStart, TrackingModel } from './keptSchemas';
 import type { DeviceLock } from './lock/createDeviceLock';
 import type { StorageProblem } from './storageProblem';
 import type { Videos, VideoWriter } from './videos';
@@ -27,7 +27,7 @@ export interface OpenSet {
   /** Ends the video and gives it back to be read; null where none is kept or nothing came. */
   endVideo(): Promise<File | null>;
   /** Keeps the finished set as a session, with its visit, in place of what was kept while it went on. */
-  finish(session: SessionDocument, fromVideo: FromVideo, visit: VisitDocument | null): Promise<void>;
+  finish(recording: RecordingDocument, fromVideo: FromVideo, session: SessionDocument | null): Promise<void>;
   /** Deletes everything of it. */
   drop(): Promise<void>;
 }
@@ -62,29 +62,29 @@ export interface Repository {
   readonly lasting: { records: boolean; videos: boolean };
   /** The passphrase lock; null where nothing lasts. */
   readonly lock: DeviceLock | null;
-  readonly visits: {
+  readonly sessions: {
     /** Newest first. */
-    list(): Promise<Listed<VisitDocument>>;
-    find(id: string): Promise<VisitDocument | null>;
-    save(visit: VisitDocument): Promise<void>;
+    list(): Promise<Listed<SessionDocument>>;
+    find(id: string): Promise<SessionDocument | null>;
+    save(session: SessionDocument): Promise<void>;
     /** Deletes the visit with its sessions and their videos. */
     remove(id: string): Promise<void>;
   };
-  readonly sessions: {
+  readonly recordings: {
     /** Newest first. */
-    list(): Promise<Listed<SessionFacts>>;
-    find(id: string): Promise<{ session: SessionDocument; facts: SessionFacts } | null>;
+    list(): Promise<Listed<RecordingFacts>>;
+    find(id: string): Promise<{ recording: RecordingDocument; facts: RecordingFacts } | null>;
     /** The same without the joints of each frame, much faster. */
-    findHead(id: string): Promise<{ session: SessionHead; facts: SessionFacts } | null>;
+    findHead(id: string): Promise<{ recording: RecordingHead; facts: RecordingFacts } | null>;
     /** @param beside  what is kept beside the document and can't be told from it */
     save(
-      session: SessionDocument,
-      beside: Pick<SessionFacts, 'visitId' | 'video' | 'fromVideo'>,
+      recording: RecordingDocument,
+      beside: Pick<RecordingFacts, 'visitId' | 'video' | 'fromVideo'>,
     ): Promise<void>;
     /** Puts a session that was reviewed in the place of the one with the same id; its joints and what is kept beside it stay. */
-    update(session: SessionHead): Promise<void>;
+    update(recording: RecordingHead): Promise<void>;
     /** Puts a session that was tracked from its video in the place of the one with the same id. */
-    replaceFromVideo(session: SessionDocument): Promise<void>;
+    replaceFromVideo(recording: RecordingDocument): Promise<void>;
     /** Calls tracking from the video off, or asks for it again; rows tracked so far go. */
     setFromVideo(id: string, state: Exclude<FromVideo, 'done'>): Promise<void>;
     /** Deletes the session with its video. */
@@ -121,7 +121,11 @@ export interface Repository {
   /** What was tracked while an interrupted set went on, and its video as far as it reached storage. */
   readInterrupted(id: string): Promise<{ start: SetStart; rows: TimedRow[]; video: File | null }>;
   /** Keeps an interrupted set as a session, with its visit, in place of what was kept while it went on. */
-  keepInterrupted(session: SessionDocument, fromVideo: FromVideo, visit: VisitDocument | null): Promise<void>;
+  keepInterrupted(
+    recording: RecordingDocument,
+    fromVideo: FromVideo,
+    session: SessionDocument | null,
+  ): Promise<void>;
   /** Deletes everything of an interrupted set. */
   dropInterrupted(id: string): Promise<void>;
   /** Goes on with tracking a session's video, from where the same model came to last time. */

@@ -72,9 +72,9 @@ export function readBackupManifest(line: string, followingBytes: number): Backup
     whatNext: takeAnotherCopy,
   });
   const { files } = head;
-  const sessions = files.flatMap((file) => (file.kind === 'session' ? file.sessionId : []));
+  const recordings = files.flatMap((file) => (file.kind === 'session' ? file.sessionId : []));
   const isWhole =
-    new Set(sessions).size === sessions.length &&
+    new Set(recordings).size === recordings.length &&
     files.reduce((sum, { bytes }) => sum + bytes, 0) === followingBytes &&
     files.every((file, index) => {
       const before = files[index - 1];

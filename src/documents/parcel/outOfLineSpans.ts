@@ -1,4 +1,4 @@
-import type { SessionDocument } from '../recording/sessionDocument';
+import type { RecordingDocument } from '../recording/recordingDocument';
 
 /** A part of a video, both ends included, ms from its start. */
 export interface Span {
@@ -9,7 +9,7 @@ export interface Span {
 /** Shown before and after a repetition, ms: enough to see it begin and end. Common practice, no source. */
 const aroundMs = 500;
 
-type Repetition = SessionDocument['derived']['repetitions'][number];
+type Repetition = RecordingDocument['derived']['repetitions'][number];
 
 /** Whether a repetition is one of those that went out of line and count. */
 export function isOutOfLine({ excluded, judgement }: Pick<Repetition, 'excluded' | 'judgement'>): boolean {

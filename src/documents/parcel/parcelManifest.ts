@@ -1,5 +1,5 @@
 import { z } from '../schema/zod';
-import { visitSchema } from '../session/visitDocument';
+import { sessionSchema } from '../session/sessionDocument';
 import { ParcelProblem } from './parcelProblem';
 import { readHead } from './readHead';
 
@@ -44,7 +44,7 @@ export type ParcelFile = z.infer<typeof parcelFile>;
 export const manifestSchema = z.strictObject({
   format: z.literal('overfoot-parcel'),
   version: z.literal(parcelVersion),
-  visit: visitSchema,
+  visit: sessionSchema,
   files: z.array(parcelFile).max(parcelBounds.files),
 });
 export type ParcelManifest = z.infer<typeof manifestSchema>;
@@ -62,13 +62,15 @@ export function readManifest(line: string, followingBytes: number): ParcelManife
     kind: 'session',
     whatNext: askAgain,
   });
-  const { visit, files } = head;
-  const wanted = new Set(visit.sets.flatMap(({ sessionId }) => sessionId ?? []));
-  const keys = files.map(({ kind, sessionId }) => `${kind} ${sessionId}`);
-  const sessions = new Set(files.flatMap(({ kind, sessionId }) => (kind === 'session' ? sessionId : [])));
+  const { visit: session, files } = head;
+  const wanted = new Set(session.sets.flatMap(({ sessionId: recordingId }) => recordingId ?? []));
+  const keys = files.map(({ kind, sessionId: recordingId }) => `${kind} ${recordingId}`);
+  const recordings = new Set(
+    files.flatMap(({ kind, sessionId: recordingId }) => (kind === 'session' ? recordingId : [])),
+  );
   const isWhole =
     new Set(keys).size === keys.length &&
-    files.every(({ sessionId }) => wanted.has(sessionId) && sessions.has(sessionId)) &&
+    files.every(({ sessionId: recordingId }) => wanted.has(recordingId) && recordings.has(recordingId)) &&
     files.reduce((sum, { bytes }) => sum + bytes, 0) === followingBytes;
   const unpackedBytes = files.reduce(
     (sum, file) => sum + (file.kind === 'session' ? file.unpackedBytes : 0),

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { SessionProblem } from './sessionProblem';
+import { RecordingFileProblem } from './recordingFileProblem';
 
 /** What tells one kind of document from the others. */
 export interface DocumentKind<Value> {
@@ -22,7 +22,9 @@ export function readJson(text: string, name: string): unknown {
   try {
     return JSON.parse(text);
   } catch {
-    throw new SessionProblem(`This is not a ${name}: it is not JSON. Choose a file that was saved here.`);
+    throw new RecordingFileProblem(
+      `This is not a ${name}: it is not JSON. Choose a file that was saved here.`,
+    );
   }
 }
 
@@ -39,7 +41,7 @@ export function readDocument<Value>(data: unknown, kind: DocumentKind<Value>): V
   if (result.success) return result.data;
   const [issue] = result.error.issues;
   const where = issue === undefined || issue.path.length === 0 ? 'the document' : `"${issue.path.join('.')}"`;
-  throw new SessionProblem(
+  throw new RecordingFileProblem(
     `This ${kind.name} is damaged at ${where} (${issue?.message ?? 'unknown'}). Save it again where it came from.`,
   );
 }
@@ -51,10 +53,10 @@ function checkVersion(data: unknown, kind: Omit<DocumentKind<unknown>, 'schema'>
     unknown
   >;
   if (format !== kind.format) {
-    throw new SessionProblem(`This is not a ${kind.name}. Choose a file that was saved here.`);
+    throw new RecordingFileProblem(`This is not a ${kind.name}. Choose a file that was saved here.`);
   }
   if (typeof version === 'number' && version > kind.version) {
-    throw new SessionProblem(
+    throw new RecordingFileProblem(
       `This ${kind.name} is of version ${version}; this program reads up to ${kind.version}. Update the program.`,
     );
   }

@@ -47,6 +47,6 @@ export const reviewSchema = z.strictObject({
     .describe('Repetitions to show to the patient, each with what is said.'),
   reviewed: z.strictObject(signed).nullable().describe('Null until somebody has looked it through.'),
 });
-export type SessionReview = z.infer<typeof reviewSchema>;
+export type RecordingReview = z.infer<typeof reviewSchema>;
 
-export const emptyReview: SessionReview = { limitsSet: [], remarks: [], cues: [], reviewed: null };
+export const emptyReview: RecordingReview = { limitsSet: [], remarks: [], cues: [], reviewed: null };

@@ -1,5 +1,5 @@
 import { emptyReview, type LimitsSet } from './reviewSchema';
-import type { SessionHead } from './sessionHead';
+import type { RecordingHead } from './recordingHead';
 
 /**
  * A session as it is judged with limits that were set in another session of the same patient, task and side. One whose
@@ -7,11 +7,11 @@ import type { SessionHead } from './sessionHead';
  *
  * @param taken  null where there are none
  */
-export function withTakenLimits<Session extends SessionHead>(
-  session: Session,
+export function withTakenLimits<Recording extends RecordingHead>(
+  recording: Recording,
   taken: LimitsSet | null,
-): Session {
-  const { review = emptyReview } = session;
-  if (taken === null || review.reviewed !== null || review.limitsSet.length > 0) return session;
-  return { ...session, limits: taken.limits, review: { ...review, limitsSet: [taken] } };
+): Recording {
+  const { review = emptyReview } = recording;
+  if (taken === null || review.reviewed !== null || review.limitsSet.length > 0) return recording;
+  return { ...recording, limits: taken.limits, review: { ...review, limitsSet: [taken] } };
 }

@@ -1,6 +1,6 @@
 import { useStore } from 'zustand';
 import { createStoreContext } from '#shell/createStoreContext';
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import type { App } from './store/createApp';
 
 /** Tracking and reviewing a recording. */
@@ -11,7 +11,7 @@ export const {
 } = createStoreContext<App>('AppProvider');
 
 /** The recording as it is now; drawn again when it is replaced. */
-export function useRecording(): Recording | null {
+export function useRecording(): ShownRecording | null {
   const app = useApp();
   useStore(app.store, ({ revision }) => revision);
   return app.recording();

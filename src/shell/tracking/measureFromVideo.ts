@@ -4,11 +4,11 @@ import { shortfallSentence } from '#device/frames/shortfallSentence';
 import { frameCount, type KeypointTrack, type TimedRow } from '#core/keypoints/keypointTrack';
 import { measureCorrected } from '#core/correction/measureCorrected';
 import type { PoseTracker } from '#device/pose/poseTracker';
-import { buildSession } from '#documents/recording/buildSession';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
+import { buildRecording } from '#documents/recording/buildRecording';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import type { TrackingModel } from '#device/storage/keptSchemas';
 import type { Repository, TrackingRows } from '#device/storage/repository';
-import { sessionFacts } from './recording';
+import { recordingFacts } from './shownRecording';
 
 /** A video that ends so much before the joints tracked live must not take their place, ms. */
 const bearableLossMs = 1000;
@@ -33,16 +33,16 @@ export async function measureFromVideo(
   const rows = await repository.trackingRows(id, model, () => undefined);
   try {
     const track = await trackToEnd(source, tracker, rows, { signal, onProgress });
-    const kept = await repository.sessions.find(id);
+    const kept = await repository.recordings.find(id);
     rows.stop();
     if (kept === null) {
-      await repository.sessions.remove(id); // Rows that came after it was deleted.
+      await repository.recordings.remove(id); // Rows that came after it was deleted.
       return 'gone';
     }
-    const { session } = kept;
+    const { recording } = kept;
     const lastMs = track.timesMs.at(-1) ?? -Infinity;
-    if ((session.observed.timesMs.at(-1) ?? -Infinity) > lastMs + bearableLossMs) return 'video-too-short';
-    await repository.sessions.replaceFromVideo(tracked(session, source, model, track));
+    if ((recording.observed.timesMs.at(-1) ?? -Infinity) > lastMs + bearableLossMs) return 'video-too-short';
+    await repository.recordings.replaceFromVideo(tracked(recording, source, model, track));
     return 'replaced';
   } catch (error) {
     await rows.flush().catch(() => undefined); // The error that ended it is the one to tell.
@@ -73,19 +73,19 @@ async function trackToEnd(
 
 /** The session with other joints; all else stays, so that nothing that was set meanwhile is lost. */
 function tracked(
-  { id, createdAt, note, limits, setup, corrections = [], review }: SessionDocument,
+  { id, createdAt, note, limits, setup, corrections = [], review }: RecordingDocument,
   { facts }: FrameSource,
   model: TrackingModel,
   track: KeypointTrack,
-): SessionDocument {
+): RecordingDocument {
   const { measurement, excluded } = measureCorrected(track, setup, corrections);
-  return buildSession({
+  return buildRecording({
     ...{ setup, corrections, excluded, review },
     id,
     createdAt: new Date(createdAt),
     note,
     limits,
-    video: sessionFacts(facts),
+    video: recordingFacts(facts),
     model,
     track,
     measurement,

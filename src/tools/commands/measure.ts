@@ -52,16 +52,16 @@ await runCommand(async () => {
     .measure(video, { setup, limits, model, note: '' })
     .finally(() => progress.clear())
     .finally(() => headless.close());
-  const { session, notes, shortfall, pipeline } = measured;
+  const { recording, notes, shortfall, pipeline } = measured;
   const nobody = notes.find(({ kind }) => kind === 'no-person');
   if (nobody !== undefined) throw new CommandProblem(noteSentence(nobody));
 
-  if (session.derived.repetitions.length > 0) console.log(repetitionTable(session));
+  if (recording.derived.repetitions.length > 0) console.log(repetitionTable(recording));
   for (const note of notes) console.log(noteSentence(note));
   if (shortfall !== null) console.log(shortfall);
   console.log(
     `${pipeline.frames} frames at ${pipeline.framesPerSecond.toFixed(1)} frames a second ` +
       `(model ${model} on ${deviceWords(pipeline.device)}).`,
   );
-  if (values.json !== undefined) writeJson(values.json, session);
+  if (values.json !== undefined) writeJson(values.json, recording);
 });

@@ -2,7 +2,7 @@ import { checkFile } from './tools/checkInput';
 import { CommandProblem } from './tools/commandProblem';
 import { readArguments } from './tools/readArguments';
 import { readObserved } from './tools/readObserved';
-import { remeasureSession } from './tools/remeasureSession';
+import { remeasureRecording } from './tools/remeasureRecording';
 import { runCommand } from './tools/runCommand';
 import { writeJson } from './tools/writeJson';
 
@@ -12,7 +12,7 @@ await runCommand(async () => {
   const [path, ...more] = readArguments({}, usage).positionals;
   if (path === undefined || more.length > 0) throw new CommandProblem(`Give one session document. ${usage}`);
   checkFile(path);
-  const after = remeasureSession(readObserved(path));
+  const after = remeasureRecording(readObserved(path));
   writeJson(path, after);
   console.log(`${path}: ${after.derived.repetitions.length} repetitions.`);
 });

@@ -6,11 +6,11 @@ import { cameraGroup, cameraGroups, cameraGroupWords } from '../validation/camer
 import { parseClipTruth, type ClipTruth } from '../validation/clipTruth';
 import { compareClip, comparedLimitDeg } from '../validation/compareClip';
 import { summarise } from '../validation/summarise';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { pictureCurve } from '../validation/pictureCurve';
 import { checkFile, checkFolder, checkOutput } from './tools/checkInput';
 import { readObserved } from './tools/readObserved';
-import { remeasureSession } from './tools/remeasureSession';
+import { remeasureRecording } from './tools/remeasureRecording';
 import { CommandProblem } from './tools/commandProblem';
 import { createProgressLine } from './tools/createProgressLine';
 import { openHeadless, type Headless } from './tools/openHeadless';
@@ -102,7 +102,7 @@ function findClips(folder: string): FoundClip[] {
 }
 
 interface TrackedClip {
-  session: SessionDocument;
+  recording: RecordingDocument;
   /** Null where the joints were tracked before. */
   framesPerSecond: number | null;
 }
@@ -114,9 +114,9 @@ function trackNow(headless: Headless, folder: string, model: PoseModel, keep: st
   return async (clip, { task, side }) => {
     const limits = { ...defaultLimits, kneeInwardDeg: comparedLimitDeg };
     const request = { setup: { task, side }, limits, model, note: '' };
-    const { session, pipeline } = await headless.measure(join(folder, clip), request);
-    if (keep !== undefined) writeJson(join(keep, keptName(clip, model)), session);
-    return { session, framesPerSecond: pipeline.framesPerSecond };
+    const { recording, pipeline } = await headless.measure(join(folder, clip), request);
+    if (keep !== undefined) writeJson(join(keep, keptName(clip, model)), recording);
+    return { recording, framesPerSecond: pipeline.framesPerSecond };
   };
 }
 
@@ -125,7 +125,7 @@ function trackedBefore(folder: string, model: PoseModel): TrackClip {
   return (clip) => {
     const path = join(folder, keptName(clip, model));
     checkFile(path);
-    return Promise.resolve({ session: remeasureSession(readObserved(path)), framesPerSecond: null });
+    return Promise.resolve({ recording: remeasureRecording(readObserved(path)), framesPerSecond: null });
   };
 }
 
@@ -137,8 +137,8 @@ async function validateClip(track: TrackClip, clip: string, truth: ClipTruth): P
   const { yawDeg, rollDeg } = truth.camera;
   const about = { clip, camera: { yawDeg, rollDeg } };
   try {
-    const { session, framesPerSecond } = await track(clip, truth);
-    const compared = compareClip(truth, session.derived, pictureCurve(session));
+    const { recording, framesPerSecond } = await track(clip, truth);
+    const compared = compareClip(truth, recording.derived, pictureCurve(recording));
     const { timingMaeS } = summarise([compared]);
     return { ...about, ...compared, problem: null, timingMaeS, framesPerSecond };
   } catch (error) {

@@ -10,7 +10,7 @@ import { measure } from '#core/measurement/measure';
 import { createPoseTracker, type WorkerPoseTracker } from '#device/pose/createPoseTracker';
 import { poseWeights } from '#device/pose/poseWeights';
 import { workingHeightPx } from '#device/pose/workingHeightPx';
-import { buildSession } from '#documents/recording/buildSession';
+import { buildRecording } from '#documents/recording/buildRecording';
 import type { BenchRequest, HeadlessPage, MeasuredRecording, MeasureRequest } from './headlessPage';
 import type { Outcome, Progress, RecordedTimes } from './headlessPage';
 import { jpegPictures } from './jpegPictures';
@@ -69,7 +69,7 @@ async function measureFile(file: File, request: MeasureRequest): Promise<Measure
     const frames = frameCount(track);
     const { fileBytes: bytes, codec, widthPx, heightPx, durationMs, frameRateHz } = source.facts;
     return {
-      session: buildSession({
+      recording: buildRecording({
         id: crypto.randomUUID(),
         createdAt: new Date(),
         note,

@@ -6,7 +6,7 @@ import type { MissingReason } from '#core/measurement/curve';
 import type { MeasurementNote, Setup } from '#core/measurement/measurement';
 import type { Limits } from '#core/protocol/limits';
 import type { Verdict } from '#core/scoring/verdict';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
 
 /** What a command asks of the page about the file in its file input. */
 export interface MeasureRequest {
@@ -31,7 +31,7 @@ export interface PipelineFacts {
 }
 
 export interface MeasuredRecording {
-  session: SessionDocument;
+  recording: RecordingDocument;
   notes: MeasurementNote[];
   /** A sentence where the file ended before its time, else null. */
   shortfall: string | null;

@@ -1,6 +1,6 @@
 import type { MissingReason } from '#core/measurement/curve';
 import { verdictOf, type Verdict } from '#core/scoring/verdict';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import type { ClipTruth } from './clipTruth';
 import { matchRepetitions } from './matchRepetitions';
 import { picturePeakAtMeasured } from './picturePeakAtMeasured';
@@ -43,7 +43,7 @@ export interface ComparedClip {
  */
 export function compareClip(
   truth: ClipTruth,
-  derived: SessionDocument['derived'] | null,
+  derived: RecordingDocument['derived'] | null,
   pictureDeg: readonly (number | null)[] = [],
 ): ComparedClip {
   const complete = (derived?.repetitions ?? []).filter(({ completeness }) => completeness === 'complete');
@@ -72,8 +72,8 @@ export function compareClip(
 /** Greatest picture angle of the network's joints over the measured moments of a repetition; null where there is none. */
 function readPicturePeak(
   pictureDeg: readonly (number | null)[],
-  { kneeAngleDeg }: SessionDocument['derived'],
-  { loadedFrom, loadedTo }: SessionDocument['derived']['repetitions'][number],
+  { kneeAngleDeg }: RecordingDocument['derived'],
+  { loadedFrom, loadedTo }: RecordingDocument['derived']['repetitions'][number],
 ): number | null {
   let peakDeg: number | null = null;
   for (let i = loadedFrom; i <= loadedTo; i++) {

@@ -1,10 +1,10 @@
 import type { TrueRepetition } from './clipTruth';
-import type { SessionRepetition } from './readPeak';
+import type { RecordingRepetition } from './readPeak';
 
 /** A true repetition with the found one that lies over it, or null where none does. */
 export interface Match {
   truth: TrueRepetition;
-  found: SessionRepetition | null;
+  found: RecordingRepetition | null;
 }
 
 /**
@@ -16,7 +16,7 @@ export interface Match {
  */
 export function matchRepetitions(
   truths: readonly TrueRepetition[],
-  found: readonly SessionRepetition[],
+  found: readonly RecordingRepetition[],
 ): Match[] {
   const pairs = truths
     .flatMap((truth) =>
@@ -24,8 +24,8 @@ export function matchRepetitions(
     )
     .filter((pair) => pair.overlapS > 0)
     .sort((a, b) => b.overlapS - a.overlapS);
-  const taken = new Map<TrueRepetition, SessionRepetition>();
-  const used = new Set<SessionRepetition>();
+  const taken = new Map<TrueRepetition, RecordingRepetition>();
+  const used = new Set<RecordingRepetition>();
   for (const { truth, repetition } of pairs) {
     if (taken.has(truth) || used.has(repetition)) continue;
     taken.set(truth, repetition);
@@ -34,7 +34,7 @@ export function matchRepetitions(
   return truths.map((truth) => ({ truth, found: taken.get(truth) ?? null }));
 }
 
-function overlapS(truth: TrueRepetition, { events }: SessionRepetition): number {
+function overlapS(truth: TrueRepetition, { events }: RecordingRepetition): number {
   const from = Math.max(truth.liftOff ?? truth.start, (events.seatOffMs ?? events.startMs) / 1000);
   const to = Math.min(truth.touchDown ?? truth.end, (events.seatContactMs ?? events.endMs) / 1000);
   return to - from;

@@ -1,7 +1,7 @@
 import { kneeProjectionAngleDeg } from '#core/geometry/kneeProjectionAngleDeg';
 import { missingAt, pointAt, smoothPoints } from '#core/measurement/smoothPoints';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
-import { sessionTrack } from '#documents/recording/sessionTrack';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { recordingTrack } from '#documents/recording/recordingTrack';
 
 /**
  * Knee angle as it stands in the picture, from the joints that a session holds: what the pose network alone is worth,
@@ -9,9 +9,9 @@ import { sessionTrack } from '#documents/recording/sessionTrack';
  *
  * @returns  degrees, inward positive, on the time base of the session's own curves; null where a joint is unseen
  */
-export function pictureCurve(session: SessionDocument): (number | null)[] {
-  const { side } = session.setup;
-  const points = smoothPoints(sessionTrack(session));
+export function pictureCurve(recording: RecordingDocument): (number | null)[] {
+  const { side } = recording.setup;
+  const points = smoothPoints(recordingTrack(recording));
   const leg = (['hip', 'knee', 'ankle'] as const).map((joint) => points.point(`${side}_${joint}`));
   return Array.from(points.timesMs, (_, i) => {
     if (missingAt(leg, i) !== 0) return null;

@@ -1,6 +1,6 @@
-import type { SessionDocument } from '#documents/recording/sessionDocument';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import type { ClipTruth } from './clipTruth';
-import type { SessionRepetition } from './readPeak';
+import type { RecordingRepetition } from './readPeak';
 
 /**
  * Greatest true angle in the picture over just those moments of a repetition at which the tool has a value, so that
@@ -10,8 +10,12 @@ import type { SessionRepetition } from './readPeak';
  */
 export function picturePeakAtMeasured(
   { perFrame, workingSide }: Pick<ClipTruth, 'perFrame' | 'workingSide'>,
-  { startMs, rateHz, kneeAngleDeg }: Pick<SessionDocument['derived'], 'startMs' | 'rateHz' | 'kneeAngleDeg'>,
-  { loadedFrom, loadedTo }: Pick<SessionRepetition, 'loadedFrom' | 'loadedTo'>,
+  {
+    startMs,
+    rateHz,
+    kneeAngleDeg,
+  }: Pick<RecordingDocument['derived'], 'startMs' | 'rateHz' | 'kneeAngleDeg'>,
+  { loadedFrom, loadedTo }: Pick<RecordingRepetition, 'loadedFrom' | 'loadedTo'>,
 ): number | null {
   let peakDeg: number | null = null;
   for (const { t, side } of perFrame) {

@@ -1,7 +1,7 @@
 import type { MissingReason } from '#core/measurement/curve';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
 
-export type SessionRepetition = SessionDocument['derived']['repetitions'][number];
+export type RecordingRepetition = RecordingDocument['derived']['repetitions'][number];
 
 /** The peak of a repetition as the tool tells it. */
 export interface Peak {
@@ -14,7 +14,7 @@ export interface Peak {
 }
 
 /** The one place where the comparison reads a repetition's peak and its error band. */
-export function readPeak({ kneeAngleMaxDeg, mainReason, judgement }: SessionRepetition): Peak {
+export function readPeak({ kneeAngleMaxDeg, mainReason, judgement }: RecordingRepetition): Peak {
   if (judgement.knee === 'not-measured' || kneeAngleMaxDeg === null) {
     return { peakDeg: null, bandDeg: null, reason: judgement.reason ?? mainReason ?? 'frames-missing' };
   }

@@ -1,5 +1,5 @@
 import type { TrueRepetition } from './clipTruth';
-import type { SessionRepetition } from './readPeak';
+import type { RecordingRepetition } from './readPeak';
 
 /** The moments of a repetition by their names in a truth file. */
 export const eventNames = ['start', 'liftOff', 'bottom', 'top', 'topEnd', 'touchDown', 'end'] as const;
@@ -12,7 +12,7 @@ export type EventName = (typeof eventNames)[number];
  */
 export function timingErrors(
   truth: TrueRepetition,
-  { events }: SessionRepetition,
+  { events }: RecordingRepetition,
 ): Partial<Record<EventName, number>> {
   const foundMs: Record<EventName, number | null> = {
     start: events.startMs,

@@ -61,6 +61,6 @@ export async function measured(
 }
 
 /** Complete repetitions of a recording. */
-export function completeRepetitions({ session }: MeasuredRecording) {
-  return session.derived.repetitions.filter(({ completeness }) => completeness === 'complete');
+export function completeRepetitions({ recording }: MeasuredRecording) {
+  return recording.derived.repetitions.filter(({ completeness }) => completeness === 'complete');
 }

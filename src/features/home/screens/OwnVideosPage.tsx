@@ -1,7 +1,7 @@
 import { Button } from 'react-aria-components';
 import { useHome, useHomeState } from '../homeContext';
 import type { HomeSet } from '../store/homeState';
-import { isFilmed } from '../store/visitOf';
+import { isFilmed } from '../store/sessionOf';
 import { Message } from '#ui/components/Message';
 import { itemName } from '#documents/plan/itemName';
 import { repetitionCount } from '#words/repetitionCount';

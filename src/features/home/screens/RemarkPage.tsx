@@ -19,7 +19,11 @@ export function RemarkPage({ back }: { back: { words: string; onPress: () => voi
       title="Anything to add?"
       leave={back}
       actions={
-        <Button className="button button-primary" isDisabled={isSaving} onPress={() => void home.saveVisit()}>
+        <Button
+          className="button button-primary"
+          isDisabled={isSaving}
+          onPress={() => void home.saveSession()}
+        >
           {isSaving ? 'Saving …' : 'Save'}
         </Button>
       }

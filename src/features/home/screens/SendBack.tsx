@@ -18,7 +18,7 @@ export function SendBack({ recipient }: { recipient: string }) {
   const { state, chosen, sentence } = useSendingState((all) => all);
   const isReady = isSaved && !isFinishing;
   useEffect(() => {
-    if (isReady) void sending.look(home.visitId());
+    if (isReady) void sending.look(home.sessionId());
   }, [isReady, isMeasuring, sending, home]);
   if (!isReady) return null;
 
@@ -39,7 +39,7 @@ export function SendBack({ recipient }: { recipient: string }) {
       <Button
         className="button button-primary"
         isDisabled={chosen === null || state === 'preparing' || state === 'sealing'}
-        onPress={() => void sending.send(home.visitId(), recipient)}
+        onPress={() => void sending.send(home.sessionId(), recipient)}
       >
         {state === 'sealing' ? 'Sealing …' : 'Send'}
       </Button>
@@ -83,7 +83,7 @@ function PartChoice() {
       className="field"
       value={chosen}
       isDisabled={choices === null || state === 'sealing'}
-      onChange={(part) => void sending.choose(home.visitId(), part as VideoPart)}
+      onChange={(part) => void sending.choose(home.sessionId(), part as VideoPart)}
     >
       <Label className="field-label">What of the video?</Label>
       {videoParts.map((part) => {

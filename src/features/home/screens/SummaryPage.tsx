@@ -45,7 +45,7 @@ export function SummaryPage() {
 
 function SetCard({ set, index, isAlone }: { set: HomeSet; index: number; isAlone: boolean }) {
   const home = useHome();
-  const { item, result, summary, keeping, problem, sessionId } = set;
+  const { item, result, summary, keeping, problem, recordingId } = set;
   const name = `${itemName(item)}, ${result.side} leg${isAlone ? '' : `, set ${result.number}`}`;
   return (
     <section className="card home-section" aria-label={name}>
@@ -59,7 +59,7 @@ function SetCard({ set, index, isAlone }: { set: HomeSet; index: number; isAlone
         </>
       )}
       {summary === null && <p>{withoutSummary(set)}</p>}
-      {sessionId !== null && keeping !== 'finishing' && (
+      {recordingId !== null && keeping !== 'finishing' && (
         <div className="home-row">
           <Button className="button" onPress={() => void home.reviewSet(index)}>
             Look at it
@@ -91,7 +91,7 @@ function SaveProblem() {
       kind="problem"
       title="Not kept yet"
       actions={
-        <Button className="button" onPress={() => void home.saveVisit()}>
+        <Button className="button" onPress={() => void home.saveSession()}>
           Save once more
         </Button>
       }

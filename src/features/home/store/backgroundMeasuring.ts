@@ -81,7 +81,7 @@ export function createBackgroundMeasuring({
   const tell = (id: string, sentence: string) => set({ problems: { ...get().problems, [id]: sentence } });
 
   const nextWaiting = async (): Promise<string | undefined> => {
-    const { found } = await repository.sessions.list();
+    const { found } = await repository.recordings.list();
     const waiting = found
       .filter(({ fromVideo }) => fromVideo === 'waiting')
       .map(({ id }) => id)
@@ -92,11 +92,11 @@ export function createBackgroundMeasuring({
   };
 
   const measureAgain = async (id: string, signal: AbortSignal) => {
-    const video = (await repository.sessions.findHead(id))?.facts.video ?? null;
+    const video = (await repository.recordings.findHead(id))?.facts.video ?? null;
     const file = video === null ? null : await repository.videos.read(video);
     if (file === null) {
       tell(id, goneSentence);
-      return repository.sessions.setFromVideo(id, 'impossible');
+      return repository.recordings.setFromVideo(id, 'impossible');
     }
     const source = await openFrameSource(file);
     try {
@@ -111,7 +111,7 @@ export function createBackgroundMeasuring({
       if (result === 'replaced') set({ done: [...get().done, id] });
       if (result !== 'video-too-short') return;
       tell(id, tooShortSentence);
-      await repository.sessions.setFromVideo(id, 'impossible');
+      await repository.recordings.setFromVideo(id, 'impossible');
     } finally {
       source.close();
     }
@@ -125,7 +125,7 @@ export function createBackgroundMeasuring({
     } catch (error) {
       if (signal.aborted) return;
       tell(id, explainProblem(error, 'be measured again').sentence);
-      if (error instanceof VideoProblem) await repository.sessions.setFromVideo(id, 'impossible');
+      if (error instanceof VideoProblem) await repository.recordings.setFromVideo(id, 'impossible');
       else freeTracker(); // After a failure of its own it may never answer again.
     } finally {
       set({ current: null });
@@ -183,11 +183,11 @@ export function createBackgroundMeasuring({
     async cancel(id) {
       calledOff.add(id);
       if (get().current?.id === id) await halt();
-      await repository.sessions.setFromVideo(id, 'declined');
+      await repository.recordings.setFromVideo(id, 'declined');
       look();
     },
     async retry(id) {
-      await repository.sessions.setFromVideo(id, 'waiting');
+      await repository.recordings.setFromVideo(id, 'waiting');
       calledOff.delete(id);
       set({ problems: Object.fromEntries(Object.entries(get().problems).filter(([key]) => key !== id)) });
       look();

@@ -12,7 +12,7 @@ import { initialHomeState, type HomeState, type HomeStep, type PainWarning } fro
 import { createHomeStorage } from './homeStorage';
 import { reviewing } from './reviewing';
 import { createSetKeeper } from './setKeeper';
-import { isFilmed, visitOf } from './visitOf';
+import { isFilmed, sessionOf } from './sessionOf';
 
 /** A home session over the given world. */
 export function createHome(adapters: HomeAdapters): HomeApp {
@@ -26,12 +26,12 @@ export function createHome(adapters: HomeAdapters): HomeApp {
   let letSleep: (() => void) | null = null;
   let begun = { id: adapters.newId(), startedAt: adapters.now().toISOString() };
 
-  const visit = (endedAt: string | null = null) => visitOf({ ...begun, endedAt }, get());
+  const session = (endedAt: string | null = null) => sessionOf({ ...begun, endedAt }, get());
   const storage = createHomeStorage({
     adapters,
     get,
     set,
-    onMeasured: (session) => keeper.replace(session, true),
+    onMeasured: (recording) => keeper.replace(recording, true),
   });
   const camera = createHomeCamera({
     adapters,
@@ -49,7 +49,7 @@ export function createHome(adapters: HomeAdapters): HomeApp {
     set,
     repository: storage.repository,
     camera,
-    visit,
+    session,
     onCountingFailed: () => exercise?.send({ kind: 'counting', works: false }),
   });
   const { openPlan, keepChosen, ...choosing } = openChoice({ adapters, get, set, storage });
@@ -87,14 +87,14 @@ export function createHome(adapters: HomeAdapters): HomeApp {
       if (exercise === mine) endFilming();
     });
   });
-  const beginVisit = () => {
+  const beginSession = () => {
     begun = { id: adapters.newId(), startedAt: adapters.now().toISOString() };
   };
   const begin = () => {
     storage.settleDrops();
     const { steps, sound: wanted } = get();
     options = { steps, beyondPainLimit: cautions().beyondPainLimit, outsideSound: wanted.outside };
-    beginVisit();
+    beginSession();
     set({ step: 'exercise', sets: [], saving: 'no', painAfter: null, effort: null, remark: '' });
     letSleep = adapters.keepAwake((state) => set({ awakeSentence: awakeSentence(state) }));
     exercise = startExercise({ adapters, get, set, options, camera, sound, keeper });
@@ -111,8 +111,8 @@ export function createHome(adapters: HomeAdapters): HomeApp {
   return {
     store,
     ...choosing,
-    ...reviewing({ adapters, get, set, storage, keeper, beginVisit }),
-    visitId: () => begun.id,
+    ...reviewing({ adapters, get, set, storage, keeper, beginSession }),
+    sessionId: () => begun.id,
     enter: storage.open,
     leave() {
       exercise?.send({ kind: 'press', press: 'end' });
@@ -122,9 +122,9 @@ export function createHome(adapters: HomeAdapters): HomeApp {
       void keeper.settled().then(async () => {
         const { sets, saving } = get();
         // What was answered up to here is kept with the sets that were done.
-        const kept = sets.length > 0 && saving !== 'saved' ? visit(adapters.now().toISOString()) : null;
+        const kept = sets.length > 0 && saving !== 'saved' ? session(adapters.now().toISOString()) : null;
         toStart();
-        if (kept !== null) await (await storage.repository).visits.save(kept).catch(() => undefined);
+        if (kept !== null) await (await storage.repository).sessions.save(kept).catch(() => undefined);
       });
     },
     dismissProblem: () => set({ problem: null }),
@@ -250,15 +250,15 @@ export function createHome(adapters: HomeAdapters): HomeApp {
     setRemark: (remark) => {
       if (get().saving !== 'saved') set({ remark });
     },
-    async saveVisit() {
+    async saveSession() {
       if (!isAt('after', 'summary') || get().saving === 'saving' || get().saving === 'saved') return;
       set({ saving: 'saving', problem: null });
       try {
         await keeper.settled();
         const repository = await storage.repository;
-        await repository.visits.save(visit(adapters.now().toISOString()));
-        for (const { isDiscarded, sessionId } of get().sets) {
-          if (isDiscarded && sessionId !== null) await repository.sessions.remove(sessionId);
+        await repository.sessions.save(session(adapters.now().toISOString()));
+        for (const { isDiscarded, recordingId } of get().sets) {
+          if (isDiscarded && recordingId !== null) await repository.recordings.remove(recordingId);
         }
         set({ saving: 'saved', step: 'summary', painWarning: null });
       } catch (error) {

@@ -15,7 +15,7 @@ import { createTeller } from './createTeller';
 import { createPlacingWatch } from './placingWatch';
 import { createStandWatch } from './standWatch';
 import type { Sound } from '#device/sound/sound';
-import { isFilmed } from './visitOf';
+import { isFilmed } from './sessionOf';
 import { startBendsWatch, type BendsWatch } from './bendsWatch';
 import type { Bends } from './createBendsReader';
 import type { PictureSize, SetKeeper } from './setKeeper';

@@ -22,7 +22,7 @@ export interface HomeApp {
   readonly store: StoreApi<HomeState>;
 
   /** Id of the visit that is under way, or was done last. */
-  visitId(): string;
+  sessionId(): string;
   /** To be called when the home screen appears: opens storage, looks for interrupted sets, goes on measuring. */
   enter(): Promise<void>;
   /** Back to the first screen of the program; a set under way is ended and kept. */
@@ -91,7 +91,7 @@ export interface HomeApp {
   setEffort(score: number): void;
   setRemark(remark: string): void;
   /** 'after' → 'summary'; answers may be left out. From 'summary' it tries again where saving failed. */
-  saveVisit(): Promise<void>;
+  saveSession(): Promise<void>;
 
   /** Opens the therapist's review of a set; App.show('home') leads back. */
   reviewSet(index: number): Promise<void>;

@@ -91,7 +91,7 @@ export interface HomeSet {
   result: SetResult;
   item: PlanItem;
   /** Its session document; null for a hold and where nothing was recorded. */
-  sessionId: string | null;
+  recordingId: string | null;
   /** 'kept' on the device; 'memory' only until the tab is closed; 'none' where there is nothing to keep. */
   keeping: 'finishing' | 'kept' | 'memory' | 'none';
   /** Complete repetitions found in the recording; null until they are, and for holds. */

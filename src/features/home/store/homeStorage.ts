@@ -4,7 +4,7 @@ import type { Repository } from '#device/storage/repository';
 import type { BackgroundMeasuring, BackgroundState } from './backgroundMeasuring';
 import { explainProblem } from '#shell/explainProblem';
 import { keepInterrupted } from './keepInterrupted';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import type { HomeAdapters } from './homeAdapters';
 import type { BackgroundView, HomeState, InterruptedView } from './homeState';
 
@@ -30,7 +30,7 @@ interface StorageParts {
   get: () => HomeState;
   set: (change: Partial<HomeState>) => void;
   /** Hears of each session that was measured anew from its video. */
-  onMeasured: (session: SessionDocument) => void;
+  onMeasured: (recording: RecordingDocument) => void;
 }
 
 export function createHomeStorage({ adapters, get, set, onMeasured }: StorageParts): HomeStorage {
@@ -64,8 +64,8 @@ export function createHomeStorage({ adapters, get, set, onMeasured }: StoragePar
   const follow = async (kept: Repository, state: BackgroundState, before: BackgroundState) => {
     set({ background: viewOf(state) });
     for (const id of state.done.filter((one) => !before.done.includes(one))) {
-      const found = await kept.sessions.find(id).catch(() => null);
-      if (found !== null) onMeasured(found.session);
+      const found = await kept.recordings.find(id).catch(() => null);
+      if (found !== null) onMeasured(found.recording);
     }
   };
   const listPlans = async () => {

@@ -1,13 +1,13 @@
 import type { OpenFrameSource } from '#device/frames/frameSource';
 import { buildKeypointTrack } from '#core/keypoints/keypointTrack';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
-import { SessionProblem } from '#documents/reading/sessionProblem';
-import type { VisitDocument } from '#documents/session/visitDocument';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { RecordingFileProblem } from '#documents/reading/recordingFileProblem';
+import type { SessionDocument } from '#documents/session/sessionDocument';
 import type { SetStart } from '#device/storage/keptSchemas';
 import type { Repository } from '#device/storage/repository';
 import { StorageProblem } from '#device/storage/storageProblem';
 import { readVideoFacts } from '#shell/tracking/readVideoFacts';
-import { setSession } from '#shell/tracking/setSession';
+import { buildSetRecording } from '#shell/tracking/buildSetRecording';
 
 /** Stands in the visit as the reason why the set ended early, where none was given. */
 export const interruptedReason =
@@ -22,7 +22,7 @@ export const interruptedReason =
 export async function keepInterrupted(
   id: string,
   { repository, openFrameSource }: { repository: Repository; openFrameSource: OpenFrameSource },
-): Promise<SessionDocument> {
+): Promise<RecordingDocument> {
   const { start, rows, video } = await repository.readInterrupted(id);
   const facts = video === null ? null : await readVideoFacts(video, openFrameSource);
   if (facts === null && rows.length === 0) {
@@ -32,23 +32,26 @@ export async function keepInterrupted(
     );
   }
   const track = buildKeypointTrack(start.widthPx, start.heightPx, rows);
-  const session = setSession(start, track, facts);
-  const visit = await visitWith(start, repository);
-  await repository.keepInterrupted(session, facts === null ? 'impossible' : 'waiting', visit);
-  return session;
+  const recording = buildSetRecording(start, track, facts);
+  const session = await sessionWith(start, repository);
+  await repository.keepInterrupted(recording, facts === null ? 'impossible' : 'waiting', session);
+  return recording;
 }
 
 /** The set's visit with the set in it; null where it has none, or none that can be read. */
-async function visitWith(start: SetStart, repository: Repository): Promise<VisitDocument | null> {
-  const { id, visitId, visitSet } = start;
-  if (visitId === null || visitSet === null) return null;
+async function sessionWith(start: SetStart, repository: Repository): Promise<SessionDocument | null> {
+  const { id, visitId: sessionId, visitSet: sessionSet } = start;
+  if (sessionId === null || sessionSet === null) return null;
   try {
-    const visit = await repository.visits.find(visitId);
-    if (visit === null) return null;
-    const line = { ...visitSet, sessionId: id, cutShort: visitSet.cutShort ?? interruptedReason };
-    return { ...visit, sets: [...visit.sets.filter(({ sessionId }) => sessionId !== id), line] };
+    const session = await repository.sessions.find(sessionId);
+    if (session === null) return null;
+    const line = { ...sessionSet, sessionId: id, cutShort: sessionSet.cutShort ?? interruptedReason };
+    return {
+      ...session,
+      sets: [...session.sets.filter(({ sessionId: recordingId }) => recordingId !== id), line],
+    };
   } catch (error) {
-    if (error instanceof SessionProblem) return null;
+    if (error instanceof RecordingFileProblem) return null;
     throw error;
   }
 }

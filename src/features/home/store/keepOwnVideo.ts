@@ -1,9 +1,9 @@
-import { buildSession } from '#documents/recording/buildSession';
-import type { VisitDocument } from '#documents/session/visitDocument';
+import { buildRecording } from '#documents/recording/buildRecording';
+import type { SessionDocument } from '#documents/session/sessionDocument';
 import type { SetStart } from '#device/storage/keptSchemas';
 import type { Repository } from '#device/storage/repository';
 import { explainProblem } from '#shell/explainProblem';
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import type { RecordedSet } from './setRecorder';
 
 /**
@@ -12,19 +12,28 @@ import type { RecordedSet } from './setRecorder';
  */
 export async function keepOwnVideo(
   start: SetStart,
-  { track, measurement, videoFacts }: Recording,
+  { track, measurement, videoFacts }: ShownRecording,
   file: Blob,
   repository: Repository,
-  visit: () => VisitDocument,
+  session: () => SessionDocument,
 ): Promise<RecordedSet> {
   const { id, startedAt, limits, note, model } = start;
   const createdAt = new Date(startedAt);
-  const session = buildSession({ id, createdAt, note, limits, model, video: videoFacts, track, measurement });
+  const recording = buildRecording({
+    id,
+    createdAt,
+    note,
+    limits,
+    model,
+    video: videoFacts,
+    track,
+    measurement,
+  });
   const keep = async (how: SetStart) => {
     const open = await repository.beginSet(how, () => undefined);
     try {
       await open.video?.write(file);
-      await open.finish(session, 'done', visit());
+      await open.finish(recording, 'done', session());
     } catch (error) {
       await open.drop().catch(() => undefined); // What is left of it is offered the next time, and can be dropped there.
       throw error;
@@ -33,13 +42,13 @@ export async function keepOwnVideo(
   const isKept = repository.lasting.records;
   try {
     await keep(start);
-    return { session, isKept, problem: null };
+    return { recording, isKept, problem: null };
   } catch (error) {
     const problem = explainProblem(error, 'be kept').sentence;
     const isWithout = await keep({ ...start, videoType: null }).then(
       () => true,
       () => false,
     );
-    return { session, isKept: isKept && isWithout, problem };
+    return { recording, isKept: isKept && isWithout, problem };
   }
 }

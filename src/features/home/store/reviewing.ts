@@ -5,16 +5,16 @@ import type { HomeApp } from './homeApp';
 import type { HomeState } from './homeState';
 import type { HomeStorage } from './homeStorage';
 import type { SetKeeper } from './setKeeper';
-import { isFilmed } from './visitOf';
+import { isFilmed } from './sessionOf';
 
 interface ReviewingParts {
   adapters: HomeAdapters;
   get: () => HomeState;
   set: (change: Partial<HomeState>) => void;
   storage: Pick<HomeStorage, 'repository' | 'pauseMeasuring' | 'resumeMeasuring'>;
-  keeper: Pick<SetKeeper, 'session' | 'keepVideo' | 'replace'>;
+  keeper: Pick<SetKeeper, 'recording' | 'keepVideo' | 'replace'>;
   /** What follows belongs to a visit of its own. */
-  beginVisit: () => void;
+  beginSession: () => void;
 }
 
 /** What leads out of the home session: the therapist's review, and files. */
@@ -24,7 +24,7 @@ export function reviewing({
   set,
   storage,
   keeper,
-  beginVisit,
+  beginSession,
 }: ReviewingParts): Pick<HomeApp, 'reviewSet' | 'saveSetFile' | 'openOwnRecording'> {
   const { app } = adapters;
   /** What went wrong in the rest of the program while this session is shown is told here. */
@@ -37,7 +37,7 @@ export function reviewing({
   /** What is kept of a set; null where only this page knows it. */
   const keptOf = async (id: string) => {
     const repository = await storage.repository;
-    const facts = (await repository.sessions.findHead(id))?.facts;
+    const facts = (await repository.recordings.findHead(id))?.facts;
     return facts === undefined ? null : { repository, facts };
   };
 
@@ -53,21 +53,21 @@ export function reviewing({
 
   return {
     async reviewSet(index) {
-      const session = keeper.session(index);
-      if (session === null) return;
-      const kept = await keptOf(session.id).catch(() => null);
-      if (kept === null) app.openKept(session, fileNameOf(session), null);
+      const recording = keeper.recording(index);
+      if (recording === null) return;
+      const kept = await keptOf(recording.id).catch(() => null);
+      if (kept === null) app.openKept(recording, fileNameOf(recording), null);
       else {
         const { repository, facts } = kept;
         // Without its video the joints can still be looked at.
         const video =
           facts.video === null ? null : await repository.videos.read(facts.video).catch(() => null);
-        app.openKept(session, fileNameOf(session), video, {
-          visit: null,
+        app.openKept(recording, fileNameOf(recording), video, {
+          session: null,
           async save(reviewed) {
             await saveReviewed(repository, reviewed, facts.fromVideo);
-            const now = await repository.sessions.find(reviewed.id);
-            if (now !== null) keeper.replace(now.session, now.facts.fromVideo === 'done');
+            const now = await repository.recordings.find(reviewed.id);
+            if (now !== null) keeper.replace(now.recording, now.facts.fromVideo === 'done');
           },
           readOther: () => Promise.reject(new Error('Open the set from the kept sessions to compare.')),
         });
@@ -75,8 +75,8 @@ export function reviewing({
       takeProblem();
     },
     saveSetFile(index) {
-      const session = keeper.session(index);
-      if (session !== null) adapters.saveFile(fileNameOf(session), JSON.stringify(session));
+      const recording = keeper.recording(index);
+      if (recording !== null) adapters.saveFile(fileNameOf(recording), JSON.stringify(recording));
     },
     async openOwnRecording(file) {
       const { step, steps, sets } = get();
@@ -90,7 +90,7 @@ export function reviewing({
         await app.openFile(file);
         const tracked = await trackChosen();
         if (tracked === null) return takeProblem();
-        if (sets.length === 0) beginVisit();
+        if (sets.length === 0) beginSession();
         keeper.keepVideo(steps.indexOf(filmed), tracked, file);
         app.show('home');
       } catch (error) {

@@ -3,13 +3,13 @@ import type { LiveFrame } from '#device/live/liveFrame';
 import { setSummary } from '../guide/setSummary';
 import type { SetResult } from '../guide/guideState';
 import type { SetStep } from '#documents/plan/planSteps';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
-import type { VisitDocument } from '#documents/session/visitDocument';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import type { SessionDocument } from '#documents/session/sessionDocument';
 import type { SetStart } from '#device/storage/keptSchemas';
 import type { Repository } from '#device/storage/repository';
 import { explainProblem } from '#shell/explainProblem';
 import type { Bends } from './createBendsReader';
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import type { HomeAdapters } from './homeAdapters';
 import type { HomeCamera } from './homeCamera';
 import type { HomeSet, HomeState } from './homeState';
@@ -42,15 +42,15 @@ export interface SetKeeper {
   /** Ends the recording, which belongs to the set with this index. */
   stop(index: number): void;
   /** Keeps a set that was filmed with another camera and measured from its video. */
-  keepVideo(stepIndex: number, recording: Recording, file: File): void;
+  keepVideo(stepIndex: number, recording: ShownRecording, file: File): void;
   /** Takes in what was done so far; the sets in the state follow. */
   takeResults(results: readonly SetResult[]): void;
   /** Resolves once nothing is being kept any more. */
   settled(): Promise<void>;
   /** The session of a set, from this visit; null where there is none. */
-  session(index: number): SessionDocument | null;
+  recording(index: number): RecordingDocument | null;
   /** Puts a session that was measured anew or reviewed in the place of the one with its id. */
-  replace(session: SessionDocument, isFromVideo: boolean): void;
+  replace(recordingDocument: RecordingDocument, isFromVideo: boolean): void;
   forget(): void;
 }
 
@@ -61,7 +61,7 @@ interface KeeperParts {
   repository: Promise<Repository>;
   camera: Pick<HomeCamera, 'stream' | 'model'>;
   /** The visit as it stands; its end is not reached yet. */
-  visit: () => VisitDocument;
+  session: () => SessionDocument;
   onCountingFailed: () => void;
 }
 
@@ -73,8 +73,8 @@ interface Running {
 }
 
 export function createSetKeeper(parts: KeeperParts): SetKeeper {
-  const { adapters, get, set, repository, camera, visit } = parts;
-  const sessions = new Map<string, SessionDocument>();
+  const { adapters, get, set, repository, camera, session } = parts;
+  const recordings = new Map<string, RecordingDocument>();
   let running: Running | null = null;
   let underWay: Promise<unknown> = Promise.resolve();
 
@@ -97,7 +97,7 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
     const known = await bends;
     const setup = { ...asked.setup, ...(known === null ? {} : { bends: known }) };
     // A set that is interrupted finds its visit; where it can't be kept, the set itself says why.
-    await kept.visits.save(visit()).catch(() => undefined);
+    await kept.sessions.save(session()).catch(() => undefined);
     const { pace } = get();
     mine.recorder = await startSetRecorder({
       adapters,
@@ -113,9 +113,9 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
     });
     return mine.recorder;
   };
-  const tell = (index: number, session: SessionDocument, isFromVideo: boolean) => {
-    sessions.set(session.id, session);
-    const complete = session.derived.repetitions.filter(
+  const tell = (index: number, recordingDocument: RecordingDocument, isFromVideo: boolean) => {
+    recordings.set(recordingDocument.id, recordingDocument);
+    const complete = recordingDocument.derived.repetitions.filter(
       ({ completeness, excluded }) => completeness === 'complete' && excluded === undefined,
     );
     const judgements = complete.map(({ judgement }) => judgement);
@@ -140,7 +140,7 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
       const start = setStart(step, item, {
         id,
         startedAt: adapters.now().toISOString(),
-        visitId: visit().id,
+        visitId: session().id,
         widthPx,
         heightPx,
         model,
@@ -165,13 +165,13 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
     stop(index) {
       const ended = end();
       if (ended === null) return;
-      change(index, { sessionId: ended.id, keeping: 'finishing' });
+      change(index, { recordingId: ended.id, keeping: 'finishing' });
       queue(async () => {
-        const recorded = (await (await ended.begun)?.finish(visit)) ?? null;
-        if (recorded === null) return change(index, { sessionId: null, keeping: 'none' });
-        const { session, isKept, problem } = recorded;
+        const recorded = (await (await ended.begun)?.finish(session)) ?? null;
+        if (recorded === null) return change(index, { recordingId: null, keeping: 'none' });
+        const { recording: recordingDocument, isKept, problem } = recorded;
         change(index, { keeping: isKept ? 'kept' : 'memory', problem });
-        tell(index, session, false);
+        tell(index, recordingDocument, false);
       });
     },
     keepVideo(stepIndex, recording, file) {
@@ -193,21 +193,21 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
         isRecorded: true,
       };
       const index = sets.length;
-      set({ sets: [...sets, { ...emptySet, item, result, sessionId: id, keeping: 'finishing' }] });
+      set({ sets: [...sets, { ...emptySet, item, result, recordingId: id, keeping: 'finishing' }] });
       const { widthPx, heightPx } = recording.videoFacts;
       const start = setStart(step, item, {
         id,
         startedAt: adapters.now().toISOString(),
-        visitId: visit().id,
+        visitId: session().id,
         widthPx,
         heightPx,
         model: recording.model,
         videoType: /webm|matroska/.test(file.type) || file.name.endsWith('.mkv') ? 'video/webm' : 'video/mp4',
       });
       queue(async () => {
-        const kept = await keepOwnVideo(start, recording, file, await repository, visit);
+        const kept = await keepOwnVideo(start, recording, file, await repository, session);
         change(index, { keeping: kept.isKept ? 'kept' : 'memory', problem: kept.problem });
-        tell(index, kept.session, true);
+        tell(index, kept.recording, true);
       });
     },
     takeResults(results) {
@@ -218,7 +218,7 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
         return { ...emptySet, result, item };
       });
       set({ sets: [...sets, ...added] });
-      queue(async () => (await repository).visits.save(visit()));
+      queue(async () => (await repository).sessions.save(session()));
     },
     async settled() {
       let seen;
@@ -227,17 +227,17 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
         await seen;
       } while (seen !== underWay);
     },
-    session: (index) => sessions.get(get().sets[index]?.sessionId ?? '') ?? null,
-    replace(session, isFromVideo) {
-      const index = get().sets.findIndex(({ sessionId }) => sessionId === session.id);
-      if (index >= 0) tell(index, session, isFromVideo);
+    recording: (index) => recordings.get(get().sets[index]?.recordingId ?? '') ?? null,
+    replace(recordingDocument, isFromVideo) {
+      const index = get().sets.findIndex(({ recordingId }) => recordingId === recordingDocument.id);
+      if (index >= 0) tell(index, recordingDocument, isFromVideo);
     },
-    forget: () => sessions.clear(),
+    forget: () => recordings.clear(),
   };
 }
 
 const emptySet: Omit<HomeSet, 'result' | 'item'> = {
-  sessionId: null,
+  recordingId: null,
   keeping: 'none',
   found: null,
   judgements: [],

@@ -4,17 +4,17 @@ import { buildKeypointTrack, type TimedRow } from '#core/keypoints/keypointTrack
 import type { LiveSetEvent } from '#device/live/createLiveSet';
 import type { LiveFrame } from '#device/live/liveFrame';
 import type { RunningSet } from '#device/live/startLiveSet';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
-import type { VisitDocument } from '#documents/session/visitDocument';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import type { SessionDocument } from '#documents/session/sessionDocument';
 import type { SetStart } from '#device/storage/keptSchemas';
 import type { OpenSet, Repository } from '#device/storage/repository';
 import { explainProblem } from '#shell/explainProblem';
 import { readVideoFacts } from '#shell/tracking/readVideoFacts';
-import { setSession } from '#shell/tracking/setSession';
+import { buildSetRecording } from '#shell/tracking/buildSetRecording';
 import type { HomeAdapters } from './homeAdapters';
 
 export interface RecordedSet {
-  session: SessionDocument;
+  recording: RecordingDocument;
   isKept: boolean;
   /** Why something of it is not kept; null where all is. */
   problem: string | null;
@@ -31,7 +31,7 @@ export interface SetRecorder {
   /** Resolves once all joints so far are kept. */
   flush(): Promise<void>;
   /** Ends it and keeps it; null where no joint was ever looked for. Never rejects. */
-  finish(visit: () => VisitDocument): Promise<RecordedSet | null>;
+  finish(session: () => SessionDocument): Promise<RecordedSet | null>;
   /** Ends it and deletes everything of it. Never rejects. */
   discard(): Promise<void>;
 }
@@ -138,7 +138,7 @@ export async function startSetRecorder(parts: SetRecorderParts): Promise<SetReco
       clock.resume();
     },
     flush: async () => open?.flush().catch(tell),
-    async finish(visit) {
+    async finish(session) {
       await end();
       const { track, measurement } = await measured();
       if (rows.length === 0) {
@@ -148,14 +148,14 @@ export async function startSetRecorder(parts: SetRecorderParts): Promise<SetReco
       const file = (await open?.endVideo().catch(() => null)) ?? null;
       const facts =
         file === null ? null : await readVideoFacts(file, adapters.openFrameSource).catch(() => null);
-      const session = setSession(start, track, facts, measurement);
-      if (open === null) return { session, isKept: false, problem };
+      const recording = buildSetRecording(start, track, facts, measurement);
+      if (open === null) return { recording, isKept: false, problem };
       try {
-        await open.finish(session, facts === null ? 'impossible' : 'waiting', visit());
-        return { session, isKept: repository.lasting.records, problem };
+        await open.finish(recording, facts === null ? 'impossible' : 'waiting', session());
+        return { recording, isKept: repository.lasting.records, problem };
       } catch (error) {
         tell(error);
-        return { session, isKept: false, problem };
+        return { recording, isKept: false, problem };
       }
     },
     async discard() {

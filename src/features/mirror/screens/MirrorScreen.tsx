@@ -8,7 +8,7 @@ import { findTask } from '#core/exercises/tasks';
 import { KneeBar } from './KneeBar';
 import './mirror.css';
 import { MirrorPicture } from './MirrorPicture';
-import { PracticeTaken } from './PracticeTaken';
+import { MirrorTaken } from './MirrorTaken';
 import { RecordButton } from './RecordButton';
 
 /** A mirror for practice in the room: the leg over the live picture, and how far the knee is from its lane. */
@@ -45,7 +45,7 @@ export function MirrorScreen() {
           Close the mirror
         </Button>
       </header>
-      <PracticeTaken />
+      <MirrorTaken />
       {camera.state === 'on' ? (
         <div className="practice-stage">
           <MirrorPicture camera={camera} side={leg} limits={limits} />

@@ -9,7 +9,7 @@ import type { PoseTracker } from '#device/pose/poseTracker';
 import type { Limits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
 import { explainProblem } from '#shell/explainProblem';
-import { createPracticeRecorder, type PracticeRecording, type RecorderAdapters } from './practiceRecorder';
+import { createMirrorRecorder, type MirrorRecording, type RecorderAdapters } from './mirrorRecorder';
 
 /** What the mirror needs from the world around it; tests hand in plain objects. */
 export interface MirrorAdapters extends RecorderAdapters {
@@ -27,7 +27,7 @@ export interface MirrorState {
     | { state: 'on'; widthPx: number; heightPx: number; isMirrored: boolean }
     | { state: 'problem'; sentence: string };
   hasTone: boolean;
-  recording: PracticeRecording;
+  recording: MirrorRecording;
 }
 
 /** What one picture shows. */
@@ -70,7 +70,7 @@ export function createMirror(adapters: MirrorAdapters): Mirror {
     recording: { state: 'off' },
   }));
   const { getState: get, setState: set } = store;
-  const recorder = createPracticeRecorder(adapters, (recording) => set({ recording }));
+  const recorder = createMirrorRecorder(adapters, (recording) => set({ recording }));
   const listeners = new Set<(sight: MirrorSight) => void>();
   let camera: Camera | null = null;
   let tracker: PoseTracker | null = null;

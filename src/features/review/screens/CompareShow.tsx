@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import { Button, Dialog, Modal, ModalOverlay } from 'react-aria-components';
 import { useApp, useAppState } from '../appContext';
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { momentInStepMs } from '../rules/momentInStep';
 import { countedRepetitions } from '../rules/countedRepetitions';
 import { proposeCues } from '../rules/proposeCues';
@@ -13,7 +13,7 @@ import { createPlayhead } from './playhead';
 const lengthMs = 6000;
 
 interface Props {
-  recording: Recording;
+  recording: ShownRecording;
   selected: number;
   onClose: () => void;
 }
@@ -23,7 +23,7 @@ export function CompareShow({ recording, selected, onClose }: Props) {
   const app = useApp();
   const limits = useAppState((state) => state.limits.present);
   const judgements = useAppState((state) => state.judgements);
-  const visit = useAppState((state) => state.visit);
+  const session = useAppState((state) => state.session);
   const [problem, setProblem] = useState('');
   const [pct, setPct] = useState(0);
   const [isPlaying, setPlaying] = useState(false);
@@ -31,8 +31,8 @@ export function CompareShow({ recording, selected, onClose }: Props) {
     const counted = countedRepetitions(recording.measurement, judgements, recording.excluded);
     return proposeCues(counted, limits).find(({ role }) => role === 'model')?.index ?? 0;
   }, [recording, judgements, limits]);
-  const [left, setLeft] = useState<ComparedRepetition>({ recording, index: selected, sessionId: null });
-  const [right, setRight] = useState<ComparedRepetition>({ recording, index: model, sessionId: null });
+  const [left, setLeft] = useState<ComparedRepetition>({ recording, index: selected, recordingId: null });
+  const [right, setRight] = useState<ComparedRepetition>({ recording, index: model, recordingId: null });
   const leftHead = useMemo(() => createPlayhead(left.recording.observed.timesMs), [left.recording]);
   const rightHead = useMemo(() => createPlayhead(right.recording.observed.timesMs), [right.recording]);
 
@@ -62,11 +62,11 @@ export function CompareShow({ recording, selected, onClose }: Props) {
     return () => cancelAnimationFrame(request);
   }, [isPlaying]);
 
-  const choose = async (sessionId: string | null) => {
+  const choose = async (recordingId: string | null) => {
     setProblem('');
-    if (sessionId === null) return setRight({ recording, index: model, sessionId });
+    if (recordingId === null) return setRight({ recording, index: model, recordingId });
     try {
-      setRight({ recording: await app.readBeside(sessionId), index: 0, sessionId });
+      setRight({ recording: await app.readBeside(recordingId), index: 0, recordingId });
     } catch (error) {
       setProblem(error instanceof Error ? error.message : 'That recording can’t be read.');
     }
@@ -89,8 +89,8 @@ export function CompareShow({ recording, selected, onClose }: Props) {
               limits={limits}
               name="Right"
               onIndex={(index) => setRight({ ...right, index })}
-              others={visit?.others ?? []}
-              onOther={(sessionId) => void choose(sessionId)}
+              others={session?.others ?? []}
+              onOther={(recordingId) => void choose(recordingId)}
             />
           </div>
           <div className="compare-foot">

@@ -1,6 +1,6 @@
 import { judge } from '#core/scoring/judge';
 import type { OtherRecording } from '../store/keptReview';
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { VerdictLabel } from '#ui/components/VerdictLabel';
 import type { Limits } from '#core/protocol/limits';
 import { longAngle } from '#words/formatWithBand';
@@ -8,10 +8,10 @@ import type { Playhead } from './playhead';
 import { VideoStage } from './VideoStage';
 
 export interface ComparedRepetition {
-  recording: Recording;
+  recording: ShownRecording;
   index: number;
   /** Null for the recording that is reviewed. */
-  sessionId: string | null;
+  recordingId: string | null;
 }
 
 interface Props {
@@ -23,7 +23,7 @@ interface Props {
   onIndex: (index: number) => void;
   /** Recordings that can take the place of this one. */
   others?: readonly OtherRecording[];
-  onOther?: (sessionId: string | null) => void;
+  onOther?: (recordingId: string | null) => void;
 }
 
 /** One of two repetitions: which one, its picture, and what it came to. */
@@ -38,12 +38,12 @@ export function CompareSide({ side, playhead, limits, name, onIndex, others = []
           <select
             className="compare-choice"
             aria-label={`${name}: recording`}
-            value={side.sessionId ?? ''}
+            value={side.recordingId ?? ''}
             onChange={(event) => onOther(event.target.value === '' ? null : event.target.value)}
           >
             <option value="">This set</option>
-            {others.map(({ sessionId, title }) => (
-              <option key={sessionId} value={sessionId}>
+            {others.map(({ recordingId, title }) => (
+              <option key={recordingId} value={recordingId}>
                 {title}
               </option>
             ))}

@@ -1,14 +1,14 @@
 import { useState } from 'react';
 import { Button, Menu, MenuItem, MenuTrigger, Popover } from 'react-aria-components';
 import { useApp } from '../appContext';
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { AskText } from '#ui/components/AskText';
 import { longestReason } from '#documents/recording/correctionSchema';
 import { correctionChoices, middleMs } from './correctionChoices';
 import type { Playhead } from './playhead';
 
 interface Props {
-  recording: Recording;
+  recording: ShownRecording;
   index: number;
   playhead: Playhead;
 }

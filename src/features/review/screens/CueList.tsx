@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Button, Input, TextField } from 'react-aria-components';
 import { useApp, useAppState } from '../appContext';
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { findEntry } from '#core/exercises/library/findEntry';
 import { countedRepetitions } from '../rules/countedRepetitions';
 import { proposeCues } from '../rules/proposeCues';
@@ -15,7 +15,7 @@ const longest = 120;
 const most = 20;
 
 interface Props {
-  recording: Recording;
+  recording: ShownRecording;
   selected: number;
   onSelect: (index: number) => void;
 }

@@ -1,8 +1,8 @@
 import { useEffect, useMemo, useState } from 'react';
 import { Button, Dialog, Modal, ModalOverlay } from 'react-aria-components';
 import { useAppState } from '../appContext';
-import type { Recording } from '#shell/tracking/recording';
-import type { SessionReview } from '#documents/recording/reviewSchema';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
+import type { RecordingReview } from '#documents/recording/reviewSchema';
 import './cueShow.css';
 import { createPlayhead } from './playhead';
 import { repetitionAt } from './repetitionAt';
@@ -12,8 +12,8 @@ import { VideoStage } from './VideoStage';
 const showRate = 0.5;
 
 interface Props {
-  recording: Recording;
-  cues: SessionReview['cues'];
+  recording: ShownRecording;
+  cues: RecordingReview['cues'];
   onClose: () => void;
 }
 

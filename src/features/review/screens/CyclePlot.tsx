@@ -2,14 +2,14 @@ import { scaleLinear } from 'd3-scale';
 import { area, line } from 'd3-shape';
 import { useMemo } from 'react';
 import { useAppState } from '../appContext';
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { useSize } from '#ui/components/useSize';
 import { countedRepetitions } from '../rules/countedRepetitions';
 import { cycleCurve } from '../rules/cycleCurve';
 import { fewestCurves, meanCurve, type MeanPoint } from '../rules/meanCurve';
 
 interface Props {
-  recording: Recording;
+  recording: ShownRecording;
   selected: number | null;
 }
 

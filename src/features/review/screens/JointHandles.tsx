@@ -1,6 +1,6 @@
 import { useState, type KeyboardEvent, type PointerEvent } from 'react';
 import { useApp } from '../appContext';
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { otherSidePoint } from '#core/correction/mirrorTrack';
 import { frameLeg, type FrameLeg } from '#ui/drawing/frameLeg';
 import { nearestFrame } from '#ui/drawing/nearestFrame';
@@ -12,7 +12,7 @@ type Joint = 'hip' | 'knee' | 'ankle' | 'toe';
 const joints: readonly Joint[] = ['hip', 'knee', 'ankle', 'toe'];
 
 interface Props {
-  recording: Recording;
+  recording: ShownRecording;
   playhead: Playhead;
 }
 

@@ -17,7 +17,7 @@ export function LimitsPanel() {
   const app = useApp();
   const { present, movingFrom } = useAppState((state) => state.limits);
   const lastSet = useAppState((state) => state.review.limitsSet.at(-1));
-  const planned = useAppState((state) => state.visit?.planned ?? null);
+  const planned = useAppState((state) => state.session?.planned ?? null);
   const changed = useAppState((state) => state.changedVerdicts);
   const total = useAppState((state) => state.judgements.length);
   const [measure, setMeasure] = useState<'knee-angle' | MeasureId>('knee-angle');

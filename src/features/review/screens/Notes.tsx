@@ -1,14 +1,14 @@
 import { memo } from 'react';
 import { Button } from 'react-aria-components';
 import { useApp } from '../appContext';
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { Message } from '#ui/components/Message';
 import { otherSide } from '#core/protocol/side';
 import { noteSentence } from '#words/noteSentence';
 import { noteTitles } from './noteTitles';
 
 /** What to know before trusting the numbers. */
-export const Notes = memo(function Notes({ recording }: { recording: Recording }) {
+export const Notes = memo(function Notes({ recording }: { recording: ShownRecording }) {
   const app = useApp();
   const { origin, video, shortfall, note, measurement } = recording;
   return (

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Button, Label, TextArea, TextField } from 'react-aria-components';
 import { useApp, useAppState } from '../appContext';
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { Signed } from './CorrectionsPanel';
 import { middleMs } from './correctionChoices';
 
@@ -9,7 +9,7 @@ import { middleMs } from './correctionChoices';
 const longest = 2000;
 
 interface Props {
-  recording: Recording;
+  recording: ShownRecording;
   selected: number | null;
 }
 

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import { Button } from 'react-aria-components';
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { longMeasure, measureNames } from '#words/formatMeasure';
 import { longAngle, shortCm } from '#words/formatWithBand';
 import { limitWords } from '#words/limitWords';
@@ -19,7 +19,7 @@ import { StillFigure } from './StillFigure';
 import { stillMoment } from './stillMoment';
 
 interface Props {
-  recording: Recording;
+  recording: ShownRecording;
   repetition: MeasuredRepetition;
   judgement: Judgement;
   limits: Limits;

@@ -1,6 +1,6 @@
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import { useAppState } from '../appContext';
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { CorrectMenu } from './CorrectMenu';
 import { CueList } from './CueList';
 import { CyclePlot } from './CyclePlot';
@@ -10,7 +10,7 @@ import { RepetitionPanel } from './RepetitionPanel';
 import { ShowOne } from './ShowOne';
 
 interface Props {
-  recording: Recording;
+  recording: ShownRecording;
   selected: number | null;
   playhead: Playhead;
   /** False where the still stands elsewhere. */

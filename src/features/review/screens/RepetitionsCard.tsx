@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { useAppState } from '../appContext';
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { Terms } from '#ui/components/Terms';
 import { limitedMeasures } from '#core/protocol/limits';
 import type { Playhead } from './playhead';
@@ -14,7 +14,7 @@ import type { TableRows } from './useTableRows';
 import { VerdictCounts } from './VerdictCounts';
 
 interface Props {
-  recording: Recording;
+  recording: ShownRecording;
   table: TableRows;
   playhead: Playhead;
   selected: number | null;

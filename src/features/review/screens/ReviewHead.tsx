@@ -1,7 +1,7 @@
 import { memo } from 'react';
 import { Button, Radio, RadioGroup } from 'react-aria-components';
 import { useApp, useAppState } from '../appContext';
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import type { AppState } from '../store/appState';
 import { Brand } from '#ui/components/Brand';
 import { TaskChoice } from '#ui/components/TaskChoice';
@@ -11,7 +11,7 @@ import { KeepingLine } from './KeepingLine';
 import { TableMenu } from './TableMenu';
 
 /** What is shown, measured as what, and what can be done with it. */
-export const ReviewHead = memo(function ReviewHead({ recording }: { recording: Recording }) {
+export const ReviewHead = memo(function ReviewHead({ recording }: { recording: ShownRecording }) {
   const app = useApp();
   const backTo = useAppState((state) => state.backTo);
   const { task, side } = recording.measurement.setup;
@@ -41,7 +41,7 @@ export const ReviewHead = memo(function ReviewHead({ recording }: { recording: R
           {backWords[backTo]}
         </Button>
         <TableMenu />
-        <Button className="button button-primary review-save" onPress={app.saveSession}>
+        <Button className="button button-primary review-save" onPress={app.saveRecording}>
           Save session
         </Button>
       </div>

@@ -1,7 +1,7 @@
 import { useCallback, useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useApp, useAppState, useRecording } from '../appContext';
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { Message } from '#ui/components/Message';
 import { useMediaQuery } from '#ui/components/useMediaQuery';
 import { DropElsewhere } from './DropElsewhere';
@@ -32,7 +32,7 @@ export function ReviewScreen() {
   return recording === null ? null : <Review recording={recording} />;
 }
 
-function Review({ recording }: { recording: Recording }) {
+function Review({ recording }: { recording: ShownRecording }) {
   const app = useApp();
   const { measurement, track, observed, video } = recording;
   const limits = useAppState((state) => state.limits.present);

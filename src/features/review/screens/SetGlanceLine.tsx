@@ -1,15 +1,15 @@
 import { memo, type ReactNode } from 'react';
 import { useAppState } from '../appContext';
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { setGlance, type SetGlance } from '../rules/setGlance';
 import { formatAngle } from '#words/formatAngle';
 import { formatTempo } from '#words/tempo';
 
 /** What the set comes to, in one line above everything: for the two minutes that there are. */
-export const SetGlanceLine = memo(function SetGlanceLine({ recording }: { recording: Recording }) {
+export const SetGlanceLine = memo(function SetGlanceLine({ recording }: { recording: ShownRecording }) {
   const judgements = useAppState((state) => state.judgements);
   const limits = useAppState((state) => state.limits.present);
-  const visit = useAppState((state) => state.visit);
+  const session = useAppState((state) => state.session);
   const { measurement, excluded, isByHand } = recording;
   const glance = setGlance(measurement, judgements, excluded, limits);
   const { side } = measurement.setup;
@@ -18,12 +18,12 @@ export const SetGlanceLine = memo(function SetGlanceLine({ recording }: { record
       <dl className="number">
         <Fact name="Leg">
           {side}
-          {visit !== null && `, set ${visit.line.number}`}
+          {session !== null && `, set ${session.line.number}`}
         </Fact>
         <Fact name="Done">
           {glance.done}
-          {visit !== null && visit.line.prescribedRepetitions !== null
-            ? ` of ${visit.line.prescribedRepetitions}`
+          {session !== null && session.line.prescribedRepetitions !== null
+            ? ` of ${session.line.prescribedRepetitions}`
             : ''}
           {glance.excluded > 0 && <span className="soft small"> ({glance.excluded} excluded)</span>}
         </Fact>
@@ -32,17 +32,17 @@ export const SetGlanceLine = memo(function SetGlanceLine({ recording }: { record
         <Fact name="In the set">{trendWords(glance)}</Fact>
         <Fact name="Tempo">{glance.tempo.length === 0 ? '–' : formatTempo(glance.tempo)}</Fact>
         <Fact name="Depth">{depthWords(glance)}</Fact>
-        {visit !== null && (
+        {session !== null && (
           <>
             <Fact name="Pain before, during, after">
-              {[visit.painBefore, visit.line.painDuring, visit.painAfter].map(orDash).join(' · ')}
-              {visit.painLimit !== null && <span className="soft small"> limit {visit.painLimit}</span>}
+              {[session.painBefore, session.line.painDuring, session.painAfter].map(orDash).join(' · ')}
+              {session.painLimit !== null && <span className="soft small"> limit {session.painLimit}</span>}
             </Fact>
-            <Fact name="Effort">{orDash(visit.effort)}</Fact>
+            <Fact name="Effort">{orDash(session.effort)}</Fact>
           </>
         )}
-        {visit !== null && visit.otherSide !== null && (
-          <Fact name={`The ${side === 'left' ? 'right' : 'left'} leg`}>{visit.otherSide}</Fact>
+        {session !== null && session.otherSide !== null && (
+          <Fact name={`The ${side === 'left' ? 'right' : 'left'} leg`}>{session.otherSide}</Fact>
         )}
         {isByHand && (
           <Fact name="Results">
@@ -50,10 +50,10 @@ export const SetGlanceLine = memo(function SetGlanceLine({ recording }: { record
           </Fact>
         )}
       </dl>
-      {visit !== null && visit.remark !== '' && (
+      {session !== null && session.remark !== '' && (
         <p className="small">
           <span className="soft">Remark: </span>
-          {visit.remark}
+          {session.remark}
         </p>
       )}
     </section>

@@ -1,13 +1,13 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useAppState } from '../appContext';
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { cueOf } from './cueOf';
 import { CueShow } from './CueShow';
 import { repetitionAt } from './repetitionAt';
 
 interface Props {
-  recording: Recording;
+  recording: ShownRecording;
   index: number;
 }
 

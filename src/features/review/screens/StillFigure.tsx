@@ -1,11 +1,11 @@
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { formatTime } from '#words/formatTime';
 import type { Limits } from '#core/protocol/limits';
 import { WorstStill } from './WorstStill';
 import type { StillMoment } from './stillMoment';
 
 interface Props {
-  recording: Recording;
+  recording: ShownRecording;
   limits: Limits;
   moment: StillMoment;
 }

@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { useSize } from '#ui/components/useSize';
 import { drawLegAt } from '#ui/drawing/drawLegAt';
 import { personBox } from '#ui/drawing/personBox';
@@ -11,7 +11,7 @@ import { JointHandles } from './JointHandles';
 import { legPart } from '#ui/drawing/legPart';
 
 interface Props {
-  recording: Recording;
+  recording: ShownRecording;
   limits: Limits;
   playhead: Playhead;
   /** Whether the joints in the shown frame can be moved. */

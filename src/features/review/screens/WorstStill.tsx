@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { useSize } from '#ui/components/useSize';
 import { drawLegAt } from '#ui/drawing/drawLegAt';
 import { frameLeg } from '#ui/drawing/frameLeg';
@@ -10,7 +10,7 @@ import type { Limits } from '#core/protocol/limits';
 import { createStillReader, type StillReader } from './stillReader';
 
 interface Props {
-  recording: Recording;
+  recording: ShownRecording;
   limits: Limits;
   timeMs: number;
 }

@@ -1,7 +1,7 @@
 import type { Measurement } from '#core/measurement/measurement';
 import { cueWords } from '../rules/cueWords';
 import type { Judgement } from '#core/scoring/judge';
-import type { SessionReview } from '#documents/recording/reviewSchema';
+import type { RecordingReview } from '#documents/recording/reviewSchema';
 import { middleMs } from './correctionChoices';
 
 /**
@@ -13,6 +13,6 @@ export function cueOf(
   measurement: Measurement,
   index: number,
   judgement: Judgement | null,
-): SessionReview['cues'][number] {
+): RecordingReview['cues'][number] {
   return { atMs: middleMs(measurement, index), text: cueWords(measurement, index, judgement) };
 }

@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
 import { useAppState } from '../appContext';
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import {
   filteredRows,
   repetitionRows,
@@ -21,7 +21,7 @@ export interface TableRows {
 }
 
 /** The table's rows, filtered and sorted as the person wants them. */
-export function useTableRows(recording: Recording): TableRows {
+export function useTableRows(recording: ShownRecording): TableRows {
   const judgements = useAppState((state) => state.judgements);
   const limits = useAppState((state) => state.limits.present);
   const [sort, setSort] = useState<TableRows['sort']>({ key: 'number', direction: 'ascending' });

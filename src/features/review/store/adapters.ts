@@ -7,7 +7,7 @@ export interface Adapters {
   /** Starts a pose tracker; asked for again after one was stopped or failed. */
   createTracker: () => PoseTracker;
   /** The built-in example: its session document as text, and its video. */
-  fetchExample: () => Promise<{ sessionText: string; video: File }>;
+  fetchExample: () => Promise<{ recordingText: string; video: File }>;
   /** Hands a text file to the person. */
   saveFile: (fileName: string, text: string) => void;
   /** Package and version that the network's weights come from. */

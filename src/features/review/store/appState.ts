@@ -6,11 +6,11 @@ import { defaultLimits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
 import type { Judgement } from '#core/scoring/judge';
 import { startCorrections, type CorrectionHistory } from '#core/correction/correctionHistory';
-import { emptyReview, type SessionReview } from '#documents/recording/reviewSchema';
+import { emptyReview, type RecordingReview } from '#documents/recording/reviewSchema';
 import type { DeviceState } from '#shell/tracking/deviceState';
 import type { Problem } from '#shell/explainProblem';
 import { startLimits, type LimitHistory } from './limitHistory';
-import type { KeepingState, ReviewVisit } from './keptReview';
+import type { KeepingState, ReviewSession } from './keptReview';
 
 export type ScreenName = 'start' | 'tracking' | 'review' | 'home' | 'inbox' | 'plan' | 'mirror';
 
@@ -37,11 +37,11 @@ export interface AppState {
   corrections: CorrectionHistory;
   /** What can be taken back, last one last. */
   undoable: readonly ('limits' | 'correction')[];
-  review: SessionReview;
+  review: RecordingReview;
   /** Whether corrections, limits and remarks are kept on this device. */
   keeping: KeepingState;
   /** The home session that the recording belongs to; null where none is known. */
-  visit: ReviewVisit | null;
+  session: ReviewSession | null;
   /** Initials or a role that stand beside what is set; empty where none was given. */
   reviewer: string;
   /** One a repetition of the recording. */
@@ -69,7 +69,7 @@ export const initialState: AppState = {
   undoable: [],
   review: emptyReview,
   keeping: { state: 'not-kept' },
-  visit: null,
+  session: null,
   reviewer: '',
   judgements: [],
   changedVerdicts: null,

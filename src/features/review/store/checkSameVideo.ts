@@ -1,6 +1,6 @@
 import type { VideoFacts } from '#device/frames/frameSource';
 import { VideoProblem } from '#device/frames/videoProblem';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
 
 /** A copy that was written anew may be this much longer or shorter, ms. */
 const durationToleranceMs = 500;
@@ -10,7 +10,7 @@ const durationToleranceMs = 500;
  *
  * @throws VideoProblem  where picture size or duration differ
  */
-export function checkSameVideo(facts: VideoFacts, measured: SessionDocument['video']): void {
+export function checkSameVideo(facts: VideoFacts, measured: RecordingDocument['video']): void {
   const sameSize = facts.widthPx === measured.widthPx && facts.heightPx === measured.heightPx;
   if (sameSize && Math.abs(facts.durationMs - measured.durationMs) <= durationToleranceMs) return;
   throw new VideoProblem(

@@ -9,10 +9,10 @@ import type { Limits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
 import type { TaskId } from '#core/exercises/tasks';
 import { startCorrections } from '#core/correction/correctionHistory';
-import { buildSession } from '#documents/recording/buildSession';
-import { parseSession } from '#documents/recording/parseSession';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
-import { sessionHead } from '#documents/recording/sessionHead';
+import { buildRecording } from '#documents/recording/buildRecording';
+import { parseRecording } from '#documents/recording/parseRecording';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { recordingHead } from '#documents/recording/recordingHead';
 import { emptyReview } from '#documents/recording/reviewSchema';
 import type { Adapters } from './adapters';
 import { initialState, type AppState, type ScreenName } from './appState';
@@ -22,10 +22,10 @@ import { endMove, moveLimits, startLimits, type LimitHistory } from './limitHist
 import {
   judgeAll,
   measuredAgain,
-  sessionRecording,
+  recordingRecording,
   trackedRecording,
-  type Recording,
-} from '#shell/tracking/recording';
+  type ShownRecording,
+} from '#shell/tracking/shownRecording';
 import type { KeptReview } from './keptReview';
 import { createReviewActions, type ReviewActions } from './reviewActions';
 import { createReviewKeeper } from './reviewKeeper';
@@ -35,14 +35,14 @@ import { createTrackerKeeper } from '#shell/tracking/trackerKeeper';
 import { watchedSource } from '#shell/tracking/watchedSource';
 
 /** A file of a size that no session document of a recording within bounds reaches, bytes. */
-const largestSessionBytes = 300_000_000;
+const largestRecordingBytes = 300_000_000;
 
 type PictureWatcher = (picture: ImageBitmap) => void;
 
 /** Everything that can be done, over one store; what changes a frame stands in `recording()`. */
 export interface App extends ReviewActions {
   readonly store: StoreApi<AppState>;
-  recording(): Recording | null;
+  recording(): ShownRecording | null;
   setTask(task: TaskId): void;
   setSide(side: Side): void;
   /** Undefined where it is not known. */
@@ -54,14 +54,19 @@ export interface App extends ReviewActions {
   /** Takes a video to be measured, or a session document, which opens at once. */
   openFile(file: File): Promise<void>;
   /** Shows a session that is kept on this device, with its video where there is one; the review leads back to where it stood. */
-  openKept(session: SessionDocument, fileName: string, video: File | null, kept?: KeptReview): void;
+  openKept(
+    recordingDocument: RecordingDocument,
+    fileName: string,
+    video: File | null,
+    kept?: KeptReview,
+  ): void;
   attachVideo(file: File): Promise<void>;
   /**
    * Reads another kept recording of the same patient, to be looked at beside the shown one.
    *
    * @throws Error  with a sentence that can be shown
    */
-  readBeside(sessionId: string): Promise<Recording>;
+  readBeside(recordingId: string): Promise<ShownRecording>;
   /** Tracks the chosen video and measures it. */
   startTracking(): Promise<void>;
   /** Tracks the shown recording's video once more on this device. */
@@ -74,7 +79,7 @@ export interface App extends ReviewActions {
   /** Sets both limits at once. */
   putLimits(limits: Limits): void;
   select(index: number): void;
-  saveSession(): void;
+  saveRecording(): void;
   /** Hands over the shown recording as CSV, a row a repetition or a row a frame. */
   saveTable(rows: 'repetitions' | 'frames'): void;
   show(screen: Exclude<ScreenName, 'tracking'>): void;
@@ -88,7 +93,7 @@ export function createApp(adapters: Adapters): App {
   const { getState: get, setState: set } = store;
   const keeper = createTrackerKeeper(adapters.createTracker, (device) => set({ device }));
   const watchers = new Set<PictureWatcher>();
-  let recording: Recording | null = null;
+  let recording: ShownRecording | null = null;
   let chosenFile: File | null = null;
   let job = new AbortController();
   /** Where to go back to when tracking does not come to its end. */
@@ -114,7 +119,7 @@ export function createApp(adapters: Adapters): App {
     set({ device: { state: 'unknown' } });
   };
 
-  const showRecording = (next: Recording, part: Partial<AppState>) => {
+  const showRecording = (next: ShownRecording, part: Partial<AppState>) => {
     recording = next;
     const { setup } = next.measurement;
     const limits = part.limits ?? get().limits;
@@ -139,7 +144,7 @@ export function createApp(adapters: Adapters): App {
     showRecording(again, selectedAgain === null ? {} : { selected: selectedAgain });
   };
 
-  const fresh = { review: emptyReview, visit: null };
+  const fresh = { review: emptyReview, session: null };
 
   /** Judges again; the change is counted against the limits before it. */
   const setLimits = (limits: LimitHistory, before: Limits) => {
@@ -154,7 +159,7 @@ export function createApp(adapters: Adapters): App {
   const track = async (
     video: File,
     setup: SetSetup,
-    origin: Recording['origin'],
+    origin: ShownRecording['origin'],
     note: string,
     corrections = startCorrections(),
   ) => {
@@ -199,20 +204,20 @@ export function createApp(adapters: Adapters): App {
     });
   };
 
-  const openSession = (
-    document: SessionDocument,
-    parts: Parameters<typeof sessionRecording>[1],
+  const openRecording = (
+    document: RecordingDocument,
+    parts: Parameters<typeof recordingRecording>[1],
     kept: KeptReview | null = null,
   ) => {
     const { limits, corrections = [], review = emptyReview } = document;
-    const opened = sessionRecording(document, parts);
-    reviewKeeper.begin(kept, sessionHead(document));
+    const opened = recordingRecording(document, parts);
+    reviewKeeper.begin(kept, recordingHead(document));
     showRecording(opened, {
       limits: startLimits(limits),
       corrections: startCorrections(corrections),
       undoable: corrections.map(() => 'correction'),
       review,
-      visit: kept?.visit ?? null,
+      session: kept?.session ?? null,
     });
   };
 
@@ -264,17 +269,17 @@ export function createApp(adapters: Adapters): App {
     openExample: () =>
       run('be opened', async (signal) => {
         set({ opening: 'example' });
-        const { sessionText, video } = await adapters.fetchExample();
+        const { recordingText, video } = await adapters.fetchExample();
         signal.throwIfAborted();
-        openSession(parseSession(sessionText), { origin: 'example', fileName: video.name, video });
+        openRecording(parseRecording(recordingText), { origin: 'example', fileName: video.name, video });
       }),
     openFile: (file) =>
       run('be opened', async (signal) => {
         set({ opening: 'file' });
-        if (isSessionFile(file)) {
+        if (isRecordingFile(file)) {
           const text = await file.text();
           signal.throwIfAborted();
-          openSession(parseSession(text), { origin: 'session', fileName: file.name, video: null });
+          openRecording(parseRecording(text), { origin: 'session', fileName: file.name, video: null });
           return;
         }
         chosenFile = null;
@@ -287,11 +292,11 @@ export function createApp(adapters: Adapters): App {
         chosenFile = file;
         set({ chosen: source.facts });
       }),
-    openKept(session, fileName, video, kept) {
+    openKept(recordingDocument, fileName, video, kept) {
       void run('be opened', (signal) => {
         signal.throwIfAborted();
         const backTo = get().screen === 'inbox' ? 'inbox' : 'home';
-        openSession(session, { origin: 'session', fileName, video }, kept);
+        openRecording(recordingDocument, { origin: 'session', fileName, video }, kept);
         set({ backTo });
         return Promise.resolve();
       });
@@ -307,12 +312,12 @@ export function createApp(adapters: Adapters): App {
         recording = { ...recording, video: file };
         set({ revision: get().revision + 1 });
       }),
-    async readBeside(sessionId) {
+    async readBeside(recordingId) {
       const kept = reviewKeeper.kept();
       if (kept === null)
         throw new Error('The recordings of this patient are no longer at hand. Open one again.');
-      const { session, video } = await kept.readOther(sessionId);
-      return sessionRecording(session, { origin: 'session', fileName: '', video });
+      const { recording: recordingDocument, video } = await kept.readOther(recordingId);
+      return recordingRecording(recordingDocument, { origin: 'session', fileName: '', video });
     },
     async startTracking() {
       const { side, ...setup } = get().setup;
@@ -346,12 +351,12 @@ export function createApp(adapters: Adapters): App {
       settleLimits();
     },
     select: (selected) => set({ selected }),
-    saveSession() {
+    saveRecording() {
       if (recording === null) return;
       const { videoFacts: video, model, note, observed, measurement, setup, excluded } = recording;
       const createdAt = adapters.now();
       const { limits, corrections, review } = get();
-      const document = buildSession({
+      const document = buildRecording({
         ...{ createdAt, note, video, model, measurement, setup, excluded },
         id: adapters.newId(),
         limits: limits.present,
@@ -399,7 +404,7 @@ function dayOf(date: Date): string {
   return date.toISOString().slice(0, 10);
 }
 
-function isSessionFile(file: File): boolean {
+function isRecordingFile(file: File): boolean {
   const named = file.type === 'application/json' || file.name.toLowerCase().endsWith('.json');
-  return named && file.size <= largestSessionBytes;
+  return named && file.size <= largestRecordingBytes;
 }

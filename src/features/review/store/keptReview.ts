@@ -1,16 +1,16 @@
 import type { Limits } from '#core/protocol/limits';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
-import type { SessionHead } from '#documents/recording/sessionHead';
-import type { VisitSet } from '#documents/session/visitDocument';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import type { RecordingHead } from '#documents/recording/recordingHead';
+import type { SessionSet } from '#documents/session/sessionDocument';
 
 /** The home session that a recording belongs to, as far as a review needs it. */
-export interface ReviewVisit {
+export interface ReviewSession {
   painBefore: number | null;
   painAfter: number | null;
   painLimit: number | null;
   effort: number | null;
   remark: string;
-  line: VisitSet;
+  line: SessionSet;
   /** Limits that its plan gives; null where the plan is not kept here. */
   planned: Limits | null;
   /** What the other leg's last such set came to, in words; null where none is kept. */
@@ -20,18 +20,18 @@ export interface ReviewVisit {
 }
 
 export interface OtherRecording {
-  sessionId: string;
+  recordingId: string;
   title: string;
   isOtherSide: boolean;
 }
 
 /** Where a review is kept, and what stands around it. */
 export interface KeptReview {
-  visit: ReviewVisit | null;
+  session: ReviewSession | null;
   /** Puts the part in the place of what was kept; rejects with an error whose message can be shown. */
-  save: (session: SessionHead) => Promise<void>;
+  save: (recording: RecordingHead) => Promise<void>;
   /** Reads another recording of the same patient, with its video where there is one. */
-  readOther: (sessionId: string) => Promise<{ session: SessionDocument; video: File | null }>;
+  readOther: (recordingId: string) => Promise<{ recording: RecordingDocument; video: File | null }>;
 }
 
 /** Whether what is set in a review is kept; 'unsaved': something was set, and there is nowhere to keep it. */

@@ -1,9 +1,9 @@
 import type { CorrectionChange } from '#core/correction/correction';
 import { addCorrection, redoCorrection, undoCorrection } from '#core/correction/correctionHistory';
-import type { SessionReview } from '#documents/recording/reviewSchema';
+import type { RecordingReview } from '#documents/recording/reviewSchema';
 import type { AppState } from './appState';
 import { undoLimits } from './limitHistory';
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 
 /** What a therapist does to a recording in its review. */
 export interface ReviewActions {
@@ -16,14 +16,14 @@ export interface ReviewActions {
   /** Sets the remark on a repetition (a time within it) or on the whole set (null); an empty one goes. */
   setRemark(atMs: number | null, text: string): void;
   markReviewed(isReviewed: boolean): void;
-  setCues(cues: SessionReview['cues']): void;
+  setCues(cues: RecordingReview['cues']): void;
   setReviewer(name: string): void;
 }
 
 interface Parts {
   get: () => AppState;
   set: (part: Partial<AppState>) => void;
-  recording: () => Recording | null;
+  recording: () => ShownRecording | null;
   /** Measures the recording anew with the corrections in force. */
   measureAgain: () => void;
   setLimits: (limits: AppState['limits'], before: AppState['limits']['present']) => void;
@@ -36,7 +36,7 @@ interface Parts {
 export function createReviewActions(parts: Parts): ReviewActions {
   const { get, set, recording, measureAgain, setLimits, changed, now } = parts;
   const signed = () => ({ by: get().reviewer, at: now().toISOString() });
-  const setReview = (part: Partial<SessionReview>) => {
+  const setReview = (part: Partial<RecordingReview>) => {
     set({ review: { ...get().review, ...part } });
     changed();
   };

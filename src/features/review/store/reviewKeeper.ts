@@ -1,13 +1,13 @@
-import { deriveSession } from '#documents/recording/buildSession';
-import type { SessionHead } from '#documents/recording/sessionHead';
+import { deriveRecording } from '#documents/recording/buildRecording';
+import type { RecordingHead } from '#documents/recording/recordingHead';
 import type { AppState } from './appState';
 import { explainProblem } from '#shell/explainProblem';
-import type { Recording } from '#shell/tracking/recording';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import type { KeptReview } from './keptReview';
 
 /** Keeps a review as it goes on: one saving at a time, and what came meanwhile in the next. */
 export interface ReviewKeeper {
-  begin(kept: KeptReview | null, document: SessionHead | null): void;
+  begin(kept: KeptReview | null, document: RecordingHead | null): void;
   /** Where the shown recording is kept; null where it is not. */
   kept(): KeptReview | null;
   /** To be called after every change. */
@@ -18,10 +18,10 @@ export interface ReviewKeeper {
 export function createReviewKeeper(
   get: () => AppState,
   set: (part: Partial<AppState>) => void,
-  recording: () => Recording | null,
+  recording: () => ShownRecording | null,
   later: (call: () => void) => void,
 ): ReviewKeeper {
-  let current: { kept: KeptReview; document: SessionHead } | null = null;
+  let current: { kept: KeptReview; document: RecordingHead } | null = null;
   let isSaving = false;
   let isDue = false;
 
@@ -32,7 +32,7 @@ export function createReviewKeeper(
     isDue = false;
     let keeping: AppState['keeping'] = { state: 'kept' };
     try {
-      await mine.kept.save(reviewedSession(mine.document, get(), recording()));
+      await mine.kept.save(reviewedRecording(mine.document, get(), recording()));
     } catch (error) {
       keeping = { state: 'failed', sentence: explainProblem(error, 'be kept').sentence };
     }
@@ -57,11 +57,11 @@ export function createReviewKeeper(
 }
 
 /** The kept session with what the review made of it; the joints stay where they are. */
-function reviewedSession(
-  document: SessionHead,
+function reviewedRecording(
+  document: RecordingHead,
   { limits, corrections, review }: AppState,
-  recording: Recording | null,
-): SessionHead {
+  recording: ShownRecording | null,
+): RecordingHead {
   if (recording === null) throw new Error('There is no recording to keep a review of.');
   const { done } = corrections;
   const { measurement, excluded, setup } = recording;
@@ -70,7 +70,7 @@ function reviewedSession(
     setup,
     limits: limits.present,
     corrections: [...done],
-    derived: deriveSession(measurement, limits.present, excluded),
+    derived: deriveRecording(measurement, limits.present, excluded),
     review,
   };
 }

@@ -1,18 +1,18 @@
 import { measureCorrected } from '#core/correction/measureCorrected';
-import { deriveSession } from '#documents/recording/buildSession';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
-import type { SessionHead } from '#documents/recording/sessionHead';
-import { sessionTrack } from '#documents/recording/sessionTrack';
+import { deriveRecording } from '#documents/recording/buildRecording';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import type { RecordingHead } from '#documents/recording/recordingHead';
+import { recordingTrack } from '#documents/recording/recordingTrack';
 
 /** A session with newer joints, with what a review of the older ones set: measured and judged as that says. */
-export function reviewOnto(newer: SessionDocument, reviewed: SessionHead): SessionDocument {
+export function reviewOnto(newer: RecordingDocument, reviewed: RecordingHead): RecordingDocument {
   const { limits, setup, review, corrections = [] } = reviewed;
-  const { measurement, excluded } = measureCorrected(sessionTrack(newer), setup, corrections);
+  const { measurement, excluded } = measureCorrected(recordingTrack(newer), setup, corrections);
   return {
     ...newer,
     ...{ limits, setup },
     ...(corrections.length > 0 ? { corrections } : {}),
     ...(review === undefined ? {} : { review }),
-    derived: deriveSession(measurement, limits, excluded),
+    derived: deriveRecording(measurement, limits, excluded),
   };
 }

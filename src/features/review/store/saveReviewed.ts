@@ -1,5 +1,5 @@
-import { sessionHead, type SessionHead } from '#documents/recording/sessionHead';
-import type { SessionFacts } from '#device/storage/keptSchemas';
+import { recordingHead, type RecordingHead } from '#documents/recording/recordingHead';
+import type { RecordingFacts } from '#device/storage/keptSchemas';
 import type { Repository } from '#device/storage/repository';
 import { reviewOnto } from './reviewOnto';
 
@@ -10,11 +10,11 @@ import { reviewOnto } from './reviewOnto';
  * @param fromVideo  how far that was when the session was opened
  */
 export async function saveReviewed(
-  { sessions }: Pick<Repository, 'sessions'>,
-  session: SessionHead,
-  fromVideo: SessionFacts['fromVideo'],
+  { recordings }: Pick<Repository, 'recordings'>,
+  recording: RecordingHead,
+  fromVideo: RecordingFacts['fromVideo'],
 ): Promise<void> {
-  const now = fromVideo === 'waiting' ? await sessions.find(session.id) : null;
+  const now = fromVideo === 'waiting' ? await recordings.find(recording.id) : null;
   const isNewer = now !== null && now.facts.fromVideo !== fromVideo;
-  await sessions.update(isNewer ? sessionHead(reviewOnto(now.session, session)) : session);
+  await recordings.update(isNewer ? recordingHead(reviewOnto(now.recording, recording)) : recording);
 }

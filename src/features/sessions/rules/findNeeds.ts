@@ -1,5 +1,5 @@
 import type { Finding } from './finding';
-import type { InboxVisit } from './inboxVisit';
+import type { ListedSession } from './listedSession';
 import { findPain } from './findPain';
 import { mostFrequent, type SetResult } from './setResult';
 
@@ -10,17 +10,17 @@ export const poorViewShare = 1 / 4;
  * What in a visit needs a look, the most pressing first: pain, then a set cut short, then how the knee moved, then what
  * could not be told. Sets that are still being read add nothing yet.
  */
-export function findNeeds(visit: Omit<InboxVisit, 'kind' | 'patient'>): Finding[] {
-  const readings = visit.sets.map(({ reading }) => reading);
+export function findNeeds(session: Omit<ListedSession, 'kind' | 'patient'>): Finding[] {
+  const readings = session.sets.map(({ reading }) => reading);
   const read = readings.flatMap((reading) => (reading.state === 'read' ? [reading] : []));
   const results = read.map(({ result }) => result);
   return [
-    ...findPain(visit),
-    ...findCutShort(visit),
+    ...findPain(session),
+    ...findCutShort(session),
     ...findMovement(results),
     ...counted('nothing-found', results.filter(({ marks }) => marks.length === 0).length),
     ...counted('unreadable', readings.filter(({ state }) => state === 'unreadable').length),
-    ...findMissingSets(visit),
+    ...findMissingSets(session),
     ...counted('waiting', read.filter(({ isWaiting }) => isWaiting).length),
   ];
 }
@@ -29,7 +29,7 @@ function counted(kind: 'nothing-found' | 'unreadable' | 'waiting', sets: number)
   return sets > 0 ? [{ kind, sets }] : [];
 }
 
-function findCutShort({ sets }: Pick<InboxVisit, 'sets'>): Finding[] {
+function findCutShort({ sets }: Pick<ListedSession, 'sets'>): Finding[] {
   const reasons = sets.flatMap(({ line: { cutShort } }) => (cutShort === null ? [] : [cutShort]));
   const [firstReason] = reasons;
   return firstReason === undefined ? [] : [{ kind: 'cut-short', sets: reasons.length, firstReason }];
@@ -62,7 +62,7 @@ function distinct<Value>(values: readonly (Value | null)[]): Value[] {
 }
 
 /** A set that the camera's end cut in two stands on two lines, and counts once. */
-function findMissingSets({ sets, plannedSets }: Pick<InboxVisit, 'sets' | 'plannedSets'>): Finding[] {
+function findMissingSets({ sets, plannedSets }: Pick<ListedSession, 'sets' | 'plannedSets'>): Finding[] {
   if (plannedSets === null) return [];
   const done = new Set(sets.map(({ line: { item, side, number } }) => `${item} ${side} ${number}`)).size;
   return done < plannedSets ? [{ kind: 'sets-missing', done, of: plannedSets }] : [];

@@ -1,5 +1,5 @@
 import type { Finding, PainMoment } from './finding';
-import type { InboxVisit } from './inboxVisit';
+import type { ListedSession } from './listedSession';
 
 interface PainScore {
   score: number;
@@ -12,7 +12,7 @@ export function findPain({
   painAfter,
   painLimit,
   sets,
-}: Pick<InboxVisit, 'painBefore' | 'painAfter' | 'painLimit' | 'sets'>): Finding[] {
+}: Pick<ListedSession, 'painBefore' | 'painAfter' | 'painLimit' | 'sets'>): Finding[] {
   const scores = [
     { score: painBefore, when: 'before' as const },
     ...sets.map(({ line }) => ({ score: line.painDuring, when: 'during' as const })),

@@ -1,5 +1,5 @@
 import { changeBeyondError, detectableChange95, type Change } from '#core/statistics/detectableChange';
-import type { InboxSet, InboxVisit } from './inboxVisit';
+import type { ListedRecording, ListedSession } from './listedSession';
 import type { SetPeak } from '#core/scoring/setPeak';
 
 /**
@@ -38,14 +38,14 @@ export function peakChange(earlier: SetPeak, later: SetPeak, earlierAt: string):
  * @returns  null for a recording of nobody, and where no earlier set of that task and side has a mean peak
  */
 export function changeSinceLast(
-  visits: readonly InboxVisit[],
-  visit: InboxVisit,
-  set: InboxSet,
+  sessions: readonly ListedSession[],
+  session: ListedSession,
+  set: ListedRecording,
 ): PeakChange | null {
   const later = peakOf(set);
-  if (visit.patient === '' || later === null) return null;
-  const before = visits
-    .filter(({ patient, startedAt }) => patient === visit.patient && startedAt < visit.startedAt)
+  if (session.patient === '' || later === null) return null;
+  const before = sessions
+    .filter(({ patient, startedAt }) => patient === session.patient && startedAt < session.startedAt)
     .sort((a, b) => (a.startedAt < b.startedAt ? 1 : -1));
   for (const { sets, startedAt } of before) {
     const alike = sets.filter(({ line }) => line.task === set.line.task && line.side === set.line.side);
@@ -56,6 +56,6 @@ export function changeSinceLast(
   return null;
 }
 
-function peakOf({ reading }: InboxSet): SetPeak | null {
+function peakOf({ reading }: ListedRecording): SetPeak | null {
   return reading.state === 'read' ? reading.result.peak : null;
 }

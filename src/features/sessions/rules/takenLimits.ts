@@ -1,5 +1,5 @@
 import type { LimitsSet } from '#documents/recording/reviewSchema';
-import type { InboxVisit } from './inboxVisit';
+import type { ListedSession } from './listedSession';
 
 /**
  * Limits that a set takes over: those that were set by hand last for the same patient, task and side, in the same visit
@@ -11,17 +11,17 @@ import type { InboxVisit } from './inboxVisit';
  * @param visits  of anybody, in any order
  * @returns  null where there are none, and for a set of nobody
  */
-export function takenLimits(visits: readonly InboxVisit[], sessionId: string): LimitsSet | null {
-  const visit = visits.find(({ sets }) => sets.some(({ line }) => line.sessionId === sessionId));
-  const own = visit?.sets.find(({ line }) => line.sessionId === sessionId);
-  if (visit === undefined || own === undefined || visit.patient === '') return null;
+export function takenLimits(sessions: readonly ListedSession[], recordingId: string): LimitsSet | null {
+  const session = sessions.find(({ sets }) => sets.some(({ line }) => line.sessionId === recordingId));
+  const own = session?.sets.find(({ line }) => line.sessionId === recordingId);
+  if (session === undefined || own === undefined || session.patient === '') return null;
   const { task, side } = own.line;
-  const { plan, patient, startedAt } = visit;
-  const candidates = visits
+  const { plan, patient, startedAt } = session;
+  const candidates = sessions
     .filter((other) => other.patient === patient && Date.parse(other.startedAt) <= Date.parse(startedAt))
     .flatMap((other) =>
       other.sets.flatMap(({ line, limitsSet }) => {
-        if (limitsSet === null || line.sessionId === sessionId) return [];
+        if (limitsSet === null || line.sessionId === recordingId) return [];
         if (line.task !== task || line.side !== side) return [];
         const isOutdated =
           plan !== null &&

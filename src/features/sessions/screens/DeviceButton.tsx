@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
-import { useInbox, useInboxState } from '../sessionsContext';
+import { useKeptSessions, useKeptSessionsState } from '../keptSessionsContext';
 import { NumberBox } from '#ui/components/NumberBox';
 import { HeadDialog } from '#ui/components/HeadDialog';
 import { megabytes } from '#words/megabytes';
@@ -19,16 +19,16 @@ export function DeviceButton() {
 }
 
 function Contents() {
-  const inbox = useInbox();
-  const space = useInboxState((state) => state.space);
-  const freedBytes = useInboxState((state) => state.freedBytes);
+  const keptSessions = useKeptSessions();
+  const space = useKeptSessionsState((state) => state.space);
+  const freedBytes = useKeptSessionsState((state) => state.freedBytes);
   const [isSure, setSure] = useState(false);
-  const freeableBytes = useInboxState((state) => state.freeableBytes);
+  const freeableBytes = useKeptSessionsState((state) => state.freeableBytes);
   const [weeks, setWeeks] = useState(usualWeeks);
   const makesSense = weeks >= weeksRange.min && weeks <= weeksRange.max;
   useEffect(() => {
-    if (makesSense) void inbox.lookAtSpace(weeks);
-  }, [inbox, weeks, makesSense]);
+    if (makesSense) void keptSessions.lookAtSpace(weeks);
+  }, [keptSessions, weeks, makesSense]);
   return (
     <>
       <p className="number" role="status">
@@ -45,7 +45,7 @@ function Contents() {
       <Button
         className="button"
         isDisabled={!makesSense || !freeableBytes}
-        onPress={() => void inbox.freeVideos(weeks)}
+        onPress={() => void keptSessions.freeVideos(weeks)}
       >
         {freeableBytes
           ? `Delete old videos, ${megabytes(freeableBytes)}`
@@ -56,7 +56,7 @@ function Contents() {
         send can’t be opened afterwards.
       </p>
       {isSure ? (
-        <Button className="button button-delete" onPress={() => void inbox.eraseAll()}>
+        <Button className="button button-delete" onPress={() => void keptSessions.eraseAll()}>
           Yes, delete everything for good
         </Button>
       ) : (

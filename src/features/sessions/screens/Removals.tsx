@@ -1,28 +1,28 @@
 import { Button } from 'react-aria-components';
-import { useInbox, useInboxState } from '../sessionsContext';
-import { patientName, visitTime } from './visitWords';
+import { useKeptSessions, useKeptSessionsState } from '../keptSessionsContext';
+import { patientName, sessionTime } from './sessionWords';
 
 /** What is about to go for good, with the way to take it back. */
 export function Removals() {
-  const inbox = useInbox();
-  const removals = useInboxState((state) => state.removals);
-  const visits = useInboxState((state) => state.visits);
+  const keptSessions = useKeptSessions();
+  const removals = useKeptSessionsState((state) => state.removals);
+  const sessions = useKeptSessionsState((state) => state.sessions);
   return (
     <div className="inbox-removals" role="status">
       {removals.map(({ id, patient }) => {
-        const visit = visits?.find((one) => one.id === id);
+        const session = sessions?.find((one) => one.id === id);
         const name =
           patient !== null
             ? `Everything of ${patientName(patient)}`
-            : visit === undefined
+            : session === undefined
               ? 'A record'
-              : `${patientName(visit.patient)}, ${visitTime(visit)}`;
+              : `${patientName(session.patient)}, ${sessionTime(session)}`;
         return (
           <div key={id} className="message">
             <div>
               <strong>{name}</strong> is deleted for good in a few seconds.
             </div>
-            <Button autoFocus className="button" onPress={() => inbox.undoRemove(id)}>
+            <Button autoFocus className="button" onPress={() => keptSessions.undoRemove(id)}>
               Undo
             </Button>
           </div>

@@ -2,7 +2,7 @@ import { Button, FileTrigger } from 'react-aria-components';
 import { useClinic, useClinicState } from '#features/sharing/clinicContext';
 import { useFileDrop } from '#ui/components/useFileDrop';
 import type { Incoming } from '#features/sharing/store/createClinic';
-import { patientName, visitTime } from './visitWords';
+import { patientName, sessionTime } from './sessionWords';
 
 const stateWords: Record<Incoming['state'], string> = {
   checking: 'being checked …',
@@ -34,9 +34,9 @@ export function SentFiles() {
             {incoming.map((one, index) => (
               <li key={index}>
                 <strong>
-                  {one.visit === null
+                  {one.session === null
                     ? one.fileName
-                    : `${patientName(one.visit.patient)}, ${visitTime(one.visit)}`}
+                    : `${patientName(one.session.patient)}, ${sessionTime(one.session)}`}
                 </strong>
                 : {stateWords[one.state]}
                 {one.sentence !== null && `. ${one.sentence}`}

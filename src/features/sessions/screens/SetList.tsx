@@ -1,22 +1,22 @@
 import { GridList, GridListItem } from 'react-aria-components';
-import { useInbox, useInboxState } from '../sessionsContext';
+import { useKeptSessions, useKeptSessionsState } from '../keptSessionsContext';
 import { VerdictRow } from '#ui/components/VerdictRow';
 import { changeSentence } from '../rules/changeWords';
-import type { InboxSet, InboxVisit } from '../rules/inboxVisit';
+import type { ListedRecording, ListedSession } from '../rules/listedSession';
 import { changeSinceLast } from '../rules/peakChange';
 import { reasonWords } from '#words/reasonWords';
-import { patientName, scoreWords, setDone, setName, setPlace, visitDay, visitTime } from './visitWords';
+import { patientName, scoreWords, setDone, setName, setPlace, sessionDay, sessionTime } from './sessionWords';
 
 /** The sets of a visit, one a row; up and down moves, Enter opens the recording in the review. */
-export function SetList({ visit }: { visit: InboxVisit }) {
-  const inbox = useInbox();
-  const opening = useInboxState((state) => state.opening);
-  const visits = useInboxState((state) => state.visits) ?? [];
+export function SetList({ session }: { session: ListedSession }) {
+  const keptSessions = useKeptSessions();
+  const opening = useKeptSessionsState((state) => state.opening);
+  const sessions = useKeptSessionsState((state) => state.sessions) ?? [];
   const open = (key: unknown) => {
-    const set = visit.sets[Number(key)];
+    const set = session.sets[Number(key)];
     if (set === undefined || set.line.sessionId === null || set.reading.state !== 'read') return;
-    const title = `${patientName(visit.patient)}, ${visitTime(visit)}: ${setName(set)}, ${setPlace(set)}`;
-    void inbox.openSet(set.line.sessionId, title);
+    const title = `${patientName(session.patient)}, ${sessionTime(session)}: ${setName(set)}, ${setPlace(set)}`;
+    void keptSessions.openSet(set.line.sessionId, title);
   };
   return (
     <>
@@ -28,9 +28,9 @@ export function SetList({ visit }: { visit: InboxVisit }) {
         <span>Pain</span>
       </div>
       <GridList className="set-list" aria-label="Sets" onAction={open}>
-        {visit.sets.map((set, index) => {
+        {session.sets.map((set, index) => {
           const isOpening = opening !== null && opening === set.line.sessionId;
-          const change = changeSinceLast(visits, visit, set);
+          const change = changeSinceLast(sessions, session, set);
           return (
             <GridListItem
               key={index}
@@ -41,7 +41,7 @@ export function SetList({ visit }: { visit: InboxVisit }) {
               <SetCells
                 set={set}
                 isOpening={isOpening}
-                change={change && changeSentence(change, visitDay(change.earlierAt))}
+                change={change && changeSentence(change, sessionDay(change.earlierAt))}
               />
             </GridListItem>
           );
@@ -52,7 +52,7 @@ export function SetList({ visit }: { visit: InboxVisit }) {
 }
 
 interface SetCellsProps {
-  set: InboxSet;
+  set: ListedRecording;
   isOpening: boolean;
   /** How it stands to the last such set, in a sentence; null where there is none. */
   change: string | null;
@@ -92,7 +92,7 @@ function SetCells({ set, isOpening, change }: SetCellsProps) {
   );
 }
 
-type Reading = InboxSet['reading'];
+type Reading = ListedRecording['reading'];
 
 function Marks({ reading }: { reading: Reading }) {
   switch (reading.state) {

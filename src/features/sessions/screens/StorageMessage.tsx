@@ -1,10 +1,10 @@
 import { Button } from 'react-aria-components';
-import { useInboxState } from '../sessionsContext';
+import { useKeptSessionsState } from '../keptSessionsContext';
 import { Message } from '#ui/components/Message';
 
 /** That nothing lasts here, or that what is kept can't be got at; nothing where all is well. */
 export function StorageMessage() {
-  const storage = useInboxState((state) => state.storage);
+  const storage = useKeptSessionsState((state) => state.storage);
   if (storage.state === 'memory') {
     return (
       <Message kind="caution" title="Nothing is kept after this tab is closed">

@@ -1,11 +1,11 @@
-import { useInbox, useInboxState } from '../sessionsContext';
+import { useKeptSessions, useKeptSessionsState } from '../keptSessionsContext';
 import { DeleteButton } from './DeleteButton';
 
 /** Records that can't be read: why, and the way to be rid of them. */
 export function UnreadableRecords() {
-  const inbox = useInbox();
-  const removals = useInboxState((state) => state.removals);
-  const all = useInboxState((state) => state.unreadable);
+  const keptSessions = useKeptSessions();
+  const removals = useKeptSessionsState((state) => state.removals);
+  const all = useKeptSessionsState((state) => state.unreadable);
   const unreadable = all.filter(({ id }) => removals.every((removal) => removal.id !== id));
   if (unreadable.length === 0) return null;
   return (
@@ -17,7 +17,7 @@ export function UnreadableRecords() {
             <p>
               {kind === 'visit' ? 'A session' : 'A recording'}: {sentence}
             </p>
-            <DeleteButton title="Delete this record?" onDelete={() => inbox.remove({ id, kind })}>
+            <DeleteButton title="Delete this record?" onDelete={() => keptSessions.remove({ id, kind })}>
               What can’t be read now may be readable with a newer version of this program. Once deleted, it is
               gone with its videos.
             </DeleteButton>

@@ -1,16 +1,16 @@
-import type { SetReading } from '../rules/inboxVisit';
+import type { SetReading } from '../rules/listedSession';
 import { setResult, type JudgedRepetition } from '../rules/setResult';
 import { measuringVersion } from '#core/measurement/measurement';
 import { measureCorrected } from '#core/correction/measureCorrected';
 import { sameLimits } from '#core/protocol/sameLimits';
 import type { LimitsSet } from '#documents/recording/reviewSchema';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
-import { sessionTrack } from '#documents/recording/sessionTrack';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { recordingTrack } from '#documents/recording/recordingTrack';
 import { withTakenLimits } from '#documents/recording/withTakenLimits';
 import { storageProblem } from '#device/storage/storageProblem';
 import type { Repository } from '#device/storage/repository';
 import { explainProblem } from '#shell/explainProblem';
-import { judgeAll } from '#shell/tracking/recording';
+import { judgeAll } from '#shell/tracking/shownRecording';
 
 /**
  * Reads what a session comes to; what can't be read is told in a sentence.
@@ -18,28 +18,28 @@ import { judgeAll } from '#shell/tracking/recording';
  * @param taken  limits that it takes over, where nothing of its own stands against it
  */
 export async function readSet(
-  sessionId: string,
+  recordingId: string,
   taken: LimitsSet | null,
-  { sessions }: Repository,
+  { recordings }: Repository,
 ): Promise<SetReading> {
   try {
-    const kept = await sessions.findHead(sessionId);
+    const kept = await recordings.findHead(recordingId);
     if (kept === null) return { state: 'unreadable', sentence: storageProblem('missing').message };
     const { facts } = kept;
-    const session = withTakenLimits(kept.session, taken);
+    const recording = withTakenLimits(kept.recording, taken);
     const isAsJudged =
-      session.derived.measuringVersion === measuringVersion &&
-      sameLimits(session.limits, kept.session.limits);
-    const whole = isAsJudged ? null : await sessions.find(sessionId);
+      recording.derived.measuringVersion === measuringVersion &&
+      sameLimits(recording.limits, kept.recording.limits);
+    const whole = isAsJudged ? null : await recordings.find(recordingId);
     const repetitions =
-      whole === null ? session.derived.repetitions : judgedAnew(withTakenLimits(whole.session, taken));
+      whole === null ? recording.derived.repetitions : judgedAnew(withTakenLimits(whole.recording, taken));
     return {
       state: 'read',
       result: setResult(repetitions),
       hasVideo: facts.video !== null,
       isWaiting: facts.fromVideo === 'waiting',
-      ...((session.review?.reviewed ?? null) === null ? {} : { isReviewed: true }),
-      ...((session.corrections ?? []).length === 0 ? {} : { isByHand: true }),
+      ...((recording.review?.reviewed ?? null) === null ? {} : { isReviewed: true }),
+      ...((recording.corrections ?? []).length === 0 ? {} : { isByHand: true }),
     };
   } catch (error) {
     return { state: 'unreadable', sentence: explainProblem(error, 'be read').sentence };
@@ -47,9 +47,9 @@ export async function readSet(
 }
 
 /** As the review will show them, where an older version measured them or other limits hold now. */
-function judgedAnew(session: SessionDocument): JudgedRepetition[] {
-  const { setup, limits, corrections = [] } = session;
-  const { measurement, excluded } = measureCorrected(sessionTrack(session), setup, corrections);
+function judgedAnew(recording: RecordingDocument): JudgedRepetition[] {
+  const { setup, limits, corrections = [] } = recording;
+  const { measurement, excluded } = measureCorrected(recordingTrack(recording), setup, corrections);
   const judgements = judgeAll(measurement, limits);
   return measurement.repetitions.map((repetition, index) => ({
     ...repetition,

@@ -1,21 +1,21 @@
 import type { Repository } from '#device/storage/repository';
 import type { NoteName } from '#shell/notes';
-import type { Removable } from './inboxState';
+import type { Removable } from './keptSessionsState';
 
 /** Notes in which a patient can be named. */
 const noteNames: readonly NoteName[] = ['draft', 'last-plan'];
 
 /** Everything that is kept of a patient: visits with their sets and videos, plans, drafts, sets that were broken off. */
 export async function recordsOfPatient(kept: Repository, patient: string): Promise<Removable[]> {
-  const visits = (await kept.visits.list()).found.filter((visit) => visit.patient === patient);
+  const sessions = (await kept.sessions.list()).found.filter((session) => session.patient === patient);
   const plans = (await kept.plans.list()).found.filter(({ text }) => patientOf(text) === patient);
   const interrupted = (await kept.interrupted()).found.filter(({ start }) =>
-    visits.some(({ id }) => id === start.visitId),
+    sessions.some(({ id }) => id === start.visitId),
   );
   const notes = await kept.notes.read();
   const named = noteNames.filter((name) => patientOf(notes.get(name)) === patient);
   return [
-    ...visits.map(({ id }) => ({ id, kind: 'visit' as const })),
+    ...sessions.map(({ id }) => ({ id, kind: 'visit' as const })),
     ...plans.map(({ id }) => ({ id, kind: 'plan' as const })),
     ...interrupted.map(({ start: { id } }) => ({ id, kind: 'interrupted' as const })),
     ...named.map((id) => ({ id, kind: 'note' as const })),

@@ -1,6 +1,6 @@
 import type { Repository } from '#device/storage/repository';
 import { explainProblem, type Problem } from '#shell/explainProblem';
-import type { Removable, Removal } from './inboxState';
+import type { Removable, Removal } from './keptSessionsState';
 
 /** How long a removal can be taken back, ms. */
 export const undoMs = 10_000;
@@ -57,8 +57,8 @@ export function createRemovals({
   };
   const removeNow = async ({ id, kind }: Removable) => {
     const kept = await repository();
-    if (kind === 'visit') await kept.visits.remove(id);
-    else if (kind === 'recording') await kept.sessions.remove(id);
+    if (kind === 'visit') await kept.sessions.remove(id);
+    else if (kind === 'recording') await kept.recordings.remove(id);
     else if (kind === 'plan') await kept.plans.remove(id);
     else if (kind === 'interrupted') await kept.dropInterrupted(id);
     else await kept.notes.remove(id);

@@ -146,11 +146,11 @@ function Found() {
   );
 }
 
-function contentsWords({ visits, sessions, plans, videos }: BackupContents): string {
+function contentsWords({ sessions, recordings, plans, videos }: BackupContents): string {
   const count = (number: number, one: string) => `${number} ${one}${number === 1 ? '' : 's'}`;
   return [
-    count(visits, 'session'),
-    count(sessions, 'set'),
+    count(sessions, 'session'),
+    count(recordings, 'set'),
     count(videos, 'video'),
     count(plans, 'plan'),
   ].join(', ');

@@ -12,7 +12,7 @@ export interface Incoming {
   /** 'asks': another version of it is kept here, and somebody has to say whether it takes its place. */
   state: 'checking' | 'kept' | 'known' | 'asks' | 'refused' | 'left';
   /** Pseudonym and beginning of the visit; null until it was read. */
-  visit: { patient: string; startedAt: string } | null;
+  session: { patient: string; startedAt: string } | null;
   /** Why it was refused. */
   sentence: string | null;
 }
@@ -112,8 +112,8 @@ export function createClinic(world: ClinicWorld): Clinic {
   const take = async (index: number, file: File) => {
     try {
       const parcel = await open(file);
-      const { patient, startedAt } = parcel.visit;
-      tell(index, { visit: { patient, startedAt } });
+      const { patient, startedAt } = parcel.session;
+      tell(index, { session: { patient, startedAt } });
       const standing = await standingOf(parcel, (await world.openRepository()).repository);
       if (standing === 'known') tell(index, { state: 'known' });
       else if (standing === 'new') await keep(index, parcel);
@@ -143,7 +143,7 @@ export function createClinic(world: ClinicWorld): Clinic {
       const listed = files.map(({ name }): Incoming => ({
         fileName: name,
         state: 'checking',
-        visit: null,
+        session: null,
         sentence: null,
       }));
       set({ incoming: [...get().incoming, ...listed] });

@@ -52,9 +52,9 @@ export interface SendingWorld {
 export interface Sending {
   readonly store: StoreApi<SendingState>;
   /** Looks how much a visit comes to in each way; what was prepared of it before goes. */
-  look(visitId: string): Promise<void>;
+  look(sessionId: string): Promise<void>;
   /** Chooses what is sent of the videos; what has to be written anew for it is, and nothing leaves the device. */
-  choose(visitId: string, part: VideoPart): Promise<void>;
+  choose(sessionId: string, part: VideoPart): Promise<void>;
   /** Calls the preparing off, and the choice with it. */
   stopPreparing(): void;
   /**
@@ -62,7 +62,7 @@ export interface Sending {
    *
    * @param recipient  the therapist's public key, from the plan
    */
-  send(visitId: string, recipient: string): Promise<void>;
+  send(sessionId: string, recipient: string): Promise<void>;
 }
 
 /** Stands on pictures that are not sent. */
@@ -83,19 +83,19 @@ export function createSending(world: SendingWorld): Sending {
   let prepared: Partial<Record<CoveredPart, ParcelSet[]>> = {};
 
   const read = async (
-    visitId: string,
+    sessionId: string,
   ): Promise<Parcel & { sets: (ParcelSet & { video: File | null })[] }> => {
-    const { visits, sessions, videos } = (await world.openRepository()).repository;
-    const visit = await visits.find(visitId);
-    if (visit === null) throw storageProblem('missing');
+    const { sessions, recordings, videos } = (await world.openRepository()).repository;
+    const session = await sessions.find(sessionId);
+    if (session === null) throw storageProblem('missing');
     const sets = [];
-    for (const { sessionId } of visit.sets) {
-      const kept = sessionId === null ? null : await sessions.find(sessionId);
+    for (const { sessionId: recordingId } of session.sets) {
+      const kept = recordingId === null ? null : await recordings.find(recordingId);
       if (kept === null) continue;
       const name = kept.facts.video;
-      sets.push({ session: kept.session, video: name === null ? null : await videos.read(name) });
+      sets.push({ recording: kept.recording, video: name === null ? null : await videos.read(name) });
     }
-    return { visit, sets };
+    return { session, sets };
   };
   const readyOf = (part: VideoPart) =>
     isCovered(part) ? (prepared[part]?.flatMap(({ video }) => video ?? []) ?? null) : null;
@@ -103,10 +103,10 @@ export function createSending(world: SendingWorld): Sending {
     const { choices } = get();
     if (choices !== null) set({ choices: { ...choices, [part]: { ...choices[part], ...change } } });
   };
-  const ofPart = async (visitId: string, part: VideoPart): Promise<Parcel> => {
-    const { visit, sets } = await read(visitId);
-    if (part === 'whole') return { visit, sets };
-    return { visit, sets: isCovered(part) ? (prepared[part] ?? []) : withoutVideo(sets) };
+  const ofPart = async (sessionId: string, part: VideoPart): Promise<Parcel> => {
+    const { session, sets } = await read(sessionId);
+    if (part === 'whole') return { session, sets };
+    return { session, sets: isCovered(part) ? (prepared[part] ?? []) : withoutVideo(sets) };
   };
   /** @param onProgress  hears 0 to 1 over all videos */
   const cover = async (
@@ -115,34 +115,38 @@ export function createSending(world: SendingWorld): Sending {
     signal: AbortSignal,
     onProgress: (share: number) => void,
   ): Promise<ParcelSet[]> => {
-    const jobs = sets.map(({ session, video }) => ({ session, video, coverAt: coverFor(part, session) }));
-    const lengths = jobs.map(({ session, video, coverAt }) =>
-      video === null || coverAt === null ? 0 : session.video.durationMs,
+    const jobs = sets.map(({ recording, video }) => ({
+      recording,
+      video,
+      coverAt: coverFor(part, recording),
+    }));
+    const lengths = jobs.map(({ recording, video, coverAt }) =>
+      video === null || coverAt === null ? 0 : recording.video.durationMs,
     );
     const covered: ParcelSet[] = [];
-    for (const [index, { session, video, coverAt }] of jobs.entries()) {
+    for (const [index, { recording, video, coverAt }] of jobs.entries()) {
       signal.throwIfAborted();
       if (video === null || coverAt === null) {
-        covered.push({ session, video: null });
+        covered.push({ recording, video: null });
         continue;
       }
       const tellOwn = (share: number) =>
         onProgress((sum(lengths.slice(0, index)) + share * lengths[index]!) / sum(lengths));
       covered.push({
-        session,
+        recording,
         video: await world.coverVideo(video, coverAt, { words, signal, onProgress: tellOwn }),
       });
     }
     return covered;
   };
-  const prepare = async (visitId: string, part: CoveredPart, signal: AbortSignal) => {
+  const prepare = async (sessionId: string, part: CoveredPart, signal: AbortSignal) => {
     set({ state: 'preparing', progress: 0 });
     try {
-      const { visit, sets } = await read(visitId);
+      const { session, sets } = await read(sessionId);
       const covered = await cover(sets, part, signal, (progress) => {
         if (!signal.aborted) set({ progress });
       });
-      const { size } = await packParcel({ visit, sets: covered });
+      const { size } = await packParcel({ session, sets: covered });
       signal.throwIfAborted();
       prepared[part] = covered;
       tell(part, { bytes: size, isExact: true });
@@ -156,36 +160,36 @@ export function createSending(world: SendingWorld): Sending {
 
   return {
     store,
-    async look(visitId) {
+    async look(sessionId) {
       preparing.abort();
       prepared = {};
       const { chosen } = get();
       const isLost = chosen !== null && isCovered(chosen);
       set({ ...idle, chosen: isLost ? null : chosen, sentence: isLost ? preparedAnew : null });
       try {
-        const { visit, sets } = await read(visitId);
-        const { size } = await packParcel({ visit, sets: withoutVideo(sets) });
+        const { session, sets } = await read(sessionId);
+        const { size } = await packParcel({ session, sets: withoutVideo(sets) });
         set(lookAt(sets, size, await world.coveringFault()));
       } catch (error) {
         set({ state: 'failed', sentence: explainProblem(error, 'be read').sentence });
       }
     },
-    async choose(visitId, part) {
+    async choose(sessionId, part) {
       preparing.abort();
       preparing = new AbortController();
       set({ state: 'idle', chosen: part, ready: readyOf(part), progress: null, sentence: null });
-      if (isCovered(part) && prepared[part] === undefined) await prepare(visitId, part, preparing.signal);
+      if (isCovered(part) && prepared[part] === undefined) await prepare(sessionId, part, preparing.signal);
     },
     stopPreparing() {
       preparing.abort();
       if (get().state === 'preparing') set({ state: 'idle', chosen: null, progress: null });
     },
-    async send(visitId, recipient) {
+    async send(sessionId, recipient) {
       const { chosen, state } = get();
       if (chosen === null || state === 'preparing') return;
       set({ state: 'sealing', sentence: null });
       try {
-        const sealed = await sealFor(recipient, await packParcel(await ofPart(visitId, chosen)));
+        const sealed = await sealFor(recipient, await packParcel(await ofPart(sessionId, chosen)));
         const fileName = `overfoot-session-${world.now().toISOString().slice(0, 10)}.age`;
         const isShared = await world.share(
           new File([sealed], fileName, { type: 'application/octet-stream' }),
@@ -199,7 +203,8 @@ export function createSending(world: SendingWorld): Sending {
   };
 }
 
-const withoutVideo = (sets: readonly ParcelSet[]) => sets.map(({ session }) => ({ session, video: null }));
+const withoutVideo = (sets: readonly ParcelSet[]) =>
+  sets.map(({ recording }) => ({ recording, video: null }));
 
 /**
  * What can be chosen, with sizes: a part that is still to be prepared is taken to be as large as its share of the video.
@@ -213,12 +218,12 @@ function lookAt(
   writing: string | null,
 ): Pick<SendingState, 'choices' | 'outOfLine'> {
   const wholeBytes = sum(sets, ({ video }) => video?.size ?? 0);
-  const shownBytes = sum(sets, ({ session, video }) => {
-    const shownMs = sum(outOfLineSpans(session.derived.repetitions), ({ fromMs, toMs }) => toMs - fromMs);
-    return (video?.size ?? 0) * Math.min(1, shownMs / Math.max(1, session.video.durationMs));
+  const shownBytes = sum(sets, ({ recording, video }) => {
+    const shownMs = sum(outOfLineSpans(recording.derived.repetitions), ({ fromMs, toMs }) => toMs - fromMs);
+    return (video?.size ?? 0) * Math.min(1, shownMs / Math.max(1, recording.video.durationMs));
   });
-  const repetitions = sets.flatMap(({ session, video }) =>
-    video === null ? [] : session.derived.repetitions,
+  const repetitions = sets.flatMap(({ recording, video }) =>
+    video === null ? [] : recording.derived.repetitions,
   );
   const count = repetitions.filter(isOutOfLine).length;
   const nothing = wholeBytes === 0 ? noVideo : null;

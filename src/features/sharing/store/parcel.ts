@@ -7,20 +7,20 @@ import {
   type ParcelManifest,
 } from '#documents/parcel/parcelManifest';
 import { ParcelProblem } from '#documents/parcel/parcelProblem';
-import { parseSession } from '#documents/recording/parseSession';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
-import type { VisitDocument } from '#documents/session/visitDocument';
+import { parseRecording } from '#documents/recording/parseRecording';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import type { SessionDocument } from '#documents/session/sessionDocument';
 import { firstLine } from './firstLine';
 import { hashOf, packPart, unpackPart } from './packedPart';
 
 /** What is sent of one set; the video only where the patient agrees. */
 export interface ParcelSet {
-  session: SessionDocument;
+  recording: RecordingDocument;
   video: Blob | null;
 }
 
 export interface Parcel {
-  visit: VisitDocument;
+  session: SessionDocument;
   sets: ParcelSet[];
 }
 
@@ -29,20 +29,31 @@ export interface Parcel {
  *
  * @returns  not sealed yet
  */
-export async function packParcel({ visit, sets }: Parcel): Promise<Blob> {
+export async function packParcel({ session, sets }: Parcel): Promise<Blob> {
   const files: ParcelFile[] = [];
   const parts: BlobPart[] = [];
-  for (const { session, video } of sets) {
-    const { part, facts } = packPart(session);
-    const sessionId = session.id;
-    files.push({ kind: 'session', sessionId, ...facts });
+  for (const { recording, video } of sets) {
+    const { part, facts } = packPart(recording);
+    const recordingId = recording.id;
+    files.push({ kind: 'session', sessionId: recordingId, ...facts });
     parts.push(part);
     if (video === null) continue;
     const type = video.type.startsWith('video/mp4') ? 'video/mp4' : 'video/webm';
-    files.push({ kind: 'video', sessionId, type, bytes: video.size, sha256: await hashOf(video) });
+    files.push({
+      kind: 'video',
+      sessionId: recordingId,
+      type,
+      bytes: video.size,
+      sha256: await hashOf(video),
+    });
     parts.push(video);
   }
-  const manifest: ParcelManifest = { format: 'overfoot-parcel', version: parcelVersion, visit, files };
+  const manifest: ParcelManifest = {
+    format: 'overfoot-parcel',
+    version: parcelVersion,
+    visit: session,
+    files,
+  };
   return new Blob([`${JSON.stringify(manifest)}\n`, ...parts]);
 }
 
@@ -54,8 +65,8 @@ export async function packParcel({ visit, sets }: Parcel): Promise<Blob> {
 export async function unpackParcel(blob: Blob): Promise<Parcel> {
   const head = await firstLine(blob, parcelBounds.manifestBytes);
   if (head === null) throw new ParcelProblem('It is no session from Overfoot.');
-  const { visit, files } = readManifest(head.line, blob.size - head.endBytes);
-  const sessions = new Map<string, ParcelSet>();
+  const { visit: session, files } = readManifest(head.line, blob.size - head.endBytes);
+  const recordings = new Map<string, ParcelSet>();
   const videos = new Map<string, Blob>();
   let from = head.endBytes;
   for (const file of files) {
@@ -65,18 +76,18 @@ export async function unpackParcel(blob: Blob): Promise<Parcel> {
     if ((await hashOf(part)) !== file.sha256)
       throw new ParcelProblem(`A part of it was changed or lost on the way. ${askAgain}`);
     if (file.kind === 'video') videos.set(file.sessionId, part);
-    else sessions.set(file.sessionId, { session: await readPacked(part, file), video: null });
+    else recordings.set(file.sessionId, { recording: await readPacked(part, file), video: null });
   }
-  for (const [sessionId, video] of videos) sessions.get(sessionId)!.video = video;
-  return { visit, sets: [...sessions.values()] };
+  for (const [recordingId, video] of videos) recordings.get(recordingId)!.video = video;
+  return { session, sets: [...recordings.values()] };
 }
 
 async function readPacked(
   part: Blob,
-  { sessionId, unpackedBytes }: Extract<ParcelFile, { kind: 'session' }>,
-): Promise<SessionDocument> {
-  const session = parseSession(await unpackPart(part, unpackedBytes, askAgain));
-  if (session.id !== sessionId)
+  { sessionId: recordingId, unpackedBytes }: Extract<ParcelFile, { kind: 'session' }>,
+): Promise<RecordingDocument> {
+  const recording = parseRecording(await unpackPart(part, unpackedBytes, askAgain));
+  if (recording.id !== recordingId)
     throw new ParcelProblem(`A recording in it is not the one of its set. ${askAgain}`);
-  return session;
+  return recording;
 }

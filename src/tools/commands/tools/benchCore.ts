@@ -3,8 +3,8 @@ import { median } from 'd3-array';
 import { keypointCount } from '#core/keypoints/keypointNames';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import { measure } from '#core/measurement/measure';
-import { parseSession } from '#documents/recording/parseSession';
-import { sessionTrack } from '#documents/recording/sessionTrack';
+import { parseRecording } from '#documents/recording/parseRecording';
+import { recordingTrack } from '#documents/recording/recordingTrack';
 
 /** How long measuring takes once the joints are known, in one thread; medians. */
 export interface CoreFigures {
@@ -22,18 +22,18 @@ const warmUps = 3;
 const rounds = 11;
 
 /** @param sessionPath  a session document whose joints are repeated until there are enough frames */
-export function benchCore(sessionPath: string): CoreFigures {
-  const session = parseSession(readFileSync(sessionPath, 'utf8'));
-  const track = sessionTrack(session);
+export function benchCore(recordingPath: string): CoreFigures {
+  const recording = parseRecording(readFileSync(recordingPath, 'utf8'));
+  const track = recordingTrack(recording);
   const long = repeated(track, frames);
   const short = repeated(track, frames / 10);
-  const measured = measure(long, session.setup);
-  for (let i = 0; i < warmUps; i++) measure(short, session.setup);
+  const measured = measure(long, recording.setup);
+  for (let i = 0; i < warmUps; i++) measure(short, recording.setup);
   const longMs: number[] = [];
   const shortMs: number[] = [];
   for (let round = 0; round < rounds; round++) {
-    longMs.push(timed(() => measure(long, session.setup)));
-    shortMs.push(timed(() => measure(short, session.setup)));
+    longMs.push(timed(() => measure(long, recording.setup)));
+    shortMs.push(timed(() => measure(short, recording.setup)));
   }
   const ms = median(longMs)!;
   return { frames, ms, tenfoldRatio: ms / median(shortMs)!, repetitions: measured.repetitions.length };

@@ -5,10 +5,10 @@ import type {} from '../../headless/storage';
 import { measure } from '#core/measurement/measure';
 import { defaultLimits, limitChoices, type Limits } from '#core/protocol/limits';
 import { mapMeasures } from '#core/measures/measures';
-import { buildSession } from '#documents/recording/buildSession';
-import { parseSession } from '#documents/recording/parseSession';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
-import { sessionTrack } from '#documents/recording/sessionTrack';
+import { buildRecording } from '#documents/recording/buildRecording';
+import { parseRecording } from '#documents/recording/parseRecording';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { recordingTrack } from '#documents/recording/recordingTrack';
 import { ensureBuilt } from './ensureBuilt';
 import { browserSwitches, findBrowser } from './findBrowser';
 import { repeatTrack } from './repeatTrack';
@@ -23,7 +23,7 @@ export interface ReviewFigures {
   rejudgeAll1000Ms: number;
   rejudged: number;
   /** From the key that opens a kept session of so many repetitions to its first picture on the screen. */
-  openSessionMs: number;
+  openRecordingMs: number;
   openedRepetitions: number;
   /** From the key to the next frame on the screen. */
   frameStepMs: number;
@@ -42,17 +42,17 @@ const settledOpening = 5;
 const steps = 25;
 
 /** @param sessionPath  a session document whose joints are repeated until there are enough repetitions */
-export async function benchReview(sessionPath: string): Promise<ReviewFigures> {
-  const example = parseSession(readFileSync(sessionPath, 'utf8'));
+export async function benchReview(recordingPath: string): Promise<ReviewFigures> {
+  const example = parseRecording(readFileSync(recordingPath, 'utf8'));
   const { rejudgeMs, repetitions: rejudged } = timeRejudging(example, defaultLimits);
   const { rejudgeMs: rejudgeAllMs } = timeRejudging(example, everyLimit());
-  const long = longSession(example);
+  const long = longRecording(example);
   ensureBuilt();
   const server = await serveBuild();
   const browser = await chromium.launch({ executablePath: findBrowser(), args: [...browserSwitches] });
   try {
     const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
-    await keepSession(page, server.url, long);
+    await saveRecordingDocument(page, server.url, long);
     await page.goto(server.url);
     await page.getByRole('button', { name: 'Kept sessions' }).click();
     const openedMs: number[] = [];
@@ -79,7 +79,7 @@ export async function benchReview(sessionPath: string): Promise<ReviewFigures> {
       rejudge1000Ms: rejudgeMs,
       rejudgeAll1000Ms: rejudgeAllMs,
       rejudged,
-      openSessionMs: median(openedMs)!,
+      openRecordingMs: median(openedMs)!,
       openedRepetitions: long.derived.repetitions.length,
       frameStepMs: median(steppedMs)!,
       rowStepMs: median(rowsMs)!,
@@ -101,10 +101,10 @@ function everyLimit(): Limits {
   return { ...defaultLimits, others };
 }
 
-function longSession(example: SessionDocument): SessionDocument {
+function longRecording(example: RecordingDocument): RecordingDocument {
   const times = Math.ceil(repetitions / example.derived.repetitions.length);
-  const track = repeatTrack(sessionTrack(example), times);
-  return buildSession({
+  const track = repeatTrack(recordingTrack(example), times);
+  return buildRecording({
     ...example,
     createdAt: new Date(example.createdAt),
     model: example.observed.model,
@@ -113,7 +113,11 @@ function longSession(example: SessionDocument): SessionDocument {
   });
 }
 
-async function keepSession(page: Page, baseUrl: string, session: SessionDocument): Promise<void> {
+async function saveRecordingDocument(
+  page: Page,
+  baseUrl: string,
+  recording: RecordingDocument,
+): Promise<void> {
   await page.goto(new URL('tools/headless/storage.html', baseUrl).href);
   await page.waitForFunction(() => 'storagePage' in window);
   await page.evaluate(async (kept) => {
@@ -121,7 +125,17 @@ async function keepSession(page: Page, baseUrl: string, session: SessionDocument
     const { id, createdAt, setup, limits, note, video, observed } = kept;
     const { widthPx, heightPx } = video;
     const start = {
-      ...{ id, startedAt: createdAt, visitId: null, visitSet: null, setup, limits, note, widthPx, heightPx },
+      ...{
+        id,
+        startedAt: createdAt,
+        visitId: null,
+        visitSet: null,
+        setup,
+        limits,
+        note,
+        widthPx,
+        heightPx,
+      },
       ...{ model: observed.model, videoType: 'video/mp4' },
     };
     const set = await repository.beginSet(start, () => undefined);
@@ -129,7 +143,7 @@ async function keepSession(page: Page, baseUrl: string, session: SessionDocument
     await set.endVideo();
     await set.finish(kept, 'done', null);
     repository.close();
-  }, session);
+  }, recording);
 }
 
 /** From Enter on the set's row to the first picture of its video, ms. */
@@ -214,9 +228,9 @@ async function timeKeys(page: Page, keys: readonly string[], watched: string): P
 }
 
 async function heldAfterCollecting(page: Page): Promise<number> {
-  const session = await page.context().newCDPSession(page);
-  await session.send('HeapProfiler.collectGarbage');
-  const { usedSize } = await session.send('Runtime.getHeapUsage');
-  await session.detach();
+  const recording = await page.context().newCDPSession(page);
+  await recording.send('HeapProfiler.collectGarbage');
+  const { usedSize } = await recording.send('Runtime.getHeapUsage');
+  await recording.detach();
   return usedSize;
 }

@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import { planSchema } from '#documents/plan/planDocument';
-import { sessionSchema } from '#documents/recording/sessionDocument';
-import { visitSchema } from '#documents/session/visitDocument';
+import { recordingSchema } from '#documents/recording/recordingDocument';
+import { sessionSchema } from '#documents/session/sessionDocument';
 
 /** The documents that have a JSON Schema in `docs`. */
-export const documentSchemas = { plan: planSchema, session: sessionSchema, visit: visitSchema };
+export const documentSchemas = { plan: planSchema, recording: recordingSchema, session: sessionSchema };
 
 /** The JSON Schema of a kind of document, as text. */
 export function documentJsonSchema(kind: keyof typeof documentSchemas): string {

@@ -4,9 +4,9 @@ import { manifestSchema, readManifest } from '#documents/parcel/parcelManifest';
 import { ParcelProblem } from '#documents/parcel/parcelProblem';
 import { PlanProblem } from '#documents/plan/planProblem';
 import { parsePlan } from '#documents/plan/parsePlan';
-import { parseSession } from '#documents/recording/parseSession';
-import { parseVisit } from '#documents/session/parseVisit';
-import { SessionProblem } from '#documents/reading/sessionProblem';
+import { parseRecording } from '#documents/recording/parseRecording';
+import { parseSession } from '#documents/session/parseSession';
+import { RecordingFileProblem } from '#documents/reading/recordingFileProblem';
 import { documentJsonSchema, jsonSchemaOf } from './documentJsonSchema';
 import type { FuzzedParser } from './fuzzParser';
 import { projectRoot } from './projectRoot';
@@ -15,8 +15,8 @@ const fixture = (name: string) =>
   JSON.parse(readFileSync(`${projectRoot}fixtures/${name}`, 'utf8')) as object;
 
 /** The example's session with three frames and one repetition, so that thousands can be tried. */
-function shortSession(): object {
-  const { observed, derived, ...rest } = parseSession(JSON.stringify(fixture('example.session.json')));
+function shortRecording(): object {
+  const { observed, derived, ...rest } = parseRecording(JSON.stringify(fixture('example.session.json')));
   const frames = 3;
   const cut = (values: readonly number[], each = 33) => values.slice(0, frames * each);
   const curve = { values: [1, 2, 3], missing: [] };
@@ -44,7 +44,7 @@ function shortSession(): object {
   };
 }
 
-const visit = {
+const session = {
   ...{ format: 'overfoot-visit', version: 1, id: '3f4a6d0e-93ff-4a8e-8f8d-5a6c1b2e7d10' },
   ...{
     startedAt: '2026-04-05T06:07:08.000Z',
@@ -67,12 +67,12 @@ const visit = {
 
 const file = { bytes: 120, unpackedBytes: 400, sha256: 'a0'.repeat(32) };
 const film = { bytes: 900, sha256: 'b1'.repeat(32), type: 'video/webm' };
-const { sessionId } = visit.sets[0]!;
+const { sessionId } = session.sets[0]!;
 /** What follows the first lines below, bytes. */
 const followingBytes = 1020;
 
 const parcelHead = {
-  ...{ format: 'overfoot-parcel', version: 1, visit },
+  ...{ format: 'overfoot-parcel', version: 1, visit: session },
   files: [
     { kind: 'session', sessionId, ...file },
     { kind: 'video', sessionId, ...film },
@@ -81,13 +81,13 @@ const parcelHead = {
 const backupHead = {
   ...{ format: 'overfoot-backup', version: 1, createdAt: '2026-04-05T06:07:08.000Z' },
   files: [
-    { kind: 'session', sessionId, visitId: visit.id, fromVideo: 'done', ...file },
+    { kind: 'session', sessionId, visitId: session.id, fromVideo: 'done', ...file },
     { kind: 'video', sessionId, ...film },
   ],
 };
 
 const isParcelProblem = (error: unknown) => error instanceof ParcelProblem;
-const isSessionProblem = (error: unknown) => error instanceof SessionProblem;
+const isRecordingFileProblem = (error: unknown) => error instanceof RecordingFileProblem;
 
 /** Everything that reads a document from outside. */
 export function fuzzedParsers(): FuzzedParser[] {
@@ -98,12 +98,17 @@ export function fuzzedParsers(): FuzzedParser[] {
       jsonSchema: documentJsonSchema('plan'),
     },
     {
-      ...{ name: 'visit', document: visit, parse: parseVisit, isRefusal: isSessionProblem },
-      jsonSchema: documentJsonSchema('visit'),
+      ...{ name: 'session', document: session, parse: parseSession, isRefusal: isRecordingFileProblem },
+      jsonSchema: documentJsonSchema('session'),
     },
     {
-      ...{ name: 'session', document: shortSession(), parse: parseSession, isRefusal: isSessionProblem },
-      jsonSchema: documentJsonSchema('session'),
+      ...{
+        name: 'recording',
+        document: shortRecording(),
+        parse: parseRecording,
+        isRefusal: isRecordingFileProblem,
+      },
+      jsonSchema: documentJsonSchema('recording'),
     },
     {
       ...{ name: 'sent session, first line', document: parcelHead, isRefusal: isParcelProblem },

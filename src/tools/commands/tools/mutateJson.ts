@@ -81,13 +81,13 @@ function mutate(root: Holder, { place, other, what, value: given, key }: Mutatio
 /** All places of a document; of long lists of numbers the first few, which are read like the rest. */
 function allPlaces(root: Holder): { holder: Holder; key: string }[] {
   const places: { holder: Holder; key: string }[] = [];
-  const visit = (holder: Holder) => {
+  const session = (holder: Holder) => {
     for (const key of Object.keys(holder).slice(0, 12)) {
       places.push({ holder, key });
       const value = holder[key];
-      if (typeof value === 'object' && value !== null) visit(value as Holder);
+      if (typeof value === 'object' && value !== null) session(value as Holder);
     }
   };
-  visit(root);
+  session(root);
   return places;
 }

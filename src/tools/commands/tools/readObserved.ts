@@ -1,15 +1,15 @@
 import { readFileSync } from 'node:fs';
 import { z } from 'zod';
-import { sessionSchema } from '#documents/recording/sessionDocument';
+import { recordingSchema } from '#documents/recording/recordingDocument';
 import { CommandProblem } from './commandProblem';
-import type { ObservedSession } from './remeasureSession';
+import type { ObservedRecording } from './remeasureRecording';
 
 /** What a session document observed; its derived part may be of any older make, since it is not read. */
-const { id, createdAt, note, setup, limits, video, observed, corrections, review } = sessionSchema.shape;
+const { id, createdAt, note, setup, limits, video, observed, corrections, review } = recordingSchema.shape;
 const observedSchema = z.object({ id, createdAt, note, setup, limits, video, observed, corrections, review });
 
 /** @throws CommandProblem  where the file holds nothing that can be measured again */
-export function readObserved(path: string): ObservedSession {
+export function readObserved(path: string): ObservedRecording {
   let data: unknown;
   try {
     data = JSON.parse(readFileSync(path, 'utf8'));

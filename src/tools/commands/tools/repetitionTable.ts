@@ -1,5 +1,5 @@
 import Table from 'cli-table3';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { findTask } from '#core/exercises/tasks';
 import { decidingMeasure } from '#core/scoring/decidingMeasure';
 import { completenessWords } from '#words/completenessWords';
@@ -9,10 +9,10 @@ import { reasonWords } from '#words/reasonWords';
 import { formatTempo, tempo } from '#words/tempo';
 import { verdictWords } from '#words/verdictWords';
 
-type Repetition = SessionDocument['derived']['repetitions'][number];
+type Repetition = RecordingDocument['derived']['repetitions'][number];
 
 /** The repetitions of a session as a table of text. */
-export function repetitionTable({ setup, derived }: SessionDocument): string {
+export function repetitionTable({ setup, derived }: RecordingDocument): string {
   const table = new Table({
     head: ['Repetition', 'From', 'Verdict', 'Within limits', 'Peak knee angle', 'Knee off line', 'Tempo'],
     colAligns: ['right', 'right', 'left', 'right', 'right', 'right', 'left'],

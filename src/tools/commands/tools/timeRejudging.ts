@@ -2,8 +2,8 @@ import { median } from 'd3-array';
 import { measure } from '#core/measurement/measure';
 import type { Limits } from '#core/protocol/limits';
 import { judge } from '#core/scoring/judge';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
-import { sessionTrack } from '#documents/recording/sessionTrack';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { recordingTrack } from '#documents/recording/recordingTrack';
 import { repeatTrack } from './repeatTrack';
 
 const wanted = 1000;
@@ -16,12 +16,12 @@ const rounds = 31;
  * @param limits  the other ones, which stay
  */
 export function timeRejudging(
-  session: SessionDocument,
+  recording: RecordingDocument,
   limits: Limits,
 ): { rejudgeMs: number; repetitions: number } {
-  const track = sessionTrack(session);
-  const own = session.derived.repetitions.length;
-  const measurement = measure(repeatTrack(track, Math.ceil((wanted / own) * 1.05)), session.setup);
+  const track = recordingTrack(recording);
+  const own = recording.derived.repetitions.length;
+  const measurement = measure(repeatTrack(track, Math.ceil((wanted / own) * 1.05)), recording.setup);
   const repetitions = measurement.repetitions.slice(0, wanted);
   const judgeAll = (moved: Limits) => repetitions.map((one) => judge(one, measurement, moved));
   let before = judgeAll(limits);

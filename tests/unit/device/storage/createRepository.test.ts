@@ -1,21 +1,21 @@
 import { describe, expect, it, vi } from 'vitest';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
-import { sessionHead } from '#documents/recording/sessionHead';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { recordingHead } from '#documents/recording/recordingHead';
 import { createRepository } from '#device/storage/createRepository';
 import { createMarks } from '#device/storage/marks';
 import { createMemoryVideos } from '#device/storage/memoryVideos';
 import { tableNames, type Change } from '#device/storage/records';
 import type { StorageProblem } from '#device/storage/storageProblem';
 import { createTestDevice } from '../../../support/openTestRepository';
-import { smallSession, smallSessionParts } from '../../../support/smallSession';
+import { smallRecording, smallRecordingParts } from '../../../support/smallRecording';
 import { rowsOf, smallSetStart } from '../../../support/smallSet';
-import { smallVisit } from '../../../support/smallVisit';
+import { smallSession } from '../../../support/smallSession';
 
+const recording = smallRecording();
 const session = smallSession();
-const visit = smallVisit();
-const rows = rowsOf(smallSessionParts().track);
-const video = `${session.id}.webm`;
-const beside = { visitId: visit.id, video, fromVideo: 'waiting' } as const;
+const rows = rowsOf(smallRecordingParts().track);
+const video = `${recording.id}.webm`;
+const beside = { visitId: session.id, video, fromVideo: 'waiting' } as const;
 const fail = (problem: StorageProblem) => {
   throw problem;
 };
@@ -32,35 +32,35 @@ describe('repository.visits', () => {
   it('finds a visit again when the program is opened anew, newest first in the list', async () => {
     const device = createTestDevice();
     const first = await device.open();
-    await first.visits.save(visit);
-    await first.visits.save({
-      ...visit,
+    await first.sessions.save(session);
+    await first.sessions.save({
+      ...session,
       id: otherId(1),
       startedAt: '2026-04-06T06:07:08.000Z',
       endedAt: null,
     });
     first.close();
     const again = await device.open();
-    expect(await again.visits.find(visit.id)).toEqual(visit);
-    expect(await again.visits.find(otherId(2))).toBeNull();
-    expect((await again.visits.list()).found.map(({ id }) => id)).toEqual([otherId(1), visit.id]);
+    expect(await again.sessions.find(session.id)).toEqual(session);
+    expect(await again.sessions.find(otherId(2))).toBeNull();
+    expect((await again.sessions.list()).found.map(({ id }) => id)).toEqual([otherId(1), session.id]);
   });
 
   it('keeps no visit that could not be read back', async () => {
     const repository = await createTestDevice().open();
-    await expect(repository.visits.save({ ...visit, effort: 11 })).rejects.toThrow(/"effort"/);
-    expect((await repository.visits.list()).found).toEqual([]);
+    await expect(repository.sessions.save({ ...session, effort: 11 })).rejects.toThrow(/"effort"/);
+    expect((await repository.sessions.list()).found).toEqual([]);
   });
 
   it('tells of a visit that can’t be read, beside the others, and leaves it there', async () => {
     const device = createTestDevice();
     const records = await device.openRecords();
-    const newer = { ...visit, version: 2, id: otherId(3) };
+    const newer = { ...session, version: 2, id: otherId(3) };
     await records.apply([{ put: 'visits', key: newer.id, value: newer }]);
     const repository = await device.open({ records });
-    await repository.visits.save(visit);
-    const { found, unreadable } = await repository.visits.list();
-    expect(found).toEqual([visit]);
+    await repository.sessions.save(session);
+    const { found, unreadable } = await repository.sessions.list();
+    expect(found).toEqual([session]);
     expect(unreadable).toEqual([
       { id: newer.id, sentence: expect.stringMatching(/version 2.*Update/) as string },
     ]);
@@ -70,15 +70,15 @@ describe('repository.visits', () => {
   it('deletes a visit with its sessions and videos, and those alone', async () => {
     const device = createTestDevice();
     const repository = await device.open();
-    const other = { ...session, id: otherId(1) };
-    await repository.visits.save(visit);
-    await repository.sessions.save(session, beside);
-    await repository.sessions.save(other, { visitId: null, video: `${other.id}.webm`, fromVideo: 'done' });
+    const other = { ...recording, id: otherId(1) };
+    await repository.sessions.save(session);
+    await repository.recordings.save(recording, beside);
+    await repository.recordings.save(other, { visitId: null, video: `${other.id}.webm`, fromVideo: 'done' });
     await writeVideo(device, video);
     await writeVideo(device, `${other.id}.webm`);
-    await repository.visits.remove(visit.id);
-    expect(await repository.visits.find(visit.id)).toBeNull();
-    expect((await repository.sessions.list()).found.map(({ id }) => id)).toEqual([other.id]);
+    await repository.sessions.remove(session.id);
+    expect(await repository.sessions.find(session.id)).toBeNull();
+    expect((await repository.recordings.list()).found.map(({ id }) => id)).toEqual([other.id]);
     expect((await repository.videos.list()).map(({ name }) => name)).toEqual([`${other.id}.webm`]);
   });
 });
@@ -87,77 +87,77 @@ describe('repository.sessions', () => {
   it('finds a session again whole, and lists what it is without its joints', async () => {
     const device = createTestDevice();
     const first = await device.open();
-    await first.sessions.save(session, beside);
+    await first.recordings.save(recording, beside);
     first.close();
     const again = await device.open();
-    const { createdAt, id } = session;
+    const { createdAt, id } = recording;
     const described = { id, createdAt, task: 'split-stance-sit-to-stand', side: 'right', limitsSet: null };
     const facts = { ...described, ...beside };
-    expect(await again.sessions.find(id)).toEqual({ session, facts });
-    expect(await again.sessions.list()).toEqual({ found: [facts], unreadable: [] });
-    expect(await again.sessions.find(otherId(1))).toBeNull();
+    expect(await again.recordings.find(id)).toEqual({ recording, facts });
+    expect(await again.recordings.list()).toEqual({ found: [facts], unreadable: [] });
+    expect(await again.recordings.find(otherId(1))).toBeNull();
   });
 
   it('brings a session up that an older version of the program kept', async () => {
     const device = createTestDevice();
     const records = await device.openRecords();
     const repository = await device.open({ records });
-    await repository.sessions.save(session, beside);
-    await records.apply([{ put: 'sessions', key: session.id, value: { ...session, version: 1 } }]);
-    expect((await repository.sessions.find(session.id))?.session).toEqual(session);
-    expect(session.version).toBeGreaterThan(1);
+    await repository.recordings.save(recording, beside);
+    await records.apply([{ put: 'sessions', key: recording.id, value: { ...recording, version: 1 } }]);
+    expect((await repository.recordings.find(recording.id))?.recording).toEqual(recording);
+    expect(recording.version).toBeGreaterThan(1);
   });
 
   it('says what is wrong with a session that was damaged in storage', async () => {
     const device = createTestDevice();
     const records = await device.openRecords();
     const repository = await device.open({ records });
-    await repository.sessions.save(session, beside);
-    const damaged: SessionDocument = structuredClone(session);
+    await repository.recordings.save(recording, beside);
+    const damaged: RecordingDocument = structuredClone(recording);
     damaged.observed.xPx.pop();
-    await records.apply([{ put: 'sessions', key: session.id, value: damaged }]);
-    await expect(repository.sessions.find(session.id)).rejects.toThrow(/"observed.xPx" has \d+ values/);
-    await repository.sessions.save(session, beside);
+    await records.apply([{ put: 'sessions', key: recording.id, value: damaged }]);
+    await expect(repository.recordings.find(recording.id)).rejects.toThrow(/"observed.xPx" has \d+ values/);
+    await repository.recordings.save(recording, beside);
     await records.apply([{ remove: 'rows', key: '', andBelow: true }]);
-    await expect(repository.sessions.find(session.id)).rejects.toThrow(/damaged at "observed"/);
-    expect((await repository.sessions.findHead(session.id))?.session).toEqual(sessionHead(session));
+    await expect(repository.recordings.find(recording.id)).rejects.toThrow(/damaged at "observed"/);
+    expect((await repository.recordings.findHead(recording.id))?.recording).toEqual(recordingHead(recording));
   });
 
   it('keeps no session that could not be read back', async () => {
     const repository = await createTestDevice().open();
-    const damaged: SessionDocument = { ...session, createdAt: 'yesterday' };
-    await expect(repository.sessions.save(damaged, beside)).rejects.toThrow(/"createdAt"/);
-    expect((await repository.sessions.list()).found).toEqual([]);
+    const damaged: RecordingDocument = { ...recording, createdAt: 'yesterday' };
+    await expect(repository.recordings.save(damaged, beside)).rejects.toThrow(/"createdAt"/);
+    expect((await repository.recordings.list()).found).toEqual([]);
   });
 
   it('puts what was tracked from the video in place, keeps what stands beside it, and forgets the rows', async () => {
     const repository = await createTestDevice().open();
-    await repository.sessions.save(session, beside);
-    const tracking = await repository.trackingRows(session.id, session.observed.model, fail);
+    await repository.recordings.save(recording, beside);
+    const tracking = await repository.trackingRows(recording.id, recording.observed.model, fail);
     tracking.addRow(rows[0]!);
     await tracking.flush();
-    const measured = { ...session, note: 'measured again' };
-    await repository.sessions.replaceFromVideo(measured);
-    const kept = await repository.sessions.find(session.id);
-    expect(kept?.session).toEqual(measured);
+    const measured = { ...recording, note: 'measured again' };
+    await repository.recordings.replaceFromVideo(measured);
+    const kept = await repository.recordings.find(recording.id);
+    expect(kept?.recording).toEqual(measured);
     expect(kept?.facts).toMatchObject({ ...beside, fromVideo: 'done' });
-    expect((await repository.trackingRows(session.id, session.observed.model, fail)).earlier).toEqual([]);
+    expect((await repository.trackingRows(recording.id, recording.observed.model, fail)).earlier).toEqual([]);
   });
 
   it('does not bring a deleted session back', async () => {
     const repository = await createTestDevice().open();
-    await repository.sessions.save(session, beside);
-    await repository.sessions.remove(session.id);
-    await expect(repository.sessions.replaceFromVideo(session)).rejects.toEqual(missing);
-    await expect(repository.sessions.setFromVideo(session.id, 'waiting')).rejects.toEqual(missing);
-    expect((await repository.sessions.list()).found).toEqual([]);
+    await repository.recordings.save(recording, beside);
+    await repository.recordings.remove(recording.id);
+    await expect(repository.recordings.replaceFromVideo(recording)).rejects.toEqual(missing);
+    await expect(repository.recordings.setFromVideo(recording.id, 'waiting')).rejects.toEqual(missing);
+    expect((await repository.recordings.list()).found).toEqual([]);
   });
 
   it('notes that measuring from the video was called off', async () => {
     const repository = await createTestDevice().open();
-    await repository.sessions.save(session, beside);
-    await repository.sessions.setFromVideo(session.id, 'declined');
-    expect((await repository.sessions.find(session.id))?.facts.fromVideo).toBe('declined');
+    await repository.recordings.save(recording, beside);
+    await repository.recordings.setFromVideo(recording.id, 'declined');
+    expect((await repository.recordings.find(recording.id))?.facts.fromVideo).toBe('declined');
   });
 });
 
@@ -204,7 +204,7 @@ describe('repository.beginSet(start, onProblem)', () => {
       found: [{ start: smallSetStart(), frames: 30, lastRowMs: rows[29]!.timeMs, videoBytes: 8 }],
       unreadable: [],
     });
-    const left = await next.readInterrupted(session.id);
+    const left = await next.readInterrupted(recording.id);
     expect(left.rows).toEqual(rows.slice(0, 30));
     expect(await left.video!.text()).toBe('pictures');
     expect(left.video!.type).toBe('video/webm');
@@ -233,9 +233,9 @@ describe('repository.beginSet(start, onProblem)', () => {
     const device = createTestDevice();
     const { repository, set } = await recordSome(device);
     expect(await (await set.endVideo())?.text()).toBe('pictures');
-    await set.finish(session, 'waiting', visit);
-    expect((await repository.sessions.find(session.id))?.facts).toMatchObject(beside);
-    expect(await repository.visits.find(visit.id)).toEqual(visit);
+    await set.finish(recording, 'waiting', session);
+    expect((await repository.recordings.find(recording.id))?.facts).toMatchObject(beside);
+    expect(await repository.sessions.find(session.id)).toEqual(session);
     const next = await device.open();
     expect((await next.interrupted()).found).toEqual([]);
     expect(await (await device.openRecords()).list('rows', 'set:')).toEqual([]);
@@ -245,12 +245,12 @@ describe('repository.beginSet(start, onProblem)', () => {
   it('can be finished again where it could not be kept the first time', async () => {
     const device = createTestDevice();
     const { repository, set } = await recordSome(device);
-    await expect(set.finish({ ...session, note: 'x'.repeat(3000) }, 'waiting', null)).rejects.toThrow(
+    await expect(set.finish({ ...recording, note: 'x'.repeat(3000) }, 'waiting', null)).rejects.toThrow(
       /"note"/,
     );
     set.addRow(rows[30]!);
-    await set.finish(session, 'waiting', null);
-    expect(await repository.sessions.find(session.id)).not.toBeNull();
+    await set.finish(recording, 'waiting', null);
+    expect(await repository.recordings.find(recording.id)).not.toBeNull();
   });
 
   it('leaves nothing where it is dropped', async () => {
@@ -270,8 +270,8 @@ describe('repository.beginSet(start, onProblem)', () => {
     const set = await repository.beginSet({ ...smallSetStart(), videoType: null }, fail);
     expect(set.video).toBeNull();
     expect(await set.endVideo()).toBeNull();
-    await set.finish(session, 'impossible', null);
-    expect((await repository.sessions.find(session.id))?.facts.video).toBeNull();
+    await set.finish(recording, 'impossible', null);
+    expect((await repository.recordings.find(recording.id))?.facts.video).toBeNull();
   });
 
   it('leaves nothing where the video could not be begun, and says why', async () => {
@@ -296,45 +296,45 @@ describe('repository.keepInterrupted(session, fromVideo, visit)', () => {
 
   it('makes it a session with its video and its visit', async () => {
     const { device, next } = await interrupted();
-    await next.keepInterrupted(session, 'waiting', visit);
-    expect((await next.sessions.find(session.id))?.facts).toMatchObject(beside);
-    expect(await next.visits.find(visit.id)).toEqual(visit);
+    await next.keepInterrupted(recording, 'waiting', session);
+    expect((await next.recordings.find(recording.id))?.facts).toMatchObject(beside);
+    expect(await next.sessions.find(session.id)).toEqual(session);
     expect((await next.interrupted()).found).toEqual([]);
     expect(await (await device.openRecords()).list('rows', 'set:')).toEqual([]);
-    await expect(next.keepInterrupted(session, 'waiting', visit)).rejects.toEqual(missing);
+    await expect(next.keepInterrupted(recording, 'waiting', session)).rejects.toEqual(missing);
   });
 
   it('is not needed where it is dropped', async () => {
     const { device, next } = await interrupted();
-    await next.dropInterrupted(session.id);
+    await next.dropInterrupted(recording.id);
     expect((await next.interrupted()).found).toEqual([]);
     expect(await device.videos.list()).toEqual([]);
-    await expect(next.readInterrupted(session.id)).rejects.toEqual(missing);
+    await expect(next.readInterrupted(recording.id)).rejects.toEqual(missing);
   });
 
   it('still gives the video where the rows are damaged', async () => {
     const { device, next } = await interrupted();
     const records = await device.openRecords();
-    await records.apply([{ put: 'rows', key: `set:${session.id}/00000001`, value: 'damaged' }]);
+    await records.apply([{ put: 'rows', key: `set:${recording.id}/00000001`, value: 'damaged' }]);
     expect((await next.interrupted()).found).toMatchObject([{ frames: 0, lastRowMs: null, videoBytes: 8 }]);
-    expect(await next.readInterrupted(session.id)).toMatchObject({ rows: [], video: { size: 8 } });
+    expect(await next.readInterrupted(recording.id)).toMatchObject({ rows: [], video: { size: 8 } });
   });
 });
 
 describe('repository.trackingRows(id, model, onProblem)', () => {
-  const { model } = session.observed;
+  const { model } = recording.observed;
 
   it('goes on where the same model was when the page was closed', async () => {
     const device = createTestDevice();
-    const first = await (await device.open()).trackingRows(session.id, model, fail);
+    const first = await (await device.open()).trackingRows(recording.id, model, fail);
     expect(first.earlier).toEqual([]);
     rows.slice(0, 6).forEach((row) => first.addRow(row));
     await first.flush();
-    const second = await (await device.open()).trackingRows(session.id, model, fail);
+    const second = await (await device.open()).trackingRows(recording.id, model, fail);
     expect(second.earlier).toEqual(rows.slice(0, 6));
     rows.slice(4, 9).forEach((row) => second.addRow(row));
     await second.flush();
-    const third = await (await device.open()).trackingRows(session.id, model, fail);
+    const third = await (await device.open()).trackingRows(recording.id, model, fail);
     expect(third.earlier).toEqual(rows.slice(0, 9));
   });
 
@@ -342,24 +342,24 @@ describe('repository.trackingRows(id, model, onProblem)', () => {
     'starts afresh with %j',
     async (change) => {
       const device = createTestDevice();
-      const first = await (await device.open()).trackingRows(session.id, model, fail);
+      const first = await (await device.open()).trackingRows(recording.id, model, fail);
       first.addRow(rows[0]!);
       await first.flush();
       const next = await device.open();
-      expect((await next.trackingRows(session.id, { ...model, ...change }, fail)).earlier).toEqual([]);
-      expect((await next.trackingRows(session.id, model, fail)).earlier).toEqual([]);
+      expect((await next.trackingRows(recording.id, { ...model, ...change }, fail)).earlier).toEqual([]);
+      expect((await next.trackingRows(recording.id, model, fail)).earlier).toEqual([]);
     },
   );
 
   it('starts afresh where the rows are damaged', async () => {
     const device = createTestDevice();
     const repository = await device.open();
-    const first = await repository.trackingRows(session.id, model, fail);
+    const first = await repository.trackingRows(recording.id, model, fail);
     first.addRow(rows[0]!);
     await first.flush();
     const records = await device.openRecords();
-    await records.apply([{ put: 'rows', key: `video:${session.id}/00000000`, value: 'damaged' }]);
-    expect((await repository.trackingRows(session.id, model, fail)).earlier).toEqual([]);
+    await records.apply([{ put: 'rows', key: `video:${recording.id}/00000000`, value: 'damaged' }]);
+    expect((await repository.trackingRows(recording.id, model, fail)).earlier).toEqual([]);
   });
 });
 
@@ -394,25 +394,25 @@ describe('repository.freeVideos(before), repository.eraseAll()', () => {
     const set = await repository.beginSet(smallSetStart(), () => undefined);
     await set.video!.write(new Blob(['12345']));
     await set.endVideo();
-    await set.finish(smallSession(), 'done', smallVisit());
-    return { device, repository, session: smallSession() };
+    await set.finish(smallRecording(), 'done', smallSession());
+    return { device, repository, recording: smallRecording() };
   }
 
   it('deletes old videos and tells how much that frees; what was measured stays', async () => {
-    const { repository, session } = await withVideo();
-    expect(await repository.freeVideos(session.createdAt)).toBe(0);
-    expect(await repository.freeableBytes(session.createdAt)).toBe(0);
+    const { repository, recording } = await withVideo();
+    expect(await repository.freeVideos(recording.createdAt)).toBe(0);
+    expect(await repository.freeableBytes(recording.createdAt)).toBe(0);
     expect(await repository.freeableBytes('9999-01-01T00:00:00.000Z')).toBe(5);
     expect(await repository.freeVideos('9999-01-01T00:00:00.000Z')).toBe(5);
     expect(await repository.videos.list()).toEqual([]);
-    const kept = (await repository.sessions.find(session.id))!;
+    const kept = (await repository.recordings.find(recording.id))!;
     expect(kept.facts.video).toBeNull();
-    expect(kept.session).toEqual(session);
+    expect(kept.recording).toEqual(recording);
   });
 
   it('leaves a video that still waits to be measured from', async () => {
-    const { repository, session } = await withVideo();
-    await repository.sessions.setFromVideo(session.id, 'waiting');
+    const { repository, recording } = await withVideo();
+    await repository.recordings.setFromVideo(recording.id, 'waiting');
     expect(await repository.freeVideos('9999-01-01T00:00:00.000Z')).toBe(0);
     expect(await repository.videos.list()).toHaveLength(1);
   });
@@ -442,22 +442,22 @@ describe('repository.freeVideos(before), repository.eraseAll()', () => {
       () => undefined,
     );
     await expect(repository.eraseAll()).rejects.toThrow(/Another tab/);
-    expect((await repository.visits.list()).found).toHaveLength(1);
+    expect((await repository.sessions.list()).found).toHaveLength(1);
   });
 });
 
 describe('repository.sessions.update(session)', () => {
-  const head = sessionHead(session);
-  const review = { limitsSet: [], remarks: [], cues: [], reviewed: { by: 'T1', at: session.createdAt } };
+  const head = recordingHead(recording);
+  const review = { limitsSet: [], remarks: [], cues: [], reviewed: { by: 'T1', at: recording.createdAt } };
 
   it('keeps a reviewed session in the place of the one before, and what is kept beside it', async () => {
     const device = createTestDevice();
     const repository = await device.open();
-    await repository.sessions.save(session, beside);
-    await repository.sessions.update({ ...head, review });
+    await repository.recordings.save(recording, beside);
+    await repository.recordings.update({ ...head, review });
     repository.close();
-    const found = await (await device.open()).sessions.find(session.id);
-    expect(found!.session).toEqual({ ...session, review });
+    const found = await (await device.open()).recordings.find(recording.id);
+    expect(found!.recording).toEqual({ ...recording, review });
     expect(found!.facts).toMatchObject(beside);
   });
 
@@ -475,47 +475,47 @@ describe('repository.sessions.update(session)', () => {
         },
       },
     });
-    await repository.sessions.save(session, beside);
+    await repository.recordings.save(recording, beside);
     written.length = 0;
-    await repository.sessions.update({ ...head, review });
+    await repository.recordings.update({ ...head, review });
     expect(written.map((change) => 'replace' in change && change.replace)).toEqual(['sessions', 'facts']);
     const bytes = JSON.stringify(written).length;
-    expect(bytes).toBeLessThan(JSON.stringify(session).length / 3);
-    await expect(repository.sessions.update(session)).rejects.toThrow(/observed/);
-    expect((await repository.sessions.find(session.id))!.session).toEqual({ ...session, review });
+    expect(bytes).toBeLessThan(JSON.stringify(recording).length / 3);
+    await expect(repository.recordings.update(recording)).rejects.toThrow(/observed/);
+    expect((await repository.recordings.find(recording.id))!.recording).toEqual({ ...recording, review });
   });
 
   it('moves the joints out of a session that an older version of the program kept whole', async () => {
     const device = createTestDevice();
     const repository = await device.open();
-    await repository.sessions.save(session, beside);
+    await repository.recordings.save(recording, beside);
     const records = await device.openRecords();
     await records.apply([
-      { put: 'sessions', key: session.id, value: session },
+      { put: 'sessions', key: recording.id, value: recording },
       { remove: 'rows', key: '', andBelow: true },
     ]);
-    expect((await repository.sessions.find(session.id))!.session).toEqual(session);
-    expect((await repository.sessions.findHead(session.id))!.session).toEqual(head);
-    await repository.sessions.update({ ...head, review });
-    expect(await records.get('sessions', session.id)).not.toHaveProperty('observed');
-    expect((await repository.sessions.find(session.id))!.session).toEqual({ ...session, review });
+    expect((await repository.recordings.find(recording.id))!.recording).toEqual(recording);
+    expect((await repository.recordings.findHead(recording.id))!.recording).toEqual(head);
+    await repository.recordings.update({ ...head, review });
+    expect(await records.get('sessions', recording.id)).not.toHaveProperty('observed');
+    expect((await repository.recordings.find(recording.id))!.recording).toEqual({ ...recording, review });
   });
 
   it('tells the limits that were set last beside the document, and no longer once they are taken back', async () => {
     const repository = await createTestDevice().open();
-    await repository.sessions.save(session, beside);
+    await repository.recordings.save(recording, beside);
     const entry = (kneeInwardDeg: number) => ({
-      ...{ limits: { kneeInwardDeg, kneeOutwardDeg: 9 }, by: 'T1', at: session.createdAt },
+      ...{ limits: { kneeInwardDeg, kneeOutwardDeg: 9 }, by: 'T1', at: recording.createdAt },
     });
-    await repository.sessions.update({ ...head, review: { ...review, limitsSet: [entry(4), entry(6)] } });
-    expect((await repository.sessions.list()).found[0]!.limitsSet).toEqual(entry(6));
-    await repository.sessions.update({ ...head, review });
-    expect((await repository.sessions.list()).found[0]).toMatchObject({ limitsSet: null });
+    await repository.recordings.update({ ...head, review: { ...review, limitsSet: [entry(4), entry(6)] } });
+    expect((await repository.recordings.list()).found[0]!.limitsSet).toEqual(entry(6));
+    await repository.recordings.update({ ...head, review });
+    expect((await repository.recordings.list()).found[0]).toMatchObject({ limitsSet: null });
   });
 
   it('brings no session back that was deleted meanwhile', async () => {
     const repository = await createTestDevice().open();
-    await expect(repository.sessions.update({ ...head, review })).rejects.toEqual(missing);
-    expect(await repository.sessions.find(session.id)).toBeNull();
+    await expect(repository.recordings.update({ ...head, review })).rejects.toEqual(missing);
+    expect(await repository.recordings.find(recording.id)).toBeNull();
   });
 });

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { packRows, unpackRows } from '#device/storage/jointRows';
-import { smallSessionParts } from '../../../support/smallSession';
+import { smallRecordingParts } from '../../../support/smallRecording';
 import { rowsOf } from '../../../support/smallSet';
 
-const rows = rowsOf(smallSessionParts().track).slice(0, 8);
+const rows = rowsOf(smallRecordingParts().track).slice(0, 8);
 
 describe('unpackRows(packRows(rows))', () => {
   it('gives the same rows, over any number of blocks, with nobody where nobody was', () => {

@@ -3,9 +3,9 @@ import { createMemoryRecords } from '#device/storage/memoryRecords';
 import { createMemoryVideos } from '#device/storage/memoryVideos';
 import { openRepository } from '#device/storage/openRepository';
 import { storageProblem } from '#device/storage/storageProblem';
-import { smallSession } from '../../../support/smallSession';
+import { smallRecording } from '../../../support/smallRecording';
 import { smallSetStart } from '../../../support/smallSet';
-import { smallVisit } from '../../../support/smallVisit';
+import { smallSession } from '../../../support/smallSession';
 
 const named = (name: string) => Object.assign(new Error('from the browser'), { name });
 const openMemory = {
@@ -27,13 +27,13 @@ describe('openRepository(openers)', () => {
     });
     expect(problem).toMatchObject({ kind: 'refused' });
     expect(repository.lasting).toEqual({ records: false, videos: false });
-    await repository.visits.save(smallVisit());
-    expect((await repository.visits.list()).found).toEqual([smallVisit()]);
+    await repository.sessions.save(smallSession());
+    expect((await repository.sessions.list()).found).toEqual([smallSession()]);
     const set = await repository.beginSet(smallSetStart(), () => undefined);
     await set.video!.write(new Blob(['pictures']));
     expect(await (await set.endVideo())?.text()).toBe('pictures');
-    await set.finish(smallSession(), 'waiting', null);
-    expect((await repository.sessions.list()).found).toHaveLength(1);
+    await set.finish(smallRecording(), 'waiting', null);
+    expect((await repository.recordings.list()).found).toHaveLength(1);
   });
 
   it('keeps records alone where videos can’t be kept, as in private windows', async () => {

@@ -5,7 +5,7 @@ import { framesCsv } from '#documents/csv/framesCsv';
 import { keypointNames } from '#core/keypoints/keypointNames';
 import { curveReason, curveValue } from '#core/measurement/curve';
 import { measure } from '#core/measurement/measure';
-import { smallSetup } from '../../../support/smallSession';
+import { smallSetup } from '../../../support/smallRecording';
 import { filmPerson } from '../../../support/syntheticPerson';
 
 const { track } = filmPerson({
@@ -76,7 +76,7 @@ describe('framesCsv({ track, measurement, note })', () => {
   });
 
   it('has every column named in docs/data-out.md', () => {
-    const guide = readFileSync(new URL('../../../docs/data-out.md', import.meta.url), 'utf8');
+    const guide = readFileSync(new URL('../../../../docs/data-out.md', import.meta.url), 'utf8');
     const own = rows.columns.filter((name) => !keypointNames.some((point) => name.startsWith(`${point}_`)));
     for (const name of [...own, ...keypointNames]) expect(guide).toContain(`\`${name}\``);
   });

@@ -6,7 +6,7 @@ import { blankCurve, reasonCode } from '#core/measurement/curve';
 import { mapOthers } from '#core/measures/measures';
 import type { MeasuredRepetition, Measurement } from '#core/measurement/measurement';
 import { judge } from '#core/scoring/judge';
-import { smallSessionParts } from '../../../support/smallSession';
+import { smallRecordingParts } from '../../../support/smallRecording';
 import { noRanges } from '../../../support/kneeJudgement';
 
 const limits = { kneeInwardDeg: 10, kneeOutwardDeg: 7 };
@@ -15,7 +15,7 @@ const rowsOf = (measurement: Measurement, note = '') =>
 
 /** Ten samples at 10 Hz: 0 to 9 degrees inward, then 13 and 11 in the last two; depth is missing all the time. */
 function handMade(change: Partial<MeasuredRepetition> = {}): Measurement {
-  const { measurement } = smallSessionParts();
+  const { measurement } = smallRecordingParts();
   const angles = [0, 1, 2, 3, 4, 5, 6, 7, 13, 11];
   const kneeAngleDeg = { ...blankCurve(10), values: Float64Array.from(angles) };
   const unseen = { ...blankCurve(10), missing: new Uint8Array(10).fill(reasonCode('joint-unseen')) };
@@ -113,7 +113,7 @@ describe('repetitionsCsv({ measurement, limits, note })', () => {
   });
 
   it('agrees with the judgement of each repetition of a filmed person', () => {
-    const { measurement } = smallSessionParts();
+    const { measurement } = smallRecordingParts();
     const rows = rowsOf(measurement);
     expect(rows).toHaveLength(2);
     rows.forEach((row, i) => {
@@ -133,7 +133,7 @@ describe('repetitionsCsv({ measurement, limits, note })', () => {
   });
 
   it('has every column named in docs/data-out.md', () => {
-    const guide = readFileSync(new URL('../../../docs/data-out.md', import.meta.url), 'utf8');
+    const guide = readFileSync(new URL('../../../../docs/data-out.md', import.meta.url), 'utf8');
     const missing = rowsOf(handMade()).columns.filter((name) => !guide.includes(`\`${name}\``));
     expect(missing).toEqual([]);
   });

@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { coverFor } from '#documents/parcel/coverFor';
 import { isOutOfLine, outOfLineSpans } from '#documents/parcel/outOfLineSpans';
 import type { Verdict } from '#core/scoring/verdict';
-import { smallSession } from '../../../support/smallSession';
+import { smallRecording } from '../../../support/smallRecording';
 
-const session = smallSession();
-type Repetition = (typeof session.derived.repetitions)[number];
-const pattern = session.derived.repetitions[0]!;
+const recording = smallRecording();
+type Repetition = (typeof recording.derived.repetitions)[number];
+const pattern = recording.derived.repetitions[0]!;
 
 function repetition(startMs: number, endMs: number, verdict: Verdict = 'out-of-line'): Repetition {
   return {
@@ -47,8 +47,8 @@ describe('outOfLineSpans(repetitions)', () => {
 
 describe('coverFor(part, session)', () => {
   const withRepetitions = (...repetitions: Repetition[]) => ({
-    ...session,
-    derived: { ...session.derived, repetitions },
+    ...recording,
+    derived: { ...recording.derived, repetitions },
   });
 
   it('covers all of what is outside the repetitions out of line, and nothing of them', () => {
@@ -62,8 +62,8 @@ describe('coverFor(part, session)', () => {
   });
 
   it('covers the head of the person in the session’s own pictures, at every time', () => {
-    const cover = coverFor('without-head', session)!;
-    const { timesMs, yPx, score } = session.observed;
+    const cover = coverFor('without-head', recording)!;
+    const { timesMs, yPx, score } = recording.observed;
     for (const [frame, timeMs] of timesMs.entries()) {
       const own = (values: readonly number[]) => values.slice(33 * frame, 33 * frame + 11);
       if (own(score).some((value) => value > 0)) expect(cover(timeMs)).toBeGreaterThan(Math.max(...own(yPx)));

@@ -54,7 +54,7 @@ describe('parsePlan(text)', () => {
   });
 
   it('reads the invented example, which says that it is invented', () => {
-    const url = new URL('../../../fixtures/example.plan.json', import.meta.url);
+    const url = new URL('../../../../fixtures/example.plan.json', import.meta.url);
     expect(parsePlan(readFileSync(url, 'utf8')).note).toMatch(/invented/);
   });
 

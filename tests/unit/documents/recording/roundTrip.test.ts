@@ -7,10 +7,10 @@ import { poseModels } from '#core/keypoints/poseModel';
 import { measure } from '#core/measurement/measure';
 import { sides } from '#core/protocol/side';
 import { taskIds } from '#core/exercises/tasks';
-import { buildSession } from '#documents/recording/buildSession';
-import { remeasureSession } from '#tools/commands/tools/remeasureSession';
-import { parseSession } from '#documents/recording/parseSession';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
+import { buildRecording } from '#documents/recording/buildRecording';
+import { remeasureRecording } from '#tools/commands/tools/remeasureRecording';
+import { parseRecording } from '#documents/recording/parseRecording';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { anyLimits } from '../../../support/anyLimits';
 import { filmPerson } from '../../../support/syntheticPerson';
 import { fakeAdapters } from '../../../support/fakeAdapters';
@@ -83,10 +83,10 @@ const anyContents = fc.record({
 type Contents = typeof anyContents extends fc.Arbitrary<infer Value> ? Value : never;
 
 /** A document with these contents, as the text that is saved. */
-function sessionText({ film, task, side, bodyHeightCm, bends, codec, size, ...parts }: Contents): string {
+function recordingText({ film, task, side, bodyHeightCm, bends, codec, size, ...parts }: Contents): string {
   const track = 'track' in film ? film.track : filmed(film.peakDeg, film.noisePx);
   const setup = { task, side, bodyHeightCm, bends };
-  const document = buildSession({
+  const document = buildRecording({
     ...parts,
     track,
     video: { bytes: 7, codec, widthPx: 540, heightPx: 960, durationMs: 5000.5, frameRateHz: 29.97 },
@@ -105,8 +105,8 @@ describe('a session as JSON', () => {
   it('comes in as it went out, whatever was filmed', () => {
     fc.assert(
       fc.property(anyContents, (contents) => {
-        const text = sessionText(contents);
-        expect(parseSession(text)).toEqual(JSON.parse(text));
+        const text = recordingText(contents);
+        expect(parseRecording(text)).toEqual(JSON.parse(text));
       }),
     );
   });
@@ -114,16 +114,16 @@ describe('a session as JSON', () => {
   it('goes out of the app as it came in', async () => {
     await fc.assert(
       fc.asyncProperty(anyContents, async (contents) => {
-        const text = sessionText(contents);
+        const text = recordingText(contents);
         const { adapters, world } = fakeAdapters();
         const app = createApp(adapters);
         await app.openFile(new File([text], 'any.json', { type: 'application/json' }));
         expect(app.store.getState().problem).toBeNull();
-        app.saveSession();
+        app.saveRecording();
         // Every saved file is a new document, and what follows from the joints is measured anew.
-        const before = JSON.parse(text) as SessionDocument;
+        const before = JSON.parse(text) as RecordingDocument;
         const { id, createdAt } = before;
-        const again = parseSession(world.saved[0]!.text);
+        const again = parseRecording(world.saved[0]!.text);
         expect(again).toEqual({
           ...before,
           id: again.id,
@@ -132,7 +132,7 @@ describe('a session as JSON', () => {
         });
         expect([id, createdAt]).not.toContain(again.id);
         // From the joints as the document holds them: rounding can move what just reaches a threshold.
-        expect(again.derived).toEqual(remeasureSession(before).derived);
+        expect(again.derived).toEqual(remeasureRecording(before).derived);
       }),
       { numRuns: 40 },
     );

@@ -3,10 +3,13 @@ import { describe, expect, it } from 'vitest';
 import { documentJsonSchema } from '#tools/commands/tools/documentJsonSchema';
 
 describe('documentJsonSchema(kind)', () => {
-  it.each(['plan', 'session', 'visit'] as const)(
-    'is what docs/%s.schema.json says (npm run schema writes it anew)',
+  it.each(['plan', 'recording', 'session'] as const)(
+    'is what docs/%s.schema.json says (npm run schema writes it)',
     (kind) => {
-      const committed = readFileSync(new URL(`../../../docs/${kind}.schema.json`, import.meta.url), 'utf8');
+      const committed = readFileSync(
+        new URL(`../../../../docs/${kind}.schema.json`, import.meta.url),
+        'utf8',
+      );
       expect(committed).toBe(documentJsonSchema(kind));
     },
   );

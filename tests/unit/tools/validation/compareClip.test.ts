@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { compareClip } from '#tools/validation/compareClip';
 import { clipTruth, foundRepetition, notMeasured, trueRepetition } from './handMade';
 
 function derived(
-  repetitions: SessionDocument['derived']['repetitions'],
+  repetitions: RecordingDocument['derived']['repetitions'],
   values: (number | null)[] = new Array<number>(300).fill(1),
-): SessionDocument['derived'] {
+): RecordingDocument['derived'] {
   const curve = { values, missing: [] };
   return {
     measuringVersion: 1,

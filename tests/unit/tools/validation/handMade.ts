@@ -1,6 +1,6 @@
 import { mapOthers } from '#core/measures/measures';
 import type { ClipTruth, TrueRepetition } from '#tools/validation/clipTruth';
-import type { SessionRepetition } from '#tools/validation/readPeak';
+import type { RecordingRepetition } from '#tools/validation/readPeak';
 import { ofKnee } from '../../../support/kneeJudgement';
 
 /** A sit-to-stand repetition of the truth, seconds; peaks 12 degrees in the frontal plane, 9 in the picture. */
@@ -40,8 +40,8 @@ export function foundRepetition(
   number: number,
   loadedFromS: number,
   loadedToS: number,
-  changes: Partial<SessionRepetition> = {},
-): SessionRepetition {
+  changes: Partial<RecordingRepetition> = {},
+): RecordingRepetition {
   const peak = { value: 10.5, sample: 40, timeMs: 1333, band: 4 };
   return {
     number,
@@ -74,7 +74,7 @@ export function foundRepetition(
   };
 }
 
-export const notMeasured: SessionRepetition['judgement'] = {
+export const notMeasured: RecordingRepetition['judgement'] = {
   ...ofKnee('not-measured'),
   reason: 'out-of-picture',
   direction: null,

@@ -80,7 +80,7 @@ export function createBackup(world: BackupWorld): Backup {
         const createdAt = world.now().toISOString();
         const { blob, contents } = await packBackup(repository, createdAt, onProgress);
         const sealed = await sealByPassphrase(passphrase, blob);
-        onProgress(contents.sessions, contents.sessions); // Not saved where it was called off meanwhile.
+        onProgress(contents.recordings, contents.recordings); // Not saved where it was called off meanwhile.
         world.saveBlob(`overfoot-backup-${createdAt.slice(0, 10)}.age`, sealed);
         return { state: 'saved', saved: contents };
       });

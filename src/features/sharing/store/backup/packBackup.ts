@@ -4,13 +4,13 @@ import { hashOf, packPart } from '../packedPart';
 
 /** What is in a backup, to be told. */
 export interface BackupContents {
-  visits: number;
   sessions: number;
+  recordings: number;
   plans: number;
   videos: number;
 }
 
-export const noContents: BackupContents = { visits: 0, sessions: 0, plans: 0, videos: 0 };
+export const noContents: BackupContents = { sessions: 0, recordings: 0, plans: 0, videos: 0 };
 
 /**
  * Puts everything that is kept into one file: a line of JSON that says what follows, then the parts. What can't be read
@@ -24,7 +24,7 @@ export async function packBackup(
   createdAt: string,
   onProgress: (done: number, total: number) => void,
 ): Promise<{ blob: Blob; contents: BackupContents }> {
-  const { visits, sessions, plans, notes, videos } = repository;
+  const { sessions, recordings, plans, notes, videos } = repository;
   const files: BackupFile[] = [];
   const parts: Blob[] = [];
   const contents = { ...noContents };
@@ -33,24 +33,24 @@ export async function packBackup(
     files.push({ kind, ...facts });
     parts.push(new Blob([part]));
   };
-  for (const visit of (await visits.list()).found) {
-    add('visit', visit);
-    contents.visits++;
+  for (const session of (await sessions.list()).found) {
+    add('visit', session);
+    contents.sessions++;
   }
   for (const plan of (await plans.list()).found) {
     add('plan', plan);
     contents.plans++;
   }
   for (const [name, text] of await notes.read()) add('note', { name, text });
-  const listed = (await sessions.list()).found;
-  for (const [index, { id, visitId, fromVideo, video: videoName }] of listed.entries()) {
+  const listed = (await recordings.list()).found;
+  for (const [index, { id, visitId: sessionId, fromVideo, video: videoName }] of listed.entries()) {
     onProgress(index, listed.length);
-    const session = (await sessions.find(id).catch(() => null))?.session ?? null;
-    if (session === null) continue;
-    const { part, facts } = packPart(session);
-    files.push({ kind: 'session', sessionId: id, visitId, fromVideo, ...facts });
+    const recording = (await recordings.find(id).catch(() => null))?.recording ?? null;
+    if (recording === null) continue;
+    const { part, facts } = packPart(recording);
+    files.push({ kind: 'session', sessionId: id, visitId: sessionId, fromVideo, ...facts });
     parts.push(new Blob([part]));
-    contents.sessions++;
+    contents.recordings++;
     const video = videoName === null ? null : await videos.read(videoName).catch(() => null);
     if (video === null) continue;
     const type = video.type === 'video/mp4' ? 'video/mp4' : 'video/webm';

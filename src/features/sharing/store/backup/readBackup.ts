@@ -6,27 +6,27 @@ import {
 } from '#documents/backup/backupManifest';
 import { ParcelProblem } from '#documents/parcel/parcelProblem';
 import { z } from '#documents/schema/zod';
-import { parseSession } from '#documents/recording/parseSession';
-import { readVisit } from '#documents/session/readVisit';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
-import type { VisitDocument } from '#documents/session/visitDocument';
+import { parseRecording } from '#documents/recording/parseRecording';
+import { readSession } from '#documents/session/readSession';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import type { SessionDocument } from '#documents/session/sessionDocument';
 import { planRecordSchema, type PlanRecord } from '#device/storage/keptSchemas';
 import { firstLine } from '../firstLine';
 import { hashOf, unpackPart } from '../packedPart';
 
 const noteSchema = z.strictObject({ name: z.string().min(1).max(50), text: z.string().max(1_000_000) });
 
-type SessionFile = Extract<BackupFile, { kind: 'session' }>;
+type RecordingFile = Extract<BackupFile, { kind: 'session' }>;
 
 /** One thing of a backup, read and checked. */
 export type BackupEntry =
-  | { kind: 'visit'; visit: VisitDocument }
+  | { kind: 'visit'; session: SessionDocument }
   | { kind: 'plan'; plan: PlanRecord }
   | { kind: 'note'; name: string; text: string }
   | {
       kind: 'session';
-      session: SessionDocument;
-      file: Pick<SessionFile, 'visitId' | 'fromVideo'>;
+      recording: RecordingDocument;
+      file: Pick<RecordingFile, 'visitId' | 'fromVideo'>;
       video: Blob | null;
     };
 
@@ -67,7 +67,7 @@ export async function readBackup(blob: Blob): Promise<ReadableBackup> {
         if (waiting !== null) yield waiting;
         waiting = null;
         const text = await unpackPart(part, file.unpackedBytes, takeAnotherCopy);
-        if (file.kind === 'session') waiting = { ...readSessionEntry(text, file), video: null };
+        if (file.kind === 'session') waiting = { ...readRecordingEntry(text, file), video: null };
         else yield readDocumentEntry(file.kind, text);
       }
       if (waiting !== null) yield waiting;
@@ -75,11 +75,14 @@ export async function readBackup(blob: Blob): Promise<ReadableBackup> {
   };
 }
 
-function readSessionEntry(text: string, { sessionId, visitId, fromVideo }: SessionFile) {
-  const session = parseSession(text);
-  if (session.id !== sessionId)
+function readRecordingEntry(
+  text: string,
+  { sessionId: recordingId, visitId: sessionId, fromVideo }: RecordingFile,
+) {
+  const recording = parseRecording(text);
+  if (recording.id !== recordingId)
     throw new ParcelProblem(`A session in it is not the one that it says. ${takeAnotherCopy}`);
-  return { kind: 'session' as const, session, file: { visitId, fromVideo } };
+  return { kind: 'session' as const, recording, file: { visitId: sessionId, fromVideo } };
 }
 
 function readDocumentEntry(kind: 'visit' | 'plan' | 'note', text: string): BackupEntry {
@@ -90,7 +93,7 @@ function readDocumentEntry(kind: 'visit' | 'plan' | 'note', text: string): Backu
   } catch {
     throw damaged;
   }
-  if (kind === 'visit') return { kind, visit: readVisit(data) };
+  if (kind === 'visit') return { kind, session: readSession(data) };
   const result = (kind === 'plan' ? planRecordSchema : noteSchema).safeParse(data);
   if (!result.success) throw damaged;
   return 'savedAt' in result.data ? { kind: 'plan', plan: result.data } : { kind: 'note', ...result.data };

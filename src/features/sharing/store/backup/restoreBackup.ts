@@ -1,4 +1,4 @@
-import { keepSession } from '../keepSession';
+import { saveRecordingDocument } from '../saveRecordingDocument';
 import type { Repository } from '#device/storage/repository';
 import { noContents, type BackupContents } from './packBackup';
 import type { BackupEntry, ReadableBackup } from './readBackup';
@@ -24,10 +24,10 @@ export async function checkBackup(
   let done = 0;
   for await (const entry of backup.entries()) {
     onProgress(done++, backup.total);
-    if (entry.kind === 'visit') contents.visits++;
+    if (entry.kind === 'visit') contents.sessions++;
     if (entry.kind === 'plan') contents.plans++;
     if (entry.kind === 'session') {
-      contents.sessions++;
+      contents.recordings++;
       if (entry.video !== null) contents.videos++;
     }
     if (entry.kind === 'note') continue;
@@ -61,13 +61,14 @@ export async function restoreBackup(
 }
 
 async function restore(entry: Exclude<BackupEntry, { kind: 'note' }>, repository: Repository): Promise<void> {
-  if (entry.kind === 'visit') await repository.visits.save(entry.visit);
+  if (entry.kind === 'visit') await repository.sessions.save(entry.session);
   else if (entry.kind === 'plan') {
     const { id, text, savedAt } = entry.plan;
     await repository.plans.save(id, text, savedAt);
   } else {
-    const { session, file, video } = entry;
-    await keepSession(repository, session, { ...file, video, visit: null });
+    const { recording, file, video } = entry;
+    const { visitId: sessionId, fromVideo } = file;
+    await saveRecordingDocument(repository, recording, { sessionId, fromVideo, video, session: null });
   }
 }
 
@@ -92,7 +93,7 @@ function withKeys(here: string, others: string): string {
 
 async function standingOf(
   entry: Exclude<BackupEntry, { kind: 'note' }>,
-  { visits, plans, sessions }: Repository,
+  { sessions, plans, recordings }: Repository,
 ): Promise<Standing> {
   const isSame = (one: unknown, other: unknown) => JSON.stringify(one) === JSON.stringify(other);
   const standing = (here: unknown, there: unknown): Standing =>
@@ -100,11 +101,11 @@ async function standingOf(
   // What is kept here and can't be read is another version, which the backup may replace.
   const unreadable = () => undefined;
   if (entry.kind === 'visit')
-    return standing(await visits.find(entry.visit.id).catch(unreadable), entry.visit);
+    return standing(await sessions.find(entry.session.id).catch(unreadable), entry.session);
   if (entry.kind === 'plan')
     return standing(await plans.find(entry.plan.id).catch(unreadable), entry.plan.text);
-  const kept = await sessions.find(entry.session.id).catch(unreadable);
+  const kept = await recordings.find(entry.recording.id).catch(unreadable);
   if (kept === undefined) return 'different';
   if (kept !== null && kept.facts.video === null && entry.video !== null) return 'different';
-  return standing(kept?.session ?? null, entry.session);
+  return standing(kept?.recording ?? null, entry.recording);
 }

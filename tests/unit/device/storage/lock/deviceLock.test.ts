@@ -6,13 +6,13 @@ import { openRepository } from '#device/storage/openRepository';
 import { tableNames } from '#device/storage/records';
 import type { Videos } from '#device/storage/videos';
 import { createTestDevice } from '../../../../support/openTestRepository';
-import { smallSession } from '../../../../support/smallSession';
+import { smallRecording } from '../../../../support/smallRecording';
 import { smallSetStart } from '../../../../support/smallSet';
-import { smallVisit } from '../../../../support/smallVisit';
+import { smallSession } from '../../../../support/smallSession';
 
 const passphrase = 'otter river stone lamp';
-const session = smallSession();
-const visit = { ...smallVisit(), sets: [{ ...smallVisit().sets[0]!, sessionId: session.id }] };
+const recording = smallRecording();
+const session = { ...smallSession(), sets: [{ ...smallSession().sets[0]!, sessionId: recording.id }] };
 const cutId = '5f0c6a52-6b0c-4c1e-9a43-0f2d6a1b7c90';
 const pictures = Uint8Array.from({ length: 2_300_000 }, (_, index) => index % 251);
 
@@ -38,7 +38,7 @@ async function filledDevice() {
   const set = await repository.beginSet(smallSetStart(), () => undefined);
   await set.video!.write(new Blob([pictures]));
   await set.endVideo();
-  await set.finish(session, 'done', visit);
+  await set.finish(recording, 'done', session);
   await repository.plans.save('plan', '{"patient":"Grey Otter 3"}');
   await repository.notes.write('draft', 'Grey Otter 3');
   const cut = await repository.beginSet({ ...smallSetStart(), id: cutId, videoType: null }, () => undefined);
@@ -65,9 +65,9 @@ async function onDisk({ openRecords, videos }: ReturnType<typeof createTestDevic
 const aPicture = new TextDecoder('latin1').decode(pictures.subarray(1000, 1100));
 
 async function everything(repository: Awaited<ReturnType<typeof openRepository>>['repository']) {
-  const { facts, session: found } = (await repository.sessions.find(session.id))!;
+  const { facts, recording: found } = (await repository.recordings.find(recording.id))!;
   return {
-    visits: await repository.visits.list(),
+    sessions: await repository.sessions.list(),
     facts,
     found,
     plan: await repository.plans.find('plan'),
@@ -93,7 +93,7 @@ describe('the passphrase lock', slow, () => {
     expect(askedCount()).toBe(1);
     expect(await everything(again.repository)).toEqual(before);
     const disk = await onDisk(device);
-    for (const plain of ['Grey Otter 3', visit.patient, session.setup.task, aPicture])
+    for (const plain of ['Grey Otter 3', session.patient, recording.setup.task, aPicture])
       expect(disk).not.toContain(plain);
   });
 
@@ -178,11 +178,11 @@ describe('the passphrase lock', slow, () => {
     await lock.turnOn(passphrase);
     await open();
     const records = await device.openRecords();
-    const { sealed } = (await records.get('visits', visit.id)) as { sealed: Uint8Array };
+    const { sealed } = (await records.get('visits', session.id)) as { sealed: Uint8Array };
     sealed[40]! ^= 1;
-    await records.apply([{ put: 'visits', key: visit.id, value: { sealed } }]);
+    await records.apply([{ put: 'visits', key: session.id, value: { sealed } }]);
     const { repository } = await open();
-    await expect(repository.visits.find(visit.id)).rejects.toMatchObject({ kind: 'damaged' });
+    await expect(repository.sessions.find(session.id)).rejects.toMatchObject({ kind: 'damaged' });
     expect(await repository.plans.find('plan')).toBe('{"patient":"Grey Otter 3"}');
   });
 
@@ -190,7 +190,7 @@ describe('the passphrase lock', slow, () => {
     const { device, lock, open } = await filledDevice();
     await lock.turnOn(passphrase);
     const { repository } = await open((locked) => locked.eraseAll());
-    expect(await repository.visits.list()).toEqual({ found: [], unreadable: [] });
+    expect(await repository.sessions.list()).toEqual({ found: [], unreadable: [] });
     const records = await device.openRecords();
     for (const table of tableNames) expect(await records.keys(table)).toEqual([]);
     expect(await createMemoryVideos().list()).toEqual(await device.videos.list());

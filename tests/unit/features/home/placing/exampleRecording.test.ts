@@ -2,13 +2,13 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { checkPlacing } from '#features/home/placing/checkPlacing';
 import { createPlacing } from '#features/home/placing/createPlacing';
-import { parseSession } from '#documents/recording/parseSession';
-import { sessionTrack } from '#documents/recording/sessionTrack';
+import { parseRecording } from '#documents/recording/parseRecording';
+import { recordingTrack } from '#documents/recording/recordingTrack';
 import { trackUpTo } from '../../../../support/trackUpTo';
 
-const session = parseSession(readFileSync('fixtures/example.session.json', 'utf8'));
-const track = sessionTrack(session);
-const { setup } = session;
+const recording = parseRecording(readFileSync('fixtures/example.session.json', 'utf8'));
+const track = recordingTrack(recording);
+const { setup } = recording;
 const facts = { isFurniturePlaced: true };
 
 describe('checkPlacing over the joints of the example recording', () => {
@@ -20,7 +20,7 @@ describe('checkPlacing over the joints of the example recording', () => {
   }
 
   it('goes green soon and stays so through seated and standing, as all of its repetitions were measured', () => {
-    expect(session.derived.repetitions.every(({ judgement }) => judgement.reason === null)).toBe(true);
+    expect(recording.derived.repetitions.every(({ judgement }) => judgement.reason === null)).toBe(true);
     expect(looks.filter(({ first }) => first !== null)).toEqual([]);
     expect(looks.findIndex(({ ready }) => ready)).toBeLessThanOrEqual(6);
     expect(looks.slice(6).every(({ ready }) => ready)).toBe(true);

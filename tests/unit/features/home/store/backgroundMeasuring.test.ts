@@ -2,18 +2,18 @@ import { describe, expect, it } from 'vitest';
 import { createBackgroundMeasuring } from '#features/home/store/backgroundMeasuring';
 import type { FrameSource } from '#device/frames/frameSource';
 import { VideoProblem } from '#device/frames/videoProblem';
-import { parseSession } from '#documents/recording/parseSession';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
+import { parseRecording } from '#documents/recording/parseRecording';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { createMarks, type Marks } from '#device/storage/marks';
 import { createTestDevice } from '../../../../support/openTestRepository';
-import { facts, fakeAdapters, film, sessionText } from '../../../../support/fakeAdapters';
+import { facts, fakeAdapters, film, recordingText } from '../../../../support/fakeAdapters';
 
 const idOf = (digit: number) => `${digit}b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11`;
 const frames = film.track.timesMs.length;
-const whole = parseSession(sessionText);
+const whole = parseRecording(recordingText);
 
 /** What was tracked live: every third frame, with the small model. */
-function liveSession(digit: number): SessionDocument {
+function liveRecording(digit: number): RecordingDocument {
   const { observed } = whole;
   const kept = observed.timesMs.flatMap((_, frame) => (frame % 3 === 0 ? [frame] : []));
   const pick = (values: number[]) => kept.flatMap((frame) => values.slice(frame * 33, frame * 33 + 33));
@@ -40,7 +40,7 @@ async function deviceWith(...digits: number[]): Promise<Device> {
   const repository = await device.open();
   for (const digit of digits) {
     const video = `${idOf(digit)}.webm`;
-    await repository.sessions.save(liveSession(digit), { visitId: null, video, fromVideo: 'waiting' });
+    await repository.recordings.save(liveRecording(digit), { visitId: null, video, fromVideo: 'waiting' });
     const writer = await device.videos.create(video);
     await writer.write(new Blob(['pictures']));
   }
@@ -89,15 +89,15 @@ describe('createBackgroundMeasuring(parts)', () => {
     expect(Math.max(...most)).toBe(frames);
     expect(world.modelsLoaded).toEqual(['full', 'full']);
     expect([world.trackersStarted, world.trackersClosed, world.sourcesOpen]).toEqual([1, 1, 0]);
-    const kept = (await repository.sessions.find(idOf(1)))!;
+    const kept = (await repository.recordings.find(idOf(1)))!;
     expect(kept.facts.fromVideo).toBe('done');
-    expect(kept.session.observed).toMatchObject({
+    expect(kept.recording.observed).toMatchObject({
       model: { size: 'full', weights: 'made-up 4.5.6', backend: 'wasm' },
       timesMs: whole.observed.timesMs,
       xPx: whole.observed.xPx,
     });
-    expect(kept.session.derived).toEqual(whole.derived);
-    expect(kept.session).toMatchObject({
+    expect(kept.recording.derived).toEqual(whole.derived);
+    expect(kept.recording).toMatchObject({
       id: idOf(1),
       note: 'Invented, number 1.',
       createdAt: '2026-04-05T06:07:01.000Z',
@@ -113,7 +113,7 @@ describe('createBackgroundMeasuring(parts)', () => {
     await reached;
     const add = async (digit: number) => {
       const beside = { visitId: null, video: null, fromVideo: 'waiting' as const };
-      await repository.sessions.save(liveSession(digit), beside);
+      await repository.recordings.save(liveRecording(digit), beside);
       background.look();
     };
     await add(2);
@@ -131,11 +131,11 @@ describe('createBackgroundMeasuring(parts)', () => {
   it('leaves alone what does not wait', async () => {
     const device = await deviceWith(1);
     const { repository, background, world, rest } = await openPage(device);
-    await repository.sessions.setFromVideo(idOf(1), 'declined');
+    await repository.recordings.setFromVideo(idOf(1), 'declined');
     background.look();
     await rest();
     expect(world.trackersStarted).toBe(0);
-    expect((await repository.sessions.find(idOf(1)))?.session).toEqual(liveSession(1));
+    expect((await repository.recordings.find(idOf(1)))?.recording).toEqual(liveRecording(1));
   });
 
   it('goes on where it was after the page was closed', async () => {
@@ -154,8 +154,8 @@ describe('createBackgroundMeasuring(parts)', () => {
     await second.rest();
     expect(second.world.framesEstimated).toBe(frames - 60);
     expect(told[0]).toBe(61);
-    const kept = await second.repository.sessions.find(idOf(1));
-    expect(kept?.session.observed.xPx).toEqual(whole.observed.xPx);
+    const kept = await second.repository.recordings.find(idOf(1));
+    expect(kept?.recording.observed.xPx).toEqual(whole.observed.xPx);
     expect(kept?.facts.fromVideo).toBe('done');
   });
 
@@ -190,7 +190,7 @@ describe('createBackgroundMeasuring(parts)', () => {
     background.resume();
     await rest();
     expect(world.framesEstimated).toBeLessThan(frames + 5);
-    expect((await repository.sessions.find(idOf(1)))?.facts.fromVideo).toBe('done');
+    expect((await repository.recordings.find(idOf(1)))?.facts.fromVideo).toBe('done');
   });
 
   it('is called off for one session, which keeps its joints, and goes on with the next', async () => {
@@ -204,8 +204,8 @@ describe('createBackgroundMeasuring(parts)', () => {
     await cancelled;
     await rest();
     expect(state().done).toEqual([idOf(2)]);
-    expect(await repository.sessions.find(idOf(1))).toMatchObject({
-      session: liveSession(1),
+    expect(await repository.recordings.find(idOf(1))).toMatchObject({
+      recording: liveRecording(1),
       facts: { fromVideo: 'declined' },
     });
     await background.retry(idOf(1));
@@ -221,7 +221,7 @@ describe('createBackgroundMeasuring(parts)', () => {
     await reached;
     const video = `${idOf(2)}.webm`;
     await device.videos.create(video);
-    await repository.sessions.save(liveSession(2), { visitId: null, video, fromVideo: 'waiting' });
+    await repository.recordings.save(liveRecording(2), { visitId: null, video, fromVideo: 'waiting' });
     background.look();
     open();
     await rest();
@@ -253,7 +253,7 @@ describe('createBackgroundMeasuring(parts)', () => {
     background.look();
     await rest();
     expect(state().problems[idOf(1)]).toMatch(/video is no longer on this device/);
-    expect((await repository.sessions.find(idOf(1)))?.facts.fromVideo).toBe('impossible');
+    expect((await repository.recordings.find(idOf(1)))?.facts.fromVideo).toBe('impossible');
   });
 
   it('keeps the joints and tells why where the video can’t be read, and goes on with the next', async () => {
@@ -271,7 +271,7 @@ describe('createBackgroundMeasuring(parts)', () => {
     const { done, problems } = background.store.getState();
     expect(done).toEqual([idOf(2)]);
     expect(problems).toEqual({ [idOf(1)]: 'It is cut off. Copy it again.' });
-    expect((await repository.sessions.find(idOf(1)))?.facts.fromVideo).toBe('impossible');
+    expect((await repository.recordings.find(idOf(1)))?.facts.fromVideo).toBe('impossible');
   });
 
   it('starts another tracker after one failed, and tries the session again when asked', async () => {
@@ -285,7 +285,7 @@ describe('createBackgroundMeasuring(parts)', () => {
     await rest();
     expect(state().done).toEqual([idOf(2)]);
     expect(state().problems[idOf(1)]).toMatch(/worker gone/);
-    expect((await repository.sessions.find(idOf(1)))?.facts.fromVideo).toBe('waiting');
+    expect((await repository.recordings.find(idOf(1)))?.facts.fromVideo).toBe('waiting');
     await background.retry(idOf(1));
     await rest();
     expect(state()).toMatchObject({ done: [idOf(2), idOf(1)], problems: {} });
@@ -297,10 +297,10 @@ describe('createBackgroundMeasuring(parts)', () => {
     const { reached, open } = holdAt(40, world);
     background.look();
     await reached;
-    await repository.sessions.remove(idOf(1));
+    await repository.recordings.remove(idOf(1));
     open();
     await rest();
-    expect((await repository.sessions.list()).found).toEqual([]);
+    expect((await repository.recordings.list()).found).toEqual([]);
     expect(state()).toMatchObject({ done: [], problems: {} });
     expect(await (await device.openRecords()).list('rows')).toEqual([]);
   });
@@ -329,7 +329,7 @@ describe('createBackgroundMeasuring(parts)', () => {
     background.look();
     await background.whenIdle();
     expect(background.store.getState().done).toEqual([idOf(1)]);
-    expect((await repository.sessions.find(idOf(1)))?.session.observed.timesMs).toEqual(
+    expect((await repository.recordings.find(idOf(1)))?.recording.observed.timesMs).toEqual(
       whole.observed.timesMs,
     );
   });
@@ -345,8 +345,8 @@ describe('createBackgroundMeasuring(parts)', () => {
     background.look();
     await background.whenIdle();
     expect(background.store.getState().problems[idOf(1)]).toMatch(/ends before/);
-    expect(await repository.sessions.find(idOf(1))).toMatchObject({
-      session: liveSession(1),
+    expect(await repository.recordings.find(idOf(1))).toMatchObject({
+      recording: liveRecording(1),
       facts: { fromVideo: 'impossible' },
     });
   });

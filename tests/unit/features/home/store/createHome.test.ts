@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import { CameraProblem } from '#device/camera/cameraProblem';
 import { storageProblem } from '#device/storage/storageProblem';
-import { parseSession } from '#documents/recording/parseSession';
+import { parseRecording } from '#documents/recording/parseRecording';
 import { createTestDevice } from '../../../../support/openTestRepository';
 import { smallHold, smallItem, smallPlan } from '../../../../support/smallPlan';
 import { openFakeHome, settle } from './fakeHome';
@@ -68,9 +68,9 @@ describe('a home session', () => {
     home.setPainAfter(1);
     home.setEffort(6);
     home.setRemark('Went well.');
-    await home.saveVisit();
+    await home.saveSession();
     expect(state()).toMatchObject({ step: 'summary', saving: 'saved' });
-    const { found } = await repository.visits.list();
+    const { found } = await repository.sessions.list();
     expect(found).toHaveLength(1);
     expect(found[0]).toMatchObject({
       patient: plan.patient,
@@ -88,8 +88,8 @@ describe('a home session', () => {
       ['split-stance-sit-to-stand', 2, null, null],
       ['quad-press-hold', 1, 4000, null],
     ]);
-    expect((await repository.sessions.list()).found.map(({ id }) => id).sort()).toEqual(
-      found[0]!.sets.flatMap(({ sessionId }) => sessionId ?? []).sort(),
+    expect((await repository.recordings.list()).found.map(({ id }) => id).sort()).toEqual(
+      found[0]!.sets.flatMap(({ sessionId: recordingId }) => recordingId ?? []).sort(),
     );
     expect((await repository.interrupted()).found).toEqual([]);
   });
@@ -117,13 +117,13 @@ describe('a home session', () => {
     await world.wait(16_000);
     home.press('end-set');
     await settle();
-    const { result, found, sessionId, judgements } = state().sets[0]!;
+    const { result, found, recordingId, judgements } = state().sets[0]!;
     expect(result.counted).toBe(found);
     expect(found).toBeLessThan(3);
     expect(judgements).toHaveLength(found!);
-    const { session } = (await repository.sessions.find(sessionId!))!;
-    expect(session.setup.goMs).toBeGreaterThan(0);
-    expect(session.derived.repetitions).toHaveLength(found!);
+    const { recording } = (await repository.recordings.find(recordingId!))!;
+    expect(recording.setup.goMs).toBeGreaterThan(0);
+    expect(recording.derived.repetitions).toHaveLength(found!);
   });
 
   it('hands on to the set what the easy bends before it have shown', async () => {
@@ -139,8 +139,8 @@ describe('a home session', () => {
     await world.wait(3000);
     home.press('end-set');
     await settle();
-    const { session } = (await repository.sessions.find(state().sets[0]!.sessionId!))!;
-    expect(session.setup).toMatchObject({ task: 'single-leg-squat', side: 'right', bends });
+    const { recording } = (await repository.recordings.find(state().sets[0]!.recordingId!))!;
+    expect(recording.setup).toMatchObject({ task: 'single-leg-squat', side: 'right', bends });
   });
 
   it('waits to be confirmed, and for no red flag to stand', async () => {
@@ -265,14 +265,17 @@ describe('the camera', () => {
     home.finishOwnRecordings();
     expect(state().step).toBe('after');
     home.setPainDuring(1, 2);
-    await home.saveVisit();
-    const { sets } = (await repository.visits.list()).found[0]!;
+    await home.saveSession();
+    const { sets } = (await repository.sessions.list()).found[0]!;
     expect(sets.map(({ number, painDuring }) => [number, painDuring])).toEqual([
       [1, null],
       [2, 2],
     ]);
-    const { facts: kept } = (await repository.sessions.find(sets[1]!.sessionId!))!;
-    expect(kept).toMatchObject({ fromVideo: 'done', visitId: (await repository.visits.list()).found[0]!.id });
+    const { facts: kept } = (await repository.recordings.find(sets[1]!.sessionId!))!;
+    expect(kept).toMatchObject({
+      fromVideo: 'done',
+      visitId: (await repository.sessions.list()).found[0]!.id,
+    });
     expect(await (await repository.videos.read(kept.video!))!.text()).toBe('pictures');
     expect((await repository.interrupted()).found).toEqual([]);
     await home.reviewSet(1);
@@ -287,7 +290,7 @@ describe('the camera', () => {
     await settle();
     expect(state().sets).toMatchObject([{ found: 3, keeping: 'kept' }]);
     expect(state().sets[0]!.problem).toMatch(/storage is full/);
-    const { facts: kept } = (await repository.sessions.find(state().sets[0]!.sessionId!))!;
+    const { facts: kept } = (await repository.recordings.find(state().sets[0]!.recordingId!))!;
     expect(kept.video).toBeNull();
   });
 
@@ -312,7 +315,7 @@ describe('the camera', () => {
     expect(state().sets).toMatchObject([
       { result: { counted: 2, cutShort: 'the camera stopped' }, found: 2, keeping: 'kept' },
     ]);
-    expect((await repository.sessions.list()).found).toHaveLength(1);
+    expect((await repository.recordings.list()).found).toHaveLength(1);
     world.movesFromMs = null;
     await home.openCamera();
     home.press('resume');
@@ -377,10 +380,10 @@ describe('stopping', () => {
     home.finishExercise();
     home.setPainAfter(7);
     expect(state().painWarning).toMatchObject({ when: 'after', score: 7 });
-    await home.saveVisit();
-    const [visit] = (await repository.visits.list()).found;
-    expect(visit).toMatchObject({ painAfter: 7, sets: [{ cutShort: 'pain', number: 1 }] });
-    expect(await repository.sessions.find(visit!.sets[0]!.sessionId!)).not.toBeNull();
+    await home.saveSession();
+    const [session] = (await repository.sessions.list()).found;
+    expect(session).toMatchObject({ painAfter: 7, sets: [{ cutShort: 'pain', number: 1 }] });
+    expect(await repository.recordings.find(session!.sets[0]!.sessionId!)).not.toBeNull();
   });
 
   it('is asked for in a rest where the set hurt beyond the limit', async () => {
@@ -418,8 +421,8 @@ describe('stopping', () => {
     await settle();
     expect(state()).toMatchObject({ step: 'plan', sets: [] });
     expect(world.camera?.isOpen).toBe(false);
-    expect((await repository.visits.list()).found).toMatchObject([{ sets: [{ cutShort: 'ended early' }] }]);
-    expect((await repository.visits.list()).found[0]!.endedAt).not.toBeNull();
+    expect((await repository.sessions.list()).found).toMatchObject([{ sets: [{ cutShort: 'ended early' }] }]);
+    expect((await repository.sessions.list()).found[0]!.endedAt).not.toBeNull();
   });
 });
 
@@ -433,10 +436,10 @@ describe('storage', () => {
     home.press('end');
     await settle();
     home.finishExercise();
-    await home.saveVisit();
+    await home.saveSession();
     expect(state()).toMatchObject({ step: 'summary', saving: 'saved' });
     home.saveSetFile(0);
-    expect(parseSession(world.saved[0]!.text).derived.repetitions).not.toEqual([]);
+    expect(parseRecording(world.saved[0]!.text).derived.repetitions).not.toEqual([]);
   });
 
   it('that can’t be opened blocks with a sentence', async () => {
@@ -498,8 +501,8 @@ describe('an interrupted set', () => {
     const { id } = state().interrupted[0]!;
     await home.keepInterrupted(id);
     expect(state()).toMatchObject({ interrupted: [], problem: null });
-    expect((await repository.visits.list()).found).toMatchObject([{ sets: [{ sessionId: id }] }]);
-    expect(await repository.sessions.find(id)).not.toBeNull();
+    expect((await repository.sessions.list()).found).toMatchObject([{ sets: [{ sessionId: id }] }]);
+    expect(await repository.recordings.find(id)).not.toBeNull();
   });
 
   it('can be dropped, and the dropping undone until the next set begins', async () => {
@@ -529,7 +532,7 @@ describe('afterwards', () => {
   it('sets are measured anew from their video, with progress, once nothing is recorded', async () => {
     const { home, state } = await atSummary();
     expect(state().sets[0]!.isFromVideo).toBe(false);
-    await home.saveVisit();
+    await home.saveSession();
     for (let i = 0; i < 200 && !state().sets[0]!.isFromVideo; i++) await settle();
     expect(state().sets[0]).toMatchObject({ isFromVideo: true, found: 3 });
     expect(state().background).toMatchObject({ waiting: 0, share: null, problems: [] });
@@ -537,7 +540,7 @@ describe('afterwards', () => {
 
   it('measuring waits while a camera is on, and goes on when it is off', async () => {
     const { home, state } = await atSummary();
-    await home.saveVisit();
+    await home.saveSession();
     home.startOver();
     await atCamera({ home, state } as Opened);
     await home.openCamera();
@@ -552,9 +555,9 @@ describe('afterwards', () => {
     home.discardSet(0);
     home.undoDiscard(0);
     home.discardSet(0);
-    await home.saveVisit();
-    expect((await repository.sessions.list()).found).toEqual([]);
-    expect((await repository.visits.list()).found[0]!.sets).toEqual([]);
+    await home.saveSession();
+    expect((await repository.recordings.list()).found).toEqual([]);
+    expect((await repository.sessions.list()).found[0]!.sets).toEqual([]);
     home.undoDiscard(0);
     expect(state().sets[0]!.isDiscarded).toBe(true);
   });
@@ -565,14 +568,14 @@ describe('afterwards', () => {
     home.setPainAfter(5);
     home.setPainAfter(2);
     expect(state()).toMatchObject({ painBefore: 4, painAfter: 2, painWarning: null });
-    await home.saveVisit();
+    await home.saveSession();
     home.setPainAfter(9);
     expect(state().painAfter).toBe(2);
   });
 
   it('the review of a set opens with its video and leads back', async () => {
     const { home, app } = await atSummary();
-    await home.saveVisit();
+    await home.saveSession();
     await home.reviewSet(0);
     expect(app.store.getState()).toMatchObject({ screen: 'review', backTo: 'home' });
     expect(app.recording()).toMatchObject({ origin: 'session' });
@@ -583,16 +586,16 @@ describe('afterwards', () => {
 
   it('what is set in the review of a set is kept, and the summary follows', async () => {
     const { home, app, state, repository } = await atSummary();
-    await home.saveVisit();
+    await home.saveSession();
     await home.reviewSet(0);
-    const { found, sessionId } = state().sets[0]!;
+    const { found, recordingId } = state().sets[0]!;
     const { repetitions, timesMs } = app.recording()!.measurement;
     const { loadedFrom, loadedTo } = repetitions[0]!;
     const atMs = (timesMs[loadedFrom]! + timesMs[loadedTo]!) / 2;
     app.correct({ kind: 'exclude', atMs, reason: 'A trial.' });
     await vi.waitFor(() => expect(app.store.getState().keeping).toEqual({ state: 'kept' }));
-    const kept = (await repository.sessions.find(sessionId!))!;
-    expect(kept.session.corrections).toMatchObject([{ change: { kind: 'exclude', reason: 'A trial.' } }]);
+    const kept = (await repository.recordings.find(recordingId!))!;
+    expect(kept.recording.corrections).toMatchObject([{ change: { kind: 'exclude', reason: 'A trial.' } }]);
     expect(state().sets[0]!.found).toBe(found! - 1);
     await home.reviewSet(0);
     expect(app.recording()!.excluded[0]).toBe('A trial.');
@@ -601,13 +604,13 @@ describe('afterwards', () => {
   it('a visit that can’t be saved is told of and tried again', async () => {
     const { home, state, repository } = await atSummary();
     await settle();
-    const { save } = repository.visits;
-    repository.visits.save = () => Promise.reject(new Error('no room'));
-    await home.saveVisit();
+    const { save } = repository.sessions;
+    repository.sessions.save = () => Promise.reject(new Error('no room'));
+    await home.saveSession();
     expect(state()).toMatchObject({ saving: 'failed', step: 'summary' });
     expect(state().problem?.sentence).toContain('no room');
-    repository.visits.save = save;
-    await home.saveVisit();
+    repository.sessions.save = save;
+    await home.saveSession();
     expect(state()).toMatchObject({ saving: 'saved', problem: null });
   });
 });

@@ -4,12 +4,12 @@ import { VideoProblem } from '#device/frames/videoProblem';
 import type { SetStart } from '#device/storage/keptSchemas';
 import { createTestDevice } from '../../../../support/openTestRepository';
 import { rowsOf, smallSetStart } from '../../../../support/smallSet';
-import { smallVisit } from '../../../../support/smallVisit';
+import { smallSession } from '../../../../support/smallSession';
 import { facts, fakeAdapters, film } from '../../../../support/fakeAdapters';
 
 const rows = rowsOf(film.track);
 const start: SetStart = { ...smallSetStart(), widthPx: film.track.widthPx, heightPx: film.track.heightPx };
-const visit = { ...smallVisit(), endedAt: null, sets: [smallVisit().sets[1]!] };
+const session = { ...smallSession(), endedAt: null, sets: [smallSession().sets[1]!] };
 
 async function interrupted({
   frames = rows.length,
@@ -22,7 +22,7 @@ async function interrupted({
   await set.flush();
   if (video !== '') await set.video?.write(new Blob([video]));
   const repository = await device.open();
-  await repository.visits.save(visit);
+  await repository.sessions.save(session);
   return { repository, openFrameSource: fakeAdapters().adapters.openFrameSource };
 }
 
@@ -31,14 +31,18 @@ const unreadable = () => Promise.reject(new VideoProblem('cut-off', 'It is cut o
 describe('keepInterrupted(id, { repository, openFrameSource })', () => {
   it('makes a session of what was tracked, which waits to be measured from its video', async () => {
     const { repository, openFrameSource } = await interrupted();
-    const session = await keepInterrupted(start.id, { repository, openFrameSource });
-    const kept = await repository.sessions.find(start.id);
-    expect(kept?.session).toEqual(session);
-    expect(kept?.facts).toMatchObject({ fromVideo: 'waiting', video: `${start.id}.webm`, visitId: visit.id });
-    expect(session).toMatchObject({ createdAt: start.startedAt, setup: start.setup, limits: start.limits });
-    expect(session.video).toMatchObject({ codec: facts.codec, bytes: facts.fileBytes });
-    expect(session.observed.model.size).toBe('lite');
-    expect(session.derived.repetitions).toHaveLength(3);
+    const recording = await keepInterrupted(start.id, { repository, openFrameSource });
+    const kept = await repository.recordings.find(start.id);
+    expect(kept?.recording).toEqual(recording);
+    expect(kept?.facts).toMatchObject({
+      fromVideo: 'waiting',
+      video: `${start.id}.webm`,
+      visitId: session.id,
+    });
+    expect(recording).toMatchObject({ createdAt: start.startedAt, setup: start.setup, limits: start.limits });
+    expect(recording.video).toMatchObject({ codec: facts.codec, bytes: facts.fileBytes });
+    expect(recording.observed.model.size).toBe('lite');
+    expect(recording.derived.repetitions).toHaveLength(3);
     expect((await repository.interrupted()).found).toEqual([]);
   });
 
@@ -46,30 +50,30 @@ describe('keepInterrupted(id, { repository, openFrameSource })', () => {
     const { repository, openFrameSource } = await interrupted();
     await keepInterrupted(start.id, { repository, openFrameSource });
     const line = { ...start.visitSet!, sessionId: start.id, cutShort: interruptedReason };
-    expect((await repository.visits.find(visit.id))?.sets).toEqual([...visit.sets, line]);
+    expect((await repository.sessions.find(session.id))?.sets).toEqual([...session.sets, line]);
   });
 
   it('keeps the set alone where its visit is gone', async () => {
     const { repository, openFrameSource } = await interrupted();
-    await repository.visits.remove(visit.id);
+    await repository.sessions.remove(session.id);
     await keepInterrupted(start.id, { repository, openFrameSource });
-    expect(await repository.sessions.find(start.id)).not.toBeNull();
-    expect((await repository.visits.list()).found).toEqual([]);
+    expect(await repository.recordings.find(start.id)).not.toBeNull();
+    expect((await repository.sessions.list()).found).toEqual([]);
   });
 
   it('keeps what was tracked where the video can’t be read, and says that nothing waits', async () => {
     const { repository } = await interrupted();
-    const session = await keepInterrupted(start.id, { repository, openFrameSource: unreadable });
-    expect(session.video).toMatchObject({ bytes: 0, codec: 'none', durationMs: rows.at(-1)!.timeMs });
-    expect(session.video.frameRateHz).toBeCloseTo(25, 6);
-    expect((await repository.sessions.find(start.id))?.facts.fromVideo).toBe('impossible');
+    const recording = await keepInterrupted(start.id, { repository, openFrameSource: unreadable });
+    expect(recording.video).toMatchObject({ bytes: 0, codec: 'none', durationMs: rows.at(-1)!.timeMs });
+    expect(recording.video.frameRateHz).toBeCloseTo(25, 6);
+    expect((await repository.recordings.find(start.id))?.facts.fromVideo).toBe('impossible');
   });
 
   it('keeps a video before the first joint was tracked: it waits to be measured', async () => {
     const { repository, openFrameSource } = await interrupted({ frames: 0 });
-    const session = await keepInterrupted(start.id, { repository, openFrameSource });
-    expect(session.derived.repetitions).toEqual([]);
-    expect((await repository.sessions.find(start.id))?.facts.fromVideo).toBe('waiting');
+    const recording = await keepInterrupted(start.id, { repository, openFrameSource });
+    expect(recording.derived.repetitions).toEqual([]);
+    expect((await repository.recordings.find(start.id))?.facts.fromVideo).toBe('waiting');
   });
 
   it('says that there is nothing to be kept, and leaves the choice to drop it', async () => {

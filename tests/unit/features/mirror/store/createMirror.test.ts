@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createMirror, type MirrorSight } from '#features/mirror/store/createMirror';
-import type { RecorderAdapters } from '#features/mirror/store/practiceRecorder';
+import type { RecorderAdapters } from '#features/mirror/store/mirrorRecorder';
 import { CameraProblem } from '#device/camera/cameraProblem';
 import type { ChunkSink, RecordingEnd } from '#device/camera/recordVideo';
 import { RecordingProblem } from '#device/camera/recordingProblem';

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { checkSameVideo } from '#features/review/store/checkSameVideo';
-import { sessionFacts } from '#shell/tracking/recording';
+import { recordingFacts } from '#shell/tracking/shownRecording';
 import { facts } from '../../../../support/fakeAdapters';
 
 describe('checkSameVideo(facts, measured)', () => {
-  const measured = sessionFacts(facts);
+  const measured = recordingFacts(facts);
 
   it('takes the video itself, and a copy written anew with other bytes', () => {
     expect(() => checkSameVideo(facts, measured)).not.toThrow();

@@ -1,9 +1,9 @@
 import { describe, expect, it, vi } from 'vitest';
 import { createApp } from '#features/review/store/createApp';
-import { judgeAll } from '#shell/tracking/recording';
+import { judgeAll } from '#shell/tracking/shownRecording';
 import { defaultLimits, withLimit } from '#core/protocol/limits';
-import { parseSession } from '#documents/recording/parseSession';
-import { facts, fakeAdapters, film, sessionText } from '../../../../support/fakeAdapters';
+import { parseRecording } from '#documents/recording/parseRecording';
+import { facts, fakeAdapters, film, recordingText } from '../../../../support/fakeAdapters';
 
 function start() {
   const { adapters, world } = fakeAdapters();
@@ -12,7 +12,7 @@ function start() {
 }
 
 const video = new File(['x'], 'stairs.mp4', { type: 'video/mp4' });
-const session = new File([sessionText], 'any.json', { type: 'application/json' });
+const recording = new File([recordingText], 'any.json', { type: 'application/json' });
 const never = () => new Promise<void>(() => undefined);
 
 async function tracked() {
@@ -42,7 +42,7 @@ describe('openFile(file)', () => {
 
   it('opens a session document at once, measured afresh, without a video', async () => {
     const { app, state } = start();
-    await app.openFile(new File([sessionText], 'overfoot-session-2026-02-03.json'));
+    await app.openFile(new File([recordingText], 'overfoot-session-2026-02-03.json'));
     expect(state()).toMatchObject({ screen: 'review', setup: { side: 'right' } });
     expect(state().limits.present.kneeInwardDeg).toBe(12);
     expect(app.recording()).toMatchObject({ origin: 'session', video: null });
@@ -51,7 +51,7 @@ describe('openFile(file)', () => {
 
   it('tells what is wrong with a damaged session document', async () => {
     const { app, state } = start();
-    await app.openFile(new File([sessionText.slice(0, 500)], 'cut.json'));
+    await app.openFile(new File([recordingText.slice(0, 500)], 'cut.json'));
     expect(state().screen).toBe('start');
     expect(state().problem?.sentence).toContain('not JSON');
   });
@@ -278,11 +278,11 @@ describe('saveSession()', () => {
     const { app, world } = await tracked();
     app.moveLimits({ ...app.store.getState().limits.present, kneeInwardDeg: 14 });
     app.endLimitMove();
-    app.saveSession();
+    app.saveRecording();
     const [{ fileName, text }] = world.saved as [{ fileName: string; text: string }];
     expect(fileName).toBe('overfoot-session-2026-05-06.json');
     expect(text).not.toContain('stairs');
-    const document = parseSession(text);
+    const document = parseRecording(text);
     expect(document.limits).toEqual({ kneeInwardDeg: 14, kneeOutwardDeg: 10 });
     expect(document.derived.repetitions).toHaveLength(3);
   });
@@ -291,7 +291,7 @@ describe('saveSession()', () => {
 describe('saveTable(rows)', () => {
   it('hands over a row a repetition, judged by the limits in force, under a name that names nobody', async () => {
     const { app, world } = start();
-    await app.openFile(session);
+    await app.openFile(recording);
     app.moveLimits({ ...app.store.getState().limits.present, kneeInwardDeg: 30 });
     app.saveTable('repetitions');
     const [file] = world.saved;
@@ -305,7 +305,7 @@ describe('saveTable(rows)', () => {
 
   it('hands over a row a frame', async () => {
     const { app, world } = start();
-    await app.openFile(session);
+    await app.openFile(recording);
     app.saveTable('frames');
     const [file] = world.saved;
     expect(file!.fileName).toBe('overfoot-frames-2026-05-06.csv');
@@ -322,7 +322,7 @@ describe('saveTable(rows)', () => {
 describe('attachVideo(file)', () => {
   it('takes the video that was measured and refuses another one', async () => {
     const { app, state, world } = start();
-    await app.openFile(new File([sessionText], 'saved.json'));
+    await app.openFile(new File([recordingText], 'saved.json'));
     world.facts = { ...facts, durationMs: facts.durationMs + 4000, fileName: 'other.mp4' };
     await app.attachVideo(new File(['x'], 'other.mp4'));
     expect(state().problem?.sentence).toContain('"other.mp4" is not the video that was measured');

@@ -1,23 +1,23 @@
 import { describe, expect, it } from 'vitest';
 import { createApp } from '#features/review/store/createApp';
 import type { KeptReview } from '#features/review/store/keptReview';
-import { parseSession } from '#documents/recording/parseSession';
-import { readSessionHead } from '#documents/recording/readSessionHead';
-import type { SessionHead } from '#documents/recording/sessionHead';
-import { fakeAdapters, sessionText } from '../../../../support/fakeAdapters';
+import { parseRecording } from '#documents/recording/parseRecording';
+import { readRecordingHead } from '#documents/recording/readRecordingHead';
+import type { RecordingHead } from '#documents/recording/recordingHead';
+import { fakeAdapters, recordingText } from '../../../../support/fakeAdapters';
 
 const settle = () => new Promise((resolve) => setTimeout(resolve, 0));
 
 async function openKept(save?: KeptReview['save']) {
   const { adapters, world } = fakeAdapters();
   const app = createApp(adapters);
-  const saved: SessionHead[] = [];
-  app.openKept(parseSession(sessionText), 'a set', null, {
-    visit: null,
+  const saved: RecordingHead[] = [];
+  app.openKept(parseRecording(recordingText), 'a set', null, {
+    session: null,
     save:
       save ??
-      ((session) => {
-        saved.push(readSessionHead(JSON.parse(JSON.stringify(session))));
+      ((recording) => {
+        saved.push(readRecordingHead(JSON.parse(JSON.stringify(recording))));
         return Promise.resolve();
       }),
     readOther: () => Promise.reject(new Error('There is no other.')),
@@ -67,7 +67,7 @@ describe('correct(change), undo(), redo()', () => {
     app.correct({ kind: 'split', atMs: middleOf(0) });
     await settle();
     const again = await openKept();
-    const { observed } = parseSession(sessionText);
+    const { observed } = parseRecording(recordingText);
     again.app.openKept({ ...saved.at(-1)!, observed }, 'the set again', null);
     expect(again.app.recording()!.measurement.repetitions).toHaveLength(4);
     again.app.undo();
@@ -108,9 +108,9 @@ describe('correct(change), undo(), redo()', () => {
 
   it('keeps what came while it was keeping', async () => {
     let letGo: () => void = () => undefined;
-    const saved: SessionHead[] = [];
-    const { app, state } = await openKept(async (session) => {
-      saved.push(session);
+    const saved: RecordingHead[] = [];
+    const { app, state } = await openKept(async (recording) => {
+      saved.push(recording);
       await new Promise<void>((resolve) => (letGo = resolve));
     });
     app.setRemark(null, 'First.');
@@ -151,8 +151,8 @@ describe('saveSession() with corrections', () => {
   it('writes them into the file', async () => {
     const { app, world, middleOf } = await openKept();
     app.correct({ kind: 'exclude', atMs: middleOf(2), reason: 'Somebody walked by.' });
-    app.saveSession();
-    const document = parseSession(world.saved.at(-1)!.text);
+    app.saveRecording();
+    const document = parseRecording(world.saved.at(-1)!.text);
     expect(document.corrections).toHaveLength(1);
     expect(document.derived.repetitions[2]!.excluded).toBe('Somebody walked by.');
   });

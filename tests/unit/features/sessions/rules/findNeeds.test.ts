@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { findNeeds } from '#features/sessions/rules/findNeeds';
-import type { InboxVisit } from '#features/sessions/rules/inboxVisit';
-import { inboxSet, inboxVisit, readingOf } from '../../../../support/inboxVisit';
+import type { ListedSession } from '#features/sessions/rules/listedSession';
+import { listedRecording, listedSession, readingOf } from '../../../../support/listedSession';
 
-const needs = (change: Partial<InboxVisit>) => findNeeds(inboxVisit(change));
+const needs = (change: Partial<ListedSession>) => findNeeds(listedSession(change));
 
 describe('findNeeds(visit)', () => {
   it('finds nothing in a visit that went as planned', () => {
@@ -12,8 +12,8 @@ describe('findNeeds(visit)', () => {
 
   it('counts repetitions out of line over all sets, with their one direction', () => {
     const sets = [
-      inboxSet({ reading: readingOf(['in-line', ['out-of-line', 'inward']]) }),
-      inboxSet({ reading: readingOf([['out-of-line', 'inward'], 'in-line', 'near-limit']) }),
+      listedRecording({ reading: readingOf(['in-line', ['out-of-line', 'inward']]) }),
+      listedRecording({ reading: readingOf([['out-of-line', 'inward'], 'in-line', 'near-limit']) }),
     ];
     expect(needs({ sets })).toEqual([
       { kind: 'out-of-line', repetitions: 2, ofMeasured: 5, ways: ['inward'], measures: [] },
@@ -22,7 +22,7 @@ describe('findNeeds(visit)', () => {
 
   it('counts them of those that were measured, not of all', () => {
     const reading = readingOf([['out-of-line', 'outward'], 'in-line', 'not-measured', 'not-measured']);
-    expect(needs({ sets: [inboxSet({ reading })] })).toEqual([
+    expect(needs({ sets: [listedRecording({ reading })] })).toEqual([
       { kind: 'out-of-line', repetitions: 1, ofMeasured: 2, ways: ['outward'], measures: [] },
       { kind: 'not-measured', repetitions: 2, of: 4, reason: null },
     ]);
@@ -33,11 +33,11 @@ describe('findNeeds(visit)', () => {
       ['out-of-line', 'outward'],
       ['out-of-line', 'inward'],
     ]);
-    expect(needs({ sets: [inboxSet({ reading })] })).toMatchObject([{ ways: ['outward', 'inward'] }]);
+    expect(needs({ sets: [listedRecording({ reading })] })).toMatchObject([{ ways: ['outward', 'inward'] }]);
   });
 
   it('does not tell of a repetition near the limit', () => {
-    expect(needs({ sets: [inboxSet({ reading: readingOf(['near-limit']) })] })).toEqual([]);
+    expect(needs({ sets: [listedRecording({ reading: readingOf(['near-limit']) })] })).toEqual([]);
   });
 
   it('finds a pain above the limit, not one at it', () => {
@@ -59,7 +59,7 @@ describe('findNeeds(visit)', () => {
   });
 
   it('finds pain that rose during a set from 0, even below the limit', () => {
-    const sets = [inboxSet({ line: { painDuring: 3 } }), inboxSet({ line: { painDuring: 1 } })];
+    const sets = [listedRecording({ line: { painDuring: 3 } }), listedRecording({ line: { painDuring: 1 } })];
     expect(needs({ painBefore: 0, painAfter: 2, sets })).toEqual([
       { kind: 'pain-risen', from: 0, to: 3, when: 'during' },
     ]);
@@ -75,9 +75,9 @@ describe('findNeeds(visit)', () => {
 
   it('counts sets cut short, with the first reason', () => {
     const sets = [
-      inboxSet(),
-      inboxSet({ line: { cutShort: 'Doorbell.' } }),
-      inboxSet({ line: { cutShort: 'Cramp.' } }),
+      listedRecording(),
+      listedRecording({ line: { cutShort: 'Doorbell.' } }),
+      listedRecording({ line: { cutShort: 'Cramp.' } }),
     ];
     expect(needs({ sets })).toEqual([{ kind: 'cut-short', sets: 2, firstReason: 'Doorbell.' }]);
   });
@@ -89,38 +89,38 @@ describe('findNeeds(visit)', () => {
       );
       return { ...rest, result: { ...result, mainReason: 'view-turned' as const } };
     };
-    expect(needs({ sets: [inboxSet({ reading: reading(1, 5) })] })).toEqual([]);
-    expect(needs({ sets: [inboxSet({ reading: reading(2, 8) })] })).toEqual([
+    expect(needs({ sets: [listedRecording({ reading: reading(1, 5) })] })).toEqual([]);
+    expect(needs({ sets: [listedRecording({ reading: reading(2, 8) })] })).toEqual([
       { kind: 'not-measured', repetitions: 2, of: 8, reason: 'view-turned' },
     ]);
   });
 
   it('tells recorded sets without a repetition, but not holds and not what is still being read', () => {
     const sets = [
-      inboxSet({ reading: readingOf([]) }),
-      inboxSet({ reading: { state: 'none' } }),
-      inboxSet({ reading: { state: 'reading' } }),
+      listedRecording({ reading: readingOf([]) }),
+      listedRecording({ reading: { state: 'none' } }),
+      listedRecording({ reading: { state: 'reading' } }),
     ];
     expect(needs({ sets })).toEqual([{ kind: 'nothing-found', sets: 1 }]);
   });
 
   it('tells sets that can’t be read, and those that wait for their careful measuring, last', () => {
     const sets = [
-      inboxSet({ reading: { ...readingOf([['out-of-line', 'inward']]), isWaiting: true } }),
-      inboxSet({ reading: { state: 'unreadable', sentence: 'Gone.' } }),
+      listedRecording({ reading: { ...readingOf([['out-of-line', 'inward']]), isWaiting: true } }),
+      listedRecording({ reading: { state: 'unreadable', sentence: 'Gone.' } }),
     ];
     expect(needs({ sets }).map(({ kind }) => kind)).toEqual(['out-of-line', 'unreadable', 'waiting']);
   });
 
   it('tells sets of the plan that were not done; a set on two lines counts once', () => {
-    const sets = [inboxSet({ line: { number: 1 } }), inboxSet({ line: { number: 1 } })];
+    const sets = [listedRecording({ line: { number: 1 } }), listedRecording({ line: { number: 1 } })];
     expect(needs({ sets, plannedSets: 3 })).toEqual([{ kind: 'sets-missing', done: 1, of: 3 }]);
     expect(needs({ sets, plannedSets: null })).toEqual([]);
   });
 
   it('puts pain first', () => {
     const sets = [
-      inboxSet({
+      listedRecording({
         line: { painDuring: 6, cutShort: 'Pain.' },
         reading: readingOf([['out-of-line', 'inward'], 'not-measured']),
       }),

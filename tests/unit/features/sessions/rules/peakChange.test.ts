@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { changeSentence } from '#features/sessions/rules/changeWords';
 import { changeSinceLast, peakChange } from '#features/sessions/rules/peakChange';
 import { setPeak, type SetPeak } from '#core/scoring/setPeak';
-import type { InboxVisit } from '#features/sessions/rules/inboxVisit';
-import { inboxSet, inboxVisit, readingOf } from '../../../../support/inboxVisit';
+import type { ListedSession } from '#features/sessions/rules/listedSession';
+import { listedRecording, listedSession, readingOf } from '../../../../support/listedSession';
 
 const peak = (meanDeg: number, semDeg = 1): SetPeak => ({ meanDeg, semDeg, count: 8 });
 const repetition = (value: number, band = 5, completeness: 'complete' | 'partial' = 'complete') => ({
@@ -66,24 +66,26 @@ describe('changeSinceLast(visits, visit, set)', () => {
     const read = readingOf(['in-line', 'in-line', 'in-line']);
     return { ...read, result: { ...read.result, peak: meanDeg === null ? null : peak(meanDeg) } };
   };
-  const visitOn = (day: string, meanDeg: number | null, change: Partial<InboxVisit> = {}) =>
-    inboxVisit({
+  const sessionOn = (day: string, meanDeg: number | null, change: Partial<ListedSession> = {}) =>
+    listedSession({
       id: day,
       startedAt: `${day}T08:00:00.000Z`,
-      sets: [inboxSet({ reading: reading(meanDeg) })],
+      sets: [listedRecording({ reading: reading(meanDeg) })],
       ...change,
     });
-  const now = visitOn('2026-05-01', 4);
-  const since = (...others: InboxVisit[]) => changeSinceLast([...others, now], now, now.sets[0]!);
+  const now = sessionOn('2026-05-01', 4);
+  const since = (...others: ListedSession[]) => changeSinceLast([...others, now], now, now.sets[0]!);
 
   it('looks at the same patient, task and side, newest first, and skips what was not measured', () => {
     const others = [
-      visitOn('2026-04-01', 20),
-      visitOn('2026-04-10', 15),
-      visitOn('2026-04-20', null),
-      visitOn('2026-04-25', 30, { patient: 'invented-otter' }),
-      visitOn('2026-04-26', 40, { sets: [inboxSet({ line: { side: 'left' }, reading: reading(40) })] }),
-      visitOn('2026-05-09', 50),
+      sessionOn('2026-04-01', 20),
+      sessionOn('2026-04-10', 15),
+      sessionOn('2026-04-20', null),
+      sessionOn('2026-04-25', 30, { patient: 'invented-otter' }),
+      sessionOn('2026-04-26', 40, {
+        sets: [listedRecording({ line: { side: 'left' }, reading: reading(40) })],
+      }),
+      sessionOn('2026-05-09', 50),
     ];
     expect(since(...others)).toMatchObject({
       earlierDeg: 15,
@@ -94,10 +96,10 @@ describe('changeSinceLast(visits, visit, set)', () => {
 
   it('holds the second set against the second set', () => {
     const sets = [15, 25].map((meanDeg, index) =>
-      inboxSet({ line: { number: index + 1 }, reading: reading(meanDeg) }),
+      listedRecording({ line: { number: index + 1 }, reading: reading(meanDeg) }),
     );
-    const later = inboxSet({ line: { number: 2 }, reading: reading(4) });
-    expect(changeSinceLast([visitOn('2026-04-10', 0, { sets })], now, later)).toMatchObject({
+    const later = listedRecording({ line: { number: 2 }, reading: reading(4) });
+    expect(changeSinceLast([sessionOn('2026-04-10', 0, { sets })], now, later)).toMatchObject({
       earlierDeg: 25,
     });
   });
@@ -105,6 +107,6 @@ describe('changeSinceLast(visits, visit, set)', () => {
   it('says nothing of a first session, and nothing of nobody', () => {
     expect(since()).toBeNull();
     const nobody = { ...now, patient: '' };
-    expect(changeSinceLast([visitOn('2026-04-10', 9, { patient: '' })], nobody, now.sets[0]!)).toBeNull();
+    expect(changeSinceLast([sessionOn('2026-04-10', 9, { patient: '' })], nobody, now.sets[0]!)).toBeNull();
   });
 });

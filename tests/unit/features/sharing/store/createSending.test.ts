@@ -4,26 +4,26 @@ import { standingOf } from '#features/sharing/store/keepParcel';
 import { unpackParcel } from '#features/sharing/store/parcel';
 import { newKeyPair, unseal } from '#shell/seal';
 import type { VideoPart } from '#documents/parcel/videoPart';
-import type { SessionDocument } from '#documents/recording/sessionDocument';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { createTestDevice } from '../../../../support/openTestRepository';
-import { smallSession } from '../../../../support/smallSession';
+import { smallRecording } from '../../../../support/smallRecording';
 import { smallSetStart } from '../../../../support/smallSet';
-import { smallVisit } from '../../../../support/smallVisit';
+import { smallSession } from '../../../../support/smallSession';
 import { ofKnee } from '../../../../support/kneeJudgement';
 
-const session = smallSession();
-const visit = { ...smallVisit(), sets: [{ ...smallVisit().sets[0]!, sessionId: session.id }] };
+const recording = smallRecording();
+const session = { ...smallSession(), sets: [{ ...smallSession().sets[0]!, sessionId: recording.id }] };
 const video = new Blob([new Uint8Array(3000).fill(7)], { type: 'video/webm' });
 const covered = (bytes: number) =>
   new File([new Uint8Array(bytes).fill(9)], 'x.webm', { type: 'video/webm' });
 const pair = await newKeyPair();
 
 /** The same session with a verdict for each of its repetitions. */
-const judged = (...verdicts: ('in-line' | 'out-of-line')[]): SessionDocument => ({
-  ...session,
+const judged = (...verdicts: ('in-line' | 'out-of-line')[]): RecordingDocument => ({
+  ...recording,
   derived: {
-    ...session.derived,
-    repetitions: session.derived.repetitions.map((repetition, index) => ({
+    ...recording.derived,
+    repetitions: recording.derived.repetitions.map((repetition, index) => ({
       ...repetition,
       judgement: { ...repetition.judgement, ...ofKnee(verdicts[index] ?? 'in-line') },
     })),
@@ -37,7 +37,7 @@ async function openDevice(change: Partial<SendingWorld> = {}, kept = judged('out
   const set = await repository.beginSet(start, () => undefined);
   await set.video?.write(video);
   await set.endVideo();
-  await set.finish(kept, hasVideo ? 'done' : 'impossible', visit);
+  await set.finish(kept, hasVideo ? 'done' : 'impossible', session);
   const saved: Blob[] = [];
   const sending = createSending({
     openRepository: () => Promise.resolve({ repository, problem: null }),
@@ -48,12 +48,12 @@ async function openDevice(change: Partial<SendingWorld> = {}, kept = judged('out
     now: () => new Date('2026-05-06T07:08:09Z'),
     ...change,
   });
-  await sending.look(visit.id);
+  await sending.look(session.id);
   const state = () => sending.store.getState();
   return {
     ...{ sending, repository, saved, state },
-    choose: (part: VideoPart) => sending.choose(visit.id, part),
-    send: () => sending.send(visit.id, pair.recipient),
+    choose: (part: VideoPart) => sending.choose(session.id, part),
+    send: () => sending.send(session.id, pair.recipient),
     opened: async () => unpackParcel(await unseal(pair.identity, saved.at(-1)!)),
   };
 }
@@ -70,7 +70,7 @@ describe('createSending(world)', { timeout: 60_000 }, () => {
     expect(parts['without-head']).toEqual({ bytes: whole.bytes, isExact: false, fault: null });
     expect(state().outOfLine).toEqual({ count: 1, of: 2 });
     // The first repetition with a second around it, of 8.5 s.
-    const { startMs, endMs } = session.derived.repetitions[0]!.events;
+    const { startMs, endMs } = recording.derived.repetitions[0]!.events;
     const share = (endMs - startMs + 1000) / 8500;
     expect(parts['out-of-line'].bytes - none.bytes).toBe(Math.round(3000 * share));
   });
@@ -100,7 +100,7 @@ describe('createSending(world)', { timeout: 60_000 }, () => {
     expect(state().state).toBe('saved');
     const [set] = (await opened()).sets;
     expect(set!.video!.size).toBe(1234);
-    expect(set!.session).toEqual(judged('out-of-line'));
+    expect(set!.recording).toEqual(judged('out-of-line'));
   });
 
   it('says what is not possible, and why', async () => {
@@ -156,7 +156,7 @@ describe('createSending(world)', { timeout: 60_000 }, () => {
     await choose('without-head');
     expect(state()).toMatchObject({ state: 'failed', chosen: null, progress: null });
     expect(state().sentence).toContain('The disk is full');
-    expect((await repository.sessions.find(session.id))!.session).toEqual(judged('out-of-line'));
+    expect((await repository.recordings.find(recording.id))!.recording).toEqual(judged('out-of-line'));
     expect((await repository.videos.list())[0]!.bytes).toBe(3000);
     await choose('whole');
     await send();
@@ -166,14 +166,14 @@ describe('createSending(world)', { timeout: 60_000 }, () => {
   it('drops what was prepared from numbers that have changed since', async () => {
     const { sending, state, choose, send, saved } = await openDevice();
     await choose('without-head');
-    await sending.look(visit.id);
+    await sending.look(session.id);
     expect(state()).toMatchObject({ chosen: null });
     expect(state().sentence).toMatch(/choose once more/);
     await send();
     expect(saved).toEqual([]);
     await choose('whole');
     expect(state().ready).toBeNull();
-    await sending.look(visit.id);
+    await sending.look(session.id);
     expect(state()).toMatchObject({ chosen: 'whole', sentence: null });
   });
 

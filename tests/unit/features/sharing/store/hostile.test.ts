@@ -8,11 +8,11 @@ import { parcelBounds } from '#documents/parcel/parcelManifest';
 import type { Change, Records } from '#device/storage/records';
 import type { Videos } from '#device/storage/videos';
 import { createTestDevice } from '../../../../support/openTestRepository';
+import { smallRecording } from '../../../../support/smallRecording';
 import { smallSession } from '../../../../support/smallSession';
-import { smallVisit } from '../../../../support/smallVisit';
 
-const session = smallSession();
-const visit = { ...smallVisit(), sets: [{ ...smallVisit().sets[0]!, sessionId: session.id }] };
+const recording = smallRecording();
+const session = { ...smallSession(), sets: [{ ...smallSession().sets[0]!, sessionId: recording.id }] };
 const otherId = '9a7b0c3c-6d2e-4c57-9a5b-0f6f1f0e9d10';
 
 let key: KeyPair;
@@ -63,17 +63,17 @@ async function openClinic() {
 function parcelOf(texts: readonly string[], manifest: object = {}): Blob {
   const parts = texts.map((text) => deflateSync(strToU8(text)) as Uint8Array<ArrayBuffer>);
   const files = parts.map((part, index) => ({
-    ...{ kind: 'session', sessionId: session.id, bytes: part.length },
+    ...{ kind: 'session', sessionId: recording.id, bytes: part.length },
     unpackedBytes: strToU8(texts[index]!).length,
     sha256: bytesToHex(sha256(part)),
   }));
-  const head = { format: 'overfoot-parcel', version: 1, visit, files, ...manifest };
+  const head = { format: 'overfoot-parcel', version: 1, visit: session, files, ...manifest };
   return new Blob([`${JSON.stringify(head)}\n`, ...parts]);
 }
 
-const good = JSON.stringify(session);
+const good = JSON.stringify(recording);
 /** The session's text with a change. */
-const changed = (change: object) => JSON.stringify({ ...session, ...change });
+const changed = (change: object) => JSON.stringify({ ...recording, ...change });
 const repetitions = (count: number, each: unknown) =>
   `{"measuringVersion":1,"repetitions":[${Array.from({ length: count }, () => JSON.stringify(each)).join(',')}]}`;
 
@@ -94,8 +94,8 @@ describe('a file that comes in and means harm', { timeout: 60_000 }, () => {
         parcelOf([
           changed({
             derived: {
-              ...session.derived,
-              repetitions: Array.from({ length: 1e5 }, () => session.derived.repetitions[0] ?? {}),
+              ...recording.derived,
+              repetitions: Array.from({ length: 1e5 }, () => recording.derived.repetitions[0] ?? {}),
             },
           }),
         ]),
@@ -123,8 +123,11 @@ describe('a file that comes in and means harm', { timeout: 60_000 }, () => {
           ],
         }),
     ],
-    ['a remark of 10 MB', () => parcelOf([good], { visit: { ...visit, remark: 'x'.repeat(10_000_000) } })],
-    ['a remark that is too long', () => parcelOf([good], { visit: { ...visit, remark: 'x'.repeat(2001) } })],
+    ['a remark of 10 MB', () => parcelOf([good], { visit: { ...session, remark: 'x'.repeat(10_000_000) } })],
+    [
+      'a remark that is too long',
+      () => parcelOf([good], { visit: { ...session, remark: 'x'.repeat(2001) } }),
+    ],
     ['a note of 10 MB in a session', () => parcelOf([changed({ note: 'x'.repeat(10_000_000) })])],
     ['text nested 100,000 deep', () => parcelOf([`${'['.repeat(1e5)}${']'.repeat(1e5)}`])],
     ['the same session twice', () => parcelOf([good, good])],
@@ -132,13 +135,13 @@ describe('a file that comes in and means harm', { timeout: 60_000 }, () => {
       'sessions that would unpack to more than all may',
       () => {
         const part = deflateSync(new Uint8Array(1000)) as Uint8Array<ArrayBuffer>;
-        const ids = [session.id, otherId];
+        const ids = [recording.id, otherId];
         return new Blob([
           `${JSON.stringify({
             ...{ format: 'overfoot-parcel', version: 1 },
-            visit: { ...visit, sets: ids.map((sessionId) => ({ ...visit.sets[0]!, sessionId })) },
-            files: ids.map((sessionId) => ({
-              ...{ kind: 'session', sessionId, bytes: part.length },
+            visit: { ...session, sets: ids.map((sessionId) => ({ ...session.sets[0]!, sessionId })) },
+            files: ids.map((recordingId) => ({
+              ...{ kind: 'session', sessionId: recordingId, bytes: part.length },
               unpackedBytes: parcelBounds.unpackedSessionBytes,
               sha256: bytesToHex(sha256(part)),
             })),
@@ -158,20 +161,20 @@ describe('a file that comes in and means harm', { timeout: 60_000 }, () => {
   it('never replaces another patient’s session by the number of theirs', async () => {
     const { take, repository } = await openClinic();
     await take(parcelOf([good]));
-    const before = await repository.sessions.find(session.id);
+    const before = await repository.recordings.find(recording.id);
 
-    const sameVisit = await take(parcelOf([good], { visit: { ...visit, patient: 'Another 9' } }));
-    expect(sameVisit).toMatchObject({ state: 'refused', writes: 0 });
-    expect(sameVisit.sentence).toContain(`a session of ${visit.patient} that is kept here`);
+    const sameSession = await take(parcelOf([good], { visit: { ...session, patient: 'Another 9' } }));
+    expect(sameSession).toMatchObject({ state: 'refused', writes: 0 });
+    expect(sameSession.sentence).toContain(`a session of ${session.patient} that is kept here`);
 
-    const sameSession = await take(
+    const sameRecording = await take(
       parcelOf([changed({ note: 'of somebody else' })], {
-        visit: { ...visit, id: otherId, patient: 'Another 9' },
+        visit: { ...session, id: otherId, patient: 'Another 9' },
       }),
     );
-    expect(sameSession).toMatchObject({ state: 'refused', writes: 0 });
-    expect(await repository.sessions.find(session.id)).toEqual(before);
-    expect(await repository.visits.find(visit.id)).toEqual(visit);
+    expect(sameRecording).toMatchObject({ state: 'refused', writes: 0 });
+    expect(await repository.recordings.find(recording.id)).toEqual(before);
+    expect(await repository.sessions.find(session.id)).toEqual(session);
   });
 
   it('refuses every number in a session that is infinite, and every one that is far out of bounds', async () => {

@@ -5,16 +5,16 @@ import { deflateSync, strToU8 } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { packParcel, unpackParcel, type Parcel } from '#features/sharing/store/parcel';
 import { ParcelProblem } from '#documents/parcel/parcelProblem';
-import { SessionProblem } from '#documents/reading/sessionProblem';
+import { RecordingFileProblem } from '#documents/reading/recordingFileProblem';
+import { smallRecording } from '../../../../support/smallRecording';
 import { smallSession } from '../../../../support/smallSession';
-import { smallVisit } from '../../../../support/smallVisit';
 
-const session = smallSession();
-const visit = { ...smallVisit(), sets: [{ ...smallVisit().sets[0]!, sessionId: session.id }] };
+const recording = smallRecording();
+const session = { ...smallSession(), sets: [{ ...smallSession().sets[0]!, sessionId: recording.id }] };
 const video = new Blob([new Uint8Array(5000).map((_, i) => i % 251)], { type: 'video/webm' });
 const parcel = (withVideo = true): Parcel => ({
-  visit,
-  sets: [{ session, video: withVideo ? video : null }],
+  session,
+  sets: [{ recording, video: withVideo ? video : null }],
 });
 
 const bytesOf = async (blob: Blob) => new Uint8Array(await blob.arrayBuffer());
@@ -24,7 +24,7 @@ async function problemOf(blob: Blob): Promise<string | null> {
     await unpackParcel(blob);
     return null;
   } catch (error) {
-    if (error instanceof ParcelProblem || error instanceof SessionProblem) return error.message;
+    if (error instanceof ParcelProblem || error instanceof RecordingFileProblem) return error.message;
     throw error;
   }
 }
@@ -32,11 +32,11 @@ async function problemOf(blob: Blob): Promise<string | null> {
 /** A parcel of one session whose packed bytes and manifest are given; all checks that can hold do. */
 function around(packed: Uint8Array<ArrayBuffer>, change: object = {}, manifest: object = {}): Blob {
   const file = {
-    ...{ kind: 'session', sessionId: session.id, bytes: packed.length, unpackedBytes: 100 },
+    ...{ kind: 'session', sessionId: recording.id, bytes: packed.length, unpackedBytes: 100 },
     sha256: bytesToHex(sha256(packed)),
     ...change,
   };
-  const head = { format: 'overfoot-parcel', version: 1, visit, files: [file], ...manifest };
+  const head = { format: 'overfoot-parcel', version: 1, visit: session, files: [file], ...manifest };
   return new Blob([`${JSON.stringify(head)}\n`, packed]);
 }
 const packed = (text: string) => deflateSync(strToU8(text)) as Uint8Array<ArrayBuffer>;
@@ -48,8 +48,8 @@ const whole = (data: unknown) => {
 describe('packParcel(parcel), unpackParcel(blob)', () => {
   it('give back the visit, its sessions and videos as they were', async () => {
     const opened = await unpackParcel(await packParcel(parcel()));
-    expect(opened.visit).toEqual(visit);
-    expect(opened.sets[0]!.session).toEqual(session);
+    expect(opened.session).toEqual(session);
+    expect(opened.sets[0]!.recording).toEqual(recording);
     expect(await bytesOf(opened.sets[0]!.video!)).toEqual(await bytesOf(video));
     expect(opened.sets[0]!.video!.type).toBe('video/webm');
     expect((await unpackParcel(await packParcel(parcel(false)))).sets[0]!.video).toBeNull();
@@ -99,23 +99,23 @@ describe('packParcel(parcel), unpackParcel(blob)', () => {
     expect(await problemOf(around(packed('{}'), { bytes: 7 }))).toMatch(/not whole/);
     const file = {
       kind: 'video',
-      sessionId: session.id,
+      sessionId: recording.id,
       type: 'video/webm',
       bytes: 2,
       sha256: 'a'.repeat(64),
     };
     expect(await problemOf(around(packed('{}'), {}, { files: [file] }))).toMatch(/belongs to no set/);
-    expect(await problemOf(whole({ ...session, id: other }))).toMatch(/not the one of its set/);
+    expect(await problemOf(whole({ ...recording, id: other }))).toMatch(/not the one of its set/);
   });
 
   it.each<[string, unknown]>([
     [
       'a million repetitions',
-      { ...session, derived: { ...session.derived, repetitions: new Array(1_000_000).fill(0) } },
+      { ...recording, derived: { ...recording.derived, repetitions: new Array(1_000_000).fill(0) } },
     ],
-    ['a number that is none', { ...session, video: { ...session.video, durationMs: 1e308 } }],
+    ['a number that is none', { ...recording, video: { ...recording.video, durationMs: 1e308 } }],
     ['another prototype', JSON.parse(`{"__proto__":{"format":"overfoot-session"}}`)],
-    ['a later version', { ...session, version: 99 }],
+    ['a later version', { ...recording, version: 99 }],
   ])('refuse a session with %s', async (_, data) => {
     expect(await problemOf(whole(data))).toMatch(/session document/);
   });

@@ -4,12 +4,12 @@ import { createSending } from '#features/sharing/store/createSending';
 import type { KeyPair } from '#shell/seal';
 import type { VideoPart } from '#documents/parcel/videoPart';
 import { createTestDevice } from '../../../../support/openTestRepository';
-import { smallSession } from '../../../../support/smallSession';
+import { smallRecording } from '../../../../support/smallRecording';
 import { smallSetStart } from '../../../../support/smallSet';
-import { smallVisit } from '../../../../support/smallVisit';
+import { smallSession } from '../../../../support/smallSession';
 
-const session = smallSession();
-const visit = { ...smallVisit(), sets: [{ ...smallVisit().sets[0]!, sessionId: session.id }] };
+const recording = smallRecording();
+const session = { ...smallSession(), sets: [{ ...smallSession().sets[0]!, sessionId: recording.id }] };
 const video = new Blob([new Uint8Array(3000).fill(7)], { type: 'video/webm' });
 
 /** A patient's device with one visit and its video, and a clinic's device with a key. */
@@ -18,7 +18,7 @@ async function twoDevices() {
   const set = await home.beginSet(smallSetStart(), () => undefined);
   await set.video!.write(video);
   await set.endVideo();
-  await set.finish(session, 'done', visit);
+  await set.finish(recording, 'done', session);
 
   const saved: File[] = [];
   const sending = createSending({
@@ -49,8 +49,8 @@ async function twoDevices() {
   await clinic.makeKey();
   const recipient = clinic.store.getState().recipient!;
   const send = async (part: VideoPart) => {
-    await sending.choose(visit.id, part);
-    await sending.send(visit.id, recipient);
+    await sending.choose(session.id, part);
+    await sending.send(session.id, recipient);
   };
   return {
     ...{ home, sending, send, saved, clinic, openClinic, clinicRepository, recipient, backups },
@@ -63,19 +63,19 @@ async function twoDevices() {
 describe('a visit from the patient’s device to the clinic’s', { timeout: 60_000 }, () => {
   it('arrives with its numbers and its video, in a file without a name in it', async () => {
     const { sending, saved, clinic, clinicRepository, send, last } = await twoDevices();
-    await sending.look(visit.id);
+    await sending.look(session.id);
     const { none, whole } = sending.store.getState().choices!;
     expect(whole.bytes - none.bytes).toBe(3000);
     await send('whole');
     expect(sending.store.getState().state).toBe('saved');
     expect(saved[0]!.name).toBe('overfoot-session-2026-05-06.age');
-    expect(await saved[0]!.text()).not.toContain(visit.patient);
+    expect(await saved[0]!.text()).not.toContain(session.patient);
 
     await clinic.openFiles(saved);
-    expect(last()).toMatchObject({ state: 'kept', visit: { patient: visit.patient } });
-    expect(await clinicRepository.visits.find(visit.id)).toEqual(visit);
-    const found = (await clinicRepository.sessions.find(session.id))!;
-    expect(found.session).toEqual(session);
+    expect(last()).toMatchObject({ state: 'kept', session: { patient: session.patient } });
+    expect(await clinicRepository.sessions.find(session.id)).toEqual(session);
+    const found = (await clinicRepository.recordings.find(recording.id))!;
+    expect(found.recording).toEqual(recording);
     expect((await clinicRepository.videos.read(found.facts.video!))!.size).toBe(3000);
   });
 
@@ -83,7 +83,7 @@ describe('a visit from the patient’s device to the clinic’s', { timeout: 60_
     const { saved, send, clinic, clinicRepository } = await twoDevices();
     await send('none');
     await clinic.openFiles(saved);
-    expect((await clinicRepository.sessions.find(session.id))!.facts.video).toBeNull();
+    expect((await clinicRepository.recordings.find(recording.id))!.facts.video).toBeNull();
     expect(await clinicRepository.videos.list()).toEqual([]);
   });
 
@@ -94,17 +94,17 @@ describe('a visit from the patient’s device to the clinic’s', { timeout: 60_
     expect(last().state).toBe('known');
     expect(keptCount()).toBe(1);
 
-    await home.visits.save({ ...visit, remark: 'Said later.' });
+    await home.sessions.save({ ...session, remark: 'Said later.' });
     await send('none');
     await clinic.openFiles([saved[1]!]);
     expect(last().state).toBe('asks');
     await clinic.decide(2, false);
     expect(last().state).toBe('left');
-    expect((await clinicRepository.visits.find(visit.id))!.remark).toBe(visit.remark);
+    expect((await clinicRepository.sessions.find(session.id))!.remark).toBe(session.remark);
     await clinic.openFiles([saved[1]!]);
     await clinic.decide(3, true);
     expect(last().state).toBe('kept');
-    expect((await clinicRepository.visits.find(visit.id))!.remark).toBe('Said later.');
+    expect((await clinicRepository.sessions.find(session.id))!.remark).toBe('Said later.');
   });
 
   it('is refused with a reason, and nothing of it is kept, where anything is not right', async () => {
@@ -121,8 +121,8 @@ describe('a visit from the patient’s device to the clinic’s', { timeout: 60_
     const { incoming } = clinic.store.getState();
     expect(incoming.map(({ state }) => state)).toEqual(['refused', 'refused', 'refused']);
     for (const { sentence } of incoming) expect(sentence).toMatch(/^It.*\.$/);
-    expect((await clinicRepository.visits.list()).found).toEqual([]);
     expect((await clinicRepository.sessions.list()).found).toEqual([]);
+    expect((await clinicRepository.recordings.list()).found).toEqual([]);
     expect(await clinicRepository.videos.list()).toEqual([]);
   });
 

@@ -5,17 +5,17 @@ import { packBackup } from '#features/sharing/store/backup/packBackup';
 import { readBackup } from '#features/sharing/store/backup/readBackup';
 import { checkBackup, restoreBackup } from '#features/sharing/store/backup/restoreBackup';
 import { backupVersion } from '#documents/backup/backupManifest';
-import { sessionHead } from '#documents/recording/sessionHead';
+import { recordingHead } from '#documents/recording/recordingHead';
 import type { Repository } from '#device/storage/repository';
 import { createTestDevice } from '../../../../../support/openTestRepository';
-import { smallSession } from '../../../../../support/smallSession';
+import { smallRecording } from '../../../../../support/smallRecording';
 import { smallSetStart } from '../../../../../support/smallSet';
-import { smallVisit } from '../../../../../support/smallVisit';
+import { smallSession } from '../../../../../support/smallSession';
 
 const passphrase = 'otter river stone lamp';
-const session = smallSession();
-const alone = { ...session, id: '3f0e8a58-2d6e-4a57-8f3e-3f1d7c8b2a10' };
-const visit = { ...smallVisit(), sets: [{ ...smallVisit().sets[0]!, sessionId: session.id }] };
+const recording = smallRecording();
+const alone = { ...recording, id: '3f0e8a58-2d6e-4a57-8f3e-3f1d7c8b2a10' };
+const session = { ...smallSession(), sets: [{ ...smallSession().sets[0]!, sessionId: recording.id }] };
 const pictures = Uint8Array.from({ length: 5000 }, (_, at) => at % 251);
 const keys = (...names: string[]) => JSON.stringify(names.map((recipient) => ({ identity: 'x', recipient })));
 const quiet = () => undefined;
@@ -26,8 +26,8 @@ async function filled(): Promise<Repository> {
   const set = await repository.beginSet(smallSetStart(), quiet);
   await set.video!.write(new Blob([pictures]));
   await set.endVideo();
-  await set.finish(session, 'done', visit);
-  await repository.sessions.save(alone, { visitId: null, video: null, fromVideo: 'declined' });
+  await set.finish(recording, 'done', session);
+  await repository.recordings.save(alone, { visitId: null, video: null, fromVideo: 'declined' });
   await repository.plans.save('plan', '{"patient":"Grey Otter 3"}', '2026-02-03T04:05:06.000Z');
   await repository.notes.write('keys', keys('age1a', 'age1b'));
   await repository.notes.write('draft', 'half a plan');
@@ -35,13 +35,13 @@ async function filled(): Promise<Repository> {
 }
 
 /** All that a repository keeps. */
-async function everything({ visits, sessions, plans, notes, videos }: Repository) {
-  const facts = (await sessions.list()).found;
-  const whole = await Promise.all(facts.map(({ id }) => sessions.find(id)));
+async function everything({ sessions, recordings, plans, notes, videos }: Repository) {
+  const facts = (await recordings.list()).found;
+  const whole = await Promise.all(facts.map(({ id }) => recordings.find(id)));
   const names = (await videos.list()).map(({ name }) => name);
   const films = await Promise.all(names.map(async (name) => (await videos.read(name))!.text()));
   return {
-    visits: await visits.list(),
+    sessions: await sessions.list(),
     plans: await plans.list(),
     notes: await notes.read(),
     whole,
@@ -57,7 +57,7 @@ describe('packBackup, readBackup, restoreBackup', () => {
   it('bring everything to another device as it was', async () => {
     const from = await filled();
     const { blob, contents } = await packBackup(from, '2026-05-06T07:08:09.000Z', quiet);
-    expect(contents).toEqual({ visits: 1, sessions: 2, plans: 1, videos: 1 });
+    expect(contents).toEqual({ sessions: 1, recordings: 2, plans: 1, videos: 1 });
     const to = await createTestDevice().open();
     const backup = await readBackup(blob);
     expect(await checkBackup(backup, to, quiet)).toEqual({ contents, missing: 4, different: 0 });
@@ -71,26 +71,26 @@ describe('packBackup, readBackup, restoreBackup', () => {
     const from = await filled();
     const blob = await backupOf(from);
     const other = { ...alone, id: 'ab0e8a58-2d6e-4a57-8f3e-3f1d7c8b2a11' };
-    await from.sessions.save(other, { visitId: null, video: null, fromVideo: 'impossible' });
-    const changed = { ...session, note: 'a remark of later' };
-    await from.sessions.update(sessionHead(changed));
-    await from.visits.save({ ...visit, remark: 'changed later' });
+    await from.recordings.save(other, { visitId: null, video: null, fromVideo: 'impossible' });
+    const changed = { ...recording, note: 'a remark of later' };
+    await from.recordings.update(recordingHead(changed));
+    await from.sessions.save({ ...session, remark: 'changed later' });
     await from.notes.write('keys', keys('age1c', 'age1a'));
     await from.notes.write('draft', 'another draft');
     const backup = await readBackup(blob);
     expect(await checkBackup(backup, from, quiet)).toMatchObject({ missing: 0, different: 2 });
 
     await restoreBackup(backup, from, false, quiet);
-    expect((await from.sessions.find(session.id))!.session).toEqual(changed);
+    expect((await from.recordings.find(recording.id))!.recording).toEqual(changed);
     expect((await from.notes.read()).get('draft')).toBe('another draft');
     expect((await from.notes.read()).get('keys')).toBe(keys('age1c', 'age1a', 'age1b'));
 
     await restoreBackup(backup, from, true, quiet);
-    const { session: found, facts } = (await from.sessions.find(session.id))!;
-    expect(found).toEqual(session);
+    const { recording: found, facts } = (await from.recordings.find(recording.id))!;
+    expect(found).toEqual(recording);
     expect(new Uint8Array(await (await from.videos.read(facts.video!))!.arrayBuffer())).toEqual(pictures);
-    expect(await from.visits.find(visit.id)).toEqual(visit);
-    expect(await from.sessions.find(other.id)).not.toBeNull();
+    expect(await from.sessions.find(session.id)).toEqual(session);
+    expect(await from.recordings.find(other.id)).not.toBeNull();
   });
 
   it('refuse a backup in which a byte was changed, or that was cut, with a sentence', async () => {
@@ -132,7 +132,7 @@ describe('packBackup, readBackup, restoreBackup', () => {
       `${JSON.stringify({
         ...{ format: 'overfoot-backup', version: 1, createdAt: '2026-05-06T07:08:09.000Z' },
         files: [
-          { kind: 'video', sessionId: session.id, type: 'video/mp4', bytes: 0, sha256: '0'.repeat(64) },
+          { kind: 'video', sessionId: recording.id, type: 'video/mp4', bytes: 0, sha256: '0'.repeat(64) },
         ],
       })}\n`,
       /not in order/,
@@ -171,7 +171,7 @@ describe('createBackup(world)', { timeout: 60_000 }, () => {
     expect(old.store.getState().sentence).toMatch(/not the same/);
     expect(saved).toEqual([]);
     await old.save(passphrase, passphrase);
-    expect(old.store.getState()).toMatchObject({ state: 'saved', saved: { sessions: 2 } });
+    expect(old.store.getState()).toMatchObject({ state: 'saved', saved: { recordings: 2 } });
     expect(saved[0]!.name).toBe('overfoot-backup-2026-05-06.age');
     expect(await saved[0]!.text()).not.toContain('Otter');
 
@@ -184,7 +184,7 @@ describe('createBackup(world)', { timeout: 60_000 }, () => {
     expect(anew.store.getState().sentence).toMatch(/seal is broken/);
     await anew.open(saved[0]!, passphrase);
     expect(anew.store.getState()).toMatchObject({ state: 'asks', found: { missing: 4, different: 0 } });
-    expect((await to.visits.list()).found).toEqual([]);
+    expect((await to.sessions.list()).found).toEqual([]);
     await anew.restore(false);
     expect(anew.store.getState().state).toBe('restored');
     expect(onRestored).toHaveBeenCalledOnce();
@@ -202,6 +202,6 @@ describe('createBackup(world)', { timeout: 60_000 }, () => {
     anew.cancel();
     await anew.restore(true);
     expect(anew.store.getState()).toMatchObject({ state: 'idle', found: null });
-    expect((await to.visits.list()).found).toEqual([]);
+    expect((await to.sessions.list()).found).toEqual([]);
   });
 });
