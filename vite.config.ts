@@ -4,6 +4,7 @@ import { VitePWA } from 'vite-plugin-pwa';
 import { viteStaticCopy } from 'vite-plugin-static-copy';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import { wasmThreadSource } from './src/tools/build/wasmThreadSource.ts';
 import { pagePolicy, plainHeaders, securityHeaders } from './securityHeaders.ts';
 
 const fromHere = (path: string) => fileURLToPath(new URL(path, import.meta.url));
@@ -87,8 +88,7 @@ export default defineConfig({
   resolve: {
     alias: { '@mediapipe/pose': fromHere('src/pose/worker/mediapipeStub.ts') },
   },
-  // Threaded wasm rebuilds its own source from a function's text, which shortened names would break.
-  worker: { format: 'es', rolldownOptions: { output: { minify: false } } },
+  worker: { format: 'es', plugins: () => [wasmThreadSource] },
   build: {
     outDir: fromHere('dist'),
     emptyOutDir: true,
