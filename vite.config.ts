@@ -4,6 +4,7 @@ import { VitePWA } from 'vite-plugin-pwa';
 import { viteStaticCopy } from 'vite-plugin-static-copy';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import { inferenceOnly } from './src/tools/build/inferenceOnly.ts';
 import { wasmThreadSource } from './src/tools/build/wasmThreadSource.ts';
 import { pagePolicy, plainHeaders, securityHeaders } from './securityHeaders.ts';
 
@@ -88,7 +89,7 @@ export default defineConfig({
   resolve: {
     alias: { '@mediapipe/pose': fromHere('src/pose/worker/mediapipeStub.ts') },
   },
-  worker: { format: 'es', plugins: () => [wasmThreadSource] },
+  worker: { format: 'es', plugins: () => [wasmThreadSource, inferenceOnly] },
   build: {
     outDir: fromHere('dist'),
     emptyOutDir: true,

@@ -1,6 +1,6 @@
 import { expose, transfer } from 'comlink';
 import * as poseDetection from '@tensorflow-models/pose-detection';
-import * as tf from '@tensorflow/tfjs-core';
+import * as tf from '@tensorflow/tfjs';
 import { keypointCount } from '../../keypoints/keypointNames';
 import type { KeypointRow } from '../../keypoints/keypointTrack';
 import type { PoseDevice, PoseModel } from '../../keypoints/poseModel';
