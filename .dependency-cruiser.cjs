@@ -120,7 +120,9 @@ const rooms = {
     'protocol',
     'words',
   ],
+  hosting: [],
   commands: [
+    'hosting',
     'headless',
     'session',
     'handover',

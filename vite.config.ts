@@ -6,7 +6,7 @@ import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
 import { inferenceOnly } from './src/tools/build/inferenceOnly.ts';
 import { wasmThreadSource } from './src/tools/build/wasmThreadSource.ts';
-import { pagePolicy, plainHeaders, securityHeaders } from './securityHeaders.ts';
+import { pagePolicy, plainHeaders, securityHeaders } from './src/hosting/securityHeaders.ts';
 
 const fromHere = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 

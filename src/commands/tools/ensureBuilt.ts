@@ -3,7 +3,7 @@ import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { projectRoot } from './projectRoot';
 
-const sources = ['src', 'public', 'fixtures', 'vite.config.ts', 'securityHeaders.ts', 'package-lock.json'];
+const sources = ['src', 'public', 'fixtures', 'vite.config.ts', 'package-lock.json'];
 /** Rooms that no page is built from. */
 const notInPages = /^(src\/(commands|validation)\/|fixtures\/(?!example\.))/;
 

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { projectRoot } from '../../../src/commands/tools/projectRoot';
-import { pagePolicy, securityHeaders } from '../../../securityHeaders';
+import { pagePolicy, securityHeaders } from '../../../src/hosting/securityHeaders';
 
 const policies = { page: pagePolicy, headers: securityHeaders['Content-Security-Policy']! };
 
