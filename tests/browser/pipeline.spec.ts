@@ -7,6 +7,7 @@ import {
   openHeadlessPage,
   outcomeOf,
 } from '../support/browser/headlessPage';
+import { tellCores } from '../support/browser/tellCores';
 
 /** Two ways of scaling a picture make the network's points differ by less than this, px of 960. */
 const samePointsWithinPx = 6;
@@ -103,6 +104,23 @@ test.describe('the pose worker', () => {
     const second = await measured(page);
     expect(first.pipeline.frames).toBe(30);
     expect(second.pipeline.tensors).toBe(first.pipeline.tensors);
+  });
+
+  test('finds the same joints in two threads as in one', async ({ page, context }) => {
+    const tracks = [];
+    for (const cores of [4, 1]) {
+      const tried = cores === 4 ? page : await context.newPage();
+      await tellCores(tried, cores);
+      await openHeadlessPage(tried, fixture('short.mp4'));
+      await addVideoMaker(tried);
+      await tried.evaluate(() => window.videoMaker.remake({ toS: 0.5 }));
+      tracks.push(await measured(tried));
+    }
+    expect(tracks.map(({ pipeline }) => pipeline.device.threads)).toEqual([2, 1]);
+    const [inTwo, inOne] = tracks.map(({ session }) => session.observed);
+    expect(tracks[0]!.pipeline.framesWithPerson).toBe(15);
+    expect(inTwo!.xPx).toEqual(inOne!.xPx);
+    expect(inTwo!.yPx).toEqual(inOne!.yPx);
   });
 
   test('that cannot start ends in a sentence', async ({ page }) => {

@@ -7,6 +7,6 @@ export const defaultPoseModel: PoseModel = 'full';
 /** Where the network runs on this device. */
 export interface PoseDevice {
   backend: 'webgpu' | 'webgl' | 'wasm';
-  /** Threads of the wasm backend; 1 for the others. */
+  /** Threads that the wasm backend really started; 1 for the others. */
   threads: number;
 }

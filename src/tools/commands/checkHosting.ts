@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { chromium } from '@playwright/test';
-import { securityHeaders } from '../../../securityHeaders';
+import { securityHeaders } from '../build/securityHeaders';
 import { ensureBuilt } from './tools/ensureBuilt';
 import { browserSwitches, findBrowser } from './tools/findBrowser';
 import { projectRoot } from './tools/projectRoot';

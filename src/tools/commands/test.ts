@@ -43,6 +43,10 @@ const steps: Step[] = [
   },
   { name: 'build', run: ['vite/bin/vite.js', 'build', '--logLevel', 'warn'] },
   {
+    name: 'build of the headless pages',
+    run: ['vite/bin/vite.js', 'build', '--config', 'vite.tools.config.ts', '--logLevel', 'warn'],
+  },
+  {
     name: 'browser tests',
     run: ['@playwright/test/cli.js', 'test', '--config', 'tests/browser/playwright.config.ts'],
     count: () => countPlaywright(playwrightReport),

@@ -1,6 +1,5 @@
-import * as tf from '@tensorflow/tfjs-core';
-import { setThreadsCount, setWasmPaths } from '@tensorflow/tfjs-backend-wasm';
-import '@tensorflow/tfjs-backend-webgl';
+import * as tf from '@tensorflow/tfjs';
+import { getThreadsCount, setThreadsCount, setWasmPaths } from '@tensorflow/tfjs-backend-wasm';
 import '@tensorflow/tfjs-backend-webgpu';
 import type { PoseDevice } from '#core/keypoints/poseModel';
 
@@ -19,10 +18,9 @@ export async function pickBackend(assetsUrl: string): Promise<PoseDevice> {
     return { backend: 'webgpu', threads: 1 };
   if (hasHardwareWebGl() && (await tf.setBackend('webgl'))) return { backend: 'webgl', threads: 1 };
 
-  const threads = self.crossOriginIsolated ? Math.min(8, navigator.hardwareConcurrency) : 1;
   setWasmPaths(`${assetsUrl}wasm/`);
-  setThreadsCount(threads);
-  if (await tf.setBackend('wasm')) return { backend: 'wasm', threads };
+  setThreadsCount(self.crossOriginIsolated ? Math.min(8, navigator.hardwareConcurrency) : 1);
+  if (await tf.setBackend('wasm')) return { backend: 'wasm', threads: getThreadsCount() };
   throw new Error('Neither WebGPU, WebGL nor WebAssembly could be started for the pose network.');
 }
 

@@ -1,6 +1,6 @@
 import { expose, transfer } from 'comlink';
 import * as poseDetection from '@tensorflow-models/pose-detection';
-import * as tf from '@tensorflow/tfjs-core';
+import * as tf from '@tensorflow/tfjs';
 import { keypointCount } from '#core/keypoints/keypointNames';
 import type { KeypointRow } from '#core/keypoints/keypointTrack';
 import type { PoseDevice, PoseModel } from '#core/keypoints/poseModel';

@@ -3,23 +3,25 @@ import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { projectRoot } from './projectRoot';
 
-const sources = ['src', 'public', 'fixtures', 'vite.config.ts', 'securityHeaders.ts', 'package-lock.json'];
+const sources = ['src', 'public', 'fixtures', 'vite.config.ts', 'vite.tools.config.ts', 'package-lock.json'];
 /** Rooms that no page is built from. */
-const notInPages = /^(src\/(commands|validation)\/|fixtures\/(?!example\.))/;
+const notInPages = /^(src\/tools\/(commands|validation)\/|fixtures\/(?!example\.))/;
 
-/** Builds the pages where the build is missing or older than what it is made from. Says so on a terminal only. */
+/** Builds all pages where a build is missing or older than what it is made from. Says so on a terminal only. */
 export function ensureBuilt(): void {
-  const builtMs = statSync(join(projectRoot, 'dist/tools/headless/headless.html'), {
+  const builtMs = statSync(join(projectRoot, 'dist-tools/tools/headless/headless.html'), {
     throwIfNoEntry: false,
   })?.mtimeMs;
   if (builtMs !== undefined && newestSourceMs() <= builtMs) return;
   if (process.stderr.isTTY) console.error('Building the pages first ...');
   const vite = join(projectRoot, 'node_modules/vite/bin/vite.js');
-  const { status, stdout, stderr } = spawnSync(process.execPath, [vite, 'build', '--logLevel', 'warn'], {
-    cwd: projectRoot,
-    encoding: 'utf8',
-  });
-  if (status !== 0) throw new Error(`The pages could not be built:\n${stdout}${stderr}`);
+  for (const words of [['build'], ['build', '--config', 'vite.tools.config.ts']]) {
+    const { status, stdout, stderr } = spawnSync(process.execPath, [vite, ...words, '--logLevel', 'warn'], {
+      cwd: projectRoot,
+      encoding: 'utf8',
+    });
+    if (status !== 0) throw new Error(`The pages could not be built:\n${stdout}${stderr}`);
+  }
 }
 
 function newestSourceMs(): number {

@@ -5,10 +5,10 @@ import { projectRoot } from './projectRoot';
 /**
  * Serves the built pages on a free port of this machine, with the headers that threads need.
  *
- * @param folder  where they are; where the build puts them if left out
+ * @param folder  where they are; the headless pages and a copy of those that are served if left out
  */
 export async function serveBuild(
-  folder = join(projectRoot, 'dist'),
+  folder = join(projectRoot, 'dist-tools'),
 ): Promise<{ url: string; close: () => Promise<void> }> {
   const server = await preview({
     configFile: join(projectRoot, 'vite.config.ts'),

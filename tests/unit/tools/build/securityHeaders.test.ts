@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { projectRoot } from '#tools/commands/tools/projectRoot';
-import { pagePolicy, securityHeaders } from '../../../securityHeaders';
+import { pagePolicy, securityHeaders } from '#tools/build/securityHeaders';
 
 const policies = { page: pagePolicy, headers: securityHeaders['Content-Security-Policy']! };
 

@@ -5,7 +5,7 @@ const none = "'none'";
 
 /**
  * The style sheets that React Aria adds to a page: touch on what can be pressed, and on iPhones no scrolling behind an
- * open list. tests/unit/build/securityHeaders.test.ts finds an update that changes them.
+ * open list. tests/unit/tools/build/securityHeaders.test.ts finds an update that changes them.
  */
 const addedStyleHashes = [
   "'sha256-38RhXrc7EdReTKsOm23ZPOCUgniTUUcjky8QOOrQx6o='",
