@@ -117,7 +117,7 @@ test.describe('the pose worker', () => {
       tracks.push(await measured(tried));
     }
     expect(tracks.map(({ pipeline }) => pipeline.device.threads)).toEqual([2, 1]);
-    const [inTwo, inOne] = tracks.map(({ session }) => session.observed);
+    const [inTwo, inOne] = tracks.map(({ recording }) => recording.observed);
     expect(tracks[0]!.pipeline.framesWithPerson).toBe(15);
     expect(inTwo!.xPx).toEqual(inOne!.xPx);
     expect(inTwo!.yPx).toEqual(inOne!.yPx);
