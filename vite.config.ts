@@ -78,6 +78,15 @@ export default defineConfig(
     // While developing, pages are put together with inline scripts, which the policy would refuse.
     server: { headers: { ...plainHeaders } },
     preview: { headers: { ...securityHeaders } },
-    test: { root: fromHere('.'), include: ['tests/unit/**/*.test.{ts,tsx}'] },
+    test: {
+      root: fromHere('.'),
+      include: ['tests/unit/**/*.test.{ts,tsx}'],
+      globalSetup: 'tests/unit/randomSeed.ts',
+      setupFiles: 'tests/unit/seedRandomTests.ts',
+      maxWorkers: '100%',
+      isolate: false, // To load every module for each file takes longer than most tests do.
+      execArgv: ['--max-semi-space-size=64'], // Films are many short-lived points.
+      testTimeout: 60_000, // Other programs may take the processor meanwhile.
+    },
   }),
 );

@@ -54,11 +54,17 @@ export async function unseal(identity: string, blob: Blob): Promise<Blob> {
   });
 }
 
-/** Seals a file so that only the passphrase opens it. */
-export async function sealByPassphrase(passphrase: string, blob: Blob): Promise<Blob> {
-  const encrypter = new Encrypter();
-  encrypter.setPassphrase(passphrase);
-  return gather(await encrypter.encrypt(blob.stream()));
+/**
+ * Seals a file so that only the passphrase opens it.
+ *
+ * @param scryptWorkFactor  log2 of the cost of trying a passphrase; age's default if left out
+ */
+export async function sealByPassphrase(
+  passphrase: string,
+  blob: Blob,
+  scryptWorkFactor?: number,
+): Promise<Blob> {
+  return gather(await encrypterFor(passphrase, scryptWorkFactor).encrypt(blob.stream()));
 }
 
 /** @throws ParcelProblem  where it is not sealed, by another passphrase, or was changed or cut */
@@ -88,11 +94,25 @@ async function open(
 }
 const ageStart = 'age-encryption.org/v1\n';
 
-/** The key as a file that a passphrase opens. */
-export async function backUpKey({ identity }: KeyPair, passphrase: string): Promise<Blob> {
+/**
+ * The key as a file that a passphrase opens.
+ *
+ * @param scryptWorkFactor  log2 of the cost of trying a passphrase; age's default if left out
+ */
+export async function backUpKey(
+  { identity }: KeyPair,
+  passphrase: string,
+  scryptWorkFactor?: number,
+): Promise<Blob> {
+  const sealed = await encrypterFor(passphrase, scryptWorkFactor).encrypt(`${identity}\n`);
+  return new Blob([sealed as Uint8Array<ArrayBuffer>]);
+}
+
+function encrypterFor(passphrase: string, scryptWorkFactor: number | undefined): Encrypter {
   const encrypter = new Encrypter();
   encrypter.setPassphrase(passphrase);
-  return new Blob([(await encrypter.encrypt(`${identity}\n`)) as Uint8Array<ArrayBuffer>]);
+  if (scryptWorkFactor !== undefined) encrypter.setScryptWorkFactor(scryptWorkFactor);
+  return encrypter;
 }
 
 /** @throws ParcelProblem  where the passphrase is another one, or it is no backup of a key */

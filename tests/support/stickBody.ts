@@ -1,5 +1,5 @@
-import type { KeypointName } from '#core/keypoints/keypointNames';
-import type { Side } from '#core/protocol/side';
+import { keypointNames, type KeypointName } from '#core/keypoints/keypointNames';
+import { sides, type Side } from '#core/protocol/side';
 import { bow, cross, distance, dot, lean, minus, plus, times, toRad, turn, unit, vector } from './space';
 import type { Vector } from './space';
 
@@ -47,7 +47,6 @@ export type Body = Record<KeypointName, Vector>;
  */
 export function poseBody(posture: Posture, bodyHeightM: number): Body {
   const p = proportions;
-  const inHips = (place: Vector) => plus(posture.hips, lean(place, posture.pelvisLeftDownDeg));
   const inTrunk = (place: Vector) =>
     plus(posture.hips, lean(bow(place, posture.trunkForwardDeg), posture.trunkLeftDeg));
   const head = (x: number, y: number, z: number) => inTrunk(vector(x, p.trunk + p.head + y, z));
@@ -64,13 +63,14 @@ export function poseBody(posture: Posture, bodyHeightM: number): Body {
     mouth_left: head(0.014, -0.022, 0.05),
     mouth_right: head(-0.014, -0.022, 0.05),
   };
-  for (const side of ['left', 'right'] as const) {
+  for (const side of sides) {
     const outward = side === 'left' ? 1 : -1;
-    const put = (name: string, place: Vector) => (places[`${side}_${name}` as KeypointName] = place);
-    const hip = put('hip', inHips(vector(outward * p.halfHips, 0, 0)));
-    const { ankle, toeOutDeg, heelUpDeg } = posture.feet[side];
+    const put = (name: Limb, place: Vector) => (places[limbNames[side][name]] = place);
+    const { hip, knee, ankle } = legOf(posture, side);
+    const { toeOutDeg, heelUpDeg } = posture.feet[side];
+    put('hip', hip);
     put('ankle', ankle);
-    put('knee', findKnee(hip, ankle, posture.kneeInwardDeg[side], side));
+    put('knee', knee);
     const inFoot = (place: Vector) => plus(ankle, turn(bow(place, heelUpDeg), outward * toeOutDeg));
     put('heel', inFoot(vector(0, -0.024, -0.024)));
     // The network marks the big toe, which stands inward of the foot's axis.
@@ -84,8 +84,44 @@ export function poseBody(posture: Posture, bodyHeightM: number): Body {
     put('index', plus(wrist, vector(-outward * 0.02, -0.02, 0.036)));
     put('thumb', plus(wrist, vector(-outward * 0.014, -0.005, 0.025)));
   }
-  const metres = Object.entries(places).map(([name, place]) => [name, times(place, bodyHeightM)]);
-  return Object.fromEntries(metres) as Body;
+  const body = places as Body;
+  for (const name of keypointNames) body[name] = times(body[name], bodyHeightM);
+  return body;
+}
+
+const limbs = [
+  'hip',
+  'knee',
+  'ankle',
+  'heel',
+  'foot_index',
+  'shoulder',
+  'elbow',
+  'wrist',
+  'pinky',
+  'index',
+  'thumb',
+] as const;
+type Limb = (typeof limbs)[number];
+/** Put together once: a film poses a body some hundred times. */
+const limbNames = Object.fromEntries(
+  sides.map((side) => [side, Object.fromEntries(limbs.map((limb) => [limb, `${side}_${limb}`]))]),
+) as Record<Side, Record<Limb, KeypointName>>;
+
+/** Hip, knee and ankle of one leg alone, as poseBody places them, m. */
+export function poseLeg(posture: Posture, side: Side, bodyHeightM: number): Vector[] {
+  const { hip, knee, ankle } = legOf(posture, side);
+  return [hip, knee, ankle].map((place) => times(place, bodyHeightM));
+}
+
+function legOf(posture: Posture, side: Side): Record<'hip' | 'knee' | 'ankle', Vector> {
+  const outward = side === 'left' ? 1 : -1;
+  const hip = plus(
+    posture.hips,
+    lean(vector(outward * proportions.halfHips, 0, 0), posture.pelvisLeftDownDeg),
+  );
+  const { ankle } = posture.feet[side];
+  return { hip, knee: findKnee(hip, ankle, posture.kneeInwardDeg[side], side), ankle };
 }
 
 /**

@@ -3,7 +3,7 @@ import { buildKeypointTrack, type KeypointTrack } from '#core/keypoints/keypoint
 import { otherSide, type Side } from '#core/protocol/side';
 import { pinholeCamera, upright, type CameraSettings, type PicturePoint } from './pinholeCamera';
 import { seededRandom } from './seededRandom';
-import { inwardAngleDeg, poseBody, type Body } from './stickBody';
+import { inwardAngleDeg, poseBody, poseLeg, type Body } from './stickBody';
 import { postureOf, shapeOf, type SyntheticTask } from './taskMotion';
 import { buildTimeline, type EventTimes, type PlannedScene } from './timeline';
 
@@ -114,17 +114,31 @@ export function filmPerson(wishes: Partial<Scene> = {}): Film {
   const timeline = buildTimeline({ ...scene, shape: shapeOf(scene.task) });
   const camera = { ...upright, ...scene.camera };
   const project = pinholeCamera(camera);
+  const postureAt = (sceneMs: number) => postureOf(scene.task, scene.side, timeline.motionAt(sceneMs));
   const look = (sceneMs: number): TrueFrame => {
-    const posture = postureOf(scene.task, scene.side, timeline.motionAt(sceneMs));
-    const places = poseBody(posture, scene.bodyHeightM);
+    const places = poseBody(postureAt(sceneMs), scene.bodyHeightM);
     const points = mapPoints((name) => project(places[name]));
     return {
       timeMs: sceneMs - scene.filmed.fromMs,
       places,
       points,
-      frontalDeg: bothKnees((name) => places[name]),
-      // Down is up in the picture's own coordinates.
-      pictureDeg: bothKnees((name) => ({ x: points[name].xPx, y: -points[name].yPx })),
+      // Only when asked for: few tests look at every frame.
+      get frontalDeg() {
+        return bothKnees((name) => places[name]);
+      },
+      get pictureDeg() {
+        // Down is up in the picture's own coordinates.
+        return bothKnees((name) => ({ x: points[name].xPx, y: -points[name].yPx }));
+      },
+    };
+  };
+  const lookAtKnee = (sceneMs: number): TrueKnee => {
+    const leg = poseLeg(postureAt(sceneMs), scene.side, scene.bodyHeightM);
+    const seen = leg.map(project).map(({ xPx, yPx }) => ({ x: xPx, y: -yPx }));
+    return {
+      timeMs: sceneMs - scene.filmed.fromMs,
+      frontalDeg: inwardAngleDeg(leg, scene.side),
+      pictureDeg: inwardAngleDeg(seen, scene.side),
     };
   };
   const filmed: Span = {
@@ -134,7 +148,7 @@ export function filmPerson(wishes: Partial<Scene> = {}): Film {
   const frames = frameTimes(scene, filmed).map(look);
   const truths = () =>
     timeline.repetitions.flatMap(({ completeness, events }) => {
-      const repetition = trueRepetition(events, filmed, scene.side, look);
+      const repetition = trueRepetition(events, filmed, lookAtKnee);
       return repetition === null ? [] : [{ ...repetition, completeness: repetition.cut ?? completeness }];
     });
   let repetitions: TrueRepetition[] | null = null;
@@ -200,12 +214,7 @@ function observe(frames: readonly TrueFrame[], scene: Scene, camera: CameraSetti
       const inside = xPx >= 0 && xPx <= widthPx && yPx >= 0 && yPx <= heightPx;
       if (inside) inPicture++;
       let score = inside ? scores.seen : scores.outside;
-      if (
-        within(
-          scene.unseen.filter(({ joint }) => joint === name),
-          timeMs,
-        )
-      ) {
+      if (scene.unseen.some((span) => span.joint === name && within([span], timeMs))) {
         xPx += 0.05 * widthPx;
         score = scores.unseen;
       }
@@ -219,8 +228,7 @@ function observe(frames: readonly TrueFrame[], scene: Scene, camera: CameraSetti
 function trueRepetition(
   planned: EventTimes,
   filmed: Span,
-  side: Side,
-  look: (sceneMs: number) => TrueFrame,
+  look: (sceneMs: number) => TrueKnee,
 ): (Omit<TrueRepetition, 'completeness'> & { cut: 'cut-at-start' | 'cut-at-end' | null }) | null {
   const loaded: Span = {
     fromMs: Math.max(planned.seatOffMs ?? planned.startMs, filmed.fromMs),
@@ -238,15 +246,18 @@ function trueRepetition(
   return {
     cut: cutAtStart ? 'cut-at-start' : planned.endMs > filmed.untilMs ? 'cut-at-end' : null,
     events: events as TrueRepetition['events'],
-    frontal: extremes(looks, ({ frontalDeg }) => frontalDeg[side]),
-    picture: extremes(looks, ({ pictureDeg }) => pictureDeg[side]),
+    frontal: extremes(looks, 'frontalDeg'),
+    picture: extremes(looks, 'pictureDeg'),
   };
 }
 
-function extremes(looks: readonly TrueFrame[], deg: (frame: TrueFrame) => number): TrueExtremes {
-  const max = looks.reduce((a, b) => (deg(b) > deg(a) ? b : a));
-  const min = looks.reduce((a, b) => (deg(b) < deg(a) ? b : a));
-  return { maxDeg: deg(max), maxAtMs: max.timeMs, minDeg: deg(min), minAtMs: min.timeMs };
+/** The working knee's angles at one instant. */
+type TrueKnee = Record<'timeMs' | 'frontalDeg' | 'pictureDeg', number>;
+
+function extremes(looks: readonly TrueKnee[], angle: 'frontalDeg' | 'pictureDeg'): TrueExtremes {
+  const max = looks.reduce((a, b) => (b[angle] > a[angle] ? b : a));
+  const min = looks.reduce((a, b) => (b[angle] < a[angle] ? b : a));
+  return { maxDeg: max[angle], maxAtMs: max.timeMs, minDeg: min[angle], minAtMs: min.timeMs };
 }
 
 function bothKnees(at: (name: KeypointName) => { x: number; y: number }): Record<Side, number> {
@@ -256,7 +267,9 @@ function bothKnees(at: (name: KeypointName) => { x: number; y: number }): Record
 }
 
 function mapPoints<T>(of: (name: KeypointName) => T): Record<KeypointName, T> {
-  return Object.fromEntries(keypointNames.map((name) => [name, of(name)])) as Record<KeypointName, T>;
+  const mapped: Partial<Record<KeypointName, T>> = {};
+  for (const name of keypointNames) mapped[name] = of(name);
+  return mapped as Record<KeypointName, T>;
 }
 
 function within(spans: readonly Span[], atMs: number): boolean {

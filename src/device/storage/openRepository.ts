@@ -22,6 +22,8 @@ export interface OpenedRepository {
 export interface StorageOpeners {
   openRecords: () => Promise<Records>;
   openVideos: () => Promise<Videos>;
+  /** log2 of the cost of trying the lock's passphrase; age's default if left out. */
+  scryptWorkFactor?: number;
 }
 
 /** Has the person asked for the passphrase; resolves once the device is unlocked, or everything is deleted. */
@@ -50,7 +52,7 @@ export async function openRepository(
   };
   const lasting = { records: records.problem === null, videos: videos.problem === null };
   const marks = createMarks();
-  const lock = await createDeviceLock(plain.records, marks);
+  const lock = await createDeviceLock(plain.records, marks, open.scryptWorkFactor);
   const stored = await readLock(plain.records);
   const { lockProblem, ...kept } =
     stored === null

@@ -1,6 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { backUpKey, newKeyPair, restoreKey, sealFor, unseal } from '#shell/seal';
+import {
+  backUpKey,
+  newKeyPair,
+  restoreKey,
+  sealByPassphrase,
+  sealFor,
+  unseal,
+  unsealByPassphrase,
+} from '#shell/seal';
 import { planSchema } from '#documents/plan/planDocument';
+import { quickScrypt } from '../../support/quickScrypt';
 
 const text = 'Invented content. '.repeat(9000);
 const [mine, other] = await Promise.all([newKeyPair(), newKeyPair()]);
@@ -40,9 +49,9 @@ describe('sealFor(recipient, blob), unseal(identity, blob)', () => {
   );
 });
 
-describe('backUpKey(pair, passphrase), restoreKey(file, passphrase)', { timeout: 60_000 }, () => {
+describe('backUpKey(pair, passphrase), restoreKey(file, passphrase)', () => {
   it('bring a key to another device, by its passphrase alone', async () => {
-    const backup = await backUpKey(mine, 'four words in a row');
+    const backup = await backUpKey(mine, 'four words in a row', quickScrypt);
     expect(await backup.text()).not.toContain('AGE-SECRET-KEY');
     expect(await restoreKey(backup, 'four words in a row')).toEqual(mine);
     await expect(restoreKey(backup, 'four other words')).rejects.toThrow(/does not open this file/);
@@ -51,5 +60,21 @@ describe('backUpKey(pair, passphrase), restoreKey(file, passphrase)', { timeout:
   it('say of other files that they hold no key', async () => {
     await expect(restoreKey(sealed, 'x')).rejects.toThrow(/no backup/);
     await expect(restoreKey(new Blob(['x']), 'x')).rejects.toThrow(/no backup/);
+  });
+});
+
+describe('a passphrase that seals', { timeout: 60_000 }, () => {
+  const passphrase = 'four words in a row';
+  /** The head of an age file says log2 of scrypt's N. */
+  const ageDefault = /^age-encryption\.org\/v1\n-> scrypt \S+ 18\n/;
+
+  it('costs age’s default work factor to try, and opens the file', async () => {
+    const file = await sealByPassphrase(passphrase, new Blob([text]));
+    expect(await file.text()).toMatch(ageDefault);
+    expect(await (await unsealByPassphrase(passphrase, file)).text()).toBe(text);
+  });
+
+  it('costs as much for the backup of a key', async () => {
+    expect(await (await backUpKey(mine, passphrase)).text()).toMatch(ageDefault);
   });
 });

@@ -23,8 +23,15 @@ export interface DeviceLock {
   assertAlone(): Promise<void>;
 }
 
-/** @param records  as they stand in the database, sealed or not */
-export async function createDeviceLock(records: Records, marks: Marks): Promise<DeviceLock> {
+/**
+ * @param records  as they stand in the database, sealed or not
+ * @param scryptWorkFactor  log2 of the cost of trying a passphrase; age's default if left out
+ */
+export async function createDeviceLock(
+  records: Records,
+  marks: Marks,
+  scryptWorkFactor?: number,
+): Promise<DeviceLock> {
   const own = `${openMark}${crypto.randomUUID()}`;
   await marks.hold(own); // It goes with the tab.
   const assertAlone = async () => {
@@ -43,7 +50,11 @@ export async function createDeviceLock(records: Records, marks: Marks): Promise<
       // Pages over http have no ciphers: what was locked could not be opened again.
       if ((crypto as Partial<Crypto>).subtle === undefined) throw storageProblem('unsupported');
       await assertAlone();
-      const sealedKey = await wrapKey(crypto.getRandomValues(new Uint8Array(32)), passphrase);
+      const sealedKey = await wrapKey(
+        crypto.getRandomValues(new Uint8Array(32)),
+        passphrase,
+        scryptWorkFactor,
+      );
       await writeLock(records, { state: 'sealing', sealedKey });
     },
     async turnOff(passphrase) {
@@ -54,7 +65,7 @@ export async function createDeviceLock(records: Records, marks: Marks): Promise<
     },
     async changePassphrase(passphrase, next) {
       const lock = await stored();
-      const sealedKey = await wrapKey(await unwrapKey(lock.sealedKey, passphrase), next);
+      const sealedKey = await wrapKey(await unwrapKey(lock.sealedKey, passphrase), next, scryptWorkFactor);
       await writeLock(records, { ...lock, sealedKey });
     },
   };

@@ -1,10 +1,19 @@
 import { Decrypter, Encrypter } from 'age-encryption';
 import { storageProblem } from '../storageProblem';
 
-/** The device's key, sealed by a passphrase in the open age format (scrypt, then ChaCha20-Poly1305). */
-export async function wrapKey(key: Uint8Array, passphrase: string): Promise<Uint8Array<ArrayBuffer>> {
+/**
+ * The device's key, sealed by a passphrase in the open age format (scrypt, then ChaCha20-Poly1305).
+ *
+ * @param scryptWorkFactor  log2 of the cost of trying a passphrase; age's default if left out
+ */
+export async function wrapKey(
+  key: Uint8Array,
+  passphrase: string,
+  scryptWorkFactor?: number,
+): Promise<Uint8Array<ArrayBuffer>> {
   const encrypter = new Encrypter();
   encrypter.setPassphrase(passphrase);
+  if (scryptWorkFactor !== undefined) encrypter.setScryptWorkFactor(scryptWorkFactor);
   return (await encrypter.encrypt(key)) as Uint8Array<ArrayBuffer>;
 }
 

@@ -39,6 +39,8 @@ export interface ClinicWorld {
   saveBlob(fileName: string, blob: Blob): void;
   /** Called when something new is kept. */
   onKept(): void;
+  /** log2 of the cost of trying a key backup's passphrase; age's default if left out. */
+  scryptWorkFactor?: number;
 }
 
 /** Receiving sealed sessions. No action throws or rejects: what goes wrong stands in the state. */
@@ -135,7 +137,7 @@ export function createClinic(world: ClinicWorld): Clinic {
       const sentence = shortPassphrase(passphrase);
       set({ sentence });
       if (sentence !== null) return;
-      world.saveBlob('overfoot-key-backup.age', await backUpKey(pair, passphrase));
+      world.saveBlob('overfoot-key-backup.age', await backUpKey(pair, passphrase, world.scryptWorkFactor));
     },
     restore: (file, passphrase) => adopt(() => restoreKey(file, passphrase), 'be opened'),
     async openFiles(files) {

@@ -36,8 +36,17 @@ function truthOf({ places }: TrueFrame, side: Side, standingHipM: number): Recor
   };
 }
 
-/** Each repetition's value, band and truth at the same moment. */
+const films = new Map<string, ReturnType<typeof filmAndMeasure>>();
+
+/** Each repetition's value, band and truth at the same moment; filmed once for all measures. */
 function measured(task: TaskId, side: Side, camera: Partial<CameraSettings>) {
+  const key = JSON.stringify([task, side, camera]);
+  const film = films.get(key) ?? filmAndMeasure(task, side, camera);
+  films.set(key, film);
+  return film;
+}
+
+function filmAndMeasure(task: TaskId, side: Side, camera: Partial<CameraSettings>) {
   const film = filmPerson({ task, side, camera, pelvicDropDeg: 6, trunkSideDeg: 8, toeOutDeg });
   const standingHipM = Math.max(...film.frames.map(({ places }) => places[`${side}_hip`].y));
   const { repetitions } = measure(film.track, { task, side });

@@ -25,6 +25,8 @@ export interface BackupWorld {
   now(): Date;
   /** Called when something was brought back. */
   onRestored(): void;
+  /** log2 of the cost of trying a passphrase; age's default if left out. */
+  scryptWorkFactor?: number;
 }
 
 /** One sealed file of everything that is kept. No action rejects: what goes wrong stands in the state. */
@@ -79,7 +81,7 @@ export function createBackup(world: BackupWorld): Backup {
         const { repository } = await world.openRepository();
         const createdAt = world.now().toISOString();
         const { blob, contents } = await packBackup(repository, createdAt, onProgress);
-        const sealed = await sealByPassphrase(passphrase, blob);
+        const sealed = await sealByPassphrase(passphrase, blob, world.scryptWorkFactor);
         onProgress(contents.recordings, contents.recordings); // Not saved where it was called off meanwhile.
         world.saveBlob(`overfoot-backup-${createdAt.slice(0, 10)}.age`, sealed);
         return { state: 'saved', saved: contents };

@@ -6,6 +6,7 @@ import { openRepository } from '#device/storage/openRepository';
 import { tableNames } from '#device/storage/records';
 import type { Videos } from '#device/storage/videos';
 import { createTestDevice } from '../../../../support/openTestRepository';
+import { quickScrypt } from '../../../../support/quickScrypt';
 import { smallRecording } from '../../../../support/smallRecording';
 import { smallSetStart } from '../../../../support/smallSet';
 import { smallSession } from '../../../../support/smallSession';
@@ -15,9 +16,6 @@ const recording = smallRecording();
 const session = { ...smallSession(), sets: [{ ...smallSession().sets[0]!, sessionId: recording.id }] };
 const cutId = '5f0c6a52-6b0c-4c1e-9a43-0f2d6a1b7c90';
 const pictures = Uint8Array.from({ length: 2_300_000 }, (_, index) => index % 251);
-
-/** Deriving a key from a passphrase takes about a second, on purpose. */
-const slow = { timeout: 60_000 };
 
 /** A device with a visit, its video, a plan, notes, and a set that was broken off. */
 async function filledDevice() {
@@ -29,7 +27,11 @@ async function filledDevice() {
   };
   const open = async (ask = answer(passphrase), videos: Videos = device.videos) => {
     const opened = await openRepository(
-      { openRecords: device.openRecords, openVideos: () => Promise.resolve(videos) },
+      {
+        openRecords: device.openRecords,
+        openVideos: () => Promise.resolve(videos),
+        scryptWorkFactor: quickScrypt,
+      },
       ask,
     );
     return { ...opened, lock: opened.repository.lock! };
@@ -80,7 +82,7 @@ async function everything(repository: Awaited<ReturnType<typeof openRepository>>
   };
 }
 
-describe('the passphrase lock', slow, () => {
+describe('the passphrase lock', () => {
   it('seals all that is kept, at the next opening, and gives it back the same', async () => {
     const { device, repository, lock, open, askedCount } = await filledDevice();
     const before = await everything(repository);

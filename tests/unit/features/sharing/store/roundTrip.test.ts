@@ -4,6 +4,7 @@ import { createSending } from '#features/sharing/store/createSending';
 import type { KeyPair } from '#shell/seal';
 import type { VideoPart } from '#documents/parcel/videoPart';
 import { createTestDevice } from '../../../../support/openTestRepository';
+import { quickScrypt } from '../../../../support/quickScrypt';
 import { smallRecording } from '../../../../support/smallRecording';
 import { smallSetStart } from '../../../../support/smallSet';
 import { smallSession } from '../../../../support/smallSession';
@@ -44,6 +45,7 @@ async function twoDevices() {
       },
       saveBlob: (_, blob) => void backups.push(blob),
       onKept: () => void kept++,
+      scryptWorkFactor: quickScrypt,
     });
   const clinic = openClinic();
   await clinic.makeKey();
@@ -60,7 +62,7 @@ async function twoDevices() {
   };
 }
 
-describe('a visit from the patient’s device to the clinic’s', { timeout: 60_000 }, () => {
+describe('a visit from the patient’s device to the clinic’s', () => {
   it('arrives with its numbers and its video, in a file without a name in it', async () => {
     const { sending, saved, clinic, clinicRepository, send, last } = await twoDevices();
     await sending.look(session.id);

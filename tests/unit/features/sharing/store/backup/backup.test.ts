@@ -8,6 +8,7 @@ import { backupVersion } from '#documents/backup/backupManifest';
 import { recordingHead } from '#documents/recording/recordingHead';
 import type { Repository } from '#device/storage/repository';
 import { createTestDevice } from '../../../../../support/openTestRepository';
+import { quickScrypt } from '../../../../../support/quickScrypt';
 import { smallRecording } from '../../../../../support/smallRecording';
 import { smallSetStart } from '../../../../../support/smallSet';
 import { smallSession } from '../../../../../support/smallSession';
@@ -147,7 +148,7 @@ describe('packBackup, readBackup, restoreBackup', () => {
   });
 });
 
-describe('createBackup(world)', { timeout: 60_000 }, () => {
+describe('createBackup(world)', () => {
   async function open() {
     const from = await filled();
     const to = await createTestDevice().open();
@@ -159,6 +160,7 @@ describe('createBackup(world)', { timeout: 60_000 }, () => {
         saveBlob: (fileName, blob) => void saved.push(new File([blob], fileName)),
         now: () => new Date('2026-05-06T07:08:09Z'),
         onRestored,
+        scryptWorkFactor: quickScrypt,
       });
     return { from, to, saved, onRestored, old: on(from), anew: on(to) };
   }
