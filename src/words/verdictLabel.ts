@@ -4,8 +4,8 @@ import { measureNames } from './formatMeasure';
 import { verdictWords } from './verdictWords';
 
 /**
- * A verdict in words: out of line also says which way, unless that stands beside it anyhow, and what rests on another
- * measure than the knee angle names it.
+ * A verdict in words. 'Out of line' includes the way, unless that is shown next to it anyway. A verdict that
+ * rests on a measure other than the knee angle names it.
  */
 export function verdictLabel(judgement: Judgement, isShort = false): string {
   const { verdict } = judgement;

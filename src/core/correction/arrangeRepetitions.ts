@@ -1,7 +1,7 @@
 import type { FoundRepetition, RepetitionEvents } from '../segmentation/findRepetitions';
 import type { RepetitionChange } from './settleCorrections';
 
-/** A repetition as it stands after corrections. */
+/** A repetition after corrections. */
 export interface ArrangedRepetition extends FoundRepetition {
   /** Why it does not count; null where it counts. */
   excluded: string | null;
@@ -9,12 +9,12 @@ export interface ArrangedRepetition extends FoundRepetition {
   isByHand: boolean;
 }
 
-/** A repetition lasts at least so many samples. */
+/** A repetition lasts at least this many samples. */
 const fewestSamples = 3;
 
 /**
- * Repetitions as the corrections make them, in order of time. A correction that fits no repetition (since another one
- * took it away) does nothing.
+ * Repetitions with the corrections applied, in order of time. A correction that fits no repetition (because
+ * another one removed it) has no effect.
  *
  * @param timesMs  the measurement's uniform time base, ms
  */
@@ -63,7 +63,7 @@ function applied(
   }
 }
 
-/** Index of the repetition that a time stands for: the one that is loaded then, or else under way; -1 for none. */
+/** Index of the repetition that a time refers to: the one loaded then, otherwise the one in progress; -1 for none. */
 function indexAt(list: readonly FoundRepetition[], timesMs: Float64Array, timeMs: number): number {
   const loaded = list.findIndex(
     ({ loadedFrom, loadedTo }) => timeMs >= timesMs[loadedFrom]! && timeMs <= timesMs[loadedTo]!,
@@ -109,7 +109,7 @@ function joined(first: ArrangedRepetition, second: ArrangedRepetition): Arranged
       seatOffMs: a.seatOffMs,
       topMs: a.topMs ?? b.topMs,
       topEndMs: b.topEndMs ?? a.topEndMs,
-      // Of two turning points neither is the one of the whole.
+      // Neither of the two turning points is that of the whole.
       bottomMs: a.bottomMs !== null && b.bottomMs !== null ? null : (a.bottomMs ?? b.bottomMs),
       seatContactMs: b.seatContactMs,
       endMs: b.endMs,
@@ -119,7 +119,7 @@ function joined(first: ArrangedRepetition, second: ArrangedRepetition): Arranged
   };
 }
 
-/** @param room  samples that belong to its neighbours; an edge stays between them */
+/** @param room  samples between its neighbours; an edge stays within them */
 function withEdge(
   one: ArrangedRepetition,
   timesMs: Float64Array,
@@ -145,7 +145,7 @@ function withEdge(
   return { ...one, loadedTo, isByHand: true, events: within({ ...events, ...moved }) };
 }
 
-/** Moments that now lie outside did not happen within it. */
+/** Moments now outside the repetition did not happen within it. */
 function within(events: RepetitionEvents): RepetitionEvents {
   const { startMs, endMs, seatOffMs, seatContactMs } = events;
   const kept = (timeMs: number | null) =>

@@ -6,14 +6,18 @@ import type { PointChange, SettledCorrections } from './settleCorrections';
 
 /** Corrected frames of a joint no farther apart than this are joined by a straight line, ms: our own choice. */
 export const longestBridgeMs = 1000;
-/** Before the first and after the last corrected frame the correction fades out within so long, ms: our own choice. */
+/**
+ * The correction fades out over this time before the first and after the last corrected frame, ms: our own
+ * choice.
+ */
 export const fadeMs = 200;
 
 /**
- * A track with points set by hand: between two corrected frames that are near each other in time a joint moves in a
- * straight line; outside, the shift fades out. Points set by hand count as surely seen. Frames without a person stay so.
+ * A track with points set by hand. Between two corrected frames close in time, a joint moves in a straight
+ * line; outside them, the shift fades out. Points set by hand have full confidence. Frames without a person
+ * are unchanged.
  *
- * @returns  the same track where there is nothing to correct; the one that is given is never changed
+ * @returns  the same track where there is nothing to correct; does not mutate
  */
 export function correctTrack(
   track: KeypointTrack,
@@ -46,7 +50,7 @@ function withPoints(track: KeypointTrack, changes: readonly PointChange[]): Keyp
   return corrected;
 }
 
-/** Where a joint stands in a frame, px; null where no correction reaches. */
+/** Position of a joint in a frame, px; null where no correction applies. */
 function placeAt(
   track: KeypointTrack,
   anchors: readonly PointChange[],
@@ -65,7 +69,7 @@ function placeAt(
   }
   const seen = frame * keypointCount + index;
   if (!(track.score[seen]! > 0)) return null;
-  // Where both reach, the nearer one does.
+  // Where both apply, the nearer one wins.
   const near = [before, after]
     .filter((anchor) => anchor !== undefined)
     .sort((a, b) => Math.abs(a.timeMs - timeMs) - Math.abs(b.timeMs - timeMs))[0];

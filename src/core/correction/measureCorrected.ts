@@ -12,7 +12,7 @@ export interface CorrectedMeasurement {
   /** The joints that it was measured from. */
   track: KeypointTrack;
   isMirrored: boolean;
-  /** Whether anything differs from what the machine alone says. */
+  /** Whether anything differs from the machine's own result. */
   isByHand: boolean;
   /** One a repetition: why it does not count; null where it counts. */
   excluded: (string | null)[];
@@ -21,7 +21,8 @@ export interface CorrectedMeasurement {
 }
 
 /**
- * Measures a recording as its corrections say: joints, side and mirroring before measuring, repetitions within it.
+ * Measures a recording with its corrections: joints, side and mirroring before measuring, repetitions during
+ * it.
  *
  * @param track  as it was seen, never changed
  * @param setup  as it was before any correction

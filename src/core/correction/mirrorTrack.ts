@@ -1,7 +1,7 @@
 import { keypointCount, keypointNames, type KeypointName } from '../keypoints/keypointNames';
 import type { KeypointTrack } from '../keypoints/keypointTrack';
 
-/** The same point of the other side; a point of the middle is its own. */
+/** The same point on the other side; a midline point is its own counterpart. */
 export function otherSidePoint(name: KeypointName): KeypointName {
   const swapped = name.replace(/left|right/, (side) => (side === 'left' ? 'right' : 'left'));
   return swapped as KeypointName;
@@ -10,8 +10,8 @@ export function otherSidePoint(name: KeypointName): KeypointName {
 const swaps = keypointNames.map((name) => keypointNames.indexOf(otherSidePoint(name)));
 
 /**
- * What the network would have seen in the picture turned left for right: positions are mirrored, and left and right
- * change names. Mirroring twice gives the same track, but for rounding.
+ * What the network would have seen in the picture turned left for right: positions are mirrored, and left and
+ * right swap names. Mirroring twice gives the same track, except for rounding.
  */
 export function mirrorTrack(track: KeypointTrack): KeypointTrack {
   const size = track.xPx.length;

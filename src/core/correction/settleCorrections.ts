@@ -7,15 +7,15 @@ export type RepetitionChange = Extract<
   { kind: 'exclude' | 'include' | 'split' | 'join' | 'move-edge' }
 >;
 
-/** What a list of corrections comes to. */
+/** The net effect of a list of corrections. */
 export interface SettledCorrections {
   side: Side;
   isMirrored: boolean;
-  /** The last word on each point in each frame. */
+  /** The final position of each point in each frame. */
   points: PointChange[];
   /** In the order in which they were made. */
   repetitions: RepetitionChange[];
-  /** Whether anything differs from what the machine alone says. */
+  /** Whether anything differs from the machine's own result. */
   isByHand: boolean;
 }
 
@@ -43,7 +43,7 @@ export function settleCorrections(
   };
 }
 
-/** Takes the exclusion itself away, where it is the last thing that was done; else it is put beside it. */
+/** Removes the exclusion itself if it was the last action; otherwise adds an inclusion after it. */
 function takeBackExclusion(repetitions: RepetitionChange[], change: RepetitionChange): void {
   const index = repetitions.findLastIndex(({ kind, atMs }) => kind === 'exclude' && atMs === change.atMs);
   const isLast = repetitions.slice(index + 1).every(({ kind }) => kind === 'exclude');

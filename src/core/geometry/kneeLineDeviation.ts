@@ -2,7 +2,7 @@ import type { Side } from '../protocol/side';
 import type { Point } from './point';
 
 /**
- * How far the knee stands beside the straight line from hip to ankle, as a share of leg length.
+ * Distance of the knee from the straight line from hip to ankle, as a share of leg length.
  *
  * Frame:   any plane seen from the front, x right, y down, in the picture's px or any other unit
  * @param legLengthPx  thigh plus shank when standing, in the unit of the points, above 0
@@ -23,7 +23,7 @@ export function kneeLineDeviation(
   const length = Math.hypot(line.x, line.y);
   if (length === 0) return null;
   const cross = line.x * (knee.y - hip.y) - line.y * (knee.x - hip.x);
-  // On the picture's right of the line (x larger) cross is negative; there stands the left leg's outward side.
+  // To the picture's right of the line (x larger) cross is negative; that is the outward side of the left leg.
   const inwardPx = (side === 'left' ? cross : -cross) / length;
   return inwardPx / legLengthPx + 0;
 }

@@ -4,7 +4,7 @@ import { buildKeypointTrack, type KeypointRow, type KeypointTrack } from './keyp
 /** A track that is still being recorded. */
 export interface GrowingTrack {
   /**
-   * @returns the appended frame as a track of its own
+   * @returns the appended frame as a separate track
    * @throws RangeError where time does not increase or the row has the wrong length
    */
   append(timeMs: number, row: KeypointRow | null): KeypointTrack;

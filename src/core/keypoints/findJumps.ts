@@ -5,11 +5,11 @@ import { hasPerson } from './observedPoint';
 
 /** Nobody's hips travel faster than this between two frames, torso lengths a second: common practice, no source. */
 const fastestTorsosPerSecond = 6;
-/** Shake of the points themselves, torso lengths. */
+/** Jitter of the points themselves, torso lengths. */
 const shakeTorsos = 0.35;
 /** A stretch belongs to the same person when it is at most this much larger or smaller ... */
 const sameSizeRatio = 1.25;
-/** ... and begins or ends at most so far from where the person was, torso lengths. */
+/** ... and begins or ends at most this far from where the person was, torso lengths. */
 const samePlaceTorsos = 1.2;
 
 interface Stretch {
@@ -21,7 +21,7 @@ interface Stretch {
 /**
  * Frames in which the tracker follows somebody else than in most of the recording.
  *
- * The recording is cut wherever the hips leap; stretches of another size or in another place than the longest one
+ * The recording is cut wherever the hips jump. Stretches that differ from the longest one in size or place
  * are somebody else.
  *
  * @returns  one a frame: true = somebody else

@@ -36,8 +36,8 @@ export interface TimedRow {
 /**
  * Joins rows as they come from the tracker into one track.
  *
- * @param rows  one entry a frame; a point that the network gives no number for (as
- *   graphics hardware now and then does) stays at 0 with score 0, unseen
+ * @param rows  one entry a frame; a point for which the network gives no number (as graphics hardware
+ *   occasionally does) stays at 0 with score 0, unseen
  * @throws RangeError where times do not increase or a row has the wrong length
  */
 export function buildKeypointTrack(

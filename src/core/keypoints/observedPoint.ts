@@ -18,7 +18,7 @@ export interface PointSeries {
 /**
  * A body point through the recording.
  *
- * @param jumped  one a frame: true where the tracker is on somebody else
+ * @param jumped  one a frame: true where the tracker follows somebody else
  */
 export function observedPoint(
   track: KeypointTrack,

@@ -10,7 +10,7 @@ export interface BodyHeights {
   shoulders: Float64Array;
 }
 
-/** @param legLengthPx  null where the leg was never seen; the torso then tells the size */
+/** @param legLengthPx  null where the leg was never seen; the size is then inferred from the torso */
 export function bodyHeights(points: SmoothPoints, legLengthPx: number | null): BodyHeights {
   const hipY = middleY(points.point('left_hip'), points.point('right_hip'), points.timesMs.length);
   const shoulderY = middleY(

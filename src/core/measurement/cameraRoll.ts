@@ -4,7 +4,7 @@ import { medianOf } from '../signal/quantileOf';
 
 /** How far the camera is rolled to one side. */
 export interface CameraRoll {
-  /** Degrees; positive = what stands upright leans to the right in the picture. */
+  /** Degrees; positive = upright things lean to the right in the picture. */
   rollDeg: number;
   /** One standard deviation, degrees. */
   sdDeg: number;
@@ -15,14 +15,14 @@ export interface CameraRoll {
  * who favour a side.
  */
 const trunkSdDeg = 2;
-/** A camera that is set up with some care is level to about this, degrees: common practice, no source. */
+/** A camera set up with some care is level to about this, degrees: common practice, no source. */
 const levelSdDeg = 1.5;
 
-/** What is known of a camera before anybody stood upright before it. */
+/** What is known of a camera before anybody has stood in front of it. */
 export const unseenRoll: CameraRoll = { rollDeg: 0, sdDeg: levelSdDeg };
 
 /**
- * Tells the camera's roll from the trunk in quiet standing, weighed against a camera that is set up level.
+ * Estimates the camera's roll from the trunk in quiet standing, weighted against a camera set up level.
  *
  * @param upright  1 a sample where the person stands
  */

@@ -35,7 +35,7 @@ export function collectNotes(
   const unseen = mostlyMissing(legCurve);
   if (unseen !== null && unseen !== 'view-turned') notes.push({ kind: 'legs-not-seen', reason: unseen });
   if (repetitions.length === 0) notes.push({ kind: 'no-repetitions' });
-  // A view that was read off the wrong leg means nothing.
+  // A view read from the wrong leg means nothing.
   if (doubtSide(points, setup, legLengthPx, repetitions)) {
     notes.push({ kind: 'side-doubtful', side: setup.side });
   } else if (view?.isTurned) {
@@ -44,7 +44,7 @@ export function collectNotes(
   return notes;
 }
 
-/** The main reason of a curve that is missing for more than half of the time, else null. */
+/** The main reason where a curve is missing for more than half of the time, otherwise null. */
 function mostlyMissing(curve: Curve): MissingReason | null {
   const { measuredShare, mainReason } = summarise(curve, new Float64Array(), 0, curve.values.length - 1);
   return measuredShare < 0.5 ? mainReason : null;

@@ -1,4 +1,4 @@
-/** Why there is no number; 'none' stands for 'there is one' and has code 0. */
+/** Why there is no number; 'none' means that there is one, and has code 0. */
 export const missingReasons = [
   'none',
   'no-person',
@@ -21,7 +21,7 @@ export interface Curve {
   readonly missing: Uint8Array;
 }
 
-/** A curve to be filled in: 0 everywhere, nothing missing. */
+/** An empty curve to fill in: 0 everywhere, nothing missing. */
 export function blankCurve(samples: number): Curve {
   return { values: new Float64Array(samples), missing: new Uint8Array(samples) };
 }

@@ -7,12 +7,12 @@ import { missingAt, pointAt, type SmoothPoints } from './smoothPoints';
 
 /** The other ankle must be lower in the picture by this share of leg length before the side is doubted. */
 const leastLead = 0.03;
-/** The other foot must move this many times less than the working one before the side is doubted. */
+/** The working foot must move this many times more than the other one before the side is doubted. */
 const stillerBy = 2;
 
 /**
- * Whether the recording looks as if the other leg were the working one: its foot stands nearer to the camera in a
- * split stance, or it keeps still while the 'working' foot moves.
+ * Whether the other leg looks like the working one: its foot is nearer to the camera in a split stance, or it
+ * keeps still while the 'working' foot moves.
  */
 export function doubtSide(
   points: SmoothPoints,

@@ -2,7 +2,7 @@ import { sides, type Side } from '../protocol/side';
 import type { FootPath } from '../segmentation/findRepetitions';
 import { missingAt, pointAt, type SmoothPoints } from './smoothPoints';
 
-/** Where each foot is in the picture, share of leg length, any origin; where unseen, the last place is held. */
+/** Where each foot is in the picture, share of leg length, any origin; where unseen, the last position is held. */
 export function feetPaths(points: SmoothPoints, legLengthPx: number | null): FootPath[] {
   return sides.map((side) => footPath(points, side, legLengthPx ?? 1));
 }

@@ -1,7 +1,10 @@
 import { otherSide, type Side } from '../protocol/side';
 import { missingAt, pointAt, type SmoothPoints } from './smoothPoints';
 
-/** How far the free foot stands beside the working one, share of leg length; where unseen, the last value is held. */
+/**
+ * Sideways distance of the free foot from the working one, share of leg length; where unseen, the last value
+ * is held.
+ */
 export function freeFootAside(points: SmoothPoints, side: Side, legLengthPx: number | null): Float64Array {
   const ankles = [points.point(`${side}_ankle`), points.point(`${otherSide(side)}_ankle`)] as const;
   const aside = new Float64Array(points.timesMs.length);

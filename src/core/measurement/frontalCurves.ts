@@ -12,7 +12,7 @@ export const leastThighShare = 0.5;
 const fadedShare = 0.25;
 
 export interface FrontalCurves {
-  /** Knee angle that the quiet standing showed, degrees, inward positive; it is taken off where the leg is straight. */
+  /** Knee angle in quiet standing, degrees, inward positive; subtracted where the leg is straight. */
   standingOffsetDeg: number;
   kneeAngleDeg: Curve;
   kneeDeviation: Curve;
@@ -24,9 +24,9 @@ export interface FrontalCurves {
 /**
  * Knee angle and knee-line deviation over time, seen square to the body.
  *
- * The network sets hip, knee and ankle a little beside the joints' centres, differently for each person. What it reads
- * in quiet standing, where the leg is straight, is taken off; bent, the view's own calibration has already taken it
- * up, so the correction fades with the thigh's share in the frontal plane.
+ * The network puts hip, knee and ankle slightly off the joints' centres, differently for each person. What it
+ * reads in quiet standing, where the leg is straight, is subtracted. With the leg bent, the view's own
+ * calibration already contains it, so the correction fades with the thigh's share in the frontal plane.
  */
 export function frontalCurves(points: SmoothPoints, view: View, side: Side): FrontalCurves {
   const { working, frontal: leg, isTurned, sources, upright, bent } = view;
@@ -67,7 +67,7 @@ export function frontalCurves(points: SmoothPoints, view: View, side: Side): Fro
   };
 }
 
-/** Curves of a leg that was never seen whole: nothing but reasons. */
+/** Curves of a leg that was never seen in full: only reasons. */
 export function unseenCurves(points: SmoothPoints, side: Side): FrontalCurves {
   const joints = (['hip', 'knee', 'ankle'] as const).map((joint) => points.point(`${side}_${joint}`));
   const curve = blankCurve(points.timesMs.length);

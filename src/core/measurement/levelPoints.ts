@@ -3,7 +3,10 @@ import { cosSin } from '../view/bodyFrame';
 import type { PictureSize } from './pictureLeg';
 import type { SmoothPoint, SmoothPoints } from './smoothPoints';
 
-/** The points as a level camera would have seen them: turned about the picture's centre; each once, when asked. */
+/**
+ * The points as a level camera would have seen them: rotated about the picture's centre; each computed once,
+ * on demand.
+ */
 export function levelPoints(points: SmoothPoints, rollDeg: number, size: PictureSize): SmoothPoints {
   const [cos, sin] = cosSin(rollDeg);
   const [centreX, centreY] = [size.widthPx / 2, size.heightPx / 2];

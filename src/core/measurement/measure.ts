@@ -26,10 +26,11 @@ import { legLengthPx, viewedLeg } from './viewedLeg';
 /**
  * Measures a recording: from the joints seen in each frame to repetitions with their angles.
  *
- * Frame:   the body's frontal plane; how far the body is turned from the camera is told from the recording
+ * Frame:   the body's frontal plane; how far the body is turned from the camera is estimated from the
+ *          recording
  * @param track  observed joints, never changed
  * @param setup  task and working side, the person's own
- * @param arrange  may put other repetitions in the place of those found, on the uniform times, ms
+ * @param arrange  may replace the repetitions found, on the uniform times, ms
  * @returns  curves on a uniform time base, repetitions, and notes on what to know before trusting them
  */
 export function measure(
@@ -39,7 +40,8 @@ export function measure(
 ): Measurement {
   const task = findTask(setup.task);
   const seen = smoothPoints(track);
-  // Good enough to find the moments in which the person stands, which tell the length that everything else is scaled by.
+  // Good enough to find the moments in which the person stands. These give the length that scales everything
+  // else.
   const longest = segmentsPx(pictureLeg(seen, setup.side, track));
   const roughLengthPx = longest === null ? null : legLengthPx({ segments: longest });
   const heights = bodyHeights(seen, roughLengthPx);
@@ -50,7 +52,7 @@ export function measure(
   const roll = cameraRoll(seen, moments.upright);
   const points = levelPoints(seen, roll.rollDeg, track);
   const focalPx = focalLengthPx(track.widthPx, track.heightPx);
-  // A reach rests on a bent leg: no moment of it is sure to be standing.
+  // In a reach the leg stays bent: no moment of it is certain to be standing.
   const standing = task.shape === 'reach' ? undefined : moments.upright;
   const leg = (side: Side) => viewedLeg(points, side, track, focalPx, standing);
   const working = leg(setup.side);

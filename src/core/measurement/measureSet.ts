@@ -2,9 +2,9 @@ import type { KeypointTrack } from '../keypoints/keypointTrack';
 import { measure } from './measure';
 import type { MeasuredRepetition, Measurement, Setup } from './measurement';
 
-/** What is measured, and from when on a recording is the set that was asked for. */
+/** What is measured, and from when a recording counts as the set. */
 export interface SetSetup extends Setup {
-  /** When the set was begun ('go'), ms on the recording's clock; left out where all of the recording is the set. */
+  /** When the set was started ('go'), ms on the recording's clock; left out where the whole recording is the set. */
   goMs?: number | undefined;
 }
 
@@ -12,12 +12,12 @@ export interface SetMeasurement extends Measurement {
   setup: SetSetup;
 }
 
-/** Whoever hears the countdown may be ahead of 'go' by so much, ms; common practice, no source. */
+/** People who hear the countdown may be ahead of 'go' by this much, ms; common practice, no source. */
 const aheadMs = 500;
 
 /**
- * Measures a recorded set: a repetition belongs to it where the leg takes its load after 'go'. Standing quietly, sitting
- * down and what was rehearsed before it show the view and the leg, and repeat nothing.
+ * Measures a recorded set: a repetition belongs to it where the leg takes its load after 'go'. Quiet
+ * standing, sitting down and rehearsing before it show the view and the leg, but are not repetitions.
  *
  * @throws never; see measure
  */

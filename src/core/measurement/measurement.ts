@@ -6,26 +6,26 @@ import type { BendsView } from '../view/bendsView';
 import type { YawEstimate } from '../view/fuseCues';
 import type { Curve, MissingReason } from './curve';
 
-/** Raised whenever a number could come out differently; see docs/CHANGELOG.md, 'numbers changed'. */
+/** Bump whenever a number could differ; see docs/CHANGELOG.md, 'Numbers changed'. */
 export const measuringVersion = 4;
 
 /** What is measured: which task, with which leg. */
 export interface Setup {
   task: TaskId;
   side: Side;
-  /** Turns shares of leg length into centimetres; nothing is measured from it. */
+  /** Converts shares of leg length to centimetres; not used for measuring. */
   bodyHeightCm?: number | undefined;
-  /** How the body stood to the camera in bends before the set, where the camera has not moved since. */
+  /** How the body was turned in bends before the set, where the camera has not moved since. */
   bends?: BendsView | undefined;
 }
 
-/** A value with the moment at which it stands. */
+/** A value and when it was reached. */
 export interface Extreme {
   value: number;
   /** Index on the measurement's time base. */
   sample: number;
   timeMs: number;
-  /** Half-width of the error band round the value, same unit; made to hold the truth in 9 of 10 cases. */
+  /** Half-width of the error band around the value, same unit; meant to hold the truth in 9 of 10 cases. */
   band: number;
 }
 
@@ -48,11 +48,11 @@ export interface MeasuredRepetition {
   kneeDeviation: Extreme | null;
   /** The other measures, each in the window that docs/measurement.md gives; null where none was measured. */
   others: Record<OtherMeasureId, Extreme | null>;
-  /** How far each measure went either way while loaded; limits are held against it. */
+  /** How far each measure went either way while loaded; limits are compared with it. */
   ranges: Record<MeasureId, MeasureRange>;
 }
 
-/** How far a measure went either way, in its own unit and sign. */
+/** How far a measure went each way, in its own unit and sign. */
 export interface MeasureRange {
   /** Null where none was measured. */
   min: Extreme | null;
@@ -73,13 +73,13 @@ export type MeasurementNote =
   | { kind: 'view-turned'; yawDeg: number; sdDeg: number }
   | { kind: 'few-frames'; frameRateHz: number };
 
-/** How the body stood to the camera, and what was taken off for it. */
+/** How the body was turned from the camera, and what was subtracted for it. */
 export interface MeasuredView extends YawEstimate {
   /** Focal length that was assumed, px. */
   focalPx: number;
-  /** How far the camera was rolled, degrees; positive = what stands upright leans to the right. Taken out. */
+  /** How far the camera was rolled, degrees; positive = upright things lean to the right. Already removed. */
   rollDeg: number;
-  /** Knee angle that quiet standing showed and that is taken off where the leg is straight, degrees. */
+  /** Knee angle in quiet standing, subtracted where the leg is straight, degrees. */
   standingOffsetDeg: number;
 }
 
@@ -91,7 +91,7 @@ export interface Measurement {
   rateHz: number;
   /** Thigh plus shank of the working leg when it is longest in the picture, px; null where it was never seen. */
   legLengthPx: number | null;
-  /** How the body stood to the camera; null where the working leg was never seen. */
+  /** How the body was turned from the camera; null where the working leg was never seen. */
   view: MeasuredView | null;
   /** Knee projection angle in the body's frontal plane, from own standing, degrees, inward positive. */
   kneeAngleDeg: Curve;

@@ -6,22 +6,22 @@ import { medianWhere, squareToBody } from '../view/frontalKneeAngle';
 import type { ViewedLeg } from '../view/readViewCues';
 import type { View } from './seeView';
 
-/** Feet closer together than this, in shank lengths, leave no room to say where the pelvis stands between them. */
+/** Feet closer together than this, in shank lengths, are too close to locate the pelvis between them. */
 const leastStance = 0.2;
 
-/** A free leg that never stands straight is taken for farther away than it is, shank lengths (synthetic recordings). */
+/** A free leg that is never straight is placed too far away by this, shank lengths (synthetic recordings). */
 const freeDepthSd = 0.8;
 
 /**
- * Where the middle of the hips stands between the ankles, seen square to the body: 0 over the free foot, 1 over the
- * working foot.
+ * Where the middle of the hips is between the ankles, seen square to the body: 0 over the free foot, 1 over
+ * the working foot.
  *
  * @returns  null where a foot is lifted, the other leg was never seen or the feet are too close together
  */
 export function pelvisPlace({ working, other, frontal, yaw, roll, onBothFeet }: View, side: Side) {
   if (other === null || !onBothFeet) return () => null;
   const free = squareToBody(other.lifted, yaw.yawDeg);
-  // The pelvis keeps its width: its middle is half of it from the working hip, towards the other.
+  // The pelvis keeps its width: its middle is half a width from the working hip, towards the other.
   const halfWidth = (halfPelvisPx(working, other) / working.segments.shank) * -outwardSign(side);
   const [, sinYaw] = cosSin(yaw.yawDeg);
   return (i: number) => {
@@ -34,7 +34,7 @@ export function pelvisPlace({ working, other, frontal, yaw, roll, onBothFeet }: 
       Math.abs(frontal.hip.z[i]! - free.ankle.z[i]!),
       Math.abs(frontal.ankle.z[i]! - free.ankle.z[i]!),
     );
-    // Seen from its side, a foot that is taken for farther away than it is stands too far to the side.
+    // In a side view, a foot placed too far away appears too far to the side.
     const { x, z } = other.lifted.ankle;
     const farther = freeDepthSd * (Math.abs(sinYaw) + Math.abs(x[i]! / z[i]!));
     const sd = Math.hypot(

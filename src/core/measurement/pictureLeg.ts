@@ -11,8 +11,8 @@ export interface PictureSize {
 /**
  * A leg as seen, from the picture's centre.
  *
- * The network moves the hips apart and together with the posture; a pelvis does not (docs/view.md shows what this is
- * worth).
+ * The network moves the hips apart and together with the posture; a pelvis does not (docs/view.md gives the
+ * effect).
  */
 export function pictureLeg(points: SmoothPoints, side: Side, size: PictureSize): PictureLeg {
   const samples = points.timesMs.length;
@@ -38,7 +38,7 @@ export function allSeen(points: readonly SmoothPoint[], samples: number): Uint8A
   return seen;
 }
 
-/** The hip set half the usual pelvis width beside the middle of both hips. */
+/** The hip, placed half the usual pelvis width to the side of the middle of both hips. */
 function rigidHip(hip: PictureJoint, other: PictureJoint, seen: Uint8Array): PictureJoint {
   const halvesPx = hip.xPx.map((x, i) => (x - other.xPx[i]!) / 2);
   const halfPx = medianOf(halvesPx.filter((_, i) => seen[i] !== 0));

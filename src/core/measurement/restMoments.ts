@@ -3,7 +3,7 @@ import type { Task } from '../exercises/tasks';
 /** Within this share of the movement from either end the body counts as resting there or as fully at the far end. */
 const endShare = 0.12;
 
-/** Where a movement rests. */
+/** Where a movement is at rest, and where at its far end. */
 export interface RestMoments {
   /** 1 a sample where the person stands upright. */
   upright: Uint8Array;

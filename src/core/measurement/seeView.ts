@@ -9,12 +9,13 @@ import type { CameraRoll } from './cameraRoll';
 import type { RestMoments } from './restMoments';
 
 /**
- * Turned farther from the camera than this, the picture no longer shows what the angle needs, degrees: the error of
- * the picture angle grows to tens of degrees there and the calibration was never shown to hold (docs/view.md).
+ * Turned farther from the camera than this, the picture no longer shows what the angle needs, degrees: there
+ * the error of the picture angle grows to tens of degrees, and the calibration has not been shown to hold
+ * (docs/view.md).
  */
 export const widestYawDeg = 25;
 
-/** How the body stands to the camera, told from the recording itself. */
+/** How the body is turned from the camera, estimated from the recording itself. */
 export interface View extends RestMoments {
   working: ViewedLeg;
   /** Null where the other leg was never seen. */
@@ -29,13 +30,13 @@ export interface View extends RestMoments {
   focalPx: number;
   /** Whether the body is turned too far for anything to be measured. */
   isTurned: boolean;
-  /** What the error bands of the working leg come from. */
+  /** The sources of the working leg's error bands. */
   sources: ErrorSources;
 }
 
 /**
  * @param other  null where the other leg was never seen
- * @param roll  has been taken out of the legs
+ * @param roll  already removed from the legs
  * @param bends  what two-legged bends before the recording showed, where there were any
  */
 export function seeView(
@@ -52,7 +53,7 @@ export function seeView(
     Side,
     ViewedLeg
   >;
-  // Without the other leg only what the working foot says is left.
+  // Without the other leg, only the reading of the working foot is left.
   const signs = other === null ? (['stance-foot'] as const) : viewSigns;
   const yaw = fuseCues(readViewCues({ legs, workingSide, focalPx, ...moments, bends }, signs));
   return {

@@ -9,21 +9,21 @@ import { resample, uniformTimesMs, type UniformSignal } from '../signal/resample
 import { smoothRuns } from '../signal/smoothRuns';
 import { reasonCode } from './curve';
 
-/** Cut-off of the low-pass over the points, Hz: movement of a limb in these tasks lies well below it (common practice). */
+/** Cut-off of the low-pass over the points, Hz: limb movement in these tasks is well below it (common practice). */
 const cutoffHz = 6;
-/** The time base is at least as fine as this and no finer than the other, Hz. */
+/** The time base is at least as fine as the first and no finer than the second, Hz. */
 const rateRangeHz = { min: 30, max: 60 };
 
 /** Standard deviation of a normal distribution over its median absolute deviation. */
 const madToSd = 1.4826;
 
-/** More samples than this do not make the trembling any surer. */
+/** More samples than this do not improve the estimate of the jitter. */
 const mostJitterSamples = 2000;
 
 export interface SmoothPoint {
   xPx: UniformSignal;
   yPx: UniformSignal;
-  /** How much of the points' trembling the smoothing lets through, one standard deviation, px. */
+  /** Jitter of the points that remains after smoothing, one standard deviation, px. */
   jitterPx: number;
 }
 
@@ -32,12 +32,15 @@ export interface SmoothPoints {
   rateHz: number;
   /** Usual rate of the recording itself, Hz. */
   frameRateHz: number;
-  /** Frames on which the tracker was on somebody else. */
+  /** Frames in which the tracker followed somebody else. */
   jumpedFrames: number;
   point(name: KeypointName): SmoothPoint;
 }
 
-/** Brings body points onto a uniform time base and smooths them without a shift in time; each point once, when asked. */
+/**
+ * Resamples body points to a uniform time base and smooths them without a shift in time; each point once, on
+ * demand.
+ */
 export function smoothPoints(track: KeypointTrack): SmoothPoints {
   const { timesMs: seenMs } = track;
   const frameIntervalMs =
@@ -80,10 +83,10 @@ export function smoothPoints(track: KeypointTrack): SmoothPoints {
 }
 
 /**
- * Trembling that is left after smoothing, told from what the smoothing took away.
+ * Jitter that remains after smoothing, estimated from what the smoothing removed.
  *
  * @param passedShare  share of white noise's power that the filter lets through
- * @returns  one standard deviation, px; from the median, so that single leaps do not count
+ * @returns  one standard deviation, px; from the median, so that single jumps do not count
  */
 function passedJitterPx(rough: UniformSignal, smooth: UniformSignal, passedShare: number): number {
   const takenPx: number[] = [];
@@ -109,7 +112,7 @@ export function middleAt([a, b]: readonly [SmoothPoint, SmoothPoint], sample: nu
   };
 }
 
-/** Code of the first point that is missing at a sample, else 0. */
+/** Code of the first point that is missing at a sample, otherwise 0. */
 export function missingAt(points: readonly SmoothPoint[], sample: number): number {
   for (const { xPx } of points) if (xPx.missing[sample] !== 0) return xPx.missing[sample]!;
   return 0;

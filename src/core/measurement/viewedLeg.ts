@@ -4,7 +4,7 @@ import type { ViewedLeg } from '../view/readViewCues';
 import { allSeen, fromCentre, pictureLeg, type PictureSize } from './pictureLeg';
 import type { SmoothPoints } from './smoothPoints';
 
-/** Length of a leg in the picture when it stands, px. */
+/** Length of a leg in the picture while standing, px. */
 export function legLengthPx({ segments }: Pick<ViewedLeg, 'segments'>): number {
   return segments.thigh + segments.shank;
 }
@@ -12,8 +12,8 @@ export function legLengthPx({ segments }: Pick<ViewedLeg, 'segments'>): number {
 /**
  * A leg as seen and as lifted to three dimensions.
  *
- * @param standing  1 a sample where the person stands; where left out, the leg is as long as it looks at its longest
- * @returns  null where the leg was never seen whole
+ * @param standing  1 a sample where the person stands; where left out, the longest apparent length is taken
+ * @returns  null where the leg was never seen in full
  */
 export function viewedLeg(
   points: SmoothPoints,

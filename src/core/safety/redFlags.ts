@@ -14,7 +14,7 @@ const urgent = 'Do not exercise. See a doctor today.';
 const kneePage =
   'public health service, musculoskeletal physiotherapy, page on knees (NHS Greater Glasgow and Clyde)';
 
-/** Usual ones, not all there are. They lead to a professional; they say nothing about what it is. */
+/** The usual ones, not a complete list. They refer to a professional and suggest no diagnosis. */
 export const redFlags: readonly RedFlag[] = [
   {
     id: 'hot-joint',

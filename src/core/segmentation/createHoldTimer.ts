@@ -1,13 +1,13 @@
 import type { Hold } from '../exercises/holds';
 
-/** Where a series of holds stands. */
+/** Progress of a series of holds. */
 export interface HoldState {
   phase: 'holding' | 'resting' | 'done';
-  /** From 1; the number of the hold that runs, rests, or was the last. */
+  /** From 1; the number of the hold in progress, of the one before the rest, or of the last. */
   hold: number;
-  /** Left of the hold or of the rest, rounded up, so that it ends on 0. */
+  /** Time left of the hold or the rest, rounded up, so that it ends on 0. */
   secondsLeft: number;
-  /** Held in all, without pauses and rests, ms. */
+  /** Total time held, without pauses and rests, ms. */
   heldMs: number;
 }
 

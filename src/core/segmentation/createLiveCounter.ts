@@ -14,22 +14,22 @@ const rateHz = 30;
 
 export interface LiveCounter {
   /**
-   * Takes in what was seen in one picture and tells how many repetitions are complete.
+   * Takes what was seen in one picture and returns how many repetitions are complete.
    *
    * @param timeMs  strictly increasing; the pictures may come at any pace
    * @param movementPx  height of the hips, any origin ('rise', 'dip'), or how far the free foot is out ('reach'); null
    *   where unseen
-   * @param legLengthPx  thigh plus shank; may become surer from one picture to the next
+   * @param legLengthPx  thigh plus shank; may become more certain from one picture to the next
    */
   push(timeMs: number, movementPx: number | null, legLengthPx: number): number;
 }
 
 /**
- * Counts repetitions while they happen, with the review's own scaling, thresholds and hysteresis over all that has come
- * in so far; only the smoothing differs, since it can't look ahead.
+ * Counts repetitions while they happen, with the review's own scaling, thresholds and hysteresis over all
+ * samples so far. Only the smoothing differs, since it can't look ahead.
  *
- * Every sample is weighed anew against all before it, over the movement's turning points: a few a second, so that ten
- * minutes cost no more than a moment.
+ * Each new sample is compared with all before it, using only the movement's turning points. These are a few a
+ * second, so ten minutes cost hardly any time.
  */
 export function createLiveCounter({ shape }: Pick<Task, 'shape'>): LiveCounter {
   const smooth = createCausalLowPass(butterworthLowPass(cutoffHz, rateHz, 1));
@@ -51,7 +51,7 @@ export function createLiveCounter({ shape }: Pick<Task, 'shape'>): LiveCounter {
   };
 }
 
-/** Appends a value; one that goes on the way of the last two takes the place of the last. */
+/** Appends a value; one that continues the direction of the last two replaces the last. */
 function addTurningPoint(points: number[], value: number): void {
   const [before, last] = [points.at(-2), points.at(-1)];
   if (before !== undefined && last !== undefined && (last - before) * (value - last) >= 0) points.pop();

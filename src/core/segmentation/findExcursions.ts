@@ -1,4 +1,4 @@
-/** One departure from the resting level and, where it happened, the way back; sample indices. */
+/** One departure from the resting level and, where it happened, the return; sample indices. */
 export interface Excursion {
   /** Last sample at rest before, or 0 where the signal begins away from rest. */
   leave: number;
@@ -13,11 +13,11 @@ export interface Excursion {
 }
 
 export interface ExcursionLevels {
-  /** Rest lies below this value. */
+  /** Rest is below this value. */
   rest: number;
-  /** The far level lies above this value; above rest, so that trembling at one threshold counts once. */
+  /** The far level is above this value; well above rest, so that jitter around one threshold counts once. */
   far: number;
-  /** An excursion that peaks below this value is none at all. */
+  /** An excursion that peaks below this value does not count. */
   least: number;
 }
 

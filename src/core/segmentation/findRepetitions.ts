@@ -51,12 +51,12 @@ export const excursionLevels = { rest: 0.25, far: 0.75, least: 0.45 };
 
 /** Within this share of its farthest a movement is at its far end ... */
 const thereShare = 0.03;
-/** ... and back by this share it has left it, even if it goes there again. */
+/** ... and once back by this share it has left it, even if it returns. */
 const bounceShare = 0.3;
 
 /** A trough ends where the hips have risen by this share of the movement ... */
 const troughDepth = 0.03;
-/** ... or where for so long, ms, they have sunk by no more than the points tremble. */
+/** ... or where for this long, ms, they have sunk by no more than the points' jitter. */
 const settledMs = 200;
 const tremble = 0.002;
 
@@ -69,7 +69,10 @@ const slowedShare = 0.15;
 /** Longest time that the trunk leans before seat-off or straightens after seat contact, ms: common practice, no source. */
 const longestLeanMs = 2500;
 
-/** A foot that is set anew between repetitions moves by less than this share of leg length: common practice, no source. */
+/**
+ * A foot repositioned between repetitions moves by less than this share of leg length: common practice, no
+ * source.
+ */
 export const longestShuffle = 0.25;
 
 interface Span {
@@ -104,7 +107,7 @@ export function findRepetitions(task: Task, signals: RepetitionSignals): FoundRe
   });
 }
 
-/** Whether both feet walk meanwhile: somebody comes, goes or sits down elsewhere, and repeats nothing. */
+/** Whether both feet walk meanwhile: somebody who comes, goes or sits down elsewhere does no repetition. */
 function walks({ leave, back }: Excursion, feet: readonly FootPath[]): boolean {
   return feet.every((path) =>
     [path.x, path.y].some((along) => {
@@ -139,7 +142,7 @@ function outerEdges(found: Excursion, room: Span, signals: RepetitionSignals) {
   };
 }
 
-/** First trough on the way from one sample towards another, as long as the hips stay at rest. */
+/** First trough from one sample towards another, as long as the hips stay at rest. */
 function trough({ excursion, timesMs }: RepetitionSignals, from: number, towards: number): number {
   const step = towards < from ? -1 : 1;
   let best = from;
@@ -189,7 +192,7 @@ function dipEvents(found: Excursion, { fromMs, toMs }: Edges, signals: Repetitio
   };
 }
 
-/** When a movement arrives at its far end, the last time that it goes there, and leaves it; null where it never got there. */
+/** When a movement reaches its far end for the last time, and leaves it; null where it never reaches it. */
 function farStay(
   { farStart, farEnd, peak, leave, back }: Excursion,
   { timesMs, excursion }: RepetitionSignals,
@@ -234,7 +237,7 @@ function leanMs(
   return movementEdgeMs(timesMs, distance, seat, step, upright);
 }
 
-/** Sample of a uniform time base that lies nearest to a time. */
+/** Sample of a uniform time base nearest to a time. */
 function nearestSample(timesMs: Float64Array, timeMs: number): number {
   const last = timesMs.length - 1;
   if (last < 1) return 0;

@@ -3,15 +3,16 @@ const near = 0.03;
 const far = 0.2;
 
 /**
- * When a movement begins or ends, told from its first or last stretch.
+ * When a movement begins or ends, inferred from its first or last stretch.
  *
- * A smooth movement leaves rest with the third power of time, so that its true edge lies well before it can be seen
- * above the noise: the edge is where the cube root of the distance from rest, continued in a straight line, is zero.
+ * A smooth movement leaves rest with the third power of time, so its true edge is well before it shows above
+ * the noise. The edge is where the cube root of the distance from rest, continued in a straight line, is
+ * zero.
  *
  * @param distance  distance from rest at a sample, as a share of the whole movement
  * @param from  a sample inside the movement
- * @param step  -1 looks for the beginning, 1 for the end
- * @param stop  last sample that may be looked at
+ * @param step  -1 to find the start, 1 to find the end
+ * @param stop  last sample that may be used
  * @returns  ms, between the times of stop and from
  * Source:   minimum-jerk profile of reaching movements (Flash & Hogan 1985, from memory): 10 t^3 at its start
  */

@@ -2,16 +2,16 @@ import type { Task } from '../exercises/tasks';
 import { quantileOf } from '../signal/quantileOf';
 import { findExcursions } from './findExcursions';
 
-/** A movement of less than this share of leg length makes no repetition ... */
+/** A movement of less than this share of leg length is not a repetition ... */
 const smallestRange = 0.05;
 /** ... and it is over when it is back within this share of rest. */
 const backRange = 0.02;
-/** Rest is the level that the movement keeps to this side of all but a few samples. */
+/** Rest is the level that all but a few samples stay on one side of. */
 const restQuantile = 0.05;
-/** The usual far end: most movements reach it, and one that goes farther does not set it. */
+/** The usual far end: most movements reach it, and a single larger one does not set it. */
 const farQuantile = 0.75;
 
-/** Where a movement rests and where its far end usually lies, in the movement's own unit. */
+/** Where a movement rests and where its far end usually is, in the movement's own unit. */
 export interface MovementRange {
   rest: number;
   far: number;
@@ -21,7 +21,7 @@ export interface MovementRange {
  * The movement that makes a task's repetitions, turned and scaled so that rest is 0 and the usual far end is 1.
  *
  * @param movement  height of the hips ('rise', 'dip') or how far the free foot is out ('reach'), share of leg length
- * @param counts  1 a sample that may set the scale; all do where it is left out
+ * @param counts  1 a sample that may set the scale; all do where left out
  * @returns  null where there is no movement to speak of
  */
 export function scaleToExcursion(
@@ -36,10 +36,10 @@ export function scaleToExcursion(
 }
 
 /**
- * The far end is told from movements that leave rest and come back to it, so that sitting down after a set of squats, or
- * walking out of the picture, does not count.
+ * The far end is estimated from movements that leave rest and return to it, so that sitting down after a set
+ * of squats, or walking out of the picture, does not count.
  *
- * @param turned  movement away from rest, upward positive, any unit; its turning points alone say the same
+ * @param turned  movement away from rest, upward positive, any unit; its turning points alone are enough
  * @param legLength  in the same unit
  * @param quantile  of all samples of the movement
  * @returns  null where there is no movement to speak of

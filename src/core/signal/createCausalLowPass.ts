@@ -1,7 +1,7 @@
 import type { LowPass } from './butterworthLowPass';
 
 /**
- * A low-pass for a signal that is still coming in: it needs no later samples, and so lags behind by a little.
+ * A low-pass for a signal that is still coming in: it needs no later samples, so it lags slightly.
  *
  * @param filter  single-pass coefficients
  * @returns  a function from one sample to the smoothed one; it starts in the steady state of its first sample

@@ -1,10 +1,10 @@
-/** Numbers that keep coming in, kept in order of size so that a quantile costs nothing. */
+/** Numbers added one by one and kept sorted, so that a quantile costs nothing. */
 export interface SortedSamples {
   /** @param value  finite */
   add(value: number): void;
   /**
    * @param share  0 = smallest, 0.5 = median, 1 = largest
-   * @returns  as quantileOf has it over all values so far; undefined where there are none
+   * @returns  quantileOf over all values so far; undefined where there are none
    */
   quantile(share: number): number | undefined;
 }
@@ -13,7 +13,7 @@ export function createSortedSamples(): SortedSamples {
   let values = new Float64Array(1024);
   let count = 0;
 
-  /** First place whose value is larger. */
+  /** Index of the first larger value. */
   const placeOf = (value: number) => {
     let [low, high] = [0, count];
     while (low < high) {

@@ -1,15 +1,16 @@
 import { longestBridgeMs } from './resample';
 
-/** Usual time between two observations at the slowest pace that is still of use, eight a second, ms. */
+/** Usual time between two observations at the slowest useful rate, eight a second, ms. */
 const longestIntervalMs = 125;
 
 /**
- * Brings observations that come in at uneven times onto a uniform base, without waiting for later ones.
+ * Resamples observations at uneven times to a uniform base, without waiting for later ones.
  *
  * @param rateHz  samples a second
- * @returns  a function from one observation (ms, strictly increasing; a value of any unit, null where unseen) to the
- *   samples that it completes, often one, none or a few. Between two observations they lie on a straight line; across
- *   longer gaps, and where nothing is seen, the last value is held. Before the first value there are none.
+ * @returns  a function from one observation (ms, strictly increasing; a value of any unit, null where unseen)
+ *   to the samples that it completes: one, none or a few. Between two observations they are on a straight
+ *   line. Across longer gaps, and where nothing is seen, the last value is held. Before the first value there
+ *   are none.
  * @throws RangeError where time does not increase
  */
 export function createUniformStream(rateHz: number): (timeMs: number, value: number | null) => number[] {

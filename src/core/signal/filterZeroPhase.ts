@@ -10,7 +10,7 @@ const padding = 9;
  * state of its first sample.
  *
  * @param signal  uniform samples, any unit
- * @returns  as many samples; a signal shorter than 10 samples comes back as it is
+ * @returns  as many samples; a signal shorter than 10 samples is returned unchanged
  * Source:  the method of scipy.signal.filtfilt (padtype 'odd', padlen 9)
  */
 export function filterZeroPhase(signal: Float64Array, filter: LowPass): Float64Array {

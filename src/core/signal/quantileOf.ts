@@ -3,10 +3,10 @@ import { quickselect } from 'd3-array';
 /**
  * Quantile of a set of numbers, picked out of a typed copy: several times as fast as sorting it.
  *
- * @param values  finite numbers, any order; left as they are
+ * @param values  finite numbers, any order; not mutated
  * @param share  0 = smallest, 0.5 = median, 1 = largest
  * @returns  interpolated between neighbours; undefined where there are no values
- * Source:   type 7 of Hyndman & Fan 1996, as d3-array and R have it by default
+ * Source:   type 7 of Hyndman & Fan 1996, the default of d3-array and R
  */
 export function quantileOf(values: ArrayLike<number>, share: number): number | undefined {
   if (values.length === 0) return undefined;
@@ -15,7 +15,7 @@ export function quantileOf(values: ArrayLike<number>, share: number): number | u
   const below = Math.floor(place);
   quickselect(copy, below);
   const low = copy[below]!;
-  // All that is left of it is smaller, all that is right of it larger.
+  // Everything to its left is smaller, everything to its right larger.
   let next = copy[below + 1] ?? low;
   for (let i = below + 2; i < copy.length; i++) if (copy[i]! < next) next = copy[i]!;
   return low + (place - below) * (next - low);

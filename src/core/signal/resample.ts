@@ -10,11 +10,11 @@ export interface UniformSignal {
 export const longestBridgeMs = 100;
 
 /**
- * Brings observations at uneven times onto a uniform base by linear interpolation.
+ * Resamples observations at uneven times to a uniform base by linear interpolation.
  *
  * @param timesMs  when each observation was made, strictly increasing, ms
  * @param values  one an observation, any unit
- * @param missing  one an observation: 0 = it counts, else the code of the reason why not
+ * @param missing  one an observation: 0 = it counts, otherwise the code of the reason why not
  * @param baseMs  the uniform times, ms
  * @param frameIntervalMs  usual time between two observations
  * @param gapCode  code for a stretch that lost its frames and gave no reason of its own

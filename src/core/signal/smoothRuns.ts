@@ -2,7 +2,7 @@ import type { LowPass } from './butterworthLowPass';
 import { filterZeroPhase } from './filterZeroPhase';
 import type { UniformSignal } from './resample';
 
-/** Filters each unbroken run of a signal by itself; what is missing stays missing, and nothing leaks across it. */
+/** Filters each unbroken run of a signal separately; what is missing stays missing, and nothing leaks across gaps. */
 export function smoothRuns(signal: UniformSignal, filter: LowPass): UniformSignal {
   const values = new Float64Array(signal.values.length);
   let start = 0;

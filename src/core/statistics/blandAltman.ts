@@ -7,7 +7,7 @@ export interface Agreement {
   meanDifference: number;
   /** Sample standard deviation of the differences. */
   sdOfDifferences: number;
-  /** Between these lie 95 % of differences where they are normally spread: mean -+ 1.96 SD. */
+  /** 95 % of differences are between these where they are normally distributed: mean -+ 1.96 SD. */
   lowerLimit: number;
   upperLimit: number;
   /** Standard errors of the mean, SD / sqrt n, and of each limit, about SD sqrt(3 / n). */
@@ -23,7 +23,7 @@ export interface Agreement {
  * @returns  all in the unit of the values
  * Sign:    positive = the first way reads higher
  * Missing: null below two pairs
- * @throws  RangeError where the two differ in length, or a value is no finite number
+ * @throws  RangeError where the two differ in length, or a value is not a finite number
  * Source:  Bland & Altman 1986, Lancet 1:307; they round 1.96 to 2
  */
 export function blandAltman(first: readonly number[], second: readonly number[]): Agreement | null {

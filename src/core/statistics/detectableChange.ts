@@ -4,7 +4,7 @@
  *
  * @param sem  standard error of measurement, any unit, 0 or above
  * @returns  in the unit of sem
- * @throws  RangeError where sem is below 0 or no finite number
+ * @throws  RangeError where sem is below 0 or not a finite number
  * Source:  Munro 2012, J Sport Rehabil 21:7, calls the same the smallest detectable difference
  */
 export function detectableChange95(sem: number): number {
@@ -15,7 +15,7 @@ export function detectableChange95(sem: number): number {
 export interface Change {
   /** later - earlier, in the unit of the values. */
   difference: number;
-  /** Whether that is more than error; 'within-error' does not say that nothing changed. */
+  /** Whether that is more than error; 'within-error' does not mean that nothing changed. */
   verdict: 'within-error' | 'higher' | 'lower';
 }
 
@@ -26,7 +26,7 @@ export interface Change {
  * @param later  the same value of another session
  * @param mdc  smallest detectable change in that unit, 0 or above
  * Sign:    'higher' = later is above earlier by more than mdc; a difference of exactly mdc is within error
- * @throws  RangeError where a value is no finite number or mdc below 0
+ * @throws  RangeError where a value is not a finite number or mdc is below 0
  */
 export function changeBeyondError(earlier: number, later: number, mdc: number): Change {
   const difference = later - earlier;

@@ -1,36 +1,36 @@
 import { mean, sum } from 'd3-array';
 import { requireFinite } from './requireFinite';
 
-/** Mean squares of a table of ratings: rows are what is rated, columns are who rates. */
+/** Mean squares of a table of ratings: rows are the targets, columns the judges. */
 export interface MeanSquares {
   rows: number;
   columns: number;
   /** Between rows ('between targets'). */
   between: number;
-  /** Within rows, whoever rated. */
+  /** Within rows, across all judges. */
   within: number;
   /** Between columns ('between judges'). */
   judges: number;
-  /** What neither row nor column explains. */
+  /** Residual: explained by neither row nor column. */
   residual: number;
 }
 
-/** Each form by itself, since one may be missing where another is not. */
+/** Each form separately, since one may be missing where another is not. */
 export interface IntraclassCorrelation {
-  /** ICC(1,1): each row was rated by judges of its own. */
+  /** ICC(1,1): each row was rated by different judges. */
   oneWay: number | null;
-  /** ICC(2,1): the judges stand for any others; absolute agreement. */
+  /** ICC(2,1): the judges represent any others; absolute agreement. */
   agreement: number | null;
-  /** ICC(3,1): these judges and no others; consistency. */
+  /** ICC(3,1): these judges only; consistency. */
   consistency: number | null;
 }
 
 /**
- * Analysis of variance of a full table, two ways without repetition.
+ * Two-way analysis of variance of a full table, without replication.
  *
  * @param ratings  one row a person (or repetition), one column a judge (or session); at least 2 x 2, no gaps
  * @returns  in the squared unit of the ratings
- * @throws  RangeError where the table is too small or uneven, or a rating is no finite number
+ * @throws  RangeError where the table is too small or uneven, or a rating is not a finite number
  * Source:  Shrout & Fleiss 1979, Psychol Bull 86:420, tables 1 to 3
  */
 export function meanSquares(ratings: readonly (readonly number[])[]): MeanSquares {
@@ -67,13 +67,14 @@ export function meanSquares(ratings: readonly (readonly number[])[]): MeanSquare
  *
  * @param ratings  as for meanSquares
  * @returns  at most 1 = rated alike; around 0 or below = the rows can't be told apart
- * Missing: null where ratings do not differ in a way that the form could share out (its denominator is not above 0)
+ * Missing: null where the ratings do not differ in a way that the form can divide up (its denominator is not
+ * above 0)
  * @throws  RangeError as meanSquares
  * Source:  Shrout & Fleiss 1979, Psychol Bull 86:420
  */
 export function intraclassCorrelation(ratings: readonly (readonly number[])[]): IntraclassCorrelation {
   const { rows: n, columns: k, between, within, judges, residual } = meanSquares(ratings);
-  // Below this, differences are rounding.
+  // Below this, differences are rounding errors.
   const least = 1e-12 * Math.max(...ratings.flat().map((rating) => rating ** 2));
   const share = (error: number, extra = 0) => {
     const whole = between + (k - 1) * error + extra;

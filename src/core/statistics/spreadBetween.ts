@@ -11,12 +11,12 @@ export interface Spread {
 }
 
 /**
- * How far the repetitions of a set lie apart.
+ * Spread of the repetitions of a set.
  *
  * @param values  one a repetition, any unit
  * @returns  in the unit of the values; sd 0 where all are alike
  * Missing: null below two values, which have no spread
- * @throws  RangeError where a value is no finite number
+ * @throws  RangeError where a value is not a finite number
  */
 export function spreadBetween(values: readonly number[]): Spread | null {
   requireFinite(values);

@@ -2,7 +2,7 @@ import { deviation } from 'd3-array';
 import { requireFinite } from './requireFinite';
 
 /**
- * Standard error of measurement (SEM) from how people differ and how reliably they are told apart:
+ * Standard error of measurement (SEM) from how much people differ and how reliably they are distinguished:
  * SEM = SD sqrt(1 - ICC).
  *
  * @param sd  standard deviation between people, any unit, 0 or above
@@ -24,7 +24,7 @@ export function standardErrorFromIcc(sd: number, icc: number): number {
  * @param second  the same again, in the same order
  * @returns  in the unit of the values, 0 or above; a difference that all share does not count
  * Missing: null below two pairs
- * @throws  RangeError where the two differ in length, or a value is no finite number
+ * @throws  RangeError where the two differ in length, or a value is not a finite number
  * Source:  Bland & Altman 1996, BMJ 313:744 (from memory)
  */
 export function standardErrorFromPairs(first: readonly number[], second: readonly number[]): number | null {

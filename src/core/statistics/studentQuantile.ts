@@ -1,10 +1,10 @@
 /**
- * Where Student's t has 95 % of its probability between minus and plus that value.
+ * The value for which Student's t has 95 % of its probability between minus and plus it.
  *
  * @param freedom  degrees of freedom, whole, 1 or more
  * @returns  12.706 for 1, falling towards 1.960
  * @throws  RangeError where freedom is not a whole number of 1 or more
- * Source:  probability by Abramowitz & Stegun 26.7.3 and 26.7.4, solved for t by halving
+ * Source:  probability by Abramowitz & Stegun 26.7.3 and 26.7.4, solved for t by bisection
  */
 export function studentQuantile95(freedom: number): number {
   if (!(Number.isInteger(freedom) && freedom >= 1)) {
@@ -19,7 +19,7 @@ export function studentQuantile95(freedom: number): number {
   return (low + high) / 2;
 }
 
-/** Probability that Student's t lies between -t and t. */
+/** Probability that Student's t is between -t and t. */
 function probabilityWithin(t: number, freedom: number): number {
   const angle = Math.atan2(t, Math.sqrt(freedom));
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];

@@ -7,12 +7,12 @@ export interface Trend {
   count: number;
   /** Least-squares slope: change of the value from one repetition to the next, in its unit. */
   slope: number;
-  /** Standard error of the slope, from how far the values lie off the line. */
+  /** Standard error of the slope, from how far the values are off the line. */
   standardError: number;
   /** 95 % confidence interval of the slope, slope -+ t SE with count - 2 degrees of freedom. */
   low: number;
   high: number;
-  /** Whether the interval leaves 0 out: a drift that the scatter of the repetitions does not explain. */
+  /** Whether the interval excludes 0: a drift that the scatter of the repetitions does not explain. */
   isBeyondError: boolean;
 }
 
@@ -22,10 +22,10 @@ export interface Trend {
  * slope = sum (x - mean x)(y - mean y) / sum (x - mean x)^2; SE = sqrt(sum of squared residuals / (n - 2) / sum (x - mean x)^2)
  *
  * @param values  one a repetition in order, any unit; null where it was not measured (its number still counts)
- * @returns  a line through a few repetitions; it says nothing of the cause
+ * @returns  a line through a few repetitions; it says nothing about the cause
  * Sign:    positive = the value rises during the set
- * Missing: null below three measured repetitions: two lie on a line whatever they are
- * @throws  RangeError where a value is no finite number
+ * Missing: null below three measured repetitions: any two are on a line
+ * @throws  RangeError where a value is not a finite number
  * Source:  ordinary least squares; checked against Anscombe 1973, Am Stat 27:17
  */
 export function withinSetTrend(values: readonly (number | null)[]): Trend | null {

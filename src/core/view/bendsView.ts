@@ -1,10 +1,10 @@
 import type { Side } from '../protocol/side';
 
 /**
- * How the body stood to the camera in two easy two-legged bends before a set: what both thighs say there is surer than
- * what one foot says later.
+ * How the body was turned in two easy two-legged bends before a set: both thighs there are more certain than
+ * one foot later.
  *
- * Only of use while the camera has not moved since: not carried, tipped or turned by a hand's breadth.
+ * Valid only while the camera has not moved since: not carried, tilted or turned by even a hand's breadth.
  */
 export interface BendsView {
   /** How far the body was turned, degrees; positive = its front pointed to the picture's right. */

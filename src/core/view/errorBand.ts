@@ -6,38 +6,38 @@ import { placeOnRay, type LiftedLeg } from './liftLeg';
 import { emptyPath, type Path } from './path';
 
 /**
- * How far to either side the network sets a joint beyond what quiet standing takes off, one standard deviation in
- * shank lengths: set with all the recordings and the motion capture in sight (docs/view.md).
+ * How far to either side the network puts a joint, beyond what quiet standing corrects, one standard
+ * deviation in shank lengths: set with all the recordings and the motion capture in view (docs/view.md).
  */
 export const placingSd = 0.013;
 /**
- * How far off the length of a segment is that the recording shows at its longest, as a share of it: a leg that never
+ * Error of a segment's length, taken at its longest in the recording, as a share of it: a leg that never
  * quite straightens reads about 2 % short (synthetic recordings; docs/view.md).
  */
 const segmentSd = 0.02;
-/** How far off the assumed focal length usually is, as a share: phone and laptop cameras differ by about so much. */
+/** Usual error of the assumed focal length, as a share: phone and laptop cameras differ by about this much. */
 const focalSd = 0.2;
-/** A camera that stands on something looks up or down by about this, degrees: common practice, no source. */
+/** A camera placed on something looks up or down by about this, degrees: common practice, no source. */
 const pitchSdDeg = 4;
 const [pitchCos, pitchSin] = cosSin(pitchSdDeg);
-/** From one standard deviation to the half-width that holds nine of ten normal errors. */
+/** From one standard deviation to the half-width that covers nine of ten normal errors. */
 export const ninetyPercent = 1.645;
 
 export interface ErrorSources {
   yawDeg: number;
   yawSdDeg: number;
-  /** Doubt about the camera's roll, one standard deviation, degrees. */
+  /** Uncertainty of the camera's roll, one standard deviation, degrees. */
   rollSdDeg: number;
-  /** Trembling of the joints after smoothing, one standard deviation, in shank lengths. */
+  /** Jitter of the joints after smoothing, one standard deviation, in shank lengths. */
   jitter: number;
 }
 
 /**
- * Half-width of the error band of a quantity of one leg: what the yaw's uncertainty, the joints' placing and trembling,
- * the segments' lengths, the focal length and the camera's roll and pitch make of it, each moved by one standard
- * deviation on its own, their squares added.
+ * Half-width of the error band of a quantity of one leg. The sources are the yaw's uncertainty, the joints'
+ * placing and jitter, the segments' lengths, the focal length, and the camera's roll and pitch. Each is moved
+ * by one standard deviation on its own, and the squares of the effects are added.
  *
- * @param quantity  any number that follows from a leg square to the body
+ * @param quantity  any number computed from a leg seen square to the body
  * @returns  the half-width at a sample of the leg, in the quantity's own unit, 0 or more
  * Source:   first-order propagation of uncertainty (JCGM 100:2008, 5.1.2)
  */
@@ -75,10 +75,13 @@ export function errorBand(
   };
 }
 
-/** Moves a leg by one standard deviation of one source, to one side or the other, and tells how far the yaw moves with it, degrees. */
+/**
+ * Moves a leg by one standard deviation of one source, either way, and returns how far the yaw moves with it,
+ * degrees.
+ */
 type Move = (by: 1 | -1) => number;
 
-/** The sources one by one, each as what it does to a leg that stood `at` a place. */
+/** The sources one by one, each as its effect on a leg that was `at` a place. */
 function movesOf(at: LiftedLeg, moved: LiftedLeg, { yawSdDeg, rollSdDeg, jitter }: ErrorSources): Move[] {
   const jointSd = Math.hypot(placingSd, jitter);
   const [rollCos, rollSin] = cosSin(rollSdDeg);
@@ -90,7 +93,7 @@ function movesOf(at: LiftedLeg, moved: LiftedLeg, { yawSdDeg, rollSdDeg, jitter 
     ...joints.map((joint) => still((by) => (moved[joint].x[0]! += by * jointSd))),
     still((by) => liftAgain(moved, at, 1 + by * segmentSd, at.thigh, 1)),
     still((by) => liftAgain(moved, at, 1, at.thigh * (1 + by * segmentSd), 1)),
-    // The yaw is read through the same focal length, and follows the bearing that it gives the person.
+    // The yaw is read through the same focal length, and follows the person's bearing under it.
     (by) => {
       liftAgain(moved, at, 1, at.thigh, 1 + by * focalSd);
       return toDegrees(Math.atan2(at.knee.x[0]!, at.knee.z[0]!)) * (1 - 1 / (1 + by * focalSd));
@@ -102,7 +105,7 @@ function movesOf(at: LiftedLeg, moved: LiftedLeg, { yawSdDeg, rollSdDeg, jitter 
 
 const joints = ['hip', 'knee', 'ankle'] as const;
 
-/** Room for one sample of a leg. */
+/** Buffer for one sample of a leg. */
 function oneSample(thigh: number): LiftedLeg {
   return { hip: emptyPath(1), knee: emptyPath(1), ankle: emptyPath(1), thigh };
 }
@@ -118,16 +121,16 @@ function copySample(to: Path, from: Path, i: number): void {
   to.z[0] = from.z[i]!;
 }
 
-/** toBodyFrame for one sample, into a place that is there already. */
+/** toBodyFrame for one sample, into an existing buffer. */
 function turnSample(to: Path, { x, y, z }: Path, cos: number, sin: number): void {
   to.x[0] = x[0]! * cos + z[0]! * sin;
   to.y[0] = y[0]!;
   to.z[0] = z[0]! * cos - x[0]! * sin;
 }
 
-/** The leg lifted from the same picture with other lengths and a focal length so many times as long. */
+/** The leg lifted from the same picture with other lengths, and with the focal length scaled by a factor. */
 function liftAgain(moved: LiftedLeg, at: LiftedLeg, shank: number, thigh: number, focalBy: number): void {
-  // Seen through a longer lens the person stands farther away, as wide and high as before.
+  // Through a longer lens the person is farther away, as wide and high as before.
   moved.ankle.z[0]! *= focalBy;
   moved.thigh = thigh;
   const { knee, hip } = at;
@@ -137,7 +140,7 @@ function liftAgain(moved: LiftedLeg, at: LiftedLeg, shank: number, thigh: number
   placeOnRay(moved.hip, 0, hip.x[0]! * hipScale, hip.y[0]! * hipScale, moved.knee, thigh, 1);
 }
 
-/** Turns the leg as a camera sees it that is rolled by so much. */
+/** Turns the leg as seen by a camera rolled by this angle. */
 function roll(leg: LiftedLeg, cos: number, sin: number): void {
   for (const joint of joints) {
     const { x, y } = leg[joint];
@@ -147,7 +150,7 @@ function roll(leg: LiftedLeg, cos: number, sin: number): void {
   }
 }
 
-/** Turns the leg as a camera sees it that is pitched by so much. */
+/** Turns the leg as seen by a camera pitched by this angle. */
 function pitch(leg: LiftedLeg, cos: number, sin: number): void {
   for (const joint of joints) {
     const { y, z } = leg[joint];

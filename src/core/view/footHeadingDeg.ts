@@ -4,18 +4,19 @@ import { medianOf } from '../signal/quantileOf';
 import type { PictureJoint } from './liftLeg';
 
 /**
- * From the network's heel mark to its big-toe mark, as a share of shank length: told from rendered figures, 21
+ * From the network's heel mark to its big-toe mark, as a share of shank length: from rendered figures, 21
  * recordings (docs/view.md); a whole foot is .62 of the shank (Drillis & Contini, from memory).
  */
 const marksToShank = 0.55;
 /**
- * The big toe, which the network marks, stands inward of the foot's axis, degrees: rendered figures whose feet turn
- * out by 7 read 1.5 inward.
+ * The big toe, which the network marks, is this far inward of the foot's axis, degrees: rendered figures
+ * whose feet turn out by 7 read 1.5 inward.
  */
 const bigToeInwardDeg = 8.5;
 
 /**
- * Direction of a foot's axis on the floor, told from how far its big toe stands beside its heel in the picture.
+ * Direction of a foot's axis on the floor, inferred from how far its big toe is to the side of its heel in
+ * the picture.
  *
  * @param heel  and `toe`: px from the picture's centre
  * @param when  1 where the foot counts
@@ -41,7 +42,7 @@ export function footHeadingDeg(
   const [offsetPx, placePx] = [medianOf(offsetsPx), medianOf(placesPx)];
   if (offsetPx === undefined || placePx === undefined) return null;
   const sine = Math.max(-1, Math.min(1, offsetPx / (shankPx * marksToShank)));
-  // A foot beside the middle of the picture is seen from its side by as much as it stands aside.
+  // A foot off the middle of the picture is seen from its side by the angle of its bearing.
   const heading = Math.asin(sine) - Math.atan2(placePx, focalPx);
   return toDegrees(heading) + outwardSign(side) * bigToeInwardDeg;
 }

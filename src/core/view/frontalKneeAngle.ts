@@ -32,12 +32,12 @@ export function squareToBody({ hip, knee, ankle, thigh }: LiftedLeg, yawDeg: num
  * Sign:    positive = knee inward, towards the midline; negative = outward
  */
 export function frontalKneeAngleDeg({ hip, knee, ankle }: FrontalLeg, side: Side, i: number): number {
-  // Joints that coincide leave nothing to bend.
+  // Joints that coincide form no angle.
   return kneeProjectionAngleDeg(frontal(hip, i), frontal(knee, i), frontal(ankle, i), side) ?? 0;
 }
 
 /**
- * How far the knee stands beside the line from hip to ankle at one sample.
+ * Distance of the knee from the line from hip to ankle at one sample.
  *
  * Frame:   seen square from the body's front, without perspective
  * @returns  share of leg length; 0 when the knee is on the line

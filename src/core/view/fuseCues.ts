@@ -10,8 +10,8 @@ export interface YawEstimate {
 }
 
 /**
- * Weighs readings of one angle by the inverse of their variance. Readings that disagree more than they should widen
- * the result.
+ * Weights readings of one angle by the inverse of their variance. Readings that disagree more than expected
+ * widen the result.
  *
  * @param cues  at least one
  * @throws RangeError where there is none

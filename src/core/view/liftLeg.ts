@@ -15,7 +15,7 @@ export interface PictureLeg {
   seen: Uint8Array;
 }
 
-/** Length of shank and thigh as they look when they stand square to the view, px. */
+/** Apparent length of shank and thigh when square to the view, px. */
 export interface SegmentsPx {
   shank: number;
   thigh: number;
@@ -30,14 +30,14 @@ export interface LiftedLeg {
   thigh: number;
 }
 
-/** A segment is as long as it looks at this share of the moments: the longest, less a few wild frames. */
+/** The quantile of apparent length taken as a segment's length: the longest, except for a few wild frames. */
 export const longestQuantile = 0.95;
 
 /**
  * Lengths of thigh and shank when they are longest in the picture.
  *
- * @param standing  1 a sample where the person stands, however long they sit beside; all samples where it is left out or
- *   never so
+ * @param standing  1 a sample where the person stands, however long they otherwise sit; all samples where it is
+ *   left out or all 0
  * @returns  px; null where the leg was never seen
  */
 export function segmentsPx(leg: PictureLeg, standing?: Uint8Array): SegmentsPx | null {
@@ -56,8 +56,8 @@ export function segmentsPx(leg: PictureLeg, standing?: Uint8Array): SegmentsPx |
 }
 
 /**
- * Gives a leg its depth back: the ankle stays at one distance from the camera, the knee lies one shank length from
- * it on the near side of its line of sight, the hip one thigh length from the knee on the far side.
+ * Restores a leg's depth: the ankle stays at one distance from the camera. The knee is one shank length from
+ * it, on the near side of its line of sight; the hip one thigh length from the knee, on the far side.
  *
  * Frame:   camera, see Path
  * @param focalPx  focal length, px

@@ -1,5 +1,5 @@
 /**
- * A point's way through space, one position a sample.
+ * A point's path through space, one position a sample.
  *
  * Frame: camera; x right in the picture, y down, z away from the camera; in units of the leg's shank length
  */

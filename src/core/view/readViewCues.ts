@@ -7,7 +7,7 @@ import { medianHeadingDeg } from './medianHeadingDeg';
 import { emptyPath } from './path';
 import type { ViewCue } from './viewCue';
 
-/** A leg with what is needed to tell where it points. */
+/** A leg with what is needed to find where it points. */
 export interface ViewedLeg {
   picture: PictureLeg;
   segments: SegmentsPx;
@@ -16,7 +16,7 @@ export interface ViewedLeg {
   toe: PictureJoint;
   /** 1 a sample where heel and toe were seen. */
   footSeen: Uint8Array;
-  /** Trembling of its joints after smoothing, one standard deviation, in shank lengths. */
+  /** Jitter of its joints after smoothing, one standard deviation, in shank lengths. */
   jitter: number;
 }
 
@@ -33,10 +33,10 @@ export interface ViewScene {
 }
 
 /**
- * How far off each reading usually is, degrees: set with all the recordings and the motion capture in sight
- * (docs/view.md). Of the thighs' error only a part counts, since most of it is the joints' own placing,
- * which turns the measured angle the same way and cancels; the stance foot is mostly the spread of toe-out between
- * people; a person told to face the camera: common practice, no source.
+ * Usual error of each reading, degrees: set with all the recordings and the motion capture in view
+ * (docs/view.md). Only part of the thighs' error counts: most of it is the joints' own placing, which turns
+ * the measured angle the same way and cancels. The stance foot's is mostly the spread of toe-out between
+ * people. A person asked to face the camera: common practice, no source.
  */
 export const usualSdDeg: Record<Exclude<ViewCue['name'], 'bends'>, number> = {
   thighs: 1.1,
@@ -47,9 +47,9 @@ export const usualSdDeg: Record<Exclude<ViewCue['name'], 'bends'>, number> = {
 };
 
 /**
- * How far the body turns between bends and set, and half of how differently it and the foot then stand, degrees, one
- * standard deviation. Ten people of the motion-capture set put a foot down anew 3.5 to 4.2 degrees differently to their
- * pelvis; how far they turn: common practice, no source.
+ * How far the body turns between bends and set, and half of the difference in how body and foot are then
+ * placed, degrees, one standard deviation. Ten people of the motion-capture set put a foot down again 3.5 to
+ * 4.2 degrees differently relative to their pelvis. How far they turn: common practice, no source.
  */
 const carriedSdDeg = { footUnseen: 3, footSeen: 2.3 };
 
@@ -57,8 +57,8 @@ const carriedSdDeg = { footUnseen: 3, footSeen: 2.3 };
 const usualToeOutDeg = 7;
 
 /**
- * Reads all signs of the view that a task offers; one that is never seen is left out. Where bends before the set are
- * known they stand in for the stance foot, whose turning out is the person's own.
+ * Reads all signs of the view that a task offers; one that is never seen is left out. Known bends before the
+ * set replace the stance foot, whose toe-out differs between people.
  */
 export function readViewCues(scene: ViewScene, signs: readonly ViewSign[]): ViewCue[] {
   const cues: ViewCue[] = [
@@ -76,8 +76,9 @@ export function readViewCues(scene: ViewScene, signs: readonly ViewSign[]): View
 }
 
 /**
- * The yaw of the bends, carried over to this recording. A stance foot that points elsewhere than it did may have turned
- * with the body or been put down differently; neither can be told from the other, so the yaw follows it half of the way.
+ * The yaw of the bends, carried over to this recording. A stance foot that points elsewhere than it did may
+ * have turned with the body or been put down differently; the two can't be told apart, so the yaw follows it
+ * half of the way.
  */
 function bendsCue(scene: ViewScene, bends: BendsView): ViewCue {
   const { workingSide } = scene;
@@ -98,7 +99,7 @@ const readSign: Record<ViewSign, (scene: ViewScene) => number | null> = {
   /** Standing on both feet, their middle points ahead. */
   feet: (scene) => middle(sceneFootDeg(scene, 'left'), sceneFootDeg(scene, 'right')),
 
-  /** One foot turns out by as much as is usual. */
+  /** One foot turns out by the usual amount. */
   'stance-foot': (scene) => {
     const deg = sceneFootDeg(scene, scene.workingSide);
     return deg === null ? null : deg - outwardSign(scene.workingSide) * usualToeOutDeg;
@@ -116,7 +117,7 @@ function sceneFootDeg({ legs, upright, focalPx }: ViewScene, side: Side): number
   return footOfLegDeg(legs[side], side, upright, focalPx);
 }
 
-/** How the axis of a leg's foot points, degrees, as footHeadingDeg has it; null where it is never seen. */
+/** How the axis of a leg's foot points, degrees, as footHeadingDeg returns it; null where it is never seen. */
 export function footOfLegDeg(
   { heel, toe, footSeen, segments }: ViewedLeg,
   side: Side,

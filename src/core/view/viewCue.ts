@@ -1,6 +1,9 @@
 import type { ViewSign } from '../exercises/tasks';
 
-/** Every reading there can be: what tasks offer, what bends before the set showed, and what a person was told. */
+/**
+ * Every possible reading: what tasks offer, what bends before the set showed, and what the person was asked
+ * to do.
+ */
 export const viewCueNames = [
   'thighs',
   'feet',
@@ -10,11 +13,14 @@ export const viewCueNames = [
   'told-to-face-the-camera',
 ] as const satisfies readonly (ViewSign | 'bends' | 'told-to-face-the-camera')[];
 
-/** One way of telling how far the body is turned from the camera, read off the recording itself or off bends before it. */
+/**
+ * One estimate of how far the body is turned from the camera, read from the recording itself or from bends
+ * before it.
+ */
 export interface ViewCue {
   name: (typeof viewCueNames)[number];
   /** Positive = the body's front points to the picture's right, degrees. */
   yawDeg: number;
-  /** How far off such a reading usually is, degrees (one standard deviation). */
+  /** Usual error of such a reading, degrees (one standard deviation). */
   sdDeg: number;
 }

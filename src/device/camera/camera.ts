@@ -1,39 +1,39 @@
 import type { CameraProblem } from './cameraProblem';
 
-/** Which camera is wished for; without a device the one that faces this way, where the device has it. */
+/** Which camera is wanted; without a device id, the one that faces this way, if there is one. */
 export type CameraWish = { facing: CameraFacing } | { deviceId: string };
 
-/** 'front' looks at whoever looks at the screen. */
+/** 'front' faces the person looking at the screen. */
 export type CameraFacing = 'front' | 'back';
 
 /** A camera that can be chosen. */
 export interface CameraChoice {
   deviceId: string;
-  /** Its own name; 'Camera 2' and so on as long as the camera was never allowed. */
+  /** Its own name; 'Camera 2' and so on until a camera has been allowed. */
   label: string;
-  /** Null where neither the system nor the name tells. */
+  /** Null where neither the system nor the name says. */
   facing: CameraFacing | null;
 }
 
-/** What the camera gives, as the browser tells; pictures may come turned, so their own size counts. */
+/** What the camera delivers, according to the browser; pictures may come rotated, so their own size counts. */
 export interface CameraFacts extends CameraChoice {
   widthPx: number;
   heightPx: number;
-  /** 0 where the browser does not tell. */
+  /** 0 where the browser does not report it. */
   frameRateHz: number;
 }
 
-/** A camera that runs. */
+/** A running camera. */
 export interface Camera {
   readonly stream: MediaStream;
   readonly facts: CameraFacts;
   /**
-   * Hears of the camera's end: unplugged, taken by a call, no longer allowed. Not of close().
+   * Called when the camera ends: unplugged, taken by a call, no longer allowed. Not after close().
    *
-   * @returns the way to stop listening
+   * @returns a function that stops listening
    */
   onEnded(listener: (problem: CameraProblem) => void): () => void;
-  /** Hears when the camera stops giving pictures for a while (true), and when it gives them again (false). */
+  /** Called when the camera pauses (true), and when it delivers pictures again (false). */
   onMuted(listener: (muted: boolean) => void): () => void;
   /** Switches the camera off. */
   close(): void;

@@ -9,7 +9,7 @@ export const cameraProblemKinds = [
 ] as const;
 export type CameraProblemKind = (typeof cameraProblemKinds)[number];
 
-/** The way that is always open: nothing in the page depends on where a video was recorded. */
+/** The way that always works: nothing in the page depends on where a video was recorded. */
 export const cameraWayOut = "Or record with the device's own camera app and open the file here.";
 
 const causes: Record<CameraProblemKind, string> = {
@@ -31,7 +31,7 @@ const causes: Record<CameraProblemKind, string> = {
 
 /** A camera that can't be used, with a sentence that says why and what to do. */
 export class CameraProblem extends Error {
-  /** @param detail  what the browser itself says; null where it says nothing that helps */
+  /** @param detail  the browser's own message; null where it says nothing useful */
   constructor(
     readonly kind: CameraProblemKind,
     detail: string | null = null,

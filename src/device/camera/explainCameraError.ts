@@ -1,6 +1,6 @@
 import { CameraProblem, type CameraProblemKind } from './cameraProblem';
 
-/** What browsers call their refusals; some names are older than the standard. */
+/** Browsers' names for refusals; some are older than the standard. */
 const kindsByName: Record<string, CameraProblemKind> = {
   NotAllowedError: 'refused',
   PermissionDeniedError: 'refused',

@@ -1,6 +1,9 @@
 import { watchPage, type SeenPage } from './watchPage';
 
-/** 'unsupported' and 'refused': the person has to see to it; a low battery may refuse it too. */
+/**
+ * 'unsupported' and 'refused': the person has to keep the screen on; a low battery may be the reason for a
+ * refusal.
+ */
 export type AwakeState = 'asked' | 'on' | 'hidden' | 'refused' | 'unsupported';
 
 export interface AwakeWorld {
@@ -19,17 +22,18 @@ export function awakeSentence(state: AwakeState): string | null {
 }
 
 /**
- * Keeps the screen on until it is stopped. A page that was hidden loses it, so it is asked for again when it is back.
+ * Keeps the screen on until it is stopped. A hidden page loses the lock, so it is requested again when the
+ * page is back.
  *
- * @param onState  hears how it stands, at first and whenever it changes
- * @returns the way to stop
+ * @param onState  called with the state, at first and whenever it changes
+ * @returns a function that stops it
  */
 export function keepAwake(
   onState: (state: AwakeState) => void,
   { page, wakeLock }: AwakeWorld = { page: document, wakeLock: navigator.wakeLock },
 ): () => void {
   let isStopped = false;
-  /** The newest request; an older one that comes through late is let go. */
+  /** The newest request; an older one that succeeds late is released. */
   let newest = 0;
   let held: WakeLockSentinel | null = null;
   const tell = (state: AwakeState) => {
@@ -49,7 +53,7 @@ export function keepAwake(
       const sentinel = await wakeLock.request('screen');
       if (isStopped || mine !== newest) return void sentinel.release().catch(() => undefined);
       held = sentinel;
-      // The system may take it back in between, as when the battery runs low.
+      // The system may revoke it at any time, for example when the battery runs low.
       sentinel.addEventListener('release', () => {
         if (held !== sentinel) return;
         held = null;

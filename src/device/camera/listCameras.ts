@@ -4,7 +4,7 @@ import { explainCameraError } from './explainCameraError';
 import { facingOf } from './facingOf';
 
 /**
- * The cameras of this device; names and more than one come only once a camera was allowed.
+ * The cameras of this device; names, and more than one, are available only once a camera has been allowed.
  *
  * @throws CameraProblem  with a sentence that says what to do
  */

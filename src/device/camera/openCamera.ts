@@ -8,10 +8,10 @@ import { facingOf } from './facingOf';
 const wishedSize = { width: { ideal: 1280 }, height: { ideal: 720 }, frameRate: { ideal: 30 } };
 
 /**
- * Asks for a camera, without sound. The person may be asked by the browser first.
+ * Requests a camera, without sound. The browser may ask the person first.
  *
- * The size is asked for with the long side across, as sensors have it; a phone that is held upright turns the picture
- * itself.
+ * The size is requested with the long side across, as sensors have it; a phone held upright rotates the
+ * picture itself.
  *
  * @throws CameraProblem  with a sentence that says what to do
  */
@@ -34,7 +34,7 @@ export async function openCamera(wish: CameraWish, devices?: CameraDevices): Pro
     facts: readFacts(track),
     onEnded(listener) {
       const tell = () => listener(new CameraProblem('unplugged'));
-      // It may have ended between being opened and being listened to.
+      // It may have ended between opening it and listening for its end.
       if (track.readyState === 'ended' && !closed) queueMicrotask(tell);
       return listen('ended', tell);
     },
@@ -54,7 +54,7 @@ function constraintsOf(wish: CameraWish): MediaTrackConstraints {
     'deviceId' in wish
       ? { deviceId: { exact: wish.deviceId } }
       : { facingMode: { ideal: wish.facing === 'front' ? 'user' : 'environment' } };
-  // Cutting a picture to size would cut off feet; a browser that does not know the word passes over it.
+  // Cropping a picture to size would cut off feet; a browser that does not know the option ignores it.
   const uncut: object = { resizeMode: { ideal: 'none' } };
   return { ...wishedSize, ...which, ...uncut };
 }

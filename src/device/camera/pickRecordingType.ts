@@ -1,11 +1,12 @@
 import { RecordingProblem } from './recordingProblem';
 
 /**
- * Types of recordings, first the ones to be preferred.
+ * Types of recordings, preferred ones first.
  *
- * WebM before MP4: a piece of WebM ends with any picture, one of MP4 with a key picture only, so that a killed tab loses
- * more of it. H.264 first: tracking needs the processor, and without a graphics card 30 pictures a second of 720 x 1280
- * took 0.15 of a core as H.264, 0.4 as VP9, and 0.5 to 0.7 as VP8, which then dropped pictures.
+ * WebM before MP4: a piece of WebM can end with any picture, one of MP4 only with a key picture, so a killed
+ * tab loses more of an MP4. H.264 first: tracking needs the processor, and without a graphics card 30
+ * pictures a second of 720 x 1280 took 0.15 of a core as H.264, 0.4 as VP9, and 0.5 to 0.7 as VP8, which then
+ * dropped pictures.
  */
 export const recordingTypes = [
   'video/webm;codecs=h264',

@@ -1,6 +1,6 @@
 import { RecordingProblem } from './recordingProblem';
 
-/** Where the pieces of a recording go, in order; a VideoWriter of the storage room fits. */
+/** Where the pieces of a recording go, in order; a VideoWriter from storage fits. */
 export interface ChunkSink {
   /** Resolves once the piece is safe. */
   write(chunk: Blob): Promise<void>;
@@ -13,17 +13,18 @@ export interface RecordingEnd {
   problem: RecordingProblem | null;
 }
 
-/** A recording that runs. */
+/** A recording in progress. */
 export interface VideoRecording {
-  /** Stops taking pictures in; what was taken in so far is handed on. The pause is not in the video. */
+  /** Stops recording pictures; those recorded so far are passed on. The pause is not in the video. */
   pause(): void;
   resume(): void;
   /** Ends it; resolves like `ended`. A second call does nothing more. */
   stop(): Promise<RecordingEnd>;
-  /** Resolves once the last piece is in the sink, whoever ended it; never rejects. */
+  /** Resolves once the last piece is in the sink, whatever ended it; never rejects. */
   readonly ended: Promise<RecordingEnd>;
   /**
-   * Time in the video of a moment on the page's clock, to within a frame or two: the file tells its own times exactly.
+   * Time in the video of a moment on the page's clock, to within a frame or two; the file has the exact
+   * times.
    *
    * @param pageMs  performance.now() of the moment
    * @returns ms from the start of the video; null before it, and in a pause
@@ -34,29 +35,30 @@ export interface VideoRecording {
 export interface RecordingOptions {
   /** See pickRecordingType. */
   mimeType: string;
-  /** How often a piece is handed on, ms; up to 1000. */
+  /** How often a piece is passed on, ms; up to 1000. */
   timesliceMs?: number;
   bitsPerSecond?: number;
-  /** Hears at once when it ends by itself. */
+  /** Called at once when it ends by itself. */
   onProblem?: (problem: RecordingProblem) => void;
-  /** The browser's own, or a stand-in. */
+  /** The browser's own, or a test double. */
   createRecorder?: (stream: MediaStream, options: MediaRecorderOptions) => MediaRecorder;
 }
 
 /** Half a second: with what the browser and the disk take, well below the two seconds that may be lost. */
 const defaultTimesliceMs = 500;
 /**
- * A picture that stands on its own every second: seeking is quick, and pieces of an MP4 come as often. Not in the
- * types of the page yet; a browser that does not know it leaves it out.
+ * A key picture every second: seeking is quick, and pieces of an MP4 come as often. Not in the DOM types yet;
+ * a browser that does not know it ignores it.
  */
 const keyPictureEveryMs = 1000;
 /** Enough for 720p of a person in a room to stay sharp, and 45 MB for two minutes. */
 const defaultBitsPerSecond = 3_000_000;
 
 /**
- * Records a camera's pictures and hands them on piece by piece. The pictures alone: sound is no use here, and private.
+ * Records a camera's pictures and passes them on piece by piece. Pictures only: sound is of no use here, and
+ * private.
  *
- * @throws RecordingProblem  'no-recorder', 'camera-ended' where the camera gives no pictures
+ * @throws RecordingProblem  'no-recorder', 'camera-ended' where the camera delivers no pictures
  */
 export function recordVideo(
   stream: MediaStream,
@@ -101,7 +103,7 @@ export function recordVideo(
     stopNow();
   };
   const writeNext = async (chunk: Blob) => {
-    // After a piece that could not be written no later one can be read.
+    // After a piece that could not be written, no later one can be read.
     if (problem?.kind === 'not-kept') return;
     try {
       await sink.write(chunk);
@@ -122,7 +124,7 @@ export function recordVideo(
     track.removeEventListener('ended', onCameraEnd);
     clock.pause(performance.now());
     await written;
-    // A recorder also stops by itself, without an error, when its track has ended.
+    // A recorder also stops by itself, without an error, when its track ends.
     if (!isStopping)
       fail(new RecordingProblem(track.readyState === 'ended' ? 'camera-ended' : 'recorder-failed'));
     return { bytes, problem };
@@ -157,7 +159,7 @@ export function recordVideo(
   };
 }
 
-/** Time of the recording, from the moments on the page's clock at which it runs and rests. */
+/** Time in the recording, from the moments on the page's clock at which it starts and pauses. */
 function createRecordingClock() {
   const runs: { fromMs: number; toMs: number; before: number }[] = [];
   return {

@@ -12,7 +12,7 @@ const sentences: Record<Exclude<RecordingProblemKind, 'not-kept'>, string> = {
     'reload the page.',
 };
 
-/** A recording that can't go on, with a sentence that says why and what to do. */
+/** A recording that can't continue, with a sentence that says why and what to do. */
 export class RecordingProblem extends Error {
   constructor(
     readonly kind: RecordingProblemKind,
@@ -23,7 +23,7 @@ export class RecordingProblem extends Error {
   }
 }
 
-/** Where storage said itself why, its sentence is the one to tell. */
+/** Where storage gave the reason itself, its sentence is shown. */
 function notKeptSentence(cause: unknown): string {
   const detail = cause instanceof Error && cause.message !== '' ? ` ${cause.message}` : '';
   return `The recording ended because the video could not be kept. What was kept until then stays.${detail}`;

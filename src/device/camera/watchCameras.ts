@@ -1,10 +1,10 @@
 import { cameraDevices, type CameraDevices } from './cameraDevices';
 
 /**
- * Hears when a camera is plugged in or out; listCameras then tells which there are.
+ * Calls back when a camera is plugged in or unplugged; listCameras then gives the current ones.
  *
- * @returns the way to stop listening
- * @throws CameraProblem  'insecure-page' where the browser keeps cameras from this page
+ * @returns a function that stops listening
+ * @throws CameraProblem  'insecure-page' where the browser blocks cameras on this page
  */
 export function watchCameras(listener: () => void, devices?: CameraDevices): () => void {
   const watched = devices ?? cameraDevices();

@@ -1,10 +1,11 @@
-/** The part of the page that tells whether it is seen; tests hand in plain objects. */
+/** The part of the page that says whether it is visible; tests pass plain objects. */
 export type SeenPage = Pick<Document, 'visibilityState' | 'addEventListener' | 'removeEventListener'>;
 
 /**
- * Hears when the page is hidden (false), as by a call, another program or a locked screen, and when it is back (true).
+ * Calls back when the page is hidden (false), for example by a call, another program or a locked screen, and
+ * when it is back (true).
  *
- * @returns the way to stop listening
+ * @returns a function that stops listening
  */
 export function watchPage(listener: (isVisible: boolean) => void, page: SeenPage = document): () => void {
   const tell = () => listener(page.visibilityState === 'visible');

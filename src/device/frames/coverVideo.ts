@@ -13,26 +13,28 @@ import { openFrameSource } from './openFrameSource';
 import { VideoProblem } from './videoProblem';
 
 export interface CoverOptions {
-  /** Stands on pictures that are covered whole. */
+  /** Shown on pictures that are covered in full. */
   words: string;
   signal: AbortSignal;
   /** @param share  0 to 1 */
   onProgress: (share: number) => void;
 }
 
-/** Seconds between pictures that stand by themselves, so that stepping through it is quick. */
+/** Seconds between key pictures, so that stepping through it is quick. */
 const keyPictureS = 1;
-/** No fewer bits for a second of it than this: very small videos would fall apart. Common practice, no source. */
+/** At least this many bits a second: very small videos would fall apart otherwise. Common practice, no source. */
 const leastBitsPerS = 200_000;
-/** Letters of the words, in shares of the picture's width. */
+/** Size of the letters, as a share of the picture's width. */
 const wordShare = 1 / 24;
 
 /**
- * Writes a video anew with each picture painted black from its top down; size, number and times of the pictures stay, sound
- * and whatever else the file says of itself go.
+ * Rewrites a video with each picture painted black from its top down. Size, number and times of the pictures
+ * stay; sound and all other metadata are dropped.
  *
- * @param coverPx  how far down a picture at a time (ms) is painted, px as displayed; its height or more: all of it
- * @throws the signal's reason when called off; VideoProblem where it can't be read, or this browser can't write videos
+ * @param coverPx  how far down the picture at a time (ms) is painted, px as displayed; its height or more
+ * paints all of it
+ * @throws the signal's reason when cancelled; VideoProblem where it can't be read, or this browser can't
+ * write videos
  */
 export async function coverVideo(
   file: File,
@@ -58,7 +60,7 @@ export async function coveringFault(): Promise<string | null> {
 const cantWrite =
   'This browser can’t write videos. Send the whole video or none, or open this page in another browser.';
 
-/** Of the kind that the video was, where it can be written, so that whoever could play that one can play this one. */
+/** The same kind as the original, where it can be written, so that a device that plays one plays the other. */
 async function findCodec(
   { widthPx, heightPx }: Pick<VideoFacts, 'widthPx' | 'heightPx'>,
   type: string,

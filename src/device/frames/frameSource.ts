@@ -1,4 +1,4 @@
-/** Facts of a video file that a result depends on. */
+/** Facts about a video file that a result depends on. */
 export interface VideoFacts {
   fileName: string;
   fileBytes: number;
@@ -30,11 +30,11 @@ export interface FrameSource {
   /**
    * Frames in order of presentation.
    *
-   * @param maxHeightPx  pictures are scaled down to this height; smaller videos stay as they are
+   * @param maxHeightPx  pictures are scaled down to this height; smaller videos are not scaled
    * @param afterMs  only frames later than this; all where left out
    */
   frames(maxHeightPx: number, afterMs?: number): AsyncGenerator<Frame, void, void>;
-  /** Frees decoder and file; frames() under way end with an error. */
+  /** Frees decoder and file; frames() in progress end with an error. */
   close(): void;
 }
 

@@ -1,4 +1,4 @@
-/** How long a video element may take to open a file or to come to a time before it is given up, ms. */
+/** How long a video element may take to open a file or to reach a time before it is given up, ms. */
 const patienceMs = 10_000;
 
 /** True once the event comes, false on an error or when it does not come in time. */

@@ -9,7 +9,8 @@ const convertHint =
   'Export or convert it to MP4 with H.264 video (phones: camera settings, "most compatible"), then open that file.';
 
 /**
- * Opens a video file frame by frame: decoded from the file where the browser can, else by stepping a video element.
+ * Opens a video file frame by frame: decoded from the file where the browser can, otherwise by stepping a
+ * video element.
  *
  * @throws VideoProblem  empty, not a video, sound only, cut off, or a codec that this browser can't show
  */

@@ -1,4 +1,4 @@
-/** Size of a picture brought down to a height, px; never enlarged, never below 1 px. */
+/** Size of a picture scaled down to a height, px; never enlarged, never below 1 px. */
 export function scaledSize(
   widthPx: number,
   heightPx: number,

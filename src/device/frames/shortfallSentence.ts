@@ -4,7 +4,7 @@ import type { VideoFacts } from './frameSource';
 const bearableShare = 0.02;
 
 /**
- * What to tell when a video gave fewer frames than it announced, which is how a damaged or cut-off file shows.
+ * The message when a video gave fewer frames than announced, the sign of a damaged or truncated file.
  *
  * @param framesRead  frames that came
  * @returns null where (nearly) all came

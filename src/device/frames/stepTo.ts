@@ -1,19 +1,21 @@
 import { happens } from './happens';
 
-/** How long it may take to tell which frame it shows; a page in the background is never told, ms. */
+/** How long the browser may take to report which frame is shown, ms; to a page in the background it never does. */
 const tellingMs = 400;
-/** So often it is sent to the same frame. */
+/** How often it is sent to the same frame. */
 const tries = 3;
 
 /**
- * Makes a stopped video element show one frame. On a busy machine it may still show a neighbour when it says that it has
- * come to the time: where the browser tells which frame is shown, that one is waited for, and asked for again.
+ * Makes a stopped video element show one frame. On a busy machine it may still show a neighbouring frame when
+ * it reports that it has reached the time. Where the browser reports which frame is shown, the right one is
+ * waited for, and requested again.
  *
  * @param timeMs  when the frame is shown in the video
  * @param nextMs  when the next one is, later
- * @param isAsked  whether to wait for what the browser tells
- * @returns  'unsure' where nothing was told in time, or of other frames alone: the file's own times and the element's may
- *   differ, or the page is in the background; 'failed' where the element fails, or does not come there in time
+ * @param isAsked  whether to wait for the browser's report
+ * @returns  'unsure' where nothing was reported in time, or only other frames: the file's times and the
+ *   element's may differ, or the page is in the background; 'failed' where the element fails, or does not get
+ *   there in time
  */
 export async function stepTo(
   video: HTMLVideoElement,
@@ -36,7 +38,7 @@ export async function stepTo(
   return 'unsure';
 }
 
-/** What the browser tells of the frames that an element shows, from now on. */
+/** What the browser reports about the frames that an element shows, from now on. */
 function watchShown(video: HTMLVideoElement, isIt: (shownMs: number) => boolean) {
   let told: 'nothing' | 'another' = 'nothing';
   let arrive: (told: 'it') => void = () => undefined;
@@ -52,7 +54,7 @@ function watchShown(video: HTMLVideoElement, isIt: (shownMs: number) => boolean)
   };
   listen();
   return {
-    /** 'it' as soon as the frame is shown; what was told instead where that does not come in time. */
+    /** 'it' as soon as the frame is shown; what was reported instead where that does not happen in time. */
     async told(withinMs: number): Promise<'it' | 'another' | 'nothing'> {
       let timer: ReturnType<typeof setTimeout> | undefined;
       const late = new Promise<null>((resolve) => (timer = setTimeout(() => resolve(null), withinMs)));

@@ -3,14 +3,14 @@ import { happens } from './happens';
 import { scaledSize } from './scaledSize';
 import { stepTo } from './stepTo';
 
-/** After so many frames in a row of which the browser did not tell that they are shown, it is not asked any more. */
+/** After this many frames in a row that the browser did not report as shown, it is no longer asked. */
 const mostUnsure = 3;
 
 /**
  * Frames shown by a video element that is stepped from time to time: slower, for browsers that can't decode the file
  * otherwise.
  *
- * @param timesMs  presentation times of the frames as the container tells them
+ * @param timesMs  presentation times of the frames according to the container
  * @returns null where the video element can't show the file either
  */
 export async function createSteppedSource(

@@ -1,4 +1,4 @@
-/** Element ids of WebM (Matroska, RFC 9559), as they stand in a file. */
+/** Element ids of WebM (Matroska, RFC 9559), as they appear in a file. */
 const ids = { header: 0x1a45dfa3, segment: 0x18538067, cluster: 0x1f43b675 };
 
 /** How much is read at once, bytes. */
@@ -7,11 +7,12 @@ const windowBytes = 4 * 1024 * 1024;
 const longestHead = 12;
 
 /**
- * What of a WebM file can be read where it was cut off in the middle of a picture, as when the browser that recorded it
- * was killed: all up to its last whole picture. Recorders write pictures into clusters without a size; a reader of such
- * a file gives up the whole last cluster for one picture that is not whole.
+ * The readable part of a WebM file that was cut off in the middle of a picture, for example when the browser
+ * that recorded it was killed: everything up to its last whole picture. Recorders write pictures into
+ * clusters without a size. A reader of such a file gives up the whole last cluster for one incomplete
+ * picture.
  *
- * @returns the same file where nothing is cut off, or it is no such recording
+ * @returns the same file where nothing is cut off, or where it is not such a recording
  */
 export async function wholeWebmPart(file: File): Promise<File> {
   const read = createReader(file);
@@ -27,7 +28,7 @@ export async function wholeWebmPart(file: File): Promise<File> {
       at += element.headBytes;
       continue;
     }
-    if (!isInOpenCluster && element?.id === ids.cluster) return file; // Of another making.
+    if (!isInOpenCluster && element?.id === ids.cluster) return file; // From another recorder.
     const next = element === null || element.size === null ? Infinity : at + element.headBytes + element.size;
     if (next > file.size) {
       return isInOpenCluster ? new File([file.slice(0, at)], file.name, { type: file.type }) : file;
@@ -40,11 +41,11 @@ export async function wholeWebmPart(file: File): Promise<File> {
 interface ElementHead {
   id: number;
   headBytes: number;
-  /** Null where the element says that it does not know. */
+  /** Null where the element gives its size as unknown. */
   size: number | null;
 }
 
-/** Reads the head of the element at a place, null where there is no whole one; a window of the file at a time. */
+/** Reads the head of the element at a place, null where there is no complete one; a window of the file at a time. */
 function createReader(file: Blob): (at: number) => Promise<ElementHead | null> {
   let from = 0;
   let bytes = new Uint8Array();
@@ -73,7 +74,7 @@ function readHead(bytes: Uint8Array): ElementHead | null {
   return { id, headBytes: idBytes + sizeBytes, size: isUnknown ? null : size };
 }
 
-/** How many bytes a number takes, told by the zeros before its first set bit; Infinity where there is none. */
+/** How many bytes a number takes, given by the zeros before its first set bit; Infinity where there is none. */
 function numberLength(first: number | undefined): number {
   return first === undefined || first === 0 ? Infinity : Math.clz32(first) - 23;
 }

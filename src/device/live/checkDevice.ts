@@ -12,33 +12,39 @@ export interface DeviceCheck {
   fullFps: number;
   /** Null where the full model was fast enough. */
   liteFps: number | null;
-  /** Pictures a second that the camera gave in the last two seconds. */
+  /** Pictures a second that the camera delivered in the last two seconds. */
   cameraFps: number;
-  /** Whether most pictures showed a person; without one the pace says less, so check again when somebody is there. */
+  /**
+   * Whether most pictures showed a person; without one the rate means less, so check again when somebody is
+   * there.
+   */
   hasPerson: boolean;
 }
 
 interface CheckParts {
   /** Opens a feed of the running camera; each is closed here. */
   openFeed: () => PictureFeed;
-  /** Has the decision's model loaded afterwards. */
+  /** Afterwards the chosen model is loaded. */
   tracker: Pick<PoseTracker, 'load' | 'estimate' | 'reset'>;
   now?: () => number;
   wait?: (ms: number) => Promise<void>;
 }
 
-/** Measured for so long with each model, ms. */
+/** How long each model is measured, ms. */
 const measuredMs = 2000;
 /** The first pictures after loading take longer than any later one, and do not count. */
 const warmUps = 3;
-/** A camera that gives nothing for so long does not answer, and a device that is not warm by then is too slow, ms. */
+/**
+ * A camera that delivers nothing for this long is not responding, and a device not warmed up by then is too
+ * slow, ms.
+ */
 const patienceMs = 15_000;
 
 /**
  * Measures how fast this device tracks a running camera's pictures: two seconds with the full model and, where that is
  * too slow, two with the lite one.
  *
- * @throws CameraProblem  where the camera ends or gives no pictures; whatever the tracker throws
+ * @throws CameraProblem  where the camera ends or delivers no pictures; whatever the tracker throws
  */
 export async function checkDevice(parts: CheckParts): Promise<DeviceCheck> {
   const full = await paceOf('full', parts);
@@ -91,7 +97,7 @@ async function paceOf(model: PoseModel, parts: CheckParts) {
         if (frames === 0) {
           fromMs = now();
           clearTimeout(timer);
-          // Ends by itself where a single picture takes longer than all the time there is.
+          // Ends by itself where a single picture takes longer than all the time available.
           timer = setTimeout(finish, 2 * measuredMs);
         }
         if (frames <= 0) return;

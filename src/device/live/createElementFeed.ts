@@ -35,7 +35,7 @@ export function createElementFeed(stream: MediaStream): PictureFeed {
   };
   track?.addEventListener('ended', close);
   video.requestVideoFrameCallback(onPicture);
-  // A page that may not play even a picture without sound gives none; whoever waits for it has its own patience.
+  // A page that may not play even a silent video delivers no pictures; the caller has its own time-out.
   void video.play().catch(() => undefined);
 
   return {
@@ -58,7 +58,7 @@ export function createElementFeed(stream: MediaStream): PictureFeed {
   };
 }
 
-/** What a video element shows; null in the moments in which it has nothing to show. */
+/** What a video element shows; null while it has nothing to show. */
 function shownFrame(video: HTMLVideoElement): VideoFrame | null {
   try {
     return new VideoFrame(video, { timestamp: 0 });

@@ -9,7 +9,7 @@ import { createLiveCounter } from '#core/segmentation/createLiveCounter';
 import { createMovementReader } from './createMovementReader';
 import type { LiveFrame } from './liveFrame';
 
-/** What there is to know before a set begins. */
+/** What must be known before a set begins. */
 export interface LiveSetSetup {
   setup: Setup;
   limits: Limits;
@@ -18,13 +18,19 @@ export interface LiveSetSetup {
   heightPx: number;
   /** When the set's time begins, ms on the clock of its frames; earlier frames are left out. */
   startMs: number;
-  /** Whether the person is still getting ready: nothing is told before `go`, and nothing from before it counts. */
+  /**
+   * Whether the person is still getting ready: nothing is reported before `go`, and nothing from before it
+   * counts.
+   */
   awaitsGo?: boolean;
 }
 
 /** Something that happened in a set; times are ms on the clock of its frames. */
 export type LiveSetEvent =
-  /** So many repetitions are complete; can fall where a later movement shows that an earlier one was only half of it. */
+  /**
+   * The number of complete repetitions; can go down where a later movement shows that an earlier one was only
+   * half of it.
+   */
   | { kind: 'counted'; count: number; timeMs: number }
   /** A complete repetition, the count-th, was judged as the review judges the frames so far. */
   | {
@@ -47,25 +53,26 @@ export interface FinishedSet {
 
 export interface LiveSet {
   push(frame: LiveFrame): LiveSetEvent[];
-  /** @param timeMs  on the clock of the frames; a set that has begun goes on as it is */
+  /** @param timeMs  on the clock of the frames; no effect on a set that has begun */
   go(timeMs: number): void;
   finish(): FinishedSet;
 }
 
-/** The count is told at once; the verdict waits for the end of the movement, so long after the count, ms. */
+/** The count is reported at once; the verdict waits for the end of the movement, this long after the count, ms. */
 const settleMs = 400;
-/** Where the review does not see yet what the counter saw, it looks again after so long, ms ... */
+/** Where the review does not yet see what the counter saw, it measures again after this time, ms ... */
 const againMs = 250;
-/** ... up to so long after, ms. */
+/** ... up to this long after, ms. */
 const patienceMs = 2000;
-/** Whatever the counter missed is found after so long at the latest, ms. */
+/** Anything that the counter missed is found after this time at the latest, ms. */
 const sweepMs = 5000;
 
 /**
  * Counts and judges a set while it is done.
  *
- * What is told is always the review's own result over the frames so far: a cheap counter only says when to look. So the
- * last count is the review's count of the same frames, and each verdict the review's verdict at that moment.
+ * What is reported is always the review's own result over the frames so far; a cheap counter only decides
+ * when to measure. So the last count is the review's count of the same frames, and each verdict the review's
+ * verdict at that moment.
  */
 export function createLiveSet({
   setup: asked,

@@ -11,11 +11,11 @@ import { longestQuantile } from '#core/view/liftLeg';
 export interface SeenMovement {
   /** Height of the hips, or how far the free foot is out, px; null where unseen. */
   movementPx: number | null;
-  /** Thigh plus shank of the working leg, told from all pictures so far, px; null where it was not seen yet. */
+  /** Thigh plus shank of the working leg, from all pictures so far, px; null where not seen yet. */
   legLengthPx: number | null;
 }
 
-/** @returns  a function from one frame, as a track of its own, to what it shows */
+/** @returns  a function from one frame, as a single-frame track, to what it shows */
 export function createMovementReader({ task, side }: Setup): (frame: KeypointTrack) => SeenMovement {
   const thighs = createSortedSamples();
   const shanks = createSortedSamples();

@@ -1,13 +1,14 @@
 import { leastLiveFps } from './decideLive';
 
-/** So long below the least pace, and live feedback is over, ms; a hiccup is shorter. */
+/** After this long below the least rate, live feedback ends, ms; a hiccup is shorter. */
 const bearableMs = 3000;
 
 /**
- * Watches whether a device that was fast enough stays so: warm or low on power, it may not.
+ * Watches whether a device that was fast enough stays fast enough: warm or low on power, it may not.
  *
- * @returns  a function from the time (ms, any clock that only goes forward) and the pictures tracked a second to whether
- *   live feedback may go on; once it may not, that stays until the next set. After a pause begin with a new one.
+ * @returns  a function from the time (ms, any clock that only goes forward) and the pictures tracked a second
+ *   to whether live feedback may continue; once it may not, this holds until the next set. After a pause,
+ *   start with a new one.
  */
 export function createPaceWatch(): (nowMs: number, trackedFps: number) => boolean {
   let slowSinceMs: number | null = null;

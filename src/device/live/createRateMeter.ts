@@ -1,9 +1,9 @@
 /** Counts how often something happens. */
 export interface RateMeter {
   count(nowMs: number): void;
-  /** Times a second over the last two seconds; over the time so far where it is shorter. */
+  /** Times a second over the last two seconds; over the time so far where that is shorter. */
   perSecond(nowMs: number): number;
-  /** Forgets all that was counted, as after a pause. */
+  /** Forgets everything counted, for example after a pause. */
   restart(nowMs: number): void;
 }
 

@@ -3,7 +3,7 @@ import { workingHeightPx } from '../pose/workingHeightPx';
 import type { ScaledPicture } from './scaleNow';
 import type { ScaleWorker } from './worker/scaleWorker';
 
-/** Brings pictures to the height that the pose network works with, in a worker of its own. */
+/** Scales pictures to the height that the pose network works with, in a separate worker. */
 export interface Scaler {
   /**
    * @param frame  taken over and closed

@@ -2,7 +2,7 @@ import { createScaler } from './createScaler';
 import type { PictureFeed } from './pictureFeed';
 
 /**
- * Pictures straight from the camera, each with its own time, without a video element between.
+ * Pictures straight from the camera, each with its own time, without a video element in between.
  *
  * @param stream  of a running camera
  * @returns null where the browser can't
@@ -20,7 +20,7 @@ export function createTrackFeed(stream: MediaStream): PictureFeed | null {
   let newest: { timeMs: number; frame: VideoFrame } | null = null;
   let isOpen = true;
   let wake: () => void = () => undefined;
-  /** The camera's clock starts anywhere; the picture that came quickest tells where. */
+  /** The camera's clock starts anywhere; the picture that arrived fastest shows where. */
   let clockOffsetMs = Infinity;
 
   const close = () => {

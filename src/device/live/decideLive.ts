@@ -1,8 +1,11 @@
 import type { PoseModel } from '#core/keypoints/poseModel';
 
-/** Below this pace the movement of a limb, up to 6 Hz, falls between the pictures of the full model, Hz. */
+/** Below this rate the movement of a limb, up to 6 Hz, falls between the pictures of the full model, Hz. */
 export const leastFullFps = 12;
-/** Below this pace nothing is counted or said live: a fast repetition would have only a handful of pictures, Hz. */
+/**
+ * Below this rate nothing is counted or announced live: a fast repetition would have only a handful of
+ * pictures, Hz.
+ */
 export const leastLiveFps = 8;
 
 /** How a set is tracked on this device. */
@@ -10,7 +13,7 @@ export interface LiveDecision {
   model: PoseModel;
   /** Whether repetitions are counted and judged while they happen. */
   hasFeedback: boolean;
-  /** What the person should know; null where all is as it should be. */
+  /** What the person should know; null where all is well. */
   sentence: string | null;
 }
 

@@ -7,7 +7,10 @@ import type { Side } from '#core/protocol/side';
 
 /** The working leg in one picture of the camera. */
 export interface KneeReading {
-  /** Knee projection angle in the picture, degrees, inward positive; it holds for somebody who faces the camera squarely. */
+  /**
+   * Knee projection angle in the picture, degrees, inward positive; valid for somebody who faces the camera
+   * squarely.
+   */
   deg: number;
   /** The middle of the foot, from which the plumb line rises, and the hip; px of the camera's picture. */
   foot: Point;
@@ -18,7 +21,7 @@ export interface KneeReading {
 const leastThighShare = 0.5;
 
 /**
- * Reads the working leg off one picture.
+ * Reads the working leg from one picture.
  *
  * @returns  null where nobody is there, a joint is not seen well enough, or the thigh points at the camera
  */

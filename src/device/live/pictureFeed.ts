@@ -10,15 +10,15 @@ export interface LivePicture {
   heightPx: number;
 }
 
-/** Pictures of a running camera, the newest one whenever it is asked for; what nobody asks for is dropped. */
+/** Pictures of a running camera, the newest one whenever it is requested; pictures not requested are dropped. */
 export interface PictureFeed {
   /**
-   * The newest picture that was not given before; waits for one where there is none yet.
+   * The newest picture not yet delivered; waits for one where there is none.
    *
-   * @returns null once the feed was closed or the camera has ended
+   * @returns null once the feed is closed or the camera has ended
    */
   next(): Promise<LivePicture | null>;
-  /** Pictures that have come from the camera so far, given or dropped. */
+  /** Pictures from the camera so far, delivered or dropped. */
   seen(): number;
   close(): void;
 }

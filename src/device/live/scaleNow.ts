@@ -4,10 +4,10 @@ import type { LivePicture } from './pictureFeed';
 export type ScaledPicture = Omit<LivePicture, 'timeMs'>;
 
 /**
- * Brings a picture of the camera to the height that the pose network works with.
+ * Scales a picture of the camera to the height that the pose network works with.
  *
  * @param widthPx  of the picture as displayed
- * @param maxHeightPx  smaller pictures stay as they are
+ * @param maxHeightPx  smaller pictures are not scaled
  */
 export async function scaleNow(
   source: ImageBitmapSource,

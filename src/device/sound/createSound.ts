@@ -5,7 +5,7 @@ import type { CaptionListener, Sound } from './sound';
 /**
  * The device's voice and tones.
  *
- * @param onCaption  hears each caption when its line begins
+ * @param onCaption  called with each caption when its line begins
  */
 export function createSound(
   onCaption: CaptionListener,

@@ -1,7 +1,7 @@
 import { findVoice } from './findVoice';
 import type { CaptionListener, SpokenLine } from './sound';
 
-/** The part of the browser's speech that is used; tests hand in plain objects. */
+/** The part of the browser's speech that is used; tests pass plain objects. */
 export type Synthesis = Pick<
   SpeechSynthesis,
   'speak' | 'cancel' | 'getVoices' | 'addEventListener' | 'removeEventListener'
@@ -21,17 +21,17 @@ export interface Speech {
   close(): void;
 }
 
-/** How long a line is at the most being said, or stands there to be read, ms: common practice, no source. */
+/** Longest time that a line is spoken, or shown to be read, ms: common practice, no source. */
 const perWordMs = 420;
 const readingMs = 700;
-/** A voice that has not come to its end so much later never will. */
+/** A voice that has not finished this much later never will. */
 const patienceMs = 3000;
 
 /**
- * Speaks lines one after another. What waits is dropped when a line comes that can't wait. Where nothing can be heard,
- * each line takes the time to read it, so that the captions keep their pace.
+ * Speaks lines one after another. What is queued is dropped when a line comes that can't wait. Where nothing
+ * can be heard, each line takes the time to read it, so that the captions keep their pace.
  *
- * @param onCaption  hears each caption when its line begins
+ * @param onCaption  called with each caption when its line begins
  */
 export function createSpeech(onCaption: CaptionListener, world: SpeechWorld = browserWorld()): Speech {
   const { synthesis, createUtterance } = world;
@@ -40,8 +40,8 @@ export function createSpeech(onCaption: CaptionListener, world: SpeechWorld = br
   let isOn = true;
   let isClosed = false;
   /**
-   * The line that is being said; its end counts only as long as it is this one. The utterance is held on to, since some
-   * browsers forget to tell of its end once nothing points at it.
+   * The line being spoken; its end counts only as long as it is the current one. The utterance is referenced
+   * here, since some browsers never report its end once it is garbage-collected.
    */
   let current: { utterance: SpeechSynthesisUtterance | null } | null = null;
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -60,7 +60,7 @@ export function createSpeech(onCaption: CaptionListener, world: SpeechWorld = br
     try {
       synthesis?.cancel();
     } catch {
-      // Nothing was being said, then.
+      // Then nothing was being said.
     }
   };
 
@@ -90,7 +90,7 @@ export function createSpeech(onCaption: CaptionListener, world: SpeechWorld = br
       next();
     };
     onCaption(line.caption);
-    // The caption's listener may have said something that can't wait.
+    // The caption's listener may have queued something that can't wait.
     if (current !== mine) return;
     const longMs = readingMs + perWordMs * line.line.split(' ').length;
     mine.utterance = speak(line.line, end);

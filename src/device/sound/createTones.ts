@@ -8,11 +8,11 @@ export interface Tones {
   close(): void;
 }
 
-/** A swell and fade this short can't be heard as a click, s. */
+/** A fade in and out of this length avoids a click, s. */
 const edgeS = 0.015;
 
 /**
- * Plays tones, once they were unlocked in a tap. Without sound on the device it does nothing.
+ * Plays tones, once unlocked by a tap. Without sound on the device it does nothing.
  *
  * @param createContext  may throw where the browser has none
  */
@@ -20,7 +20,7 @@ export function createTones(createContext: () => AudioContext = () => new AudioC
   let context: AudioContext | null = null;
   let isOn = true;
   const wake = () => {
-    // A call that comes in puts it to sleep.
+    // An incoming call suspends it.
     if (context !== null && context.state !== 'running') void context.resume().catch(() => undefined);
   };
   return {
@@ -35,12 +35,12 @@ export function createTones(createContext: () => AudioContext = () => new AudioC
     play(kind) {
       if (context === null || !isOn) return;
       wake();
-      // A tone that waits for the sound to wake would come at any time.
+      // A tone that waits for the sound to resume could come at any time.
       if (context.state !== 'running') return;
       try {
         for (const note of toneNotes[kind]) playNote(context, note);
       } catch {
-        // Silent, then; the captions tell the same.
+        // Then it is silent; the captions say the same.
       }
     },
     setOn(on) {

@@ -1,7 +1,7 @@
 type Voice = Pick<SpeechSynthesisVoice, 'lang' | 'localService' | 'default'>;
 
 /**
- * An English voice of the device itself; a voice from elsewhere would be sent the words.
+ * An English voice of the device itself; a remote voice would be sent the words.
  *
  * @returns null where there is none
  */

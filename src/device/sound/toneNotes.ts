@@ -9,7 +9,7 @@ export interface Note {
   loudness: number;
 }
 
-/** The outside tone is low, soft and falls; nothing here is to sound like an alarm. */
+/** The outside tone is low, soft and falling; nothing here should sound like an alarm. */
 export const toneNotes: Record<ToneKind, readonly Note[]> = {
   tick: [{ hz: 880, afterMs: 0, lengthMs: 70, loudness: 0.25 }],
   outside: [

@@ -28,10 +28,10 @@ export interface RepositoryParts {
   videos: Videos;
   lasting: Repository['lasting'];
   marks?: Marks;
-  /** Null where nothing lasts that could be locked. */
+  /** Null where nothing persists that could be locked. */
   lock?: DeviceLock | null;
   now?: () => Date;
-  /** The browser's own account of storage; undefined where it gives none. */
+  /** The browser's own storage estimate; undefined where it gives none. */
   storage?: Pick<StorageManager, 'estimate' | 'persist'> | undefined;
 }
 

@@ -6,20 +6,20 @@ import { explainStorage, type StorageProblem } from './storageProblem';
 /** No row waits longer than this before it is on its way to storage, ms. */
 const keepWithinMs = 500;
 
-/** Takes rows as they come and brings them to storage in blocks. */
+/** Takes rows as they come and stores them in blocks. */
 export interface RowKeeper {
-  /** Times must increase; a row that does not is dropped, since it could never be read back. */
+  /** Times must increase; a row out of order is dropped, since it could never be read back. */
   add(timed: TimedRow): void;
   /** Resolves once everything added so far is kept. */
   flush(): Promise<void>;
-  /** Takes no more rows, and keeps none that were still waiting. */
+  /** Takes no more rows, and discards those still queued. */
   stop(): void;
 }
 
 /**
- * @param owner  whose rows they are; the key of each block starts with it
- * @param kept  how many blocks of it there are already, and the time of the last row in them, ms
- * @param onProblem  hears of every time that rows could not be kept; they are tried again with the next ones
+ * @param owner  the owner of the rows; the key of each block starts with it
+ * @param kept  how many of its blocks there are already, and the time of the last row in them, ms
+ * @param onProblem  called every time that rows could not be kept; they are retried with the next ones
  */
 export function createRowKeeper(
   records: Records,
@@ -68,7 +68,7 @@ export function createRowKeeper(
   };
 }
 
-/** Key of a block: sorts by number. */
+/** Key of a block; sorts by number. */
 export function rowKey(owner: string, block: number): string {
   return `${owner}/${String(block).padStart(8, '0')}`;
 }

@@ -17,12 +17,12 @@ type Sets = Pick<
 >;
 
 const rowsOf = (id: string) => `set:${id}`;
-/** Beginning of the mark that a tab holds while it records a set. */
+/** Prefix of the mark that a tab holds while it records a set. */
 export const setMark = 'overfoot-set:';
 const markOf = (id: string) => `${setMark}${id}`;
 const readStart = (value: unknown) => readKept(value, setStartSchema);
 
-/** Sets while they are recorded, and what is left of them where the recording was interrupted. */
+/** Sets being recorded, and what is left of them where the recording was interrupted. */
 export function createSets(records: Records, videos: Videos, marks: Marks): Sets {
   const removing = (id: string): Change[] => [
     { remove: 'sets', key: id },
@@ -89,7 +89,7 @@ export function createSets(records: Records, videos: Videos, marks: Marks): Sets
           },
         };
       } catch (error) {
-        await records.apply(removing(id)).catch(() => undefined); // The first error is the one to tell.
+        await records.apply(removing(id)).catch(() => undefined); // The first error is the one to report.
         release();
         throw error;
       }
@@ -128,7 +128,7 @@ export function createSets(records: Records, videos: Videos, marks: Marks): Sets
   };
 }
 
-/** The changes that keep a visit, checked first; none for a recording without one. */
+/** The changes that save a session, checked first; none for a recording without one. */
 export function savingSession(session: SessionDocument | null): Change[] {
   if (session === null) return [];
   return [{ put: 'visits', key: readSession(session).id, value: session }];

@@ -31,7 +31,7 @@ function isSame(one: TrackingModel, other: TrackingModel): boolean {
   return one.size === other.size && one.weights === other.weights && one.backend === other.backend;
 }
 
-/** Null where they can't be read: then tracking starts afresh, since the video has it all. */
+/** Null where they can't be read: then tracking starts again, since the video has everything. */
 function readRows(kept: readonly { value: unknown }[]): ReturnType<typeof unpackRows> | null {
   try {
     return unpackRows(kept.map(({ value }) => value));

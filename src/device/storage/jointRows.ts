@@ -4,7 +4,7 @@ import { storageProblem } from './storageProblem';
 
 const valuesInRow = keypointCount * 3;
 
-/** Rows that were kept together, as they stand in storage. */
+/** Rows that were kept together, as stored. */
 export interface RowBlock {
   timesMs: Float64Array;
   /** 1 where a person was found. */
@@ -28,8 +28,8 @@ export function packRows(rows: readonly TimedRow[]): RowBlock {
 /**
  * Rows of kept blocks, in order.
  *
- * @param blocks  as they came from storage, unchecked
- * @throws StorageProblem  'damaged' where a block is none or times run backwards
+ * @param blocks  as read from storage, unchecked
+ * @throws StorageProblem  'damaged' where something is not a block or times run backwards
  */
 export function unpackRows(blocks: readonly unknown[]): TimedRow[] {
   const rows: TimedRow[] = [];

@@ -7,13 +7,13 @@ const { setup, limits, note, video, observed } = recordingSchema.shape;
 const videoText = z.string().max(100).nullable();
 
 /**
- * Whether a session's joints come from its stored video: they still have to be tracked ('waiting'), they do ('done'),
- * the person called it off ('declined'), or there is no video that can be read ('impossible').
+ * Whether a recording's joints come from its stored video: they still have to be tracked ('waiting'), they do
+ * ('done'), the person cancelled it ('declined'), or there is no readable video ('impossible').
  */
 export const fromVideoStates = ['waiting', 'done', 'declined', 'impossible'] as const;
 export type FromVideo = (typeof fromVideoStates)[number];
 
-/** What is kept beside a session document, small enough to list them all. */
+/** What is kept next to a recording document, small enough to list them all. */
 export const recordingFactsSchema = z.strictObject({
   id: z.uuid(),
   createdAt: z.iso.datetime(),
@@ -30,11 +30,11 @@ export type RecordingFacts = z.infer<typeof recordingFactsSchema>;
 
 /** What is known of a set when its recording starts. */
 export const setStartSchema = z.strictObject({
-  /** Becomes the id of its session. */
+  /** Becomes the id of its recording. */
   id: z.uuid(),
   startedAt: z.iso.datetime(),
   visitId: z.uuid().nullable(),
-  /** Its line in the visit, as far as it is known; null for a recording without a visit. */
+  /** Its line in the session, as far as it is known; null for a recording without a session. */
   visitSet: sessionSetSchema.nullable(),
   setup,
   limits,
@@ -48,7 +48,7 @@ export const setStartSchema = z.strictObject({
 });
 export type SetStart = z.infer<typeof setStartSchema>;
 
-/** The network with which a video is tracked; rows of another one are not gone on with. */
+/** The network with which a video is tracked; rows from another one cannot be resumed. */
 export const trackingModelSchema = observed.shape.model;
 export type TrackingModel = z.infer<typeof trackingModelSchema>;
 

@@ -1,12 +1,12 @@
 /**
- * Marks that this program holds while it works on something: other tabs see them, and they go with the tab, however it
- * ends.
+ * Named locks that this program holds while it works on something. Other tabs see them, and they are released
+ * with the tab, however it ends.
  */
 export interface Marks {
   /**
-   * Puts up a mark, waiting while another tab holds it.
+   * Acquires a mark, waiting while another tab holds it.
    *
-   * @returns the way to take it down
+   * @returns a function that releases it
    * @throws the signal's reason when the waiting is cancelled
    */
   hold(name: string, signal?: AbortSignal): Promise<() => void>;
@@ -15,8 +15,8 @@ export interface Marks {
 }
 
 /**
- * Marks as the browser's locks; without these (pages over http, settings that refuse to keep anything) only this tab's
- * own are known.
+ * Marks as the browser's web locks; without these (pages over http, settings that refuse storage) only this
+ * tab's own are known.
  */
 export function createMarks(locks: LockManager | undefined = globalThis.navigator?.locks): Marks {
   const own = createOwnMarks();

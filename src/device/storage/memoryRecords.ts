@@ -1,7 +1,7 @@
 import { tableNames, type Records, type TableName } from './records';
 import { storageProblem } from './storageProblem';
 
-/** Records that nothing of outlasts the tab, for a browser that keeps nothing. */
+/** Records in memory, lost with the tab, for a browser that keeps nothing. */
 export function createMemoryRecords(): Records {
   const tables = new Map(tableNames.map((name) => [name, new Map<string, unknown>()]));
   const table = (name: TableName) => tables.get(name)!;
@@ -15,7 +15,7 @@ export function createMemoryRecords(): Records {
           .sort(([a], [b]) => (a < b ? -1 : 1))
           .map(([key, value]) => ({ key, value: structuredClone(value) })),
       ),
-    // Not interrupted by anything else: there is no await in it.
+    // Atomic: there is no await in it.
     async apply(changes) {
       for (const change of changes) {
         if ('replace' in change && !table(change.replace).has(change.key)) throw storageProblem('missing');

@@ -1,6 +1,6 @@
 import { videoType, type Videos } from './videos';
 
-/** Videos that nothing of outlasts the tab, for a browser that keeps none. */
+/** Videos in memory, lost with the tab, for a browser that keeps none. */
 export function createMemoryVideos(): Videos {
   const videos = new Map<string, Blob>();
   return {

@@ -8,12 +8,12 @@ interface Row {
 }
 
 /**
- * Raised when tables come or go. What stands in the tables has versions of its own, which are brought up on reading,
- * so that a document file and a kept document go the same way.
+ * Bump when a table is added or removed. Records carry their own version and are migrated on read, so a
+ * document from a file and a kept one take the same path.
  */
 export const databaseVersion = 2;
 
-/** The tables that came with each version. */
+/** The tables added with each version. */
 const tablesSince: Record<number, readonly TableName[]> = {
   1: ['visits', 'sessions', 'facts', 'plans', 'sets', 'tracking', 'rows'],
   2: ['notes', 'lock'],
@@ -30,10 +30,12 @@ export async function openRecords(name = 'overfoot', options: DexieOptions = {})
   const database = new Dexie(name, { chromeTransactionDurability: 'strict', autoOpen: false, ...options });
   for (const [version, tables] of Object.entries(tablesSince))
     database.version(Number(version)).stores(Object.fromEntries(tables.map((table) => [table, 'key'])));
-  // A newer version of the program in another tab goes first; calls in this one end with a sentence from then on.
+  // A newer version of the program in another tab takes precedence; calls in this one then fail with a
+  // sentence.
   database.on('versionchange', () => database.close());
   await guarded(() => database.open());
-  // Dexie opens what a newer version wrote; this program would write into it without knowing it. It counts in tenths.
+  // Dexie opens what a newer version wrote, and this program would then write into it without knowing its
+  // format. Its version numbers are multiplied by ten.
   if (Math.floor(database.backendDB().version / 10) > databaseVersion) {
     database.close();
     throw storageProblem('newer');

@@ -18,7 +18,7 @@ export interface OpenedRepository {
   problem: StorageProblem | null;
 }
 
-/** Ways to open the two kinds of storage; tests hand in others. */
+/** Ways to open the two kinds of storage; tests pass others. */
 export interface StorageOpeners {
   openRecords: () => Promise<Records>;
   openVideos: () => Promise<Videos>;
@@ -26,17 +26,18 @@ export interface StorageOpeners {
   scryptWorkFactor?: number;
 }
 
-/** Has the person asked for the passphrase; resolves once the device is unlocked, or everything is deleted. */
+/** Asks the person for the passphrase; resolves once the device is unlocked, or everything is deleted. */
 export type AskForPassphrase = (device: LockedDevice) => Promise<void>;
 
-/** For pages that have nobody to ask. */
+/** For pages with nobody to ask. */
 const refuseToAsk: AskForPassphrase = () => Promise.reject(storageProblem('locked'));
 
 /**
- * Opens what is kept on this device. Where the device refuses, work goes on in memory: the problem says why, and
- * `repository.lasting` what will be gone with the tab. What a newer version wrote is never gone around.
+ * Opens what is kept on this device. Where the device refuses, work continues in memory: the problem says
+ * why, and `repository.lasting` what will be lost with the tab. What a newer version wrote is never bypassed.
  *
- * @throws StorageProblem  'newer', 'other-tab' or 'locked': something is kept here, and reloading gets at it
+ * @throws StorageProblem  'newer', 'other-tab' or 'locked': something is kept here, and reloading gives
+ * access to it
  */
 export async function openRepository(
   open: StorageOpeners = { openRecords, openVideos },
@@ -44,7 +45,7 @@ export async function openRepository(
 ): Promise<OpenedRepository> {
   const records = await settle(open.openRecords());
   if (records.problem?.kind === 'newer' || records.problem?.kind === 'other-tab') throw records.problem;
-  // Videos without records of what they show would be of no use to anybody.
+  // Videos without records of what they show would be useless.
   const videos = records.problem === null ? await settle(open.openVideos()) : records;
   const plain = {
     records: records.value ?? createMemoryRecords(),
@@ -68,15 +69,15 @@ export async function openRepository(
 /** Deletes videos that belong to nothing: their set was deleted, and the page closed before the video was. */
 async function removeForsakenVideos(records: Records, videos: Videos): Promise<void> {
   try {
-    // In this order nothing in use is missed: a set has its record before its video, and a finished one has its facts
-    // before its record goes.
+    // In this order nothing in use is missed: a set has its record before its video, and a finished one has its
+    // facts before its record is removed.
     const names = await videos.list();
     const owners = [...(await records.list('sets')), ...(await records.list('facts'))].map(({ key }) => key);
     for (const { name } of names) {
       if (!owners.some((id) => name.startsWith(`${id}.`))) await videos.remove(name);
     }
   } catch {
-    // Nothing depends on it; it is tried again the next time.
+    // Nothing depends on it; it is retried next time.
   }
 }
 

@@ -3,9 +3,9 @@ import { videoType, type Videos, type VideoWriter } from './videos';
 import type { WriterAnswer, WriterRequest } from './worker/writerMessages';
 
 /**
- * Videos as files of the browser's own that only this page can see.
+ * Videos as files in the browser's private file system, visible to this page only.
  *
- * @param folder  name of the folder that they stand in
+ * @param folder  name of their folder
  * @throws StorageProblem  refused, a private window, not supported
  */
 export async function openVideos(folder = 'videos'): Promise<Videos> {
@@ -59,7 +59,7 @@ function isMissing(error: unknown): boolean {
   return error instanceof DOMException && error.name === 'NotFoundError';
 }
 
-/** One video, one worker: it ends with the writing, and a killed one takes no other video along. */
+/** One worker per video: it ends when the video is written, and killing it affects no other video. */
 async function createWriter(folder: string, name: string): Promise<VideoWriter> {
   const worker = new Worker(new URL('./worker/videoWriter.ts', import.meta.url), { type: 'module' });
   const waiting = new Map<number, (answer: WriterAnswer) => void>();

@@ -15,7 +15,7 @@ export function readKept<Value>(value: unknown, schema: z.ZodType<Value>): Value
   return result.data;
 }
 
-/** Reads a whole table; a record that can't be read does not stand in the way of the others. */
+/** Reads a whole table; a record that can't be read does not block the others. */
 export async function listKept<Value>(
   records: Records,
   table: TableName,

@@ -5,7 +5,7 @@ import type { RecordingFacts } from './keptSchemas';
 import type { Change } from './records';
 import { videoName } from './videos';
 
-/** What has to change for a session to be kept; the document is checked first, so that it can be read back. */
+/** The changes that save a recording; the document is checked first, so that it can be read back. */
 export function savingRecording(
   recording: RecordingDocument,
   { visitId: sessionId, video, fromVideo }: Pick<RecordingFacts, 'visitId' | 'video' | 'fromVideo'>,
@@ -24,12 +24,12 @@ export function savingRecording(
   ];
 }
 
-/** The limits that a session's review set last; null where none did. */
+/** The limits that a recording's review set last; null where none did. */
 export function lastLimits({ review }: RecordingHead): RecordingFacts['limitsSet'] {
   return review?.limitsSet.at(-1) ?? null;
 }
 
-/** What has to change for a session to be gone. */
+/** The changes that delete a recording. */
 export function removingRecording(id: string): Change[] {
   return [
     { remove: 'sessions', key: id },
@@ -39,7 +39,10 @@ export function removingRecording(id: string): Change[] {
   ];
 }
 
-/** Where the joints of a session stand, apart from what a review changes: they are megabytes, and never change with it. */
+/**
+ * Key of a recording's joints. They are stored apart from what a review changes: they are megabytes, and a
+ * review never changes them.
+ */
 export function jointsKey(id: string): string {
   return `session:${id}/joints`;
 }
@@ -48,7 +51,7 @@ export function puttingJoints({ id, observed }: Pick<RecordingDocument, 'id' | '
   return { put: 'rows', key: jointsKey(id), value: observed };
 }
 
-/** What has to change for the rows tracked so far from a session's video to be gone. */
+/** The changes that delete the rows tracked so far from a recording's video. */
 export function removingTracking(id: string): Change[] {
   return [
     { remove: 'tracking', key: id },
@@ -56,12 +59,12 @@ export function removingTracking(id: string): Change[] {
   ];
 }
 
-/** Owner of the rows that are tracked from a session's video. */
+/** Owner of the rows tracked from a recording's video. */
 export function trackingOwner(id: string): string {
   return `video:${id}`;
 }
 
-/** Names that the video of a set or session can have. */
+/** Names that the video of a set or recording can have. */
 export function videoNamesOf(id: string): string[] {
   return [videoName(id, 'video/webm'), videoName(id, 'video/mp4')];
 }

@@ -1,4 +1,4 @@
-/** The tables in which records are kept; the key stands beside the value. */
+/** The tables in which records are kept; the key is stored next to the value. */
 export const tableNames = [
   ...(['visits', 'sessions', 'facts', 'plans', 'sets', 'tracking', 'rows'] as const),
   ...(['notes', 'lock'] as const),
@@ -7,12 +7,12 @@ export type TableName = (typeof tableNames)[number];
 
 export type Change =
   | { put: TableName; key: string; value: unknown }
-  /** Puts only over what is there; where it is gone, nothing of the whole lot is done. */
+  /** Only replaces an existing record; where it is gone, none of the changes is made. */
   | { replace: TableName; key: string; value: unknown }
-  /** Removes a record, and where `andBelow` is set all whose keys start with it. */
+  /** Removes a record, and with `andBelow` all whose keys start with it. */
   | { remove: TableName; key: string; andBelow?: boolean };
 
-/** Tables of plain data by key. What comes back is untrusted: whoever reads it checks it. */
+/** Tables of plain data by key. What comes back is untrusted: the reader checks it. */
 export interface Records {
   get(table: TableName, key: string): Promise<unknown>;
   /** The keys of a table, in order. */
@@ -20,7 +20,7 @@ export interface Records {
   /** In the order of their keys; with a prefix, only those whose keys start with it. */
   list(table: TableName, prefix?: string): Promise<{ key: string; value: unknown }[]>;
   /**
-   * Does all changes, or none.
+   * Makes all changes, or none.
    *
    * @throws StorageProblem  'missing' where a record to be replaced is gone, 'full', ...
    */

@@ -40,16 +40,16 @@ const sentences: Record<Exclude<StorageProblemKind, 'failed'>, string> = {
     'This passphrase does not open what is kept here. Try again: capital letters, spaces and the order of the words count.',
 };
 
-/** A problem of a kind that needs no detail to be told. */
+/** A problem of a kind that needs no detail in its sentence. */
 export function storageProblem(kind: Exclude<StorageProblemKind, 'failed'>, cause?: unknown): StorageProblem {
   return new StorageProblem(kind, sentences[kind], { cause });
 }
 
-/** Names that browsers and Dexie give their errors, and what they mean. */
+/** Names of browser and Dexie errors, and what they mean. */
 const kindsByName: Record<string, Exclude<StorageProblemKind, 'failed'>> = {
   SecurityError: 'refused',
   NotAllowedError: 'refused',
-  // A database that may not be written to: private windows of older browsers.
+  // A read-only database: private windows of older browsers.
   InvalidStateError: 'private-window',
   MissingAPIError: 'unsupported',
   NotSupportedError: 'unsupported',
@@ -61,7 +61,7 @@ const kindsByName: Record<string, Exclude<StorageProblemKind, 'failed'>> = {
   NotFoundError: 'missing',
 };
 
-/** What an error may hold; not every browser's is an Error. */
+/** What an error may hold; not every browser throws an Error. */
 interface Fault {
   name: string;
   message?: string;
@@ -84,12 +84,12 @@ export function explainStorage(error: unknown): StorageProblem {
   );
 }
 
-/** Chromium tells of settings that refuse storage by an error of no name of its own. */
+/** Chromium reports settings that refuse storage by an error without a name of its own. */
 function isDenial({ name, message = '' }: Fault): boolean {
   return name === 'UnknownError' && /denied permission/i.test(message);
 }
 
-/** An error and what lies behind it: Dexie wraps the browser's own error as `inner`. */
+/** An error and its cause: Dexie wraps the browser's own error as `inner`. */
 function withCauses(error: unknown): Fault[] {
   const chain: Fault[] = [];
   let at = error as Fault | null | undefined;
@@ -97,5 +97,5 @@ function withCauses(error: unknown): Fault[] {
     chain.push(at);
     at = (at.inner ?? at.cause) as typeof at;
   }
-  return chain.reverse(); // The innermost one knows best.
+  return chain.reverse(); // The innermost one is the most specific.
 }

@@ -3,7 +3,7 @@ import { buildKeypointTrack, type KeypointTrack, type TimedRow } from '#core/key
 import type { PoseTracker } from '../pose/poseTracker';
 import { workingHeightPx } from '../pose/workingHeightPx';
 
-/** Pictures handed to the tracker ahead of its answers: enough that decoding and the network never wait in turn. */
+/** Pictures passed to the tracker ahead of its answers: enough that decoding and the network never wait in turn. */
 const picturesAhead = 2;
 
 export interface TrackingProgress {
@@ -19,11 +19,11 @@ export interface TrackingProgress {
 export interface TrackOptions {
   signal?: AbortSignal;
   onProgress?: (progress: TrackingProgress) => void;
-  /** Stops after so many frames; for the benchmark. */
+  /** Stops after this many frames; for the benchmark. */
   maxFrames?: number;
-  /** Rows of the same video from an earlier time that was broken off; tracking goes on after the last of them. */
+  /** Rows of the same video from an earlier, interrupted run; tracking continues after the last of them. */
   earlier?: readonly TimedRow[];
-  /** Hears of every new row, in the order of the frames. */
+  /** Called with every new row, in the order of the frames. */
   onRow?: (row: TimedRow) => void;
 }
 

@@ -5,7 +5,7 @@ import type { LiveFrame } from '../liveFrame';
 
 let set: LiveSet | null = null;
 
-/** A set in a worker: looking at minutes of frames takes longer than a page may stand still. */
+/** A set in a worker: measuring minutes of frames takes longer than a page may block. */
 const worker = {
   begin(setup: LiveSetSetup): void {
     set = createLiveSet(setup);

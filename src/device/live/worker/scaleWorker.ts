@@ -1,7 +1,7 @@
 import { expose, transfer } from 'comlink';
 import { scaleNow, type ScaledPicture } from '../scaleNow';
 
-/** Scales pictures beside the page: one takes some milliseconds, which a page that draws should not lose. */
+/** Scales pictures off the main thread: one takes some milliseconds, which a page that draws should not lose. */
 const worker = {
   /** @param frame  closed afterwards */
   async scale(frame: VideoFrame, maxHeightPx: number): Promise<ScaledPicture> {

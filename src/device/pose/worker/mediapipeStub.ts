@@ -1,5 +1,5 @@
 /**
- * The pose library names this class at its top for a runtime that is never asked for here.
- * The bundler puts this empty one in its place, so that nothing of that runtime is shipped.
+ * The pose library imports this class for a runtime that is never used here. The bundler replaces it with
+ * this empty one, so that nothing of that runtime is shipped.
  */
 export class Pose {}

@@ -3,12 +3,12 @@ import { getThreadsCount, setThreadsCount, setWasmPaths } from '@tensorflow/tfjs
 import '@tensorflow/tfjs-backend-webgpu';
 import type { PoseDevice } from '#core/keypoints/poseModel';
 
-/** Renderer names of graphics drawn on the processor: slower there than the wasm backend. */
+/** Renderer names of software graphics: slower there than the wasm backend. */
 const softwareRenderer = /swiftshader|llvmpipe|software|basic render/i;
 
 /**
- * Starts the fastest backend that this device has: WebGPU or WebGL on a real graphics processor, else wasm
- * with as many threads as the page may use, else wasm with one.
+ * Starts the fastest backend that this device has: WebGPU or WebGL on a real graphics processor, otherwise
+ * wasm with as many threads as the page may use, otherwise wasm with one.
  *
  * @param assetsUrl  folder URL that holds `wasm/`, with a slash at its end
  * @throws Error when no backend starts

@@ -8,10 +8,10 @@ import { pickBackend } from './pickBackend';
 
 let detector: poseDetection.PoseDetector | undefined;
 let device: Promise<PoseDevice> | undefined;
-/** The job under way: messages may arrive in the middle of it, and the detector does one picture at a time. */
+/** The job in progress: messages may arrive in the middle of it, and the detector does one picture at a time. */
 let lastJob: Promise<unknown> = Promise.resolve();
 
-/** Runs a job after all that were asked for before it. */
+/** Runs a job after all those requested before it. */
 function inTurn<Value>(job: () => Promise<Value>): Promise<Value> {
   const result = lastJob.then(job);
   lastJob = result.catch(() => undefined);
@@ -31,7 +31,7 @@ const worker = {
     });
   },
 
-  /** Forgets where the person was, so that the next frame is searched afresh. */
+  /** Forgets where the person was, so that the next frame is searched from scratch. */
   reset(): Promise<void> {
     return inTurn(async () => loaded().reset());
   },
@@ -54,7 +54,7 @@ const worker = {
     });
   },
 
-  /** Seconds that the detector alone takes over pictures that are already here; for the benchmark. */
+  /** Seconds that the detector alone takes for pictures already loaded; for the benchmark. */
   timeBareLoop(pictures: ImageBitmap[]): Promise<number> {
     return inTurn(async () => {
       loaded().reset();
@@ -69,7 +69,7 @@ const worker = {
   countTensors: (): number => tf.memory().numTensors,
 };
 
-/** @throws Error  with a sentence where a file of the model can't be had */
+/** @throws Error  with a sentence where a file of the model can't be loaded */
 async function createDetector(model: PoseModel, assetsUrl: string): Promise<poseDetection.PoseDetector> {
   try {
     return await poseDetection.createDetector(poseDetection.SupportedModels.BlazePose, {

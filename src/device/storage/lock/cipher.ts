@@ -1,11 +1,11 @@
-/** Seals bytes under the device's key, and opens them: AES-256 in Galois/Counter Mode (NIST SP 800-38D). */
+/** Seals bytes with the device's key, and opens them: AES-256 in Galois/Counter Mode (NIST SP 800-38D). */
 export interface Cipher {
   /**
-   * @param place  where the bytes belong: they open nowhere else
+   * @param place  where the bytes belong: they can't be opened anywhere else
    * @returns  12 bytes of nonce, then the sealed bytes with their 16-byte tag
    */
   seal(bytes: Uint8Array<ArrayBuffer>, place: string): Promise<Uint8Array<ArrayBuffer>>;
-  /** @throws  where they were changed, belong elsewhere, or are sealed under another key */
+  /** @throws  where they were changed, belong elsewhere, or are sealed with another key */
   open(sealed: Uint8Array<ArrayBuffer>, place: string): Promise<Uint8Array<ArrayBuffer>>;
 }
 
@@ -23,7 +23,7 @@ export async function createCipher(key: Uint8Array<ArrayBuffer>): Promise<Cipher
   });
   return {
     async seal(bytes, place) {
-      // Drawn at random: among 2^32 pieces under one key, two alike are less likely than 2^-32 (SP 800-38D, 8.3).
+      // Random: among 2^32 pieces under one key, two equal nonces are less likely than 2^-32 (SP 800-38D, 8.3).
       const nonce = crypto.getRandomValues(new Uint8Array(nonceBytes));
       const sealed = await crypto.subtle.encrypt(settings(nonce, place), aes, bytes);
       const whole = new Uint8Array(nonceBytes + sealed.byteLength);

@@ -4,12 +4,13 @@ import { storageProblem } from '../storageProblem';
 import { readLock, writeLock } from './storedLock';
 import { unwrapKey, wrapKey } from './wrapKey';
 
-/** Beginning of the mark that every tab holds that has the repository open. */
+/** Prefix of the mark held by every tab that has the repository open. */
 const openMark = 'overfoot-open:';
 
 /**
- * The passphrase lock of what is kept on this device. Turning it on or off writes down what is to be done; the work
- * itself is done at the next opening, right after the passphrase was given and before anything else is read or written.
+ * The passphrase lock of what is kept on this device. Turning it on or off only records what is to be done.
+ * The work is done at the next opening, right after the passphrase is entered and before anything else is
+ * read or written.
  */
 export interface DeviceLock {
   isOn(): Promise<boolean>;
@@ -17,14 +18,14 @@ export interface DeviceLock {
   turnOn(passphrase: string): Promise<void>;
   /** @throws StorageProblem  'wrong-passphrase', 'other-tab' */
   turnOff(passphrase: string): Promise<void>;
-  /** What is kept is not sealed anew: only its key is. @throws StorageProblem  'wrong-passphrase' */
+  /** Only the key is sealed again, not what is kept. @throws StorageProblem  'wrong-passphrase' */
   changePassphrase(passphrase: string, next: string): Promise<void>;
   /** @throws StorageProblem  'other-tab' while another tab is open */
   assertAlone(): Promise<void>;
 }
 
 /**
- * @param records  as they stand in the database, sealed or not
+ * @param records  as stored in the database, sealed or not
  * @param scryptWorkFactor  log2 of the cost of trying a passphrase; age's default if left out
  */
 export async function createDeviceLock(
@@ -33,7 +34,7 @@ export async function createDeviceLock(
   scryptWorkFactor?: number,
 ): Promise<DeviceLock> {
   const own = `${openMark}${crypto.randomUUID()}`;
-  await marks.hold(own); // It goes with the tab.
+  await marks.hold(own); // It is released with the tab.
   const assertAlone = async () => {
     for (const name of await marks.held())
       if (name.startsWith(openMark) && name !== own) throw storageProblem('other-tab');
@@ -47,7 +48,7 @@ export async function createDeviceLock(
     isOn: async () => (await readLock(records)) !== null,
     assertAlone,
     async turnOn(passphrase) {
-      // Pages over http have no ciphers: what was locked could not be opened again.
+      // Pages over http have no ciphers: locked data could not be opened again.
       if ((crypto as Partial<Crypto>).subtle === undefined) throw storageProblem('unsupported');
       await assertAlone();
       const sealedKey = await wrapKey(

@@ -9,12 +9,12 @@ import { createSealedVideos, openVideos, sealVideos } from './sealedVideos';
 import { writeLock, type StoredLock } from './storedLock';
 import { unwrapKey } from './wrapKey';
 
-/** A device whose lock is on, before the passphrase was given. */
+/** A device whose lock is on, before the passphrase is entered. */
 export interface LockedDevice {
   /**
-   * Opens it, and does what turning the lock on or off has left to do.
+   * Opens it, and finishes what turning the lock on or off left to do.
    *
-   * @param onProgress  hears how many of the records and videos are done
+   * @param onProgress  called with how many of the records and videos are done
    * @throws StorageProblem  'wrong-passphrase'
    */
   unlock(passphrase: string, onProgress: (done: number, total: number) => void): Promise<void>;
@@ -27,7 +27,10 @@ interface Kept {
   videos: Videos;
 }
 
-/** @returns  what is kept, to be read and written as if there were no lock; a problem where its work was not finished */
+/**
+ * @returns  what is kept, to be read and written as if there were no lock; a problem where the work could not
+ * be finished
+ */
 export async function openLocked(
   plain: Kept,
   stored: StoredLock,
@@ -58,7 +61,7 @@ export async function openLocked(
   return { ...opened, lockProblem };
 }
 
-/** All but the lock itself. */
+/** Everything except the lock itself. */
 const sealedTables = tableNames.filter((table) => table !== 'lock');
 
 type Work = (plain: Kept, cipher: Cipher, onProgress: (done: number, total: number) => void) => Promise<void>;
@@ -74,13 +77,14 @@ const sealAll: Work = async (plain, cipher, onProgress) => {
 const openAll: Work = async (plain, cipher, onProgress) => {
   const step = await counter(plain, onProgress);
   await eachRecord(plain.records, step, async (table, key, value) =>
-    // What is damaged stays: it is told where it is listed, and would else keep the lock on for ever.
+    // Damaged records stay: they are reported where they are listed, and would otherwise keep the lock on for
+    // ever.
     isSealed(value) ? openRecord(cipher, table, key, value).catch(() => null) : null,
   );
   await openVideos(plain.videos, cipher, step);
 };
 
-/** Rewrites records one by one, so that no more than one is in memory; null leaves one as it is. */
+/** Rewrites records one by one, so that no more than one is in memory; null leaves a record unchanged. */
 async function eachRecord(
   records: Records,
   step: () => void,

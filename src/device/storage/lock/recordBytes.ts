@@ -3,7 +3,7 @@ import { base64 } from '@scure/base';
 const arrays = { Float64Array, Float32Array, Uint8Array };
 type ArrayName = keyof typeof arrays;
 
-/** Stands in the place of a typed array; no document has a field of this name. */
+/** Replaces a typed array; no document has a field of this name. */
 interface PackedArray {
   typedArray: ArrayName;
   base64: string;
@@ -19,7 +19,7 @@ export function bytesOfRecord(value: unknown): Uint8Array<ArrayBuffer> {
   return new TextEncoder().encode(text);
 }
 
-/** @throws SyntaxError  where the bytes are no record */
+/** @throws SyntaxError  where the bytes are not a record */
 export function recordOfBytes(bytes: Uint8Array): unknown {
   return JSON.parse(new TextDecoder().decode(bytes), (_, field: unknown) =>
     isPacked(field) ? new arrays[field.typedArray](base64.decode(field.base64).slice().buffer) : field,

@@ -3,12 +3,12 @@ import { storageProblem } from '../storageProblem';
 import type { Cipher } from './cipher';
 import { bytesOfRecord, recordOfBytes } from './recordBytes';
 
-/** A record as it stands in a locked database; its key stays readable, and tells nothing but an id. */
+/** A record as stored in a locked database; its key stays readable, and reveals only an id. */
 export interface SealedRecord {
   sealed: Uint8Array<ArrayBuffer>;
 }
 
-/** Records that nobody reads in the database without the key. What is not sealed yet is read as it is. */
+/** Records that can't be read in the database without the key. Those not sealed yet are read as they are. */
 export function createSealedRecords(inner: Records, cipher: Cipher): Records {
   const open = async (table: TableName, key: string, value: unknown) =>
     isSealed(value) ? openRecord(cipher, table, key, value) : value;
@@ -27,7 +27,7 @@ export function createSealedRecords(inner: Records, cipher: Cipher): Records {
         found.map(async ({ key, value }) => ({ key, value: await open(table, key, value) })),
       );
     },
-    // All is sealed before the transaction begins: nothing else may be waited for within one.
+    // Everything is sealed before the transaction begins: a transaction must not wait for anything else.
     apply: async (changes) => inner.apply(await Promise.all(changes.map(seal))),
     close: () => inner.close(),
   };

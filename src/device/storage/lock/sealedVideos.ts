@@ -3,15 +3,16 @@ import { videoType, type Videos, type VideoWriter } from '../videos';
 import { sealBytes, type Cipher } from './cipher';
 
 const ending = '.sealed';
-/** A video is sealed in pieces of at most so many bytes, so that it is never in memory whole while it is written. */
+/** A video is sealed in pieces of at most this many bytes, so that it is never all in memory while it is written. */
 const pieceBytes = 1_000_000;
 const lengthBytes = 4;
 
 /**
- * Videos that nobody sees without the key. A sealed one has an ending of its own: where both are there, one of them is
- * only half written, and which that is depends on the way that the work was going.
+ * Videos that can't be seen without the key. A sealed one has its own file extension. Where both exist, one
+ * of them is only half written; which one depends on the direction of the work.
  *
- * @param isOpening  whether the lock is being taken off: then the sealed one is whole, else the plain one
+ * @param isOpening  whether the lock is being turned off: then the sealed one is complete, otherwise the
+ * plain one
  */
 export function createSealedVideos(inner: Videos, cipher: Cipher, isOpening = false): Videos {
   const readSealed = async (name: string) => {
@@ -45,7 +46,7 @@ function plainName(name: string): string {
   return name.endsWith(ending) ? name.slice(0, -ending.length) : name;
 }
 
-/** Seals the videos that are plain yet, one after another; each is whole in one form all the time. */
+/** Seals the videos that are still plain, one after another; each is always complete in one form. */
 export async function sealVideos(inner: Videos, cipher: Cipher, onDone: () => void): Promise<void> {
   for (const { name } of await inner.list()) {
     if (name.endsWith(ending)) continue;
@@ -59,7 +60,7 @@ export async function sealVideos(inner: Videos, cipher: Cipher, onDone: () => vo
   }
 }
 
-/** The way back. */
+/** The reverse. */
 export async function openVideos(inner: Videos, cipher: Cipher, onDone: () => void): Promise<void> {
   for (const { name } of await inner.list()) {
     if (!name.endsWith(ending)) continue;
@@ -101,7 +102,7 @@ function sealingWriter(writer: VideoWriter, name: string, cipher: Cipher): Video
 }
 
 /**
- * @returns  what was cut off in the writing comes as far as its last whole piece
+ * @returns  a video whose writing was cut off is returned up to its last whole piece
  * @throws StorageProblem  'damaged' where a piece was changed or moved
  */
 async function openVideo(file: File, name: string, cipher: Cipher): Promise<File> {

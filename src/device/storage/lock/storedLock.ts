@@ -3,8 +3,8 @@ import type { Records } from '../records';
 import { storageProblem } from '../storageProblem';
 
 /**
- * The lock as it stands in the database. 'sealing' and 'opening' say which way the work goes that the next unlocking has
- * to do; until it is done, some of what is kept is sealed and some is not.
+ * The lock as stored in the database. 'sealing' and 'opening' give the direction of the work that the next
+ * unlocking has to do. Until it is done, some of what is kept is sealed and some is not.
  */
 const storedLockSchema = z.strictObject({
   state: z.enum(['sealing', 'sealed', 'opening']),
@@ -27,7 +27,7 @@ export async function readLock(records: Records): Promise<StoredLock | null> {
   return result.data;
 }
 
-/** @param lock  null takes the lock away */
+/** @param lock  null removes the lock */
 export async function writeLock(records: Records, lock: StoredLock | null): Promise<void> {
   await records.apply([lock === null ? { remove: 'lock', key } : { put: 'lock', key, value: lock }]);
 }

@@ -1,8 +1,9 @@
 import type { WriterAnswer, WriterRequest } from './writerMessages';
 
 /**
- * Writes one video into an origin-private file. A sync access handle writes in place and `flush` brings each piece to
- * the disk, so what was answered for survives the tab; `createWritable` would write to a copy that a killed tab loses.
+ * Writes one video into an origin-private file. A sync access handle writes in place and `flush` brings each
+ * piece to the disk, so what was acknowledged survives the tab; `createWritable` would write to a copy that a
+ * killed tab loses.
  */
 let handle: FileSystemSyncAccessHandle | undefined;
 let bytesWritten = 0;
@@ -43,7 +44,8 @@ async function write(chunk: Blob): Promise<void> {
     while (done < bytes.length) {
       const rest = bytes.subarray(done);
       const wrote = handle.write(rest, { at: bytesWritten + done });
-      // A full device writes less than asked without an error; Chromium's private windows even tell more than asked.
+      // A full device writes less than asked without an error; Chromium's private windows even report more than
+      // asked.
       if (!(wrote > 0 && wrote <= rest.length)) {
         throw new DOMException('nothing more could be written', 'QuotaExceededError');
       }
@@ -51,7 +53,7 @@ async function write(chunk: Blob): Promise<void> {
     }
     handle.flush();
   } catch (error) {
-    // Half a piece would stand in the way of the next one.
+    // Half a piece would corrupt the next one.
     handle.truncate(bytesWritten);
     throw error;
   }

@@ -4,7 +4,7 @@ export type WriterRequest =
   | { id: number; write: Blob }
   | { id: number; close: true };
 
-/** The error is null where all went well; DOMExceptions lose their name on the way, so it goes beside. */
+/** The error is null where all went well; DOMExceptions lose their name in transit, so it is sent separately. */
 export interface WriterAnswer {
   id: number;
   error: { name: string; message: string } | null;
