@@ -1,4 +1,4 @@
-import type { ViewSign } from '../exercises/tasks';
+import type { ViewSign } from '../exercises/exercise';
 
 /** Every reading there can be: what tasks offer, what bends before the set showed, and what a person was told. */
 export const viewCueNames = [
