@@ -1,4 +1,4 @@
-import { taskIds, type TaskId } from '#core/exercises/tasks';
+import { taskIds, type TaskId } from '#core/exercises/exercises';
 import type { Side } from '#core/protocol/side';
 import { plus, vector, type Vector } from './space';
 import { proportions, type FootPlace, type Posture } from './stickBody';

@@ -1,6 +1,6 @@
 import type { KeypointTrack } from '../keypoints/keypointTrack';
 import { measure } from '../measurement/measure';
-import { isOfSet, measureSet, type SetMeasurement, type SetSetup } from '../measurement/measureSet';
+import { isOfSet, measureSet, type SetMeasurement, type TimedSetup } from '../measurement/measureSet';
 import { arrangeRepetitions, type ArrangedRepetition } from './arrangeRepetitions';
 import type { Correction } from './correction';
 import { correctTrack } from './correctTrack';
@@ -30,7 +30,7 @@ export interface CorrectedMeasurement {
  */
 export function measureCorrected(
   track: KeypointTrack,
-  setup: SetSetup,
+  setup: TimedSetup,
   corrections: readonly Pick<Correction, 'change'>[],
 ): CorrectedMeasurement {
   const settled = settleCorrections(corrections, setup.side);

@@ -1,7 +1,7 @@
 import { deviation } from 'd3-array';
 import { medianOf } from '../signal/quantileOf';
 import { otherSide, type Side } from '../protocol/side';
-import { findTask } from '../exercises/tasks';
+import { findTask } from '../exercises/exercises';
 import type { MeasuredRepetition, Setup } from './measurement';
 import { missingAt, pointAt, type SmoothPoints } from './smoothPoints';
 

@@ -1,7 +1,7 @@
 import type { KeypointTrack } from '../keypoints/keypointTrack';
 import { mapOthers } from '../measures/measures';
 import { otherSide, type Side } from '../protocol/side';
-import { findTask } from '../exercises/tasks';
+import { findTask } from '../exercises/exercises';
 import { findRepetitions, type FoundRepetition } from '../segmentation/findRepetitions';
 import { inPlace } from '../segmentation/inPlace';
 import { scaleToExcursion } from '../segmentation/scaleToExcursion';

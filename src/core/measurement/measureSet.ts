@@ -3,13 +3,13 @@ import { measure } from './measure';
 import type { MeasuredRepetition, Measurement, Setup } from './measurement';
 
 /** What is measured, and from when a recording counts as the set. */
-export interface SetSetup extends Setup {
+export interface TimedSetup extends Setup {
   /** When the set was started ('go'), ms on the recording's clock; left out where the whole recording is the set. */
   goMs?: number | undefined;
 }
 
 export interface SetMeasurement extends Measurement {
-  setup: SetSetup;
+  setup: TimedSetup;
 }
 
 /** People who hear the countdown may be ahead of 'go' by this much, ms; common practice, no source. */
@@ -21,7 +21,7 @@ const aheadMs = 500;
  *
  * @throws never; see measure
  */
-export function measureSet(track: KeypointTrack, setup: SetSetup): SetMeasurement {
+export function measureSet(track: KeypointTrack, setup: TimedSetup): SetMeasurement {
   const measurement = { ...measure(track, setup), setup };
   const { goMs } = setup;
   if (goMs === undefined) return measurement;

@@ -1,4 +1,4 @@
-import type { Task } from '../exercises/tasks';
+import type { Task } from '../exercises/exercises';
 
 /** Within this share of the movement from either end the body counts as resting there or as fully at the far end. */
 const endShare = 0.12;

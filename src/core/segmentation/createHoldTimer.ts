@@ -1,4 +1,9 @@
-import type { Hold } from '../exercises/holds';
+/** How long one hold lasts, how often it is held, and how long the rest between holds is. */
+export interface HoldSeries {
+  seconds: number;
+  holds: number;
+  restSeconds: number;
+}
 
 /** Progress of a series of holds. */
 export interface HoldState {
@@ -20,10 +25,7 @@ export interface HoldTimer {
 }
 
 /** Times a series of holds with rests between, from the moment it is made; pauses do not count. */
-export function createHoldTimer(
-  { seconds, holds, restSeconds }: Pick<Hold, 'seconds' | 'holds' | 'restSeconds'>,
-  startMs: number,
-): HoldTimer {
+export function createHoldTimer({ seconds, holds, restSeconds }: HoldSeries, startMs: number): HoldTimer {
   const [holdMs, restMs] = [seconds * 1000, restSeconds * 1000];
   const allMs = holds * holdMs + (holds - 1) * restMs;
   let pausedMs = 0;

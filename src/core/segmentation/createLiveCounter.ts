@@ -1,4 +1,4 @@
-import type { Task } from '../exercises/tasks';
+import type { Task } from '../exercises/exercises';
 import { butterworthLowPass } from '../signal/butterworthLowPass';
 import { createCausalLowPass } from '../signal/createCausalLowPass';
 import { createSortedSamples } from '../signal/createSortedSamples';

@@ -1,5 +1,5 @@
 import { extent } from 'd3-array';
-import type { Task } from '../exercises/tasks';
+import type { Task } from '../exercises/exercises';
 import { findExcursions, type Excursion } from './findExcursions';
 import { movementEdgeMs } from './movementEdgeMs';
 

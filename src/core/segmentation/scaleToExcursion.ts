@@ -1,4 +1,4 @@
-import type { Task } from '../exercises/tasks';
+import type { Task } from '../exercises/exercises';
 import { quantileOf } from '../signal/quantileOf';
 import { findExcursions } from './findExcursions';
 

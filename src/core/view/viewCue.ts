@@ -1,4 +1,4 @@
-import type { ViewSign } from '../exercises/tasks';
+import type { ViewSign } from '../exercises/exercise';
 
 /**
  * Every possible reading: what tasks offer, what bends before the set showed, and what the person was asked

@@ -1,16 +1,16 @@
 import { createGrowingTrack } from '#core/keypoints/createGrowingTrack';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
-import { measureSet, type SetMeasurement, type SetSetup } from '#core/measurement/measureSet';
+import { measureSet, type SetMeasurement, type TimedSetup } from '#core/measurement/measureSet';
 import type { MeasuredRepetition, Measurement, Setup } from '#core/measurement/measurement';
 import type { Limits } from '#core/protocol/limits';
-import { findTask } from '#core/exercises/tasks';
+import { findTask } from '#core/exercises/exercises';
 import { judge, type Judgement } from '#core/scoring/judge';
 import { createLiveCounter } from '#core/segmentation/createLiveCounter';
 import { createMovementReader } from './createMovementReader';
 import type { LiveFrame } from './liveFrame';
 
 /** What must be known before a set begins. */
-export interface LiveSetSetup {
+export interface LiveSetOptions {
   setup: Setup;
   limits: Limits;
   /** Size of the camera's picture as displayed, px; a frame of another size counts as one without a person. */
@@ -81,11 +81,11 @@ export function createLiveSet({
   heightPx,
   startMs,
   awaitsGo = false,
-}: LiveSetSetup): LiveSet {
+}: LiveSetOptions): LiveSet {
   const track = createGrowingTrack(widthPx, heightPx);
   const readMovement = createMovementReader(asked);
   const counter = createLiveCounter(findTask(asked.task));
-  let setup: SetSetup = asked;
+  let setup: TimedSetup = asked;
   let isBegun = !awaitsGo;
   let noticed = 0;
   /** Of those, what came before 'go'. */

@@ -1,5 +1,5 @@
 import { wrap } from 'comlink';
-import type { FinishedSet, LiveSetEvent, LiveSetSetup } from './createLiveSet';
+import type { FinishedSet, LiveSetEvent, LiveSetOptions } from './createLiveSet';
 import type { LiveFrame } from './liveFrame';
 import type { LiveSetWorker } from './worker/liveSetWorker';
 
@@ -20,7 +20,7 @@ export interface RunningSet {
  *
  * @param onEvent  called with every count and verdict, in order
  */
-export function startLiveSet(setup: LiveSetSetup, onEvent: (event: LiveSetEvent) => void): RunningSet {
+export function startLiveSet(setup: LiveSetOptions, onEvent: (event: LiveSetEvent) => void): RunningSet {
   const worker = new Worker(new URL('./worker/liveSetWorker.ts', import.meta.url), { type: 'module' });
   const remote = wrap<LiveSetWorker>(worker);
   let fail: (reason: Error) => void = () => undefined;

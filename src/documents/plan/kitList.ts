@@ -1,5 +1,5 @@
 import { needIds, needWords } from '#core/exercises/needs';
-import { findSetup } from '#core/exercises/taskSetups';
+import { findPreparation } from '#core/exercises/findPreparation';
 import type { Footwear, PlanItem } from './planDocument';
 
 /** One thing to have at hand. */
@@ -21,7 +21,7 @@ const clothes: KitEntry = {
 
 /** What is needed for all of a plan's items, each thing once. */
 export function kitList(items: readonly PlanItem[], footwear: Footwear): KitEntry[] {
-  const setups = items.map(({ task, sides }) => findSetup(task, sides[0]!));
+  const setups = items.map(({ task, sides }) => findPreparation(task, sides[0]!));
   const needs = needIds.filter((need) => setups.some((setup) => setup.needs.includes(need)));
   const isFilmed = setups.some(({ camera }) => camera !== null);
   const entries = needs.map((need) => needWords[need]);

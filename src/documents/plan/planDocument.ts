@@ -1,8 +1,7 @@
 import { limitsSchema } from '../schema/limitsSchema';
 import { z } from '../schema/zod';
-import { holdIds } from '#core/exercises/holds';
+import { holdIds, taskIds } from '#core/exercises/exercises';
 import { sides } from '#core/protocol/side';
-import { taskIds } from '#core/exercises/tasks';
 import { planBounds, planRanges } from './planRanges';
 
 /** Raised when a field is added, changes its meaning or goes; older versions are brought up on reading. */

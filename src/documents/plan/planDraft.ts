@@ -1,7 +1,5 @@
-import { findEntry } from '#core/exercises/library/findEntry';
+import { findExercise, type ExerciseId } from '#core/exercises/exercises';
 import { defaultLimits } from '#core/protocol/limits';
-import { holdIds, type HoldId } from '#core/exercises/holds';
-import type { TaskId } from '#core/exercises/tasks';
 import { planVersion, type PlanDocument, type PlanItem } from './planDocument';
 import { readPlan } from './readPlan';
 
@@ -41,26 +39,25 @@ export function copyOf({
 }
 
 /** A task or hold as the library doses it, for one leg. */
-export function newItem(id: TaskId | HoldId): PlanItem {
-  const { sets, repetitions, holds, restSeconds } = findEntry(id).dose;
+export function newItem(id: ExerciseId): PlanItem {
+  const exercise = findExercise(id);
+  const { sets, restSeconds } = exercise.dose;
   const dose = { sides: ['right' as const], sets, restSeconds };
-  if (isHold(id)) {
-    const { count, seconds } = holds ?? { count: 1, seconds: 30 };
-    return { kind: 'hold', task: id, ...dose, holds: count, holdSeconds: seconds };
+  if (exercise.kind === 'hold') {
+    const { count, seconds } = exercise.dose.holds;
+    return { kind: 'hold', task: exercise.id, ...dose, holds: count, holdSeconds: seconds };
   }
   return {
     kind: 'repetitions',
-    task: id,
+    task: exercise.id,
     ...dose,
-    repetitions: repetitions ?? 1,
+    repetitions: exercise.dose.repetitions,
     tempo: null,
     seatHeightCm: null,
     feedback: 'only-outside',
     limits: { ...defaultLimits },
   };
 }
-
-const isHold = (id: TaskId | HoldId): id is HoldId => holdIds.some((hold) => hold === id);
 
 /**
  * A draft as a plan, or what still makes no sense about it, as a sentence.

@@ -1,5 +1,5 @@
 import { limitedMeasures, type Limits } from '#core/protocol/limits';
-import { findTask } from '#core/exercises/tasks';
+import { findTask } from '#core/exercises/exercises';
 import { itemName } from './itemName';
 import type { PlanDocument, PlanItem } from './planDocument';
 import { planRanges } from './planRanges';

@@ -1,4 +1,4 @@
-import { findTask, type TaskId } from '#core/exercises/tasks';
+import { findTask, type TaskId } from '#core/exercises/exercises';
 import type { Tempo } from './planDocument';
 
 /** A tempo as it is told to the person: 'Up in 1 second, stay for 2 seconds, down in 3 seconds.' */

@@ -9,7 +9,7 @@ import { bodyHeightRangeCm } from '#core/protocol/bodyHeight';
 import { limitEnds } from '#core/protocol/limits';
 import { mapOthers, measureIds } from '#core/measures/measures';
 import { sides } from '#core/protocol/side';
-import { taskIds } from '#core/exercises/tasks';
+import { taskIds } from '#core/exercises/exercises';
 import { viewCueNames } from '#core/view/viewCue';
 import { verdicts } from '#core/scoring/verdict';
 import { bringUpRecording } from './bringUpRecording';

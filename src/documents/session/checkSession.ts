@@ -1,4 +1,4 @@
-import { taskIds } from '#core/exercises/tasks';
+import { findExercise } from '#core/exercises/exercises';
 import { RecordingFileProblem } from '../reading/recordingFileProblem';
 import type { SessionDocument, SessionSet } from './sessionDocument';
 
@@ -34,7 +34,7 @@ function setFault({
   prescribedRepetitions,
   heldMs,
 }: SessionSet): string | null {
-  if ((taskIds as readonly string[]).includes(task)) {
+  if (findExercise(task).kind === 'task') {
     return heldMs === null ? null : 'has a time held, which its task has not';
   }
   if (recordingId !== null) return 'names a session, and a hold is not measured';

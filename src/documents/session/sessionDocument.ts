@@ -1,15 +1,10 @@
 import { z } from '../schema/zod';
-import { holdIds } from '#core/exercises/holds';
+import { exerciseIds } from '#core/exercises/exercises';
 import { sides } from '#core/protocol/side';
-import { taskIds } from '#core/exercises/tasks';
 import type { DocumentKind } from '../reading/readDocument';
 
 /** Raised when a field is added, changes its meaning or goes; older versions are brought up on reading. */
 export const sessionVersion = 1;
-
-/** What can be done in a set: a task whose repetitions are measured, or a position that is held. */
-export const setTaskIds = [...taskIds, ...holdIds] as const;
-export type SetTaskId = (typeof setTaskIds)[number];
 
 /** Longest texts, characters; the forms that take them in keep to the same. */
 export const longestText = { patient: 60, remark: 2000, cutShort: 300 };
@@ -30,7 +25,7 @@ export const sessionSetSchema = z.strictObject({
     .nullable()
     .describe('The session document of the set; null where nothing was measured.'),
   item: z.int().min(0).max(mostItems).describe('Index in the plan; 0 in a free recording.'),
-  task: z.enum(setTaskIds),
+  task: z.enum(exerciseIds),
   side: z.enum(sides).describe("The person's own side."),
   number: z.int().min(1).max(mostSets).describe('Which set of this item and side, from 1.'),
   prescribedRepetitions: z.int().min(1).max(1000).nullable(),

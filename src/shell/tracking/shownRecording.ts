@@ -4,7 +4,7 @@ import { frameCount, type KeypointTrack } from '#core/keypoints/keypointTrack';
 import type { PoseDevice, PoseModel } from '#core/keypoints/poseModel';
 import type { Correction } from '#core/correction/correction';
 import { measureCorrected, type CorrectedMeasurement } from '#core/correction/measureCorrected';
-import type { SetSetup } from '#core/measurement/measureSet';
+import type { TimedSetup } from '#core/measurement/measureSet';
 import type { Measurement } from '#core/measurement/measurement';
 import type { Limits } from '#core/protocol/limits';
 import { judge, type Judgement } from '#core/scoring/judge';
@@ -31,7 +31,7 @@ export interface ShownRecording extends Readonly<CorrectedMeasurement> {
   /** The joints as they were seen; `track` is what was measured, with corrections. */
   readonly observed: KeypointTrack;
   /** Task and leg before any correction. */
-  readonly setup: SetSetup;
+  readonly setup: TimedSetup;
 }
 
 /** A recording that was tracked just now. */
@@ -39,7 +39,7 @@ export function trackedRecording(
   parts: Pick<ShownRecording, 'origin' | 'video' | 'note' | 'observed'> & {
     corrections: readonly Correction[];
     facts: VideoFacts;
-    setup: SetSetup;
+    setup: TimedSetup;
     size: PoseModel;
     device: PoseDevice;
     weights: string;
@@ -84,7 +84,7 @@ export function recordingRecording(
 /** The same joints, measured with other corrections or for another task. */
 export function measuredAgain(
   recording: ShownRecording,
-  setup: SetSetup,
+  setup: TimedSetup,
   corrections: readonly Correction[],
 ): ShownRecording {
   return { ...recording, setup, ...measureCorrected(recording.observed, setup, corrections) };

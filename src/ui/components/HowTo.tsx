@@ -1,15 +1,15 @@
-import { findEntry } from '#core/exercises/library/findEntry';
+import { findExercise } from '#core/exercises/exercises';
 import { itemName } from '#documents/plan/itemName';
 import type { PlanItem } from '#documents/plan/planDocument';
 import { otherSide } from '#core/protocol/side';
-import { findSetup } from '#core/exercises/taskSetups';
+import { findPreparation } from '#core/exercises/findPreparation';
+import { forSide } from '#core/exercises/forSide';
 import { TaskFigure } from './TaskFigure';
 
 /** Figure, cautions and steps of a task; where both legs work, for the first one, and 'then the other way round'. */
 export function HowTo({ item: { task, sides }, item }: { item: PlanItem }) {
   const side = sides[0] ?? 'right';
-  const forSide = (text: string) => text.replaceAll('{side}', side).replaceAll('{other}', otherSide(side));
-  const { steps, cautions } = findEntry(task);
+  const { steps, cautions } = findExercise(task);
   return (
     <>
       <TaskFigure task={task} side={side} name={itemName(item)} />
@@ -19,7 +19,7 @@ export function HowTo({ item: { task, sides }, item }: { item: PlanItem }) {
         </p>
       ))}
       <ol className="plan-steps">
-        {[...findSetup(task, side).setUp, ...steps.map(forSide)].map((step) => (
+        {[...findPreparation(task, side).steps, ...steps.map((step) => forSide(step, side))].map((step) => (
           <li key={step}>{step}</li>
         ))}
       </ol>

@@ -1,4 +1,4 @@
-import { findTask, taskIds, type TaskId } from '#core/exercises/tasks';
+import { findTask, taskIds, type TaskId } from '#core/exercises/exercises';
 import { Choice } from './Choice';
 
 interface Props {

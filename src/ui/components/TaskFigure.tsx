@@ -1,21 +1,20 @@
-import { figurePose, type FigurePose, type Place, type Prop } from '#core/exercises/library/figurePose';
-import type { HoldId } from '#core/exercises/holds';
+import { figurePose, type FigurePose } from '#core/exercises/figure/figurePose';
+import type { FigureMoment, Place, Prop } from '#core/exercises/figure/stance';
+import { findExercise, type ExerciseId } from '#core/exercises/exercises';
 import { otherSide, type Side } from '#core/protocol/side';
-import { findTask, taskIds, type TaskId } from '#core/exercises/tasks';
 import './taskFigure.css';
 
 type View = 'front' | 'side' | 'oblique';
 
-const moments = ['start', 'end'] as const;
-type Moment = (typeof moments)[number];
+const moments: readonly FigureMoment[] = ['start', 'end'];
 
 const viewWords: Record<View, string> = {
   front: 'from the front',
   side: 'from the side',
   oblique: 'from the front at an angle',
 };
-/** What is filmed is drawn as the camera sees it; legs that lie on the floor would be hidden by their feet. */
-const views = { filmed: ['front', 'side'], lying: ['oblique', 'side'] } as const;
+/** Whoever is upright is drawn as the camera sees them; legs that lie on the floor would be hidden by their feet. */
+const views = { upright: ['front', 'side'], lying: ['oblique', 'side'] } as const;
 /** How far round towards the working leg and how far from above an oblique view is, radians. */
 const oblique = { round: (40 * Math.PI) / 180, above: (25 * Math.PI) / 180 };
 /** What whoever lies or sits on the floor has under them, body heights: across, behind the hips and ahead of them. */
@@ -25,7 +24,6 @@ const momentWords = {
   rise: { start: 'seated', end: 'standing' },
   dip: { start: 'standing', end: 'bent' },
   reach: { start: 'start', end: 'leg out' },
-  hold: { start: 'before', end: 'pressing' },
 };
 
 /** In body heights: a picture's width, and what is kept free above the head and below the floor. */
@@ -41,14 +39,14 @@ const lane = { half: 0.04, above: 0.1 };
 const halfFoot = 0.0275;
 
 /** A task as line drawings: from the front and from the side, at its start and at its far end. */
-export function TaskFigure({ task, side, name }: { task: TaskId | HoldId; side: Side; name: string }) {
+export function TaskFigure({ task, side, name }: { task: ExerciseId; side: Side; name: string }) {
   const poses = { start: figurePose(task, side, 'start'), end: figurePose(task, side, 'end') };
-  const isFilmed = taskIds.some((id) => id === task);
-  const words = momentWords[isFilmed ? findTask(task as TaskId).shape : 'hold'];
-  const caption = (view: View, moment: Moment) => `${viewWords[view]}, ${words[moment]}`;
+  const exercise = findExercise(task);
+  const words = exercise.kind === 'hold' ? exercise.moments : momentWords[exercise.shape];
+  const caption = (view: View, moment: FigureMoment) => `${viewWords[view]}, ${words[moment]}`;
   return (
     <figure className="task-figure">
-      {views[isFilmed ? 'filmed' : 'lying'].flatMap((view) =>
+      {views[exercise.figure.isLying === true ? 'lying' : 'upright'].flatMap((view) =>
         moments.map((moment) => (
           <div key={view + moment}>
             <svg
@@ -57,8 +55,8 @@ export function TaskFigure({ task, side, name }: { task: TaskId | HoldId; side: 
               aria-label={`${name}, ${caption(view, moment)}`}
             >
               <Drawing pose={poses[moment]} view={view} side={side} />
-              {!isFilmed && moment === 'end' && (
-                <Press at={placeIn(view, poses.end, side)(poses.end.knee[side])} />
+              {exercise.figure[moment].presses === true && (
+                <Press at={placeIn(view, poses[moment], side)(poses[moment].knee[side])} />
               )}
             </svg>
             <span className="small soft" aria-hidden="true">

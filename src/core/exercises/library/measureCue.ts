@@ -1,6 +1,6 @@
 import type { LimitEnd } from '../../protocol/limits';
 import type { MeasureId } from '../../measures/measures';
-import { kneeInward, kneeOutward, pelvisDrops, trunkLeans } from './tasks/kneeFaults';
+import { kneeInward, kneeOutward, pelvisDrops, trunkLeans } from './kneeFaults';
 
 const overFoot = { most: kneeInward.cue, least: kneeOutward.cue };
 const hipOverKnee = 'Sit back, hip over knee.';

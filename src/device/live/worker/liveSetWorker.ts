@@ -1,13 +1,13 @@
 import { expose } from 'comlink';
 import { createLiveSet, type FinishedSet, type LiveSet, type LiveSetEvent } from '../createLiveSet';
-import type { LiveSetSetup } from '../createLiveSet';
+import type { LiveSetOptions } from '../createLiveSet';
 import type { LiveFrame } from '../liveFrame';
 
 let set: LiveSet | null = null;
 
 /** A set in a worker: measuring minutes of frames takes longer than a page may block. */
 const worker = {
-  begin(setup: LiveSetSetup): void {
+  begin(setup: LiveSetOptions): void {
     set = createLiveSet(setup);
   },
   push: (frame: LiveFrame): LiveSetEvent[] => begun().push(frame),

@@ -1,4 +1,4 @@
-import type { TaskId } from '#core/exercises/tasks';
+import type { TaskId } from '#core/exercises/exercises';
 import type { Turn } from './turn';
 
 export function startCounting({ state, effects }: Turn, task: TaskId): void {

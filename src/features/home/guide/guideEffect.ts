@@ -1,5 +1,5 @@
 import type { ToneKind } from '#device/sound/toneKind';
-import type { TaskId } from '#core/exercises/tasks';
+import type { TaskId } from '#core/exercises/exercises';
 
 /** What the guide wants done. */
 export type GuideEffect =

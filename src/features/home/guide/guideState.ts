@@ -1,6 +1,5 @@
-import type { HoldId } from '#core/exercises/holds';
+import type { ExerciseId } from '#core/exercises/exercises';
 import type { Side } from '#core/protocol/side';
-import type { TaskId } from '#core/exercises/tasks';
 import type { SetStep } from '#documents/plan/planSteps';
 
 export const guidePhases = [
@@ -35,7 +34,7 @@ export interface GuideOptions {
 export interface SetResult {
   stepIndex: number;
   itemIndex: number;
-  task: TaskId | HoldId;
+  task: ExerciseId;
   side: Side;
   number: number;
   /** Repetitions asked for; null for a hold. */

@@ -1,5 +1,6 @@
 import type { SetStep } from '#documents/plan/planSteps';
-import { findSetup, type TaskSetup } from '#core/exercises/taskSetups';
+import { findPreparation } from '#core/exercises/findPreparation';
+import type { Preparation } from '#core/exercises/preparation';
 import type { ToneKind } from '#device/sound/toneKind';
 import type { GuideEffect } from './guideEffect';
 import type { GuideOptions, GuidePhase, GuideState } from './guideState';
@@ -17,13 +18,13 @@ export function stepOf({ options, state }: Turn): SetStep {
   return options.steps[state.stepIndex]!;
 }
 
-export function setupOf(turn: Turn): TaskSetup {
+export function preparationOf(turn: Turn): Preparation {
   const { item, side } = stepOf(turn);
-  return findSetup(item.task, side);
+  return findPreparation(item.task, side);
 }
 
 export function needsCamera(turn: Turn): boolean {
-  return setupOf(turn).camera !== null;
+  return preparationOf(turn).camera !== null;
 }
 
 /** @param caption  what is read in its place; the line itself where it is left out */

@@ -1,4 +1,4 @@
-import type { ViewSign } from '#core/exercises/tasks';
+import type { ViewSign } from '#core/exercises/exercise';
 import { fuseCues, type YawEstimate } from '#core/view/fuseCues';
 import { readViewCues, usualSdDeg, type ViewScene } from '#core/view/readViewCues';
 

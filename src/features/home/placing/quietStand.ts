@@ -8,7 +8,7 @@ import { seeView } from '#core/measurement/seeView';
 import { missingAt, pointAt, smoothPoints, type SmoothPoints } from '#core/measurement/smoothPoints';
 import { legLengthPx, viewedLeg } from '#core/measurement/viewedLeg';
 import { otherSide, sides, type Side } from '#core/protocol/side';
-import { findTask } from '#core/exercises/tasks';
+import { findTask } from '#core/exercises/exercises';
 import { focalLengthPx } from '#core/view/focalLengthPx';
 import type { YawEstimate } from '#core/view/fuseCues';
 import type { SegmentsPx } from '#core/view/liftLeg';

@@ -2,7 +2,7 @@ import { useRef } from 'react';
 import { Button } from 'react-aria-components';
 import { useHome, useHomeState } from '../homeContext';
 import { Message } from '#ui/components/Message';
-import { findSetup } from '#core/exercises/taskSetups';
+import { findPreparation } from '#core/exercises/findPreparation';
 import { CameraChoice } from './CameraChoice';
 import { HomePage } from './HomePage';
 import { MirrorStage } from './MirrorStage';
@@ -69,7 +69,7 @@ function CameraRuns() {
   const home = useHome();
   const camera = useHomeState((state) => state.camera);
   const first = useHomeState(({ steps }) => steps[0]);
-  const setup = first === undefined ? null : findSetup(first.item.task, first.side);
+  const preparation = first === undefined ? null : findPreparation(first.item.task, first.side);
   if (camera.state !== 'on') return null;
   return (
     <HomePage
@@ -85,11 +85,11 @@ function CameraRuns() {
         <MirrorStage />
       </div>
       <CameraChoice onChoose={(wish) => void home.openCamera(wish)} />
-      {setup !== null && (
+      {preparation !== null && (
         <section className="home-section">
           <h2>Set it up like this</h2>
           <ol className="home-list home-numbered">
-            {[setup.camera, ...setup.setUp].map(
+            {[preparation.camera, ...preparation.steps].map(
               (sentence) => sentence !== null && <li key={sentence}>{sentence}</li>,
             )}
           </ol>

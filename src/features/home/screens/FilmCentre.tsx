@@ -1,5 +1,5 @@
 import type { GuideView } from '../guide/readGuide';
-import { findSetup } from '#core/exercises/taskSetups';
+import { findPreparation } from '#core/exercises/findPreparation';
 import { BigWords } from './BigWords';
 import { CountView } from './CountView';
 import { HoldView } from './HoldView';
@@ -21,7 +21,7 @@ export function FilmCentre({ view }: { view: GuideView }) {
     case 'standing':
       return <Told words="Stand still" />;
     case 'ready': {
-      const { start, startLine } = findSetup(step.item.task, step.side);
+      const { start, startLine } = findPreparation(step.item.task, step.side);
       return <Told words={readyWords[start]} sentence={startLine} />;
     }
     case 'countdown':

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { useHomeState } from '../homeContext';
-import { findSetup } from '#core/exercises/taskSetups';
+import { findPreparation } from '#core/exercises/findPreparation';
 import { CheckList } from './CheckList';
 import { FilmActions } from './FilmActions';
 import { FilmCentre } from './FilmCentre';
@@ -30,7 +30,7 @@ export function FilmScreen() {
 
   const { phase, step } = view;
   const isPlacing = phase === 'placing' && furnitureToAsk(step.item, isFurniturePlaced) === null;
-  const hasCamera = findSetup(step.item.task, step.side).camera !== null;
+  const hasCamera = findPreparation(step.item.task, step.side).camera !== null;
   return (
     <main className="film always-dark" data-phase={phase}>
       <div className="film-stage">

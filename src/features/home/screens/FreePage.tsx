@@ -5,7 +5,7 @@ import { SideChoice } from '#ui/components/SideChoice';
 import { TaskChoice } from '#ui/components/TaskChoice';
 import { planRanges } from '#documents/plan/planRanges';
 import type { Side } from '#core/protocol/side';
-import { findTask, type TaskId } from '#core/exercises/tasks';
+import { findTask, type TaskId } from '#core/exercises/exercises';
 import { HomePage } from './HomePage';
 import { Stepper } from './Stepper';
 

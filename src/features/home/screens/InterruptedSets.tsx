@@ -2,7 +2,7 @@ import { Button } from 'react-aria-components';
 import { useHome, useHomeState } from '../homeContext';
 import type { InterruptedView } from '../store/homeState';
 import { Message } from '#ui/components/Message';
-import { findTask } from '#core/exercises/tasks';
+import { findTask } from '#core/exercises/exercises';
 
 /** Sets whose recording broke off: to keep, or to drop. */
 export function InterruptedSets() {

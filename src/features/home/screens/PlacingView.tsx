@@ -1,6 +1,6 @@
 import { useHomeState } from '../homeContext';
 import type { GuideView } from '../guide/readGuide';
-import { findSetup } from '#core/exercises/taskSetups';
+import { findPreparation } from '#core/exercises/findPreparation';
 import { BigWords } from './BigWords';
 import { DirectionArrow } from './DirectionArrow';
 import { furnitureToAsk } from './furnitureToAsk';
@@ -11,7 +11,8 @@ export function PlacingView({ view: { step } }: { view: GuideView }) {
   const isTrying = useHomeState(({ pace }) => pace.state === 'checking');
   const question = useHomeState((state) => furnitureToAsk(step.item, state.isFurniturePlaced));
   // Asked at once, before anybody has walked away from the device.
-  if (question !== null) return <SetUp question={question} setup={findSetup(step.item.task, step.side)} />;
+  if (question !== null)
+    return <Prepare question={question} steps={findPreparation(step.item.task, step.side).steps} />;
   if (placing === null) {
     return (
       <div className="film-told">
@@ -41,12 +42,12 @@ export function PlacingView({ view: { step } }: { view: GuideView }) {
   );
 }
 
-function SetUp({ question, setup }: { question: string; setup: ReturnType<typeof findSetup> }) {
+function Prepare({ question, steps }: { question: string; steps: readonly string[] }) {
   return (
     <section className="film-panel" aria-label="Set up">
       <h1>Set it up like this</h1>
       <ol className="film-steps">
-        {setup.setUp.map((sentence) => (
+        {steps.map((sentence) => (
           <li key={sentence}>{sentence}</li>
         ))}
       </ol>

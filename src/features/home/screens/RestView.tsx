@@ -6,7 +6,7 @@ import type { GuideView } from '../guide/readGuide';
 import { itemName } from '#documents/plan/itemName';
 import type { SetStep } from '#documents/plan/planSteps';
 import { painWords, scaleQuestions } from '#core/safety/painScale';
-import { findSetup } from '#core/exercises/taskSetups';
+import { findPreparation } from '#core/exercises/findPreparation';
 import { Ring } from './Ring';
 
 /** The rest before the next set: first how the last one felt, then how it went and what comes next. */
@@ -91,7 +91,7 @@ function Next({ step: { item, side, change } }: { step: SetStep }) {
     <section className="home-section" aria-label="Next">
       <h2>Set it up like this</h2>
       <ol className="film-steps">
-        {findSetup(item.task, side).setUp.map((sentence) => (
+        {findPreparation(item.task, side).steps.map((sentence) => (
           <li key={sentence}>{sentence}</li>
         ))}
       </ol>

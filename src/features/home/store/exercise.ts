@@ -7,7 +7,7 @@ import { createPaceWatch } from '#device/live/createPaceWatch';
 import type { LiveFrame } from '#device/live/liveFrame';
 import { postureOf } from '../placing/postureOf';
 import type { SetStep } from '#documents/plan/planSteps';
-import { findSetup } from '#core/exercises/taskSetups';
+import { findPreparation } from '#core/exercises/findPreparation';
 import type { HomeAdapters } from './homeAdapters';
 import { slowedSentence, type HomeCamera } from './homeCamera';
 import type { HomeState, PaceState } from './homeState';
@@ -235,7 +235,7 @@ export function startExercise(parts: ExerciseParts): Exercise {
 }
 
 function isWithBends({ item, side }: SetStep): boolean {
-  return findSetup(item.task, side).easyBends;
+  return findPreparation(item.task, side).easyBends;
 }
 
 function isSame(a: GuideView, b: GuideView | null): boolean {

@@ -7,7 +7,7 @@ import type { Placing } from '../placing/placing';
 import type { PlanDocument, PlanItem } from '#documents/plan/planDocument';
 import type { SetStep } from '#documents/plan/planSteps';
 import type { Side } from '#core/protocol/side';
-import type { TaskId } from '#core/exercises/tasks';
+import type { TaskId } from '#core/exercises/exercises';
 import type { Judgement } from '#core/scoring/judge';
 import type { Problem } from '#shell/explainProblem';
 

@@ -5,7 +5,7 @@ import { placingWindowMs } from '../placing/checkPlacing';
 import { checkFurniture } from '../placing/checks/checkFurniture';
 import { createPlacing } from '../placing/createPlacing';
 import type { Placing, PlacingCheck, PlacingFacts } from '../placing/placing';
-import { findTask, type TaskId } from '#core/exercises/tasks';
+import { findTask, type TaskId } from '#core/exercises/exercises';
 
 /** How often it is looked at, ms. */
 const everyMs = 250;

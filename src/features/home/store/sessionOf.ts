@@ -1,4 +1,4 @@
-import { findSetup } from '#core/exercises/taskSetups';
+import { findPreparation } from '#core/exercises/findPreparation';
 import { longestText, type SessionDocument, type SessionSet } from '#documents/session/sessionDocument';
 import type { SetStep } from '#documents/plan/planSteps';
 import type { HomeSet, HomeState } from './homeState';
@@ -42,5 +42,5 @@ function sessionSetOf({ result, recordingId, painDuring }: HomeSet): SessionSet 
 
 /** Whether a set is filmed. */
 export function isFilmed({ item, side }: SetStep): boolean {
-  return findSetup(item.task, side).camera !== null;
+  return findPreparation(item.task, side).camera !== null;
 }

@@ -4,7 +4,7 @@ import { useApp, useAppState } from '#features/review/appContext';
 import { useMirror, useMirrorState } from '../mirrorContext';
 import { Message } from '#ui/components/Message';
 import { SideChoice } from '#ui/components/SideChoice';
-import { findTask } from '#core/exercises/tasks';
+import { findTask } from '#core/exercises/exercises';
 import { KneeBar } from './KneeBar';
 import './mirror.css';
 import { MirrorPicture } from './MirrorPicture';

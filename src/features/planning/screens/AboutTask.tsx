@@ -1,9 +1,7 @@
 import { Button, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
-import { findEntry } from '#core/exercises/library/findEntry';
-import type { DefaultDose, FaultDirection, Phase } from '#core/exercises/library/libraryEntry';
-import type { HoldId } from '#core/exercises/holds';
+import { findExercise, type Exercise, type ExerciseId } from '#core/exercises/exercises';
+import type { FaultDirection, Phase } from '#core/exercises/library/fault';
 import { defaultLimits, limitSources } from '#core/protocol/limits';
-import { taskIds, type TaskId } from '#core/exercises/tasks';
 
 const directionWords: Record<FaultDirection, string> = {
   inward: 'Inward',
@@ -19,9 +17,9 @@ const phaseWords: Record<Phase, string> = {
 };
 
 /** What the library says of a task, for the therapist. */
-export function AboutTask({ id }: { id: TaskId | HoldId }) {
-  const { purpose, stages, faults, dose } = findEntry(id);
-  const isMeasured = taskIds.some((task) => task === id);
+export function AboutTask({ id }: { id: ExerciseId }) {
+  const exercise = findExercise(id);
+  const { purpose, stages, faults, dose } = exercise;
   return (
     <Disclosure className="plan-about">
       <Heading level={4}>
@@ -55,9 +53,9 @@ export function AboutTask({ id }: { id: TaskId | HoldId }) {
           </tbody>
         </table>
         <p>
-          <strong>First dose:</strong> {doseSentence(dose)}
+          <strong>First dose:</strong> {doseSentence(exercise)}
         </p>
-        {isMeasured && (
+        {exercise.kind === 'task' && (
           <p>
             <strong>Limits at first:</strong> {defaultLimits.kneeInwardDeg}° inward (
             {limitSources.kneeInwardDeg}), {defaultLimits.kneeOutwardDeg}° outward (
@@ -72,8 +70,9 @@ export function AboutTask({ id }: { id: TaskId | HoldId }) {
   );
 }
 
-function doseSentence({ sets, repetitions, holds, worksUpTo }: DefaultDose): string {
-  if (holds !== null) return `${sets} × ${holds.count} holds of ${holds.seconds} s.`;
+function doseSentence({ kind, dose }: Exercise): string {
+  if (kind === 'hold') return `${dose.sets} × ${dose.holds.count} holds of ${dose.holds.seconds} s.`;
+  const { sets, repetitions, worksUpTo } = dose;
   const first = `${sets} × ${repetitions}.`;
   if (worksUpTo === null) return first;
   const { min, max } = worksUpTo;

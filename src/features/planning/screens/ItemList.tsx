@@ -1,6 +1,7 @@
 import { Button, ListBox, ListBoxItem, Popover, DialogTrigger, Dialog } from 'react-aria-components';
 import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
-import { findEntry, libraryIds } from '#core/exercises/library/findEntry';
+import { findExercise } from '#core/exercises/exercises';
+import { libraryIds } from '#core/exercises/library/libraryIds';
 import type { PlanItem } from '#documents/plan/planDocument';
 import { newItem } from '#documents/plan/planDraft';
 import { itemName } from '#documents/plan/itemName';
@@ -69,7 +70,7 @@ export function ItemList() {
                 {libraryIds.map((id) => (
                   <ListBoxItem key={id} id={id} textValue={itemName(newItem(id))} className="option">
                     <strong>{itemName(newItem(id))}</strong>
-                    <span className="small soft">{findEntry(id).purpose}</span>
+                    <span className="small soft">{findExercise(id).purpose}</span>
                   </ListBoxItem>
                 ))}
               </ListBox>

@@ -5,7 +5,7 @@ import { PlanItems } from '#ui/components/PlanItems';
 import { cautionsOf } from '#documents/plan/cautions';
 import type { PlanDraft } from '#documents/plan/planDraft';
 import { redFlags } from '#core/safety/redFlags';
-import { findSetup } from '#core/exercises/taskSetups';
+import { findPreparation } from '#core/exercises/findPreparation';
 
 /** The sheet that the patient gets, as it is printed: when to stop comes before what to do. */
 export function PlanSheet() {
@@ -62,7 +62,7 @@ function Stops({ draft }: { draft: PlanDraft }) {
 /** What to have at hand, and where the camera stands: for tasks that are filmed, one place each. */
 function Ready({ draft: { items, footwear } }: { draft: PlanDraft }) {
   const places = new Set(
-    items.flatMap(({ task, sides }) => findSetup(task, sides[0] ?? 'right').camera ?? []),
+    items.flatMap(({ task, sides }) => findPreparation(task, sides[0] ?? 'right').camera ?? []),
   );
   return (
     <>

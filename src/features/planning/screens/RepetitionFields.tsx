@@ -5,7 +5,7 @@ import { NumberBox } from '#ui/components/NumberBox';
 import type { FeedbackMode, RepetitionItem, Tempo } from '#documents/plan/planDocument';
 import { planRanges } from '#documents/plan/planRanges';
 import { measureIds } from '#core/measures/measures';
-import { findTask } from '#core/exercises/tasks';
+import { findTask } from '#core/exercises/exercises';
 import { measureNames } from '#words/formatMeasure';
 import { otherLimitsWords } from '#words/limitWords';
 

@@ -1,7 +1,7 @@
 import { cueFor } from '#core/exercises/library/cueFor';
 import { measureCue } from '#core/exercises/library/measureCue';
 import type { Measurement } from '#core/measurement/measurement';
-import { findTask } from '#core/exercises/tasks';
+import { findTask } from '#core/exercises/exercises';
 import { decidingMeasure, decidingWay } from '#core/scoring/decidingMeasure';
 import type { Judgement } from '#core/scoring/judge';
 import { phaseAt } from './phaseAt';

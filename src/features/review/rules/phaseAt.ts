@@ -1,5 +1,5 @@
-import type { Phase } from '#core/exercises/library/libraryEntry';
-import type { Task } from '#core/exercises/tasks';
+import type { Phase } from '#core/exercises/library/fault';
+import type { Task } from '#core/exercises/exercises';
 import type { RepetitionEvents } from '#core/segmentation/findRepetitions';
 
 /** Half of this share of a dip or reach, round its turning point, counts as the turn: our own choice. */

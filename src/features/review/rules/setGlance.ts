@@ -2,7 +2,7 @@ import { mean } from 'd3-array';
 import { setPeak, type SetPeak } from '#core/scoring/setPeak';
 import type { Measurement } from '#core/measurement/measurement';
 import type { Limits } from '#core/protocol/limits';
-import { findTask } from '#core/exercises/tasks';
+import { findTask } from '#core/exercises/exercises';
 import type { Judgement } from '#core/scoring/judge';
 import { spreadBetween, type Spread } from '#core/statistics/spreadBetween';
 import { withinSetTrend, type Trend } from '#core/statistics/withinSetTrend';

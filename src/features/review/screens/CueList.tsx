@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { Button, Input, TextField } from 'react-aria-components';
 import { useApp, useAppState } from '../appContext';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
-import { findEntry } from '#core/exercises/library/findEntry';
+import { findExercise } from '#core/exercises/exercises';
 import { countedRepetitions } from '../rules/countedRepetitions';
 import { proposeCues } from '../rules/proposeCues';
 import { CompareShow } from './CompareShow';
@@ -106,7 +106,7 @@ export function CueList({ recording, selected, onSelect }: Props) {
   );
 }
 
-type FieldProps = { text: string; task: Parameters<typeof findEntry>[0]; onSave: (text: string) => void };
+type FieldProps = { text: string; task: Parameters<typeof findExercise>[0]; onSave: (text: string) => void };
 
 /** Free words, with the library's cues of the task to pick from. */
 function CueField({ text, task, onSave }: FieldProps) {
@@ -129,7 +129,7 @@ function CueField({ text, task, onSave }: FieldProps) {
         <Input className="text-input" list={listId} />
       </TextField>
       <datalist id={listId}>
-        {findEntry(task).faults.map(({ cue }) => (
+        {findExercise(task).faults.map(({ cue }) => (
           <option key={cue} value={cue} />
         ))}
       </datalist>

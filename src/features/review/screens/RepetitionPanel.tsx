@@ -10,7 +10,7 @@ import { VerdictLabel } from '#ui/components/VerdictLabel';
 import type { Extreme, MeasuredRepetition, Setup } from '#core/measurement/measurement';
 import type { Limits } from '#core/protocol/limits';
 import type { MeasureId } from '#core/measures/measures';
-import { findTask } from '#core/exercises/tasks';
+import { findTask } from '#core/exercises/exercises';
 import type { Judgement } from '#core/scoring/judge';
 import { reasonWords } from '#words/reasonWords';
 import { verdictWords } from '#words/verdictWords';

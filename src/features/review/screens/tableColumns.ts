@@ -1,6 +1,6 @@
 import type { Measurement } from '#core/measurement/measurement';
 import { measureIds, type MeasureId } from '#core/measures/measures';
-import { findTask, type Task } from '#core/exercises/tasks';
+import { findTask, type Task } from '#core/exercises/exercises';
 import type { RepetitionRow, SortKey } from '../rules/repetitionRow';
 import { completenessWords } from '#words/completenessWords';
 import { formatMeasure, measureNames } from '#words/formatMeasure';

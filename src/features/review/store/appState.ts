@@ -1,7 +1,7 @@
 import type { TrackingProgress } from '#device/tracking/trackVideo';
 import type { VideoFacts } from '#device/frames/frameSource';
 import { defaultPoseModel, type PoseModel } from '#core/keypoints/poseModel';
-import type { SetSetup } from '#core/measurement/measureSet';
+import type { TimedSetup } from '#core/measurement/measureSet';
 import { defaultLimits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
 import type { Judgement } from '#core/scoring/judge';
@@ -21,7 +21,7 @@ export interface AppState {
   /** Where the live mirror was opened, and leads back to. */
   mirrorBackTo: 'start' | 'review' | 'inbox';
   /** What the next recording is measured as; the side is asked for, never guessed. */
-  setup: Omit<SetSetup, 'side'> & { side: Side | null };
+  setup: Omit<TimedSetup, 'side'> & { side: Side | null };
   model: PoseModel;
   /** The video that is ready to be tracked. */
   chosen: VideoFacts | null;

@@ -4,10 +4,10 @@ import { framesCsv } from '#documents/csv/framesCsv';
 import { repetitionsCsv } from '#documents/csv/repetitionsCsv';
 import { VideoProblem } from '#device/frames/videoProblem';
 import type { PoseModel } from '#core/keypoints/poseModel';
-import type { SetSetup } from '#core/measurement/measureSet';
+import type { TimedSetup } from '#core/measurement/measureSet';
 import type { Limits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
-import type { TaskId } from '#core/exercises/tasks';
+import type { TaskId } from '#core/exercises/exercises';
 import { startCorrections } from '#core/correction/correctionHistory';
 import { buildRecording } from '#documents/recording/buildRecording';
 import { parseRecording } from '#documents/recording/parseRecording';
@@ -158,7 +158,7 @@ export function createApp(adapters: Adapters): App {
 
   const track = async (
     video: File,
-    setup: SetSetup,
+    setup: TimedSetup,
     origin: ShownRecording['origin'],
     note: string,
     corrections = startCorrections(),
@@ -236,7 +236,7 @@ export function createApp(adapters: Adapters): App {
   };
 
   /** Before there is a recording, what the next one is measured as; in its review, what it is. */
-  const changeSetup = (part: Partial<Pick<SetSetup, 'task' | 'bodyHeightCm'>>) => {
+  const changeSetup = (part: Partial<Pick<TimedSetup, 'task' | 'bodyHeightCm'>>) => {
     set({ setup: { ...get().setup, ...part } });
     if (recording === null || get().screen !== 'review') return;
     measureAgain({ ...recording.setup, ...part });

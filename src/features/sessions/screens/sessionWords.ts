@@ -1,6 +1,5 @@
 import type { ListedRecording, ListedSession } from '../rules/listedSession';
-import { findHold } from '#core/exercises/holds';
-import { findTask } from '#core/exercises/tasks';
+import { findExercise } from '#core/exercises/exercises';
 
 const day = new Intl.DateTimeFormat('en-GB', {
   weekday: 'short',
@@ -40,7 +39,7 @@ export function setCount({ sets }: Pick<ListedSession, 'sets'>): string {
 
 /** The task or hold of a set, as it stands on screens. */
 export function setName({ line: { task } }: ListedRecording): string {
-  return task === 'quad-press-hold' ? findHold(task).name : findTask(task).name;
+  return findExercise(task).name;
 }
 
 /** Side and number: 'right, set 2'. */

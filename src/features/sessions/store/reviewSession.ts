@@ -1,5 +1,5 @@
 import type { ListedSession } from '../rules/listedSession';
-import { holdIds } from '#core/exercises/holds';
+import { findExercise } from '#core/exercises/exercises';
 import { formatAngle } from '#words/formatAngle';
 import type { ReviewSession } from '#features/review/store/keptReview';
 
@@ -18,7 +18,7 @@ export function reviewSession(sessions: readonly ListedSession[], recordingId: s
   );
   const others = ofPatient.flatMap(({ startedAt, sets }) =>
     sets.flatMap(({ line: other, reading }) => {
-      const isHold = (holdIds as readonly string[]).includes(other.task);
+      const isHold = findExercise(other.task).kind === 'hold';
       if (other.sessionId === null || other.sessionId === recordingId || isHold) return [];
       // One that is still being read can be looked at all the same.
       if (other.task !== line.task || reading.state === 'unreadable') return [];

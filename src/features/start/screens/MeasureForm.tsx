@@ -7,7 +7,7 @@ import { FileDrop } from '#ui/components/FileDrop';
 import { SideChoice } from '#ui/components/SideChoice';
 import { TaskChoice } from '#ui/components/TaskChoice';
 import type { PoseModel } from '#core/keypoints/poseModel';
-import { findTask } from '#core/exercises/tasks';
+import { findTask } from '#core/exercises/exercises';
 import { ChosenVideo } from './ChosenVideo';
 
 const models: Option<PoseModel>[] = [

@@ -1,6 +1,6 @@
 import Table from 'cli-table3';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
-import { findTask } from '#core/exercises/tasks';
+import { findTask } from '#core/exercises/exercises';
 import { decidingMeasure } from '#core/scoring/decidingMeasure';
 import { completenessWords } from '#words/completenessWords';
 import { formatMeasure, measureNames } from '#words/formatMeasure';

@@ -6,7 +6,7 @@ import { measure } from '#core/measurement/measure';
 import type { MeasuredRepetition, Measurement } from '#core/measurement/measurement';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import { otherSide, sides } from '#core/protocol/side';
-import { findTask, taskIds, type TaskId } from '#core/exercises/tasks';
+import { findTask, taskIds, type TaskId } from '#core/exercises/exercises';
 import { filmPerson, mirrorTrack, type Scene, type TrueRepetition } from '../../../support/syntheticPerson';
 
 /**

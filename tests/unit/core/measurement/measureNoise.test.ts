@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { measure } from '#core/measurement/measure';
-import { taskIds, type TaskId } from '#core/exercises/tasks';
+import { taskIds, type TaskId } from '#core/exercises/exercises';
 import { filmPerson } from '../../../support/syntheticPerson';
 
 /** The band depends on the posture too: only peaks at the same moment, give or take two frames, can be compared. */

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { curveValue } from '#core/measurement/curve';
 import { measure } from '#core/measurement/measure';
 import { sides } from '#core/protocol/side';
-import { taskIds, type TaskId } from '#core/exercises/tasks';
+import { taskIds, type TaskId } from '#core/exercises/exercises';
 import type { CameraSettings } from '../../../support/pinholeCamera';
 import { filmPerson, type Scene } from '../../../support/syntheticPerson';
 

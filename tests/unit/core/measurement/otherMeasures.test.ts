@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { measure } from '#core/measurement/measure';
 import type { OtherMeasureId } from '#core/measures/measures';
 import { otherSide, sides, type Side } from '#core/protocol/side';
-import { findTask, taskIds, type TaskId } from '#core/exercises/tasks';
+import { findTask, taskIds, type TaskId } from '#core/exercises/exercises';
 import type { CameraSettings } from '../../../support/pinholeCamera';
 import { filmPerson, type TrueFrame } from '../../../support/syntheticPerson';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { quadPressHold } from '#core/exercises/holds';
+import { quadPressHold } from '#core/exercises/each/quadPressHold';
 import { createHoldTimer } from '#core/segmentation/createHoldTimer';
 
 const hold = { seconds: 20, holds: 2, restSeconds: 15 };
@@ -32,7 +32,8 @@ describe('createHoldTimer(hold, startMs)', () => {
 
   it('takes the dose of the press as it is', () => {
     // Three holds of 30 s with two rests of 60 s: 3.5 minutes.
-    const timer = createHoldTimer(quadPressHold, 0);
+    const { holds, restSeconds } = quadPressHold.dose;
+    const timer = createHoldTimer({ seconds: holds.seconds, holds: holds.count, restSeconds }, 0);
     expect(timer.at(209_999).phase).toBe('holding');
     expect(timer.at(210_000).phase).toBe('done');
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { findTask } from '#core/exercises/tasks';
+import { findTask } from '#core/exercises/exercises';
 import { findRepetitions } from '#core/segmentation/findRepetitions';
 import { scaleToExcursion } from '#core/segmentation/scaleToExcursion';
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { otherSide, sides, type Side } from '#core/protocol/side';
-import { findTask, type TaskId, type ViewSign } from '#core/exercises/tasks';
+import type { ViewSign } from '#core/exercises/exercise';
+import { findTask, type TaskId } from '#core/exercises/exercises';
 import { liftLeg, segmentsPx } from '#core/view/liftLeg';
 import { readViewCues, type ViewedLeg, type ViewScene } from '#core/view/readViewCues';
 import { filmFocalPx as focalPx, pictureJoint, pictureLeg } from '../../../support/pictureLeg';

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { keypointCount } from '#core/keypoints/keypointNames';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
-import { createLiveSet, type LiveSetEvent, type LiveSetSetup } from '#device/live/createLiveSet';
+import { createLiveSet, type LiveSetEvent, type LiveSetOptions } from '#device/live/createLiveSet';
 import type { LiveFrame } from '#device/live/liveFrame';
 import { measure } from '#core/measurement/measure';
 import { defaultLimits } from '#core/protocol/limits';
-import { taskIds, type TaskId } from '#core/exercises/tasks';
+import { taskIds, type TaskId } from '#core/exercises/exercises';
 import { judge } from '#core/scoring/judge';
 import { filmPerson, type Scene } from '../../../support/syntheticPerson';
 
@@ -26,7 +26,7 @@ function framesOf({ widthPx, heightPx, timesMs, xPx, yPx, score }: KeypointTrack
   });
 }
 
-function setupOf(task: TaskId, { widthPx, heightPx }: KeypointTrack): LiveSetSetup {
+function setupOf(task: TaskId, { widthPx, heightPx }: KeypointTrack): LiveSetOptions {
   return { setup: { task, side: 'left' }, limits: defaultLimits, widthPx, heightPx, startMs };
 }
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { libraryIds } from '#core/exercises/library/findEntry';
+import { libraryIds } from '#core/exercises/library/libraryIds';
 import { copyOf, finishDraft, newDraft, newItem, type PlanDraft } from '#documents/plan/planDraft';
 import { planSteps } from '#documents/plan/planSteps';
 import { smallHold, smallItem, smallPlan } from '../../../support/smallPlan';

@@ -6,7 +6,7 @@ import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import { poseModels } from '#core/keypoints/poseModel';
 import { measure } from '#core/measurement/measure';
 import { sides } from '#core/protocol/side';
-import { taskIds } from '#core/exercises/tasks';
+import { taskIds } from '#core/exercises/exercises';
 import { buildRecording } from '#documents/recording/buildRecording';
 import { remeasureRecording } from '#tools/commands/tools/remeasureRecording';
 import { parseRecording } from '#documents/recording/parseRecording';

@@ -2,7 +2,7 @@ import { startCounting, stopCounting } from '../counting';
 import { guideTimes } from '../guideTimes';
 import { lines, setLine } from '../lines';
 import { discardRecording, startRecording } from '../recording';
-import { enter, lastedMs, needsCamera, say, setupOf, stepOf, type Turn } from '../turn';
+import { enter, lastedMs, needsCamera, say, preparationOf, stepOf, type Turn } from '../turn';
 import { enterReady } from './ready';
 
 /** Begins the set that the state stands at. */
@@ -55,7 +55,7 @@ function leavePlacing(turn: Turn): void {
     say(turn, lines.placedAgain, 'now');
     return enterReady(turn);
   }
-  if (setupOf(turn).easyBends && !state.isResuming) enterBends(turn);
+  if (preparationOf(turn).easyBends && !state.isResuming) enterBends(turn);
   else enterStanding(turn);
 }
 

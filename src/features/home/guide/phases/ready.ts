@@ -3,7 +3,17 @@ import { guideTimes } from '../guideTimes';
 import { doseLine } from '../lines';
 import { numberWord } from '../numberWord';
 import { resumeRecording } from '../recording';
-import { enter, lastedMs, newSecondsLeft, passesEvery, say, setupOf, stepOf, tone, type Turn } from '../turn';
+import {
+  enter,
+  lastedMs,
+  newSecondsLeft,
+  passesEvery,
+  say,
+  preparationOf,
+  stepOf,
+  tone,
+  type Turn,
+} from '../turn';
 import { enterWorking } from './working';
 
 /** Into the start position. */
@@ -14,18 +24,18 @@ export function enterReady(turn: Turn): void {
 }
 
 function readyLine(turn: Turn): string {
-  const { startLine } = setupOf(turn);
+  const { startLine } = preparationOf(turn);
   return turn.state.isResuming ? startLine : `${startLine} ${doseLine(stepOf(turn))}`;
 }
 
 export function followReady(turn: Turn): void {
   if (isReady(turn)) return enterCountdown(turn);
-  if (passesEvery(turn, guideTimes.hintAgain)) say(turn, setupOf(turn).startLine, 'after');
+  if (passesEvery(turn, guideTimes.hintAgain)) say(turn, preparationOf(turn).startLine, 'after');
 }
 
 /** The start position is waited for where it can be told; where it can't, or is told otherwise, only for a time. */
 function isReady(turn: Turn): boolean {
-  const { start } = setupOf(turn);
+  const { start } = preparationOf(turn);
   const { posture, postureChangeMs, nowMs } = turn.state;
   const lasted = lastedMs(turn);
   if (start === 'as-shown') return lasted >= guideTimes.readyHold;

@@ -1,5 +1,5 @@
 import type { RepetitionItem, Tempo } from '#documents/plan/planDocument';
-import { findTask } from '#core/exercises/tasks';
+import { findTask } from '#core/exercises/exercises';
 import { startCounting } from '../counting';
 import type { ToneKind } from '#device/sound/toneKind';
 import type { HeardVerdict } from '../guideEvent';

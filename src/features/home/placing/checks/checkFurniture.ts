@@ -1,6 +1,8 @@
 import type { PlacingFacts } from '../placing';
-import type { Task } from '#core/exercises/tasks';
+import type { Task } from '#core/exercises/exercises';
 import type { Finding } from './finding';
+
+const furniture = ['chair', 'step'] as const;
 
 /**
  * Chair or step: the camera can't see whether it stands firm, so the person is asked.
@@ -8,8 +10,8 @@ import type { Finding } from './finding';
  * @returns  null where the task needs neither
  */
 export function checkFurniture(task: Task, { isFurniturePlaced = false }: PlacingFacts): Finding | null {
-  const piece = task.shape === 'rise' ? 'chair' : task.id === 'lateral-step-down' ? 'step' : null;
-  if (piece === null) return null;
+  const piece = furniture.find((piece) => task.preparation.needs.includes(piece));
+  if (piece === undefined) return null;
   const ask =
     piece === 'chair'
       ? "Does the chair stand with its back against a wall, on a dry floor, so that it can't slide?"

@@ -1,4 +1,3 @@
-import type { TaskId } from '#core/exercises/tasks';
 import { otherSide } from '#core/protocol/side';
 import type { Sight } from '../readSight';
 import { good, move, notYet, unknown, type Check } from './finding';
@@ -9,11 +8,6 @@ const margin = { tight: 0.02, loose: 0.005 };
 const crownAboveEyes = 0.13;
 /** How far the crown of a standing person lies above the ankles: (1 - .039) / .491, the same source. */
 const crownAboveAnkles = 1.96;
-/** How far beside the middle of the hips the free foot goes with its toes, share of leg length: common practice. */
-const freeFootReach: Partial<Record<TaskId, number>> = {
-  'sliding-leg-squat': 0.7,
-  'hip-abduction-on-bent-leg': 0.7,
-};
 
 /** Whole body in the picture from head to shoes, and where it will be during the task: standing up, leg to the side. */
 export const checkWholeBody: Check = (sight, wasGood) => {
@@ -44,7 +38,7 @@ function roomRound({ extent, legPx, task, setup, track, posture }: Sight, wasGoo
   const seenCrownPx = eyesPx - crownAboveEyes * legPx!;
   const risesPx =
     task.shape === 'rise' && posture !== 'standing' ? ankles.y - crownAboveAnkles * legPx! : Infinity;
-  const reachPx = (freeFootReach[task.id] ?? 0) * legPx!;
+  const reachPx = task.freeFootReach * legPx!;
   const freeIsRight = otherSide(setup.side) === 'left';
   return {
     top: Math.min(seenCrownPx, risesPx) - marginPx,

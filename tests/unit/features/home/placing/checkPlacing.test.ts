@@ -4,7 +4,7 @@ import type { Setup } from '#core/measurement/measurement';
 import { checkPlacing } from '#features/home/placing/checkPlacing';
 import { placingCheckIds, type PlacingArrow, type PlacingCheckId } from '#features/home/placing/placing';
 import { sides } from '#core/protocol/side';
-import { taskIds } from '#core/exercises/tasks';
+import { taskIds } from '#core/exercises/exercises';
 import { filmSeated, filmStanding } from '../../../../support/filmStill';
 import { mirrorTrack, type Scene } from '../../../../support/syntheticPerson';
 import { wordsWidthEm } from '#features/home/screens/fitWords';

@@ -5,7 +5,7 @@ import { checkPlacing } from '#features/home/placing/checkPlacing';
 import { viewFromBends } from '#features/home/placing/viewFromBends';
 import { defaultLimits } from '#core/protocol/limits';
 import { sides } from '#core/protocol/side';
-import { findTask, taskIds } from '#core/exercises/tasks';
+import { findTask, taskIds } from '#core/exercises/exercises';
 import { judge } from '#core/scoring/judge';
 import { filmSeated, filmStanding } from '../../../../support/filmStill';
 import { filmPerson } from '../../../../support/syntheticPerson';

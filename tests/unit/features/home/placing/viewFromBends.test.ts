@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { measure } from '#core/measurement/measure';
 import { viewFromBends } from '#features/home/placing/viewFromBends';
 import { defaultLimits } from '#core/protocol/limits';
-import type { TaskId } from '#core/exercises/tasks';
+import type { TaskId } from '#core/exercises/exercises';
 import { judge } from '#core/scoring/judge';
 import type { BendsView } from '#core/view/bendsView';
 import { filmPerson, type Scene } from '../../../../support/syntheticPerson';

@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { libraryIds } from '#core/exercises/library/findEntry';
-import { figurePose, segmentLengths, type Place } from '#core/exercises/library/figurePose';
+import { exerciseIds, exercises } from '#core/exercises/exercises';
+import { figurePose } from '#core/exercises/figure/figurePose';
+import { segmentLengths, type Place } from '#core/exercises/figure/stance';
 import { otherSide, sides } from '#core/protocol/side';
 
 const apart = (a: Place, b: Place) => Math.hypot(a.x - b.x, a.y - b.y, a.z - b.z);
-const standing = libraryIds.filter((id) => id !== 'quad-press-hold');
+const standing = exercises.filter(({ figure }) => figure.isLying !== true).map(({ id }) => id);
 
-describe.each(libraryIds)('figurePose(%s, side, moment)', (id) => {
+describe.each(exerciseIds)('figurePose(%s, side, moment)', (id) => {
   const poses = sides.flatMap((side) =>
     (['start', 'end'] as const).map((moment) => ({ side, pose: figurePose(id, side, moment) })),
   );

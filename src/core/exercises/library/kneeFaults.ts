@@ -1,4 +1,4 @@
-import type { Fault } from '../libraryEntry';
+import type { Fault } from './fault';
 
 /** The knee leaves its lane towards the other knee, which is what most tasks are watched for. */
 export const kneeInward: Fault = {
