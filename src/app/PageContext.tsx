@@ -12,9 +12,15 @@ import type { Recording } from './recording';
 import type { Clinic } from './sending/createClinic';
 import type { Sending } from './sending/createSending';
 
-/** Everything that screens work with: each can be asked to do something, and tells in its store what has become of it. */
-export interface Page {
+/** What every screen works with: each can be asked to do something, and tells in its store what has become of it. */
+interface Page {
   app: App;
+  /** What keeps the page itself on the device. */
+  offline: Offline;
+}
+
+/** What is fetched and created when a screen that works with it is first shown. */
+export interface FeatureParts {
   /** The session at home. */
   home: HomeApp;
   /** The kept sessions as they are listed. */
@@ -30,14 +36,17 @@ export interface Page {
   backup: Backup;
   /** Turning the passphrase lock on and off. */
   lockSettings: LockSettings;
-  /** What keeps the page itself on the device. */
-  offline: Offline;
 }
 
 const PageContext = createContext<Page | null>(null);
+const FeatureContext = createContext<Partial<FeatureParts>>({});
 
 export function PageProvider({ page, children }: { page: Page; children: ReactNode }) {
   return <PageContext value={page}>{children}</PageContext>;
+}
+
+export function FeatureProvider(props: { parts: Partial<FeatureParts>; children: ReactNode }) {
+  return <FeatureContext value={props.parts}>{props.children}</FeatureContext>;
 }
 
 function usePage(): Page {
@@ -46,15 +55,24 @@ function usePage(): Page {
   return page;
 }
 
+/** A hook that gives a feature of the shown screen. */
+function feature<Name extends keyof FeatureParts>(name: Name) {
+  return function useFeature(): FeatureParts[Name] {
+    const part = use(FeatureContext)[name];
+    if (part === undefined) throw new Error(`This screen was shown without its feature "${name}".`);
+    return part;
+  };
+}
+
 export const useApp = () => usePage().app;
-export const useHome = () => usePage().home;
-export const useInbox = () => usePage().inbox;
-export const usePlanWriting = () => usePage().writing;
-export const useClinic = () => usePage().clinic;
-export const useSending = () => usePage().sending;
-export const useMirror = () => usePage().mirror;
-export const useBackup = () => usePage().backup;
-export const useLockSettings = () => usePage().lockSettings;
+export const useHome = feature('home');
+export const useInbox = feature('inbox');
+export const usePlanWriting = feature('writing');
+export const useClinic = feature('clinic');
+export const useSending = feature('sending');
+export const useMirror = feature('mirror');
+export const useBackup = feature('backup');
+export const useLockSettings = feature('lockSettings');
 export const useOffline = () => usePage().offline;
 
 export const useAppState = stateOf(useApp);

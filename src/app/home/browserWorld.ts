@@ -5,7 +5,7 @@ import { pickRecordingType } from '../../camera/pickRecordingType';
 import { recordVideo } from '../../camera/recordVideo';
 import { watchCameras } from '../../camera/watchCameras';
 import { watchPage } from '../../camera/watchPage';
-import { openFrameSource } from '../../frames/openFrameSource';
+import { openFrameSource } from '../../frames/videosOnDemand';
 import { checkDevice } from '../../live/checkDevice';
 import { openPictureFeed } from '../../live/openPictureFeed';
 import { startLiveSet } from '../../live/startLiveSet';

@@ -1,4 +1,4 @@
-import { coverVideo, coveringFault } from '../../frames/coverVideo';
+import { coverVideo, coveringFault } from '../../frames/videosOnDemand';
 import type { OpenedRepository } from '../../storage/openRepository';
 import { storageProblem } from '../../storage/storageProblem';
 import type { Notes } from '../notes';

@@ -1,8 +1,8 @@
-import { Decrypter, Encrypter } from 'age-encryption';
 import { storageProblem } from '../storageProblem';
 
 /** The device's key, sealed by a passphrase in the open age format (scrypt, then ChaCha20-Poly1305). */
 export async function wrapKey(key: Uint8Array, passphrase: string): Promise<Uint8Array<ArrayBuffer>> {
+  const { Encrypter } = await import('age-encryption'); // Large, and few devices are locked.
   const encrypter = new Encrypter();
   encrypter.setPassphrase(passphrase);
   return (await encrypter.encrypt(key)) as Uint8Array<ArrayBuffer>;
@@ -10,6 +10,7 @@ export async function wrapKey(key: Uint8Array, passphrase: string): Promise<Uint
 
 /** @throws StorageProblem  'wrong-passphrase' */
 export async function unwrapKey(wrapped: Uint8Array, passphrase: string): Promise<Uint8Array<ArrayBuffer>> {
+  const { Decrypter } = await import('age-encryption');
   const decrypter = new Decrypter();
   decrypter.addPassphrase(passphrase);
   try {

@@ -6,12 +6,8 @@ import { readFileSync } from 'node:fs';
 import { inflateRawSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { projectRoot } from '../../../src/commands/tools/projectRoot';
-import {
-  carriesPlan,
-  longestFragment,
-  planFromFragment,
-  planToFragment,
-} from '../../../src/handover/planLink';
+import { carriesPlan } from '../../../src/handover/carriesPlan';
+import { longestFragment, planFromFragment, planToFragment } from '../../../src/handover/planLink';
 import { parsePlan } from '../../../src/plan/parsePlan';
 import { PlanProblem } from '../../../src/plan/planProblem';
 import { largestPlanBytes } from '../../../src/plan/planRanges';
