@@ -71,9 +71,29 @@ export default defineConfig(
       offline,
     ],
     build: {
+      cssCodeSplit: false,
       outDir: fromHere('dist'),
       emptyOutDir: true,
       chunkSizeWarningLimit: 4000,
+      rolldownOptions: {
+        output: {
+          chunkFileNames: ({ name }: { name: string }) => `assets/${name.split('~')[0]}-[hash].js`,
+          codeSplitting: {
+            groups: [
+              { name: 'start', tags: ['$initial'] },
+              { name: 'video', test: /mediabunny/, entriesAware: true },
+              { name: 'seal', test: /age-encryption|@noble/, entriesAware: true },
+              {
+                name: 'shared',
+                test: /^(?!.*\/frames\/)/,
+                minShareCount: 2,
+                entriesAware: true,
+                entriesAwareMergeThreshold: 60_000,
+              },
+            ],
+          },
+        },
+      },
     },
     // While developing, pages are put together with inline scripts, which the policy would refuse.
     server: { headers: { ...plainHeaders } },

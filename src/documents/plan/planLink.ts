@@ -5,10 +5,10 @@ import type { PlanDocument } from './planDocument';
 import { PlanProblem } from './planProblem';
 import { largestPlanBytes } from './planRanges';
 import { fromBase64Url, toBase64Url } from './base64Url';
+import { planMarker } from './carriesPlan';
 
 /** Version of the way in which a plan is written into a link; the plan has a version of its own. */
 const linkVersion = 1;
-const marker = 'plan=';
 /** The beginning of the SHA-256 of what the link carries, as it stands after it: enough to notice what got lost or changed. */
 const checkBytes = 6;
 /** Longer links are cut by programs on the way; no plan within its bounds needs as much. */
@@ -18,18 +18,13 @@ const pieceBytes = 512;
 
 const askAgain = 'Ask for the link or the plan file again.';
 
-/** Whether the part of an address after '#' carries a plan. */
-export function carriesPlan(fragment: string): boolean {
-  return fragment.replace(/^#/, '').startsWith(marker);
-}
-
 /**
  * A plan as the part of an address after '#', which browsers never send to a server:
  * `plan=1.<deflated JSON, base64url>.<check>`.
  */
 export function planToFragment(plan: PlanDocument): string {
   const packed = deflateSync(strToU8(JSON.stringify(plan)), { level: 9 });
-  return `${marker}${linkVersion}.${toBase64Url(packed)}.${checkOf(packed)}`;
+  return `${planMarker}${linkVersion}.${toBase64Url(packed)}.${checkOf(packed)}`;
 }
 
 /**
@@ -41,8 +36,8 @@ export function planToFragment(plan: PlanDocument): string {
 export function planFromFragment(fragment: string): PlanDocument {
   const text = fragment.replace(/^#/, '');
   if (text.length > longestFragment) throw new PlanProblem(`This link is too long for a plan. ${askAgain}`);
-  const [version = '', packedText, check, ...more] = text.slice(marker.length).split('.');
-  if (!text.startsWith(marker) || !/^\d{1,6}$/.test(version))
+  const [version = '', packedText, check, ...more] = text.slice(planMarker.length).split('.');
+  if (!text.startsWith(planMarker) || !/^\d{1,6}$/.test(version))
     throw new PlanProblem(`This link carries no plan. ${askAgain}`);
   if (Number(version) > linkVersion) {
     throw new PlanProblem(

@@ -45,9 +45,9 @@ function expectedFiles(): [path: string, type: string, keeping: string][] {
     ['models/blazepose-full.json', '^application/json', revalidated],
     ['models/blazepose-full.bin', '^application/octet-stream$', revalidated],
     ['example/example.mp4', '^video/mp4$', revalidated],
-    [asset(/^index-.*\.js$/), script, keptForAYear],
+    [asset(/^start-.*\.js$/), script, keptForAYear],
     [asset(/^poseWorker-.*\.js$/), script, keptForAYear],
-    [asset(/^index-.*\.css$/), '^text/css', keptForAYear],
+    [asset(/^style-.*\.css$/), '^text/css', keptForAYear],
     [asset(/\.woff2$/), '^font/woff2$', keptForAYear],
   ];
 }

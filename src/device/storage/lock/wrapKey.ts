@@ -1,4 +1,3 @@
-import { Decrypter, Encrypter } from 'age-encryption';
 import { storageProblem } from '../storageProblem';
 
 /**
@@ -11,6 +10,7 @@ export async function wrapKey(
   passphrase: string,
   scryptWorkFactor?: number,
 ): Promise<Uint8Array<ArrayBuffer>> {
+  const { Encrypter } = await import('age-encryption'); // Large, and few devices are locked.
   const encrypter = new Encrypter();
   encrypter.setPassphrase(passphrase);
   if (scryptWorkFactor !== undefined) encrypter.setScryptWorkFactor(scryptWorkFactor);
@@ -19,6 +19,7 @@ export async function wrapKey(
 
 /** @throws StorageProblem  'wrong-passphrase' */
 export async function unwrapKey(wrapped: Uint8Array, passphrase: string): Promise<Uint8Array<ArrayBuffer>> {
+  const { Decrypter } = await import('age-encryption');
   const decrypter = new Decrypter();
   decrypter.addPassphrase(passphrase);
   try {

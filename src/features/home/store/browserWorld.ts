@@ -5,7 +5,7 @@ import { pickRecordingType } from '#device/camera/pickRecordingType';
 import { recordVideo } from '#device/camera/recordVideo';
 import { watchCameras } from '#device/camera/watchCameras';
 import { watchPage } from '#device/camera/watchPage';
-import { openFrameSource } from '#device/frames/openFrameSource';
+import { openFrameSource } from '#device/frames/videosOnDemand';
 import { checkDevice } from '#device/live/checkDevice';
 import { openPictureFeed } from '#device/live/openPictureFeed';
 import { startLiveSet } from '#device/live/startLiveSet';

@@ -1,4 +1,4 @@
-import { coverVideo, coveringFault } from '#device/frames/coverVideo';
+import { coverVideo, coveringFault } from '#device/frames/videosOnDemand';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import { storageProblem } from '#device/storage/storageProblem';
 import type { Notes } from '#shell/notes';
