@@ -56,7 +56,6 @@ export interface HomeAdapters {
     | 'setTask'
     | 'setSide'
     | 'startTracking'
-    | 'recording'
     | 'release'
     | 'dismissProblem'
   >;

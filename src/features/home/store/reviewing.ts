@@ -45,9 +45,9 @@ export function reviewing({
   const trackChosen = async () => {
     const { problem, chosen } = app.store.getState();
     if (problem !== null || chosen === null) return null;
-    const before = app.recording();
+    const before = app.store.getState().recording;
     await app.startTracking();
-    const tracked = app.recording();
+    const tracked = app.store.getState().recording;
     return tracked === before ? null : tracked;
   };
 

@@ -8,6 +8,7 @@ import type { Judgement } from '#core/scoring/judge';
 import { startCorrections, type CorrectionHistory } from '#core/correction/correctionHistory';
 import { emptyReview, type RecordingReview } from '#documents/recording/reviewSchema';
 import type { DeviceState } from '#shell/tracking/deviceState';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import type { Problem } from '#shell/explainProblem';
 import { startLimits, type LimitHistory } from './limitHistory';
 import type { KeepingState, ReviewSession } from './keptReview';
@@ -31,8 +32,8 @@ export interface AppState {
   progress: TrackingProgress | null;
   problem: Problem | null;
   device: DeviceState;
-  /** Raised with every new recording or measurement; the recording itself stands beside the store. */
-  revision: number;
+  /** What is reviewed, with all that is known a frame; null before the first one. */
+  recording: ShownRecording | null;
   limits: LimitHistory;
   corrections: CorrectionHistory;
   /** What can be taken back, last one last. */
@@ -63,7 +64,7 @@ export const initialState: AppState = {
   progress: null,
   problem: null,
   device: { state: 'unknown' },
-  revision: 0,
+  recording: null,
   limits: startLimits(defaultLimits),
   corrections: startCorrections(),
   undoable: [],

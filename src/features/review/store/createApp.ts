@@ -39,10 +39,9 @@ const largestRecordingBytes = 300_000_000;
 
 type PictureWatcher = (picture: ImageBitmap) => void;
 
-/** Everything that can be done, over one store; what changes a frame stands in `recording()`. */
+/** Everything that can be done, over one store. */
 export interface App extends ReviewActions {
   readonly store: StoreApi<AppState>;
-  recording(): ShownRecording | null;
   setTask(task: TaskId): void;
   setSide(side: Side): void;
   /** Undefined where it is not known. */
@@ -93,12 +92,11 @@ export function createApp(adapters: Adapters): App {
   const { getState: get, setState: set } = store;
   const keeper = createTrackerKeeper(adapters.createTracker, (device) => set({ device }));
   const watchers = new Set<PictureWatcher>();
-  let recording: ShownRecording | null = null;
   let chosenFile: File | null = null;
   let job = new AbortController();
   /** Where to go back to when tracking does not come to its end. */
   let cameFrom: Exclude<ScreenName, 'tracking'> = 'start';
-  const reviewKeeper = createReviewKeeper(get, set, () => recording, adapters.later);
+  const reviewKeeper = createReviewKeeper(get, set, adapters.later);
 
   /** Begins a job that ends every other one; what it throws becomes a problem, unless it was cancelled. */
   const run = async (doing: string, work: (signal: AbortSignal) => Promise<void>) => {
@@ -120,25 +118,24 @@ export function createApp(adapters: Adapters): App {
   };
 
   const showRecording = (next: ShownRecording, part: Partial<AppState>) => {
-    recording = next;
     const { setup } = next.measurement;
     const limits = part.limits ?? get().limits;
     const judgements = judgeAll(next.measurement, limits.present);
     set({
       screen: 'review',
+      recording: next,
       setup,
       judgements,
       changedVerdicts: null,
       selected: tellingRepetition(judgements, limits.present),
-      revision: get().revision + 1,
       ...part,
     });
   };
 
   /** Measures what is shown once more: for another task or with other corrections. */
-  const measureAgain = (setup = recording?.setup) => {
+  const measureAgain = (setup = get().recording?.setup) => {
+    const { recording, corrections, selected } = get();
     if (recording === null || setup === undefined || get().screen !== 'review') return;
-    const { corrections, selected } = get();
     const again = measuredAgain(recording, setup, corrections.done);
     const selectedAgain = sameRepetition(recording.measurement, again.measurement, selected);
     showRecording(again, selectedAgain === null ? {} : { selected: selectedAgain });
@@ -148,6 +145,7 @@ export function createApp(adapters: Adapters): App {
 
   /** Judges again; the change is counted against the limits before it. */
   const setLimits = (limits: LimitHistory, before: Limits) => {
+    const { recording } = get();
     if (recording === null) return set({ limits });
     const { measurement } = recording;
     const judgements = judgeAll(measurement, limits.present);
@@ -223,7 +221,7 @@ export function createApp(adapters: Adapters): App {
 
   /** Ends a move of a limit; who set it when is noted. */
   const settleLimits = () => {
-    const { limits, review, undoable, reviewer } = get();
+    const { recording, limits, review, undoable, reviewer } = get();
     const ended = endMove(limits);
     set({ limits: ended });
     if (recording === null || ended.past.length === limits.past.length) return;
@@ -237,6 +235,7 @@ export function createApp(adapters: Adapters): App {
 
   /** Before there is a recording, what the next one is measured as; in its review, what it is. */
   const changeSetup = (part: Partial<Pick<SetSetup, 'task' | 'bodyHeightCm'>>) => {
+    const { recording } = get();
     set({ setup: { ...get().setup, ...part } });
     if (recording === null || get().screen !== 'review') return;
     measureAgain({ ...recording.setup, ...part });
@@ -245,17 +244,16 @@ export function createApp(adapters: Adapters): App {
 
   const reviewActions = createReviewActions({
     ...{ get, set, setLimits, now: adapters.now, writeReviewer: adapters.reviewer.write },
-    recording: () => recording,
     measureAgain: () => measureAgain(),
     changed: reviewKeeper.changed,
   });
 
   return {
     store,
-    recording: () => recording,
     ...reviewActions,
     setTask: (task) => changeSetup({ task }),
     setSide(side) {
+      const { recording } = get();
       if (recording !== null && get().screen === 'review') {
         if (recording.measurement.setup.side !== side) reviewActions.correct({ kind: 'working-side', side });
       } else set({ setup: { ...get().setup, side } });
@@ -307,10 +305,10 @@ export function createApp(adapters: Adapters): App {
         const source = await adapters.openFrameSource(file);
         source.close();
         signal.throwIfAborted();
+        const { recording } = get();
         if (recording === null) return;
         checkSameVideo(source.facts, recording.videoFacts);
-        recording = { ...recording, video: file };
-        set({ revision: get().revision + 1 });
+        set({ recording: { ...recording, video: file } });
       }),
     async readBeside(recordingId) {
       const kept = reviewKeeper.kept();
@@ -325,6 +323,7 @@ export function createApp(adapters: Adapters): App {
       await track(chosenFile, { ...setup, side }, 'video', '');
     },
     async trackAgain() {
+      const { recording } = get();
       if (recording === null || recording.video === null) return;
       const { video, setup, origin, note } = recording;
       await track(video, setup, origin, note, get().corrections);
@@ -352,6 +351,7 @@ export function createApp(adapters: Adapters): App {
     },
     select: (selected) => set({ selected }),
     saveRecording() {
+      const { recording } = get();
       if (recording === null) return;
       const { videoFacts: video, model, note, observed, measurement, setup, excluded } = recording;
       const createdAt = adapters.now();
@@ -368,6 +368,7 @@ export function createApp(adapters: Adapters): App {
       if (get().keeping.state === 'unsaved') set({ keeping: { state: 'not-kept' } });
     },
     saveTable(rows) {
+      const { recording } = get();
       if (recording === null) return;
       const limits = get().limits.present;
       const text =
@@ -377,7 +378,7 @@ export function createApp(adapters: Adapters): App {
       adapters.saveFile(`overfoot-${rows}-${dayOf(adapters.now())}.csv`, text);
     },
     show: (screen) => {
-      if (screen === 'review' && recording === null) return;
+      if (screen === 'review' && get().recording === null) return;
       const from = get().screen;
       set({
         screen,

@@ -15,7 +15,7 @@ export function StartScreen() {
   const app = useApp();
   const problem = useAppState((state) => state.problem);
   const opening = useAppState((state) => state.opening);
-  const hasResult = useAppState((state) => state.revision > 0);
+  const hasResult = useAppState((state) => state.recording !== null);
 
   useEffect(() => {
     // The network starts while the person reads, so that the first measurement need not wait for it.

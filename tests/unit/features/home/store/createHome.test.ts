@@ -578,8 +578,8 @@ describe('afterwards', () => {
     await home.saveSession();
     await home.reviewSet(0);
     expect(app.store.getState()).toMatchObject({ screen: 'review', backTo: 'home' });
-    expect(app.recording()).toMatchObject({ origin: 'session' });
-    expect(app.recording()!.video).not.toBeNull();
+    expect(app.store.getState().recording).toMatchObject({ origin: 'session' });
+    expect(app.store.getState().recording!.video).not.toBeNull();
     app.show('home');
     expect(app.store.getState()).toMatchObject({ screen: 'home', backTo: 'start' });
   });
@@ -589,7 +589,7 @@ describe('afterwards', () => {
     await home.saveSession();
     await home.reviewSet(0);
     const { found, recordingId } = state().sets[0]!;
-    const { repetitions, timesMs } = app.recording()!.measurement;
+    const { repetitions, timesMs } = app.store.getState().recording!.measurement;
     const { loadedFrom, loadedTo } = repetitions[0]!;
     const atMs = (timesMs[loadedFrom]! + timesMs[loadedTo]!) / 2;
     app.correct({ kind: 'exclude', atMs, reason: 'A trial.' });
@@ -598,7 +598,7 @@ describe('afterwards', () => {
     expect(kept.recording.corrections).toMatchObject([{ change: { kind: 'exclude', reason: 'A trial.' } }]);
     expect(state().sets[0]!.found).toBe(found! - 1);
     await home.reviewSet(0);
-    expect(app.recording()!.excluded[0]).toBe('A trial.');
+    expect(app.store.getState().recording!.excluded[0]).toBe('A trial.');
   });
 
   it('a visit that can’t be saved is told of and tried again', async () => {

@@ -45,7 +45,7 @@ describe('openFile(file)', () => {
     await app.openFile(new File([recordingText], 'overfoot-session-2026-02-03.json'));
     expect(state()).toMatchObject({ screen: 'review', setup: { side: 'right' } });
     expect(state().limits.present.kneeInwardDeg).toBe(12);
-    expect(app.recording()).toMatchObject({ origin: 'session', video: null });
+    expect(app.store.getState().recording).toMatchObject({ origin: 'session', video: null });
     expect(state().judgements).toHaveLength(3);
   });
 
@@ -78,8 +78,11 @@ describe('openExample()', () => {
     const { app, state } = start();
     await app.openExample();
     expect(state()).toMatchObject({ screen: 'review', opening: null });
-    expect(app.recording()).toMatchObject({ origin: 'example', note: 'Invented: a made-up person.' });
-    expect(app.recording()?.video?.name).toBe('example.mp4');
+    expect(app.store.getState().recording).toMatchObject({
+      origin: 'example',
+      note: 'Invented: a made-up person.',
+    });
+    expect(app.store.getState().recording?.video?.name).toBe('example.mp4');
   });
 
   it('tells when the example is missing', async () => {
@@ -104,12 +107,16 @@ describe('startTracking()', () => {
   it('goes from video to judged repetitions', async () => {
     const { state, app, world } = await tracked();
     expect(state()).toMatchObject({ screen: 'review', progress: null, problem: null });
-    const { measurement } = app.recording()!;
+    const { measurement } = app.store.getState().recording!;
     expect(state().judgements).toEqual(judgeAll(measurement, defaultLimits));
     expect(state().judgements).toHaveLength(3);
     expect(state().judgements[2]!.verdict).toBe('out-of-line');
-    expect(app.recording()?.model).toMatchObject({ size: 'full', weights: 'made-up 4.5.6', backend: 'wasm' });
-    expect(app.recording()?.track.timesMs).toHaveLength(film.track.timesMs.length);
+    expect(app.store.getState().recording?.model).toMatchObject({
+      size: 'full',
+      weights: 'made-up 4.5.6',
+      backend: 'wasm',
+    });
+    expect(app.store.getState().recording?.track.timesMs).toHaveLength(film.track.timesMs.length);
     expect(world.sourcesOpen).toBe(0);
   });
 
@@ -174,13 +181,13 @@ describe('cancel()', () => {
   it('leaves the recording that was there before', async () => {
     const { app, state, world } = start();
     await app.openExample();
-    const before = app.recording();
+    const before = app.store.getState().recording;
     world.beforeAnswer = never;
     void app.trackAgain();
     await vi.waitFor(() => expect(state().device.state).toBe('ready'));
     app.cancel();
     expect(state().screen).toBe('review');
-    expect(app.recording()).toBe(before);
+    expect(app.store.getState().recording).toBe(before);
   });
 });
 
@@ -188,9 +195,9 @@ describe('setBodyHeight(bodyHeightCm)', () => {
   it('goes with the next recording and into the one on screen, and can be taken back', async () => {
     const { app } = await tracked();
     app.setBodyHeight(168);
-    expect(app.recording()!.measurement.setup.bodyHeightCm).toBe(168);
+    expect(app.store.getState().recording!.measurement.setup.bodyHeightCm).toBe(168);
     app.setBodyHeight(undefined);
-    expect(app.recording()!.measurement.setup.bodyHeightCm).toBeUndefined();
+    expect(app.store.getState().recording!.measurement.setup.bodyHeightCm).toBeUndefined();
   });
 });
 
@@ -198,23 +205,26 @@ describe('setSide(side), setTask(task)', () => {
   it('measure the kept joints again without tracking again', async () => {
     const { app, state, world } = await tracked();
     const frames = world.framesEstimated;
-    const before = app.recording();
+    const before = app.store.getState().recording;
     app.setSide('left');
-    expect(app.recording()?.measurement.setup.side).toBe('left');
-    expect(app.recording()?.track).toBe(before?.track);
-    expect(state().judgements).toHaveLength(app.recording()!.measurement.repetitions.length);
-    expect(app.recording()?.measurement.notes).toContainEqual({ kind: 'side-doubtful', side: 'left' });
+    expect(app.store.getState().recording?.measurement.setup.side).toBe('left');
+    expect(app.store.getState().recording?.track).toBe(before?.track);
+    expect(state().judgements).toHaveLength(app.store.getState().recording!.measurement.repetitions.length);
+    expect(app.store.getState().recording?.measurement.notes).toContainEqual({
+      kind: 'side-doubtful',
+      side: 'left',
+    });
     app.setTask('single-leg-squat');
-    expect(app.recording()?.measurement.setup.task).toBe('single-leg-squat');
+    expect(app.store.getState().recording?.measurement.setup.task).toBe('single-leg-squat');
     expect(world.framesEstimated).toBe(frames);
   });
 
   it('leave a kept recording alone while the next one is set up', async () => {
     const { app } = await tracked();
     app.show('start');
-    const before = app.recording();
+    const before = app.store.getState().recording;
     app.setSide('left');
-    expect(app.recording()).toBe(before);
+    expect(app.store.getState().recording).toBe(before);
     expect(before?.measurement.setup.side).toBe('right');
   });
 });
@@ -231,7 +241,9 @@ describe('moveLimits(limits), endLimitMove(), undo(), putLimits(limits)', () => 
     app.endLimitMove();
     const after = verdicts(state);
     expect(after[2]).not.toBe(before[2]);
-    expect(state().judgements).toEqual(judgeAll(app.recording()!.measurement, state().limits.present));
+    expect(state().judgements).toEqual(
+      judgeAll(app.store.getState().recording!.measurement, state().limits.present),
+    );
     const changed = after.filter((verdict, index) => verdict !== before[index]).length;
     expect(state().changedVerdicts).toBe(changed);
     app.undo();
@@ -244,7 +256,9 @@ describe('moveLimits(limits), endLimitMove(), undo(), putLimits(limits)', () => 
     const { app, state } = await tracked();
     const before = verdicts(state);
     const { present } = state().limits;
-    const depths = app.recording()!.measurement.repetitions.map(({ ranges }) => ranges.depth.max!);
+    const depths = app.store
+      .getState()
+      .recording!.measurement.repetitions.map(({ ranges }) => ranges.depth.max!);
     const shallow = Math.min(...depths.map(({ value, band }) => value - 2 * band));
     app.putLimits(withLimit(present, 'depth', 'most', shallow));
     expect(verdicts(state)).toEqual(before.map(() => 'out-of-line'));
@@ -326,11 +340,11 @@ describe('attachVideo(file)', () => {
     world.facts = { ...facts, durationMs: facts.durationMs + 4000, fileName: 'other.mp4' };
     await app.attachVideo(new File(['x'], 'other.mp4'));
     expect(state().problem?.sentence).toContain('"other.mp4" is not the video that was measured');
-    expect(app.recording()?.video).toBeNull();
+    expect(app.store.getState().recording?.video).toBeNull();
     world.facts = facts;
     await app.attachVideo(video);
     expect(state().problem).toBeNull();
-    expect(app.recording()?.video).toBe(video);
+    expect(app.store.getState().recording?.video).toBe(video);
   });
 });
 

@@ -214,8 +214,11 @@ describe('openSet(sessionId, title)', () => {
     await keptSessions.enter();
     await keptSessions.openSet(recording.id, 'Heron, set 1');
     expect(app.store.getState()).toMatchObject({ screen: 'review', backTo: 'inbox' });
-    expect(app.recording()).toMatchObject({ fileName: 'Heron, set 1', note: 'An invented person.' });
-    expect(await app.recording()?.video?.text()).toBe('pictures');
+    expect(app.store.getState().recording).toMatchObject({
+      fileName: 'Heron, set 1',
+      note: 'An invented person.',
+    });
+    expect(await app.store.getState().recording?.video?.text()).toBe('pictures');
     expect(state()).toMatchObject({ opening: null, problem: null });
     app.show('inbox');
     expect(app.store.getState()).toMatchObject({ screen: 'inbox', backTo: 'start' });
