@@ -20,6 +20,8 @@ import { openRepository } from '#device/storage/openRepository';
 import { createBackup } from '#features/sharing/store/backup/createBackup';
 import { browserReviewer } from '#features/review/store/browserReviewer';
 import { createApp } from '#features/review/store/createApp';
+import { createTracking } from '#shell/tracking/createTracking';
+import { useTrackingState } from '#shell/tracking/trackingContext';
 import { fetchExample } from '#shell/fetchExample';
 import { browserWorld } from '#features/home/store/browserWorld';
 import { createHome } from '#features/home/store/createHome';
@@ -55,18 +57,22 @@ gate.store.subscribe(({ state }) => {
 const openRepositoryOnce = openOnce(() => openRepository(undefined, (device) => gate.ask(device)));
 const notes = await openNotes(openRepositoryOnce, earlierNotes());
 
-const app = createApp({
+const tracking = createTracking({
   openFrameSource,
   createTracker: () => createPoseTracker(baseUrl),
+  weights: poseWeights,
+});
+const app = createApp({
+  openFrameSource,
+  tracking,
   fetchExample: () => fetchExample(`${baseUrl}example/`),
   saveFile,
-  weights: poseWeights,
   reviewer: browserReviewer(notes),
   newId: () => crypto.randomUUID(),
   now: () => new Date(),
   later: (call) => setTimeout(call, 0),
 });
-const home = createHome(browserWorld(baseUrl, app, openRepositoryOnce));
+const home = createHome(browserWorld(baseUrl, { app, tracking }, openRepositoryOnce));
 const writing = createPlanWriting(browserPlanWriting(notes, openRepositoryOnce));
 const keptSessions = createKeptSessions(
   browserKeptSessions({
@@ -111,7 +117,6 @@ const mirror = createMirror(browserMirror(baseUrl));
 
 const screens = {
   start: StartScreen,
-  tracking: TrackingScreen,
   review: ReviewScreen,
   home: HomeScreen,
   inbox: SessionsScreen,
@@ -120,15 +125,28 @@ const screens = {
 };
 
 function CurrentScreen() {
+  const isTracking = useTrackingState((state) => state.isTracking);
   const screen = useAppState((state) => state.screen);
-  const Screen = screens[screen];
+  const Screen = isTracking ? TrackingScreen : screens[screen];
   useLayoutEffect(() => {
     scrollTo(0, 0);
-  }, [screen]);
+  }, [screen, isTracking]);
   return <Screen />;
 }
 
-const page = { app, home, keptSessions, writing, clinic, sending, mirror, backup, lockSettings, offline };
+const page = {
+  tracking,
+  app,
+  home,
+  keptSessions,
+  writing,
+  clinic,
+  sending,
+  mirror,
+  backup,
+  lockSettings,
+  offline,
+};
 root.render(
   <StrictMode>
     <PageProvider page={page}>

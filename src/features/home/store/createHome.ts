@@ -184,7 +184,7 @@ export function createHome(adapters: HomeAdapters): HomeApp {
     async openCamera(wish = { facing: 'front' }) {
       if (!isAt('camera', 'exercise')) return;
       sound.unlock();
-      adapters.app.release();
+      adapters.tracking.release();
       await storage.pauseMeasuring();
       if (isAt('camera', 'exercise')) await camera.open(wish);
     },

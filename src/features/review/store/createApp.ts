@@ -1,9 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import { trackVideo } from '#device/tracking/trackVideo';
 import { framesCsv } from '#documents/csv/framesCsv';
 import { repetitionsCsv } from '#documents/csv/repetitionsCsv';
-import { VideoProblem } from '#device/frames/videoProblem';
-import type { PoseModel } from '#core/keypoints/poseModel';
 import type { SetSetup } from '#core/measurement/measureSet';
 import type { Limits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
@@ -23,7 +20,6 @@ import {
   judgeAll,
   measuredAgain,
   recordingRecording,
-  trackedRecording,
   type ShownRecording,
 } from '#shell/tracking/shownRecording';
 import type { KeptReview } from './keptReview';
@@ -31,13 +27,9 @@ import { createReviewActions, type ReviewActions } from './reviewActions';
 import { createReviewKeeper } from './reviewKeeper';
 import { sameRepetition } from './sameRepetition';
 import { tellingRepetition } from './tellingRepetition';
-import { createTrackerKeeper } from '#shell/tracking/trackerKeeper';
-import { watchedSource } from '#shell/tracking/watchedSource';
 
 /** A file of a size that no session document of a recording within bounds reaches, bytes. */
 const largestRecordingBytes = 300_000_000;
-
-type PictureWatcher = (picture: ImageBitmap) => void;
 
 /** Everything that can be done, over one store. */
 export interface App extends ReviewActions {
@@ -46,13 +38,15 @@ export interface App extends ReviewActions {
   setSide(side: Side): void;
   /** Undefined where it is not known. */
   setBodyHeight(bodyHeightCm: number | undefined): void;
-  setModel(model: PoseModel): void;
-  /** Starts the pose network ahead of its first use. */
-  prepare(): Promise<void>;
   openExample(): Promise<void>;
   /** Takes a video to be measured, or a session document, which opens at once. */
   openFile(file: File): Promise<void>;
-  /** Shows a session that is kept on this device, with its video where there is one; the review leads back to where it stood. */
+  /**
+   * Shows a recording that is kept on this device, with its video where there is one; the review leads back to where it
+   * was opened.
+   *
+   * @throws Error  where it can't be measured
+   */
   openKept(
     recordingDocument: RecordingDocument,
     fileName: string,
@@ -70,9 +64,6 @@ export interface App extends ReviewActions {
   startTracking(): Promise<void>;
   /** Tracks the shown recording's video once more on this device. */
   trackAgain(): Promise<void>;
-  cancel(): void;
-  /** Hears of every picture while a video is tracked; returns the way to stop. */
-  watchPictures(watcher: PictureWatcher): () => void;
   moveLimits(next: Limits): void;
   endLimitMove(): void;
   /** Sets both limits at once. */
@@ -81,21 +72,15 @@ export interface App extends ReviewActions {
   saveRecording(): void;
   /** Hands over the shown recording as CSV, a row a repetition or a row a frame. */
   saveTable(rows: 'repetitions' | 'frames'): void;
-  show(screen: Exclude<ScreenName, 'tracking'>): void;
+  show(screen: ScreenName): void;
   dismissProblem(): void;
-  /** Stops the pose network, which is started anew when it is needed: for whoever needs the device more. */
-  release(): void;
 }
 
 export function createApp(adapters: Adapters): App {
   const store = createStore<AppState>(() => ({ ...initialState, reviewer: adapters.reviewer.read() }));
   const { getState: get, setState: set } = store;
-  const keeper = createTrackerKeeper(adapters.createTracker, (device) => set({ device }));
-  const watchers = new Set<PictureWatcher>();
   let chosenFile: File | null = null;
   let job = new AbortController();
-  /** Where to go back to when tracking does not come to its end. */
-  let cameFrom: Exclude<ScreenName, 'tracking'> = 'start';
   const reviewKeeper = createReviewKeeper(get, set, adapters.later);
 
   /** Begins a job that ends every other one; what it throws becomes a problem, unless it was cancelled. */
@@ -108,13 +93,8 @@ export function createApp(adapters: Adapters): App {
     } catch (error) {
       if (!signal.aborted) set({ problem: explainProblem(error, doing) });
     } finally {
-      if (!signal.aborted) set({ opening: null, progress: null });
+      if (!signal.aborted) set({ opening: null });
     }
-  };
-
-  const forgetTracker = () => {
-    keeper.discard();
-    set({ device: { state: 'unknown' } });
   };
 
   const showRecording = (next: ShownRecording, part: Partial<AppState>) => {
@@ -154,53 +134,24 @@ export function createApp(adapters: Adapters): App {
     set({ limits, judgements, changedVerdicts: changed.length });
   };
 
-  const track = async (
+  const track = (
     video: File,
     setup: SetSetup,
-    origin: ShownRecording['origin'],
-    note: string,
+    told: Pick<ShownRecording, 'origin' | 'note'>,
     corrections = startCorrections(),
-  ) => {
-    const { screen, model: size } = get();
-    cameFrom = screen === 'tracking' ? 'start' : screen;
-    await run('be tracked', async (signal) => {
-      set({ screen: 'tracking', progress: null, ...(cameFrom === 'home' ? { backTo: 'home' } : {}) });
-      try {
-        const source = await adapters.openFrameSource(video);
-        try {
-          signal.throwIfAborted();
-          const { tracker, device } = await keeper.ready(size, signal);
-          const watched = watchedSource(source, (picture) => watchers.forEach((watch) => watch(picture)));
-          const options = { signal, onProgress: (progress: AppState['progress']) => set({ progress }) };
-          const tracked = await trackVideo(watched, tracker, options);
-          const { weights } = adapters;
-          const { facts } = source;
-          reviewKeeper.begin(null, null);
-          showRecording(
-            trackedRecording({
-              ...{ origin, video, note, observed: tracked, facts, setup, size, device, weights },
-              corrections: corrections.done,
-            }),
-            {
-              ...fresh,
-              corrections,
-              undoable: corrections.done.map(() => 'correction'),
-              limits: startLimits(get().limits.present),
-            },
-          );
-        } finally {
-          source.close();
-        }
-      } catch (error) {
-        if (!signal.aborted) {
-          set({ screen: cameFrom });
-          // After a failure of its own a tracker may never answer again; the next video gets a new one.
-          if (!(error instanceof VideoProblem)) forgetTracker();
-        }
-        throw error;
-      }
+  ) =>
+    run('be tracked', async (signal) => {
+      const { done } = corrections;
+      const tracked = await adapters.tracking.trackFile(video, setup, { ...told, corrections: done, signal });
+      if (tracked === null || signal.aborted) return;
+      reviewKeeper.begin(null, null);
+      showRecording(tracked, {
+        ...fresh,
+        corrections,
+        undoable: done.map(() => 'correction'),
+        limits: startLimits(get().limits.present),
+      });
     });
-  };
 
   const openRecording = (
     document: RecordingDocument,
@@ -259,11 +210,6 @@ export function createApp(adapters: Adapters): App {
       } else set({ setup: { ...get().setup, side } });
     },
     setBodyHeight: (bodyHeightCm) => changeSetup({ bodyHeightCm }),
-    setModel: (model) => set({ model }),
-    async prepare() {
-      if (get().device.state !== 'unknown') return;
-      await keeper.ready(get().model).catch(() => undefined); // The device line tells of it.
-    },
     openExample: () =>
       run('be opened', async (signal) => {
         set({ opening: 'example' });
@@ -291,13 +237,10 @@ export function createApp(adapters: Adapters): App {
         set({ chosen: source.facts });
       }),
     openKept(recordingDocument, fileName, video, kept) {
-      void run('be opened', (signal) => {
-        signal.throwIfAborted();
-        const backTo = get().screen === 'inbox' ? 'inbox' : 'home';
-        openRecording(recordingDocument, { origin: 'session', fileName, video }, kept);
-        set({ backTo });
-        return Promise.resolve();
-      });
+      job.abort();
+      const backTo = get().screen === 'inbox' ? 'inbox' : 'home';
+      openRecording(recordingDocument, { origin: 'session', fileName, video }, kept);
+      set({ backTo, opening: null, problem: null });
     },
     attachVideo: (file) =>
       run('be attached', async (signal) => {
@@ -320,24 +263,13 @@ export function createApp(adapters: Adapters): App {
     async startTracking() {
       const { side, ...setup } = get().setup;
       if (chosenFile === null || side === null) return;
-      await track(chosenFile, { ...setup, side }, 'video', '');
+      await track(chosenFile, { ...setup, side }, { origin: 'video', note: '' });
     },
     async trackAgain() {
       const { recording } = get();
       if (recording === null || recording.video === null) return;
       const { video, setup, origin, note } = recording;
-      await track(video, setup, origin, note, get().corrections);
-    },
-    cancel() {
-      if (get().screen !== 'tracking') return;
-      job.abort();
-      // Ends the work at once, and no answer that is still under way can slip into the next recording.
-      forgetTracker();
-      set({ screen: cameFrom, progress: null });
-    },
-    watchPictures(watcher) {
-      watchers.add(watcher);
-      return () => watchers.delete(watcher);
+      await track(video, setup, { origin, note }, get().corrections);
     },
     moveLimits(next) {
       const moved = moveLimits(get().limits, next);
@@ -390,9 +322,6 @@ export function createApp(adapters: Adapters): App {
       });
     },
     dismissProblem: () => set({ problem: null }),
-    release() {
-      if (get().screen !== 'tracking') forgetTracker();
-    },
   };
 }
 

@@ -1,6 +1,7 @@
 import { useEffect } from 'react';
 import { Button } from 'react-aria-components';
 import { useApp, useAppState } from '#features/review/appContext';
+import { useTracking } from '#shell/tracking/trackingContext';
 import { Brand } from '#ui/components/Brand';
 import { ProblemMessage } from '#ui/components/ProblemMessage';
 import { DeviceLine } from './DeviceLine';
@@ -13,15 +14,16 @@ import './start.css';
 /** What it is for, and three ways in: exercise at home, look at the example, or measure a video. */
 export function StartScreen() {
   const app = useApp();
+  const tracking = useTracking();
   const problem = useAppState((state) => state.problem);
   const opening = useAppState((state) => state.opening);
   const hasResult = useAppState((state) => state.recording !== null);
 
   useEffect(() => {
     // The network starts while the person reads, so that the first measurement need not wait for it.
-    const timer = setTimeout(() => void app.prepare(), 1500);
+    const timer = setTimeout(() => void tracking.prepare(), 1500);
     return () => clearTimeout(timer);
-  }, [app]);
+  }, [tracking]);
 
   return (
     <div className="start">

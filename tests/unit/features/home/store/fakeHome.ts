@@ -52,7 +52,7 @@ export async function openFakeHome(
   }: { device?: ReturnType<typeof createTestDevice>; lasting?: boolean } = {},
   change: (adapters: HomeAdapters, world: FakeHome) => void = () => undefined,
 ) {
-  const { adapters: appAdapters, world: appWorld } = fakeAdapters();
+  const { adapters: appAdapters, world: appWorld, tracking } = fakeAdapters();
   const app = createApp(appAdapters);
   const stored = await device.open({ lasting: { records: lasting, videos: lasting } });
   const world = new FakeHome(stored);
@@ -122,6 +122,7 @@ export async function openFakeHome(
       return () => world.timers.delete(timer);
     },
     app,
+    tracking,
   };
   change(adapters, world);
   const home = createHome(adapters);

@@ -6,9 +6,10 @@ import { parseRecording } from '#documents/recording/parseRecording';
 import { facts, fakeAdapters, film, recordingText } from '../../../../support/fakeAdapters';
 
 function start() {
-  const { adapters, world } = fakeAdapters();
+  const { adapters, world, tracking } = fakeAdapters();
   const app = createApp(adapters);
-  return { app, world, adapters, state: app.store.getState };
+  const trackingState = tracking.store.getState;
+  return { app, tracking, world, adapters, state: app.store.getState, trackingState };
 }
 
 const video = new File(['x'], 'stairs.mp4', { type: 'video/mp4' });
@@ -106,7 +107,7 @@ describe('startTracking()', () => {
 
   it('goes from video to judged repetitions', async () => {
     const { state, app, world } = await tracked();
-    expect(state()).toMatchObject({ screen: 'review', progress: null, problem: null });
+    expect(state()).toMatchObject({ screen: 'review', problem: null });
     const { measurement } = app.store.getState().recording!;
     expect(state().judgements).toEqual(judgeAll(measurement, defaultLimits));
     expect(state().judgements).toHaveLength(3);
@@ -121,15 +122,17 @@ describe('startTracking()', () => {
   });
 
   it('tells how far it is, and which device it runs on', async () => {
-    const { app, state } = start();
+    const { app, tracking, trackingState } = start();
     await app.openFile(video);
     app.setSide('right');
     const seen: number[] = [];
-    const stop = app.store.subscribe(({ progress }) => progress !== null && seen.push(progress.framesDone));
+    const stop = tracking.store.subscribe(
+      ({ progress }) => progress !== null && seen.push(progress.framesDone),
+    );
     await app.startTracking();
     stop();
     expect(Math.max(...seen)).toBe(film.track.timesMs.length);
-    expect(state().device).toEqual({
+    expect(trackingState().device).toEqual({
       state: 'ready',
       device: { backend: 'wasm', threads: 2 },
       model: 'full',
@@ -137,12 +140,13 @@ describe('startTracking()', () => {
   });
 
   it('goes back to where it began and tells why when the tracker fails; the next try gets a new tracker', async () => {
-    const { app, state, world } = start();
+    const { app, tracking, state, trackingState, world } = start();
     await app.openFile(video);
     app.setSide('right');
     world.beforeAnswer = () => Promise.reject(new Error('out of memory'));
     await app.startTracking();
-    expect(state()).toMatchObject({ screen: 'start', progress: null, chosen: facts });
+    expect(state()).toMatchObject({ screen: 'start', chosen: facts });
+    expect(trackingState()).toMatchObject({ isTracking: false, progress: null });
     expect(state().problem?.sentence).toContain('out of memory');
     world.beforeAnswer = () => Promise.resolve();
     await app.startTracking();
@@ -153,39 +157,40 @@ describe('startTracking()', () => {
 
 describe('cancel()', () => {
   it('stops tracking at once, keeps the chosen video, and shows no problem', async () => {
-    const { app, state, world } = start();
+    const { app, tracking, state, trackingState, world } = start();
     await app.openFile(video);
     app.setSide('right');
     world.beforeAnswer = (frame) => (frame < 5 ? Promise.resolve() : never());
-    const tracking = app.startTracking();
-    await vi.waitFor(() => expect(state().progress?.framesDone).toBe(5));
-    app.cancel();
-    expect(state()).toMatchObject({ screen: 'start', chosen: facts, problem: null, progress: null });
+    const started = app.startTracking();
+    await vi.waitFor(() => expect(trackingState().progress?.framesDone).toBe(5));
+    tracking.cancel();
+    expect(state()).toMatchObject({ screen: 'start', chosen: facts, problem: null });
+    expect(trackingState()).toMatchObject({ isTracking: false, progress: null });
     expect(world.trackersClosed).toBe(1);
-    void tracking;
+    void started;
   });
 
   it('stops while the model is still loading', async () => {
-    const { app, state, world } = start();
+    const { app, tracking, state, trackingState, world } = start();
     await app.openFile(video);
     app.setSide('right');
     world.beforeLoad = never;
-    const tracking = app.startTracking();
-    await vi.waitFor(() => expect(state().device.state).toBe('starting'));
-    app.cancel();
-    await tracking;
+    const started = app.startTracking();
+    await vi.waitFor(() => expect(trackingState().device.state).toBe('starting'));
+    tracking.cancel();
+    await started;
     expect(state()).toMatchObject({ screen: 'start', problem: null });
     expect(world.sourcesOpen).toBe(0);
   });
 
   it('leaves the recording that was there before', async () => {
-    const { app, state, world } = start();
+    const { app, tracking, state, trackingState, world } = start();
     await app.openExample();
     const before = app.store.getState().recording;
     world.beforeAnswer = never;
     void app.trackAgain();
-    await vi.waitFor(() => expect(state().device.state).toBe('ready'));
-    app.cancel();
+    await vi.waitFor(() => expect(trackingState().device.state).toBe('ready'));
+    tracking.cancel();
     expect(state().screen).toBe('review');
     expect(app.store.getState().recording).toBe(before);
   });
@@ -350,17 +355,17 @@ describe('attachVideo(file)', () => {
 
 describe('prepare()', () => {
   it('starts the tracker once and tells where it runs', async () => {
-    const { app, state, world } = start();
-    await Promise.all([app.prepare(), app.prepare()]);
+    const { tracking, trackingState, world } = start();
+    await Promise.all([tracking.prepare(), tracking.prepare()]);
     expect(world).toMatchObject({ trackersStarted: 1, modelsLoaded: ['full'] });
-    expect(state().device.state).toBe('ready');
+    expect(trackingState().device.state).toBe('ready');
   });
 
   it('tells when it fails, and does not stand in the way', async () => {
-    const { app, state, world } = start();
+    const { tracking, state, trackingState, world } = start();
     world.beforeLoad = () => Promise.reject(new Error('no graphics'));
-    await app.prepare();
-    expect(state().device).toEqual({ state: 'failed', sentence: 'no graphics' });
+    await tracking.prepare();
+    expect(trackingState().device).toEqual({ state: 'failed', sentence: 'no graphics' });
     expect(state().problem).toBeNull();
   });
 });
