@@ -17,6 +17,8 @@ import { SendingProvider } from '#features/sharing/sendingContext';
 import type { Backup } from '#features/sharing/store/backup/createBackup';
 import type { Clinic } from '#features/sharing/store/createClinic';
 import type { Sending } from '#features/sharing/store/createSending';
+import type { Navigation } from '#shell/navigation/createNavigation';
+import { NavigationProvider } from '#shell/navigation/navigationContext';
 import type { Tracking } from '#shell/tracking/createTracking';
 import { TrackingProvider } from '#shell/tracking/trackingContext';
 import { OfflineProvider } from '#features/start/offlineContext';
@@ -24,6 +26,7 @@ import type { Offline } from '#features/start/store/createOffline';
 
 /** Every store that screens work with. */
 export interface Page {
+  navigation: Navigation;
   tracking: Tracking;
   app: App;
   home: HomeApp;
@@ -39,26 +42,28 @@ export interface Page {
 
 export function PageProvider({ page, children }: { page: Page; children: ReactNode }) {
   return (
-    <TrackingProvider value={page.tracking}>
-      <AppProvider value={page.app}>
-        <HomeProvider value={page.home}>
-          <KeptSessionsProvider value={page.keptSessions}>
-            <PlanWritingProvider value={page.writing}>
-              <ClinicProvider value={page.clinic}>
-                <SendingProvider value={page.sending}>
-                  <MirrorProvider value={page.mirror}>
-                    <BackupProvider value={page.backup}>
-                      <LockSettingsProvider value={page.lockSettings}>
-                        <OfflineProvider value={page.offline}>{children}</OfflineProvider>
-                      </LockSettingsProvider>
-                    </BackupProvider>
-                  </MirrorProvider>
-                </SendingProvider>
-              </ClinicProvider>
-            </PlanWritingProvider>
-          </KeptSessionsProvider>
-        </HomeProvider>
-      </AppProvider>
-    </TrackingProvider>
+    <NavigationProvider value={page.navigation}>
+      <TrackingProvider value={page.tracking}>
+        <AppProvider value={page.app}>
+          <HomeProvider value={page.home}>
+            <KeptSessionsProvider value={page.keptSessions}>
+              <PlanWritingProvider value={page.writing}>
+                <ClinicProvider value={page.clinic}>
+                  <SendingProvider value={page.sending}>
+                    <MirrorProvider value={page.mirror}>
+                      <BackupProvider value={page.backup}>
+                        <LockSettingsProvider value={page.lockSettings}>
+                          <OfflineProvider value={page.offline}>{children}</OfflineProvider>
+                        </LockSettingsProvider>
+                      </BackupProvider>
+                    </MirrorProvider>
+                  </SendingProvider>
+                </ClinicProvider>
+              </PlanWritingProvider>
+            </KeptSessionsProvider>
+          </HomeProvider>
+        </AppProvider>
+      </TrackingProvider>
+    </NavigationProvider>
   );
 }

@@ -22,6 +22,9 @@ import { browserReviewer } from '#features/review/store/browserReviewer';
 import { createApp } from '#features/review/store/createApp';
 import { createTracking } from '#shell/tracking/createTracking';
 import { useTrackingState } from '#shell/tracking/trackingContext';
+import { browserHistory } from '#shell/navigation/browserHistory';
+import { createNavigation } from '#shell/navigation/createNavigation';
+import { useNavigationState } from '#shell/navigation/navigationContext';
 import { fetchExample } from '#shell/fetchExample';
 import { browserWorld } from '#features/home/store/browserWorld';
 import { createHome } from '#features/home/store/createHome';
@@ -37,7 +40,8 @@ import { createMirror } from '#features/mirror/store/createMirror';
 import { openOnce } from '#shell/openOnce';
 import { browserPlanWriting } from '#features/planning/store/browserPlanWriting';
 import { createPlanWriting } from '#features/planning/store/createPlanWriting';
-import { useAppState } from '#features/review/appContext';
+import { guardLeaving } from './guardLeaving';
+import { LeaveDialog } from './LeaveDialog';
 import { PageProvider } from './PageProvider';
 import { saveBlob } from '#shell/saveBlob';
 import { saveFile } from '#shell/saveFile';
@@ -57,12 +61,16 @@ gate.store.subscribe(({ state }) => {
 const openRepositoryOnce = openOnce(() => openRepository(undefined, (device) => gate.ask(device)));
 const notes = await openNotes(openRepositoryOnce, earlierNotes());
 
+/** A review needs a recording, which does not outlast the page. */
+let hasRecording = false;
+const navigation = createNavigation(browserHistory(), (screen) => screen !== 'review' || hasRecording);
 const tracking = createTracking({
   openFrameSource,
   createTracker: () => createPoseTracker(baseUrl),
   weights: poseWeights,
 });
 const app = createApp({
+  navigation,
   openFrameSource,
   tracking,
   fetchExample: () => fetchExample(`${baseUrl}example/`),
@@ -72,7 +80,8 @@ const app = createApp({
   now: () => new Date(),
   later: (call) => setTimeout(call, 0),
 });
-const home = createHome(browserWorld(baseUrl, { app, tracking }, openRepositoryOnce));
+app.store.subscribe(({ recording }) => (hasRecording = recording !== null));
+const home = createHome(browserWorld(baseUrl, { app, tracking, navigation }, openRepositoryOnce));
 const writing = createPlanWriting(browserPlanWriting(notes, openRepositoryOnce));
 const keptSessions = createKeptSessions(
   browserKeptSessions({
@@ -86,9 +95,8 @@ const keptSessions = createKeptSessions(
 const openLink = () => {
   const { hash, pathname, search } = location;
   if (!carriesPlan(hash)) return;
-  history.replaceState(null, '', pathname + search);
-  app.show('home');
-  void home.openPlanLink(hash);
+  history.replaceState(history.state, '', pathname + search);
+  void navigation.show('home').then((isShown) => (isShown ? home.openPlanLink(hash) : undefined));
 };
 openLink();
 addEventListener('hashchange', openLink);
@@ -96,7 +104,7 @@ addEventListener('hashchange', openLink);
 const offline = createOffline(browserOffline());
 const clinic = createClinic(
   browserClinic(openRepositoryOnce, notes, () => {
-    if (app.store.getState().screen === 'inbox') void keptSessions.enter();
+    if (navigation.screen() === 'sessions') void keptSessions.enter();
   }),
 );
 const backup = createBackup({
@@ -114,27 +122,37 @@ const lockSettings = createLockSettings({
   reload: () => location.reload(),
 });
 const mirror = createMirror(browserMirror(baseUrl));
+guardLeaving(navigation, { app, mirror, tracking });
+addEventListener('beforeunload', (event) => {
+  if (navigation.holdsWork()) event.preventDefault();
+});
 
 const screens = {
   start: StartScreen,
   review: ReviewScreen,
   home: HomeScreen,
-  inbox: SessionsScreen,
+  sessions: SessionsScreen,
   plan: PlanScreen,
   mirror: MirrorScreen,
 };
 
 function CurrentScreen() {
   const isTracking = useTrackingState((state) => state.isTracking);
-  const screen = useAppState((state) => state.screen);
+  const screen = useNavigationState((state) => state.screen);
   const Screen = isTracking ? TrackingScreen : screens[screen];
   useLayoutEffect(() => {
     scrollTo(0, 0);
   }, [screen, isTracking]);
-  return <Screen />;
+  return (
+    <>
+      <Screen />
+      <LeaveDialog />
+    </>
+  );
 }
 
 const page = {
+  navigation,
   tracking,
   app,
   home,

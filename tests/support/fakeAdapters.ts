@@ -5,9 +5,11 @@ import { keypointCount } from '#core/keypoints/keypointNames';
 import { frameCount, type KeypointRow, type KeypointTrack } from '#core/keypoints/keypointTrack';
 import { measure } from '#core/measurement/measure';
 import type { PoseTracker } from '#device/pose/poseTracker';
+import { createNavigation, type Navigation } from '#shell/navigation/createNavigation';
 import { createTracking, type Tracking, type TrackingAdapters } from '#shell/tracking/createTracking';
 import { defaultLimits } from '#core/protocol/limits';
 import { buildRecording } from '#documents/recording/buildRecording';
+import { fakeHistory } from './fakeHistory';
 import { filmPerson } from './syntheticPerson';
 
 /** Three repetitions with the right leg; the last one goes far beyond the default limit. */
@@ -72,6 +74,7 @@ export function fakeAdapters(): {
   adapters: Adapters & TrackingAdapters;
   world: FakeWorld;
   tracking: Tracking;
+  navigation: Navigation;
 } {
   const world: FakeWorld = {
     saved: [],
@@ -84,6 +87,7 @@ export function fakeAdapters(): {
     beforeAnswer: () => Promise.resolve(),
     beforeLoad: () => Promise.resolve(),
   };
+  const navigation = createNavigation(fakeHistory().history, () => true);
   const tracking = createTracking({
     openFrameSource: (file) => adapters.openFrameSource(file),
     createTracker: () => adapters.createTracker(),
@@ -103,6 +107,7 @@ export function fakeAdapters(): {
     },
     weights: 'made-up 4.5.6',
     tracking,
+    navigation,
     fetchExample: () => Promise.resolve({ recordingText, video: new File(['x'], 'example.mp4') }),
     saveFile: (fileName, text) => world.saved.push({ fileName, text }),
     reviewer: { read: () => 'T1', write: () => undefined },
@@ -110,7 +115,7 @@ export function fakeAdapters(): {
     now: () => new Date('2026-05-06T07:08:09Z'),
     later: (call) => call(),
   };
-  return { adapters, world, tracking };
+  return { adapters, world, tracking, navigation };
 }
 
 export function fakeSource(track: KeypointTrack, world: FakeWorld): FrameSource {

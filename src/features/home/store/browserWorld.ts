@@ -27,7 +27,7 @@ import type { HomeAdapters } from './homeAdapters';
  */
 export function browserWorld(
   baseUrl: string,
-  { app, tracking }: Pick<HomeAdapters, 'app' | 'tracking'>,
+  { app, tracking, navigation }: Pick<HomeAdapters, 'app' | 'tracking' | 'navigation'>,
   openRepository: HomeAdapters['openRepository'],
 ): HomeAdapters {
   const createTracker = () => createPoseTracker(baseUrl);
@@ -62,5 +62,6 @@ export function browserWorld(
     },
     app,
     tracking,
+    navigation,
   };
 }

@@ -1,9 +1,11 @@
 import type { OpenFrameSource } from '#device/frames/frameSource';
+import type { Navigation } from '#shell/navigation/createNavigation';
 import type { Tracking } from '#shell/tracking/createTracking';
 
 /** What the app needs from the world around it; tests hand in plain objects. */
 export interface Adapters {
   openFrameSource: OpenFrameSource;
+  navigation: Pick<Navigation, 'store' | 'screen' | 'show'>;
   tracking: Pick<Tracking, 'trackFile'>;
   /** The built-in example: its session document as text, and its video. */
   fetchExample: () => Promise<{ recordingText: string; video: File }>;

@@ -10,14 +10,7 @@ import type { Problem } from '#shell/explainProblem';
 import { startLimits, type LimitHistory } from './limitHistory';
 import type { KeepingState, ReviewSession } from './keptReview';
 
-export type ScreenName = 'start' | 'review' | 'home' | 'inbox' | 'plan' | 'mirror';
-
 export interface AppState {
-  screen: ScreenName;
-  /** Where the review leads back to: the home session or the kept sessions where it was opened from there. */
-  backTo: 'start' | 'home' | 'inbox';
-  /** Where the live mirror was opened, and leads back to. */
-  mirrorBackTo: 'start' | 'review' | 'inbox';
   /** What the next recording is measured as; the side is asked for, never guessed. */
   setup: Omit<SetSetup, 'side'> & { side: Side | null };
   /** The video that is ready to be tracked. */
@@ -47,9 +40,6 @@ export interface AppState {
 }
 
 export const initialState: AppState = {
-  screen: 'start',
-  backTo: 'start',
-  mirrorBackTo: 'start',
   setup: { task: 'split-stance-sit-to-stand', side: null },
   chosen: null,
   opening: null,

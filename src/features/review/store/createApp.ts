@@ -12,7 +12,7 @@ import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { recordingHead } from '#documents/recording/recordingHead';
 import { emptyReview } from '#documents/recording/reviewSchema';
 import type { Adapters } from './adapters';
-import { initialState, type AppState, type ScreenName } from './appState';
+import { initialState, type AppState } from './appState';
 import { checkSameVideo } from './checkSameVideo';
 import { explainProblem } from '#shell/explainProblem';
 import { endMove, moveLimits, startLimits, type LimitHistory } from './limitHistory';
@@ -72,16 +72,21 @@ export interface App extends ReviewActions {
   saveRecording(): void;
   /** Hands over the shown recording as CSV, a row a repetition or a row a frame. */
   saveTable(rows: 'repetitions' | 'frames'): void;
-  show(screen: ScreenName): void;
   dismissProblem(): void;
 }
 
 export function createApp(adapters: Adapters): App {
   const store = createStore<AppState>(() => ({ ...initialState, reviewer: adapters.reviewer.read() }));
   const { getState: get, setState: set } = store;
+  const { navigation } = adapters;
   let chosenFile: File | null = null;
   let job = new AbortController();
   const reviewKeeper = createReviewKeeper(get, set, adapters.later);
+
+  // What went wrong on one screen says nothing on the next.
+  navigation.store.subscribe(({ screen }, before) => {
+    if (screen !== before.screen) set({ problem: null });
+  });
 
   /** Begins a job that ends every other one; what it throws becomes a problem, unless it was cancelled. */
   const run = async (doing: string, work: (signal: AbortSignal) => Promise<void>) => {
@@ -102,7 +107,6 @@ export function createApp(adapters: Adapters): App {
     const limits = part.limits ?? get().limits;
     const judgements = judgeAll(next.measurement, limits.present);
     set({
-      screen: 'review',
       recording: next,
       setup,
       judgements,
@@ -110,12 +114,13 @@ export function createApp(adapters: Adapters): App {
       selected: tellingRepetition(judgements, limits.present),
       ...part,
     });
+    void navigation.show('review', true);
   };
 
   /** Measures what is shown once more: for another task or with other corrections. */
   const measureAgain = (setup = get().recording?.setup) => {
     const { recording, corrections, selected } = get();
-    if (recording === null || setup === undefined || get().screen !== 'review') return;
+    if (recording === null || setup === undefined || navigation.screen() !== 'review') return;
     const again = measuredAgain(recording, setup, corrections.done);
     const selectedAgain = sameRepetition(recording.measurement, again.measurement, selected);
     showRecording(again, selectedAgain === null ? {} : { selected: selectedAgain });
@@ -188,7 +193,7 @@ export function createApp(adapters: Adapters): App {
   const changeSetup = (part: Partial<Pick<SetSetup, 'task' | 'bodyHeightCm'>>) => {
     const { recording } = get();
     set({ setup: { ...get().setup, ...part } });
-    if (recording === null || get().screen !== 'review') return;
+    if (recording === null || navigation.screen() !== 'review') return;
     measureAgain({ ...recording.setup, ...part });
     reviewKeeper.changed();
   };
@@ -205,7 +210,7 @@ export function createApp(adapters: Adapters): App {
     setTask: (task) => changeSetup({ task }),
     setSide(side) {
       const { recording } = get();
-      if (recording !== null && get().screen === 'review') {
+      if (recording !== null && navigation.screen() === 'review') {
         if (recording.measurement.setup.side !== side) reviewActions.correct({ kind: 'working-side', side });
       } else set({ setup: { ...get().setup, side } });
     },
@@ -238,9 +243,8 @@ export function createApp(adapters: Adapters): App {
       }),
     openKept(recordingDocument, fileName, video, kept) {
       job.abort();
-      const backTo = get().screen === 'inbox' ? 'inbox' : 'home';
       openRecording(recordingDocument, { origin: 'session', fileName, video }, kept);
-      set({ backTo, opening: null, problem: null });
+      set({ opening: null, problem: null });
     },
     attachVideo: (file) =>
       run('be attached', async (signal) => {
@@ -308,18 +312,6 @@ export function createApp(adapters: Adapters): App {
           ? framesCsv({ ...recording, track: recording.observed })
           : repetitionsCsv({ ...recording, limits });
       adapters.saveFile(`overfoot-${rows}-${dayOf(adapters.now())}.csv`, text);
-    },
-    show: (screen) => {
-      if (screen === 'review' && get().recording === null) return;
-      const from = get().screen;
-      set({
-        screen,
-        problem: null,
-        ...(screen === 'review' || screen === 'mirror' ? {} : { backTo: 'start' }),
-        ...(screen === 'mirror'
-          ? { mirrorBackTo: from === 'review' || from === 'inbox' ? from : 'start' }
-          : {}),
-      });
     },
     dismissProblem: () => set({ problem: null }),
   };

@@ -6,10 +6,19 @@ import { parseRecording } from '#documents/recording/parseRecording';
 import { facts, fakeAdapters, film, recordingText } from '../../../../support/fakeAdapters';
 
 function start() {
-  const { adapters, world, tracking } = fakeAdapters();
+  const { adapters, world, tracking, navigation } = fakeAdapters();
   const app = createApp(adapters);
   const trackingState = tracking.store.getState;
-  return { app, tracking, world, adapters, state: app.store.getState, trackingState };
+  return {
+    app,
+    tracking,
+    world,
+    adapters,
+    navigation,
+    /** What is shown, and where. */
+    state: () => ({ ...app.store.getState(), screen: navigation.screen() }),
+    trackingState,
+  };
 }
 
 const video = new File(['x'], 'stairs.mp4', { type: 'video/mp4' });
@@ -140,7 +149,7 @@ describe('startTracking()', () => {
   });
 
   it('goes back to where it began and tells why when the tracker fails; the next try gets a new tracker', async () => {
-    const { app, tracking, state, trackingState, world } = start();
+    const { app, state, trackingState, world } = start();
     await app.openFile(video);
     app.setSide('right');
     world.beforeAnswer = () => Promise.reject(new Error('out of memory'));
@@ -225,8 +234,8 @@ describe('setSide(side), setTask(task)', () => {
   });
 
   it('leave a kept recording alone while the next one is set up', async () => {
-    const { app } = await tracked();
-    app.show('start');
+    const { navigation, app } = await tracked();
+    void navigation.show('start');
     const before = app.store.getState().recording;
     app.setSide('left');
     expect(app.store.getState().recording).toBe(before);
