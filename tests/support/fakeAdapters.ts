@@ -5,8 +5,11 @@ import { keypointCount } from '#core/keypoints/keypointNames';
 import { frameCount, type KeypointRow, type KeypointTrack } from '#core/keypoints/keypointTrack';
 import { measure } from '#core/measurement/measure';
 import type { PoseTracker } from '#device/pose/poseTracker';
+import { createNavigation, type Navigation } from '#shell/navigation/createNavigation';
+import { createTracking, type Tracking, type TrackingAdapters } from '#shell/tracking/createTracking';
 import { defaultLimits } from '#core/protocol/limits';
 import { buildRecording } from '#documents/recording/buildRecording';
+import { fakeHistory } from './fakeHistory';
 import { filmPerson } from './syntheticPerson';
 
 /** Three repetitions with the right leg; the last one goes far beyond the default limit. */
@@ -67,7 +70,12 @@ export interface FakeWorld {
 }
 
 /** Adapters that film the made-up person, whatever the file; a file named 'bad.txt' is no video. */
-export function fakeAdapters(): { adapters: Adapters; world: FakeWorld } {
+export function fakeAdapters(): {
+  adapters: Adapters & TrackingAdapters;
+  world: FakeWorld;
+  tracking: Tracking;
+  navigation: Navigation;
+} {
   const world: FakeWorld = {
     saved: [],
     trackersStarted: 0,
@@ -79,7 +87,13 @@ export function fakeAdapters(): { adapters: Adapters; world: FakeWorld } {
     beforeAnswer: () => Promise.resolve(),
     beforeLoad: () => Promise.resolve(),
   };
-  const adapters: Adapters = {
+  const navigation = createNavigation(fakeHistory().history, () => true);
+  const tracking = createTracking({
+    openFrameSource: (file) => adapters.openFrameSource(file),
+    createTracker: () => adapters.createTracker(),
+    weights: 'made-up 4.5.6',
+  });
+  const adapters: Adapters & TrackingAdapters = {
     openFrameSource: (file) => {
       if (file.name === 'bad.txt') {
         return Promise.reject(new VideoProblem('not-a-video', '"bad.txt" is not a video. Choose another.'));
@@ -91,15 +105,17 @@ export function fakeAdapters(): { adapters: Adapters; world: FakeWorld } {
       world.trackersStarted++;
       return fakeTracker(film.track, world);
     },
+    weights: 'made-up 4.5.6',
+    tracking,
+    navigation,
     fetchExample: () => Promise.resolve({ recordingText, video: new File(['x'], 'example.mp4') }),
     saveFile: (fileName, text) => world.saved.push({ fileName, text }),
-    weights: 'made-up 4.5.6',
     reviewer: { read: () => 'T1', write: () => undefined },
     newId: () => '7f0c2c3e-51d4-4a39-8c53-0d9a4be4d1c2',
     now: () => new Date('2026-05-06T07:08:09Z'),
     later: (call) => call(),
   };
-  return { adapters, world };
+  return { adapters, world, tracking, navigation };
 }
 
 export function fakeSource(track: KeypointTrack, world: FakeWorld): FrameSource {

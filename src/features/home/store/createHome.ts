@@ -3,6 +3,7 @@ import { awakeSentence } from '#device/camera/keepAwake';
 import type { GuideOptions } from '../guide/guideState';
 import { cautionsOf, painAdvice } from '#documents/plan/cautions';
 import { explainProblem } from '#shell/explainProblem';
+import type { LeaveQuestion } from '#shell/navigation/createNavigation';
 import { openChoice } from './openChoice';
 import { startExercise, type Exercise } from './exercise';
 import type { HomeAdapters } from './homeAdapters';
@@ -13,6 +14,12 @@ import { createHomeStorage } from './homeStorage';
 import { reviewing } from './reviewing';
 import { createSetKeeper } from './setKeeper';
 import { isFilmed, sessionOf } from './sessionOf';
+
+const leaveQuestion: LeaveQuestion = {
+  title: 'End this session?',
+  sentence: 'The exercise is still running. If you leave, it ends here; the sets recorded so far are kept.',
+  leave: 'End it and leave',
+};
 
 /** A home session over the given world. */
 export function createHome(adapters: HomeAdapters): HomeApp {
@@ -108,25 +115,34 @@ export function createHome(adapters: HomeAdapters): HomeApp {
   const changeSet = (index: number, change: Partial<HomeState['sets'][number]>) =>
     set({ sets: get().sets.map((one, at) => (at === index ? { ...one, ...change } : one)) });
 
+  /** What is under way ends, and what was recorded is kept. */
+  const end = () => {
+    exercise?.send({ kind: 'press', press: 'end' });
+    endExercise();
+    storage.settleDrops();
+    void keeper.settled().then(async () => {
+      const { sets, saving } = get();
+      // What was answered up to here is kept with the sets that were done.
+      const kept = sets.length > 0 && saving !== 'saved' ? session(adapters.now().toISOString()) : null;
+      toStart();
+      if (kept !== null) await (await storage.repository).sessions.save(kept).catch(() => undefined);
+    });
+  };
+  adapters.navigation.guard({
+    question: (to) => (isAt('exercise') && !isOver() && to !== 'home' ? leaveQuestion : null),
+  });
+  // Its own reviews lead back to it; every other screen ends it.
+  adapters.navigation.store.subscribe(({ screen }, before) => {
+    if (before.screen === 'home' && screen !== 'home' && screen !== 'review') end();
+  });
+
   return {
     store,
     ...choosing,
     ...reviewing({ adapters, get, set, storage, keeper, beginSession }),
     sessionId: () => begun.id,
     enter: storage.open,
-    leave() {
-      exercise?.send({ kind: 'press', press: 'end' });
-      endExercise();
-      storage.settleDrops();
-      adapters.app.show('start');
-      void keeper.settled().then(async () => {
-        const { sets, saving } = get();
-        // What was answered up to here is kept with the sets that were done.
-        const kept = sets.length > 0 && saving !== 'saved' ? session(adapters.now().toISOString()) : null;
-        toStart();
-        if (kept !== null) await (await storage.repository).sessions.save(kept).catch(() => undefined);
-      });
-    },
+    leave: () => adapters.navigation.returnTo('start'),
     dismissProblem: () => set({ problem: null }),
     openPlanFile: openPlan.fromFile,
     openPlanLink: openPlan.fromLink,
@@ -184,7 +200,7 @@ export function createHome(adapters: HomeAdapters): HomeApp {
     async openCamera(wish = { facing: 'front' }) {
       if (!isAt('camera', 'exercise')) return;
       sound.unlock();
-      adapters.app.release();
+      adapters.tracking.release();
       await storage.pauseMeasuring();
       if (isAt('camera', 'exercise')) await camera.open(wish);
     },

@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
 import { Button, ToggleButton } from 'react-aria-components';
+import { useNavigation, useNavigationState } from '#shell/navigation/navigationContext';
 import { useApp, useAppState } from '#features/review/appContext';
 import { useMirror, useMirrorState } from '../mirrorContext';
 import { Message } from '#ui/components/Message';
@@ -20,7 +21,8 @@ export function MirrorScreen() {
   const recording = useMirrorState((state) => state.recording);
   const { task, side } = useAppState((state) => state.setup);
   const limits = useAppState((state) => state.limits.present);
-  const backTo = useAppState((state) => state.mirrorBackTo);
+  const navigation = useNavigation();
+  const from = useNavigationState((state) => state.from);
   const leg = side ?? 'right';
 
   useEffect(() => () => mirror.close(), [mirror]);
@@ -40,7 +42,7 @@ export function MirrorScreen() {
         <Button
           className="button"
           isDisabled={recording.state === 'running' || recording.state === 'done'}
-          onPress={() => app.show(backTo)}
+          onPress={() => navigation.returnTo(from ?? 'start')}
         >
           Close the mirror
         </Button>

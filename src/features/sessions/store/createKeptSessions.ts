@@ -31,7 +31,7 @@ export interface KeptSessionsAdapters {
   forgetRest: () => void;
   /** Forgets the draft and the last plan that the page still has of a patient. */
   forgetPatient: (patient: string) => void;
-  app: Pick<App, 'store' | 'openKept' | 'dismissProblem'>;
+  app: Pick<App, 'openKept'>;
 }
 
 /** The sessions that are kept on this device. No action throws or rejects: what goes wrong stands in the state. */
@@ -203,9 +203,6 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
           save: (reviewed) => save(reviewed, kept.facts.fromVideo),
           readOther,
         });
-        const { problem } = app.store.getState();
-        app.dismissProblem(); // What goes wrong there is told here.
-        set({ problem });
       } catch (error) {
         set({ problem: explainProblem(error, 'be opened') });
       } finally {

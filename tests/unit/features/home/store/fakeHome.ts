@@ -52,7 +52,7 @@ export async function openFakeHome(
   }: { device?: ReturnType<typeof createTestDevice>; lasting?: boolean } = {},
   change: (adapters: HomeAdapters, world: FakeHome) => void = () => undefined,
 ) {
-  const { adapters: appAdapters, world: appWorld } = fakeAdapters();
+  const { adapters: appAdapters, world: appWorld, tracking, navigation } = fakeAdapters();
   const app = createApp(appAdapters);
   const stored = await device.open({ lasting: { records: lasting, videos: lasting } });
   const world = new FakeHome(stored);
@@ -122,13 +122,15 @@ export async function openFakeHome(
       return () => world.timers.delete(timer);
     },
     app,
+    tracking,
+    navigation,
   };
   change(adapters, world);
   const home = createHome(adapters);
   world.phase = () => home.store.getState().guide?.phase ?? null;
-  app.show('home');
+  void navigation.show('home');
   await home.enter();
-  return { home, app, appWorld, world, device, repository: stored, state: home.store.getState };
+  return { home, app, navigation, appWorld, world, device, repository: stored, state: home.store.getState };
 }
 
 export class FakeCamera implements Camera {

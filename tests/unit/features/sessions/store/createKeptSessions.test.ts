@@ -38,7 +38,7 @@ function openSessionsScreen(
   const world = { nowMs: parts.nowMs ?? 5000, notes: parts.notes ?? [], asked: 0 };
   const forgotten: string[] = [];
   const timers: { ms: number; call: () => void }[] = [];
-  const { adapters } = fakeAdapters();
+  const { adapters, navigation } = fakeAdapters();
   let ticks = 0;
   /** No two moments are the same. */
   const now = () => new Date(adapters.now().getTime() + 1000 * ticks++);
@@ -64,7 +64,7 @@ function openSessionsScreen(
     due.forEach((timer) => timers.splice(timers.indexOf(timer), 1));
     due.forEach(({ call }) => call());
   };
-  return { keptSessions, app, world, timers, state, ring, forgotten };
+  return { keptSessions, app, navigation, world, timers, state, ring, forgotten };
 }
 
 describe('enter()', () => {
@@ -209,16 +209,19 @@ describe('enter()', () => {
 describe('openSet(sessionId, title)', () => {
   it('opens the review with the video, from where it leads back', async () => {
     const { repository } = await deviceWithSession();
-    const { keptSessions, app, state } = openSessionsScreen(repository);
-    app.show('inbox');
+    const { keptSessions, app, navigation, state } = openSessionsScreen(repository);
+    void navigation.show('sessions');
     await keptSessions.enter();
     await keptSessions.openSet(recording.id, 'Heron, set 1');
-    expect(app.store.getState()).toMatchObject({ screen: 'review', backTo: 'inbox' });
-    expect(app.recording()).toMatchObject({ fileName: 'Heron, set 1', note: 'An invented person.' });
-    expect(await app.recording()?.video?.text()).toBe('pictures');
+    expect(navigation.store.getState()).toMatchObject({ screen: 'review', from: 'sessions' });
+    expect(app.store.getState().recording).toMatchObject({
+      fileName: 'Heron, set 1',
+      note: 'An invented person.',
+    });
+    expect(await app.store.getState().recording?.video?.text()).toBe('pictures');
     expect(state()).toMatchObject({ opening: null, problem: null });
-    app.show('inbox');
-    expect(app.store.getState()).toMatchObject({ screen: 'inbox', backTo: 'start' });
+    navigation.returnTo('sessions');
+    expect(navigation.store.getState()).toMatchObject({ screen: 'sessions', from: 'start' });
   });
 
   it('judges with limits that were set for the same patient, task and side, in the list as in the review', async () => {
@@ -234,15 +237,15 @@ describe('openSet(sessionId, title)', () => {
     };
     await repository.recordings.save(next, { ...inSession, visitId: later.id, video: null });
     await repository.sessions.save(later);
-    const { keptSessions, app, state } = openSessionsScreen(repository);
+    const { keptSessions, app, navigation, state } = openSessionsScreen(repository);
     const reviewed = async (id: string, deg: number) => {
-      app.show('inbox');
+      void navigation.show('sessions');
       await keptSessions.enter();
       await keptSessions.openSet(id, 'a set');
       app.moveLimits({ kneeInwardDeg: deg, kneeOutwardDeg: deg });
       app.endLimitMove();
       await vi.waitFor(() => expect(app.store.getState().keeping).toEqual({ state: 'kept' }));
-      app.show('inbox');
+      void navigation.show('sessions');
       await keptSessions.enter();
     };
     const verdicts = () => {
@@ -266,23 +269,23 @@ describe('openSet(sessionId, title)', () => {
 
   it('tells where the session is gone, and stays', async () => {
     const { repository } = await deviceWithSession();
-    const { keptSessions, app, state } = openSessionsScreen(repository);
-    app.show('inbox');
+    const { keptSessions, navigation, state } = openSessionsScreen(repository);
+    void navigation.show('sessions');
     await keptSessions.enter();
     await repository.recordings.remove(recording.id);
     await keptSessions.openSet(recording.id, 'Heron, set 1');
     expect(state().problem?.sentence).toMatch(/no longer kept/);
-    expect(app.store.getState().screen).toBe('inbox');
+    expect(navigation.screen()).toBe('sessions');
   });
 
   it('does not open what was left meanwhile', async () => {
     const { repository } = await deviceWithSession();
-    const { keptSessions, app } = openSessionsScreen(repository);
+    const { keptSessions, navigation } = openSessionsScreen(repository);
     await keptSessions.enter();
     const opening = keptSessions.openSet(recording.id, 'Heron, set 1');
     keptSessions.leave();
     await opening;
-    expect(app.store.getState().screen).toBe('start');
+    expect(navigation.screen()).toBe('start');
   });
 });
 
