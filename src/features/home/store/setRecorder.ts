@@ -1,6 +1,6 @@
 import type { VideoRecording } from '#device/camera/recordVideo';
 import { RecordingProblem } from '#device/camera/recordingProblem';
-import { buildKeypointTrack, type TimedRow } from '#core/keypoints/keypointTrack';
+import { createGrowingTrack } from '#core/keypoints/createGrowingTrack';
 import type { LiveSetEvent } from '#device/live/createLiveSet';
 import type { LiveFrame } from '#device/live/liveFrame';
 import type { RunningSet } from '#device/live/startLiveSet';
@@ -62,7 +62,8 @@ export async function startSetRecorder(parts: SetRecorderParts): Promise<SetReco
     problem = explainProblem(error, 'be kept').sentence;
     onProblem(problem);
   };
-  const rows: TimedRow[] = [];
+  const joints = createGrowingTrack(start.widthPx, start.heightPx);
+  let lastMs: number | null = null;
   const open = await repository.beginSet(start, tell).catch((error: unknown) => {
     tell(error);
     return null;
@@ -105,7 +106,7 @@ export async function startSetRecorder(parts: SetRecorderParts): Promise<SetReco
     const finished = (await live?.finish().catch(() => undefined)) ?? null;
     live?.close();
     if (finished !== null) return finished;
-    return { track: buildKeypointTrack(start.widthPx, start.heightPx, rows), measurement: undefined };
+    return { track: joints.copy(), measurement: undefined };
   };
   const end = async () => {
     isEnded = true;
@@ -115,10 +116,11 @@ export async function startSetRecorder(parts: SetRecorderParts): Promise<SetReco
   return {
     push(frame) {
       const timeMs = timeOf(frame.timeMs);
-      if (isEnded || timeMs === null || timeMs <= (rows.at(-1)?.timeMs ?? -1)) return;
+      if (isEnded || timeMs === null || timeMs <= (lastMs ?? -1)) return;
       const isSameSize = frame.widthPx === start.widthPx && frame.heightPx === start.heightPx;
       const row = isSameSize ? frame.row : null;
-      rows.push({ timeMs, row });
+      joints.append(timeMs, row);
+      lastMs = timeMs;
       open?.addRow({ timeMs, row });
       live?.push({ ...frame, timeMs });
     },
@@ -141,7 +143,7 @@ export async function startSetRecorder(parts: SetRecorderParts): Promise<SetReco
     async finish(session) {
       await end();
       const { track, measurement } = await measured();
-      if (rows.length === 0) {
+      if (lastMs === null) {
         await open?.drop().catch(() => undefined);
         return null;
       }
