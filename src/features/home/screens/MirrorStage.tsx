@@ -50,7 +50,7 @@ export function MirrorStage({ leg }: Props) {
       if (row === null) return;
       const scale = width / widthPx;
       context.setTransform(scale, 0, 0, scale, 0, 0);
-      drawLiveLeg(context, { row, widthPx, heightPx, ...leg }, (thickness * widthPx) / shownPx);
+      drawLiveLeg(context, { row, ...leg }, (thickness * widthPx) / shownPx);
     });
     return () => {
       stop();

@@ -51,7 +51,7 @@ export function MirrorPicture({ camera, side, limits }: Props) {
       const scale = width / frame.widthPx;
       const unit = (thickness * frame.widthPx) / shownPx;
       context.setTransform(scale, 0, 0, scale, 0, 0);
-      drawLiveLeg(context, { ...frame, row: frame.row, side, limits }, unit);
+      drawLiveLeg(context, { row: frame.row, side, limits }, unit);
       if (knee !== null) drawPlumbLine(context, knee.foot, knee.hip.y, unit);
     });
   }, [mirror, side, limits, shownPx]);
