@@ -1,3 +1,4 @@
+import { shallow } from 'zustand/shallow';
 import { createGuide, type Guide } from '../guide/createGuide';
 import type { GuideEffect } from '../guide/guideEffect';
 import type { GuideEvent } from '../guide/guideEvent';
@@ -239,5 +240,8 @@ function isWithBends({ item, side }: SetStep): boolean {
 }
 
 function isSame(a: GuideView, b: GuideView | null): boolean {
-  return b !== null && JSON.stringify(a) === JSON.stringify(b);
+  if (b === null) return false;
+  const { hold, presses, ...rest } = a;
+  const { hold: holdBefore, presses: pressesBefore, ...restBefore } = b;
+  return shallow(rest, restBefore) && shallow(hold, holdBefore) && shallow(presses, pressesBefore);
 }

@@ -1,6 +1,6 @@
 import type { LiveSetEvent } from '#device/live/createLiveSet';
 import type { LiveFrame } from '#device/live/liveFrame';
-import { setSummary } from '../guide/setSummary';
+import { summariseSet } from '../guide/summariseSet';
 import type { SetResult } from '../guide/guideState';
 import type { SetStep } from '#documents/plan/planSteps';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
@@ -14,7 +14,7 @@ import type { HomeAdapters } from './homeAdapters';
 import type { HomeCamera } from './homeCamera';
 import type { HomeSet, HomeState } from './homeState';
 import { keepOwnVideo } from './keepOwnVideo';
-import { setStart } from './setStart';
+import { buildSetStart } from './buildSetStart';
 import { startSetRecorder, type SetRecorder } from './setRecorder';
 
 export interface PictureSize {
@@ -120,7 +120,7 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
     );
     const judgements = complete.map(({ judgement }) => judgement);
     const prescribed = get().sets[index]?.result.prescribed ?? null;
-    const summary = setSummary(judgements, prescribed);
+    const summary = summariseSet(judgements, prescribed);
     change(index, { found: judgements.length, judgements, summary, isFromVideo });
   };
   const end = (): Running | null => {
@@ -137,7 +137,7 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
       const model = camera.model();
       if (item.kind === 'hold' || stream === null || model === null) return;
       const id = adapters.newId();
-      const start = setStart(step, item, {
+      const start = buildSetStart(step, item, {
         id,
         startedAt: adapters.now().toISOString(),
         visitId: session().id,
@@ -195,7 +195,7 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
       const index = sets.length;
       set({ sets: [...sets, { ...emptySet, item, result, recordingId: id, keeping: 'finishing' }] });
       const { widthPx, heightPx } = recording.videoFacts;
-      const start = setStart(step, item, {
+      const start = buildSetStart(step, item, {
         id,
         startedAt: adapters.now().toISOString(),
         visitId: session().id,
