@@ -11,7 +11,8 @@ import type { SetStep } from '#documents/plan/planSteps';
 import { findSetup } from '#core/exercises/taskSetups';
 import type { HomeAdapters } from './homeAdapters';
 import { slowedSentence, type HomeCamera } from './homeCamera';
-import type { HomeState, PaceState } from './homeState';
+import { partOf, type PaceState } from './homeState';
+import type { HomeStore } from './homeStore';
 import { createTeller } from './createTeller';
 import { createPlacingWatch } from './placingWatch';
 import { createStandWatch } from './standWatch';
@@ -31,8 +32,7 @@ export interface Exercise {
 
 interface ExerciseParts {
   adapters: HomeAdapters;
-  get: () => HomeState;
-  set: (change: Partial<HomeState>) => void;
+  home: HomeStore;
   /** May be changed on the way. */
   options: GuideOptions;
   camera: HomeCamera;
@@ -46,7 +46,9 @@ const staleMs = 1500;
 const placingPhases: readonly GuidePhase[] = ['placing', 'bends', 'standing'];
 
 export function startExercise(parts: ExerciseParts): Exercise {
-  const { adapters, get, set, options, camera, sound, keeper } = parts;
+  const { adapters, home, options, camera, sound, keeper } = parts;
+  const { get, set, change } = home;
+  const own = () => partOf(get(), 'exercise');
   const placingWatch = createPlacingWatch();
   let standWatch = createStandWatch();
   let guide: Guide | null = null;
@@ -124,17 +126,18 @@ export function startExercise(parts: ExerciseParts): Exercise {
     if (state.stepIndex !== stepIndex) enterStep(state.stepIndex);
     if (state.phase !== phase) enterPhase(state.phase);
     const view = guide.view();
-    if (!isSame(view, get().guide)) set({ guide: view });
+    if (!isSame(view, own().guide)) change('exercise', { guide: view });
   };
   const enterStep = (index: number) => {
     const before = options.steps[stepIndex];
     stepIndex = index;
-    set({ heard: [] });
+    change('exercise', { heard: [] });
     const step = options.steps[index]!;
     const isSameTask = before?.item.task === step.item.task && before.side === step.side;
     if (!isSameTask) {
       takeBends(noBends);
-      set({ isFurniturePlaced: before?.item.task === step.item.task && get().isFurniturePlaced });
+      const isFurniturePlaced = before?.item.task === step.item.task && own().isFurniturePlaced;
+      change('exercise', { isFurniturePlaced });
     }
     if (isFilmed(step)) camera.resume();
     else camera.pause();
@@ -142,7 +145,7 @@ export function startExercise(parts: ExerciseParts): Exercise {
   const enterPhase = (next: GuidePhase) => {
     phase = next;
     if (next === 'standing') standWatch = createStandWatch();
-    if (!placingPhases.includes(next)) set({ placing: null });
+    if (!placingPhases.includes(next)) change('exercise', { placing: null });
     // A device that was too slow in one set is tried again in the next.
     if (next === 'set-done' && hasFeedback()) {
       guide?.send({ kind: 'counting', works: true });
@@ -163,7 +166,7 @@ export function startExercise(parts: ExerciseParts): Exercise {
     };
     const { seenFps } = camera.rates();
     const facts = {
-      isFurniturePlaced: get().isFurniturePlaced,
+      isFurniturePlaced: own().isFurniturePlaced,
       brightness: camera.brightness(),
       cameraRateHz: seenFps > 0 ? seenFps : undefined,
     };
@@ -171,7 +174,7 @@ export function startExercise(parts: ExerciseParts): Exercise {
     if (line !== undefined) send({ kind: 'stand', line });
     const placing = placingWatch.push(frame, setup, facts, item.task);
     if (placing === null) return;
-    set({ placing });
+    change('exercise', { placing });
     send({ kind: 'placing', isGood: placing.ready, line: placing.first?.sentence ?? null });
   };
   const takePace = () => {
@@ -201,7 +204,7 @@ export function startExercise(parts: ExerciseParts): Exercise {
     if (guide?.state().isPresent !== isPresent) send({ kind: 'person', isPresent });
   };
 
-  const teller = createTeller({ get, set }, send, () => guide?.state().phase === 'working');
+  const teller = createTeller(home, send, () => guide?.state().phase === 'working');
   guide = createGuide(options, adapters.clockMs(), act);
   takePace();
   refresh();

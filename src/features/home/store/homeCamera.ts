@@ -10,7 +10,7 @@ import type { PoseTracker } from '#device/pose/poseTracker';
 import type { SetStart } from '#device/storage/keptSchemas';
 import { explainProblem } from '#shell/explainProblem';
 import type { HomeAdapters } from './homeAdapters';
-import type { HomeState } from './homeState';
+import type { HomeCommon } from './homeState';
 
 /** The camera of a home session with what follows the joints in its pictures. */
 export interface HomeCamera {
@@ -30,8 +30,8 @@ export interface HomeCamera {
 
 interface CameraParts {
   adapters: HomeAdapters;
-  set: (change: Partial<HomeState>) => void;
-  get: () => HomeState;
+  set: (change: Partial<HomeCommon>) => void;
+  get: () => HomeCommon;
   onFrame: (frame: LiveFrame) => void;
   /** Hears of the camera's coming (true) and going (false). */
   onWorks: (works: boolean) => void;

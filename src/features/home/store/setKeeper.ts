@@ -12,7 +12,7 @@ import type { Bends } from './createBendsReader';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import type { HomeAdapters } from './homeAdapters';
 import type { HomeCamera } from './homeCamera';
-import type { HomeSet, HomeState } from './homeState';
+import type { HomeCommon, HomeSet } from './homeState';
 import { keepOwnVideo } from './keepOwnVideo';
 import { buildSetStart } from './buildSetStart';
 import { startSetRecorder, type SetRecorder } from './setRecorder';
@@ -56,8 +56,8 @@ export interface SetKeeper {
 
 interface KeeperParts {
   adapters: HomeAdapters;
-  get: () => HomeState;
-  set: (change: Partial<HomeState>) => void;
+  get: () => HomeCommon;
+  set: (change: Partial<HomeCommon>) => void;
   repository: Promise<Repository>;
   camera: Pick<HomeCamera, 'stream' | 'model'>;
   /** The visit as it stands; its end is not reached yet. */
