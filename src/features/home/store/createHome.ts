@@ -42,15 +42,7 @@ export function createHome(adapters: HomeAdapters): HomeApp {
     },
     onWorks: (works) => exercising.send({ kind: 'camera', works }),
   });
-  const keeper = createSetKeeper({
-    adapters,
-    get,
-    set,
-    repository: storage.repository,
-    camera,
-    session,
-    onCountingFailed: () => exercising.send({ kind: 'counting', works: false }),
-  });
+  const keeper = createSetKeeper({ adapters, home, repository: storage.repository, camera, session });
   const exercising = createExercising({
     adapters,
     home,

@@ -1,7 +1,6 @@
 import type { Camera, CameraWish } from '#device/camera/camera';
 import { CameraProblem, cameraWayOut } from '#device/camera/cameraProblem';
 import type { PoseModel } from '#core/keypoints/poseModel';
-import { decideLive } from '#device/live/decideLive';
 import type { LiveFrame } from '#device/live/liveFrame';
 import type { PictureFeed } from '#device/live/pictureFeed';
 import { startLiveLoop, type LiveLoop, type LiveRates } from '#device/live/startLiveLoop';
@@ -190,9 +189,4 @@ export function createHomeCamera({ adapters, set, get, onFrame, onWorks }: Camer
       set({ camera: { state: 'off' } });
     },
   };
-}
-
-/** What to tell of a device that became too slow on the way. */
-export function slowedSentence(trackedFps: number): string | null {
-  return decideLive(trackedFps, trackedFps)?.sentence ?? null;
 }

@@ -36,6 +36,14 @@ export interface SetRecorder {
   discard(): Promise<void>;
 }
 
+/** What is reported of a set while it is recorded. */
+export type RecorderEvent =
+  | LiveSetEvent
+  /** Counting has stopped by a failure of its own. */
+  | { kind: 'counting-failed' }
+  /** Something of it can't be kept; the set goes on with what is left. */
+  | { kind: 'problem'; sentence: string };
+
 export interface SetRecorderParts {
   adapters: Pick<HomeAdapters, 'startLiveSet' | 'recordVideo' | 'openFrameSource' | 'clockMs'>;
   repository: Repository;
@@ -43,11 +51,7 @@ export interface SetRecorderParts {
   start: SetStart;
   /** Whether repetitions are counted while they happen. */
   isCounting: boolean;
-  onEvent: (event: LiveSetEvent) => void;
-  /** Hears at once of what goes wrong; the set goes on with what is left. */
-  onProblem: (sentence: string) => void;
-  /** Hears where counting has stopped by a failure of its own. */
-  onCountingFailed: () => void;
+  onEvent: (event: RecorderEvent) => void;
 }
 
 /**
@@ -55,12 +59,12 @@ export interface SetRecorderParts {
  * without counting with what is measured afterwards.
  */
 export async function startSetRecorder(parts: SetRecorderParts): Promise<SetRecorder> {
-  const { adapters, repository, stream, onProblem } = parts;
+  const { adapters, repository, stream, onEvent } = parts;
   let { start } = parts;
   let problem: string | null = null;
   const tell = (error: unknown) => {
     problem = explainProblem(error, 'be kept').sentence;
-    onProblem(problem);
+    onEvent({ kind: 'problem', sentence: problem });
   };
   const joints = createGrowingTrack(start.widthPx, start.heightPx);
   let lastMs: number | null = null;
@@ -93,10 +97,10 @@ export async function startSetRecorder(parts: SetRecorderParts): Promise<SetReco
     // Counted on the video's own clock, so that what is measured from the video later has the same times.
     const set = adapters.startLiveSet(
       { setup, limits, widthPx, heightPx, startMs: 0, awaitsGo: true },
-      parts.onEvent,
+      onEvent,
     );
     set.failed.catch(() => {
-      if (!isEnded) parts.onCountingFailed();
+      if (!isEnded) onEvent({ kind: 'counting-failed' });
     });
     return set;
   }
