@@ -7,7 +7,6 @@ import type { GuideView } from '../guide/readGuide';
 import type { LiveFrame } from '#device/live/liveFrame';
 import { postureOf } from '../placing/postureOf';
 import type { SetStep } from '#documents/plan/planSteps';
-import { findSetup } from '#core/exercises/taskSetups';
 import type { HomeAdapters } from './homeAdapters';
 import { createCountingPace } from './countingPace';
 import { createEasyBends } from './easyBends';
@@ -15,8 +14,7 @@ import type { HomeCamera } from './homeCamera';
 import { partOf } from './homeState';
 import type { HomeStore } from './homeStore';
 import { createTeller } from './createTeller';
-import { createPlacingWatch } from './placingWatch';
-import { createStandWatch } from './standWatch';
+import { createPlacingLook } from './placingLook';
 import type { Sound } from '#device/sound/sound';
 import { isFilmed } from './sessionOf';
 import type { PictureSize, RunningSetEvent, SetKeeper } from './setKeeper';
@@ -42,14 +40,11 @@ interface ExerciseParts {
 const tickMs = 200;
 /** Without a picture for so long, nobody is seen: a call may hold the camera, ms. */
 const staleMs = 1500;
-const placingPhases: readonly GuidePhase[] = ['placing', 'bends', 'standing'];
 
 export function startExercise(parts: ExerciseParts): Exercise {
   const { adapters, home, options, camera, sound, keeper } = parts;
   const { get, change } = home;
   const own = () => partOf(get(), 'exercise');
-  const placingWatch = createPlacingWatch();
-  let standWatch = createStandWatch();
   let guide: Guide | null = null;
   let isClosed = false;
   let phase: GuidePhase | null = null;
@@ -129,36 +124,11 @@ export function startExercise(parts: ExerciseParts): Exercise {
   };
   const enterPhase = (next: GuidePhase) => {
     phase = next;
-    if (next === 'standing') standWatch = createStandWatch();
-    if (!placingPhases.includes(next)) change('exercise', { placing: null });
+    placingLook.enter(next);
     if (next === 'set-done') pace.tryAgain();
     if (next === 'stopped' || next === 'all-done') keeper.flush();
   };
 
-  const look = (frame: LiveFrame) => {
-    if (phase === null || !placingPhases.includes(phase)) return;
-    const { item, side } = stepNow();
-    if (item.kind === 'hold') return;
-    const known = bends.known();
-    const isBefore = phase !== 'standing' && known === null && isWithBends(stepNow());
-    const setup = {
-      task: isBefore ? ('two-legged-bend' as const) : item.task,
-      side,
-      ...(known !== null && !isBefore ? { bends: known } : {}),
-    };
-    const { seenFps } = camera.rates();
-    const facts = {
-      isFurniturePlaced: own().isFurniturePlaced,
-      brightness: camera.brightness(),
-      cameraRateHz: seenFps > 0 ? seenFps : undefined,
-    };
-    const line = phase === 'standing' ? standWatch.push(frame) : undefined;
-    if (line !== undefined) send({ kind: 'stand', line });
-    const placing = placingWatch.push(frame, setup, facts, item.task);
-    if (placing === null) return;
-    change('exercise', { placing });
-    send({ kind: 'placing', isGood: placing.ready, line: placing.first?.sentence ?? null });
-  };
   const tick = () => {
     const nowMs = adapters.clockMs();
     pace.take();
@@ -171,6 +141,7 @@ export function startExercise(parts: ExerciseParts): Exercise {
     if (guide?.state().isPresent !== isPresent) send({ kind: 'person', isPresent });
   };
 
+  const placingLook = createPlacingLook({ home, camera, bends, send });
   const teller = createTeller(home, send, () => guide?.state().phase === 'working');
   const pace = createCountingPace(
     home,
@@ -200,7 +171,7 @@ export function startExercise(parts: ExerciseParts): Exercise {
       const posture = row === null ? null : postureOf(row, stepNow().side);
       if (guide?.state().posture !== posture) send({ kind: 'posture', posture });
       bends.push(frame);
-      look(frame);
+      placingLook.push(frame, stepNow());
     },
     close() {
       isClosed = true;
@@ -208,10 +179,6 @@ export function startExercise(parts: ExerciseParts): Exercise {
       stops.length = 0;
     },
   };
-}
-
-function isWithBends({ item, side }: SetStep): boolean {
-  return findSetup(item.task, side).easyBends;
 }
 
 function isSame(a: GuideView, b: GuideView | null): boolean {
