@@ -6,7 +6,6 @@ import type { GuideOptions, GuidePhase } from '../guide/guideState';
 import type { GuideView } from '../guide/readGuide';
 import type { LiveFrame } from '#device/live/liveFrame';
 import { postureOf } from '../placing/postureOf';
-import type { SetStep } from '#documents/plan/planSteps';
 import type { HomeAdapters } from './homeAdapters';
 import { createCountingPace } from './countingPace';
 import { createEasyBends } from './easyBends';
