@@ -42,7 +42,7 @@ export interface View extends RestMoments {
 export function seeView(
   working: ViewedLeg,
   other: ViewedLeg | null,
-  { viewSigns, onBothFeet }: Task,
+  { viewSigns, onBothFeet }: Pick<Task, 'viewSigns' | 'onBothFeet'>,
   workingSide: Side,
   focalPx: number,
   roll: CameraRoll,

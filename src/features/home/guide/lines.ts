@@ -34,7 +34,7 @@ export const pauseLines: Record<PauseReason, string> = {
 };
 
 /** 'Set two of three: split-stance sit-to-stand, right leg.' */
-export function setLine({ item, side, number, ofSets }: SetStep): string {
+export function lineOfSet({ item, side, number, ofSets }: SetStep): string {
   const which = ofSets === 1 ? '' : `Set ${numberWord(number)} of ${numberWord(ofSets)}: `;
   const name = itemName(item);
   return `${which}${which === '' ? name : lowered(name)}, ${side} leg.`;
@@ -59,7 +59,7 @@ export function restLine(next: SetStep): string {
     'other-side': 'Then change sides',
     'next-item': 'Next',
   };
-  return `Rest for ${seconds(next.restSeconds)}. ${change[next.change]}: ${lowered(setLine(next))}`;
+  return `Rest for ${seconds(next.restSeconds)}. ${change[next.change]}: ${lowered(lineOfSet(next))}`;
 }
 
 export function stopLine(beyondPainLimit: string): string {

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState } from '../homeContext';
+import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { HowTo } from '#ui/components/HowTo';
 import { Message } from '#ui/components/Message';
 import { KitList } from '#ui/components/KitList';
@@ -16,7 +16,7 @@ export function PlanPage() {
   const home = useHome();
   const plan = useHomeState((state) => state.plan);
   const steps = useHomeState((state) => state.steps);
-  const hasFlag = useHomeState(({ redFlag }) => redFlag !== null);
+  const hasFlag = useHomeStep('overview', ({ redFlag }) => redFlag !== null);
   const [isAsking, setIsAsking] = useState(false);
   if (isAsking || hasFlag) return <RedFlagPage onBack={() => setIsAsking(false)} />;
 

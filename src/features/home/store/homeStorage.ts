@@ -6,7 +6,7 @@ import { explainProblem } from '#shell/explainProblem';
 import { keepInterrupted } from './keepInterrupted';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import type { HomeAdapters } from './homeAdapters';
-import type { BackgroundView, HomeState, InterruptedView } from './homeState';
+import type { BackgroundView, HomeCommon, InterruptedView } from './homeState';
 
 /** What a home session keeps on this device, and what it finds there. */
 export interface HomeStorage {
@@ -27,8 +27,8 @@ export interface HomeStorage {
 
 interface StorageParts {
   adapters: HomeAdapters;
-  get: () => HomeState;
-  set: (change: Partial<HomeState>) => void;
+  get: () => HomeCommon;
+  set: (change: Partial<HomeCommon>) => void;
   /** Hears of each session that was measured anew from its video. */
   onMeasured: (recording: RecordingDocument) => void;
 }

@@ -2,7 +2,7 @@ import { useState, type KeyboardEvent, type PointerEvent } from 'react';
 import { useApp } from '../appContext';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { otherSidePoint } from '#core/correction/mirrorTrack';
-import { frameLeg, type FrameLeg } from '#ui/drawing/frameLeg';
+import { frameLeg, type FrameLeg } from '#core/keypoints/frameLeg';
 import { nearestFrame } from '#ui/drawing/nearestFrame';
 import type { KeypointName } from '#core/keypoints/keypointNames';
 import type { Playhead } from './playhead';

@@ -27,7 +27,7 @@ const seated = rowOf({ left_hip: [100, 84], left_knee: [100, 100], left_ankle: [
 function draw(row: Float32Array, limits: typeof defaultLimits | null) {
   const canvas = createCanvas(200, 200);
   const context = canvas.getContext('2d');
-  const scene = { row, widthPx: 200, heightPx: 200, side: 'left', limits } as const;
+  const scene = { row, side: 'left', limits } as const;
   drawLiveLeg(context as unknown as Context2d, scene, 1);
   return (x: number, y: number) => [...context.getImageData(x, y, 1, 1).data];
 }

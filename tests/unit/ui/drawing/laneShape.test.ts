@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { FrameLeg } from '#ui/drawing/frameLeg';
+import type { FrameLeg } from '#core/keypoints/frameLeg';
 import { laneAngles } from '#ui/drawing/laneAngles';
 import { laneShape } from '#ui/drawing/laneShape';
 import { kneeProjectionAngleDeg } from '#core/geometry/kneeProjectionAngleDeg';

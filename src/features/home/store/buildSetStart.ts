@@ -3,7 +3,7 @@ import type { SetStep } from '#documents/plan/planSteps';
 import type { SetStart } from '#device/storage/keptSchemas';
 
 /** What is known of a set of repetitions when it is begun to be kept. */
-export function setStart(
+export function buildSetStart(
   { itemIndex, side, number }: SetStep,
   { task, repetitions, limits }: RepetitionItem,
   known: Pick<SetStart, 'id' | 'visitId' | 'startedAt' | 'widthPx' | 'heightPx' | 'model' | 'videoType'>,
