@@ -87,7 +87,6 @@ const keptSessions = createKeptSessions(
   browserKeptSessions({
     app,
     openRepository: openRepositoryOnce,
-    measureWaiting: () => void home.enter(),
     forgetPatient: (patient) => writing.forget(patient),
   }),
 );
@@ -102,20 +101,8 @@ openLink();
 addEventListener('hashchange', openLink);
 
 const offline = createOffline(browserOffline());
-const clinic = createClinic(
-  browserClinic(openRepositoryOnce, notes, () => {
-    if (navigation.screen() === 'sessions') void keptSessions.enter();
-  }),
-);
-const backup = createBackup({
-  openRepository: openRepositoryOnce,
-  saveBlob,
-  now: () => new Date(),
-  onRestored() {
-    void clinic.lookAnew();
-    void keptSessions.enter();
-  },
-});
+const clinic = createClinic(browserClinic(openRepositoryOnce, notes));
+const backup = createBackup({ openRepository: openRepositoryOnce, saveBlob, now: () => new Date() });
 const sending = createSending(browserSending(openRepositoryOnce));
 const lockSettings = createLockSettings({
   openRepository: openRepositoryOnce,

@@ -257,7 +257,6 @@ test('a limit of another measure is set by keyboard, judges all again, shows its
   expect(await seriousFaults(page)).toEqual([]);
   await expect(page.getByText('Kept on this device')).toBeVisible();
   await page.reload();
-  await page.getByRole('button', { name: 'Kept sessions' }).click();
   await openKeptSet(page);
   await expect(named.first()).toBeVisible();
   await expect(limits).toContainText('Beside the knee angle: depth at most 20 %.');

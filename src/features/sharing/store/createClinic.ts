@@ -37,8 +37,6 @@ export interface ClinicWorld {
   /** Rejects where they can't be kept. */
   writeKeys(keys: readonly KeyPair[]): Promise<void>;
   saveBlob(fileName: string, blob: Blob): void;
-  /** Called when something new is kept. */
-  onKept(): void;
 }
 
 /** Receiving sealed sessions. No action throws or rejects: what goes wrong stands in the state. */
@@ -55,8 +53,6 @@ export interface Clinic {
   /** Says whether a file takes the place of what is kept of the same visit. */
   decide(index: number, replaces: boolean): Promise<void>;
   clearList(): void;
-  /** To be called when keys may have come from elsewhere. */
-  lookAnew(): Promise<void>;
 }
 
 export function createClinic(world: ClinicWorld): Clinic {
@@ -82,6 +78,15 @@ export function createClinic(world: ClinicWorld): Clinic {
     keys = await world.readKeys();
     set(ofKeys());
   };
+  /** Keys may come from a backup or from another tab. */
+  void world
+    .openRepository()
+    .then(({ repository }) =>
+      repository.subscribe(({ kind, id }) => {
+        if (kind === 'notes' && (id === null || id === 'keys')) void lookAnew().catch(() => undefined);
+      }),
+    )
+    .catch(() => undefined); // Where nothing can be opened, that is reported where files are.
   const tell = (index: number, change: Partial<Incoming>) =>
     set({ incoming: get().incoming.map((one, at) => (at === index ? { ...one, ...change } : one)) });
 
@@ -104,7 +109,6 @@ export function createClinic(world: ClinicWorld): Clinic {
     try {
       await keepParcel(parcel, (await world.openRepository()).repository);
       tell(index, { state: 'kept' });
-      world.onKept();
     } catch (error) {
       tell(index, { state: 'refused', sentence: explainProblem(error, 'be kept').sentence });
     }
@@ -156,7 +160,6 @@ export function createClinic(world: ClinicWorld): Clinic {
       if (replaces) await keep(index, parcel);
       else tell(index, { state: 'left' });
     },
-    lookAnew: () => lookAnew().catch(() => undefined),
     clearList() {
       waiting.clear();
       set({ incoming: [] });

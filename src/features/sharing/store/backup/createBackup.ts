@@ -23,8 +23,6 @@ export interface BackupWorld {
   openRepository: () => Promise<OpenedRepository>;
   saveBlob(fileName: string, blob: Blob): void;
   now(): Date;
-  /** Called when something was brought back. */
-  onRestored(): void;
 }
 
 /** One sealed file of everything that is kept. No action rejects: what goes wrong stands in the state. */
@@ -101,7 +99,6 @@ export function createBackup(world: BackupWorld): Backup {
       const { found } = store.getState();
       await attempt('restoring', 'be brought back', async (onProgress) => {
         await restoreBackup(backup, (await world.openRepository()).repository, replaces, onProgress);
-        world.onRestored();
         return { state: 'restored', found };
       });
     },
