@@ -40,11 +40,11 @@ export function createFeatures({ baseUrl, app, tracking, navigation, notes, open
         import('#features/sessions/store/createKeptSessions'),
         import('#features/sessions/store/browserKeptSessions'),
       ]);
+      void features.home(); // It measures what is waiting to be measured from its video.
       return createKeptSessions(
         browserKeptSessions({
           app,
           openRepository,
-          measureWaiting: () => void features.home().then((home) => home.enter()),
           forgetPatient: (patient) => void features.writing().then((writing) => writing.forget(patient)),
         }),
       );
@@ -54,11 +54,7 @@ export function createFeatures({ baseUrl, app, tracking, navigation, notes, open
         import('#features/sharing/store/createClinic'),
         import('#features/sharing/store/browserSending'),
       ]);
-      return createClinic(
-        browserClinic(openRepository, notes, () => {
-          if (navigation.screen() === 'sessions') void features.keptSessions().then((kept) => kept.enter());
-        }),
-      );
+      return createClinic(browserClinic(openRepository, notes));
     }),
     sending: openOnce(async () => {
       const [{ createSending }, { browserSending }] = await Promise.all([
@@ -82,10 +78,6 @@ export function createFeatures({ baseUrl, app, tracking, navigation, notes, open
         openRepository,
         saveBlob,
         now: () => new Date(),
-        onRestored() {
-          void features.clinic().then((clinic) => clinic.lookAnew());
-          void features.keptSessions().then((kept) => kept.enter());
-        },
       });
     }),
     lockSettings: openOnce(async () => {

@@ -21,6 +21,7 @@ import {
 } from './recordingChanges';
 import { hasJoints, readKeptHead, readKeptRecording } from './keptRecording';
 import { StorageProblem, storageProblem } from './storageProblem';
+import { watchChanges, type ChangeChannel } from './watchChanges';
 import type { Videos } from './videos';
 
 export interface RepositoryParts {
@@ -33,6 +34,8 @@ export interface RepositoryParts {
   now?: () => Date;
   /** The browser's own storage estimate; undefined where it gives none. */
   storage?: Pick<StorageManager, 'estimate' | 'persist'> | undefined;
+  /** Carries changes to and from other tabs; null where there is none. */
+  channel?: ChangeChannel | null;
 }
 
 const readFacts = (value: unknown) => readKept(value, recordingFactsSchema);
@@ -40,14 +43,16 @@ const readPlan = (value: unknown) => readKept(value, planRecordSchema);
 
 /** The repository over tables, videos and marks of any kind. */
 export function createRepository({
-  records,
+  records: plainRecords,
   videos,
   lasting,
   marks = createMarks(),
   lock = null,
   now = () => new Date(),
   storage = globalThis.navigator?.storage,
+  channel = null,
 }: RepositoryParts): Repository {
+  const { records, subscribe } = watchChanges(plainRecords, channel);
   const findFacts = async (id: string): Promise<RecordingFacts> => {
     const facts = await findKept(records, 'facts', id, readFacts);
     if (facts === null) throw storageProblem('missing');
@@ -67,6 +72,7 @@ export function createRepository({
   };
 
   return {
+    subscribe,
     lasting,
     lock,
     sessions: {

@@ -61,9 +61,20 @@ export async function openRepository(
       : await openLocked(plain, stored, lock, askForPassphrase);
   if (lasting.records && lasting.videos) await removeForsakenVideos(kept.records, kept.videos);
   return {
-    repository: createRepository({ ...kept, lasting, marks, lock: lasting.records ? lock : null }),
+    repository: createRepository({
+      ...kept,
+      lasting,
+      marks,
+      lock: lasting.records ? lock : null,
+      channel: lasting.records ? openChannel() : null,
+    }),
     problem: records.problem ?? videos.problem ?? lockProblem,
   };
+}
+
+/** To the program's other tabs; in Node, which has none, it would keep the process alive. */
+function openChannel(): BroadcastChannel | null {
+  return typeof document === 'undefined' ? null : new BroadcastChannel('overfoot-changes');
 }
 
 /** Deletes videos that belong to nothing: their set was deleted, and the page closed before the video was. */

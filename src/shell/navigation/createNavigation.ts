@@ -46,8 +46,8 @@ export interface Navigation {
    * @returns whether it was shown, once that is answered
    */
   show(screen: ScreenName, isDecided?: boolean): Promise<boolean>;
-  /** Shows a screen by going back where the current one was opened from it. */
-  returnTo(screen: ScreenName): void;
+  /** As show(), but goes back where the current screen was opened from that one. */
+  returnTo(screen: ScreenName, isDecided?: boolean): void;
   guard(guard: LeaveGuard): void;
   answer(isLeaving: boolean): void;
   /** Whether closing the page now would lose something. */
@@ -152,13 +152,16 @@ export function createNavigation(
       push(screen);
       return Promise.resolve(true);
     },
-    returnTo(screen) {
+    returnTo(screen, isDecided = false) {
       if (screen === get().screen) return;
-      void leave(screen, () => {
+      const go = () => {
         if (get().from !== screen || get().index === 0) return push(screen);
         isConfirmed = true;
         history.go(-1);
-      });
+      };
+      if (!isDecided) return void leave(screen, go);
+      answer(false);
+      go();
     },
     guard: (guard) => void guards.push(guard),
     answer,

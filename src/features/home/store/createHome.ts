@@ -92,6 +92,12 @@ export function createHome(adapters: HomeAdapters): HomeApp {
   adapters.navigation.guard({
     question: (to) => (isAt('exercise') && !exercising.isOver() && to !== 'home' ? leaveQuestion : null),
   });
+  /** Videos that wait are measured while the kept sessions are shown, not only while this session is. */
+  const measureWaiting = () => {
+    if (adapters.navigation.screen() === 'sessions') void storage.open();
+  };
+  measureWaiting();
+  adapters.navigation.store.subscribe(measureWaiting);
   // Its own reviews lead back to it; every other screen ends it.
   adapters.navigation.store.subscribe(({ screen }, before) => {
     if (before.screen === 'home' && screen !== 'home' && screen !== 'review') end();
@@ -104,7 +110,7 @@ export function createHome(adapters: HomeAdapters): HomeApp {
     ...exercising.actions,
     sessionId: () => begun.id,
     enter: storage.open,
-    leave: () => adapters.navigation.returnTo('start'),
+    leave: () => adapters.navigation.returnTo('start', true),
     dismissProblem: () => set({ problem: null }),
     startFree,
     openPlanFile: openPlan.fromFile,

@@ -23,8 +23,6 @@ export interface BackupWorld {
   openRepository: () => Promise<OpenedRepository>;
   saveBlob(fileName: string, blob: Blob): void;
   now(): Date;
-  /** Called when something was brought back. */
-  onRestored(): void;
   /** log2 of the cost of trying a passphrase; age's default if left out. */
   scryptWorkFactor?: number;
 }
@@ -103,7 +101,6 @@ export function createBackup(world: BackupWorld): Backup {
       const { found } = store.getState();
       await attempt('restoring', 'be brought back', async (onProgress) => {
         await restoreBackup(backup, (await world.openRepository()).repository, replaces, onProgress);
-        world.onRestored();
         return { state: 'restored', found };
       });
     },

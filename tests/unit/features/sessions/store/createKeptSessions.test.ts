@@ -35,7 +35,7 @@ function openSessionsScreen(
   repository: Repository,
   parts: { problem?: StorageProblem; notes?: RemovalNote[]; nowMs?: number } = {},
 ) {
-  const world = { nowMs: parts.nowMs ?? 5000, notes: parts.notes ?? [], asked: 0 };
+  const world = { nowMs: parts.nowMs ?? 5000, notes: parts.notes ?? [] };
   const forgotten: string[] = [];
   const timers: { ms: number; call: () => void }[] = [];
   const { adapters, navigation } = fakeAdapters();
@@ -52,7 +52,6 @@ function openSessionsScreen(
       timers.push(timer);
       return () => void timers.splice(timers.indexOf(timer) >>> 0, 1);
     },
-    measureWaiting: () => world.asked++,
     forgetRest: () => undefined,
     forgetPatient: (patient) => forgotten.push(patient),
     app,
@@ -161,19 +160,29 @@ describe('enter()', () => {
     expect(reading.state === 'read' && reading.result.marks.length).toBeGreaterThan(0);
   });
 
-  it('looks again while a set waits to be measured from its video', async () => {
+  it('lists again what is changed while it is shown', async () => {
     const { repository } = await deviceWithSession();
     await repository.recordings.setFromVideo(recording.id, 'waiting');
-    const { keptSessions, state, timers, ring, world } = openSessionsScreen(repository);
+    const { keptSessions, state } = openSessionsScreen(repository);
     await keptSessions.enter();
     expect(state().sessions![0]!.sets[0]!.reading).toMatchObject({ isWaiting: true });
     await repository.recordings.replaceFromVideo(recording);
-    ring(timers[0]!.ms);
     await vi.waitFor(() =>
       expect(state().sessions![0]!.sets[0]!.reading).toMatchObject({ isWaiting: false }),
     );
-    expect(timers).toEqual([]);
-    expect(world.asked).toBe(1);
+    await repository.sessions.remove(session.id);
+    await vi.waitFor(() => expect(state().sessions).toEqual([]));
+  });
+
+  it('stays as it was once it is left', async () => {
+    const { repository } = await deviceWithSession();
+    const { keptSessions, state } = openSessionsScreen(repository);
+    await keptSessions.enter();
+    keptSessions.leave();
+    await repository.sessions.remove(session.id);
+    expect(state().sessions).toHaveLength(1);
+    await keptSessions.enter();
+    expect(state().sessions).toEqual([]);
   });
 
   it('says why nothing lasts, and goes on', async () => {
@@ -193,7 +202,6 @@ describe('enter()', () => {
       notes: { read: () => [], write: () => undefined },
       nowMs: () => 0,
       later: () => () => undefined,
-      measureWaiting: () => undefined,
       forgetRest: () => undefined,
       forgetPatient: () => undefined,
       app: createApp(fakeAdapters().adapters),

@@ -46,7 +46,6 @@ async function openClinic() {
     readKeys: () => Promise.resolve([key]),
     writeKeys: () => Promise.resolve(),
     saveBlob: () => undefined,
-    onKept: () => undefined,
   });
   return {
     repository,
