@@ -4,6 +4,7 @@ import { useApp, useAppState } from '#features/review/appContext';
 import { useTracking, useTrackingState } from '#shell/tracking/trackingContext';
 import { BodyHeight } from '#ui/components/BodyHeight';
 import { Choice, type Option } from '#ui/components/Choice';
+import { ErrorLine } from '#ui/components/ErrorLine';
 import { FileDrop } from '#ui/components/FileDrop';
 import { SideChoice } from '#ui/components/SideChoice';
 import { TaskChoice } from '#ui/components/TaskChoice';
@@ -55,11 +56,7 @@ export function MeasureForm() {
           </p>
         )}
       </FileDrop>
-      {wasPressed && chosen === null && !isOpening && (
-        <p className="small field-error" role="alert">
-          Choose a video first.
-        </p>
-      )}
+      {wasPressed && chosen === null && !isOpening && <ErrorLine sentence="Choose a video first." isSmall />}
       <div className="measure-pair">
         <TaskChoice value={task} onChange={app.setTask} />
         <Choice label="How closely to look" options={models} value={model} onChange={tracking.setModel} />
