@@ -10,7 +10,7 @@ import {
 } from 'mediabunny';
 import type { FrameSource, VideoFacts } from './frameSource';
 import { openFrameSource } from './openFrameSource';
-import { VideoProblem } from './videoProblem';
+import { Problem } from '#core/problem';
 
 export interface CoverOptions {
   /** Stands on pictures that are covered whole. */
@@ -32,7 +32,7 @@ const wordShare = 1 / 24;
  * and whatever else the file says of itself go.
  *
  * @param coverPx  how far down a picture at a time (ms) is painted, px as displayed; its height or more: all of it
- * @throws the signal's reason when called off; VideoProblem where it can't be read, or this browser can't write videos
+ * @throws the signal's reason when called off; a Problem where it can't be read, or this browser can't write videos
  */
 export async function coverVideo(
   file: File,
@@ -43,7 +43,7 @@ export async function coverVideo(
   try {
     signal.throwIfAborted();
     const codec = await findCodec(source.facts, file.type);
-    if (codec === null) throw new VideoProblem('codec', cantWrite);
+    if (codec === null) throw new Problem('video', cantWrite);
     return await write(source, codec, coverPx, { words, signal, onProgress });
   } finally {
     source.close();

@@ -41,7 +41,7 @@ export async function openRepository(
   askForPassphrase = refuseToAsk,
 ): Promise<OpenedRepository> {
   const records = await settle(open.openRecords());
-  if (records.problem?.kind === 'newer' || records.problem?.kind === 'other-tab') throw records.problem;
+  if (records.problem?.reason === 'newer' || records.problem?.reason === 'other-tab') throw records.problem;
   // Videos without records of what they show would be of no use to anybody.
   const videos = records.problem === null ? await settle(open.openVideos()) : records;
   const plain = {

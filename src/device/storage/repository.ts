@@ -54,7 +54,7 @@ export interface TrackingRows {
 /**
  * Everything that is kept: visits, sessions with their videos, plans, and sets whose recording was interrupted.
  *
- * Each call rejects with a StorageProblem where the device can't do it, and with a SessionProblem where a document is
+ * Each call rejects with a StorageProblem where the device can't do it, and with another Problem where a document is
  * not what it ought to be; both have a sentence. What is read is checked.
  */
 export interface Repository {

@@ -2,7 +2,6 @@ import { z } from '../schema/zod';
 import { holdIds } from '#core/exercises/holds';
 import { sides } from '#core/protocol/side';
 import { taskIds } from '#core/exercises/tasks';
-import type { DocumentKind } from '../reading/readDocument';
 
 /** Raised when a field is added, changes its meaning or goes; older versions are brought up on reading. */
 export const sessionVersion = 1;
@@ -69,10 +68,3 @@ export const sessionSchema = z
 
 export type SessionDocument = z.infer<typeof sessionSchema>;
 export type SessionSet = z.infer<typeof sessionSetSchema>;
-
-export const sessionKind: DocumentKind<SessionDocument> = {
-  name: 'visit document',
-  format: 'overfoot-visit',
-  version: sessionVersion,
-  schema: sessionSchema,
-};

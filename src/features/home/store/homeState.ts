@@ -9,7 +9,7 @@ import type { SetStep } from '#documents/plan/planSteps';
 import type { Side } from '#core/protocol/side';
 import type { TaskId } from '#core/exercises/tasks';
 import type { Judgement } from '#core/scoring/judge';
-import type { Problem } from '#shell/explainProblem';
+import type { ShownProblem } from '#shell/explainProblem';
 
 /** The way through a home session; each is one screen, `exercise` as many as the guide has phases. */
 export const homeSteps = [
@@ -159,7 +159,7 @@ export interface HomeState {
   /** 'failed': the device would not keep it; saveVisit() tries again, and each set can be saved as a file. */
   saving: 'no' | 'saving' | 'saved' | 'failed';
   isOpening: boolean;
-  problem: Problem | null;
+  problem: ShownProblem | null;
 }
 
 export const initialHomeState: HomeState = {

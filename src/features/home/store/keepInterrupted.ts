@@ -1,7 +1,7 @@
 import type { OpenFrameSource } from '#device/frames/frameSource';
 import { buildKeypointTrack } from '#core/keypoints/keypointTrack';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
-import { RecordingFileProblem } from '#documents/reading/recordingFileProblem';
+import { isProblem } from '#core/problem';
 import type { SessionDocument } from '#documents/session/sessionDocument';
 import type { SetStart } from '#device/storage/keptSchemas';
 import type { Repository } from '#device/storage/repository';
@@ -51,7 +51,7 @@ async function sessionWith(start: SetStart, repository: Repository): Promise<Ses
       sets: [...session.sets.filter(({ sessionId: recordingId }) => recordingId !== id), line],
     };
   } catch (error) {
-    if (error instanceof RecordingFileProblem) return null;
+    if (isProblem(error, 'session')) return null;
     throw error;
   }
 }

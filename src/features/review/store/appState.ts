@@ -8,7 +8,7 @@ import type { Judgement } from '#core/scoring/judge';
 import { startCorrections, type CorrectionHistory } from '#core/correction/correctionHistory';
 import { emptyReview, type RecordingReview } from '#documents/recording/reviewSchema';
 import type { DeviceState } from '#shell/tracking/deviceState';
-import type { Problem } from '#shell/explainProblem';
+import type { ShownProblem } from '#shell/explainProblem';
 import { startLimits, type LimitHistory } from './limitHistory';
 import type { KeepingState, ReviewSession } from './keptReview';
 
@@ -29,7 +29,7 @@ export interface AppState {
   opening: 'example' | 'file' | null;
   /** Null while the model is made ready. */
   progress: TrackingProgress | null;
-  problem: Problem | null;
+  problem: ShownProblem | null;
   device: DeviceState;
   /** Raised with every new recording or measurement; the recording itself stands beside the store. */
   revision: number;

@@ -2,7 +2,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import { trackVideo } from '#device/tracking/trackVideo';
 import { framesCsv } from '#documents/csv/framesCsv';
 import { repetitionsCsv } from '#documents/csv/repetitionsCsv';
-import { VideoProblem } from '#device/frames/videoProblem';
+import { isProblem } from '#core/problem';
 import type { PoseModel } from '#core/keypoints/poseModel';
 import type { SetSetup } from '#core/measurement/measureSet';
 import type { Limits } from '#core/protocol/limits';
@@ -197,7 +197,7 @@ export function createApp(adapters: Adapters): App {
         if (!signal.aborted) {
           set({ screen: cameFrom });
           // After a failure of its own a tracker may never answer again; the next video gets a new one.
-          if (!(error instanceof VideoProblem)) forgetTracker();
+          if (!isProblem(error, 'video')) forgetTracker();
         }
         throw error;
       }

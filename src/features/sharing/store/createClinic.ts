@@ -1,5 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import { ParcelProblem } from '#documents/parcel/parcelProblem';
+import { Problem } from '#core/problem';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import { explainProblem } from '#shell/explainProblem';
 import { keepParcel, standingOf } from './keepParcel';
@@ -89,7 +89,7 @@ export function createClinic(world: ClinicWorld): Clinic {
   const open = async (file: Blob): Promise<Parcel> => {
     await lookAnew();
     if (keys.length === 0)
-      throw new ParcelProblem('No key is on this device. Make one, or bring it here from its backup.');
+      throw new Problem('file', 'No key is on this device. Make one, or bring it here from its backup.');
     let first: unknown = null;
     for (const { identity } of keys) {
       try {

@@ -20,7 +20,7 @@ const fail = (problem: StorageProblem) => {
   throw problem;
 };
 const otherId = (digit: number) => `${digit}b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11`;
-const missing = expect.objectContaining({ name: 'StorageProblem', kind: 'missing' });
+const missing = expect.objectContaining({ name: 'StorageProblem', reason: 'missing' });
 
 async function writeVideo(device: ReturnType<typeof createTestDevice>, name: string, text = 'pictures') {
   const writer = await device.videos.create(name);
@@ -276,7 +276,7 @@ describe('repository.beginSet(start, onProblem)', () => {
 
   it('leaves nothing where the video could not be begun, and says why', async () => {
     const device = createTestDevice();
-    const full = Object.assign(new Error('no room'), { name: 'StorageProblem', kind: 'full' });
+    const full = Object.assign(new Error('no room'), { name: 'StorageProblem', reason: 'full' });
     vi.spyOn(device.videos, 'create').mockRejectedValue(full);
     const repository = await device.open();
     await expect(repository.beginSet(smallSetStart(), fail)).rejects.toBe(full);

@@ -25,7 +25,7 @@ describe('openRepository(openers)', () => {
       ...openMemory,
       openRecords: () => Promise.reject(named('SecurityError')),
     });
-    expect(problem).toMatchObject({ kind: 'refused' });
+    expect(problem).toMatchObject({ reason: 'refused' });
     expect(repository.lasting).toEqual({ records: false, videos: false });
     await repository.sessions.save(smallSession());
     expect((await repository.sessions.list()).found).toEqual([smallSession()]);
@@ -41,7 +41,7 @@ describe('openRepository(openers)', () => {
       ...openMemory,
       openVideos: () => Promise.reject(storageProblem('private-window')),
     });
-    expect(problem).toMatchObject({ kind: 'private-window' });
+    expect(problem).toMatchObject({ reason: 'private-window' });
     expect(repository.lasting).toEqual({ records: true, videos: false });
   });
 

@@ -15,7 +15,7 @@ describe('explainStorage(error)', () => {
     ['NotFoundError', 'missing', /no longer kept/],
   ])('tells of %s as %s, with what to do', (name, kind, sentence) => {
     const problem = explainStorage(named(name));
-    expect(problem.kind).toBe(kind);
+    expect(problem.reason).toBe(kind);
     expect(problem.message).toMatch(sentence);
   });
 
