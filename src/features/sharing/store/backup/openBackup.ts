@@ -43,7 +43,7 @@ export interface ReadableBackup {
  *
  * @throws Problem  with a sentence, `entries` too
  */
-export async function readBackup(blob: Blob): Promise<ReadableBackup> {
+export async function openBackup(blob: Blob): Promise<ReadableBackup> {
   const head = await firstLine(blob, backupBounds.manifestBytes);
   if (head === null) throw new Problem('file', 'It is no backup from Overfoot.');
   const { createdAt, files } = readBackupManifest(head.line, blob.size - head.endBytes);

@@ -27,7 +27,7 @@ type JudgedRepetition = Pick<
  * @param judged  the complete repetitions of the set, in order
  * @param prescribed  repetitions asked for; null without a plan
  */
-export function setSummary(judged: readonly JudgedRepetition[], prescribed: number | null): SetSummary {
+export function summariseSet(judged: readonly JudgedRepetition[], prescribed: number | null): SetSummary {
   const measured = judged.filter(({ verdict }) => verdict !== 'not-measured');
   const unmeasured = unmeasuredSentence(judged, measured.length);
   if (judged.length === 0) {

@@ -38,7 +38,7 @@ function notTheirs(patient: string): Problem {
 }
 
 /** Keeps a checked parcel, in the place of an earlier version of the same visit. */
-export async function keepParcel({ session, sets }: Parcel, repository: Repository): Promise<void> {
+export async function saveParcel({ session, sets }: Parcel, repository: Repository): Promise<void> {
   await repository.sessions.remove(session.id);
   for (const { recording, video } of sets)
     await saveRecordingDocument(repository, recording, {

@@ -60,7 +60,7 @@ const usualToeOutDeg = 7;
  * Reads all signs of the view that a task offers; one that is never seen is left out. Where bends before the set are
  * known they stand in for the stance foot, whose turning out is the person's own.
  */
-export function readViewCues(scene: ViewScene, signs: readonly ViewSign[]): ViewCue[] {
+export function measureViewCues(scene: ViewScene, signs: readonly ViewSign[]): ViewCue[] {
   const cues: ViewCue[] = [
     { name: 'told-to-face-the-camera', yawDeg: 0, sdDeg: usualSdDeg['told-to-face-the-camera'] },
   ];

@@ -7,7 +7,7 @@ import { explainStorage, type StorageProblem } from './storageProblem';
 const keepWithinMs = 500;
 
 /** Takes rows as they come and brings them to storage in blocks. */
-export interface RowKeeper {
+export interface RowSaver {
   /** Times must increase; a row that does not is dropped, since it could never be read back. */
   add(timed: TimedRow): void;
   /** Resolves once everything added so far is kept. */
@@ -21,12 +21,12 @@ export interface RowKeeper {
  * @param kept  how many blocks of it there are already, and the time of the last row in them, ms
  * @param onProblem  hears of every time that rows could not be kept; they are tried again with the next ones
  */
-export function createRowKeeper(
+export function createRowSaver(
   records: Records,
   owner: string,
   kept: { blocks: number; lastMs: number },
   onProblem: (problem: StorageProblem) => void,
-): RowKeeper {
+): RowSaver {
   let { blocks, lastMs } = kept;
   let waiting: TimedRow[] = [];
   let timer: ReturnType<typeof setTimeout> | undefined;

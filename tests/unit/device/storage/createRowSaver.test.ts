@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { createRowKeeper } from '#device/storage/createRowKeeper';
+import { createRowSaver } from '#device/storage/createRowKeeper';
 import { unpackRows } from '#device/storage/jointRows';
 import { createMemoryRecords } from '#device/storage/memoryRecords';
 import { storageProblem, type StorageProblem } from '#device/storage/storageProblem';
@@ -14,7 +14,7 @@ afterEach(() => {
 function start(kept = { blocks: 0, lastMs: -1 }) {
   const records = createMemoryRecords();
   const problems: StorageProblem[] = [];
-  const keeper = createRowKeeper(records, 'set:a', kept, (problem) => problems.push(problem));
+  const keeper = createRowSaver(records, 'set:a', kept, (problem) => problems.push(problem));
   const keptMs = async () =>
     unpackRows((await records.list('rows', 'set:a/')).map(({ value }) => value)).map(({ timeMs }) => timeMs);
   const add = (...timesMs: number[]) => timesMs.forEach((timeMs) => keeper.add({ timeMs, row: null }));

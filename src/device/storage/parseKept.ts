@@ -9,7 +9,7 @@ import { storageProblem } from './storageProblem';
  *
  * @throws StorageProblem  'damaged'
  */
-export function readKept<Value>(value: unknown, schema: z.ZodType<Value>): Value {
+export function parseKept<Value>(value: unknown, schema: z.ZodType<Value>): Value {
   const result = schema.safeParse(value);
   if (!result.success) throw storageProblem('damaged', result.error);
   return result.data;

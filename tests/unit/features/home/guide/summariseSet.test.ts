@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { setSummary } from '#features/home/guide/setSummary';
+import { summariseSet } from '#features/home/guide/setSummary';
 import { missingReasons, type MissingReason } from '#core/measurement/curve';
 import { ofKnee } from '../../../../support/kneeJudgement';
 import type { LimitEnd } from '#core/protocol/limits';
@@ -26,7 +26,7 @@ const beside = (measure: MeasureId, end: LimitEnd) => {
 
 describe('setSummary(judged, prescribed)', () => {
   it('praises what stayed over the foot, and says what to practise', () => {
-    expect(setSummary([inLine, inward, inLine, inLine, inward, outward], 6)).toEqual({
+    expect(summariseSet([inLine, inward, inLine, inLine, inward, outward], 6)).toEqual({
       well: 'In 3 of 6 repetitions your knee stayed over the foot.',
       practise:
         'In 2 of 6 repetitions your knee went inward, towards the other knee. Guide it out a little, over the middle of the foot.',
@@ -35,7 +35,7 @@ describe('setSummary(judged, prescribed)', () => {
   });
 
   it('asks for more of the same where all went well', () => {
-    expect(setSummary([inLine, inLine], 2)).toEqual({
+    expect(summariseSet([inLine, inLine], 2)).toEqual({
       well: 'In all 2 repetitions your knee stayed over the foot.',
       practise: 'Keep it like this: slow, and the knee over the middle of the foot.',
       unmeasured: null,
@@ -43,38 +43,38 @@ describe('setSummary(judged, prescribed)', () => {
   });
 
   it('praises the doing where nothing stayed over the foot', () => {
-    expect(setSummary([outward, outward, outward], 3)).toMatchObject({
+    expect(summariseSet([outward, outward, outward], 3)).toMatchObject({
       well: 'You did all 3 repetitions.',
       practise:
         'In all 3 repetitions your knee went outward, away from the other knee. Guide it in a little, over the middle of the foot.',
     });
-    expect(setSummary([inward, inward], 5).well).toBe('You did 2 repetitions.');
+    expect(summariseSet([inward, inward], 5).well).toBe('You did 2 repetitions.');
   });
 
   it('takes the edge where nothing went beyond it', () => {
-    expect(setSummary([inLine, near], null).practise).toBe(
+    expect(summariseSet([inLine, near], null).practise).toBe(
       'In 1 of 2 repetitions your knee came close to the edge, outward, away from the other knee. Guide it in a little, over the middle of the foot.',
     );
   });
 
   it('takes no side where both are as frequent', () => {
-    expect(setSummary([inward, outward], null).practise).toBe(
+    expect(summariseSet([inward, outward], null).practise).toBe(
       'Your knee went sometimes inward, sometimes outward. Go slowly, and keep it over the middle of the foot.',
     );
   });
 
   it('names what went off beside the knee, and what to do', () => {
-    expect(setSummary([beside('trunk-lean', 'most'), inLine, beside('trunk-lean', 'most')], 3)).toEqual({
+    expect(summariseSet([beside('trunk-lean', 'most'), inLine, beside('trunk-lean', 'most')], 3)).toEqual({
       well: 'In all 3 repetitions your knee stayed over the foot.',
       practise: 'In 2 of 3 repetitions your upper body leaned to the side. Breastbone over the belt buckle.',
       unmeasured: null,
     });
     // The knee goes first where it went off as often.
-    expect(setSummary([beside('depth', 'least'), inward], 2).practise).toMatch(/^In 1 of 2 .* inward/);
+    expect(summariseSet([beside('depth', 'least'), inward], 2).practise).toMatch(/^In 1 of 2 .* inward/);
   });
 
   it('is honest where nothing was measured, and says why and what to change', () => {
-    const summary = setSummary([unseen('view-turned'), unseen('view-turned'), unseen('joint-unseen')], 3);
+    const summary = summariseSet([unseen('view-turned'), unseen('view-turned'), unseen('joint-unseen')], 3);
     expect(summary).toEqual({
       well: 'You did all 3 repetitions.',
       practise:
@@ -85,7 +85,7 @@ describe('setSummary(judged, prescribed)', () => {
   });
 
   it('counts only what was measured, and says what was not', () => {
-    const summary = setSummary([inLine, unseen('out-of-picture'), inLine], 3);
+    const summary = summariseSet([inLine, unseen('out-of-picture'), inLine], 3);
     expect(summary.well).toBe('In all 2 repetitions your knee stayed over the foot.');
     expect(summary.unmeasured).toMatch(
       /^1 of 3 repetitions could not be measured: leg out of the picture\. Move/,
@@ -93,7 +93,7 @@ describe('setSummary(judged, prescribed)', () => {
   });
 
   it('says that nothing was seen where there is nothing', () => {
-    expect(setSummary([], 6).practise).toMatch(/^No repetition was seen/);
+    expect(summariseSet([], 6).practise).toMatch(/^No repetition was seen/);
   });
 
   it('speaks kindly and without degrees, whatever came out', () => {
@@ -108,7 +108,7 @@ describe('setSummary(judged, prescribed)', () => {
         fc.array(any, { maxLength: 12 }),
         fc.option(fc.integer({ min: 1, max: 12 })),
         (judged, asked) => {
-          const { well, practise, unmeasured } = setSummary(judged, asked);
+          const { well, practise, unmeasured } = summariseSet(judged, asked);
           for (const text of [well, practise, unmeasured ?? 'None.']) {
             expect(text).toMatch(/^[A-Z0-9].*\.$/);
             expect(text).not.toMatch(unfit);
