@@ -2,7 +2,7 @@ import { createRepository } from './createRepository';
 import { createMemoryRecords } from './memoryRecords';
 import { createDeviceLock } from './lock/createDeviceLock';
 import { openLocked, type LockedDevice } from './lock/openLocked';
-import { readLock } from './lock/storedLock';
+import { loadLock } from './lock/storedLock';
 import { createMarks } from './marks';
 import { createMemoryVideos } from './memoryVideos';
 import { openRecords } from './openRecords';
@@ -51,7 +51,7 @@ export async function openRepository(
   const lasting = { records: records.problem === null, videos: videos.problem === null };
   const marks = createMarks();
   const lock = await createDeviceLock(plain.records, marks);
-  const stored = await readLock(plain.records);
+  const stored = await loadLock(plain.records);
   const { lockProblem, ...kept } =
     stored === null
       ? { ...plain, lockProblem: null }

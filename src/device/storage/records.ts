@@ -5,7 +5,7 @@ export const tableNames = [
 ] as const;
 export type TableName = (typeof tableNames)[number];
 
-export type Change =
+export type RecordChange =
   | { put: TableName; key: string; value: unknown }
   /** Puts only over what is there; where it is gone, nothing of the whole lot is done. */
   | { replace: TableName; key: string; value: unknown }
@@ -24,6 +24,6 @@ export interface Records {
    *
    * @throws StorageProblem  'missing' where a record to be replaced is gone, 'full', ...
    */
-  apply(changes: readonly Change[]): Promise<void>;
+  apply(changes: readonly RecordChange[]): Promise<void>;
   close(): void;
 }

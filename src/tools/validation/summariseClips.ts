@@ -91,7 +91,9 @@ function isOpposite({ verdict, trueVerdict }: RepetitionComparison): boolean {
   return both.includes('in-line') && both.includes('out-of-line');
 }
 
-function timingByEvent(repetitions: readonly RepetitionComparison[]): Partial<Record<EventName, ErrorFigures>> {
+function timingByEvent(
+  repetitions: readonly RepetitionComparison[],
+): Partial<Record<EventName, ErrorFigures>> {
   const figures: Partial<Record<EventName, ErrorFigures>> = {};
   for (const name of eventNames) {
     const found = repetitions.flatMap(({ timingErrorsS }) => timingErrorsS[name] ?? []);

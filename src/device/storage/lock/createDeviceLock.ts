@@ -1,7 +1,7 @@
 import type { Marks } from '../marks';
 import type { Records } from '../records';
 import { storageProblem } from '../storageProblem';
-import { readLock, writeLock } from './storedLock';
+import { loadLock, writeLock } from './storedLock';
 import { unwrapKey, wrapKey } from './wrapKey';
 
 /** Beginning of the mark that every tab holds that has the repository open. */
@@ -32,12 +32,12 @@ export async function createDeviceLock(records: Records, marks: Marks): Promise<
       if (name.startsWith(openMark) && name !== own) throw storageProblem('other-tab');
   };
   const stored = async () => {
-    const lock = await readLock(records);
+    const lock = await loadLock(records);
     if (lock === null) throw storageProblem('missing');
     return lock;
   };
   return {
-    isOn: async () => (await readLock(records)) !== null,
+    isOn: async () => (await loadLock(records)) !== null,
     assertAlone,
     async turnOn(passphrase) {
       // Pages over http have no ciphers: what was locked could not be opened again.

@@ -60,7 +60,7 @@ export async function sealVideos(inner: Videos, cipher: Cipher, onDone: () => vo
 }
 
 /** The way back. */
-export async function openVideos(inner: Videos, cipher: Cipher, onDone: () => void): Promise<void> {
+export async function unsealVideos(inner: Videos, cipher: Cipher, onDone: () => void): Promise<void> {
   for (const { name } of await inner.list()) {
     if (!name.endsWith(ending)) continue;
     const file = await inner.read(name);

@@ -1,7 +1,7 @@
 import type { GuideView } from '../guide/readGuide';
 import type { HeardVerdict } from '../guide/guideEvent';
 import type { SetResult } from '../guide/guideState';
-import type { SetSummary } from '../guide/setSummary';
+import type { SetSummary } from '../guide/summariseSet';
 import type { PoseModel } from '#core/keypoints/poseModel';
 import type { Placing } from '../placing/placing';
 import type { PlanDocument, PlanItem } from '#documents/plan/planDocument';

@@ -6,7 +6,7 @@ import type { SessionDocument } from '#documents/session/sessionDocument';
 import type { SetStart } from '#device/storage/keptSchemas';
 import type { Repository } from '#device/storage/repository';
 import { StorageProblem } from '#device/storage/storageProblem';
-import { readVideoFacts } from '#shell/tracking/readVideoFacts';
+import { loadVideoFacts } from '#shell/tracking/loadVideoFacts';
 import { buildSetRecording } from '#shell/tracking/buildSetRecording';
 
 /** Stands in the visit as the reason why the set ended early, where none was given. */
@@ -24,7 +24,7 @@ export async function keepInterrupted(
   { repository, openFrameSource }: { repository: Repository; openFrameSource: OpenFrameSource },
 ): Promise<RecordingDocument> {
   const { start, rows, video } = await repository.readInterrupted(id);
-  const facts = video === null ? null : await readVideoFacts(video, openFrameSource);
+  const facts = video === null ? null : await loadVideoFacts(video, openFrameSource);
   if (facts === null && rows.length === 0) {
     throw new StorageProblem(
       'missing',

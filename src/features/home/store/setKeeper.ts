@@ -1,6 +1,6 @@
 import type { LiveSetEvent } from '#device/live/createLiveSet';
 import type { LiveFrame } from '#device/live/liveFrame';
-import { setSummary } from '../guide/setSummary';
+import { summariseSet } from '../guide/summariseSet';
 import type { SetResult } from '../guide/guideState';
 import type { SetStep } from '#documents/plan/planSteps';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
@@ -120,7 +120,7 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
     );
     const judgements = complete.map(({ judgement }) => judgement);
     const prescribed = get().sets[index]?.result.prescribed ?? null;
-    const summary = setSummary(judgements, prescribed);
+    const summary = summariseSet(judgements, prescribed);
     change(index, { found: judgements.length, judgements, summary, isFromVideo });
   };
   const end = (): Running | null => {

@@ -1,5 +1,5 @@
 import { mean } from 'd3-array';
-import { findSetPeak, type SetPeak } from '#core/scoring/setPeak';
+import { findSetPeak, type SetPeak } from '#core/scoring/findSetPeak';
 import type { Measurement } from '#core/measurement/measurement';
 import type { Limits } from '#core/protocol/limits';
 import { findTask } from '#core/exercises/tasks';
@@ -8,7 +8,7 @@ import { spreadBetween, type Spread } from '#core/statistics/spreadBetween';
 import { withinSetTrend, type Trend } from '#core/statistics/withinSetTrend';
 import { tempo, type TempoPart } from '#words/tempo';
 import { countedRepetitions } from './countedRepetitions';
-import { scoreSet, type SetScore } from './setScore';
+import { scoreSet, type SetScore } from './scoreSet';
 
 /** What a set comes to, for a look of a few seconds. */
 export interface SetGlance {

@@ -4,7 +4,7 @@ import type { Direction, Judgement } from '#core/scoring/judge';
 import type { Verdict } from '#core/scoring/verdict';
 import type { MeasureId } from '#core/measures/measures';
 import { decidingMeasure, decidingWay } from '#core/scoring/decidingMeasure';
-import { findSetPeak, type SetPeak } from '#core/scoring/setPeak';
+import { findSetPeak, type SetPeak } from '#core/scoring/findSetPeak';
 
 /** A repetition as far as a set's result needs it: as a session document holds it, or as it is measured anew. */
 export type JudgedRepetition = Pick<

@@ -1,5 +1,5 @@
 import type { SetReading } from '../rules/listedSession';
-import { buildSetReport, type JudgedRepetition } from '../rules/setResult';
+import { buildSetReport, type JudgedRepetition } from '../rules/buildSetReport';
 import { measuringVersion } from '#core/measurement/measurement';
 import { measureCorrected } from '#core/correction/measureCorrected';
 import { sameLimits } from '#core/protocol/sameLimits';

@@ -2,7 +2,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import { Problem } from '#core/problem';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import { explainProblem } from '#shell/explainProblem';
-import { keepParcel, standingOf } from './keepParcel';
+import { saveParcel, standingOf } from './saveParcel';
 import { unpackParcel, type Parcel } from './parcel';
 import { backUpKey, newKeyPair, restoreKey, shortPassphrase, unseal, type KeyPair } from '#shell/seal';
 
@@ -102,7 +102,7 @@ export function createClinic(world: ClinicWorld): Clinic {
   };
   const keep = async (index: number, parcel: Parcel) => {
     try {
-      await keepParcel(parcel, (await world.openRepository()).repository);
+      await saveParcel(parcel, (await world.openRepository()).repository);
       tell(index, { state: 'kept' });
       world.onKept();
     } catch (error) {

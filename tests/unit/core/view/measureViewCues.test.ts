@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { otherSide, sides, type Side } from '#core/protocol/side';
 import { findTask, type TaskId, type ViewSign } from '#core/exercises/tasks';
 import { liftLeg, segmentsPx } from '#core/view/liftLeg';
-import { measureViewCues, type ViewedLeg, type ViewScene } from '#core/view/readViewCues';
+import { measureViewCues, type ViewedLeg, type ViewScene } from '#core/view/measureViewCues';
 import { filmFocalPx as focalPx, pictureJoint, pictureLeg } from '../../../support/pictureLeg';
 import { filmPerson, type Film } from '../../../support/syntheticPerson';
 
@@ -62,7 +62,7 @@ const signs: [ViewSign, TaskId][] = [
   ['stance-foot', 'lateral-step-down'],
 ];
 
-describe('readViewCues(scene, signs)', () => {
+describe('measureViewCues(scene, signs)', () => {
   describe.each(sides)('with the %s leg working', (side) => {
     it.each(signs)('reads the yaw, with its sign, off %s in a %s', (sign, task) => {
       expect(findTask(task).viewSigns).toContain(sign);

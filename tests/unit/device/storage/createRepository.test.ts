@@ -4,7 +4,7 @@ import { recordingHead } from '#documents/recording/recordingHead';
 import { createRepository } from '#device/storage/createRepository';
 import { createMarks } from '#device/storage/marks';
 import { createMemoryVideos } from '#device/storage/memoryVideos';
-import { tableNames, type Change } from '#device/storage/records';
+import { tableNames, type RecordChange } from '#device/storage/records';
 import type { StorageProblem } from '#device/storage/storageProblem';
 import { createTestDevice } from '../../../support/openTestRepository';
 import { smallRecording, smallRecordingParts } from '../../../support/smallRecording';
@@ -464,7 +464,7 @@ describe('repository.sessions.update(session)', () => {
   it('writes no joints: they stay what they were, and a session that holds them is refused', async () => {
     const { openRecords } = createTestDevice();
     const records = await openRecords();
-    const written: Change[] = [];
+    const written: RecordChange[] = [];
     const repository = createRepository({
       ...{ videos: createMemoryVideos(), lasting: { records: true, videos: true } },
       records: {

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { createRowSaver } from '#device/storage/createRowKeeper';
+import { createRowSaver } from '#device/storage/createRowSaver';
 import { unpackRows } from '#device/storage/jointRows';
 import { createMemoryRecords } from '#device/storage/memoryRecords';
 import { storageProblem, type StorageProblem } from '#device/storage/storageProblem';
@@ -21,7 +21,7 @@ function start(kept = { blocks: 0, lastMs: -1 }) {
   return { records, keeper, problems, keptMs, add };
 }
 
-describe('createRowKeeper(records, owner, kept, onProblem)', () => {
+describe('createRowSaver(records, owner, kept, onProblem)', () => {
   it('keeps rows half a second after the first of them, without being asked', async () => {
     const { add, keptMs } = start();
     add(0, 33, 66);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ComparedClip, RepetitionComparison } from '#tools/validation/compareClip';
-import { summariseClips } from '#tools/validation/summarise';
+import { summariseClips } from '#tools/validation/summariseClips';
 
 function compared(changes: Partial<RepetitionComparison>): RepetitionComparison {
   return {

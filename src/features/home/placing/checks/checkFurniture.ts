@@ -1,13 +1,16 @@
 import type { PlacingFacts } from '../placing';
 import type { Task } from '#core/exercises/tasks';
-import type { Finding } from './finding';
+import type { PlacingFinding } from './placingFinding';
 
 /**
  * Chair or step: the camera can't see whether it stands firm, so the person is asked.
  *
  * @returns  null where the task needs neither
  */
-export function checkFurniture(task: Task, { isFurniturePlaced = false }: PlacingFacts): Finding | null {
+export function checkFurniture(
+  task: Task,
+  { isFurniturePlaced = false }: PlacingFacts,
+): PlacingFinding | null {
   const piece = task.shape === 'rise' ? 'chair' : task.id === 'lateral-step-down' ? 'step' : null;
   if (piece === null) return null;
   const ask =

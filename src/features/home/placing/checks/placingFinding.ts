@@ -13,7 +13,11 @@ export function good(sentence: string, short: string): PlacingFinding {
   return { state: 'good', source: 'seen', sentence, short, arrow: 'none' };
 }
 
-export function move(sentence: string, short: string, arrow: PlacingFinding['arrow'] = 'none'): PlacingFinding {
+export function move(
+  sentence: string,
+  short: string,
+  arrow: PlacingFinding['arrow'] = 'none',
+): PlacingFinding {
   return { state: 'move', source: 'seen', sentence, short, arrow };
 }
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { summariseSet } from '#features/home/guide/setSummary';
+import { summariseSet } from '#features/home/guide/summariseSet';
 import { missingReasons, type MissingReason } from '#core/measurement/curve';
 import { ofKnee } from '../../../../support/kneeJudgement';
 import type { LimitEnd } from '#core/protocol/limits';
@@ -24,7 +24,7 @@ const beside = (measure: MeasureId, end: LimitEnd) => {
   };
 };
 
-describe('setSummary(judged, prescribed)', () => {
+describe('summariseSet(judged, prescribed)', () => {
   it('praises what stayed over the foot, and says what to practise', () => {
     expect(summariseSet([inLine, inward, inLine, inLine, inward, outward], 6)).toEqual({
       well: 'In 3 of 6 repetitions your knee stayed over the foot.',

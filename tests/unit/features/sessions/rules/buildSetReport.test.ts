@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { mostFrequent, buildSetReport, type JudgedRepetition } from '#features/sessions/rules/setResult';
+import { mostFrequent, buildSetReport, type JudgedRepetition } from '#features/sessions/rules/buildSetReport';
 import { ofKnee } from '../../../../support/kneeJudgement';
 
 const judgement = {
@@ -30,7 +30,7 @@ const unmeasured = {
   alignmentScorePct: null,
 } as const;
 
-describe('setResult(repetitions)', () => {
+describe('buildSetReport(repetitions)', () => {
   it('gives one mark a complete repetition and leaves partial and cut ones out', () => {
     const { marks } = buildSetReport([
       repetition({ completeness: 'cut-at-start' }),
@@ -60,9 +60,9 @@ describe('setResult(repetitions)', () => {
   });
 
   it('has an alignment of 0 % where the knee was never within its limits', () => {
-    expect(buildSetReport([repetition({ judgement: { ...judgement, alignmentScorePct: 0 } })]).alignmentPct).toBe(
-      0,
-    );
+    expect(
+      buildSetReport([repetition({ judgement: { ...judgement, alignmentScorePct: 0 } })]).alignmentPct,
+    ).toBe(0);
   });
 
   it('has no alignment without a measured repetition, and tells the main reason', () => {
