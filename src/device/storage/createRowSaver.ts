@@ -1,3 +1,4 @@
+import { createQueue } from '#core/createQueue';
 import type { TimedRow } from '#core/keypoints/keypointTrack';
 import { packRows } from './jointRows';
 import type { Records } from './records';
@@ -30,7 +31,7 @@ export function createRowSaver(
   let { blocks, lastMs } = kept;
   let waiting: TimedRow[] = [];
   let timer: ReturnType<typeof setTimeout> | undefined;
-  let writing: Promise<void> = Promise.resolve();
+  const writes = createQueue();
   let stopped = false;
 
   const write = async () => {
@@ -48,9 +49,7 @@ export function createRowSaver(
   const flush = () => {
     clearTimeout(timer);
     timer = undefined;
-    const written = writing.then(write);
-    writing = written.catch(() => undefined);
-    return written;
+    return writes.add(write);
   };
 
   return {

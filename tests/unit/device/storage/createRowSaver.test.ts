@@ -62,7 +62,7 @@ describe('createRowSaver(records, owner, kept, onProblem)', () => {
     const refuse = vi.spyOn(records, 'apply').mockRejectedValueOnce(storageProblem('full'));
     add(0, 33);
     await vi.advanceTimersByTimeAsync(500);
-    expect(problems.map(({ kind }) => kind)).toEqual(['full']);
+    expect(problems.map(({ reason }) => reason)).toEqual(['full']);
     add(66);
     await vi.advanceTimersByTimeAsync(500);
     expect(await keptMs()).toEqual([0, 33, 66]);

@@ -48,9 +48,9 @@ describe('openRepository(openers)', () => {
   it.each([
     ['VersionError', 'newer'],
     ['DatabaseClosedError', 'other-tab'],
-  ])('does not go around what is kept already (%s)', async (name, kind) => {
+  ])('does not go around what is kept already (%s)', async (name, reason) => {
     const opening = openRepository({ ...openMemory, openRecords: () => Promise.reject(named(name)) });
-    await expect(opening).rejects.toMatchObject({ kind });
+    await expect(opening).rejects.toMatchObject({ reason });
   });
 
   it('deletes videos that belong to no set and no session, and no other', async () => {
