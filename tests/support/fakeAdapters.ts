@@ -1,6 +1,6 @@
 import type { Adapters } from '#features/review/store/adapters';
 import type { Frame, FrameSource, VideoFacts } from '#device/frames/frameSource';
-import { VideoProblem } from '#device/frames/videoProblem';
+import { Problem } from '#core/problem';
 import { keypointCount } from '#core/keypoints/keypointNames';
 import { frameCount, type KeypointRow, type KeypointTrack } from '#core/keypoints/keypointTrack';
 import { measure } from '#core/measurement/measure';
@@ -96,7 +96,7 @@ export function fakeAdapters(): {
   const adapters: Adapters & TrackingAdapters = {
     openFrameSource: (file) => {
       if (file.name === 'bad.txt') {
-        return Promise.reject(new VideoProblem('not-a-video', '"bad.txt" is not a video. Choose another.'));
+        return Promise.reject(new Problem('video', '"bad.txt" is not a video. Choose another.'));
       }
       world.sourcesOpen++;
       return Promise.resolve(fakeSource(film.track, world));

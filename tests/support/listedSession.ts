@@ -1,5 +1,5 @@
 import type { ListedRecording, ListedSession } from '#features/sessions/rules/listedSession';
-import type { SetMark } from '#features/sessions/rules/setResult';
+import type { SetMark } from '#features/sessions/rules/buildSetReport';
 import type { Direction } from '#core/scoring/judge';
 import type { Verdict } from '#core/scoring/verdict';
 

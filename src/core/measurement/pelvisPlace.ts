@@ -3,7 +3,7 @@ import { outwardSign, type Side } from '../protocol/side';
 import { cosSin } from '../view/bodyFrame';
 import { ninetyPercent, placingSd } from '../view/errorBand';
 import { medianWhere, squareToBody } from '../view/frontalKneeAngle';
-import type { ViewedLeg } from '../view/readViewCues';
+import type { ViewedLeg } from '../view/measureViewCues';
 import type { View } from './seeView';
 
 /** Feet closer together than this, in shank lengths, are too close to locate the pelvis between them. */

@@ -8,7 +8,7 @@ import { planRecordSchema, recordingFactsSchema, type PlanRecord, type Recording
 import { eraseKept } from './eraseKept';
 import type { DeviceLock } from './lock/createDeviceLock';
 import { createMarks, type Marks } from './marks';
-import { findKept, listKept, readKept } from './readKept';
+import { findKept, listKept, parseKept } from './parseKept';
 import type { Records } from './records';
 import type { Repository } from './repository';
 import {
@@ -19,7 +19,7 @@ import {
   savingRecording,
   videoNamesOf,
 } from './recordingChanges';
-import { hasJoints, readKeptHead, readKeptRecording } from './keptRecording';
+import { hasJoints, loadKeptHead, loadKeptRecording } from './keptRecording';
 import { StorageProblem, storageProblem } from './storageProblem';
 import { watchChanges, type ChangeChannel } from './watchChanges';
 import type { Videos } from './videos';
@@ -38,8 +38,8 @@ export interface RepositoryParts {
   channel?: ChangeChannel | null;
 }
 
-const readFacts = (value: unknown) => readKept(value, recordingFactsSchema);
-const readPlan = (value: unknown) => readKept(value, planRecordSchema);
+const readFacts = (value: unknown) => parseKept(value, recordingFactsSchema);
+const readPlan = (value: unknown) => parseKept(value, planRecordSchema);
 
 /** The repository over tables, videos and marks of any kind. */
 export function createRepository({
@@ -97,11 +97,11 @@ export function createRepository({
         return listed;
       },
       async find(id) {
-        const recording = await readKeptRecording(records, id);
+        const recording = await loadKeptRecording(records, id);
         return recording === null ? null : { recording, facts: await findFacts(id) };
       },
       async findHead(id) {
-        const recording = await readKeptHead(records, id);
+        const recording = await loadKeptHead(records, id);
         return recording === null ? null : { recording, facts: await findFacts(id) };
       },
       save: async (recording, beside) => records.apply(savingRecording(recording, beside)),

@@ -1,4 +1,4 @@
-import type { Change, Records, TableName } from './records';
+import type { RecordChange, Records, TableName } from './records';
 
 /** Something that is kept was added, changed or removed. */
 export interface KeptChange {
@@ -52,7 +52,7 @@ export function watchChanges(records: Records, channel: ChangeChannel | null) {
 }
 
 /** What changes of tables mean, each once. */
-function toldOf(changes: readonly Change[]): KeptChange[] {
+function toldOf(changes: readonly RecordChange[]): KeptChange[] {
   const told = new Map<string, KeptChange>();
   for (const change of changes) {
     const table = 'put' in change ? change.put : 'replace' in change ? change.replace : change.remove;

@@ -21,6 +21,16 @@ const fieldWords: Record<Field, string> = {
   painLimit: 'as the pain limit',
 };
 
+/** How a sentence names the plan: where its subject went before ('this plan makes no sense: it …'), or on its own. */
+export interface PlanNaming {
+  plan: string;
+  /** As it precedes a part of the plan. */
+  its: string;
+}
+
+export const afterThePlan: PlanNaming = { plan: 'it', its: 'its' };
+export const onItsOwn: PlanNaming = { plan: 'the plan', its: 'the' };
+
 const emptyWords: Record<string, string> = { items: 'holds nothing to do', sides: 'names no side' };
 
 /**
@@ -30,9 +40,13 @@ const emptyWords: Record<string, string> = { items: 'holds nothing to do', sides
  * @param value  what stands there
  * @returns null where the path leads to neither
  */
-export function rangeSentence(path: readonly PropertyKey[], value: unknown): string | null {
+export function rangeSentence(
+  path: readonly PropertyKey[],
+  value: unknown,
+  { plan }: PlanNaming,
+): string | null {
   const field = path.at(-1);
-  const who = path[0] === 'items' && path.length > 1 ? `item ${Number(path[1]) + 1}` : 'it';
+  const who = path[0] === 'items' && path.length > 1 ? `item ${Number(path[1]) + 1}` : plan;
   if (Array.isArray(value) && value.length === 0)
     return `${who} ${emptyWords[String(field)] ?? 'lacks something'}`;
   if (typeof field !== 'string' || !(field in fieldWords) || typeof value !== 'number') return null;
@@ -64,9 +78,12 @@ export function limitsSentence(items: unknown): string | null {
 type RawItem = { limits?: { kneeInwardDeg?: unknown; kneeOutwardDeg?: unknown } | null };
 
 /** What makes no sense about a plan whose parts are each valid; null where all is well. */
-export function planSentence({ items, createdAt, reviewDate }: PlanDocument): string | null {
+export function planSentence(
+  { items, createdAt, reviewDate }: PlanDocument,
+  { its }: PlanNaming,
+): string | null {
   if (reviewDate !== null && reviewDate < createdAt.slice(0, 10)) {
-    return `its review date (${reviewDate}) is before the day it was made`;
+    return `${its} review date (${reviewDate}) is before the day it was made`;
   }
   for (const [i, item] of items.entries()) {
     const fault = itemFault(item);

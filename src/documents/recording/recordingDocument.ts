@@ -12,8 +12,6 @@ import { sides } from '#core/protocol/side';
 import { taskIds } from '#core/exercises/exercises';
 import { viewCueNames } from '#core/view/viewCue';
 import { verdicts } from '#core/scoring/verdict';
-import { bringUpRecording } from './bringUpRecording';
-import type { DocumentKind } from '../reading/readDocument';
 import { reviewSchema } from './reviewSchema';
 
 /** Raised when a field is added, changes its meaning or goes; older versions are brought up on reading. */
@@ -229,11 +227,3 @@ export const recordingSchema = z
   .meta({ title: 'Overfoot session document' });
 
 export type RecordingDocument = z.infer<typeof recordingSchema>;
-
-export const recordingKind: DocumentKind<RecordingDocument> = {
-  name: 'session document',
-  format: 'overfoot-session',
-  version: recordingVersion,
-  schema: recordingSchema,
-  bringUp: bringUpRecording,
-};

@@ -1,6 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { TrackingProgress } from '#device/tracking/trackVideo';
-import { VideoProblem } from '#device/frames/videoProblem';
+import { isProblem } from '#core/problem';
 import type { PoseTracker } from '#device/pose/poseTracker';
 import { defaultPoseModel, type PoseModel } from '#core/keypoints/poseModel';
 import type { TimedSetup } from '#core/measurement/measureSet';
@@ -31,7 +31,7 @@ export interface Tracking {
    *
    * @param options.signal  cancels it, as cancel() does
    * @returns null where it was cancelled
-   * @throws VideoProblem; whatever the tracker throws
+   * @throws Problem of a video; whatever the tracker throws
    */
   trackFile(
     video: File,
@@ -111,7 +111,7 @@ export function createTracking({ createTracker, ...tools }: TrackingAdapters): T
       } catch (error) {
         if (signal.aborted) return null;
         // After a failure of its own a tracker may never answer again; the next video gets a new one.
-        if (!(error instanceof VideoProblem)) forgetTracker();
+        if (!isProblem(error, 'video')) forgetTracker();
         throw error;
       } finally {
         outer?.removeEventListener('abort', stop);

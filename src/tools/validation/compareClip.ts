@@ -10,7 +10,7 @@ import { timingErrors, type EventName } from './timingErrors';
 /** Verdicts are compared at this limit, degrees inward. */
 export const comparedLimitDeg = 10;
 
-export interface ComparedRepetition {
+export interface RepetitionComparison {
   /** The true repetition's, from 0. */
   index: number;
   /** Greatest angle in the body's frontal plane, degrees, inward positive. */
@@ -31,7 +31,7 @@ export interface ComparedClip {
   repsTrue: number;
   /** Complete repetitions found, whether or not one is true. */
   repsFound: number;
-  repetitions: ComparedRepetition[];
+  repetitions: RepetitionComparison[];
 }
 
 /**
@@ -48,7 +48,7 @@ export function compareClip(
 ): ComparedClip {
   const complete = (derived?.repetitions ?? []).filter(({ completeness }) => completeness === 'complete');
   const repetitions = matchRepetitions(truth.reps, complete).map(
-    ({ truth: rep, found }): ComparedRepetition => {
+    ({ truth: rep, found }): RepetitionComparison => {
       const peak = found === null ? null : readPeak(found);
       return {
         index: rep.index,

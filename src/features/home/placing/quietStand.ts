@@ -12,7 +12,7 @@ import { findTask } from '#core/exercises/exercises';
 import { focalLengthPx } from '#core/view/focalLengthPx';
 import type { YawEstimate } from '#core/view/fuseCues';
 import type { SegmentsPx } from '#core/view/liftLeg';
-import type { ViewedLeg } from '#core/view/readViewCues';
+import type { ViewedLeg } from '#core/view/measureViewCues';
 import { lastPart } from './lastPart';
 
 /** How long it takes, ms. */

@@ -15,7 +15,7 @@ import { focalLengthPx } from '#core/view/focalLengthPx';
 import type { YawEstimate } from '#core/view/fuseCues';
 import { medianWhere } from '#core/view/frontalKneeAngle';
 import { liftLeg } from '#core/view/liftLeg';
-import type { ViewedLeg } from '#core/view/readViewCues';
+import type { ViewedLeg } from '#core/view/measureViewCues';
 import { expectBandDeg } from './expectBandDeg';
 import { expectYaw } from './expectYaw';
 import type { PlacingFacts } from './placing';

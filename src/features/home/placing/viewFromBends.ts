@@ -10,7 +10,7 @@ import type { BendsView } from '#core/view/bendsView';
 import { placingSd } from '#core/view/errorBand';
 import { focalLengthPx } from '#core/view/focalLengthPx';
 import { fuseCues } from '#core/view/fuseCues';
-import { footOfLegDeg } from '#core/view/readViewCues';
+import { footOfLegDeg } from '#core/view/measureViewCues';
 
 /** Fewer complete bends than this do not count. */
 const leastBends = 2;

@@ -9,7 +9,7 @@ import type { SetStep } from '#documents/plan/planSteps';
 import type { Side } from '#core/protocol/side';
 import type { TaskId } from '#core/exercises/exercises';
 import type { Judgement } from '#core/scoring/judge';
-import type { Problem } from '#shell/explainProblem';
+import type { ShownProblem } from '#shell/explainProblem';
 
 /** What is kept on this device; the sentence says why something is not, and what to do. */
 export type StorageState =
@@ -124,7 +124,7 @@ export interface HomeCommon {
   cameras: readonly CameraOption[];
   pace: PaceState;
   sound: SoundState;
-  problem: Problem | null;
+  problem: ShownProblem | null;
 }
 
 /** What the person says of it afterwards; any of it may be left open. */

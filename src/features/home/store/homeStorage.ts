@@ -1,5 +1,4 @@
 import { parsePlan } from '#documents/plan/parsePlan';
-import { StorageProblem } from '#device/storage/storageProblem';
 import type { Repository } from '#device/storage/repository';
 import type { BackgroundMeasuring, BackgroundState } from './backgroundMeasuring';
 import { explainProblem } from '#shell/explainProblem';
@@ -56,9 +55,7 @@ export function createHomeStorage({ adapters, get, set, onMeasured }: StoragePar
       background.store.subscribe((state, before) => void follow(found, state, before));
       await Promise.all([listPlans(), listInterrupted()]);
     } catch (error) {
-      const sentence =
-        error instanceof StorageProblem ? error.message : explainProblem(error, 'be opened').sentence;
-      set({ storage: { state: 'blocked', sentence } });
+      set({ storage: { state: 'blocked', sentence: explainProblem(error, 'be opened').sentence } });
     }
   };
   const follow = async (kept: Repository, state: BackgroundState, before: BackgroundState) => {

@@ -2,7 +2,7 @@ import { planFromFragment } from '#documents/plan/planLink';
 import { freeRecording, type FreeChoice } from '#documents/plan/freeRecording';
 import { parsePlan } from '#documents/plan/parsePlan';
 import type { PlanDocument, PlanItem } from '#documents/plan/planDocument';
-import { PlanProblem } from '#documents/plan/planProblem';
+import { Problem } from '#core/problem';
 import { largestPlanBytes } from '#documents/plan/planRanges';
 import { planSteps } from '#documents/plan/planSteps';
 import { storageProblem } from '#device/storage/storageProblem';
@@ -56,7 +56,8 @@ export function openChoice({ adapters, home, storage }: ChoiceParts) {
       fromFile: (file: File) =>
         open(() => {
           if (file.size > largestPlanBytes) {
-            throw new PlanProblem(
+            throw new Problem(
+              'plan',
               'This file is too large for a plan. Choose the plan file that you were given.',
             );
           }

@@ -9,7 +9,7 @@ import type { SessionDocument } from '#documents/session/sessionDocument';
 import type { SetStart } from '#device/storage/keptSchemas';
 import type { OpenSet, Repository } from '#device/storage/repository';
 import { explainProblem } from '#shell/explainProblem';
-import { readVideoFacts } from '#shell/tracking/readVideoFacts';
+import { loadVideoFacts } from '#shell/tracking/loadVideoFacts';
 import { buildSetRecording } from '#shell/tracking/buildSetRecording';
 import type { HomeAdapters } from './homeAdapters';
 
@@ -153,7 +153,7 @@ export async function startSetRecorder(parts: SetRecorderParts): Promise<SetReco
       }
       const file = (await open?.endVideo().catch(() => null)) ?? null;
       const facts =
-        file === null ? null : await readVideoFacts(file, adapters.openFrameSource).catch(() => null);
+        file === null ? null : await loadVideoFacts(file, adapters.openFrameSource).catch(() => null);
       const recording = buildSetRecording(start, track, facts, measurement);
       if (open === null) return { recording, isKept: false, problem };
       try {

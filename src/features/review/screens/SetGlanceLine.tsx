@@ -1,7 +1,7 @@
 import { memo, type ReactNode } from 'react';
 import { useAppState } from '../appContext';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
-import { setGlance, type SetGlance } from '../rules/setGlance';
+import { buildSetGlance, type SetGlance } from '../rules/buildSetGlance';
 import { formatAngle } from '#words/formatAngle';
 import { formatTempo } from '#words/tempo';
 
@@ -11,7 +11,7 @@ export const SetGlanceLine = memo(function SetGlanceLine({ recording }: { record
   const limits = useAppState((state) => state.limits.present);
   const session = useAppState((state) => state.session);
   const { measurement, excluded, isByHand } = recording;
-  const glance = setGlance(measurement, judgements, excluded, limits);
+  const glance = buildSetGlance(measurement, judgements, excluded, limits);
   const { side } = measurement.setup;
   return (
     <section className="glance" aria-label="The set at a glance">

@@ -6,7 +6,7 @@ import type { Judgement } from '#core/scoring/judge';
 import { startCorrections, type CorrectionHistory } from '#core/correction/correctionHistory';
 import { emptyReview, type RecordingReview } from '#documents/recording/reviewSchema';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
-import type { Problem } from '#shell/explainProblem';
+import type { ShownProblem } from '#shell/explainProblem';
 import { startLimits, type LimitHistory } from './limitHistory';
 import type { KeepingState, ReviewSession } from './keptReview';
 
@@ -17,7 +17,7 @@ export interface AppState {
   chosen: VideoFacts | null;
   /** What is being opened just now. */
   opening: 'example' | 'file' | null;
-  problem: Problem | null;
+  problem: ShownProblem | null;
   /** What is reviewed, with all that is known a frame; null before the first one. */
   recording: ShownRecording | null;
   limits: LimitHistory;

@@ -11,7 +11,7 @@ import type { App } from '#features/review/store/createApp';
 import { explainProblem } from '#shell/explainProblem';
 import { initialKeptSessionsState, type KeptSessionsState } from './keptSessionsState';
 import { listSessions } from './listSessions';
-import { readSet } from './readSet';
+import { loadSet } from './loadSet';
 import { recordsOfPatient } from './recordsOfPatient';
 import { saveReviewed } from '#features/review/store/saveReviewed';
 import { reviewSession } from './reviewSession';
@@ -112,7 +112,7 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
     set({ sessions: withReadings(sessions, (id) => settled(known.get(id), readAs(id))), unreadable });
     for (const id of recordingIds(sessions)) {
       const reading =
-        settled(known.get(id), readAs(id)) ?? (await readSet(id, takenLimits(sessions, id), kept));
+        settled(known.get(id), readAs(id)) ?? (await loadSet(id, takenLimits(sessions, id), kept));
       if (!isCurrent()) return;
       known.set(id, { readAs: readAs(id), reading });
       set({ sessions: withReadings(get().sessions ?? [], (other) => (other === id ? reading : null)) });

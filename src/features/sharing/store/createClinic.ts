@@ -1,8 +1,8 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import { ParcelProblem } from '#documents/parcel/parcelProblem';
+import { Problem } from '#core/problem';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import { explainProblem } from '#shell/explainProblem';
-import { keepParcel, standingOf } from './keepParcel';
+import { saveParcel, standingOf } from './saveParcel';
 import { unpackParcel, type Parcel } from './parcel';
 import { backUpKey, newKeyPair, restoreKey, shortPassphrase, unseal, type KeyPair } from '#shell/seal';
 
@@ -96,7 +96,7 @@ export function createClinic(world: ClinicWorld): Clinic {
   const open = async (file: Blob): Promise<Parcel> => {
     await lookAnew();
     if (keys.length === 0)
-      throw new ParcelProblem('No key is on this device. Make one, or bring it here from its backup.');
+      throw new Problem('file', 'No key is on this device. Make one, or bring it here from its backup.');
     let first: unknown = null;
     for (const { identity } of keys) {
       try {
@@ -109,7 +109,7 @@ export function createClinic(world: ClinicWorld): Clinic {
   };
   const keep = async (index: number, parcel: Parcel) => {
     try {
-      await keepParcel(parcel, (await world.openRepository()).repository);
+      await saveParcel(parcel, (await world.openRepository()).repository);
       tell(index, { state: 'kept' });
     } catch (error) {
       tell(index, { state: 'refused', sentence: explainProblem(error, 'be kept').sentence });

@@ -1,12 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { backupManifestSchema, readBackupManifest } from '#documents/backup/backupManifest';
 import { manifestSchema, readManifest } from '#documents/parcel/parcelManifest';
-import { ParcelProblem } from '#documents/parcel/parcelProblem';
-import { PlanProblem } from '#documents/plan/planProblem';
+import { isProblem, type ProblemKind } from '#core/problem';
 import { parsePlan } from '#documents/plan/parsePlan';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { parseSession } from '#documents/session/parseSession';
-import { RecordingFileProblem } from '#documents/reading/recordingFileProblem';
 import { documentJsonSchema, jsonSchemaOf } from './documentJsonSchema';
 import type { FuzzedParser } from './fuzzParser';
 import { projectRoot } from './projectRoot';
@@ -86,19 +84,18 @@ const backupHead = {
   ],
 };
 
-const isParcelProblem = (error: unknown) => error instanceof ParcelProblem;
-const isRecordingFileProblem = (error: unknown) => error instanceof RecordingFileProblem;
+const isOf = (kind: ProblemKind) => (error: unknown) => isProblem(error, kind);
 
 /** Everything that reads a document from outside. */
 export function fuzzedParsers(): FuzzedParser[] {
   return [
     {
       ...{ name: 'plan', document: fixture('example.plan.json'), parse: parsePlan },
-      isRefusal: (error) => error instanceof PlanProblem,
+      isRefusal: isOf('plan'),
       jsonSchema: documentJsonSchema('plan'),
     },
     {
-      ...{ name: 'session', document: session, parse: parseSession, isRefusal: isRecordingFileProblem },
+      ...{ name: 'session', document: session, parse: parseSession, isRefusal: isOf('session') },
       jsonSchema: documentJsonSchema('session'),
     },
     {
@@ -106,17 +103,17 @@ export function fuzzedParsers(): FuzzedParser[] {
         name: 'recording',
         document: shortRecording(),
         parse: parseRecording,
-        isRefusal: isRecordingFileProblem,
+        isRefusal: isOf('recording'),
       },
       jsonSchema: documentJsonSchema('recording'),
     },
     {
-      ...{ name: 'sent session, first line', document: parcelHead, isRefusal: isParcelProblem },
+      ...{ name: 'sent session, first line', document: parcelHead, isRefusal: isOf('file') },
       parse: (text) => readManifest(text, followingBytes),
       jsonSchema: jsonSchemaOf(manifestSchema),
     },
     {
-      ...{ name: 'backup, first line', document: backupHead, isRefusal: isParcelProblem },
+      ...{ name: 'backup, first line', document: backupHead, isRefusal: isOf('file') },
       parse: (text) => readBackupManifest(text, followingBytes),
       jsonSchema: jsonSchemaOf(backupManifestSchema),
     },

@@ -4,7 +4,7 @@ import { recordingHead } from '#documents/recording/recordingHead';
 import { createRepository } from '#device/storage/createRepository';
 import { createMarks } from '#device/storage/marks';
 import { createMemoryVideos } from '#device/storage/memoryVideos';
-import { tableNames, type Change } from '#device/storage/records';
+import { tableNames, type RecordChange } from '#device/storage/records';
 import type { StorageProblem } from '#device/storage/storageProblem';
 import { createTestDevice } from '../../../support/openTestRepository';
 import { smallRecording, smallRecordingParts } from '../../../support/smallRecording';
@@ -20,7 +20,7 @@ const fail = (problem: StorageProblem) => {
   throw problem;
 };
 const otherId = (digit: number) => `${digit}b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11`;
-const missing = expect.objectContaining({ name: 'StorageProblem', kind: 'missing' });
+const missing = expect.objectContaining({ name: 'StorageProblem', reason: 'missing' });
 
 async function writeVideo(device: ReturnType<typeof createTestDevice>, name: string, text = 'pictures') {
   const writer = await device.videos.create(name);
@@ -276,7 +276,7 @@ describe('repository.beginSet(start, onProblem)', () => {
 
   it('leaves nothing where the video could not be begun, and says why', async () => {
     const device = createTestDevice();
-    const full = Object.assign(new Error('no room'), { name: 'StorageProblem', kind: 'full' });
+    const full = Object.assign(new Error('no room'), { name: 'StorageProblem', reason: 'full' });
     vi.spyOn(device.videos, 'create').mockRejectedValue(full);
     const repository = await device.open();
     await expect(repository.beginSet(smallSetStart(), fail)).rejects.toBe(full);
@@ -464,7 +464,7 @@ describe('repository.sessions.update(session)', () => {
   it('writes no joints: they stay what they were, and a session that holds them is refused', async () => {
     const { openRecords } = createTestDevice();
     const records = await openRecords();
-    const written: Change[] = [];
+    const written: RecordChange[] = [];
     const repository = createRepository({
       ...{ videos: createMemoryVideos(), lasting: { records: true, videos: true } },
       records: {

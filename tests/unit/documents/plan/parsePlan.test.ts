@@ -8,7 +8,7 @@ import {
   type PlanDocument,
   type RepetitionItem,
 } from '#documents/plan/planDocument';
-import { PlanProblem } from '#documents/plan/planProblem';
+import { isProblem } from '#core/problem';
 import { largestPlanBytes, planBounds } from '#documents/plan/planRanges';
 import { smallItem, smallPlan } from '../../../support/smallPlan';
 import { anyLimits } from '../../../support/anyLimits';
@@ -20,7 +20,7 @@ function problemOf(text: string): string | null {
     parsePlan(text);
     return null;
   } catch (error) {
-    if (error instanceof PlanProblem) return error.message;
+    if (isProblem(error, 'plan')) return error.message;
     throw error;
   }
 }

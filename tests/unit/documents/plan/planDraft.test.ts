@@ -15,7 +15,7 @@ const sentenceOf = (change: Partial<PlanDraft>) => {
 describe('newItem(id)', () => {
   it.each(libraryIds)('doses a %s as the library does, ready for a plan', (task) => {
     const finished = finish({ items: [newItem(task)] });
-    expect(finished).toHaveProperty('plan');
+    expect(finished.kind).toBe('plan');
     expect(planSteps([newItem(task)]).length).toBeGreaterThan(0);
   });
 });
@@ -50,6 +50,12 @@ describe('finishDraft(draft, id, createdAt)', () => {
     [{ reviewDate: '2024-03-04' }, 'The review date (2024-03-04) is before the day it was made.'],
   ])('says of %j what to do or what makes no sense', (change, sentence) => {
     expect(sentenceOf(change)).toBe(sentence);
+  });
+
+  it('tells a draft that the form could not have made from one that makes no sense', () => {
+    expect(finish({ footwear: 'boots' as string as 'shoes' })).toMatchObject({ kind: 'damaged' });
+    expect(finish({ painLimit: 11 })).toMatchObject({ kind: 'senseless' });
+    expect(finish({ patient: '' })).toMatchObject({ kind: 'incomplete' });
   });
 
   it('says where a limit lies inside its opposite', () => {

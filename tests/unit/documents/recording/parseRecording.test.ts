@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { recordingSchema, type RecordingDocument } from '#documents/recording/recordingDocument';
-import { RecordingFileProblem } from '#documents/reading/recordingFileProblem';
+import { isProblem } from '#core/problem';
 import { smallRecording } from '../../../support/smallRecording';
 
 const text = JSON.stringify(smallRecording());
@@ -19,7 +19,7 @@ function problemOf(wrong: string): string | null {
     parseRecording(wrong);
     return null;
   } catch (error) {
-    if (error instanceof RecordingFileProblem) return error.message;
+    if (isProblem(error, 'recording')) return error.message;
     throw error;
   }
 }

@@ -1,5 +1,5 @@
 import { leastFrameRateHz } from '#core/measurement/collectNotes';
-import { good, move, notYet, type Check } from './finding';
+import { good, move, notYet, type Check } from './placingFinding';
 
 /**
  * A camera that was fast enough may falter for a moment, Hz: measuring warns by the usual rate of the whole recording.

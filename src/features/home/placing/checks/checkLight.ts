@@ -1,5 +1,5 @@
 import { widestBandDeg } from '#core/scoring/judge';
-import { good, move, unknown, type Check } from './finding';
+import { good, move, unknown, type Check } from './placingFinding';
 
 /** Picture brightness, 0 black to 1 white, tight and while it was good; common practice, no source. */
 const darkest = { tight: 0.2, loose: 0.17 };

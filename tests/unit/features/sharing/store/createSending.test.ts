@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createSending, type SendingWorld } from '#features/sharing/store/createSending';
-import { standingOf } from '#features/sharing/store/keepParcel';
+import { standingOf } from '#features/sharing/store/saveParcel';
 import { unpackParcel } from '#features/sharing/store/parcel';
 import { newKeyPair, unseal } from '#shell/seal';
 import type { VideoPart } from '#documents/parcel/videoPart';

@@ -4,7 +4,7 @@ import type { Direction, Judgement } from '#core/scoring/judge';
 import type { Verdict } from '#core/scoring/verdict';
 import type { MeasureId } from '#core/measures/measures';
 import { decidingMeasure, decidingWay } from '#core/scoring/decidingMeasure';
-import { setPeak, type SetPeak } from '#core/scoring/setPeak';
+import { findSetPeak, type SetPeak } from '#core/scoring/findSetPeak';
 
 /** A repetition as far as a set's result needs it: as a session document holds it, or as it is measured anew. */
 export type JudgedRepetition = Pick<
@@ -27,7 +27,7 @@ export interface SetMark {
 }
 
 /** What a recorded set comes to; partial, cut and excluded repetitions are left out. */
-export interface SetResult {
+export interface SetReport {
   /** One a complete repetition, in order of time. */
   marks: SetMark[];
   /** Share of the measured loaded time in which the knee was within its limits, 0 to 100 %; null where not measured. */
@@ -43,7 +43,7 @@ export interface SetResult {
  *
  * The share counts time, not repetitions: each repetition's own share weighs as much as the samples that were measured.
  */
-export function setResult(repetitions: readonly JudgedRepetition[]): SetResult {
+export function buildSetReport(repetitions: readonly JudgedRepetition[]): SetReport {
   const complete = repetitions.filter(
     ({ completeness, excluded }) => completeness === 'complete' && excluded === undefined,
   );
@@ -63,7 +63,7 @@ export function setResult(repetitions: readonly JudgedRepetition[]): SetResult {
     mainReason: mostFrequent(
       complete.flatMap(({ judgement: { reason } }) => (reason === null ? [] : [reason])),
     ),
-    peak: setPeak(complete.filter(({ judgement: { knee } }) => knee !== 'not-measured')),
+    peak: findSetPeak(complete.filter(({ judgement: { knee } }) => knee !== 'not-measured')),
   };
 }
 

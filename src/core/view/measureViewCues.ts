@@ -60,7 +60,7 @@ const usualToeOutDeg = 7;
  * Reads all signs of the view that a task offers; one that is never seen is left out. Known bends before the
  * set replace the stance foot, whose toe-out differs between people.
  */
-export function readViewCues(scene: ViewScene, signs: readonly ViewSign[]): ViewCue[] {
+export function measureViewCues(scene: ViewScene, signs: readonly ViewSign[]): ViewCue[] {
   const cues: ViewCue[] = [
     { name: 'told-to-face-the-camera', yawDeg: 0, sdDeg: usualSdDeg['told-to-face-the-camera'] },
   ];

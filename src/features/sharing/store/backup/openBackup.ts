@@ -4,7 +4,7 @@ import {
   takeAnotherCopy,
   type BackupFile,
 } from '#documents/backup/backupManifest';
-import { ParcelProblem } from '#documents/parcel/parcelProblem';
+import { Problem } from '#core/problem';
 import { z } from '#documents/schema/zod';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { readSession } from '#documents/session/readSession';
@@ -41,11 +41,11 @@ export interface ReadableBackup {
 /**
  * Opens what packBackup made, which may be anything. To write nothing before all is checked, go through `entries` twice.
  *
- * @throws ParcelProblem, SessionProblem  with a sentence, `entries` too
+ * @throws Problem  with a sentence, `entries` too
  */
-export async function readBackup(blob: Blob): Promise<ReadableBackup> {
+export async function openBackup(blob: Blob): Promise<ReadableBackup> {
   const head = await firstLine(blob, backupBounds.manifestBytes);
-  if (head === null) throw new ParcelProblem('It is no backup from Overfoot.');
+  if (head === null) throw new Problem('file', 'It is no backup from Overfoot.');
   const { createdAt, files } = readBackupManifest(head.line, blob.size - head.endBytes);
   return {
     createdAt,
@@ -57,7 +57,7 @@ export async function readBackup(blob: Blob): Promise<ReadableBackup> {
         const part = blob.slice(from, from + file.bytes, file.kind === 'video' ? file.type : '');
         from += file.bytes;
         if ((await hashOf(part)) !== file.sha256)
-          throw new ParcelProblem(`A part of it was changed or lost. ${takeAnotherCopy}`);
+          throw new Problem('file', `A part of it was changed or lost. ${takeAnotherCopy}`);
         // A video stands behind its session: a session goes on once it is known whether one comes.
         if (file.kind === 'video') {
           if (waiting !== null) yield { ...waiting, video: part };
@@ -81,12 +81,12 @@ function readRecordingEntry(
 ) {
   const recording = parseRecording(text);
   if (recording.id !== recordingId)
-    throw new ParcelProblem(`A session in it is not the one that it says. ${takeAnotherCopy}`);
+    throw new Problem('file', `A session in it is not the one that it says. ${takeAnotherCopy}`);
   return { kind: 'session' as const, recording, file: { visitId: sessionId, fromVideo } };
 }
 
 function readDocumentEntry(kind: 'visit' | 'plan' | 'note', text: string): BackupEntry {
-  const damaged = new ParcelProblem(`A ${kind} in it can’t be read. ${takeAnotherCopy}`);
+  const damaged = new Problem('file', `A ${kind} in it can’t be read. ${takeAnotherCopy}`);
   let data: unknown;
   try {
     data = JSON.parse(text);

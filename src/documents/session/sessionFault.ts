@@ -1,21 +1,8 @@
 import { findExercise } from '#core/exercises/exercises';
-import { RecordingFileProblem } from '../reading/recordingFileProblem';
 import type { SessionDocument, SessionSet } from './sessionDocument';
 
-/**
- * Checks what the schema can't say of a visit document: parts that belong together fit.
- *
- * @throws SessionProblem  with a sentence that says what is wrong and what to do
- */
-export function checkSession(session: SessionDocument): void {
-  const fault = sessionFault(session);
-  if (fault === null) return;
-  throw new RecordingFileProblem(
-    `This visit document is damaged: ${fault}. Save it again where it came from.`,
-  );
-}
-
-function sessionFault({ startedAt, endedAt, sets }: SessionDocument): string | null {
+/** What the schema can't say of a session document: parts that don't fit together; null where all is well. */
+export function sessionFault({ startedAt, endedAt, sets }: SessionDocument): string | null {
   if (endedAt !== null && Date.parse(endedAt) < Date.parse(startedAt)) return 'it ends before it starts';
   const recordingIds = sets.flatMap(({ sessionId: recordingId }) =>
     recordingId === null ? [] : [recordingId],

@@ -19,7 +19,7 @@ export interface SetScore {
  *
  * @returns  null where no counted repetition was measured
  */
-export function setScore(
+export function scoreSet(
   { kneeAngleDeg }: Pick<Measurement, 'kneeAngleDeg'>,
   counted: readonly CountedRepetition[],
   limits: Limits,

@@ -1,3 +1,4 @@
+import { createQueue } from '#core/createQueue';
 import type { TimedRow } from '#core/keypoints/keypointTrack';
 import { packRows } from './jointRows';
 import type { Records } from './records';
@@ -7,7 +8,7 @@ import { explainStorage, type StorageProblem } from './storageProblem';
 const keepWithinMs = 500;
 
 /** Takes rows as they come and stores them in blocks. */
-export interface RowKeeper {
+export interface RowSaver {
   /** Times must increase; a row out of order is dropped, since it could never be read back. */
   add(timed: TimedRow): void;
   /** Resolves once everything added so far is kept. */
@@ -21,16 +22,16 @@ export interface RowKeeper {
  * @param kept  how many of its blocks there are already, and the time of the last row in them, ms
  * @param onProblem  called every time that rows could not be kept; they are retried with the next ones
  */
-export function createRowKeeper(
+export function createRowSaver(
   records: Records,
   owner: string,
   kept: { blocks: number; lastMs: number },
   onProblem: (problem: StorageProblem) => void,
-): RowKeeper {
+): RowSaver {
   let { blocks, lastMs } = kept;
   let waiting: TimedRow[] = [];
   let timer: ReturnType<typeof setTimeout> | undefined;
-  let writing: Promise<void> = Promise.resolve();
+  const writes = createQueue();
   let stopped = false;
 
   const write = async () => {
@@ -48,9 +49,7 @@ export function createRowKeeper(
   const flush = () => {
     clearTimeout(timer);
     timer = undefined;
-    const written = writing.then(write);
-    writing = written.catch(() => undefined);
-    return written;
+    return writes.add(write);
   };
 
   return {

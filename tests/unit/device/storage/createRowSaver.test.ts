@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { createRowKeeper } from '#device/storage/createRowKeeper';
+import { createRowSaver } from '#device/storage/createRowSaver';
 import { unpackRows } from '#device/storage/jointRows';
 import { createMemoryRecords } from '#device/storage/memoryRecords';
 import { storageProblem, type StorageProblem } from '#device/storage/storageProblem';
@@ -14,14 +14,14 @@ afterEach(() => {
 function start(kept = { blocks: 0, lastMs: -1 }) {
   const records = createMemoryRecords();
   const problems: StorageProblem[] = [];
-  const keeper = createRowKeeper(records, 'set:a', kept, (problem) => problems.push(problem));
+  const keeper = createRowSaver(records, 'set:a', kept, (problem) => problems.push(problem));
   const keptMs = async () =>
     unpackRows((await records.list('rows', 'set:a/')).map(({ value }) => value)).map(({ timeMs }) => timeMs);
   const add = (...timesMs: number[]) => timesMs.forEach((timeMs) => keeper.add({ timeMs, row: null }));
   return { records, keeper, problems, keptMs, add };
 }
 
-describe('createRowKeeper(records, owner, kept, onProblem)', () => {
+describe('createRowSaver(records, owner, kept, onProblem)', () => {
   it('keeps rows half a second after the first of them, without being asked', async () => {
     const { add, keptMs } = start();
     add(0, 33, 66);
@@ -62,7 +62,7 @@ describe('createRowKeeper(records, owner, kept, onProblem)', () => {
     const refuse = vi.spyOn(records, 'apply').mockRejectedValueOnce(storageProblem('full'));
     add(0, 33);
     await vi.advanceTimersByTimeAsync(500);
-    expect(problems.map(({ kind }) => kind)).toEqual(['full']);
+    expect(problems.map(({ reason }) => reason)).toEqual(['full']);
     add(66);
     await vi.advanceTimersByTimeAsync(500);
     expect(await keptMs()).toEqual([0, 33, 66]);

@@ -1,4 +1,4 @@
-import { ParcelProblem } from '#documents/parcel/parcelProblem';
+import { Problem } from '#core/problem';
 import type { Repository } from '#device/storage/repository';
 import { saveRecordingDocument } from './saveRecordingDocument';
 import type { Parcel } from './parcel';
@@ -6,7 +6,7 @@ import type { Parcel } from './parcel';
 /** How a parcel stands to what is kept: nothing of it, exactly it, or another version of the same visit. */
 export type Standing = 'new' | 'known' | 'another-version';
 
-/** @throws ParcelProblem  where it would take the place of what is kept of another visit or another patient */
+/** @throws Problem  where it would take the place of what is kept of another visit or another patient */
 export async function standingOf(
   { session, sets }: Parcel,
   { sessions, recordings, videos }: Repository,
@@ -29,15 +29,16 @@ export async function standingOf(
   return isKnown ? 'known' : kept === null ? 'new' : 'another-version';
 }
 
-function notTheirs(patient: string): ParcelProblem {
+function notTheirs(patient: string): Problem {
   const whose = patient === '' ? 'another session' : `a session of ${patient}`;
-  return new ParcelProblem(
+  return new Problem(
+    'file',
     `A part of it has the number of ${whose} that is kept here. Nothing was changed; ask who sent it.`,
   );
 }
 
 /** Keeps a checked parcel, in the place of an earlier version of the same visit. */
-export async function keepParcel({ session, sets }: Parcel, repository: Repository): Promise<void> {
+export async function saveParcel({ session, sets }: Parcel, repository: Repository): Promise<void> {
   await repository.sessions.remove(session.id);
   for (const { recording, video } of sets)
     await saveRecordingDocument(repository, recording, {

@@ -8,7 +8,7 @@ import { noteSentence } from '#words/noteSentence';
 import { noteTitles } from './noteTitles';
 
 /** What to know before trusting the numbers. */
-export const Notes = memo(function Notes({ recording }: { recording: ShownRecording }) {
+export const RecordingNotes = memo(function RecordingNotes({ recording }: { recording: ShownRecording }) {
   const app = useApp();
   const { origin, video, shortfall, note, measurement } = recording;
   return (

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import type { ComparedClip, ComparedRepetition } from '#tools/validation/compareClip';
-import { summarise } from '#tools/validation/summarise';
+import type { ComparedClip, RepetitionComparison } from '#tools/validation/compareClip';
+import { summariseClips } from '#tools/validation/summariseClips';
 
-function compared(changes: Partial<ComparedRepetition>): ComparedRepetition {
+function compared(changes: Partial<RepetitionComparison>): RepetitionComparison {
   return {
     index: 0,
     truePeakDeg: 10,
@@ -18,14 +18,14 @@ function compared(changes: Partial<ComparedRepetition>): ComparedRepetition {
   };
 }
 
-function clip(repetitions: ComparedRepetition[], repsFound = repetitions.length): ComparedClip {
+function clip(repetitions: RepetitionComparison[], repsFound = repetitions.length): ComparedClip {
   return { repsTrue: repetitions.length, repsFound, repetitions };
 }
 
 describe('summarise(clips)', () => {
   it('gives mean absolute error, bias and largest error of the peaks', () => {
     // Errors 3, -1, -5: mean absolute 9 / 3 = 3, bias -3 / 3 = -1, largest 5.
-    const { peakDeg } = summarise([
+    const { peakDeg } = summariseClips([
       clip([compared({ truePeakDeg: 7 }), compared({ truePeakDeg: 11 })]),
       clip([compared({ truePeakDeg: 15 })]),
     ]);
@@ -33,7 +33,7 @@ describe('summarise(clips)', () => {
   });
 
   it('leaves repetitions without a number out of the errors and counts them', () => {
-    const summary = summarise([
+    const summary = summariseClips([
       clip([
         compared({ truePeakDeg: 8 }),
         compared({ measuredPeakDeg: null, reason: 'out-of-picture', verdict: 'not-measured' }),
@@ -47,7 +47,7 @@ describe('summarise(clips)', () => {
 
   it('counts a clip as right only where number and places agree', () => {
     const missed = compared({ measuredPeakDeg: null, reason: 'not-found', verdict: 'not-measured' });
-    const summary = summarise([
+    const summary = summariseClips([
       clip([compared({}), compared({})]),
       clip([compared({})], 2), // one too many
       clip([compared({}), missed], 2), // as many, but one of them in the wrong place
@@ -57,7 +57,7 @@ describe('summarise(clips)', () => {
   });
 
   it('tells verdicts that disagree from those that are opposite', () => {
-    const summary = summarise([
+    const summary = summariseClips([
       clip([
         compared({}),
         compared({ verdict: 'in-line' }),
@@ -70,7 +70,7 @@ describe('summarise(clips)', () => {
   });
 
   it('says how many truths lie within the stated bands', () => {
-    const summary = summarise([
+    const summary = summariseClips([
       clip([
         compared({ bandDeg: 2, truePeakDeg: 12 }), // on the edge counts
         compared({ bandDeg: 2, truePeakDeg: 12.5 }),
@@ -82,7 +82,7 @@ describe('summarise(clips)', () => {
   });
 
   it('takes timing errors together and by event', () => {
-    const summary = summarise([
+    const summary = summariseClips([
       clip([
         compared({ timingErrorsS: { start: -0.3, end: 0.1 } }),
         compared({ timingErrorsS: { start: 0.1 } }),
@@ -95,7 +95,7 @@ describe('summarise(clips)', () => {
   });
 
   it('gives null, never NaN, where there is nothing', () => {
-    const summary = summarise([]);
+    const summary = summariseClips([]);
     expect(summary.peakDeg).toEqual({ count: 0, meanAbsolute: null, bias: null, largest: null });
     expect([summary.verdictAgreementPct, summary.withinBandPct, summary.timingMaeS]).toEqual([
       null,

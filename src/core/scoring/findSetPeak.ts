@@ -27,7 +27,7 @@ type PeakRepetition = Pick<MeasuredRepetition, 'completeness' | 'kneeAngleMaxDeg
  * @returns  null below three complete repetitions with an angle
  * Source:  means of repeated trials as in Munro 2012, J Sport Rehabil 21:7
  */
-export function setPeak(repetitions: readonly PeakRepetition[]): SetPeak | null {
+export function findSetPeak(repetitions: readonly PeakRepetition[]): SetPeak | null {
   const peaks = repetitions.flatMap(({ completeness, kneeAngleMaxDeg }) =>
     completeness === 'complete' && kneeAngleMaxDeg !== null ? [kneeAngleMaxDeg] : [],
   );

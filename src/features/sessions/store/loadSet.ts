@@ -1,5 +1,5 @@
 import type { SetReading } from '../rules/listedSession';
-import { setResult, type JudgedRepetition } from '../rules/setResult';
+import { buildSetReport, type JudgedRepetition } from '../rules/buildSetReport';
 import { measuringVersion } from '#core/measurement/measurement';
 import { measureCorrected } from '#core/correction/measureCorrected';
 import { sameLimits } from '#core/protocol/sameLimits';
@@ -17,7 +17,7 @@ import { judgeAll } from '#shell/tracking/shownRecording';
  *
  * @param taken  limits that it takes over, where nothing of its own stands against it
  */
-export async function readSet(
+export async function loadSet(
   recordingId: string,
   taken: LimitsSet | null,
   { recordings }: Repository,
@@ -35,7 +35,7 @@ export async function readSet(
       whole === null ? recording.derived.repetitions : judgedAnew(withTakenLimits(whole.recording, taken));
     return {
       state: 'read',
-      result: setResult(repetitions),
+      result: buildSetReport(repetitions),
       hasVideo: facts.video !== null,
       isWaiting: facts.fromVideo === 'waiting',
       ...((recording.review?.reviewed ?? null) === null ? {} : { isReviewed: true }),

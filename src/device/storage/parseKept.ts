@@ -1,15 +1,15 @@
 import type { z } from 'zod';
-import { RecordingFileProblem } from '#documents/reading/recordingFileProblem';
+import { Problem } from '#core/problem';
 import type { Records, TableName } from './records';
 import type { Listed } from './repository';
-import { StorageProblem, storageProblem } from './storageProblem';
+import { storageProblem } from './storageProblem';
 
 /**
  * Checks a record that this program keeps for itself.
  *
  * @throws StorageProblem  'damaged'
  */
-export function readKept<Value>(value: unknown, schema: z.ZodType<Value>): Value {
+export function parseKept<Value>(value: unknown, schema: z.ZodType<Value>): Value {
   const result = schema.safeParse(value);
   if (!result.success) throw storageProblem('damaged', result.error);
   return result.data;
@@ -26,7 +26,7 @@ export async function listKept<Value>(
     try {
       listed.found.push(read(value));
     } catch (error) {
-      if (!(error instanceof StorageProblem || error instanceof RecordingFileProblem)) throw error;
+      if (!(error instanceof Problem)) throw error;
       listed.unreadable.push({ id: key, sentence: error.message });
     }
   }

@@ -3,7 +3,7 @@ import { otherSide, sides, type Side } from '#core/protocol/side';
 import type { ViewSign } from '#core/exercises/exercise';
 import { findTask, type TaskId } from '#core/exercises/exercises';
 import { liftLeg, segmentsPx } from '#core/view/liftLeg';
-import { readViewCues, type ViewedLeg, type ViewScene } from '#core/view/readViewCues';
+import { measureViewCues, type ViewedLeg, type ViewScene } from '#core/view/measureViewCues';
 import { filmFocalPx as focalPx, pictureJoint, pictureLeg } from '../../../support/pictureLeg';
 import { filmPerson, type Film } from '../../../support/syntheticPerson';
 
@@ -38,7 +38,7 @@ function sceneOf(task: TaskId, workingSide: Side, yawDeg: number): ViewScene {
 }
 
 function read(scene: ViewScene, sign: ViewSign): number | null {
-  return readViewCues(scene, [sign]).find(({ name }) => name === sign)?.yawDeg ?? null;
+  return measureViewCues(scene, [sign]).find(({ name }) => name === sign)?.yawDeg ?? null;
 }
 
 /**
@@ -63,7 +63,7 @@ const signs: [ViewSign, TaskId][] = [
   ['stance-foot', 'lateral-step-down'],
 ];
 
-describe('readViewCues(scene, signs)', () => {
+describe('measureViewCues(scene, signs)', () => {
   describe.each(sides)('with the %s leg working', (side) => {
     it.each(signs)('reads the yaw, with its sign, off %s in a %s', (sign, task) => {
       expect(findTask(task).viewSigns).toContain(sign);
@@ -76,11 +76,11 @@ describe('readViewCues(scene, signs)', () => {
   });
 
   it('always adds that people are told to face the camera, as the weakest reading', () => {
-    const cues = readViewCues(sceneOf('single-leg-squat', 'left', 12), ['free-shank', 'stance-foot']);
+    const cues = measureViewCues(sceneOf('single-leg-squat', 'left', 12), ['free-shank', 'stance-foot']);
     expect(cues.map(({ name }) => name)).toEqual(['told-to-face-the-camera', 'free-shank', 'stance-foot']);
     expect(cues[0]!.yawDeg).toBe(0);
     for (const { sdDeg } of cues.slice(1)) expect(sdDeg).toBeLessThan(cues[0]!.sdDeg);
-    expect(readViewCues(sceneOf('single-leg-squat', 'left', 12), [])).toHaveLength(1);
+    expect(measureViewCues(sceneOf('single-leg-squat', 'left', 12), [])).toHaveLength(1);
   });
 
   it('leaves out what it never saw', () => {

@@ -4,7 +4,7 @@ import type { CameraChoiceWish } from '../store/homeApp';
 import { Choice } from '#ui/components/Choice';
 
 /** Front or back as long as nothing else is known, and each camera by its own name once one was allowed. */
-export function CameraChoice({ onChoose }: { onChoose: (wish: CameraChoiceWish) => void }) {
+export function CameraPicker({ onChoose }: { onChoose: (wish: CameraChoiceWish) => void }) {
   const camera = useHomeState((state) => state.camera);
   const cameras = useHomeState((state) => state.cameras);
   const [facing, setFacing] = useState<'front' | 'back'>('front');

@@ -1,8 +1,8 @@
 import type { OpenFrameSource, VideoFacts } from '#device/frames/frameSource';
-import { VideoProblem } from '#device/frames/videoProblem';
+import { isProblem } from '#core/problem';
 
 /** What a kept video says of itself; null where it can't be read. */
-export async function readVideoFacts(
+export async function loadVideoFacts(
   video: File,
   openFrameSource: OpenFrameSource,
 ): Promise<VideoFacts | null> {
@@ -11,7 +11,7 @@ export async function readVideoFacts(
     source.close();
     return source.facts;
   } catch (error) {
-    if (error instanceof VideoProblem) return null;
+    if (isProblem(error, 'video')) return null;
     throw error;
   }
 }

@@ -1,5 +1,5 @@
 import { mean } from 'd3-array';
-import { setPeak, type SetPeak } from '#core/scoring/setPeak';
+import { findSetPeak, type SetPeak } from '#core/scoring/findSetPeak';
 import type { Measurement } from '#core/measurement/measurement';
 import type { Limits } from '#core/protocol/limits';
 import { findTask } from '#core/exercises/exercises';
@@ -8,7 +8,7 @@ import { spreadBetween, type Spread } from '#core/statistics/spreadBetween';
 import { withinSetTrend, type Trend } from '#core/statistics/withinSetTrend';
 import { tempo, type TempoPart } from '#words/tempo';
 import { countedRepetitions } from './countedRepetitions';
-import { setScore, type SetScore } from './setScore';
+import { scoreSet, type SetScore } from './scoreSet';
 
 /** What a set comes to, for a look of a few seconds. */
 export interface SetGlance {
@@ -27,7 +27,7 @@ export interface SetGlance {
   trend: Trend | null;
 }
 
-export function setGlance(
+export function buildSetGlance(
   measurement: Measurement,
   judgements: readonly Judgement[],
   excluded: readonly (string | null)[],
@@ -41,8 +41,8 @@ export function setGlance(
   return {
     done: counted.length,
     excluded: excluded.filter((reason) => reason !== null).length,
-    score: setScore(measurement, counted, limits),
-    peak: setPeak(counted.filter(isMeasured).map(({ repetition }) => repetition)),
+    score: scoreSet(measurement, counted, limits),
+    peak: findSetPeak(counted.filter(isMeasured).map(({ repetition }) => repetition)),
     tempo: (tempos[0] ?? []).map(({ name }, part) => ({
       name,
       seconds: mean(tempos, (parts) => parts[part]?.seconds ?? undefined) ?? null,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { mostFrequent, setResult, type JudgedRepetition } from '#features/sessions/rules/setResult';
+import { mostFrequent, buildSetReport, type JudgedRepetition } from '#features/sessions/rules/buildSetReport';
 import { ofKnee } from '../../../../support/kneeJudgement';
 
 const judgement = {
@@ -30,9 +30,9 @@ const unmeasured = {
   alignmentScorePct: null,
 } as const;
 
-describe('setResult(repetitions)', () => {
+describe('buildSetReport(repetitions)', () => {
   it('gives one mark a complete repetition and leaves partial and cut ones out', () => {
-    const { marks } = setResult([
+    const { marks } = buildSetReport([
       repetition({ completeness: 'cut-at-start' }),
       repetition({ number: 2, judgement: { ...judgement, ...ofKnee('out-of-line'), direction: 'outward' } }),
       repetition({ number: 3, completeness: 'partial' }),
@@ -46,7 +46,7 @@ describe('setResult(repetitions)', () => {
 
   it('weighs the alignment of each repetition by its measured time', () => {
     // 20 samples at 90 %, and half of 60 samples at 40 %: (20 * 90 + 30 * 40) / (20 + 30) = 60.
-    const { alignmentPct } = setResult([
+    const { alignmentPct } = buildSetReport([
       repetition(),
       repetition({
         loadedFrom: 100,
@@ -60,19 +60,19 @@ describe('setResult(repetitions)', () => {
   });
 
   it('has an alignment of 0 % where the knee was never within its limits', () => {
-    expect(setResult([repetition({ judgement: { ...judgement, alignmentScorePct: 0 } })]).alignmentPct).toBe(
-      0,
-    );
+    expect(
+      buildSetReport([repetition({ judgement: { ...judgement, alignmentScorePct: 0 } })]).alignmentPct,
+    ).toBe(0);
   });
 
   it('has no alignment without a measured repetition, and tells the main reason', () => {
     const hidden = { ...unmeasured, reason: 'joint-unseen' } as const;
     const judged = [hidden, unmeasured, unmeasured].map((one) => repetition({ judgement: one }));
-    expect(setResult(judged)).toMatchObject({ alignmentPct: null, mainReason: 'view-turned' });
+    expect(buildSetReport(judged)).toMatchObject({ alignmentPct: null, mainReason: 'view-turned' });
   });
 
   it('is empty without repetitions', () => {
-    expect(setResult([])).toEqual({ marks: [], alignmentPct: null, mainReason: null, peak: null });
+    expect(buildSetReport([])).toEqual({ marks: [], alignmentPct: null, mainReason: null, peak: null });
   });
 });
 

@@ -1,23 +1,17 @@
 import { keypointCount, keypointNames } from '#core/keypoints/keypointNames';
 import type { RecordingDocument } from './recordingDocument';
-import { RecordingFileProblem } from '../reading/recordingFileProblem';
 
 /**
- * Checks what the schema can't say of a session document: parts that belong together fit, and time runs forward.
+ * What the schema can't say of a recording document: parts that don't fit together, or time that runs backwards.
  *
- * @param session  its joints may be left out, where they stand elsewhere
- *
- * @throws SessionProblem  with a sentence that says what is wrong and what to do
+ * @param recording  its joints may be left out, where they are elsewhere
+ * @returns null where all is well
  */
-export function checkRecording({
+export function recordingFault({
   observed,
   derived,
-}: Pick<RecordingDocument, 'derived'> & Partial<Pick<RecordingDocument, 'observed'>>): void {
-  const fault = (observed === undefined ? null : observedFault(observed)) ?? derivedFault(derived);
-  if (fault === null) return;
-  throw new RecordingFileProblem(
-    `This session document is damaged: ${fault}. Save it again where it came from.`,
-  );
+}: Pick<RecordingDocument, 'derived'> & Partial<Pick<RecordingDocument, 'observed'>>): string | null {
+  return (observed === undefined ? null : observedFault(observed)) ?? derivedFault(derived);
 }
 
 function observedFault({ timesMs, points, ...observed }: RecordingDocument['observed']): string | null {

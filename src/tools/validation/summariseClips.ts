@@ -1,5 +1,5 @@
 import { mean, median } from 'd3-array';
-import type { ComparedClip, ComparedRepetition } from './compareClip';
+import type { ComparedClip, RepetitionComparison } from './compareClip';
 import { describeErrors, type ErrorFigures } from './describeErrors';
 import { eventNames, type EventName } from './timingErrors';
 
@@ -33,7 +33,7 @@ export interface Summary {
 }
 
 /** What a group of clips comes to. */
-export function summarise(clips: readonly ComparedClip[]): Summary {
+export function summariseClips(clips: readonly ComparedClip[]): Summary {
   const all = clips.flatMap(({ repetitions }) => repetitions);
   const measured = all.filter(({ measuredPeakDeg }) => measuredPeakDeg !== null);
   const banded = measured.filter(({ bandDeg }) => bandDeg !== null);
@@ -77,8 +77,8 @@ function countedRight({ repsTrue, repsFound, repetitions }: ComparedClip): boole
 
 /** First less second of each pair; pairs with a gap are left out. */
 function differences(
-  measured: readonly ComparedRepetition[],
-  pairOf: (repetition: ComparedRepetition) => [read: number | null, truth: number | null],
+  measured: readonly RepetitionComparison[],
+  pairOf: (repetition: RepetitionComparison) => [read: number | null, truth: number | null],
 ): number[] {
   return measured.flatMap((repetition) => {
     const [read, truth] = pairOf(repetition);
@@ -86,12 +86,14 @@ function differences(
   });
 }
 
-function isOpposite({ verdict, trueVerdict }: ComparedRepetition): boolean {
+function isOpposite({ verdict, trueVerdict }: RepetitionComparison): boolean {
   const both = [verdict, trueVerdict];
   return both.includes('in-line') && both.includes('out-of-line');
 }
 
-function timingByEvent(repetitions: readonly ComparedRepetition[]): Partial<Record<EventName, ErrorFigures>> {
+function timingByEvent(
+  repetitions: readonly RepetitionComparison[],
+): Partial<Record<EventName, ErrorFigures>> {
   const figures: Partial<Record<EventName, ErrorFigures>> = {};
   for (const name of eventNames) {
     const found = repetitions.flatMap(({ timingErrorsS }) => timingErrorsS[name] ?? []);
