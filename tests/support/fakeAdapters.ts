@@ -5,7 +5,7 @@ import { keypointCount } from '#core/keypoints/keypointNames';
 import { frameCount, type KeypointRow, type KeypointTrack } from '#core/keypoints/keypointTrack';
 import { measure } from '#core/measurement/measure';
 import type { PoseTracker } from '#device/pose/poseTracker';
-import { defaultLimits } from '#core/protocol/limits';
+import { defaultLimits, withLimit } from '#core/protocol/limits';
 import { buildRecording } from '#documents/recording/buildRecording';
 import { filmPerson } from './syntheticPerson';
 
@@ -37,7 +37,7 @@ export const recordingText = JSON.stringify(
     id: '1b6f8a1e-8f2b-4c07-9a25-6a1f0d3c5e77',
     createdAt: new Date('2026-02-03T04:05:06Z'),
     note: 'Invented: a made-up person.',
-    limits: { ...defaultLimits, kneeInwardDeg: 12 },
+    limits: withLimit(defaultLimits, 'knee-angle', 'most', 12),
     video: {
       bytes: facts.fileBytes,
       codec: facts.codec,

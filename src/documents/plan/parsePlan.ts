@@ -1,3 +1,5 @@
+import { bringUpLimits } from '../schema/bringUpLimits';
+import { isFields, type Fields } from '../schema/isFields';
 import { planVersion, type PlanDocument } from './planDocument';
 import { PlanProblem } from './planProblem';
 import { largestPlanBytes } from './planRanges';
@@ -20,7 +22,7 @@ export function parsePlan(text: string): PlanDocument {
   } catch {
     throw new PlanProblem(`This is not a plan: it is not JSON. ${chooseAnother}`);
   }
-  const fields = fieldsOf(data);
+  const fields = isFields(data) ? data : {};
   checkVersion(fields);
   const read = readPlan(broughtUp(fields, data));
   if ('plan' in read) return read.plan;
@@ -28,20 +30,26 @@ export function parsePlan(text: string): PlanDocument {
   throw new PlanProblem(`This plan ${fault}. ${askForAnother}`);
 }
 
-/** Version 2 added limits of measures beside the knee angle, which older plans go without. */
-function broughtUp(fields: Record<string, unknown>, data: unknown): unknown {
-  return fields['version'] === 1 ? { ...fields, version: planVersion } : data;
+/**
+ * Version 2 added limits of measures beside the knee angle, which older plans go without. Version 3 put those of the
+ * knee angle among the others.
+ */
+function broughtUp(fields: Fields, data: unknown): unknown {
+  const { version, items } = fields;
+  if (version !== 1 && version !== 2) return data;
+  return { ...fields, version: planVersion, items: Array.isArray(items) ? items.map(bringUpItem) : items };
 }
 
-function checkVersion({ format, version }: Record<string, unknown>): void {
+function bringUpItem(item: unknown): unknown {
+  if (!isFields(item) || !('limits' in item)) return item;
+  return { ...item, limits: bringUpLimits(item['limits']) };
+}
+
+function checkVersion({ format, version }: Fields): void {
   if (format !== 'overfoot-plan') throw new PlanProblem(`This is not a plan. ${chooseAnother}`);
   if (typeof version === 'number' && version > planVersion) {
     throw new PlanProblem(
       `This plan is of version ${version}; this program reads up to ${planVersion}. Update the program.`,
     );
   }
-}
-
-function fieldsOf(data: unknown): Record<string, unknown> {
-  return (typeof data === 'object' && data !== null ? data : {}) as Record<string, unknown>;
 }

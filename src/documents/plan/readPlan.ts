@@ -10,7 +10,7 @@ const longestQuote = 200;
 /** Checks data of this version that may be anything else. */
 export function readPlan(data: unknown): ReadPlan {
   const result = planSchema.safeParse(data);
-  const fault = result.success ? planSentence(result.data) : limitsSentence(at(data, ['items']));
+  const fault = limitsSentence(at(data, ['items'])) ?? (result.success ? planSentence(result.data) : null);
   if (fault !== null) return { senseless: fault };
   if (result.success) return { plan: result.data };
   const { path = [], code, message = 'unknown' } = result.error.issues[0] ?? {};

@@ -1,5 +1,5 @@
 import { buildKeypointTrack, type KeypointRow } from '#core/keypoints/keypointTrack';
-import { leastThighShare } from '#core/measurement/frontalCurves';
+import { leastThighShare } from '#core/measures/kneeAngle';
 import type { Limits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
 import { disc, legColour, type Context2d } from './canvasShapes';

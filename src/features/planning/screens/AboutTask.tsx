@@ -2,7 +2,7 @@ import { Button, Disclosure, DisclosurePanel, Heading } from 'react-aria-compone
 import { findEntry } from '#core/exercises/library/findEntry';
 import type { DefaultDose, FaultDirection, Phase } from '#core/exercises/library/libraryEntry';
 import type { HoldId } from '#core/exercises/holds';
-import { defaultLimits, limitSources } from '#core/protocol/limits';
+import { MeasureLimitSource } from '#ui/components/MeasureLimits';
 import { taskIds, type TaskId } from '#core/exercises/tasks';
 
 const directionWords: Record<FaultDirection, string> = {
@@ -59,9 +59,7 @@ export function AboutTask({ id }: { id: TaskId | HoldId }) {
         </p>
         {isMeasured && (
           <p>
-            <strong>Limits at first:</strong> {defaultLimits.kneeInwardDeg}° inward (
-            {limitSources.kneeInwardDeg}), {defaultLimits.kneeOutwardDeg}° outward (
-            {limitSources.kneeOutwardDeg}).
+            <strong>Limits of the knee angle at first.</strong> <MeasureLimitSource measure="knee-angle" />
           </p>
         )}
         <p className="soft">

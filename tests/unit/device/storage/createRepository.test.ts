@@ -504,13 +504,28 @@ describe('repository.sessions.update(session)', () => {
   it('tells the limits that were set last beside the document, and no longer once they are taken back', async () => {
     const repository = await createTestDevice().open();
     await repository.recordings.save(recording, beside);
-    const entry = (kneeInwardDeg: number) => ({
-      ...{ limits: { kneeInwardDeg, kneeOutwardDeg: 9 }, by: 'T1', at: recording.createdAt },
+    const entry = (most: number) => ({
+      ...{ limits: { 'knee-angle': { least: -9, most } }, by: 'T1', at: recording.createdAt },
     });
     await repository.recordings.update({ ...head, review: { ...review, limitsSet: [entry(4), entry(6)] } });
     expect((await repository.recordings.list()).found[0]!.limitsSet).toEqual(entry(6));
     await repository.recordings.update({ ...head, review });
     expect((await repository.recordings.list()).found[0]).toMatchObject({ limitsSet: null });
+  });
+
+  it('reads limits beside the document as an older version kept them', async () => {
+    const device = createTestDevice();
+    const repository = await device.open();
+    await repository.recordings.save(recording, beside);
+    const records = await device.openRecords();
+    const facts = (await records.get('facts', recording.id)) as object;
+    const limits = { kneeInwardDeg: 6, kneeOutwardDeg: 9, others: { depth: { most: 0.3 } } };
+    const limitsSet = { limits, by: 'T1', at: recording.createdAt };
+    await records.apply([{ put: 'facts', key: recording.id, value: { ...facts, limitsSet } }]);
+    expect((await repository.recordings.list()).found[0]!.limitsSet!.limits).toEqual({
+      'knee-angle': { least: -9, most: 6 },
+      depth: { most: 0.3 },
+    });
   });
 
   it('brings no session back that was deleted meanwhile', async () => {

@@ -239,7 +239,7 @@ describe('openSet(sessionId, title)', () => {
       app.show('inbox');
       await keptSessions.enter();
       await keptSessions.openSet(id, 'a set');
-      app.moveLimits({ kneeInwardDeg: deg, kneeOutwardDeg: deg });
+      app.moveLimits({ 'knee-angle': { least: -deg, most: deg } });
       app.endLimitMove();
       await vi.waitFor(() => expect(app.store.getState().keeping).toEqual({ state: 'kept' }));
       app.show('inbox');
@@ -255,7 +255,7 @@ describe('openSet(sessionId, title)', () => {
     expect(verdicts()).toEqual(['in-line', 'in-line']);
     await keptSessions.openSet(next.id, 'the next');
     expect(app.store.getState()).toMatchObject({
-      limits: { present: { kneeInwardDeg: 30, kneeOutwardDeg: 30 } },
+      limits: { present: { 'knee-angle': { least: -30, most: 30 } } },
       review: { limitsSet: [{ by: 'T1', takenFrom: session.startedAt }] },
     });
     app.markReviewed(true);
