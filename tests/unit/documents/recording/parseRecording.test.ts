@@ -51,11 +51,6 @@ describe('parseSession(text)', () => {
     expect(problemOf(wrong)).toBe('This is not a session document. Choose a file that was saved here.');
   });
 
-  it('reads a document of version 1, which knew no bends, as one of version 2', () => {
-    const older = damaged((document) => Object.assign(document, { version: 1 }));
-    expect(parseRecording(older)).toEqual(parseRecording(text));
-  });
-
   it('keeps what bends before the set showed', () => {
     const bends = { yawDeg: -3.5, sdDeg: 2.4, footDeg: { left: 4, right: null } };
     const withBends = damaged(({ setup }) => Object.assign(setup, { bends }));

@@ -80,7 +80,7 @@ describe('correct(change), undo(), redo()', () => {
     app.correct({ kind: 'exclude', atMs: middleOf(0), reason: 'A trial.' });
     app.moveLimits(withLimit(app.store.getState().limits.present, 'knee-angle', 'most', 5));
     app.endLimitMove();
-    expect(state().review.limitsSet).toMatchObject([{ limits: { kneeInwardDeg: 5 }, by: 'T1' }]);
+    expect(state().review.limitsSet).toMatchObject([{ limits: { 'knee-angle': { most: 5 } }, by: 'T1' }]);
     app.undo();
     expect(state().limits.present['knee-angle'].most).toBe(12);
     expect(state().review.limitsSet).toEqual([]);
