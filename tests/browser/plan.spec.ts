@@ -67,7 +67,7 @@ test('a plan is written by keyboard, says what makes no sense, is undone, kept o
   await page.getByRole('button', { name: 'Save as a file' }).press('Enter');
   const plan = parsePlan(readFileSync(await (await download).path(), 'utf8'));
   expect(plan.items.map(({ task }) => task)).toEqual(['quad-press-hold', 'split-stance-sit-to-stand']);
-  expect(plan.items[1]).toMatchObject({ limits: { others: { 'trunk-lean': { most: 10 } } } });
+  expect(plan.items[1]).toMatchObject({ limits: { 'trunk-lean': { most: 10 } } });
   expect((await download).suggestedFilename()).not.toMatch(/otter/i);
 });
 

@@ -7,7 +7,7 @@ import { measure } from '#core/measurement/measure';
 import type { PoseTracker } from '#device/pose/poseTracker';
 import { createNavigation, type Navigation } from '#shell/navigation/createNavigation';
 import { createTracking, type Tracking, type TrackingAdapters } from '#shell/tracking/createTracking';
-import { defaultLimits } from '#core/protocol/limits';
+import { defaultLimits, withLimit } from '#core/protocol/limits';
 import { buildRecording } from '#documents/recording/buildRecording';
 import { fakeHistory } from './fakeHistory';
 import { filmPerson } from './syntheticPerson';
@@ -40,7 +40,7 @@ export const recordingText = JSON.stringify(
     id: '1b6f8a1e-8f2b-4c07-9a25-6a1f0d3c5e77',
     createdAt: new Date('2026-02-03T04:05:06Z'),
     note: 'Invented: a made-up person.',
-    limits: { ...defaultLimits, kneeInwardDeg: 12 },
+    limits: withLimit(defaultLimits, 'knee-angle', 'most', 12),
     video: {
       bytes: facts.fileBytes,
       codec: facts.codec,

@@ -1,6 +1,6 @@
 import { distancePx } from '../geometry/point';
 import type { FrameLeg } from '../keypoints/frameLeg';
-import { leastThighShare } from './frontalCurves';
+import { leastThighShare } from '../measures/kneeAngle';
 
 /**
  * Whether one picture shows the thigh at enough of its length to tell its direction, which takes hip, knee and ankle.

@@ -1,5 +1,6 @@
 import { mean, median } from 'd3-array';
 import type { MeasuredRepetition } from '../measurement/measurement';
+import type { Extreme } from '../measurement/measureRange';
 import { spreadBetween } from '../statistics/spreadBetween';
 
 /** Fewer measured repetitions than this say nothing of a set: published values average three to five trials. */
@@ -21,16 +22,19 @@ export interface SetPeak {
 /** From the half-width that holds nine of ten normal errors to one standard deviation. */
 const ninetyPercent = 1.645;
 
-type PeakRepetition = Pick<MeasuredRepetition, 'completeness' | 'kneeAngleMaxDeg'>;
+type PeakRepetition = Pick<MeasuredRepetition, 'completeness'> & {
+  ranges: { 'knee-angle': { max?: Extreme | null | undefined } };
+};
 
 /**
  * @returns  null below three complete repetitions with an angle
  * Source:  means of repeated trials as in Munro 2012, J Sport Rehabil 21:7
  */
 export function findSetPeak(repetitions: readonly PeakRepetition[]): SetPeak | null {
-  const peaks = repetitions.flatMap(({ completeness, kneeAngleMaxDeg }) =>
-    completeness === 'complete' && kneeAngleMaxDeg !== null ? [kneeAngleMaxDeg] : [],
-  );
+  const peaks = repetitions.flatMap(({ completeness, ranges }) => {
+    const { max } = ranges['knee-angle'];
+    return completeness === 'complete' && max ? [max] : [];
+  });
   if (peaks.length < fewestRepetitions) return null;
   const { sd } = spreadBetween(peaks.map(({ value }) => value))!;
   const bandSd = median(peaks, ({ band }) => band)! / ninetyPercent;

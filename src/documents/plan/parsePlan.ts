@@ -1,6 +1,8 @@
 import { Problem } from '#core/problem';
 import { fileWords, type DocumentKind } from '../reading/documentKind';
 import { parseDocument } from '../reading/readDocument';
+import { bringUpLimits } from '../schema/bringUpLimits';
+import { isFields } from '../schema/isFields';
 import { planVersion, type PlanDocument } from './planDocument';
 import { largestPlanBytes } from './planRanges';
 import { readPlan } from './readPlan';
@@ -33,7 +35,17 @@ export function parsePlan(text: string): PlanDocument {
   return parseDocument(text, planKind);
 }
 
-/** Version 2 added limits of measures beside the knee angle, which older plans go without. */
+/**
+ * Version 2 added limits of measures other than the knee angle, which older plans lack. Version 3 put those of the
+ * knee angle among the others.
+ */
 function bringUpPlan(older: object, version: number): object {
-  return version === 1 ? { ...older, version: planVersion } : older;
+  if (version !== 1 && version !== 2) return older;
+  const items = 'items' in older && Array.isArray(older.items) ? { items: older.items.map(bringUpItem) } : {};
+  return { ...older, ...items, version: planVersion };
+}
+
+function bringUpItem(item: unknown): unknown {
+  if (!isFields(item) || !('limits' in item)) return item;
+  return { ...item, limits: bringUpLimits(item['limits']) };
 }

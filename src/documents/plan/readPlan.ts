@@ -8,7 +8,8 @@ export type ReadPlan = { plan: PlanDocument } | { senseless: string } | { damage
 /** Checks data of this version that may be anything else. */
 export function readPlan(data: unknown, naming = afterThePlan): ReadPlan {
   const result = planSchema.safeParse(data);
-  const fault = result.success ? planSentence(result.data, naming) : limitsSentence(at(data, ['items']));
+  const fault =
+    limitsSentence(at(data, ['items'])) ?? (result.success ? planSentence(result.data, naming) : null);
   if (fault !== null) return { senseless: fault };
   if (result.success) return { plan: result.data };
   const { path = [], code } = result.error.issues[0] ?? {};

@@ -1,4 +1,5 @@
 import { keypointCount, keypointNames } from '#core/keypoints/keypointNames';
+import { mapAlwaysLimited } from '#core/measures/measures';
 import type { RecordingDocument } from './recordingDocument';
 
 /**
@@ -28,17 +29,17 @@ function observedFault({ timesMs, points, ...observed }: RecordingDocument['obse
 }
 
 function derivedFault(derived: RecordingDocument['derived']): string | null {
-  const { repetitions, kneeAngleDeg, kneeDeviation, rateHz } = derived;
-  const samples = kneeAngleDeg.values.length;
-  if (kneeDeviation.values.length !== samples) return 'its curves differ in length';
+  const { repetitions, curves, rateHz } = derived;
+  const samples = curves['knee-angle'].values.length;
+  if (Object.values(curves).some(({ values }) => values.length !== samples))
+    return 'its curves differ in length';
   if (samples > 0 && rateHz === 0) return 'its curves have no time base';
-  if (!curveFits(kneeAngleDeg)) return '"derived.kneeAngleDeg" gives reasons that do not fit its values';
-  if (!curveFits(kneeDeviation)) return '"derived.kneeDeviation" gives reasons that do not fit its values';
+  const unfit = Object.entries(curves).find(([, curve]) => !curveFits(curve));
+  if (unfit !== undefined) return `"derived.curves.${unfit[0]}" gives reasons that do not fit its values`;
   for (const [i, repetition] of repetitions.entries()) {
-    const { number, loadedFrom, loadedTo, events, judgement } = repetition;
-    const { kneeAngleMaxDeg, kneeAngleMinDeg, kneeDeviation: farthest, others } = repetition;
+    const { number, loadedFrom, loadedTo, events, ranges, judgement } = repetition;
     const limited = judgement.measures.map(({ extreme }) => extreme);
-    const extremes = [kneeAngleMaxDeg, kneeAngleMinDeg, farthest, ...Object.values(others), ...limited];
+    const extremes = [...Object.values(ranges).flatMap((range) => [range?.min, range?.max]), ...limited];
     const latest = Math.max(loadedTo, ...extremes.map((extreme) => extreme?.sample ?? 0));
     if (loadedFrom > loadedTo || latest >= samples) return 'a repetition lies outside the recording';
     const previous = repetitions[i - 1];
@@ -50,7 +51,7 @@ function derivedFault(derived: RecordingDocument['derived']): string | null {
 }
 
 /** Whether runs of reasons stand in order, within the curve, and exactly where there is no value. */
-function curveFits({ values, missing }: RecordingDocument['derived']['kneeAngleDeg']): boolean {
+function curveFits({ values, missing }: RecordingDocument['derived']['curves']['knee-angle']): boolean {
   let next = 0;
   for (const { from, to } of missing) {
     if (from < next || to < from || to >= values.length) return false;
@@ -62,16 +63,15 @@ function curveFits({ values, missing }: RecordingDocument['derived']['kneeAngleD
 
 type Judgement = RecordingDocument['derived']['repetitions'][number]['judgement'];
 
-function judgementFits({ verdict, reason, decidedBy, knee, measures, ...ofKnee }: Judgement): boolean {
-  const { direction, worst, alignmentScorePct } = ofKnee;
-  const kneeMeasured = knee !== 'not-measured';
+function judgementFits({ verdict, reason, decidedBy, measures, alignmentScorePct }: Judgement): boolean {
+  const of = (id: Judgement['decidedBy']) => measures.find(({ measure }) => measure === id);
   const ids = measures.map(({ measure }) => measure);
-  const decides = decidedBy === null || decidedBy === 'knee-angle' ? knee : undefined;
+  const always = Object.values(mapAlwaysLimited(of));
   return (
-    [direction !== null, worst !== null, alignmentScorePct !== null].every((has) => has === kneeMeasured) &&
+    always.every((one) => one !== undefined) &&
+    (of('knee-angle')?.verdict === 'not-measured') === (alignmentScorePct === null) &&
     (reason === null) === (verdict !== 'not-measured') &&
-    (decidedBy === null) === (decides === 'not-measured') &&
-    verdict === (decides ?? measures.find(({ measure }) => measure === decidedBy)?.verdict) &&
+    verdict === of(decidedBy)?.verdict &&
     new Set(ids).size === ids.length &&
     measures.every((one) =>
       [one.reason === null, one.extreme !== null].every((has) => has === (one.verdict !== 'not-measured')),

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { extname, join } from 'node:path';
 import { defaultPoseModel, poseModels, type PoseModel } from '#core/keypoints/poseModel';
-import { defaultLimits } from '#core/protocol/limits';
+import { defaultLimits, withLimit } from '#core/protocol/limits';
 import { cameraGroup, cameraGroups, cameraGroupWords } from '../validation/cameraGroup';
 import { parseClipTruth, type ClipTruth } from '../validation/clipTruth';
 import { compareClip, comparedLimitDeg } from '../validation/compareClip';
@@ -112,7 +112,7 @@ type TrackClip = (clip: string, truth: ClipTruth) => Promise<TrackedClip>;
 /** Tracks a clip in the browser; with a folder to keep in, its session document is left there. */
 function trackNow(headless: Headless, folder: string, model: PoseModel, keep: string | undefined): TrackClip {
   return async (clip, { task, side }) => {
-    const limits = { ...defaultLimits, kneeInwardDeg: comparedLimitDeg };
+    const limits = withLimit(defaultLimits, 'knee-angle', 'most', comparedLimitDeg);
     const request = { setup: { task, side }, limits, model, note: '' };
     const { recording, pipeline } = await headless.measure(join(folder, clip), request);
     if (keep !== undefined) writeJson(join(keep, keptName(clip, model)), recording);

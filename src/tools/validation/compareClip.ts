@@ -72,13 +72,14 @@ export function compareClip(
 /** Greatest picture angle of the network's joints over the measured moments of a repetition; null where there is none. */
 function readPicturePeak(
   pictureDeg: readonly (number | null)[],
-  { kneeAngleDeg }: RecordingDocument['derived'],
+  { curves }: RecordingDocument['derived'],
   { loadedFrom, loadedTo }: RecordingDocument['derived']['repetitions'][number],
 ): number | null {
+  const { values } = curves['knee-angle'];
   let peakDeg: number | null = null;
   for (let i = loadedFrom; i <= loadedTo; i++) {
     const deg = pictureDeg[i] ?? null;
-    if (deg !== null && kneeAngleDeg.values[i] !== null && (peakDeg === null || deg > peakDeg)) peakDeg = deg;
+    if (deg !== null && values[i] !== null && (peakDeg === null || deg > peakDeg)) peakDeg = deg;
   }
   return peakDeg;
 }

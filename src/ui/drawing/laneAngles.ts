@@ -33,8 +33,8 @@ export function laneAngles(
   const straightDeg = pictureDeg === null || measuredDeg === null ? 0 : pictureDeg - measuredDeg;
   const bounded = (deg: number) => Math.min(widestDeg, Math.max(-widestDeg, deg));
   return {
-    inwardDeg: bounded(straightDeg + limits.kneeInwardDeg),
+    inwardDeg: bounded(straightDeg + limits['knee-angle'].most),
     straightDeg: bounded(straightDeg),
-    outwardDeg: bounded(straightDeg - limits.kneeOutwardDeg),
+    outwardDeg: bounded(straightDeg + limits['knee-angle'].least),
   };
 }

@@ -1,9 +1,7 @@
 import { group } from 'd3-array';
-import { measureCue } from '#core/exercises/library/measureCue';
-import type { LimitEnd } from '#core/protocol/limits';
-import type { MeasureId } from '#core/measures/measures';
-import { decidingMeasure, decidingWay } from '#core/scoring/decidingMeasure';
-import type { Judgement } from '#core/scoring/judge';
+import { findMeasure } from '#core/measures/measures';
+import { decidingMeasure, decidingWay } from '#core/scoring/deciding';
+import { judgementOf, type Judgement } from '#core/scoring/judge';
 import type { MeasureJudgement } from '#core/scoring/judgeMeasure';
 import { repetitionCount } from '#words/repetitionCount';
 import { reasonWords } from '#words/reasonWords';
@@ -18,10 +16,7 @@ export interface SetSummary {
   unmeasured: string | null;
 }
 
-type JudgedRepetition = Pick<
-  Judgement,
-  'verdict' | 'knee' | 'decidedBy' | 'direction' | 'reason' | 'measures'
->;
+type JudgedRepetition = Pick<Judgement, 'verdict' | 'decidedBy' | 'reason' | 'measures'>;
 
 /**
  * @param judged  the complete repetitions of the set, in order
@@ -46,7 +41,7 @@ export function summariseSet(judged: readonly JudgedRepetition[], prescribed: nu
       unmeasured,
     };
   }
-  const inLine = measured.filter(({ knee }) => knee === 'in-line').length;
+  const inLine = measured.filter((one) => judgementOf(one, 'knee-angle').verdict === 'in-line').length;
   const well =
     inLine === 0
       ? doneSentence(judged.length, prescribed)
@@ -70,7 +65,7 @@ function practiseSentence(measured: readonly JudgedRepetition[]): string {
   const told = outside.length > 0 ? outside : near;
   const inward = told.filter((one) => decidingWay(one) === 'inward').length;
   const outward = told.filter((one) => decidingWay(one) === 'outward').length;
-  const others = told.flatMap((one) => decidingMeasure(one) ?? []);
+  const others = told.map(decidingMeasure).filter(({ measure }) => !findMeasure(measure).isAlwaysLimited);
   if (others.length > Math.max(inward, outward))
     return otherSentence(others, measured.length, outside.length > 0);
   const went = outside.length > 0 ? 'went' : 'came close to the edge,';
@@ -91,30 +86,9 @@ function otherSentence(others: readonly MeasureJudgement[], of: number, isOutsid
   const [most = []] = alike.sort((a, b) => b.length - a.length);
   const { measure, end } = most[0]!;
   const count = share(most.length, of);
-  const seen = isOutside ? habits[measure][end] : 'you came close to a limit';
-  return `In ${count} ${seen}. ${measureCue(measure, end)}`;
+  const { habits, cues } = findMeasure(measure);
+  return `In ${count} ${isOutside ? habits[end] : 'you came close to a limit'}. ${cues[end]}`;
 }
-
-const kneeHabits = {
-  most: 'your knee went inward, towards the other knee',
-  least: 'your knee went outward, away from the other knee',
-};
-const hipOffKnee = 'your hip was not over your knee';
-const leaned = 'your upper body leaned to the side';
-
-/** What was seen, for whoever did it. */
-const habits: Record<MeasureId, Record<LimitEnd, string>> = {
-  'knee-off-line': kneeHabits,
-  'knee-over-foot': kneeHabits,
-  'hip-over-knee': { most: hipOffKnee, least: hipOffKnee },
-  'pelvic-drop': { most: 'your free hip sank', least: 'your free hip rose' },
-  'trunk-lean': { most: leaned, least: leaned },
-  'pelvis-place': {
-    most: 'your hips went far over the working foot',
-    least: 'your hips stayed away from the working foot',
-  },
-  depth: { most: 'you went lower than planned', least: 'you stayed higher than planned' },
-};
 
 function unmeasuredSentence(judged: readonly JudgedRepetition[], measured: number): string | null {
   const left = judged.length - measured;

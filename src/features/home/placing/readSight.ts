@@ -1,5 +1,6 @@
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
-import { frontalCurves, unseenCurves } from '#core/measurement/frontalCurves';
+import { seeBody, unseenSeries } from '#core/measurement/seenBody';
+import { kneeOffLine } from '#core/measures/kneeOffLine';
 import type { MissingReason } from '#core/measurement/curve';
 import { summarise } from '#core/measurement/measureRepetition';
 import type { Setup } from '#core/measurement/measurement';
@@ -79,14 +80,9 @@ export function readSight(track: KeypointTrack, setup: Setup, facts: PlacingFact
   const working = legs[setup.side];
   const postures = readPostures(legs, points.timesMs.length);
   const view = working === null ? null : seeStill(working, legs, postures, setup, task, focalPx);
-  const { kneeDeviation } =
-    view === null ? unseenCurves(points, setup.side) : frontalCurves(points, view, setup.side);
-  const { measuredShare, mainReason } = summarise(
-    kneeDeviation,
-    points.timesMs,
-    0,
-    points.timesMs.length - 1,
-  );
+  const { curve } =
+    view === null ? unseenSeries(points, setup.side) : kneeOffLine.series(seeBody(points, view, setup.side));
+  const { measuredShare, mainReason } = summarise(curve, points.timesMs, 0, points.timesMs.length - 1);
   return {
     track,
     setup,

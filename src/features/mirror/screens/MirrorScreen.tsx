@@ -11,6 +11,7 @@ import './mirror.css';
 import { MirrorPicture } from './MirrorPicture';
 import { MirrorTaken } from './MirrorTaken';
 import { RecordButton } from './RecordButton';
+import { limitWords } from '#words/limitWords';
 
 /** A mirror for practice in the room: the leg over the live picture, and how far the knee is from its lane. */
 export function MirrorScreen() {
@@ -58,8 +59,10 @@ export function MirrorScreen() {
           {camera.state === 'problem' && <Message kind="problem">{camera.sentence}</Message>}
           <p>
             Stand facing the camera squarely, the whole body in the picture. The angle is that of the picture:
-            from another side it says nothing. The lane is {limits.kneeInwardDeg}° inward and{' '}
-            {limits.kneeOutwardDeg}° outward. Nothing that the camera sees is kept, unless you record it.
+            from another side it says nothing. The lane is{' '}
+            {limitWords('knee-angle', 'most', limits['knee-angle'].most)} and{' '}
+            {limitWords('knee-angle', 'least', limits['knee-angle'].least)}. Nothing that the camera sees is
+            kept, unless you record it.
           </p>
           <p>Stop when it hurts beyond what was agreed. Something to hold stands within reach.</p>
           <Button

@@ -6,7 +6,9 @@ import { createCameraLoop } from '#device/live/createCameraLoop';
 import type { LiveFrame } from '#device/live/liveFrame';
 import type { PictureFeed } from '#device/live/pictureFeed';
 import type { PoseTracker } from '#device/pose/poseTracker';
+import { limitEnds } from '#core/measures/limitEnd';
 import type { Limits } from '#core/protocol/limits';
+import { beyond } from '#core/scoring/judgeMeasure';
 import type { Side } from '#core/protocol/side';
 import { explainProblem } from '#shell/explainProblem';
 import { createMirrorRecorder, type MirrorRecording, type RecorderAdapters } from './mirrorRecorder';
@@ -82,7 +84,7 @@ export function createMirror(adapters: MirrorAdapters): Mirror {
     const excessDeg =
       knee === null
         ? -Infinity
-        : Math.max(knee.deg - limits.kneeInwardDeg, -knee.deg - limits.kneeOutwardDeg);
+        : Math.max(...limitEnds.map((end) => beyond(end, knee.deg, limits['knee-angle'])));
     const isOutside = excessDeg > 0;
     if (isOutside && !hasRung && get().hasTone) tone.play();
     if (isOutside) hasRung = true;

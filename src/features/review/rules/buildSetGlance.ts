@@ -3,7 +3,8 @@ import { findSetPeak, type SetPeak } from '#core/scoring/findSetPeak';
 import type { Measurement } from '#core/measurement/measurement';
 import type { Limits } from '#core/protocol/limits';
 import { findTask } from '#core/exercises/exercises';
-import type { Judgement } from '#core/scoring/judge';
+import { judgementOf, type Judgement } from '#core/scoring/judge';
+import { depth } from '#core/measures/depth';
 import { spreadBetween, type Spread } from '#core/statistics/spreadBetween';
 import { withinSetTrend, type Trend } from '#core/statistics/withinSetTrend';
 import { tempo, type TempoPart } from '#words/tempo';
@@ -37,7 +38,8 @@ export function buildSetGlance(
   const repetitions = counted.map(({ repetition }) => repetition);
   const { shape } = findTask(measurement.setup.task);
   const tempos = repetitions.map((repetition) => tempo(repetition, shape));
-  const isMeasured = ({ judgement }: (typeof counted)[number]) => judgement.knee !== 'not-measured';
+  const isMeasured = ({ judgement }: (typeof counted)[number]) =>
+    judgementOf(judgement, 'knee-angle').verdict !== 'not-measured';
   return {
     done: counted.length,
     excluded: excluded.filter((reason) => reason !== null).length,
@@ -47,11 +49,11 @@ export function buildSetGlance(
       name,
       seconds: mean(tempos, (parts) => parts[part]?.seconds ?? undefined) ?? null,
     })),
-    depth: spreadBetween(
-      repetitions.flatMap(({ others: { depth } }) => (depth === null ? [] : [depth.value])),
-    ),
+    depth: spreadBetween(repetitions.flatMap(({ ranges }) => depth.peak(ranges.depth)?.value ?? [])),
     trend: withinSetTrend(
-      counted.map((one) => (isMeasured(one) ? (one.repetition.kneeAngleMaxDeg?.value ?? null) : null)),
+      counted.map((one) =>
+        isMeasured(one) ? (one.repetition.ranges['knee-angle'].max?.value ?? null) : null,
+      ),
     ),
   };
 }

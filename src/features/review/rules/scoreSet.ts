@@ -2,6 +2,7 @@ import { sum } from 'd3-array';
 import type { Measurement } from '#core/measurement/measurement';
 import type { Limits } from '#core/protocol/limits';
 import { countWithin } from '#core/scoring/countWithin';
+import { judgementOf } from '#core/scoring/judge';
 import type { CountedRepetition } from './countedRepetitions';
 
 export interface SetScore {
@@ -20,18 +21,20 @@ export interface SetScore {
  * @returns  null where no counted repetition was measured
  */
 export function scoreSet(
-  { kneeAngleDeg }: Pick<Measurement, 'kneeAngleDeg'>,
+  { curves }: Pick<Measurement, 'curves'>,
   counted: readonly CountedRepetition[],
   limits: Limits,
 ): SetScore | null {
-  const judged = counted.flatMap(({ repetition, judgement: { worst } }) =>
-    worst === null ? [] : [{ repetition, bandDeg: worst.band }],
-  );
+  const judged = counted.flatMap(({ repetition, judgement }) => {
+    const { extreme } = judgementOf(judgement, 'knee-angle');
+    return extreme === null ? [] : [{ repetition, bandDeg: extreme.band }];
+  });
+  const { least, most } = limits['knee-angle'];
   const share = (bands: number) => {
     const counts = judged.map(({ repetition, bandDeg }) =>
-      countWithin(repetition, kneeAngleDeg, {
-        kneeInwardDeg: limits.kneeInwardDeg + bands * bandDeg,
-        kneeOutwardDeg: limits.kneeOutwardDeg + bands * bandDeg,
+      countWithin(repetition, curves['knee-angle'], {
+        least: least - bands * bandDeg,
+        most: most + bands * bandDeg,
       }),
     );
     return (100 * sum(counts, ({ within }) => within)) / sum(counts, ({ measured }) => measured);

@@ -2,7 +2,7 @@ import { memo, type ReactNode } from 'react';
 import { useAppState } from '../appContext';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { buildSetGlance, type SetGlance } from '../rules/buildSetGlance';
-import { formatAngle } from '#words/formatAngle';
+import { formatValue } from '#words/formatMeasure';
 import { formatTempo } from '#words/tempo';
 
 /** What the set comes to, in one line above everything: for the two minutes that there are. */
@@ -85,7 +85,7 @@ function scoreWords({ score }: SetGlance): string {
 
 function peakWords({ peak, done }: SetGlance): string {
   if (peak === null) return done < 3 ? 'needs 3 repetitions' : 'not measured';
-  return `${formatAngle(peak.meanDeg)}, of ${peak.count}`;
+  return `${formatValue('knee-angle', peak.meanDeg)}, of ${peak.count}`;
 }
 
 function trendWords({ trend }: SetGlance): string {

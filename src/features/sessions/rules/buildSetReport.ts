@@ -1,16 +1,17 @@
 import type { MissingReason } from '#core/measurement/curve';
 import type { MeasuredRepetition } from '#core/measurement/measurement';
-import type { Direction, Judgement } from '#core/scoring/judge';
+import { judgementOf, type Judgement } from '#core/scoring/judge';
+import { decidingWay, type Direction } from '#core/scoring/deciding';
 import type { Verdict } from '#core/scoring/verdict';
-import type { MeasureId } from '#core/measures/measures';
-import { decidingMeasure, decidingWay } from '#core/scoring/decidingMeasure';
+import { findMeasure, type MeasureId } from '#core/measures/measures';
 import { findSetPeak, type SetPeak } from '#core/scoring/findSetPeak';
 
 /** A repetition as far as a set's result needs it: as a session document holds it, or as it is measured anew. */
 export type JudgedRepetition = Pick<
   MeasuredRepetition,
-  'number' | 'completeness' | 'loadedFrom' | 'loadedTo' | 'measuredShare' | 'kneeAngleMaxDeg'
+  'number' | 'completeness' | 'loadedFrom' | 'loadedTo'
 > & {
+  ranges: Pick<MeasuredRepetition['ranges'], 'knee-angle'>;
   judgement: Judgement;
   /** Why it does not count; left out where it counts. */
   excluded?: string | undefined;
@@ -48,22 +49,24 @@ export function buildSetReport(repetitions: readonly JudgedRepetition[]): SetRep
     ({ completeness, excluded }) => completeness === 'complete' && excluded === undefined,
   );
   let [within, measured] = [0, 0];
-  for (const { judgement, loadedFrom, loadedTo, measuredShare } of complete) {
+  for (const { judgement, loadedFrom, loadedTo, ranges } of complete) {
     if (judgement.alignmentScorePct === null) continue;
-    const samples = measuredShare * (loadedTo - loadedFrom + 1);
+    const samples = ranges['knee-angle'].measuredShare * (loadedTo - loadedFrom + 1);
     measured += samples;
     within += samples * judgement.alignmentScorePct;
   }
   return {
     marks: complete.map(({ number, judgement }) => ({
       ...{ number, verdict: judgement.verdict, direction: decidingWay(judgement) },
-      measure: decidingMeasure(judgement)?.measure ?? null,
+      measure: findMeasure(judgement.decidedBy).isAlwaysLimited ? null : judgement.decidedBy,
     })),
     alignmentPct: measured > 0 ? within / measured : null,
     mainReason: mostFrequent(
       complete.flatMap(({ judgement: { reason } }) => (reason === null ? [] : [reason])),
     ),
-    peak: findSetPeak(complete.filter(({ judgement: { knee } }) => knee !== 'not-measured')),
+    peak: findSetPeak(
+      complete.filter(({ judgement }) => judgementOf(judgement, 'knee-angle').verdict !== 'not-measured'),
+    ),
   };
 }
 

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { mapSavedCurves } from '#core/measures/measures';
 import { backupManifestSchema, readBackupManifest } from '#documents/backup/backupManifest';
 import { manifestSchema, readManifest } from '#documents/parcel/parcelManifest';
 import { isProblem, type ProblemKind } from '#core/problem';
@@ -18,14 +19,12 @@ function shortRecording(): object {
   const frames = 3;
   const cut = (values: readonly number[], each = 33) => values.slice(0, frames * each);
   const curve = { values: [1, 2, 3], missing: [] };
-  const atFirst = <Extreme extends { sample: number } | null>(extreme: Extreme) =>
-    extreme && { ...extreme, sample: 1 };
-  const [repetition] = derived.repetitions.map(({ judgement, others, ...one }) => ({
-    ...one,
-    ...{ loadedFrom: 0, loadedTo: 2, kneeDeviation: atFirst(one.kneeDeviation) },
-    ...{ kneeAngleMaxDeg: atFirst(one.kneeAngleMaxDeg), kneeAngleMinDeg: atFirst(one.kneeAngleMinDeg) },
-    others: Object.fromEntries(Object.entries(others).map(([id, extreme]) => [id, atFirst(extreme)])),
-    judgement: { ...judgement, worst: atFirst(judgement.worst) },
+  /** The same with every extreme at the first sample. */
+  const atFirst = <Value>(value: Value): Value =>
+    JSON.parse(JSON.stringify(value), (key, one: unknown) => (key === 'sample' ? 1 : one)) as Value;
+  const [repetition] = derived.repetitions.map((one) => ({
+    ...atFirst(one),
+    ...{ loadedFrom: 0, loadedTo: 2 },
   }));
   return {
     ...rest,
@@ -38,7 +37,7 @@ function shortRecording(): object {
         score: cut(observed.score),
       },
     },
-    derived: { ...derived, kneeAngleDeg: curve, kneeDeviation: curve, repetitions: [repetition] },
+    derived: { ...derived, curves: mapSavedCurves(() => curve), repetitions: [repetition] },
   };
 }
 

@@ -6,6 +6,7 @@ import { createMarks } from '#device/storage/marks';
 import { createMemoryVideos } from '#device/storage/memoryVideos';
 import { tableNames, type RecordChange } from '#device/storage/records';
 import type { StorageProblem } from '#device/storage/storageProblem';
+import { keptOf, version5 } from '../../../support/olderRecording';
 import { createTestDevice } from '../../../support/openTestRepository';
 import { smallRecording, smallRecordingParts } from '../../../support/smallRecording';
 import { rowsOf, smallSetStart } from '../../../support/smallSet';
@@ -103,8 +104,10 @@ describe('repository.sessions', () => {
     const records = await device.openRecords();
     const repository = await device.open({ records });
     await repository.recordings.save(recording, beside);
-    await records.apply([{ put: 'sessions', key: recording.id, value: { ...recording, version: 1 } }]);
-    expect((await repository.recordings.find(recording.id))?.recording).toEqual(recording);
+    await records.apply([
+      { put: 'sessions', key: recording.id, value: { ...version5(recording), version: 1 } },
+    ]);
+    expect((await repository.recordings.find(recording.id))?.recording).toEqual(keptOf(recording));
     expect(recording.version).toBeGreaterThan(1);
   });
 
@@ -504,13 +507,28 @@ describe('repository.sessions.update(session)', () => {
   it('tells the limits that were set last beside the document, and no longer once they are taken back', async () => {
     const repository = await createTestDevice().open();
     await repository.recordings.save(recording, beside);
-    const entry = (kneeInwardDeg: number) => ({
-      ...{ limits: { kneeInwardDeg, kneeOutwardDeg: 9 }, by: 'T1', at: recording.createdAt },
+    const entry = (most: number) => ({
+      ...{ limits: { 'knee-angle': { least: -9, most } }, by: 'T1', at: recording.createdAt },
     });
     await repository.recordings.update({ ...head, review: { ...review, limitsSet: [entry(4), entry(6)] } });
     expect((await repository.recordings.list()).found[0]!.limitsSet).toEqual(entry(6));
     await repository.recordings.update({ ...head, review });
     expect((await repository.recordings.list()).found[0]).toMatchObject({ limitsSet: null });
+  });
+
+  it('reads limits beside the document as an older version kept them', async () => {
+    const device = createTestDevice();
+    const repository = await device.open();
+    await repository.recordings.save(recording, beside);
+    const records = await device.openRecords();
+    const facts = (await records.get('facts', recording.id)) as object;
+    const limits = { kneeInwardDeg: 6, kneeOutwardDeg: 9, others: { depth: { most: 0.3 } } };
+    const limitsSet = { limits, by: 'T1', at: recording.createdAt };
+    await records.apply([{ put: 'facts', key: recording.id, value: { ...facts, limitsSet } }]);
+    expect((await repository.recordings.list()).found[0]!.limitsSet!.limits).toEqual({
+      'knee-angle': { least: -9, most: 6 },
+      depth: { most: 0.3 },
+    });
   });
 
   it('brings no session back that was deleted meanwhile', async () => {

@@ -59,9 +59,9 @@ describe('finishDraft(draft, id, createdAt)', () => {
   });
 
   it('says where a limit lies inside its opposite', () => {
-    const limits = { kneeInwardDeg: -4, kneeOutwardDeg: 3 };
+    const limits = { 'knee-angle': { least: -3, most: -4 } };
     expect(sentenceOf({ items: [smallItem({ limits })] })).toMatch(
-      /^In item 1 one limit lies inside its opposite/,
+      /^In item 1 one limit of .* lies inside its opposite/,
     );
   });
 });

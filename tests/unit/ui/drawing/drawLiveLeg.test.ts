@@ -53,7 +53,7 @@ describe('drawLiveLeg(context, scene, unit)', () => {
 
   it('shows the lane by its edges alone while the thigh points at the camera', () => {
     const lane = (row: Float32Array) => {
-      const pixel = draw(row, { kneeInwardDeg: 25, kneeOutwardDeg: 25 });
+      const pixel = draw(row, { 'knee-angle': { least: -25, most: 25 } });
       return Array.from({ length: 40 }, (_, i) => pixel(61 + i, 130)[3]!).filter((alpha) => alpha > 0).length;
     };
     expect(lane(seated)).toBeGreaterThan(0);

@@ -1,4 +1,4 @@
-import { widestBandDeg } from '#core/scoring/judge';
+import { kneeAngle } from '#core/measures/kneeAngle';
 import { bearingDeg } from '../bearingDeg';
 import type { Sight } from '../readSight';
 import { good, move, notYet, unknown, type Check, type PlacingFinding } from './placingFinding';
@@ -37,7 +37,7 @@ export const checkSquare: Check = (sight, wasGood) => {
   if (footDeg !== null && Math.abs(footDeg) > widestFootDeg[limit])
     return turnFoot(sight.setup.side, footDeg);
   const isFar = mostDeg(expected.yaw.yawDeg) > widestExpectedDeg[limit];
-  if (isFar || expected.stillBandDeg > widestBandShare[limit] * widestBandDeg)
+  if (isFar || expected.stillBandDeg > widestBandShare[limit] * kneeAngle.widestBand)
     return footDeg !== null && Math.abs(footDeg) > Math.abs(yawDeg)
       ? turnFoot(sight.setup.side, footDeg)
       : turnBack(expected.yaw.yawDeg);

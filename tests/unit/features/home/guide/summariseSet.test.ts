@@ -2,25 +2,26 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { summariseSet } from '#features/home/guide/summariseSet';
 import { missingReasons, type MissingReason } from '#core/measurement/curve';
-import { ofKnee } from '../../../../support/kneeJudgement';
-import type { LimitEnd } from '#core/protocol/limits';
+import { judgementOf } from '#core/scoring/judge';
+import { kneeJudged } from '../../../../support/kneeJudgement';
+import type { LimitEnd } from '#core/measures/limitEnd';
 import { measureIds, type MeasureId } from '#core/measures/measures';
 import { unfit } from '../../../../support/unfitWords';
 
-const inLine = { ...ofKnee('in-line'), direction: 'inward', reason: null } as const;
-const inward = { ...ofKnee('out-of-line'), direction: 'inward', reason: null } as const;
-const outward = { ...ofKnee('out-of-line'), direction: 'outward', reason: null } as const;
-const near = { ...ofKnee('near-limit'), direction: 'outward', reason: null } as const;
-const unseen = (reason: MissingReason) => ({ ...ofKnee('not-measured'), direction: null, reason }) as const;
+const extreme = { value: 0.3, band: 0.01, sample: 3, timeMs: 120 };
+const inLine = kneeJudged({ verdict: 'in-line', worst: extreme });
+const inward = kneeJudged({ verdict: 'out-of-line', worst: extreme });
+const outward = kneeJudged({ verdict: 'out-of-line', direction: 'outward', worst: extreme });
+const near = kneeJudged({ verdict: 'near-limit', direction: 'outward', worst: extreme });
+const unseen = (reason: MissingReason) => kneeJudged({ verdict: 'not-measured', reason });
 
 /** The knee in line, another measure out. */
 const beside = (measure: MeasureId, end: LimitEnd) => {
-  const extreme = { value: 0.3, band: 0.01, sample: 3, timeMs: 120 };
   const verdict = 'out-of-line' as const;
   return {
     ...inLine,
     ...{ verdict, decidedBy: measure },
-    measures: [{ measure, verdict, reason: null, end, extreme }],
+    measures: [...inLine.measures, { measure, verdict, reason: null, end, extreme }],
   };
 };
 
@@ -116,7 +117,10 @@ describe('summariseSet(judged, prescribed)', () => {
           }
           const hasUnmeasured = judged.some(({ verdict }) => verdict === 'not-measured');
           expect(unmeasured !== null).toBe(hasUnmeasured);
-          if (well.includes('stayed over')) expect(judged.some(({ knee }) => knee === 'in-line')).toBe(true);
+          if (well.includes('stayed over')) {
+            const hasKneeInLine = judged.some((one) => judgementOf(one, 'knee-angle').verdict === 'in-line');
+            expect(hasKneeInLine).toBe(true);
+          }
         },
       ),
     );

@@ -54,7 +54,7 @@ describe('openFile(file)', () => {
     const { app, state } = start();
     await app.openFile(new File([recordingText], 'overfoot-session-2026-02-03.json'));
     expect(state()).toMatchObject({ screen: 'review', setup: { side: 'right' } });
-    expect(state().limits.present.kneeInwardDeg).toBe(12);
+    expect(state().limits.present['knee-angle'].most).toBe(12);
     expect(app.store.getState().recording).toMatchObject({ origin: 'session', video: null });
     expect(state().judgements).toHaveLength(3);
   });
@@ -250,8 +250,8 @@ describe('moveLimits(limits), endLimitMove(), undo(), putLimits(limits)', () => 
   it('judge again at once and count the verdicts that changed since the move began', async () => {
     const { app, state } = await tracked();
     const before = verdicts(state);
-    app.moveLimits({ ...state().limits.present, kneeInwardDeg: 25 });
-    app.moveLimits({ ...state().limits.present, kneeInwardDeg: 30 });
+    app.moveLimits(withLimit(state().limits.present, 'knee-angle', 'most', 25));
+    app.moveLimits(withLimit(state().limits.present, 'knee-angle', 'most', 30));
     app.endLimitMove();
     const after = verdicts(state);
     expect(after[2]).not.toBe(before[2]);
@@ -262,7 +262,7 @@ describe('moveLimits(limits), endLimitMove(), undo(), putLimits(limits)', () => 
     expect(state().changedVerdicts).toBe(changed);
     app.undo();
     expect(verdicts(state)).toEqual(before);
-    expect(state().limits.present.kneeInwardDeg).toBe(10);
+    expect(state().limits.present['knee-angle'].most).toBe(10);
     expect(state().changedVerdicts).toBe(changed);
   });
 
@@ -277,7 +277,7 @@ describe('moveLimits(limits), endLimitMove(), undo(), putLimits(limits)', () => 
     app.putLimits(withLimit(present, 'depth', 'most', shallow));
     expect(verdicts(state)).toEqual(before.map(() => 'out-of-line'));
     expect(state().changedVerdicts).toBe(before.filter((verdict) => verdict !== 'out-of-line').length);
-    expect(state().review.limitsSet.at(-1)!.limits.others).toEqual({ depth: { most: shallow } });
+    expect(state().review.limitsSet.at(-1)!.limits.depth).toEqual({ most: shallow });
     app.undo();
     expect(verdicts(state)).toEqual(before);
     expect(state().limits.present).toEqual(present);
@@ -285,12 +285,12 @@ describe('moveLimits(limits), endLimitMove(), undo(), putLimits(limits)', () => 
 
   it('bring the defaults back, which can be undone as well', async () => {
     const { app, state } = await tracked();
-    app.moveLimits({ ...state().limits.present, kneeOutwardDeg: 4 });
+    app.moveLimits(withLimit(state().limits.present, 'knee-angle', 'least', -4));
     app.endLimitMove();
     app.putLimits(defaultLimits);
-    expect(state().limits.present).toEqual({ kneeInwardDeg: 10, kneeOutwardDeg: 10 });
+    expect(state().limits.present).toEqual({ 'knee-angle': { least: -10, most: 10 } });
     app.undo();
-    expect(state().limits.present).toEqual({ kneeInwardDeg: 10, kneeOutwardDeg: 4 });
+    expect(state().limits.present).toEqual({ 'knee-angle': { least: -4, most: 10 } });
   });
 
   it('change nothing where there is nothing to undo', async () => {
@@ -304,14 +304,14 @@ describe('moveLimits(limits), endLimitMove(), undo(), putLimits(limits)', () => 
 describe('saveSession()', () => {
   it('hands over a document that reads back, with the limits in force and no name of anybody', async () => {
     const { app, world } = await tracked();
-    app.moveLimits({ ...app.store.getState().limits.present, kneeInwardDeg: 14 });
+    app.moveLimits(withLimit(app.store.getState().limits.present, 'knee-angle', 'most', 14));
     app.endLimitMove();
     app.saveRecording();
     const [{ fileName, text }] = world.saved as [{ fileName: string; text: string }];
     expect(fileName).toBe('overfoot-session-2026-05-06.json');
     expect(text).not.toContain('stairs');
     const document = parseRecording(text);
-    expect(document.limits).toEqual({ kneeInwardDeg: 14, kneeOutwardDeg: 10 });
+    expect(document.limits).toEqual({ 'knee-angle': { least: -10, most: 14 } });
     expect(document.derived.repetitions).toHaveLength(3);
   });
 });
@@ -320,7 +320,7 @@ describe('saveTable(rows)', () => {
   it('hands over a row a repetition, judged by the limits in force, under a name that names nobody', async () => {
     const { app, world } = start();
     await app.openFile(recording);
-    app.moveLimits({ ...app.store.getState().limits.present, kneeInwardDeg: 30 });
+    app.moveLimits(withLimit(app.store.getState().limits.present, 'knee-angle', 'most', 30));
     app.saveTable('repetitions');
     const [file] = world.saved;
     expect(file!.fileName).toBe('overfoot-repetitions-2026-05-06.csv');

@@ -4,6 +4,7 @@ import type { KeptReview } from '#features/review/store/keptReview';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { readRecordingHead } from '#documents/recording/readRecordingHead';
 import type { RecordingHead } from '#documents/recording/recordingHead';
+import { withLimit } from '#core/protocol/limits';
 import { fakeAdapters, recordingText } from '../../../../support/fakeAdapters';
 
 const settle = () => new Promise((resolve) => setTimeout(resolve, 0));
@@ -80,11 +81,11 @@ describe('correct(change), undo(), redo()', () => {
   it('takes limits and corrections back in the order in which they were set', async () => {
     const { app, state, middleOf } = await openKept();
     app.correct({ kind: 'exclude', atMs: middleOf(0), reason: 'A trial.' });
-    app.moveLimits({ ...app.store.getState().limits.present, kneeInwardDeg: 5 });
+    app.moveLimits(withLimit(app.store.getState().limits.present, 'knee-angle', 'most', 5));
     app.endLimitMove();
-    expect(state().review.limitsSet).toMatchObject([{ limits: { kneeInwardDeg: 5 }, by: 'T1' }]);
+    expect(state().review.limitsSet).toMatchObject([{ limits: { 'knee-angle': { most: 5 } }, by: 'T1' }]);
     app.undo();
-    expect(state().limits.present.kneeInwardDeg).toBe(12);
+    expect(state().limits.present['knee-angle'].most).toBe(12);
     expect(state().review.limitsSet).toEqual([]);
     expect(app.store.getState().recording!.isByHand).toBe(true);
     app.undo();

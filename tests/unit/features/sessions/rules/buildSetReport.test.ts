@@ -1,14 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { mostFrequent, buildSetReport, type JudgedRepetition } from '#features/sessions/rules/buildSetReport';
-import { ofKnee } from '../../../../support/kneeJudgement';
+import { kneeJudged } from '../../../../support/kneeJudgement';
 
-const judgement = {
-  ...ofKnee('in-line'),
-  reason: null,
-  direction: 'inward',
-  worst: null,
-  alignmentScorePct: 90,
-} as const;
+const extreme = { value: 8, band: 5, sample: 20, timeMs: 700 };
+const judgement = kneeJudged({ verdict: 'in-line', worst: extreme, alignmentScorePct: 90 });
+const kneeSeen = (measuredShare: number) => ({
+  'knee-angle': { min: null, max: extreme, measuredShare, mainReason: null },
+});
 
 function repetition(change: Partial<JudgedRepetition> = {}): JudgedRepetition {
   return {
@@ -16,25 +14,21 @@ function repetition(change: Partial<JudgedRepetition> = {}): JudgedRepetition {
     completeness: 'complete',
     loadedFrom: 10,
     loadedTo: 29,
-    measuredShare: 1,
-    kneeAngleMaxDeg: { value: 8, band: 5, sample: 20, timeMs: 700 },
+    ranges: kneeSeen(1),
     judgement,
     ...change,
   };
 }
-const unmeasured = {
-  ...ofKnee('not-measured'),
-  reason: 'view-turned',
-  direction: null,
-  worst: null,
-  alignmentScorePct: null,
-} as const;
+const unmeasured = kneeJudged({ verdict: 'not-measured', reason: 'view-turned' });
 
 describe('buildSetReport(repetitions)', () => {
   it('gives one mark a complete repetition and leaves partial and cut ones out', () => {
     const { marks } = buildSetReport([
       repetition({ completeness: 'cut-at-start' }),
-      repetition({ number: 2, judgement: { ...judgement, ...ofKnee('out-of-line'), direction: 'outward' } }),
+      repetition({
+        number: 2,
+        judgement: kneeJudged({ verdict: 'out-of-line', direction: 'outward', worst: extreme }),
+      }),
       repetition({ number: 3, completeness: 'partial' }),
       repetition({ number: 4, judgement: unmeasured }),
     ]);
@@ -51,10 +45,10 @@ describe('buildSetReport(repetitions)', () => {
       repetition({
         loadedFrom: 100,
         loadedTo: 159,
-        measuredShare: 0.5,
+        ranges: kneeSeen(0.5),
         judgement: { ...judgement, alignmentScorePct: 40 },
       }),
-      repetition({ loadedFrom: 200, loadedTo: 259, measuredShare: 0.2, judgement: unmeasured }),
+      repetition({ loadedFrom: 200, loadedTo: 259, ranges: kneeSeen(0.2), judgement: unmeasured }),
     ]);
     expect(alignmentPct).toBeCloseTo(60, 9);
   });

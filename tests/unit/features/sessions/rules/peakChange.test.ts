@@ -8,13 +8,15 @@ import { listedRecording, listedSession, readingOf } from '../../../../support/l
 const peak = (meanDeg: number, semDeg = 1): SetPeak => ({ meanDeg, semDeg, count: 8 });
 const repetition = (value: number, band = 5, completeness: 'complete' | 'partial' = 'complete') => ({
   completeness,
-  kneeAngleMaxDeg: { value, band, sample: 0, timeMs: 0 },
+  ranges: { 'knee-angle': { max: { value, band, sample: 0, timeMs: 0 } } },
 });
 
 describe('findSetPeak(repetitions)', () => {
   it('is the mean of complete, measured repetitions', () => {
     const all = [repetition(4), repetition(8), repetition(12), repetition(90, 5, 'partial')];
-    expect(findSetPeak([...all, { completeness: 'complete', kneeAngleMaxDeg: null }])).toMatchObject({
+    expect(
+      findSetPeak([...all, { completeness: 'complete', ranges: { 'knee-angle': { max: null } } }]),
+    ).toMatchObject({
       meanDeg: 8,
       count: 3,
     });

@@ -250,7 +250,7 @@ describe('openSet(sessionId, title)', () => {
       void navigation.show('sessions');
       await keptSessions.enter();
       await keptSessions.openSet(id, 'a set');
-      app.moveLimits({ kneeInwardDeg: deg, kneeOutwardDeg: deg });
+      app.moveLimits({ 'knee-angle': { least: -deg, most: deg } });
       app.endLimitMove();
       await vi.waitFor(() => expect(app.store.getState().keeping).toEqual({ state: 'kept' }));
       void navigation.show('sessions');
@@ -266,7 +266,7 @@ describe('openSet(sessionId, title)', () => {
     expect(verdicts()).toEqual(['in-line', 'in-line']);
     await keptSessions.openSet(next.id, 'the next');
     expect(app.store.getState()).toMatchObject({
-      limits: { present: { kneeInwardDeg: 30, kneeOutwardDeg: 30 } },
+      limits: { present: { 'knee-angle': { least: -30, most: 30 } } },
       review: { limitsSet: [{ by: 'T1', takenFrom: session.startedAt }] },
     });
     app.markReviewed(true);

@@ -4,7 +4,7 @@ import { cosSin } from '../view/bodyFrame';
 import { ninetyPercent, placingSd } from '../view/errorBand';
 import { medianWhere, squareToBody } from '../view/frontalKneeAngle';
 import type { ViewedLeg } from '../view/measureViewCues';
-import type { View } from './seeView';
+import type { View } from '../measurement/seeView';
 
 /** Feet closer together than this, in shank lengths, are too close to locate the pelvis between them. */
 const leastStance = 0.2;
@@ -18,7 +18,7 @@ const freeDepthSd = 0.8;
  *
  * @returns  null where a foot is lifted, the other leg was never seen or the feet are too close together
  */
-export function pelvisPlace({ working, other, frontal, yaw, roll, onBothFeet }: View, side: Side) {
+export function placeOfPelvis({ working, other, frontal, yaw, roll, onBothFeet }: View, side: Side) {
   if (other === null || !onBothFeet) return () => null;
   const free = squareToBody(other.lifted, yaw.yawDeg);
   // The pelvis keeps its width: its middle is half a width from the working hip, towards the other.
