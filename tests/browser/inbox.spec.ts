@@ -6,8 +6,8 @@ import { chromium, expect, test, type Page } from '@playwright/test';
 import { browserSwitches, findBrowser } from '../../src/commands/tools/findBrowser';
 import { countKept, demoVisits, keepVisits } from '../support/browser/keepVisits';
 
-/** Longer than a deletion can be taken back. */
-const undoneByMs = 15_000;
+/** Longer than a deletion can be taken back, ms. */
+const undoneByMs = 10_500;
 
 test.use({ timezoneId: 'UTC', viewport: { width: 1440, height: 900 } });
 
@@ -115,6 +115,7 @@ test('what the list says of a set agrees with its review', async ({ page }) => {
 test('a visit is deleted for good, videos too, after a question and a time to take it back', async ({
   page,
 }) => {
+  await page.clock.install();
   await keepVisits(page, demoVisits());
   expect(await countKept(page)).toEqual({ visits: 3, sessions: 5, videos: 2 });
   await openInbox(page);
@@ -132,12 +133,14 @@ test('a visit is deleted for good, videos too, after a question and a time to ta
   await visits(page).first().click();
   await ask('Delete for good');
   await expect(page.getByRole('button', { name: 'Undo' })).toBeVisible();
-  await expect(page.getByRole('button', { name: 'Undo' })).toBeHidden({ timeout: undoneByMs });
+  await page.clock.fastForward(undoneByMs);
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeHidden();
   await expect(visits(page)).toHaveCount(3);
   expect(await countKept(page)).toEqual({ visits: 2, sessions: 3, videos: 0 });
 });
 
 test('everything of a patient is deleted at once, and nothing of another', async ({ page }) => {
+  await page.clock.install();
   await keepVisits(page, demoVisits());
   await openInbox(page);
   await page.getByRole('button', { name: 'Delete this patient …' }).click();
@@ -145,18 +148,20 @@ test('everything of a patient is deleted at once, and nothing of another', async
   await page.getByRole('button', { name: 'Delete for good' }).click();
   await expect(page.getByText('Everything of Blue Heron 7 is deleted for good')).toBeVisible();
   await expect(visits(page)).toHaveCount(2);
-  await expect(page.getByRole('button', { name: 'Undo' })).toBeHidden({ timeout: undoneByMs });
+  await page.clock.fastForward(undoneByMs);
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeHidden();
   await expect(page.getByText('Blue Heron 7')).toHaveCount(0);
   expect(await countKept(page)).toEqual({ visits: 1, sessions: 2, videos: 0 });
 });
 
 test('what was deleted is gone the next time, even where the page was left at once', async ({ page }) => {
+  await page.clock.install();
   await keepVisits(page, demoVisits().slice(0, 2));
   await openInbox(page);
   await page.getByRole('button', { name: 'Delete …' }).click();
   await page.getByRole('button', { name: 'Delete for good' }).click();
   await page.goto('about:blank');
-  await page.waitForTimeout(10_500);
+  await page.clock.fastForward(undoneByMs);
   await openInbox(page);
   await expect(page.getByText('Nothing is kept on this device yet')).toBeVisible();
   expect(await countKept(page)).toEqual({ visits: 0, sessions: 0, videos: 0 });
@@ -262,9 +267,7 @@ test('storage says what old videos come to, and deletes them while results stay'
   expect(await countKept(page)).toEqual({ visits: 3, sessions: 5, videos: 0 });
 });
 
-test('files that are dropped on the kept sessions are opened one after another, each with what became of it', async ({
-  page,
-}) => {
+test('files that are dropped are opened one after another, each with what became of it', async ({ page }) => {
   await openInbox(page);
   await page.evaluate(() => {
     const data = new DataTransfer();
