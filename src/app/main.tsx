@@ -1,46 +1,41 @@
-import { StrictMode, useLayoutEffect } from 'react';
+import { StrictMode, Suspense, useLayoutEffect } from 'react';
 import { createRoot } from 'react-dom/client';
 import '@fontsource/atkinson-hyperlegible/latin-400.css';
 import '@fontsource/atkinson-hyperlegible/latin-700.css';
-import './theme.css';
-import './controls.css';
-import { carriesPlan } from '../handover/planLink';
-import { openFrameSource } from '../frames/openFrameSource';
-import { createPoseTracker } from '../pose/createPoseTracker';
-import { poseWeights } from '../pose/poseWeights';
-import { HomeScreen } from '../screens/home/HomeScreen';
-import { InboxScreen } from '../screens/inbox/InboxScreen';
-import { LockScreen } from '../screens/lock/LockScreen';
-import { MirrorScreen } from '../screens/mirror/MirrorScreen';
-import { PlanScreen } from '../screens/plan/PlanScreen';
-import { ReviewScreen } from '../screens/review/ReviewScreen';
-import { StartScreen } from '../screens/start/StartScreen';
-import { TrackingScreen } from '../screens/tracking/TrackingScreen';
-import { openRepository } from '../storage/openRepository';
-import { createBackup } from './backup/createBackup';
-import { browserReviewer } from './review/browserReviewer';
-import { createApp } from './createApp';
-import { fetchExample } from './fetchExample';
-import { browserWorld } from './home/browserWorld';
-import { createHome } from './home/createHome';
-import { browserInbox } from './inbox/browserInbox';
-import { createInbox } from './inbox/createInbox';
-import { createGate } from './lock/createGate';
-import { createLockSettings } from './lock/createLockSettings';
-import { earlierNotes, openNotes } from './notes';
-import { browserOffline } from './offline/browserOffline';
-import { createOffline } from './offline/createOffline';
-import { browserMirror } from './mirror/browserMirror';
-import { createMirror } from './mirror/createMirror';
-import { openOnce } from './openOnce';
-import { browserPlanWriting } from './planWriting/browserPlanWriting';
-import { createPlanWriting } from './planWriting/createPlanWriting';
-import { PageProvider, useAppState } from './PageContext';
-import { saveBlob } from './saveBlob';
-import { saveFile } from './saveFile';
-import { browserClinic, browserSending } from './sending/browserSending';
-import { createClinic } from './sending/createClinic';
-import { createSending } from './sending/createSending';
+import '../ui/theme.css';
+import '../ui/controls.css';
+import { openFrameSource } from '#device/frames/videosOnDemand';
+import { createPoseTracker } from '#device/pose/createPoseTracker';
+import { poseWeights } from '#device/pose/poseWeights';
+import { carriesPlan } from '#documents/plan/carriesPlan';
+import { HomeProvider } from '#features/home/homeContext';
+import { LockSettingsProvider } from '#features/lock/lockContext';
+import { createGate } from '#features/lock/store/createGate';
+import { MirrorProvider } from '#features/mirror/mirrorContext';
+import { PlanWritingProvider } from '#features/planning/planWritingContext';
+import { AppProvider, useAppState } from '#features/review/appContext';
+import { browserReviewer } from '#features/review/store/browserReviewer';
+import { KeptSessionsProvider } from '#features/sessions/keptSessionsContext';
+import { BackupProvider } from '#features/sharing/backupContext';
+import { ClinicProvider } from '#features/sharing/clinicContext';
+import { SendingProvider } from '#features/sharing/sendingContext';
+import { OfflineProvider } from '#features/start/offlineContext';
+import { StartScreen } from '#features/start/screens/StartScreen';
+import { browserOffline } from '#features/start/store/browserOffline';
+import { createOffline } from '#features/start/store/createOffline';
+import { fetchExample } from '#shell/fetchExample';
+import { earlierNotes, openNotes } from '#shell/notes';
+import { openOnce } from '#shell/openOnce';
+import { saveFile } from '#shell/saveFile';
+import { createFeatures, type Features } from './features';
+import { inContext, lazyScreen } from './lazyScreen';
+import { NotLoaded } from './NotLoaded';
+import { OpeningScreen } from './OpeningScreen';
+
+const LockScreen = lazyScreen(
+  async () => (await import('#features/lock/screens/LockScreen')).LockScreen,
+  NotLoaded,
+);
 
 const baseUrl = new URL('./', location.href).href;
 const root = createRoot(document.getElementById('app')!);
@@ -48,90 +43,119 @@ const root = createRoot(document.getElementById('app')!);
 // What is kept may be locked: nothing else is shown or read before it is open.
 const gate = createGate();
 gate.store.subscribe(({ state }) => {
-  if (state !== 'open') root.render(<LockScreen gate={gate} />);
+  if (state === 'open') return;
+  root.render(
+    <Suspense fallback={<OpeningScreen />}>
+      <LockScreen gate={gate} />
+    </Suspense>,
+  );
 });
 /** One for all of the page: where the device keeps nothing, what is in memory must be the same everywhere. */
-const openRepositoryOnce = openOnce(() => openRepository(undefined, (device) => gate.ask(device)));
-const notes = await openNotes(openRepositoryOnce, earlierNotes());
-
-const app = createApp({
-  openFrameSource,
-  createTracker: () => createPoseTracker(baseUrl),
-  fetchExample: () => fetchExample(`${baseUrl}example/`),
-  saveFile,
-  weights: poseWeights,
-  reviewer: browserReviewer(notes),
-  newId: () => crypto.randomUUID(),
-  now: () => new Date(),
-  later: (call) => setTimeout(call, 0),
+const openRepositoryOnce = openOnce(async () => {
+  const { openRepository } = await import('#device/storage/openRepository');
+  return openRepository(undefined, (device) => gate.ask(device));
 });
-const home = createHome(browserWorld(baseUrl, app, openRepositoryOnce));
-const writing = createPlanWriting(browserPlanWriting(notes, openRepositoryOnce));
-const inbox = createInbox(
-  browserInbox({
-    app,
-    openRepository: openRepositoryOnce,
-    measureWaiting: () => void home.enter(),
-    forgetPatient: (patient) => writing.forget(patient),
-  }),
-);
-// A plan that came with the link opens at once, and does not stay in the address, where others could read it.
-const openLink = () => {
-  const { hash, pathname, search } = location;
-  if (!carriesPlan(hash)) return;
-  history.replaceState(null, '', pathname + search);
-  app.show('home');
-  void home.openPlanLink(hash);
-};
-openLink();
-addEventListener('hashchange', openLink);
+/** Everything waits for what is kept, which may be locked. */
+async function openPage(): Promise<void> {
+  const [notes, { createApp }] = await Promise.all([
+    openNotes(openRepositoryOnce, earlierNotes()),
+    import('#features/review/store/createApp'),
+  ]);
 
-const offline = createOffline(browserOffline());
-const clinic = createClinic(
-  browserClinic(openRepositoryOnce, notes, () => {
-    if (app.store.getState().screen === 'inbox') void inbox.enter();
-  }),
-);
-const backup = createBackup({
-  openRepository: openRepositoryOnce,
-  saveBlob,
-  now: () => new Date(),
-  onRestored() {
-    void clinic.lookAnew();
-    void inbox.enter();
-  },
-});
-const sending = createSending(browserSending(openRepositoryOnce));
-const lockSettings = createLockSettings({
-  openRepository: openRepositoryOnce,
-  reload: () => location.reload(),
-});
-const mirror = createMirror(browserMirror(baseUrl));
+  const app = createApp({
+    openFrameSource,
+    createTracker: () => createPoseTracker(baseUrl),
+    fetchExample: () => fetchExample(`${baseUrl}example/`),
+    saveFile,
+    weights: poseWeights,
+    reviewer: browserReviewer(notes),
+    newId: () => crypto.randomUUID(),
+    now: () => new Date(),
+    later: (call) => setTimeout(call, 0),
+  });
+  const offline = createOffline(browserOffline());
+  const features = createFeatures({ baseUrl, app, notes, openRepository: openRepositoryOnce });
+  // A plan that came with the link opens at once, and does not stay in the address, where others could read it.
+  const openLink = () => {
+    const { hash, pathname, search } = location;
+    if (!carriesPlan(hash)) return;
+    history.replaceState(null, '', pathname + search);
+    app.show('home');
+    features.home().then(
+      (home) => home.openPlanLink(hash),
+      () => history.replaceState(null, '', pathname + search + hash), // For when the page is loaded again.
+    );
+  };
+  openLink();
+  addEventListener('hashchange', openLink);
 
-const screens = {
-  start: StartScreen,
-  tracking: TrackingScreen,
-  review: ReviewScreen,
-  home: HomeScreen,
-  inbox: InboxScreen,
-  plan: PlanScreen,
-  mirror: MirrorScreen,
-};
+  const screens = createScreens(features);
+  root.render(
+    <StrictMode>
+      <AppProvider value={app}>
+        <OfflineProvider value={offline}>
+          <CurrentScreen screens={screens} />
+        </OfflineProvider>
+      </AppProvider>
+    </StrictMode>,
+  );
+}
 
-function CurrentScreen() {
+function createScreens(features: Features) {
+  const home = inContext(HomeProvider, features.home);
+  const writing = inContext(PlanWritingProvider, features.writing);
+  const keptSessions = inContext(KeptSessionsProvider, features.keptSessions);
+  const clinic = inContext(ClinicProvider, features.clinic);
+  const sending = inContext(SendingProvider, features.sending);
+  const mirror = inContext(MirrorProvider, features.mirror);
+  const backup = inContext(BackupProvider, features.backup);
+  const lockSettings = inContext(LockSettingsProvider, features.lockSettings);
+  return {
+    start: StartScreen,
+    tracking: lazyScreen(
+      async () => (await import('#features/review/screens/tracking/TrackingScreen')).TrackingScreen,
+      NotLoaded,
+    ),
+    review: lazyScreen(
+      async () => (await import('#features/review/screens/ReviewScreen')).ReviewScreen,
+      NotLoaded,
+    ),
+    home: lazyScreen(async () => (await import('#features/home/screens/HomeScreen')).HomeScreen, NotLoaded, [
+      home,
+      sending,
+    ]),
+    inbox: lazyScreen(
+      async () => (await import('#features/sessions/screens/SessionsScreen')).SessionsScreen,
+      NotLoaded,
+      [keptSessions, clinic, backup, lockSettings],
+    ),
+    plan: lazyScreen(
+      async () => (await import('#features/planning/screens/PlanScreen')).PlanScreen,
+      NotLoaded,
+      [writing, clinic],
+    ),
+    mirror: lazyScreen(
+      async () => (await import('#features/mirror/screens/MirrorScreen')).MirrorScreen,
+      NotLoaded,
+      [mirror],
+    ),
+  };
+}
+
+function CurrentScreen({ screens }: { screens: ReturnType<typeof createScreens> }) {
   const screen = useAppState((state) => state.screen);
   const Screen = screens[screen];
   useLayoutEffect(() => {
     scrollTo(0, 0);
   }, [screen]);
-  return <Screen />;
+  return (
+    <Suspense fallback={<OpeningScreen />}>
+      <Screen />
+    </Suspense>
+  );
 }
 
-const page = { app, home, inbox, writing, clinic, sending, mirror, backup, lockSettings, offline };
-root.render(
-  <StrictMode>
-    <PageProvider page={page}>
-      <CurrentScreen />
-    </PageProvider>
-  </StrictMode>,
-);
+openPage().catch((error: unknown) => {
+  root.render(<NotLoaded />);
+  throw error;
+});

@@ -1,4 +1,4 @@
-import type { MeasuredRepetition } from '../measurement/measurement';
+import type { MeasuredRepetition } from '#core/measurement/measurement';
 
 /** What a repetition lacks, short for a table and as a sentence; null for a complete one. */
 export const completenessWords: Record<

@@ -1,4 +1,4 @@
-import type { CorrectionChange } from '../correction/correction';
+import type { CorrectionChange } from '#core/correction/correction';
 import { formatTime } from './formatTime';
 
 /** What a correction did, in a sentence. */

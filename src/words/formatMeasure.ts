@@ -1,6 +1,6 @@
-import type { Extreme } from '../measurement/measurement';
-import type { LimitEnd } from '../protocol/limits';
-import type { MeasureId } from '../protocol/measures';
+import type { Extreme } from '#core/measurement/measurement';
+import type { LimitEnd } from '#core/protocol/limits';
+import type { MeasureId } from '#core/measures/measures';
 
 /** Names as they head a column. */
 export const measureNames: Record<MeasureId, string> = {
@@ -63,7 +63,7 @@ export const measureWays: Record<MeasureId, Record<LimitEnd, Way> | null> = {
 
 type Banded = Pick<Extreme, 'value' | 'band'>;
 
-/** A measure for a table, with its unit and band: '4 % in ±2'; docs/measurement.md says each in full. */
+/** A measure for a table, with its unit and band: '4 % in ±2'; docs/measurement.md defines each. */
 export function formatMeasure(id: MeasureId, extreme: Banded): string {
   return formatted(id, extreme, 'short', ' ±');
 }
@@ -79,6 +79,6 @@ function formatted(id: MeasureId, { value, band }: Banded, length: 'short' | 'lo
   const whole = Math.round(factor * value);
   const way = ways === null || whole === 0 ? '' : ` ${ways[whole > 0 ? 'most' : 'least'][length]}`;
   const number = ways === null ? String(whole + 0).replace('-', '−') : Math.abs(whole);
-  // A band is never shown as nothing.
+  // A band is never shown as 0.
   return `${number}${unit}${way}${before}${Math.max(1, Math.round(factor * band))}`;
 }

@@ -1,4 +1,4 @@
-/** A time in a video: '9.6 s', from a minute on '1:09.6'. */
+/** A time in a video: '9.6 s', or '1:09.6' from one minute. */
 export function formatTime(timeMs: number): string {
   const tenths = Math.round(timeMs / 100);
   const minutes = Math.floor(tenths / 600);

@@ -1,5 +1,5 @@
-import { legLengthCm } from '../protocol/bodyHeight';
-import type { Extreme } from '../measurement/measurement';
+import { legLengthCm } from '#core/protocol/bodyHeight';
+import type { Extreme } from '#core/measurement/measurement';
 import { formatAngle } from './formatAngle';
 
 type Banded = Pick<Extreme, 'value' | 'band'>;
@@ -16,7 +16,7 @@ export function longAngle({ value, band }: Banded): string {
 }
 
 /**
- * A share of leg length in centimetres, to stand beside it: '3 cm', or null where the body height is not known.
+ * A share of leg length in centimetres, shown next to it: '3 cm', or null where the body height is not known.
  *
  * @param value  share of leg length, either sign
  */
@@ -25,7 +25,7 @@ export function shortCm({ value }: Banded, bodyHeightCm: number | undefined): st
   return `${Math.round(Math.abs(value) * legLengthCm(bodyHeightCm))} cm`;
 }
 
-/** A band is never shown as nothing. */
+/** A band is never shown as 0. */
 function wholeBand(band: number): number {
   return Math.max(1, Math.round(band));
 }

@@ -1,9 +1,9 @@
-import type { LimitEnd, Limits } from '../protocol/limits';
-import { limitedMeasures, limitEnds } from '../protocol/limits';
-import type { MeasureId } from '../protocol/measures';
+import type { LimitEnd, Limits } from '#core/protocol/limits';
+import { limitedMeasures, limitEnds } from '#core/protocol/limits';
+import type { MeasureId } from '#core/measures/measures';
 import { measureNames, measureUnits, measureWays } from './formatMeasure';
 
-/** The name of a limit beside the number that it allows. */
+/** The name of a limit, shown next to its number. */
 export function limitName(measure: MeasureId, end: LimitEnd): string {
   return measureWays[measure]?.[end].long ?? `at ${end}`;
 }
@@ -30,7 +30,10 @@ export function limitWords(measure: MeasureId, end: LimitEnd, value: number): st
   return measureWays[measure] === null ? `${name} ${number}` : `${number} ${name}`;
 }
 
-/** All limits beside the knee angle's: 'trunk lean 10° towards the working side, depth at most 29 %'; empty without any. */
+/**
+ * All limits besides the knee angle's: 'trunk lean 10° towards the working side, depth at most 29 %'; empty
+ * without any.
+ */
 export function otherLimitsWords(limits: Limits): string {
   return limitedMeasures(limits)
     .flatMap((id) =>

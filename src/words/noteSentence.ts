@@ -1,5 +1,5 @@
-import type { MeasurementNote } from '../measurement/measurement';
-import { otherSide } from '../protocol/side';
+import type { MeasurementNote } from '#core/measurement/measurement';
+import { otherSide } from '#core/protocol/side';
 import { reasonWords } from './reasonWords';
 
 /** A note on a recording as a sentence that says what, why, and what to do. */

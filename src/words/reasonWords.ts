@@ -1,4 +1,4 @@
-import type { MissingReason } from '../measurement/curve';
+import type { MissingReason } from '#core/measurement/curve';
 
 /** Why there is no number, and what to change. */
 export const reasonWords: Record<MissingReason, { short: string; advice: string }> = {

@@ -1,11 +1,11 @@
-import { decidingMeasure, decidingWay } from '../scoring/decidingMeasure';
-import type { Judgement } from '../scoring/judge';
+import { decidingMeasure, decidingWay } from '#core/scoring/decidingMeasure';
+import type { Judgement } from '#core/scoring/judge';
 import { measureNames } from './formatMeasure';
 import { verdictWords } from './verdictWords';
 
 /**
- * A verdict in words: out of line also says which way, unless that stands beside it anyhow, and what rests on another
- * measure than the knee angle names it.
+ * A verdict in words. 'Out of line' includes the way, unless that is shown next to it anyway. A verdict that
+ * rests on a measure other than the knee angle names it.
  */
 export function verdictLabel(judgement: Judgement, isShort = false): string {
   const { verdict } = judgement;

@@ -1,6 +1,6 @@
-import type { Verdict } from '../scoring/verdict';
+import type { Verdict } from '#core/scoring/verdict';
 
-/** Verdicts as they stand on screens and in tables. */
+/** Verdicts as shown on screens and in tables. */
 export const verdictWords: Record<Verdict, string> = {
   'in-line': 'in line',
   'near-limit': 'near the limit',

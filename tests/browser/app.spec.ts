@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
-import { projectRoot } from '../../src/commands/tools/projectRoot';
+import { projectRoot } from '#tools/commands/tools/projectRoot';
 
 const shortVideo = `${projectRoot}fixtures/short.mp4`;
 
@@ -243,7 +243,7 @@ test.describe('the example', () => {
     await page.locator('input[type=file]').setInputFiles({
       name: 'turned.json',
       mimeType: 'application/json',
-      buffer: Buffer.from(turnedSession()),
+      buffer: Buffer.from(turnedRecording()),
     });
     await expect(page.getByRole('heading', { name: 'No angle can be given from this view' })).toBeVisible();
     await expect(page.getByText(/No angle is given: .* to the person’s right/)).toBeVisible();
@@ -256,11 +256,11 @@ test.describe('the example', () => {
 });
 
 /** The example as if filmed from far aside: what lies below a hip is moved by as much as its thigh points forward. */
-function turnedSession(): string {
-  const session = JSON.parse(readFileSync(`${projectRoot}fixtures/example.session.json`, 'utf8')) as {
+function turnedRecording(): string {
+  const recording = JSON.parse(readFileSync(`${projectRoot}fixtures/example.session.json`, 'utf8')) as {
     observed: { points: string[]; timesMs: number[]; xPx: number[]; yPx: number[] };
   };
-  const { points, timesMs, xPx, yPx } = session.observed;
+  const { points, timesMs, xPx, yPx } = recording.observed;
   const seenX = [...xPx];
   const thighPx = 150;
   for (let frame = 0; frame < timesMs.length; frame++) {
@@ -272,7 +272,7 @@ function turnedSession(): string {
       for (const joint of ['knee', 'ankle', 'heel', 'foot_index']) xPx[at(`${side}_${joint}`)]! += asidePx;
     }
   }
-  return JSON.stringify(session);
+  return JSON.stringify(recording);
 }
 
 test.describe('a video of one’s own', () => {

@@ -79,5 +79,5 @@ test('a video without a person says that nobody was found', async ({ page }) => 
   const recording = await measured(page);
   expect(recording.pipeline.frames).toBe(30);
   expect(recording.notes).toEqual([{ kind: 'no-person', framesWithPerson: 0, frames: 30 }]);
-  expect(recording.session.derived.repetitions).toEqual([]);
+  expect(recording.recording.derived.repetitions).toEqual([]);
 });

@@ -1,6 +1,6 @@
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
-import { parseSession } from '../../src/session/parseSession';
+import { parseRecording } from '#documents/recording/parseRecording';
 import { addVideoMaker, fixture, openHeadlessPage } from '../support/browser/headlessPage';
 import { runCommandLine } from '../support/browser/runCommandLine';
 
@@ -38,11 +38,11 @@ test.describe('measure', () => {
     // Rise, top and lowering in seconds.
     expect(stdout.match(/^│ +[12] │.*\d\.\d \/ \d\.\d \/ \d\.\d s/gm)).toHaveLength(2);
     expect(stdout).toMatch(/282 frames at [\d.]+ frames a second \(model lite on /);
-    const session = parseSession(readFileSync(out, 'utf8'));
-    expect(session.limits).toEqual({ kneeInwardDeg: 7, kneeOutwardDeg: 10 });
-    expect(session.derived.repetitions).toHaveLength(2);
-    expect(session.observed.timesMs).toHaveLength(282);
-    expect(session.note).toBe('');
+    const recording = parseRecording(readFileSync(out, 'utf8'));
+    expect(recording.limits).toEqual({ kneeInwardDeg: 7, kneeOutwardDeg: 10 });
+    expect(recording.derived.repetitions).toHaveLength(2);
+    expect(recording.observed.timesMs).toHaveLength(282);
+    expect(recording.note).toBe('');
   });
 });
 

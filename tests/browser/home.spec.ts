@@ -2,10 +2,10 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, expect, test, type Browser, type BrowserContext, type Page } from '@playwright/test';
-import { cameraSwitches } from '../../src/commands/tools/cameraSwitches';
-import { browserSwitches, findBrowser } from '../../src/commands/tools/findBrowser';
-import { serveBuild } from '../../src/commands/tools/serveBuild';
-import { parseSession } from '../../src/session/parseSession';
+import { cameraSwitches } from '#tools/commands/tools/cameraSwitches';
+import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
+import { serveBuild } from '#tools/commands/tools/serveBuild';
+import { parseRecording } from '#documents/recording/parseRecording';
 import { seatedFirst } from '../support/browser/seatedFirst';
 import { copyWithSmallNetwork } from '../support/browser/smallNetwork';
 import { writePlan } from '../support/browser/writePlan';
@@ -94,7 +94,7 @@ async function answerAndSave(page: Page): Promise<void> {
 async function savedRepetitions(page: Page): Promise<string[]> {
   const download = page.waitForEvent('download');
   await press(page, 'Save as a file');
-  const { setup, derived } = parseSession(readFileSync(await (await download).path(), 'utf8'));
+  const { setup, derived } = parseRecording(readFileSync(await (await download).path(), 'utf8'));
   expect(setup.goMs).toBeGreaterThan(0);
   return derived.repetitions.map(({ completeness }) => completeness);
 }

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
-import { projectRoot } from '../../src/commands/tools/projectRoot';
-import { planToFragment } from '../../src/handover/planLink';
-import { parsePlan } from '../../src/plan/parsePlan';
-import { demoVisits, keepVisits, type KeptSet } from '../support/browser/keepVisits';
+import { projectRoot } from '#tools/commands/tools/projectRoot';
+import { planToFragment } from '#documents/plan/planLink';
+import { parsePlan } from '#documents/plan/parsePlan';
+import { demoSessions, saveSessions, type KeptSet } from '../support/browser/saveSessions';
 
 /** Runs, where a page takes it for markup; short enough for a pseudonym. The start would be a formula in a table. */
 const script = '=1+1<img src=x onerror="ran=1">';
@@ -46,33 +46,33 @@ test('script in what the therapist writes is shown as text, on the printed plan 
 test('script in every text of a sent session is shown as text: in the list, the review and its tables', async ({
   page,
 }) => {
-  const [first] = demoVisits();
-  const { session, visit } = first!;
-  const { startMs, endMs } = session.derived.repetitions[1]!.events;
+  const [first] = demoSessions();
+  const { recording, session } = first!;
+  const { startMs, endMs } = recording.derived.repetitions[1]!.events;
   const atMs = (startMs + endMs) / 2;
   const at = '2026-04-06T07:08:09.000Z';
   const hostile: KeptSet = {
     ...first!,
-    session: {
-      ...session,
+    recording: {
+      ...recording,
       note: long,
-      video: { ...session.video, codec: script },
+      video: { ...recording.video, codec: script },
       corrections: [{ change: { kind: 'exclude', atMs, reason: long }, by: script, at }],
       review: {
-        limitsSet: [{ limits: session.limits, by: script, at }],
+        limitsSet: [{ limits: recording.limits, by: script, at }],
         remarks: [{ atMs, text: long, by: script, at }],
         cues: [{ atMs, text: long }],
         reviewed: { by: script, at },
       },
     },
-    visit: {
-      ...visit!,
+    session: {
+      ...session!,
       patient: script,
       remark: long,
-      sets: visit!.sets.slice(0, 1).map((line) => ({ ...line, cutShort: long })),
+      sets: session!.sets.slice(0, 1).map((line) => ({ ...line, cutShort: long })),
     },
   };
-  await keepVisits(page, [hostile]);
+  await saveSessions(page, [hostile]);
   await page.goto('./');
   await page.getByRole('button', { name: 'Kept sessions' }).click();
   await expect(page.getByRole('heading', { level: 2 })).toHaveText(script);

@@ -1,8 +1,8 @@
 import { chromium, expect, test, type Browser, type Page } from '@playwright/test';
-import { browserSwitches, findBrowser } from '../../src/commands/tools/findBrowser';
-import type { LiveRequest } from '../../src/headless/headlessPage';
-import { decideLive, leastFullFps } from '../../src/live/decideLive';
-import { defaultLimits } from '../../src/protocol/limits';
+import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
+import type { LiveRequest } from '#tools/headless/headlessPage';
+import { decideLive, leastFullFps } from '#device/live/decideLive';
+import { defaultLimits } from '#core/protocol/limits';
 import { launchFilmed } from '../support/browser/filmedBrowser';
 
 /** One time through the clip of two repetitions and the pause to the next, ms. */
@@ -28,7 +28,7 @@ function runLive(page: Page, wishes: Partial<LiveRequest> = {}) {
 async function openIn(browser: Browser, address: string, before?: (page: Page) => Promise<unknown>) {
   const page = await browser.newPage({ permissions: ['camera'] });
   await before?.(page);
-  await page.goto(new URL('headless/headless.html', address).href);
+  await page.goto(new URL('tools/headless/headless.html', address).href);
   await page.waitForFunction(() => 'headlessPage' in window);
   return page;
 }
@@ -50,7 +50,7 @@ test.describe('a camera that can not be used ends in a sentence with a way out',
 
   test('not there', async ({ baseURL, context, page }) => {
     await context.grantPermissions(['camera']);
-    await page.goto(new URL('headless/headless.html', baseURL).href);
+    await page.goto(new URL('tools/headless/headless.html', baseURL).href);
     await page.waitForFunction(() => 'headlessPage' in window);
     const { problem } = await runLive(page);
     expect(problem).toMatch(/^No camera was found\. Plug one in/);
@@ -59,7 +59,7 @@ test.describe('a camera that can not be used ends in a sentence with a way out',
 
   test('on a page that is not secure', async ({ baseURL, page }) => {
     // The same server by an address that browsers do not take for this device's own.
-    await page.goto(new URL('headless/headless.html', baseURL!.replace('127.0.0.1', '0.0.0.0')).href);
+    await page.goto(new URL('tools/headless/headless.html', baseURL!.replace('127.0.0.1', '0.0.0.0')).href);
     await page.waitForFunction(() => 'headlessPage' in window);
     expect(await page.evaluate(() => isSecureContext)).toBe(false);
     const { problem } = await runLive(page);

@@ -1,6 +1,6 @@
 import { expect, test, type Page } from '@playwright/test';
-import type { MeasuredRecording } from '../../src/headless/headlessPage';
-import { workingHeightPx } from '../../src/pose/workingHeightPx';
+import type { MeasuredRecording } from '#tools/headless/headlessPage';
+import { workingHeightPx } from '#device/pose/workingHeightPx';
 import {
   addVideoMaker,
   completeRepetitions,
@@ -121,7 +121,7 @@ test.describe('the network reads the same movement', () => {
 
   test('in 320 by 240 px', async ({ page }) => {
     const recording = await measureRemade(page, { size: { width: 320, height: 240 } });
-    expect(recording.session.video).toMatchObject({ widthPx: 320, heightPx: 240 });
+    expect(recording.recording.video).toMatchObject({ widthPx: 320, heightPx: 240 });
     // The whole person is 160 px tall: a pixel is a degree at the knee.
     expect(Math.abs(onlyPeakDeg(recording) - plainPeakDeg)).toBeLessThan(5);
   });
@@ -150,7 +150,7 @@ test.describe('the network reads the same movement', () => {
       size: { width: 540, height: 580 },
       place: { x: 0, y: 0, width: 540, height: 960 },
     });
-    const { repetitions } = recording.session.derived;
+    const { repetitions } = recording.recording.derived;
     expect(repetitions.length).toBeGreaterThan(0);
     for (const { judgement } of repetitions) {
       expect(judgement).toMatchObject({ verdict: 'not-measured', reason: 'out-of-picture', worst: null });

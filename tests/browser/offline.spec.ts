@@ -2,8 +2,8 @@ import { appendFileSync, cpSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test, type Page } from '@playwright/test';
-import { projectRoot } from '../../src/commands/tools/projectRoot';
-import { serveBuild } from '../../src/commands/tools/serveBuild';
+import { projectRoot } from '#tools/commands/tools/projectRoot';
+import { serveBuild } from '#tools/commands/tools/serveBuild';
 
 test.use({ serviceWorkers: 'allow', bypassCSP: false });
 

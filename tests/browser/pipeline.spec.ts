@@ -7,6 +7,7 @@ import {
   openHeadlessPage,
   outcomeOf,
 } from '../support/browser/headlessPage';
+import { tellCores } from '../support/browser/tellCores';
 
 /** Two ways of scaling a picture make the network's points differ by less than this, px of 960. */
 const samePointsWithinPx = 6;
@@ -43,12 +44,12 @@ test.describe('a browser that decodes video in its element only', () => {
     const stepped = await measured(plainPage);
 
     expect([decoded.pipeline.readBy, stepped.pipeline.readBy]).toEqual(['webcodecs', 'video element']);
-    expect(stepped.session.observed.timesMs).toEqual(decoded.session.observed.timesMs);
+    expect(stepped.recording.observed.timesMs).toEqual(decoded.recording.observed.timesMs);
     // A frame too early or too late would move the hips by up to 20 px while they rise.
-    const hip = decoded.session.observed.points.indexOf('right_hip');
-    const differencesPx = decoded.session.observed.timesMs.map((_, frame) => {
-      const at = frame * decoded.session.observed.points.length + hip;
-      return Math.abs(stepped.session.observed.yPx[at]! - decoded.session.observed.yPx[at]!);
+    const hip = decoded.recording.observed.points.indexOf('right_hip');
+    const differencesPx = decoded.recording.observed.timesMs.map((_, frame) => {
+      const at = frame * decoded.recording.observed.points.length + hip;
+      return Math.abs(stepped.recording.observed.yPx[at]! - decoded.recording.observed.yPx[at]!);
     });
     expect(Math.max(...differencesPx)).toBeLessThan(samePointsWithinPx);
     const peaksDeg = [decoded, stepped].map((recording) =>
@@ -68,8 +69,8 @@ test.describe('frame times', () => {
       await openHeadlessPage(page, fixture('short.mp4'));
       await addVideoMaker(page);
       await page.evaluate((asked) => window.videoMaker.remake(asked), { toS: 0.8, startS });
-      const { session } = await measured(page);
-      const { timesMs } = session.observed;
+      const { recording: recordingDocument } = await measured(page);
+      const { timesMs } = recordingDocument.observed;
       const some = [3, 11, 20].map((frame) => timesMs[frame]!);
       const shownMs = await shownTimesMs(
         page,
@@ -83,7 +84,7 @@ test.describe('frame times', () => {
     await openHeadlessPage(page, fixture('short.mp4'));
     await addVideoMaker(page);
     await page.evaluate(() => window.videoMaker.cutBytes(0.1));
-    const { timesMs } = (await measured(page)).session.observed;
+    const { timesMs } = (await measured(page)).recording.observed;
     await page.setInputFiles('#video', fixture('short.mp4'));
     const some = [1, 7, 15].map((frame) => timesMs[frame]!);
     const shownMs = await shownTimesMs(
@@ -103,6 +104,23 @@ test.describe('the pose worker', () => {
     const second = await measured(page);
     expect(first.pipeline.frames).toBe(30);
     expect(second.pipeline.tensors).toBe(first.pipeline.tensors);
+  });
+
+  test('finds the same joints in two threads as in one', async ({ page, context }) => {
+    const tracks = [];
+    for (const cores of [4, 1]) {
+      const tried = cores === 4 ? page : await context.newPage();
+      await tellCores(tried, cores);
+      await openHeadlessPage(tried, fixture('short.mp4'));
+      await addVideoMaker(tried);
+      await tried.evaluate(() => window.videoMaker.remake({ toS: 0.5 }));
+      tracks.push(await measured(tried));
+    }
+    expect(tracks.map(({ pipeline }) => pipeline.device.threads)).toEqual([2, 1]);
+    const [inTwo, inOne] = tracks.map(({ recording }) => recording.observed);
+    expect(tracks[0]!.pipeline.framesWithPerson).toBe(15);
+    expect(inTwo!.xPx).toEqual(inOne!.xPx);
+    expect(inTwo!.yPx).toEqual(inOne!.yPx);
   });
 
   test('that cannot start ends in a sentence', async ({ page }) => {

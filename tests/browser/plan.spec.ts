@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
-import { parsePlan } from '../../src/plan/parsePlan';
+import { parsePlan } from '#documents/plan/parsePlan';
 import { readQrCode } from '../support/browser/readQrCode';
 
 async function openPlanScreen(page: Page) {

@@ -1,10 +1,10 @@
 import { defineConfig } from '@playwright/test';
-import { browserSwitches, findBrowser } from '../../src/commands/tools/findBrowser';
-import { projectRoot } from '../../src/commands/tools/projectRoot';
+import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
+import { projectRoot } from '#tools/commands/tools/projectRoot';
 
 const port = Number(process.env['OVERFOOT_TEST_PORT'] ?? 4273);
 
-/** Tests in a browser, against the built pages: `npm run build` comes first. */
+/** Tests in a browser, against the built pages: `npm run build && npm run build:tools` comes first. */
 export default defineConfig({
   testDir: '.',
   outputDir: `${projectRoot}test-results/browser`,
@@ -20,7 +20,7 @@ export default defineConfig({
     bypassCSP: true, // Tests put scripts of their own into the page; privacy.spec.ts keeps the policy.
   },
   webServer: {
-    command: `npx vite preview --host 127.0.0.1 --port ${port} --strictPort`,
+    command: `npx vite preview --outDir ../dist-tools --host 127.0.0.1 --port ${port} --strictPort`,
     cwd: projectRoot,
     url: `http://127.0.0.1:${port}/`,
   },

@@ -1,12 +1,13 @@
 import { expect, test, type Page } from '@playwright/test';
-import { findEntry, libraryIds } from '../../src/library/findEntry';
-import { cautionsOf } from '../../src/plan/cautions';
-import { doseWords } from '../../src/plan/itemFacts';
-import { itemName } from '../../src/plan/itemName';
-import { kitList } from '../../src/plan/kitList';
-import { newDraft, newItem, type PlanDraft } from '../../src/plan/planDraft';
-import { redFlags } from '../../src/protocol/redFlags';
-import { findSetup } from '../../src/protocol/taskSetups';
+import { findExercise } from '#core/exercises/exercises';
+import { libraryIds } from '#core/exercises/library/libraryIds';
+import { cautionsOf } from '#documents/plan/cautions';
+import { doseWords } from '#documents/plan/itemFacts';
+import { itemName } from '#documents/plan/itemName';
+import { kitList } from '#documents/plan/kitList';
+import { newDraft, newItem, type PlanDraft } from '#documents/plan/planDraft';
+import { redFlags } from '#core/safety/redFlags';
+import { findPreparation } from '#core/exercises/findPreparation';
 import { readPrint, type Print, type PrintMark } from '../support/browser/readPrint';
 
 const paper = { format: 'A4', margin: { top: '1cm', right: '1cm', bottom: '1cm', left: '1cm' } } as const;
@@ -41,12 +42,12 @@ function sentencesOf(draft: PlanDraft): string[] {
     ...[beyondPainLimit, defer, draft.howOften, draft.words.trim(), draft.reviewDate ?? ''],
     ...redFlags.map(({ words }) => words),
     ...kitList(draft.items, draft.footwear).map(({ sentence }) => sentence),
-    ...draft.items.map(({ task }) => findSetup(task, 'left').camera ?? ''),
+    ...draft.items.map(({ task }) => findPreparation(task, 'left').camera ?? ''),
     ...draft.items.flatMap((item) => [
       itemName(item),
       doseWords(item),
-      ...findEntry(item.task).cautions,
-      ...findEntry(item.task).steps.map((step) =>
+      ...findExercise(item.task).cautions,
+      ...findExercise(item.task).steps.map((step) =>
         step.replaceAll('{side}', 'left').replaceAll('{other}', 'right'),
       ),
     ]),

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test, type BrowserContext, type Page } from '@playwright/test';
-import { projectRoot } from '../../src/commands/tools/projectRoot';
+import { projectRoot } from '#tools/commands/tools/projectRoot';
+import { tellCores } from '../support/browser/tellCores';
 
 /** The network is slow on a machine that does other things as well. */
 const trackingTimeoutMs = 80_000;
@@ -102,10 +103,10 @@ test('looking at the example, tracking a clip and saving: nothing leaves the dev
 
 test('what runs threads in WebAssembly may do so', async ({ page, context }) => {
   const seen = await watch(context);
+  await tellCores(page, 4);
   await page.goto('./');
   expect(await page.evaluate(() => crossOriginIsolated)).toBe(true);
-  const cores = await page.evaluate(() => navigator.hardwareConcurrency);
-  const running = cores > 1 ? /the body finder runs on .*(\d+ threads|graphics)/ : /the body finder runs on/;
+  const running = /the body finder runs on .*(2 threads|graphics)/;
   await expect(page.getByText(running)).toBeVisible({ timeout: trackingTimeoutMs });
   expect(refusals(seen)).toEqual([]);
 });

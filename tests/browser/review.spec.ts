@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
-import { demoVisits, keepVisits } from '../support/browser/keepVisits';
+import { demoSessions, saveSessions } from '../support/browser/saveSessions';
 
 const rows = (page: Page) =>
   page
@@ -36,7 +36,7 @@ async function seriousFaults(page: Page): Promise<string[]> {
 test('a repetition is excluded by keyboard alone, kept through a reload, and taken back', async ({
   page,
 }) => {
-  await keepVisits(page, demoVisits());
+  await saveSessions(page, demoSessions());
   await openKeptSet(page);
   await expect(page.getByRole('region', { name: 'The set at a glance' })).toContainText('6 of 6');
   await rows(page).nth(1).focus();
@@ -185,12 +185,12 @@ test('limits set by hand hold for the patient’s next session of that task and 
   page,
 }) => {
   // Two sets of an invented patient, the same joints in both.
-  await keepVisits(page, demoVisits());
+  await saveSessions(page, demoSessions());
   await page.goto('./');
   await page.getByRole('button', { name: 'Kept sessions' }).click();
-  const visit = (day: string) => page.getByRole('option').filter({ hasText: day });
+  const session = (day: string) => page.getByRole('option').filter({ hasText: day });
   const openFirstSet = async (day: string) => {
-    await visit(day).click();
+    await session(day).click();
     await page.getByRole('grid', { name: 'Sets' }).getByRole('row').first().click();
     await expect(rows(page)).toHaveCount(6);
   };
@@ -211,7 +211,7 @@ test('limits set by hand hold for the patient’s next session of that task and 
   await expect(limits.getByRole('status')).toHaveText('3 of 6 repetitions changed verdict.');
   await expect(limits).toContainText('Set by hand: Not signed');
   await back();
-  await expect(visit('5 Apr 2026')).toContainText('6 of 12 out of line');
+  await expect(session('5 Apr 2026')).toContainText('6 of 12 out of line');
 
   await openFirstSet('5 Apr 2026');
   await expect(inward).toHaveValue('2°');
@@ -235,7 +235,7 @@ test('limits set by hand hold for the patient’s next session of that task and 
 test('a limit of another measure is set by keyboard, judges all again, shows its column, and is taken back', async ({
   page,
 }) => {
-  await keepVisits(page, demoVisits());
+  await saveSessions(page, demoSessions());
   await openKeptSet(page);
   const limits = page.getByRole('region', { name: 'Limits', exact: true });
   const named = rows(page).filter({ hasText: 'out of line: depth' });
@@ -268,7 +268,7 @@ test('a limit of another measure is set by keyboard, judges all again, shows its
 });
 
 test('the review and the kept sessions have no serious fault of accessibility', async ({ page }) => {
-  await keepVisits(page, demoVisits());
+  await saveSessions(page, demoSessions());
   await page.goto('./');
   await page.getByRole('button', { name: 'Kept sessions' }).click();
   await expect(page.getByRole('grid', { name: 'Sets' })).toBeVisible();

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Browser, type Page } from '@playwright/test';
-import { keypointNames } from '../../src/keypoints/keypointNames';
-import { parseSession } from '../../src/session/parseSession';
+import { keypointNames } from '#core/keypoints/keypointNames';
+import { parseRecording } from '#documents/recording/parseRecording';
 import { writePlan } from '../support/browser/writePlan';
 import { addPictureReader, fixture } from '../support/browser/headlessPage';
 import type { Region } from '../support/browser/pictureReader';
@@ -13,7 +13,7 @@ const longMs = 240_000;
 const viewport = { width: 390, height: 844 };
 
 /** The joints in the example's video, from the careful network. */
-const example = parseSession(readFileSync(fixture('example.session.json'), 'utf8'));
+const example = parseRecording(readFileSync(fixture('example.session.json'), 'utf8'));
 const { widthPx, heightPx, durationMs } = example.video;
 const outOfLine = example.derived.repetitions.find(({ judgement }) => judgement.verdict === 'out-of-line')!;
 

@@ -2,8 +2,8 @@ import { mkdtempSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, expect, test, type BrowserContext, type Page } from '@playwright/test';
-import { recordingTypes } from '../../src/camera/pickRecordingType';
-import { browserSwitches, findBrowser } from '../../src/commands/tools/findBrowser';
+import { recordingTypes } from '#device/camera/pickRecordingType';
+import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
 import {
   beginClock,
   findClock,
@@ -42,8 +42,8 @@ async function openBrowser(baseURL: string): Promise<{ context: BrowserContext; 
 
 /** Ends the browser as a dead battery does: nothing of it gets to say goodbye. */
 async function killBrowser(context: BrowserContext): Promise<void> {
-  const session = await context.browser()!.newBrowserCDPSession();
-  const { processInfo } = await session.send('SystemInfo.getProcessInfo');
+  const recording = await context.browser()!.newBrowserCDPSession();
+  const { processInfo } = await recording.send('SystemInfo.getProcessInfo');
   const { id } = processInfo.find(({ type }) => type === 'browser')!;
   const gone = new Promise((resolve) => context.once('close', resolve));
   process.kill(id, 'SIGKILL');
@@ -59,9 +59,9 @@ const kills: [name: string, afterMs: number, kill: Kill, opensAgain: boolean][] 
     'tab crashes',
     3300,
     async (context, page) => {
-      const session = await context.newCDPSession(page);
+      const recording = await context.newCDPSession(page);
       const crashed = page.waitForEvent('crash');
-      void session.send('Page.crash').catch(() => undefined);
+      void recording.send('Page.crash').catch(() => undefined);
       await crashed;
     },
     false,
@@ -178,10 +178,10 @@ test('an interrupted set is kept as a session that waits for its video', async (
   const kept = await next.evaluate(async (id) => {
     const { openRepository, keepInterrupted, openFrameSource } = window.storagePage;
     const { repository } = await openRepository();
-    const session = await keepInterrupted(id, { repository, openFrameSource });
+    const recording = await keepInterrupted(id, { repository, openFrameSource });
     const { found } = await repository.interrupted();
-    const facts = (await repository.sessions.find(id))?.facts;
-    return { video: session.video, frames: session.observed.timesMs.length, facts, left: found.length };
+    const facts = (await repository.recordings.find(id))?.facts;
+    return { video: recording.video, frames: recording.observed.timesMs.length, facts, left: found.length };
   }, start.id);
   expect(kept.left).toBe(0);
   expect(kept.frames).toBeGreaterThan(20);
@@ -203,19 +203,19 @@ for (const isPrivate of [false, true]) {
       ? await (await browser.newContext({ baseURL: baseURL! })).newPage()
       : (await openBrowser(baseURL!)).page;
     await openStoragePage(page);
-    const session = await page.context().newCDPSession(page);
+    const recording = await page.context().newCDPSession(page);
     const { origin } = new URL(baseURL!);
     await beginClock(page, { start });
     await expect.poll(() => videoBytes(page)).toBeGreaterThan(0);
     // Everything that is used by now, and a little more.
     const usedBytes = await page.evaluate(async () => (await navigator.storage.estimate()).usage!);
-    await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: usedBytes + 30_000 });
+    await recording.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: usedBytes + 30_000 });
     await expect
       .poll(() => page.evaluate(() => window.clockProblems), { timeout: 30_000 })
       .toContainEqual(expect.stringMatching(/could not be kept.*storage is full\. Delete/));
     const { bytes, problem } = await page.evaluate(() => window.stopClock());
     expect(problem).toMatch(/What was kept until then stays.*storage is full/);
-    await session.send('Storage.overrideQuotaForOrigin', { origin });
+    await recording.send('Storage.overrideQuotaForOrigin', { origin });
     expect(await videoBytes(page)).toBe(bytes);
     expect(bytes).toBeGreaterThan(0);
     await page.context().close();
@@ -260,13 +260,13 @@ test('measuring again from the video goes on where it was when the page was kill
   // The example stands for a set that was tracked live; the small model for the default one, to save time.
   await page.evaluate(async (start) => {
     const { repository } = await window.storagePage.openRepository();
-    const [session, video] = await Promise.all(
+    const [recording, video] = await Promise.all(
       ['session.json', 'mp4'].map((ending) => fetch(`../example/example.${ending}`)),
     );
     const set = await repository.beginSet({ ...start, videoType: 'video/mp4' }, () => undefined);
     await set.video!.write(await video!.blob());
     await set.endVideo();
-    await set.finish({ ...(await session!.json()), id: start.id }, 'waiting', null);
+    await set.finish({ ...(await recording!.json()), id: start.id }, 'waiting', null);
   }, start);
   const measureAgain = (where: Page, stopAfter: number) =>
     where.evaluate(
@@ -291,7 +291,7 @@ test('measuring again from the video goes on where it was when the page was kill
         });
         background.look();
         await Promise.race([enough, background.whenIdle()]);
-        const kept = await repository.sessions.find(id);
+        const kept = await repository.recordings.find(id);
         return { first: told[0]!, last: told.at(-1)!, kept, problems: background.store.getState().problems };
       },
       { id: start.id, stopAfter },
@@ -303,14 +303,14 @@ test('measuring again from the video goes on where it was when the page was kill
   const next = await context.newPage();
   await openStoragePage(next);
   const after = await measureAgain(next, Infinity);
-  const { session, facts } = after.kept!;
+  const { recording, facts } = after.kept!;
   process.stdout.write(`    tracked to frame ${before.last}, killed, gone on with frame ${after.first}\n`);
   expect(after.problems).toEqual({});
   // Rows are kept every half a second; a fast machine tracks some 60 frames in that time.
   expect(after.first).toBeGreaterThan(before.last - 100);
   expect(after.last).toBe(617);
   expect(facts.fromVideo).toBe('done');
-  expect(session.observed.timesMs).toHaveLength(617);
-  expect(session.observed.model.size).toBe('lite');
-  expect(session.derived.repetitions).toHaveLength(before.kept!.session.derived.repetitions.length);
+  expect(recording.observed.timesMs).toHaveLength(617);
+  expect(recording.observed.model.size).toBe('lite');
+  expect(recording.derived.repetitions).toHaveLength(before.kept!.recording.derived.repetitions.length);
 });

@@ -5,8 +5,8 @@ import {
   limitRangeDeg,
   type Limits,
   type MeasureLimits,
-} from '../../src/protocol/limits';
-import { measureIds } from '../../src/protocol/measures';
+} from '#core/protocol/limits';
+import { measureIds } from '#core/measures/measures';
 
 const within = ({ min, max }: { min: number; max: number }) => fc.double({ min, max, noNaN: true });
 

@@ -1,6 +1,6 @@
-import { mapMeasures } from '../../src/protocol/measures';
-import type { MeasuredRepetition } from '../../src/measurement/measurement';
-import type { Judgement } from '../../src/scoring/judge';
+import { mapMeasures } from '#core/measures/measures';
+import type { MeasuredRepetition } from '#core/measurement/measurement';
+import type { Judgement } from '#core/scoring/judge';
 
 /** What a judgement without limits beside the knee's adds to what is said of the knee. */
 export function ofKnee<Verdict extends Judgement['verdict']>(verdict: Verdict) {

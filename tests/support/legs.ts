@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Point } from '../../src/geometry/point';
+import type { Point } from '#core/geometry/point';
 
 /** Hip, knee and ankle anywhere in a picture, thigh and shank 20 px long or more. */
 export const anyLeg = fc

@@ -1,5 +1,5 @@
-import type { Side } from '../../src/protocol/side';
-import type { PictureJoint, PictureLeg } from '../../src/view/liftLeg';
+import type { Side } from '#core/protocol/side';
+import type { PictureJoint, PictureLeg } from '#core/view/liftLeg';
 import { upright } from './pinholeCamera';
 import type { Film } from './syntheticPerson';
 

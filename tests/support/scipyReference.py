@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""Writes scipy-filtfilt.json beside this file: what scipy makes of known signals, for the tests of src/signal.
+"""Writes scipy-filtfilt.json beside this file: what scipy makes of known signals, for the tests of src/core/signal.
 
 Run with Debian's python3-scipy:  python3 tests/support/scipyReference.py
 The numbers come from scipy alone: coefficients from scipy.signal.butter, filtering from scipy.signal.filtfilt with its

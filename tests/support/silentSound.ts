@@ -1,4 +1,4 @@
-import type { Sound, SpokenLine } from '../../src/sound/sound';
+import type { Sound, SpokenLine } from '#device/sound/sound';
 
 /** A sound that gives none, and keeps what it was asked for. */
 export interface SilentSound extends Sound {

@@ -1,4 +1,4 @@
-import type { HoldItem, PlanDocument, RepetitionItem } from '../../src/plan/planDocument';
+import type { HoldItem, PlanDocument, RepetitionItem } from '#documents/plan/planDocument';
 
 /** Five sit-to-stands a set, two sets with the right leg. */
 export function smallItem(change: Partial<RepetitionItem> = {}): RepetitionItem {

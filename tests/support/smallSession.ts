@@ -1,46 +1,42 @@
-import type { KeypointTrack } from '../../src/keypoints/keypointTrack';
-import { measure } from '../../src/measurement/measure';
-import type { Setup } from '../../src/measurement/measurement';
-import { defaultLimits } from '../../src/protocol/limits';
-import { buildSession, type SessionParts } from '../../src/session/buildSession';
-import type { SessionDocument } from '../../src/session/sessionDocument';
-import { filmPerson } from './syntheticPerson';
+import type { SessionDocument } from '#documents/session/sessionDocument';
 
-export const smallSetup: Setup = { task: 'split-stance-sit-to-stand', side: 'right' };
-
-/** Two repetitions by an invented person, with a hidden joint and a moment without anybody. */
-export function smallSessionParts(): SessionParts {
-  const { track } = filmPerson({
-    ...smallSetup,
-    repetitions: [{ peakDeg: 13 }, { peakDeg: -4 }],
-    rateHz: 20,
-    noisePx: 0.8,
-    unseen: [{ joint: 'right_knee', fromMs: 4100, untilMs: 4600 }],
-  });
-  withoutPerson(track, 3);
-  return {
-    id: '7b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11',
-    createdAt: new Date('2024-03-05T07:08:09.010Z'),
-    note: 'An invented person.',
-    limits: { ...defaultLimits, kneeInwardDeg: 8.5 },
-    video: {
-      bytes: 123_456,
-      codec: 'avc1.42001f',
-      widthPx: track.widthPx,
-      heightPx: track.heightPx,
-      durationMs: 8500,
-      frameRateHz: 20,
-    },
-    model: { name: 'BlazePose', size: 'full', weights: 'weights 1.2.3', backend: 'wasm' },
-    track,
-    measurement: measure(track, smallSetup),
-  };
-}
-
+/** One set of a task, cut short, and one hold, by an invented person. */
 export function smallSession(): SessionDocument {
-  return buildSession(smallSessionParts());
-}
-
-function withoutPerson({ xPx, yPx, score }: KeypointTrack, frame: number): void {
-  for (const values of [xPx, yPx, score]) values.fill(0, frame * 33, frame * 33 + 33);
+  return {
+    format: 'overfoot-visit',
+    version: 1,
+    id: '3f4a6d0e-93ff-4a8e-8f8d-5a6c1b2e7d10',
+    startedAt: '2026-04-05T06:07:08.000Z',
+    endedAt: '2026-04-05T06:21:08.000Z',
+    patient: 'invented-heron',
+    planId: '5d0c0f0e-4b7a-4f6f-8d5e-2a9b1c3d4e51',
+    painBefore: 0,
+    painAfter: 2,
+    effort: 6,
+    remark: 'An invented visit.',
+    sets: [
+      {
+        sessionId: '7b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11',
+        item: 0,
+        task: 'split-stance-sit-to-stand',
+        side: 'right',
+        number: 1,
+        prescribedRepetitions: 8,
+        painDuring: 3,
+        cutShort: 'The doorbell rang.',
+        heldMs: null,
+      },
+      {
+        sessionId: null,
+        item: 1,
+        task: 'quad-press-hold',
+        side: 'left',
+        number: 2,
+        prescribedRepetitions: null,
+        painDuring: null,
+        cutShort: null,
+        heldMs: 30_000,
+      },
+    ],
+  };
 }

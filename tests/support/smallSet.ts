@@ -1,19 +1,19 @@
-import { keypointCount } from '../../src/keypoints/keypointNames';
-import type { KeypointTrack, TimedRow } from '../../src/keypoints/keypointTrack';
-import { defaultLimits } from '../../src/protocol/limits';
-import type { SetStart } from '../../src/storage/keptSchemas';
-import { smallSession, smallSetup } from './smallSession';
-import { smallVisit } from './smallVisit';
+import { keypointCount } from '#core/keypoints/keypointNames';
+import type { KeypointTrack, TimedRow } from '#core/keypoints/keypointTrack';
+import { defaultLimits } from '#core/protocol/limits';
+import type { SetStart } from '#device/storage/keptSchemas';
+import { smallRecording, smallSetup } from './smallRecording';
+import { smallSession } from './smallSession';
 
 /** The start of the set whose session is smallSession(), in the visit smallVisit(). */
 export function smallSetStart(): SetStart {
-  const { id, createdAt, note, video, observed } = smallSession();
-  const visit = smallVisit();
+  const { id, createdAt, note, video, observed } = smallRecording();
+  const session = smallSession();
   return {
     id,
     startedAt: createdAt,
-    visitId: visit.id,
-    visitSet: { ...visit.sets[0]!, sessionId: null, cutShort: null },
+    visitId: session.id,
+    visitSet: { ...session.sets[0]!, sessionId: null, cutShort: null },
     setup: smallSetup,
     limits: defaultLimits,
     note,

@@ -1,5 +1,5 @@
-import { keypointCount, keypointNames, type KeypointName } from '../../src/keypoints/keypointNames';
-import { buildKeypointTrack, type KeypointTrack } from '../../src/keypoints/keypointTrack';
+import { keypointCount, keypointNames, type KeypointName } from '#core/keypoints/keypointNames';
+import { buildKeypointTrack, type KeypointTrack } from '#core/keypoints/keypointTrack';
 
 /** One frame by hand: points that are told stand where told, all others at (50, 60) with score 0.9; null = nobody. */
 export type SmallFrame = Partial<Record<KeypointName, [xPx: number, yPx: number, score?: number]>> | null;

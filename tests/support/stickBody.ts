@@ -1,5 +1,5 @@
-import { keypointNames, type KeypointName } from '../../src/keypoints/keypointNames';
-import { sides, type Side } from '../../src/protocol/side';
+import { keypointNames, type KeypointName } from '#core/keypoints/keypointNames';
+import { sides, type Side } from '#core/protocol/side';
 import { bow, cross, distance, dot, lean, minus, plus, times, toRad, turn, unit, vector } from './space';
 import type { Vector } from './space';
 

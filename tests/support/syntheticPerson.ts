@@ -1,6 +1,6 @@
-import { keypointCount, keypointNames, type KeypointName } from '../../src/keypoints/keypointNames';
-import { buildKeypointTrack, type KeypointTrack } from '../../src/keypoints/keypointTrack';
-import { otherSide, type Side } from '../../src/protocol/side';
+import { keypointCount, keypointNames, type KeypointName } from '#core/keypoints/keypointNames';
+import { buildKeypointTrack, type KeypointTrack } from '#core/keypoints/keypointTrack';
+import { otherSide, type Side } from '#core/protocol/side';
 import { pinholeCamera, upright, type CameraSettings, type PicturePoint } from './pinholeCamera';
 import { seededRandom } from './seededRandom';
 import { inwardAngleDeg, poseBody, poseLeg, type Body } from './stickBody';

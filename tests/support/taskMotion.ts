@@ -1,5 +1,5 @@
-import { taskIds, type TaskId } from '../../src/protocol/tasks';
-import type { Side } from '../../src/protocol/side';
+import { taskIds, type TaskId } from '#core/exercises/exercises';
+import type { Side } from '#core/protocol/side';
 import { plus, vector, type Vector } from './space';
 import { proportions, type FootPlace, type Posture } from './stickBody';
 

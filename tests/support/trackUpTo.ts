@@ -1,5 +1,5 @@
-import { keypointCount } from '../../src/keypoints/keypointNames';
-import type { KeypointTrack } from '../../src/keypoints/keypointTrack';
+import { keypointCount } from '#core/keypoints/keypointNames';
+import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 
 /** What has been seen up to a time, as it comes in live. */
 export function trackUpTo(

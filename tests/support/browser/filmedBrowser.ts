@@ -1,10 +1,10 @@
 import { existsSync, mkdirSync, renameSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { chromium, type Browser, type Page } from '@playwright/test';
-import { browserSwitches, findBrowser } from '../../../src/commands/tools/findBrowser';
-import { projectRoot } from '../../../src/commands/tools/projectRoot';
-import { cameraSwitches } from '../../../src/commands/tools/cameraSwitches';
-import { writeCameraFile } from '../../../src/commands/tools/writeCameraFile';
+import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
+import { projectRoot } from '#tools/commands/tools/projectRoot';
+import { cameraSwitches } from '#tools/commands/tools/cameraSwitches';
+import { writeCameraFile } from '#tools/commands/tools/writeCameraFile';
 import { fixture, openHeadlessPage } from './headlessPage';
 
 /**

@@ -1,8 +1,9 @@
 import { fileURLToPath } from 'node:url';
 import type { Page } from '@playwright/test';
 import { build } from 'vite';
-import type { MeasuredRecording, MeasureRequest } from '../../../src/headless/headlessPage';
-import { defaultLimits } from '../../../src/protocol/limits';
+import { pageSettings } from '#tools/build/pageSettings';
+import type { MeasuredRecording, MeasureRequest } from '#tools/headless/headlessPage';
+import { defaultLimits } from '#core/protocol/limits';
 
 export const fixture = (name: string) => fileURLToPath(new URL(`../../../fixtures/${name}`, import.meta.url));
 
@@ -15,7 +16,7 @@ const request: MeasureRequest = {
 
 /** Opens the headless page and chooses a file. */
 export async function openHeadlessPage(page: Page, path: string): Promise<void> {
-  await page.goto('headless/headless.html');
+  await page.goto('tools/headless/headless.html');
   await page.waitForFunction(() => 'headlessPage' in window);
   await page.setInputFiles('#video', path);
 }
@@ -40,6 +41,7 @@ async function bundle(name: string): Promise<string> {
   const result = await build({
     configFile: false,
     logLevel: 'silent',
+    resolve: pageSettings.resolve ?? {},
     build: {
       write: false,
       minify: false,
@@ -68,6 +70,6 @@ export async function measured(
 }
 
 /** Complete repetitions of a recording. */
-export function completeRepetitions({ session }: MeasuredRecording) {
-  return session.derived.repetitions.filter(({ completeness }) => completeness === 'complete');
+export function completeRepetitions({ recording }: MeasuredRecording) {
+  return recording.derived.repetitions.filter(({ completeness }) => completeness === 'complete');
 }

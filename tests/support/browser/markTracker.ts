@@ -1,5 +1,5 @@
-import { keypointCount } from '../../../src/keypoints/keypointNames';
-import type { PoseTracker } from '../../../src/pose/poseTracker';
+import { keypointCount } from '#core/keypoints/keypointNames';
+import type { PoseTracker } from '#device/pose/poseTracker';
 
 /** Stands in for the pose network where frames are tested: its first point is the mark's centre, the rest is unseen. */
 export function createMarkTracker(): PoseTracker {

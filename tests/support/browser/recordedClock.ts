@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
-import type {} from '../../../src/headless/storage';
-import type { SetStart } from '../../../src/storage/keptSchemas';
+import type {} from '#tools/headless/storage';
+import type { SetStart } from '#device/storage/keptSchemas';
 
 /** The page's clock goes into each picture as black and white fields, so many bits of it, ms: 4.6 hours. */
 const clockBits = 24;
@@ -35,7 +35,7 @@ declare global {
 }
 
 export async function openStoragePage(page: Page): Promise<void> {
-  await page.goto('headless/storage.html');
+  await page.goto('tools/headless/storage.html');
   await page.waitForFunction(() => 'storagePage' in window);
 }
 

@@ -12,7 +12,9 @@ export interface CommandResult {
 /** Runs one of the project's commands as its package script does. */
 export function runCommandLine(command: string, words: readonly string[]): Promise<CommandResult> {
   const program = `${root}node_modules/tsx/dist/cli.mjs`;
-  const child = spawn(process.execPath, [program, `src/commands/${command}.ts`, ...words], { cwd: root });
+  const child = spawn(process.execPath, [program, `src/tools/commands/${command}.ts`, ...words], {
+    cwd: root,
+  });
   const result: CommandResult = { code: null, stdout: '', stderr: '' };
   child.stdout.on('data', (data) => (result.stdout += data));
   child.stderr.on('data', (data) => (result.stderr += data));

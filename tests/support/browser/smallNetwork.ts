@@ -2,7 +2,7 @@ import { cpSync, mkdtempSync, readdirSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { BrowserContext } from '@playwright/test';
-import { projectRoot } from '../../../src/commands/tools/projectRoot';
+import { projectRoot } from '#tools/commands/tools/projectRoot';
 
 /** Gives the small network to pages that ask for the default one, which takes twice as long. */
 export async function giveSmallNetwork(context: BrowserContext): Promise<void> {
@@ -11,10 +11,10 @@ export async function giveSmallNetwork(context: BrowserContext): Promise<void> {
   );
 }
 
-/** A copy of the build with the small network in the default one's place; for pages with a service worker. */
+/** A copy of the built pages with the small network in the default one's place; for pages with a service worker. */
 export function copyWithSmallNetwork(): string {
   const folder = mkdtempSync(join(tmpdir(), 'overfoot-small-'));
-  cpSync(join(projectRoot, 'dist'), folder, { recursive: true });
+  cpSync(join(projectRoot, 'dist-tools'), folder, { recursive: true });
   const models = join(folder, 'models');
   for (const name of readdirSync(models).filter((one) => one.startsWith('blazepose-lite.')))
     cpSync(join(models, name), join(models, name.replace('lite', 'full')));

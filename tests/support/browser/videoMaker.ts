@@ -17,9 +17,9 @@ import {
   WebMOutputFormat,
   type VideoSample,
 } from 'mediabunny';
-import { trackVideo } from '../../../src/analysis/trackVideo';
-import { openFrameSource } from '../../../src/frames/openFrameSource';
-import { keypointCount } from '../../../src/keypoints/keypointNames';
+import { trackVideo } from '#device/tracking/trackVideo';
+import { openFrameSource } from '#device/frames/openFrameSource';
+import { keypointCount } from '#core/keypoints/keypointNames';
 import { markedForS, markPath } from '../markPath';
 import { createBystander } from './bystander';
 import { createMarkTracker } from './markTracker';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { KeypointName } from '../../../src/keypoints/keypointNames';
+import type { KeypointName } from '#core/keypoints/keypointNames';
 import { distance } from '../../support/space';
 import { filmPerson, mirrorTrack } from '../../support/syntheticPerson';
 import { syntheticTasks } from '../../support/taskMotion';

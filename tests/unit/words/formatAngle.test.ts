@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatAngle } from '../../../src/words/formatAngle';
+import { formatAngle } from '#words/formatAngle';
 
 describe('formatAngle(deg)', () => {
   it.each([

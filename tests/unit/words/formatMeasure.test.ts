@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatMeasure, longMeasure } from '../../../src/words/formatMeasure';
+import { formatMeasure, longMeasure } from '#words/formatMeasure';
 
 describe('formatMeasure(id, extreme), longMeasure(id, extreme)', () => {
   it('say number, direction in words and band', () => {

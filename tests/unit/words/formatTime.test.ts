@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatTime } from '../../../src/words/formatTime';
+import { formatTime } from '#words/formatTime';
 
 describe('formatTime(timeMs)', () => {
   it.each([

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { longAngle, shortAngle, shortCm } from '../../../src/words/formatWithBand';
+import { longAngle, shortAngle, shortCm } from '#words/formatWithBand';
 
 describe('shortAngle(extreme), longAngle(extreme)', () => {
   it('say number, direction and band', () => {

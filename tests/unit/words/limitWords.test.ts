@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { defaultLimits, limitChoices, limitEnds } from '../../../src/protocol/limits';
-import { measureIds } from '../../../src/protocol/measures';
-import { limitFactor, limitName, limitWords, otherLimitsWords } from '../../../src/words/limitWords';
+import { defaultLimits, limitChoices, limitEnds } from '#core/protocol/limits';
+import { measureIds } from '#core/measures/measures';
+import { limitFactor, limitName, limitWords, otherLimitsWords } from '#words/limitWords';
 
 describe('limitWords(measure, end, value), limitName(measure, end)', () => {
   it('say a direction in words, without a sign', () => {

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { megabytes } from '../../../src/words/megabytes';
+import { megabytes } from '#words/megabytes';
 
 it.each([
   [0, '0.1 MB'],

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { MeasurementNote } from '../../../src/measurement/measurement';
-import { noteSentence } from '../../../src/words/noteSentence';
-import { reasonWords } from '../../../src/words/reasonWords';
+import type { MeasurementNote } from '#core/measurement/measurement';
+import { noteSentence } from '#words/noteSentence';
+import { reasonWords } from '#words/reasonWords';
 import { unfit } from '../../support/unfitWords';
 
 describe('noteSentence(note)', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { missingReasons } from '../../../src/measurement/curve';
-import { reasonWords } from '../../../src/words/reasonWords';
+import { missingReasons } from '#core/measurement/curve';
+import { reasonWords } from '#words/reasonWords';
 import { unfit } from '../../support/unfitWords';
 
 describe('reasonWords', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatTempo, tempo } from '../../../src/words/tempo';
+import { formatTempo, tempo } from '#words/tempo';
 
 const events = {
   startMs: 900,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { verdicts } from '../../../src/scoring/verdict';
-import { verdictWords } from '../../../src/words/verdictWords';
+import { verdicts } from '#core/scoring/verdict';
+import { verdictWords } from '#words/verdictWords';
 import { unfit } from '../../support/unfitWords';
 
 describe('verdictWords', () => {

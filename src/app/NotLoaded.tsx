@@ -1,0 +1,22 @@
+import { Button } from 'react-aria-components';
+import { Message } from '#ui/components/Message';
+import './opening.css';
+
+/** In place of a screen whose code could not be fetched. */
+export function NotLoaded() {
+  return (
+    <main className="opening">
+      <Message
+        kind="problem"
+        title="This part of Overfoot could not be loaded"
+        actions={
+          <Button className="button" onPress={() => location.reload()}>
+            Load the page again
+          </Button>
+        }
+      >
+        Check the connection, then load the page again. What is kept on this device stays.
+      </Message>
+    </main>
+  );
+}

@@ -1,7 +1,0 @@
-import type { KeypointTrack } from '../../../keypoints/keypointTrack';
-import { viewFromBends } from '../../../placing/viewFromBends';
-
-const scope = self as unknown as DedicatedWorkerGlobalScope;
-
-/** Reads bends in a worker: the first time takes longer than a page may stand still. */
-scope.onmessage = ({ data }: MessageEvent<KeypointTrack>) => scope.postMessage(viewFromBends(data).view);

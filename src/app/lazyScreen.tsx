@@ -1,0 +1,37 @@
+import { lazy, type ComponentType, type Context, type ReactNode } from 'react';
+
+/** Opens a feature, and returns what puts it around a screen. */
+type Opener = () => Promise<(screen: ReactNode) => ReactNode>;
+
+/** The opener of a feature whose store screens find in a context. */
+export function inContext<T>(Provider: Context<T | null>, open: () => Promise<T>): Opener {
+  return async () => {
+    const owner = await open();
+    return (screen) => <Provider value={owner}>{screen}</Provider>;
+  };
+}
+
+/**
+ * A screen whose code, and the features it works with, are fetched when it is first shown.
+ *
+ * @param fetchScreen  imports the component
+ * @param NotLoaded  replaces it if it can't be fetched
+ * @param openers  of the features that the screen asks for
+ */
+export function lazyScreen<Props extends object = object>(
+  fetchScreen: () => Promise<ComponentType<Props>>,
+  NotLoaded: () => ReactNode,
+  openers: readonly Opener[] = [],
+) {
+  return lazy(async (): Promise<{ default: ComponentType<Props> }> => {
+    try {
+      const [Screen, ...around] = await Promise.all([fetchScreen(), ...openers.map((open) => open())]);
+      return {
+        default: (props: Props) =>
+          around.reduce<ReactNode>((inner, wrap) => wrap(inner), <Screen {...props} />),
+      };
+    } catch {
+      return { default: NotLoaded };
+    }
+  });
+}

@@ -1,6 +1,0 @@
-import type { PoseDevice } from '../../keypoints/poseModel';
-
-/** Where the network ran: 'wasm, 2 threads'. */
-export function deviceWords({ backend, threads }: PoseDevice): string {
-  return `${backend}, ${threads} ${threads === 1 ? 'thread' : 'threads'}`;
-}

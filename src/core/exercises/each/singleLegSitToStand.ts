@@ -1,0 +1,79 @@
+import { commonPractice, type TaskDefinition } from '../exercise';
+import { at, chair, freeX, onFloor, seatedY, seatZ, uprightY, workingX } from '../figure/stance';
+import { kneeInward, kneeOutward, pelvisDrops, trunkLeans } from '../library/kneeFaults';
+import { cameraInFront, chairPlace, faceCamera } from '../preparation';
+
+export const singleLegSitToStand: TaskDefinition<'single-leg-sit-to-stand'> = {
+  kind: 'task',
+  id: 'single-leg-sit-to-stand',
+  name: 'Single-leg sit-to-stand',
+  shape: 'rise',
+  workingFoot: 'stiller',
+  sideHint: 'The working leg is the one whose foot stays on the floor.',
+  onBothFeet: false,
+  freeFootReach: 0,
+  viewSigns: ['thighs', 'stance-foot'],
+  treatmentOrder: 80,
+
+  purpose: 'Shows and trains whether one leg alone can lift and lower the body with the knee over the foot.',
+  steps: [
+    'Lean forward until the weight is over the {side} foot, and stand up on that leg.',
+    'Stand tall for a moment; the {other} foot may touch the floor.',
+    'Sit back slowly on the {side} leg.',
+  ],
+  stages: [
+    'Higher seat, one hand on something firm.',
+    'Usual seat, no hand.',
+    'Lower seat.',
+    'More repetitions.',
+  ],
+  faults: [
+    { ...kneeInward, phases: ['going', 'coming-back'] },
+    { ...kneeOutward, phases: ['going'] },
+    pelvisDrops,
+    trunkLeans,
+    {
+      direction: 'other',
+      phases: ['going'],
+      seen: 'Swings the arms or the free leg to get off the seat.',
+      cue: 'Lean first, then push, without a swing.',
+    },
+  ],
+  cautions: [
+    'The chair must stand against a wall: it is pushed backwards each time you sit down.',
+    'Put the other foot down whenever you feel unsteady.',
+  ],
+  dose: { sets: 2, repetitions: 8, restSeconds: 90, worksUpTo: null, source: commonPractice },
+
+  preparation: {
+    needs: ['chair', 'clear-floor', 'support'],
+    steps: [
+      chairPlace,
+      'Sit on its front half, both feet on the floor.',
+      'Lift your {other} foot just off the floor; put it down again whenever you need it.',
+      faceCamera,
+    ],
+    camera: cameraInFront,
+    start: 'seated',
+    startLine: 'Sit down, and get ready on your {side} leg.',
+    easyBends: false,
+  },
+
+  figure: {
+    start: {
+      pelvis: at(0, seatedY, seatZ),
+      leanDeg: 0,
+      armDeg: 45,
+      own: onFloor(workingX),
+      free: at(freeX, 0.1, 0.06),
+      prop: chair,
+    },
+    end: {
+      pelvis: at(-0.03, uprightY - 0.004, -0.01),
+      leanDeg: 0,
+      own: onFloor(workingX),
+      free: at(freeX, 0.12, 0.12),
+      prop: chair,
+    },
+  },
+};

@@ -1,0 +1,73 @@
+import { commonPractice, type TaskDefinition } from '../exercise';
+import { at, freeX, onFloor, uprightY, workingX } from '../figure/stance';
+import { kneeInward, kneeOutward, pelvisDrops, trunkLeans } from '../library/kneeFaults';
+import { cameraInFront, faceCamera } from '../preparation';
+
+export const singleLegSquat: TaskDefinition<'single-leg-squat'> = {
+  kind: 'task',
+  id: 'single-leg-squat',
+  name: 'Single-leg squat',
+  shape: 'dip',
+  workingFoot: 'stiller',
+  sideHint: 'The working leg is the one that is stood on.',
+  onBothFeet: false,
+  freeFootReach: 0,
+  viewSigns: ['free-shank', 'stance-foot'],
+  treatmentOrder: 70,
+
+  purpose: 'Trains one leg to bend and straighten under the body with hip, knee and foot in line.',
+  steps: [
+    'Stand tall.',
+    'Sit back and bend the {side} knee, only as far as it stays over the foot and without pain.',
+    'Push through the heel and straighten up.',
+  ],
+  stages: [
+    'Shallow, one hand on something firm.',
+    'Shallow, no hand.',
+    'Deeper.',
+    'Slower, with a stay at the bottom.',
+  ],
+  faults: [
+    kneeInward,
+    kneeOutward,
+    pelvisDrops,
+    trunkLeans,
+    {
+      direction: 'other',
+      phases: ['going'],
+      seen: 'The knee goes forward and the hip stays up.',
+      cue: 'Sit back, hip over knee.',
+    },
+  ],
+  cautions: ['Put the other foot down whenever you feel unsteady.'],
+  dose: { sets: 2, repetitions: 10, restSeconds: 60, worksUpTo: null, source: commonPractice },
+
+  preparation: {
+    needs: ['clear-floor', 'support'],
+    steps: [
+      'Stand with what you hold on to beside you, not in front.',
+      'Stand on your {side} leg and bend the {other} knee so that the foot is behind you.',
+      faceCamera,
+    ],
+    camera: cameraInFront,
+    start: 'standing',
+    startLine: 'Stand on your {side} leg.',
+    easyBends: true,
+  },
+
+  figure: {
+    start: {
+      pelvis: at(-0.03, uprightY, 0),
+      leanDeg: 0,
+      own: onFloor(workingX),
+      free: at(freeX - 0.04, 0.16, -0.2),
+    },
+    end: {
+      pelvis: at(-0.03, uprightY - 0.1, -0.12),
+      leanDeg: 28,
+      armDeg: 55,
+      own: onFloor(workingX),
+      free: at(freeX - 0.04, 0.14, -0.26),
+    },
+  },
+};

@@ -1,0 +1,71 @@
+import { commonPractice, type TaskDefinition } from '../exercise';
+import { at, freeX, onFloor, uprightY, workingX } from '../figure/stance';
+import { kneeInward, kneeOutward, trunkLeans } from '../library/kneeFaults';
+import { cameraInFront, faceCamera } from '../preparation';
+
+export const slidingLegSquat: TaskDefinition<'sliding-leg-squat'> = {
+  kind: 'task',
+  id: 'sliding-leg-squat',
+  name: 'Sliding-leg squat',
+  shape: 'dip',
+  workingFoot: 'stiller',
+  sideHint: 'The working leg is the planted one; the other slides.',
+  onBothFeet: true,
+  freeFootReach: 0.7,
+  viewSigns: ['feet', 'stance-foot'],
+  treatmentOrder: 40,
+
+  purpose:
+    'Trains the planted leg to bend under the body while the other one slides out and takes little weight.',
+  steps: [
+    'Put the weight on the {side} leg.',
+    'Bend the {side} knee and let the {other} foot slide away to the side.',
+    'Stop before the {side} knee leaves the middle of the foot.',
+    'Push through the {side} heel and pull the {other} foot back.',
+  ],
+  stages: [
+    'Short slide, one hand on something firm.',
+    'Longer slide.',
+    'Deeper.',
+    'Slower, with a stay at the end.',
+  ],
+  faults: [
+    kneeInward,
+    kneeOutward,
+    {
+      direction: 'other',
+      phases: ['turning'],
+      seen: 'The weight goes over to the sliding leg.',
+      cue: 'Stay over the planted foot.',
+    },
+    trunkLeans,
+  ],
+  cautions: [
+    'The planted foot must not slide: bare floor or a firm sole under it, the cloth under the other foot only.',
+  ],
+  dose: { sets: 2, repetitions: 10, restSeconds: 60, worksUpTo: null, source: commonPractice },
+
+  preparation: {
+    needs: ['clear-floor', 'support', 'slide'],
+    steps: [
+      'Stand with what you hold on to beside you, not in front.',
+      'Keep your {side} foot planted; the {other} foot rests on the cloth and slides.',
+      faceCamera,
+    ],
+    camera: cameraInFront,
+    start: 'standing',
+    startLine: 'Stand with your weight on your {side} leg.',
+    easyBends: true,
+  },
+
+  figure: {
+    start: { pelvis: at(-0.02, uprightY, 0), leanDeg: 0, own: onFloor(workingX), free: onFloor(freeX) },
+    end: {
+      pelvis: at(-0.04, uprightY - 0.12, -0.12),
+      leanDeg: 28,
+      armDeg: 55,
+      own: onFloor(workingX),
+      free: onFloor(freeX + 0.24),
+    },
+  },
+};

@@ -1,0 +1,93 @@
+import { commonPractice, type TaskDefinition } from '../exercise';
+import { at, chair, freeX, onFloor, seatedY, seatZ, uprightY, workingX } from '../figure/stance';
+import { kneeInward, kneeOutward, trunkLeans } from '../library/kneeFaults';
+import { cameraInFront, chairPlace, faceCamera } from '../preparation';
+
+export const splitStanceSitToStand: TaskDefinition<'split-stance-sit-to-stand'> = {
+  kind: 'task',
+  id: 'split-stance-sit-to-stand',
+  name: 'Split-stance sit-to-stand',
+  shape: 'rise',
+  workingFoot: 'nearer',
+  sideHint: 'The working leg is the one whose foot is in front.',
+  onBothFeet: true,
+  freeFootReach: 0,
+  viewSigns: ['thighs', 'feet'],
+  treatmentOrder: 50,
+
+  purpose:
+    'Trains the front leg to lift and lower the body with the knee over the foot, with help from the back leg.',
+  steps: [
+    'Lean the trunk forward until the weight is over the {side} foot.',
+    'Push through the {side} heel and stand up; the {other} leg helps only as much as needed.',
+    'Stand tall for a moment.',
+    'Sit back slowly, hip over knee, until you touch the seat.',
+  ],
+  stages: [
+    'Higher seat, both legs share the load.',
+    'The back foot stands on its toes.',
+    'Lower seat, the back foot only touches.',
+    'The back foot is off the floor: single-leg sit-to-stand.',
+  ],
+  faults: [
+    {
+      ...kneeInward,
+      phases: ['going', 'coming-back'],
+      cue: 'Knee over the middle of the foot, all the way up.',
+    },
+    { ...kneeOutward, phases: ['going'] },
+    {
+      direction: 'other',
+      phases: ['going'],
+      seen: 'The back leg does the work: the pelvis stays over the back foot.',
+      cue: 'Push through the front heel.',
+    },
+    {
+      direction: 'other',
+      phases: ['coming-back'],
+      seen: 'Drops onto the seat.',
+      cue: 'Sit down as slowly as you stood up.',
+    },
+    trunkLeans,
+  ],
+  cautions: ['The chair must stand against a wall: it is pushed backwards each time you sit down.'],
+  dose: {
+    sets: 2,
+    repetitions: 10,
+    restSeconds: 60,
+    worksUpTo: { min: 20, max: 25 },
+    source: commonPractice,
+  },
+
+  preparation: {
+    needs: ['chair', 'clear-floor', 'support'],
+    steps: [
+      chairPlace,
+      'Sit on its front half, both feet on the floor.',
+      'Put your {side} foot in front and your {other} foot a little behind it.',
+      faceCamera,
+    ],
+    camera: cameraInFront,
+    start: 'seated',
+    startLine: 'Sit down, {side} foot in front.',
+    easyBends: false,
+  },
+
+  figure: {
+    start: {
+      pelvis: at(0, seatedY, seatZ),
+      leanDeg: 0,
+      armDeg: 45,
+      own: onFloor(workingX),
+      free: onFloor(freeX, -0.13),
+      prop: chair,
+    },
+    end: {
+      pelvis: at(0, uprightY - 0.006, -0.04),
+      leanDeg: 0,
+      own: onFloor(workingX),
+      free: onFloor(freeX, -0.13),
+      prop: chair,
+    },
+  },
+};

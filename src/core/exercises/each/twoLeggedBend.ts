@@ -1,0 +1,57 @@
+import { commonPractice, type TaskDefinition } from '../exercise';
+import { at, freeX, onFloor, uprightY, workingX } from '../figure/stance';
+import { kneeInward, kneeOutward } from '../library/kneeFaults';
+import { cameraInFront, faceCamera } from '../preparation';
+
+export const twoLeggedBend: TaskDefinition<'two-legged-bend'> = {
+  kind: 'task',
+  id: 'two-legged-bend',
+  name: 'Two-legged bend',
+  shape: 'dip',
+  workingFoot: 'either',
+  sideHint: 'Both legs work; the side says which knee is judged.',
+  onBothFeet: true,
+  freeFootReach: 0,
+  viewSigns: ['thighs', 'feet'],
+  treatmentOrder: 20,
+
+  purpose: 'A check on both legs, and an easy way to learn what knee over foot feels like.',
+  steps: [
+    'Stand on both feet, hip-wide, toes a little outward.',
+    'Bend both knees, each over the middle of its foot, heels down.',
+    'Straighten up.',
+  ],
+  stages: ['Shallow, hands on something firm.', 'Shallow, no hands.', 'Deeper.'],
+  faults: [
+    { ...kneeInward, cue: 'Knees apart, each over the middle of its foot.' },
+    { ...kneeOutward, cue: 'Let the knees come in, over the second toes.' },
+    {
+      direction: 'other',
+      phases: ['turning'],
+      seen: 'The weight shifts to one side.',
+      cue: 'The same weight on both feet.',
+    },
+  ],
+  cautions: [],
+  dose: { sets: 1, repetitions: 8, restSeconds: 60, worksUpTo: null, source: commonPractice },
+
+  preparation: {
+    needs: ['clear-floor', 'support'],
+    steps: ['Stand on both feet, hip-wide, with what you hold on to beside you.', faceCamera],
+    camera: cameraInFront,
+    start: 'standing',
+    startLine: 'Stand on both feet.',
+    easyBends: false,
+  },
+
+  figure: {
+    start: { pelvis: at(0, uprightY, 0), leanDeg: 0, own: onFloor(workingX), free: onFloor(freeX) },
+    end: {
+      pelvis: at(0, uprightY - 0.12, -0.13),
+      leanDeg: 30,
+      armDeg: 55,
+      own: onFloor(workingX),
+      free: onFloor(freeX),
+    },
+  },
+};

@@ -1,0 +1,83 @@
+import type { Figure, FigureMoment } from './figure/stance';
+import type { Fault } from './library/fault';
+import type { Preparation } from './preparation';
+
+/** What a task and a hold have in common. */
+interface CommonDefinition<Id extends string> {
+  id: Id;
+  /** As it appears on screens. */
+  name: string;
+  /** Where it comes in a treatment: the lowest number first. Common practice, no source. */
+  treatmentOrder: number;
+  /** What it is for, one sentence. */
+  purpose: string;
+  /** How it is done, in order; `{side}` is the working side and `{other}` the other one. */
+  steps: readonly string[];
+  /** From easier to harder. */
+  stages: readonly string[];
+  /** Those of each direction, the most usual first. */
+  faults: readonly Fault[];
+  /** Besides those that apply to every exercise. */
+  cautions: readonly string[];
+  preparation: Preparation;
+  figure: Figure;
+}
+
+/** How much at first, for the treating professional to change. */
+interface CommonDose {
+  sets: number;
+  restSeconds: number;
+  /** Where the figures come from. */
+  source: string;
+}
+
+export interface RepetitionDose extends CommonDose {
+  /** In one set. */
+  repetitions: number;
+  /** Good repetitions in a row that a treatment works up to; null where nothing is known of it. */
+  worksUpTo: { min: number; max: number } | null;
+}
+
+export interface HoldDose extends CommonDose {
+  /** In one set; `restSeconds` passes between them too. */
+  holds: { count: number; seconds: number };
+}
+
+/** What in a task shows how far the body is turned from the camera; see the view folder. */
+export type ViewSign = 'thighs' | 'feet' | 'stance-foot' | 'free-shank';
+
+/** A movement whose repetitions can be found and judged. */
+export interface TaskDefinition<Id extends string> extends CommonDefinition<Id> {
+  kind: 'task';
+  /**
+   * Where a repetition starts and ends, and where it turns:
+   * 'rise': seated, up, seated again; 'dip': standing, down, standing again; 'reach': feet together, the free foot
+   * out to the side, together again.
+   */
+  shape: 'rise' | 'dip' | 'reach';
+  /** What sets the working foot apart: it is nearer to the camera, it moves less, or nothing does. */
+  workingFoot: 'nearer' | 'stiller' | 'either';
+  /** How to recognise the working side, one sentence. */
+  sideHint: string;
+  /** Whether the other foot stays on the floor, standing or sliding. */
+  onBothFeet: boolean;
+  /**
+   * How far from the middle of the hips the toes of the free foot go sideways, share of leg length; 0 where the foot
+   * stays close to the body. Common practice, no source.
+   */
+  freeFootReach: number;
+  /** The most trusted first. */
+  viewSigns: readonly ViewSign[];
+  dose: RepetitionDose;
+}
+
+/** A position that is held for a time; nothing of it is measured but the time. */
+export interface HoldDefinition<Id extends string> extends CommonDefinition<Id> {
+  kind: 'hold';
+  /** What the figure shows, in a word or two. */
+  moments: Record<FigureMoment, string>;
+  dose: HoldDose;
+}
+
+/** Source of every dose, order of stages, fault and cue for which no study is named. */
+export const commonPractice = 'common practice, no source';

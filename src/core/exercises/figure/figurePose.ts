@@ -1,0 +1,113 @@
+import { otherSide, type Side } from '../../protocol/side';
+import { findExercise, type ExerciseId } from '../exercises';
+import { segmentLengths, type FigureMoment, type Place, type Prop } from './stance';
+
+/** What a figure is drawn from. */
+export interface FigurePose {
+  head: Place;
+  neck: Place;
+  pelvis: Place;
+  shoulder: Record<Side, Place>;
+  hand: Record<Side, Place>;
+  hip: Record<Side, Place>;
+  knee: Record<Side, Place>;
+  ankle: Record<Side, Place>;
+  toe: Record<Side, Place>;
+  prop: Prop | null;
+}
+
+const { shank, thigh, ankleHeight, halfHips } = segmentLengths;
+
+/**
+ * A figure at the start or the far end of an exercise.
+ *
+ * @returns  body heights; each segment as long as its length says, knees bent forward
+ */
+export function figurePose(id: ExerciseId, side: Side, moment: FigureMoment): FigurePose {
+  const { pelvis, leanDeg, armDeg = 0, own, free, prop } = findExercise(id).figure[moment];
+  const lean = (leanDeg * Math.PI) / 180;
+  const along = (from: Place, length: number): Place => ({
+    ...from,
+    y: from.y + length * Math.cos(lean),
+    z: from.z + length * Math.sin(lean),
+  });
+  const neck = along(pelvis, segmentLengths.trunk);
+  const beside = (middle: Place, half: number) => ({ x: middle.x + half, y: middle.y, z: middle.z });
+  const leg = (x: 1 | -1, ankle: Place) => {
+    const hip = beside(pelvis, x * halfHips);
+    const toe = {
+      ...ankle,
+      y: Math.max(0.008, ankle.y - ankleHeight + 0.008),
+      z: ankle.z + 0.75 * segmentLengths.foot,
+    };
+    const shoulder = beside(neck, x * segmentLengths.halfShoulders);
+    return { hip, ankle, knee: kneeBetween(hip, ankle), toe, shoulder, hand: handOf(shoulder, x, armDeg) };
+  };
+  const legs = { right: leg(-1, own), left: leg(1, free) };
+  const each = <Key extends keyof typeof legs.left>(key: Key) => ({
+    left: legs.left[key],
+    right: legs.right[key],
+  });
+  const pose: FigurePose = {
+    ...{ head: along(neck, segmentLengths.neck), neck, pelvis, prop: prop ?? null },
+    ...{
+      shoulder: each('shoulder'),
+      hand: each('hand'),
+      hip: each('hip'),
+      knee: each('knee'),
+      ankle: each('ankle'),
+      toe: each('toe'),
+    },
+  };
+  return side === 'right' ? pose : mirrored(pose);
+}
+
+/** How far the arms hang away from the trunk, degrees: enough to be told from it. */
+const armSpreadDeg = 9;
+
+/** The hand one arm's length from the shoulder, raised forward by so many degrees. */
+function handOf(shoulder: Place, x: 1 | -1, raisedDeg: number): Place {
+  const [raised, spread] = [(raisedDeg * Math.PI) / 180, (armSpreadDeg * Math.PI) / 180];
+  const inPlane = segmentLengths.arm * Math.cos(spread);
+  return {
+    x: shoulder.x + x * segmentLengths.arm * Math.sin(spread),
+    y: shoulder.y - inPlane * Math.cos(raised),
+    z: shoulder.z + inPlane * Math.sin(raised),
+  };
+}
+
+/** The knee one thigh from the hip and one shank from the ankle, ahead of the line between them; straight where that is too long. */
+function kneeBetween(hip: Place, ankle: Place): Place {
+  const line = { x: ankle.x - hip.x, y: ankle.y - hip.y, z: ankle.z - hip.z };
+  const length = Math.hypot(line.x, line.y, line.z);
+  const share = (thigh ** 2 - shank ** 2 + length ** 2) / (2 * length ** 2);
+  const out = Math.sqrt(Math.max(0, thigh ** 2 - (share * length) ** 2));
+  // Ahead and, for legs that lie, up: square to the line.
+  const ahead = { x: 0, y: -line.z, z: line.y };
+  const size = Math.hypot(ahead.y, ahead.z) || 1;
+  const sign = ahead.z < 0 || (ahead.z === 0 && ahead.y < 0) ? -1 : 1;
+  return {
+    x: hip.x + share * line.x,
+    y: hip.y + share * line.y + (sign * out * ahead.y) / size,
+    z: hip.z + share * line.z + (sign * out * ahead.z) / size,
+  };
+}
+
+function mirrored({ head, neck, pelvis, prop, ...joints }: FigurePose): FigurePose {
+  const over = (place: Place): Place => ({ ...place, x: -place.x });
+  const swap = (pair: Record<Side, Place>): Record<Side, Place> => ({
+    left: over(pair[otherSide('left')]),
+    right: over(pair[otherSide('right')]),
+  });
+  return {
+    ...{ head: over(head), neck: over(neck), pelvis: over(pelvis) },
+    ...{
+      shoulder: swap(joints.shoulder),
+      hand: swap(joints.hand),
+      hip: swap(joints.hip),
+      knee: swap(joints.knee),
+    },
+    ...{ ankle: swap(joints.ankle), toe: swap(joints.toe) },
+    prop: prop && { ...prop, at: over(prop.at) },
+  };
+}

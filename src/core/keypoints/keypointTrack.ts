@@ -1,0 +1,77 @@
+import { keypointCount } from './keypointNames';
+
+/**
+ * What the pose network saw, untouched: one row of 33 points a frame.
+ *
+ * Frame: picture px as displayed (after rotation), x right, y down.
+ */
+export interface KeypointTrack {
+  /** Picture size as displayed, px. */
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** Presentation time of each frame, ms from the start of the video, strictly increasing; length frames. */
+  readonly timesMs: Float64Array;
+  /** px; row-major, frame * 33 + point. 0 where no person was found. */
+  readonly xPx: Float32Array;
+  readonly yPx: Float32Array;
+  /** The network's own confidence, 0 to 1; 0 in a frame without a person. */
+  readonly score: Float32Array;
+}
+
+/** Number of frames in a track. */
+export function frameCount(track: KeypointTrack): number {
+  return track.timesMs.length;
+}
+
+/** A frame's points as the tracker returns them: x, y (px) and score of 33 points, interleaved; length 99. */
+export type KeypointRow = Float32Array;
+
+/** What the tracker saw in one frame; null where no person was found. */
+export interface TimedRow {
+  /** Presentation time, ms from the start of the video. */
+  timeMs: number;
+  row: KeypointRow | null;
+}
+
+/**
+ * Joins rows as they come from the tracker into one track.
+ *
+ * @param rows  one entry a frame; a point for which the network gives no number (as graphics hardware
+ *   occasionally does) stays at 0 with score 0, unseen
+ * @throws RangeError where times do not increase or a row has the wrong length
+ */
+export function buildKeypointTrack(
+  widthPx: number,
+  heightPx: number,
+  rows: readonly TimedRow[],
+): KeypointTrack {
+  const size = rows.length * keypointCount;
+  const track = {
+    widthPx,
+    heightPx,
+    timesMs: new Float64Array(rows.length),
+    xPx: new Float32Array(size),
+    yPx: new Float32Array(size),
+    score: new Float32Array(size),
+  };
+  rows.forEach(({ timeMs, row }, frame) => {
+    const previousMs = track.timesMs[frame - 1];
+    if (previousMs !== undefined && !(timeMs > previousMs)) {
+      throw new RangeError(`Frame times must increase: ${previousMs} ms is followed by ${timeMs} ms.`);
+    }
+    track.timesMs[frame] = timeMs;
+    if (row === null) return;
+    if (row.length !== keypointCount * 3) {
+      throw new RangeError(`A frame needs ${keypointCount * 3} values, got ${row.length}.`);
+    }
+    for (let point = 0; point < keypointCount; point++) {
+      const at = frame * keypointCount + point;
+      const [x, y, score] = row.subarray(point * 3, point * 3 + 3) as unknown as [number, number, number];
+      if (!Number.isFinite(x + y + score)) continue;
+      track.xPx[at] = x;
+      track.yPx[at] = y;
+      track.score[at] = score;
+    }
+  });
+  return track;
+}

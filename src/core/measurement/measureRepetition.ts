@@ -1,0 +1,133 @@
+import type { FrontalCurves } from './frontalCurves';
+import type { FoundRepetition } from '../segmentation/findRepetitions';
+import { mapMeasures, mapOthers, type MeasureId } from '../measures/measures';
+import type { OtherMeasures } from './otherMeasures';
+import { missingReasons, type Curve, type MissingReason } from './curve';
+import type { Extreme, MeasuredRepetition, MeasureRange } from './measurement';
+
+/** Takes a repetition's values from the curves while the working leg bears load. */
+export function measureRepetition(
+  { completeness, events, loadedFrom, loadedTo }: FoundRepetition,
+  number: number,
+  timesMs: Float64Array,
+  curves: FrontalCurves,
+  others: OtherMeasures | null,
+): MeasuredRepetition {
+  const bands = bandsWithin(curves.kneeAngleDeg, curves.kneeAngleBandDeg, loadedFrom, loadedTo);
+  const angle = summarise(curves.kneeAngleDeg, timesMs, loadedFrom, loadedTo);
+  const rangeOf = (curve: Curve, bandAt: (sample: number) => number): MeasureRange => {
+    const { min, max, ...share } = summarise(curve, timesMs, loadedFrom, loadedTo);
+    return { min: withOwnBand(min, bandAt), max: withOwnBand(max, bandAt), ...share };
+  };
+  const unseen: MeasureRange = { min: null, max: null, measuredShare: 0, mainReason: angle.mainReason };
+  const ranges = mapMeasures((id) => {
+    if (id === 'knee-off-line') return rangeOf(curves.kneeDeviation, curves.kneeDeviationBand);
+    return others === null ? unseen : rangeOf(others[id].curve, others[id].band);
+  });
+  const peakOf = (id: MeasureId) => pickPeak[id](ranges[id]);
+  return {
+    number,
+    completeness,
+    events,
+    loadedFrom,
+    loadedTo,
+    measuredShare: angle.measuredShare,
+    mainReason: angle.mainReason,
+    kneeAngleMaxDeg: withBand(angle.max, 1, curves.kneeAngleBandDeg, bands),
+    kneeAngleMinDeg: withBand(angle.min, -1, curves.kneeAngleBandDeg, bands),
+    kneeDeviation: peakOf('knee-off-line'),
+    others: mapOthers(peakOf),
+    ranges,
+  };
+}
+
+export interface CurveSummary {
+  /** Share of the samples that have a value, 0 to 1. */
+  measuredShare: number;
+  /** The reason behind most of what is missing; null where nothing is. */
+  mainReason: MissingReason | null;
+  max: Peak | null;
+  min: Peak | null;
+}
+
+type Peak = Omit<Extreme, 'band'>;
+
+/** Extremes of a curve between two samples (both included) and what is missing there. */
+export function summarise(curve: Curve, timesMs: Float64Array, from: number, to: number): CurveSummary {
+  const counts = new Array<number>(missingReasons.length).fill(0);
+  let max: Peak | null = null;
+  let min: Peak | null = null;
+  for (let sample = from; sample <= to; sample++) {
+    const code = curve.missing[sample]!;
+    counts[code]!++;
+    if (code !== 0) continue;
+    const value = curve.values[sample]!;
+    if (max === null || value > max.value) max = { value, sample, timeMs: timesMs[sample]! };
+    if (min === null || value < min.value) min = { value, sample, timeMs: timesMs[sample]! };
+  }
+  const [measured = 0, ...missing] = counts;
+  const most = Math.max(...missing);
+  return {
+    measuredShare: measured / Math.max(1, to - from + 1),
+    mainReason: most === 0 ? null : (missingReasons[missing.indexOf(most) + 1] as MissingReason),
+    max,
+    min,
+  };
+}
+
+/** Which end of a measure counts for a repetition: the farther from 0, the smallest, or the largest. */
+const pickPeak: Record<MeasureId, (range: MeasureRange) => Extreme | null> = {
+  'knee-off-line': farther,
+  'knee-over-foot': farther,
+  'hip-over-knee': farther,
+  'pelvic-drop': farther,
+  'trunk-lean': farther,
+  'pelvis-place': ({ min }) => min,
+  depth: ({ max }) => max,
+};
+
+function withOwnBand(peak: Peak | null, bandAt: (sample: number) => number): Extreme | null {
+  return peak === null ? null : { ...peak, band: bandAt(peak.sample) };
+}
+
+/** So many samples of a repetition tell how far its true peak may lie from the measured one. */
+const bandSamples = 6;
+
+interface BandedValue {
+  value: number;
+  band: number;
+}
+
+/** Values with their bands, spread evenly over a repetition. */
+function bandsWithin(
+  curve: Curve,
+  bandAt: (sample: number) => number,
+  from: number,
+  to: number,
+): BandedValue[] {
+  const step = Math.max(1, Math.floor((to - from) / bandSamples));
+  const bands: BandedValue[] = [];
+  for (let sample = from; sample <= to; sample += step)
+    if (curve.missing[sample] === 0) bands.push({ value: curve.values[sample]!, band: bandAt(sample) });
+  return bands;
+}
+
+/**
+ * A peak with its band. Where another moment's band reaches farther out than the peak's own, the true peak may be
+ * there: the band of a largest value (end 1) or a smallest one (end -1) ends where the farthest of all bands ends.
+ */
+function withBand(
+  peak: Peak | null,
+  end: 1 | -1,
+  bandAt: (sample: number) => number,
+  others: readonly BandedValue[],
+): Extreme | null {
+  if (peak === null) return null;
+  const reach = others.map(({ value, band }) => end * (value - peak.value) + band);
+  return { ...peak, band: Math.max(bandAt(peak.sample), ...reach) };
+}
+
+function farther({ max, min }: MeasureRange): Extreme | null {
+  if (max === null || min === null) return max ?? min;
+  return Math.abs(min.value) > Math.abs(max.value) ? min : max;
+}

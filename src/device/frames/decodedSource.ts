@@ -1,0 +1,42 @@
+import { VideoSampleSink, type Input, type InputVideoTrack } from 'mediabunny';
+import type { Frame, FrameSource, VideoFacts } from './frameSource';
+import { scaledSize } from './scaledSize';
+import { VideoProblem } from './videoProblem';
+
+/** Frames decoded straight from the file, each exactly once, with the container's own times. */
+export function createDecodedSource(input: Input, track: InputVideoTrack, facts: VideoFacts): FrameSource {
+  return {
+    facts,
+    async *frames(maxHeightPx, afterMs = -1) {
+      const { width, height } = scaledSize(facts.widthPx, facts.heightPx, maxHeightPx);
+      const canvas = new OffscreenCanvas(width, height);
+      const context = canvas.getContext('2d', { alpha: false })!;
+      context.imageSmoothingQuality = 'high';
+      let lastMs = afterMs;
+      try {
+        const fromS = afterMs > 0 ? afterMs / 1000 : undefined;
+        for await (const sample of new VideoSampleSink(track).samples(fromS)) {
+          const timeMs = sample.timestamp * 1000;
+          if (timeMs > lastMs && timeMs >= 0) {
+            sample.draw(context, 0, 0, width, height);
+            lastMs = timeMs;
+            sample.close();
+            yield {
+              timeMs,
+              picture: canvas.transferToImageBitmap(),
+              scale: facts.widthPx / width,
+            } satisfies Frame;
+          } else sample.close();
+        }
+      } catch (error) {
+        if (lastMs >= 0) return; // A damaged end: what came before it is measured, and the count shows how much.
+        throw new VideoProblem(
+          'cut-off',
+          `"${facts.fileName}" can't be decoded (${error instanceof Error ? error.message : 'unknown error'}). ` +
+            'Copy it from the camera again, then open it.',
+        );
+      }
+    },
+    close: () => input.dispose(),
+  };
+}

@@ -1,0 +1,107 @@
+import { ALL_FORMATS, BlobSource, EncodedPacketSink, Input, type InputVideoTrack } from 'mediabunny';
+import type { FrameSource, VideoFacts } from './frameSource';
+import { createDecodedSource } from './decodedSource';
+import { createSteppedSource } from './steppedSource';
+import { VideoProblem } from './videoProblem';
+import { wholeWebmPart } from './wholeWebmPart';
+
+const convertHint =
+  'Export or convert it to MP4 with H.264 video (phones: camera settings, "most compatible"), then open that file.';
+
+/**
+ * Opens a video file frame by frame: decoded from the file where the browser can, otherwise by stepping a
+ * video element.
+ *
+ * @throws VideoProblem  empty, not a video, sound only, cut off, or a codec that this browser can't show
+ */
+export async function openFrameSource(file: File): Promise<FrameSource> {
+  if (file.size === 0) {
+    throw new VideoProblem(
+      'empty',
+      `"${file.name}" is empty (0 bytes). Copy it from the camera again, then open it.`,
+    );
+  }
+  const whole = await wholeWebmPart(file);
+  const input = new Input({ source: new BlobSource(whole), formats: ALL_FORMATS });
+  try {
+    const track = await readVideoTrack(input, file);
+    const { facts, timesMs } = await readFacts(track, file);
+    if (await track.canDecode().catch(() => false)) return createDecodedSource(input, track, facts);
+    const stepped = await createSteppedSource(file, { ...facts, readBy: 'video element' }, timesMs);
+    input.dispose();
+    if (stepped !== null) return stepped;
+    throw new VideoProblem(
+      'codec',
+      `This browser can't show the video's format (${facts.codec}). ${convertHint}`,
+    );
+  } catch (error) {
+    input.dispose();
+    throw error;
+  }
+}
+
+async function readVideoTrack(input: Input, file: File): Promise<InputVideoTrack> {
+  if (!(await input.canRead().catch(() => false))) {
+    throw new VideoProblem(
+      'not-a-video',
+      `"${file.name}" is not a video that can be read. Choose a video file: MP4, MOV, WebM or MKV.`,
+    );
+  }
+  let track: InputVideoTrack | null;
+  try {
+    track = await input.getPrimaryVideoTrack();
+  } catch {
+    throw cutOff(file);
+  }
+  if (track !== null) return track;
+  const sound = await input.getPrimaryAudioTrack().catch(() => null);
+  if (sound === null) throw cutOff(file);
+  throw new VideoProblem(
+    'no-picture',
+    `"${file.name}" holds sound only, no picture. Choose the video itself.`,
+  );
+}
+
+async function readFacts(
+  track: InputVideoTrack,
+  file: File,
+): Promise<{ facts: VideoFacts; timesMs: number[] }> {
+  try {
+    const codec =
+      (await track.getCodecParameterString()) ?? String((await track.getInternalCodecId()) ?? 'unknown');
+    const timesMs: number[] = [];
+    for await (const packet of new EncodedPacketSink(track).packets(undefined, undefined, {
+      metadataOnly: true,
+    })) {
+      if (packet.timestamp >= 0) timesMs.push(packet.timestamp * 1000);
+    }
+    timesMs.sort((a, b) => a - b);
+    const [firstMs, lastMs] = [timesMs[0], timesMs.at(-1)];
+    if (firstMs === undefined || lastMs === undefined) throw cutOff(file);
+    const spanMs = lastMs - firstMs;
+    return {
+      timesMs,
+      facts: {
+        fileName: file.name,
+        fileBytes: file.size,
+        codec,
+        widthPx: await track.getDisplayWidth(),
+        heightPx: await track.getDisplayHeight(),
+        durationMs: (await track.computeDuration()) * 1000,
+        frameRateHz: spanMs > 0 ? ((timesMs.length - 1) * 1000) / spanMs : 0,
+        expectedFrames: timesMs.length,
+        readBy: 'webcodecs',
+      },
+    };
+  } catch (error) {
+    if (error instanceof VideoProblem) throw error;
+    throw cutOff(file);
+  }
+}
+
+function cutOff(file: File): VideoProblem {
+  return new VideoProblem(
+    'cut-off',
+    `"${file.name}" is cut off or damaged: its frames can't be read. Copy it from the camera again, then open it.`,
+  );
+}

@@ -1,0 +1,48 @@
+import type { PoseModel } from '#core/keypoints/poseModel';
+
+/** Below this rate the movement of a limb, up to 6 Hz, falls between the pictures of the full model, Hz. */
+export const leastFullFps = 12;
+/**
+ * Below this rate nothing is counted or announced live: a fast repetition would have only a handful of
+ * pictures, Hz.
+ */
+export const leastLiveFps = 8;
+
+/** How a set is tracked on this device. */
+export interface LiveDecision {
+  model: PoseModel;
+  /** Whether repetitions are counted and judged while they happen. */
+  hasFeedback: boolean;
+  /** What the person should know; null where all is well. */
+  sentence: string | null;
+}
+
+/**
+ * Decides how a set is tracked from how fast this device tracks.
+ *
+ * @param fullFps  pictures a second with the full model
+ * @param liteFps  with the lite model; null where it was not measured
+ * @returns  null where the lite model must be measured first
+ */
+export function decideLive(fullFps: number, liteFps: number | null): LiveDecision | null {
+  if (fullFps >= leastFullFps) return { model: 'full', hasFeedback: true, sentence: null };
+  if (liteFps === null) return null;
+  const lite = Math.floor(liteFps);
+  if (liteFps >= leastLiveFps) {
+    return {
+      model: 'lite',
+      hasFeedback: true,
+      sentence:
+        `This device is slow, so repetitions are followed with the smaller model while you move (${lite} pictures a ` +
+        'second). The recording is measured more carefully afterwards.',
+    };
+  }
+  return {
+    model: 'lite',
+    hasFeedback: false,
+    sentence:
+      `This device is too slow to count along (${lite} pictures a second; ${leastLiveFps} are needed). Count for ` +
+      'yourself. The recording goes on, and it is measured afterwards. Closing other programs and plugging the device ' +
+      'in may help.',
+  };
+}

@@ -1,0 +1,49 @@
+import { wrap } from 'comlink';
+import type { FinishedSet, LiveSetEvent, LiveSetOptions } from './createLiveSet';
+import type { LiveFrame } from './liveFrame';
+import type { LiveSetWorker } from './worker/liveSetWorker';
+
+/** A set that is counted and judged in a worker. */
+export interface RunningSet {
+  push(frame: LiveFrame): void;
+  /** @param timeMs  when a waiting set begins, on the clock of the frames */
+  go(timeMs: number): void;
+  /** The set as the review sees it, over all frames pushed so far; more may follow. */
+  finish(): Promise<FinishedSet>;
+  /** Rejects where counting has stopped because of a failure; never resolves. */
+  readonly failed: Promise<never>;
+  close(): void;
+}
+
+/**
+ * Starts counting and judging a set in a separate worker.
+ *
+ * @param onEvent  called with every count and verdict, in order
+ */
+export function startLiveSet(setup: LiveSetOptions, onEvent: (event: LiveSetEvent) => void): RunningSet {
+  const worker = new Worker(new URL('./worker/liveSetWorker.ts', import.meta.url), { type: 'module' });
+  const remote = wrap<LiveSetWorker>(worker);
+  let fail: (reason: Error) => void = () => undefined;
+  const failed = new Promise<never>((_, reject) => (fail = reject));
+  failed.catch(() => undefined); // Callers who care listen for it themselves.
+  worker.addEventListener('error', ({ message }) => {
+    fail(new Error(`Counting could not start or has stopped${message ? ` (${message})` : ''}.`));
+  });
+  let isOpen = true;
+  remote.begin(setup).catch(fail);
+  return {
+    push(frame) {
+      remote.push(frame).then((events) => {
+        if (isOpen) events.forEach(onEvent);
+      }, fail);
+    },
+    go: (timeMs) => void remote.go(timeMs).catch(fail),
+    finish: () => Promise.race([remote.finish(), failed]),
+    failed,
+    close() {
+      isOpen = false;
+      fail(new Error('The set was closed.'));
+      worker.terminate();
+    },
+  };
+}

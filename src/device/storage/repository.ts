@@ -1,0 +1,165 @@
+import type { TimedRow } from '#core/keypoints/keypointTrack';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import type { RecordingHead } from '#documents/recording/recordingHead';
+import type { SessionDocument } from '#documents/session/sessionDocument';
+import type { FromVideo, PlanRecord, RecordingFacts, SetStart, TrackingModel } from './keptSchemas';
+import type { DeviceLock } from './lock/createDeviceLock';
+import type { StorageProblem } from './storageProblem';
+import type { Videos, VideoWriter } from './videos';
+
+/** Documents of a kind; what can't be read is reported next to them and stays where it is. */
+export interface Listed<Value> {
+  found: Value[];
+  unreadable: { id: string; sentence: string }[];
+}
+
+/** A set that is being recorded. */
+export interface OpenSet {
+  readonly id: string;
+  /** Where the recorder's pieces go; null where no video is kept. */
+  readonly video: VideoWriter | null;
+  /** One frame's joints, its time in ms from the start of the video; kept within half a second. */
+  addRow(timed: TimedRow): void;
+  /** Stores when the set was started, ms from the start of the video, so that an interrupted set has it too. */
+  go(goMs: number): Promise<void>;
+  /** Resolves once all rows so far are kept: for a page that is about to be hidden. */
+  flush(): Promise<void>;
+  /** Ends the video and returns it for reading; null where none is kept or nothing arrived. */
+  endVideo(): Promise<File | null>;
+  /** Keeps the finished set as a recording, with its session, in place of what was kept during it. */
+  finish(recording: RecordingDocument, fromVideo: FromVideo, session: SessionDocument | null): Promise<void>;
+  /** Deletes everything of it. */
+  drop(): Promise<void>;
+}
+
+/** A set whose recording was interrupted: the tab was closed, or the device switched off. */
+export interface InterruptedSet {
+  start: SetStart;
+  /** How much of it exists. */
+  frames: number;
+  lastRowMs: number | null;
+  videoBytes: number;
+}
+
+/** Rows of a video that is tracked in stages, over as many visits to the page as it takes. */
+export interface TrackingRows {
+  /** What was tracked before. */
+  readonly earlier: readonly TimedRow[];
+  addRow(timed: TimedRow): void;
+  flush(): Promise<void>;
+  /** Stops keeping rows; those kept stay for the next time. */
+  stop(): void;
+}
+
+/**
+ * Everything that is kept: sessions, recordings with their videos, plans, and sets whose recording was
+ * interrupted.
+ *
+ * Each call rejects with a StorageProblem where the device can't do it, and with a problem of the document's
+ * reader where a document is not valid; both have a sentence. What is read is checked.
+ */
+export interface Repository {
+  /** What persists beyond the tab; where something does not, the person must be told. */
+  readonly lasting: { records: boolean; videos: boolean };
+  /** The passphrase lock; null where nothing persists. */
+  readonly lock: DeviceLock | null;
+  readonly sessions: {
+    /** Newest first. */
+    list(): Promise<Listed<SessionDocument>>;
+    find(id: string): Promise<SessionDocument | null>;
+    save(session: SessionDocument): Promise<void>;
+    /** Deletes the session with its recordings and their videos. */
+    remove(id: string): Promise<void>;
+  };
+  readonly recordings: {
+    /** Newest first. */
+    list(): Promise<Listed<RecordingFacts>>;
+    find(id: string): Promise<{ recording: RecordingDocument; facts: RecordingFacts } | null>;
+    /** The same without the joints of each frame, much faster. */
+    findHead(id: string): Promise<{ recording: RecordingHead; facts: RecordingFacts } | null>;
+    /** @param beside  what is kept next to the document and can't be derived from it */
+    save(
+      recording: RecordingDocument,
+      beside: Pick<RecordingFacts, 'visitId' | 'video' | 'fromVideo'>,
+    ): Promise<void>;
+    /**
+     * Replaces the recording with the same id by its reviewed version; its joints and what is kept next to it
+     * stay.
+     */
+    update(recording: RecordingHead): Promise<void>;
+    /** Replaces the recording with the same id by the one tracked from its video. */
+    replaceFromVideo(recording: RecordingDocument): Promise<void>;
+    /** Cancels tracking from the video, or requests it again; rows tracked so far are deleted. */
+    setFromVideo(id: string, state: Exclude<FromVideo, 'done'>): Promise<void>;
+    /** Deletes the recording with its video. */
+    remove(id: string): Promise<void>;
+  };
+  readonly plans: {
+    /** Last saved first. */
+    list(): Promise<Listed<PlanRecord>>;
+    /** The document's text, for the plan's own reader; null where there is none. */
+    find(id: string): Promise<string | null>;
+    /**
+     * @param text  JSON; treated as opaque
+     * @param savedAt  ISO 8601; now, where left out
+     */
+    save(id: string, text: string, savedAt?: string): Promise<void>;
+    remove(id: string): Promise<void>;
+  };
+  /** Small texts by name: keys, drafts. */
+  readonly notes: {
+    read(): Promise<Map<string, string>>;
+    write(name: string, text: string): Promise<void>;
+    /** Removing what is not there is no error. */
+    remove(name: string): Promise<void>;
+  };
+  readonly videos: Pick<Videos, 'read' | 'list'>;
+  /**
+   * Begins a set: from here on nothing but its last moment can be lost.
+   *
+   * @param onProblem  called where rows can't be kept during it
+   */
+  beginSet(start: SetStart, onProblem: (problem: StorageProblem) => void): Promise<OpenSet>;
+  /** Sets that were interrupted, oldest first; not those that this or another tab is recording now. */
+  interrupted(): Promise<Listed<InterruptedSet>>;
+  /** What was tracked during an interrupted set, and its video as far as it reached storage. */
+  readInterrupted(id: string): Promise<{ start: SetStart; rows: TimedRow[]; video: File | null }>;
+  /** Keeps an interrupted set as a recording, with its session, in place of what was kept during it. */
+  keepInterrupted(
+    recording: RecordingDocument,
+    fromVideo: FromVideo,
+    session: SessionDocument | null,
+  ): Promise<void>;
+  /** Deletes everything of an interrupted set. */
+  dropInterrupted(id: string): Promise<void>;
+  /** Continues tracking a recording's video, from where the same model got to last time. */
+  trackingRows(
+    id: string,
+    model: TrackingModel,
+    onProblem: (problem: StorageProblem) => void,
+  ): Promise<TrackingRows>;
+  /** Waits until no other tab does this work; returns a function to call when it is done. */
+  takeTurn(work: string, signal?: AbortSignal): Promise<() => void>;
+  /** What is used and what is still free, bytes; null where the browser does not report it. */
+  space(): Promise<{ usedBytes: number; freeBytes: number } | null>;
+  /**
+   * Deletes the videos of recordings from before a moment; what was measured stays. Recordings still waiting
+   * to be measured from their video keep it.
+   *
+   * @param before  ISO 8601, UTC
+   * @returns  bytes freed
+   */
+  freeVideos(before: string): Promise<number>;
+  /** Bytes that would be freed. */
+  freeableBytes(before: string): Promise<number>;
+  /**
+   * Deletes everything that is kept: sessions, recordings, videos, plans, interrupted sets, notes, and the
+   * lock.
+   *
+   * @throws StorageProblem  'other-tab' while a set is recorded anywhere
+   */
+  eraseAll(): Promise<void>;
+  /** Asks the browser never to clear what is kept by itself; returns whether it agreed. */
+  askToPersist(): Promise<boolean>;
+  close(): void;
+}

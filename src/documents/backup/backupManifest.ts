@@ -1,0 +1,85 @@
+import { z } from '../schema/zod';
+import { parcelBounds } from '../parcel/parcelManifest';
+import { ParcelProblem } from '../parcel/parcelProblem';
+import { readHead } from '../parcel/readHead';
+
+/** Raised when a field is added, changes its meaning or goes. */
+export const backupVersion = 1;
+
+/** What a backup may hold at most; reading one takes no more memory than its first line and its largest document. */
+export const backupBounds = {
+  manifestBytes: 50_000_000,
+  files: 100_000,
+  /** A visit, plan or note, unpacked. */
+  documentBytes: 2_000_000,
+} as const;
+
+const size = (max: number) => z.int().min(0).max(max);
+const packed = {
+  bytes: size(parcelBounds.sessionBytes),
+  sha256: z.string().regex(/^[0-9a-f]{64}$/),
+};
+
+/** What follows the manifest, in this order, without gaps: documents are JSON, deflated. */
+const backupFile = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.enum(['visit', 'plan', 'note']),
+    unpackedBytes: size(backupBounds.documentBytes),
+    ...packed,
+  }),
+  z.strictObject({
+    kind: z.literal('session'),
+    sessionId: z.uuid(),
+    visitId: z.uuid().nullable(),
+    /** Whether its joints come from its video: 'waiting', 'done', 'declined', 'impossible'. */
+    fromVideo: z.enum(['waiting', 'done', 'declined', 'impossible']),
+    unpackedBytes: size(parcelBounds.unpackedSessionBytes),
+    ...packed,
+  }),
+  z.strictObject({
+    kind: z.literal('video'),
+    /** It stands right behind its session. */
+    sessionId: z.uuid(),
+    type: z.enum(['video/mp4', 'video/webm']),
+    bytes: size(parcelBounds.videoBytes),
+    sha256: packed.sha256,
+  }),
+]);
+export type BackupFile = z.infer<typeof backupFile>;
+
+/** The first line of a backup. */
+export const backupManifestSchema = z.strictObject({
+  format: z.literal('overfoot-backup'),
+  version: z.literal(backupVersion),
+  createdAt: z.iso.datetime(),
+  files: z.array(backupFile).max(backupBounds.files),
+});
+export type BackupManifest = z.infer<typeof backupManifestSchema>;
+
+export const takeAnotherCopy = 'Take another copy of the backup.';
+
+/**
+ * Reads a backup's first line, which may be anything.
+ *
+ * @param followingBytes  how much follows it
+ * @throws ParcelProblem  with a sentence that says what is wrong and what to do
+ */
+export function readBackupManifest(line: string, followingBytes: number): BackupManifest {
+  const head = readHead(line, backupManifestSchema, {
+    format: 'overfoot-backup',
+    version: backupVersion,
+    kind: 'backup',
+    whatNext: takeAnotherCopy,
+  });
+  const { files } = head;
+  const recordings = files.flatMap((file) => (file.kind === 'session' ? file.sessionId : []));
+  const isWhole =
+    new Set(recordings).size === recordings.length &&
+    files.reduce((sum, { bytes }) => sum + bytes, 0) === followingBytes &&
+    files.every((file, index) => {
+      const before = files[index - 1];
+      return file.kind !== 'video' || (before?.kind === 'session' && before.sessionId === file.sessionId);
+    });
+  if (!isWhole) throw new ParcelProblem(`It is not whole, or not in order. ${takeAnotherCopy}`);
+  return head;
+}

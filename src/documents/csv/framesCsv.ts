@@ -1,0 +1,75 @@
+import { keypointCount, keypointNames } from '#core/keypoints/keypointNames';
+import { frameCount, type KeypointTrack } from '#core/keypoints/keypointTrack';
+import { curveReason, curveValue } from '#core/measurement/curve';
+import type { Measurement } from '#core/measurement/measurement';
+import { csvText, type Cell } from './csvText';
+import { rounded } from './rounded';
+
+const pointColumns = keypointNames.flatMap((name) => [`${name}_x_px`, `${name}_y_px`, `${name}_score`]);
+
+const names = [
+  'frame',
+  'time_s',
+  'repetition',
+  'knee_angle_deg',
+  'knee_angle_reason',
+  'knee_off_line_pct_leg',
+  'knee_off_line_reason',
+  ...pointColumns,
+  'note',
+];
+
+/**
+ * The frames of a recording as CSV, one a row; docs/data-out.md says what each column means.
+ *
+ * @param note  for demo data: that it is invented; stands in the first row only
+ */
+export function framesCsv(parts: { track: KeypointTrack; measurement: Measurement; note: string }): string {
+  return csvText(names, frameRows(parts));
+}
+
+function* frameRows({ track, measurement, note }: Parameters<typeof framesCsv>[0]): Generator<Cell[]> {
+  const { kneeAngleDeg, kneeDeviation } = measurement;
+  for (let frame = 0; frame < frameCount(track); frame++) {
+    const timeMs = track.timesMs[frame]!;
+    const sample = nearestSample(measurement, timeMs);
+    const deviation = curveValue(kneeDeviation, sample);
+    yield [
+      frame + 1,
+      rounded(timeMs / 1000, 3),
+      repetitionAt(measurement, timeMs),
+      rounded(curveValue(kneeAngleDeg, sample), 2),
+      curveReason(kneeAngleDeg, sample),
+      rounded(deviation === null ? null : 100 * deviation, 2),
+      curveReason(kneeDeviation, sample),
+      ...pointCells(track, frame),
+      frame === 0 ? note : null,
+    ];
+  }
+}
+
+/** The sample that stands nearest to a frame; the time base begins with the first frame. */
+function nearestSample({ timesMs, rateHz }: Measurement, timeMs: number): number {
+  const sample = Math.round(((timeMs - timesMs[0]!) * rateHz) / 1000);
+  return Math.min(timesMs.length - 1, sample);
+}
+
+/** Number of the repetition that is under way, from its start to its end; null between repetitions. */
+function repetitionAt({ repetitions }: Measurement, timeMs: number): number | null {
+  const under = repetitions.find(({ events }) => timeMs >= events.startMs && timeMs <= events.endMs);
+  return under?.number ?? null;
+}
+
+/** x, y and score of each point; a point without any confidence was not seen and has no place. */
+function pointCells({ xPx, yPx, score }: KeypointTrack, frame: number): Cell[] {
+  const cells: Cell[] = [];
+  for (let at = frame * keypointCount; at < (frame + 1) * keypointCount; at++) {
+    const isSeen = score[at]! > 0;
+    cells.push(
+      isSeen ? rounded(xPx[at]!, 2) : null,
+      isSeen ? rounded(yPx[at]!, 2) : null,
+      rounded(score[at]!, 3),
+    );
+  }
+  return cells;
+}

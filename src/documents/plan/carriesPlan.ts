@@ -1,0 +1,7 @@
+/** What the part of an address after '#' begins with where it carries a plan. */
+export const planMarker = 'plan=';
+
+/** Whether the part of an address after '#' carries a plan. */
+export function carriesPlan(fragment: string): boolean {
+  return fragment.replace(/^#/, '').startsWith(planMarker);
+}

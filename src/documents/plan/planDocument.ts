@@ -1,0 +1,90 @@
+import { limitsSchema } from '../schema/limitsSchema';
+import { z } from '../schema/zod';
+import { holdIds, taskIds } from '#core/exercises/exercises';
+import { sides } from '#core/protocol/side';
+import { planBounds, planRanges } from './planRanges';
+
+/** Raised when a field is added, changes its meaning or goes; older versions are brought up on reading. */
+export const planVersion = 2;
+
+/** When something is said of how a repetition went; giving less of it over the weeks helps it become a habit. */
+export const feedbackModes = ['every-repetition', 'only-outside', 'after-the-set', 'none'] as const;
+export type FeedbackMode = (typeof feedbackModes)[number];
+
+export const footwearChoices = ['shoes', 'bare-feet', 'either'] as const;
+export type Footwear = (typeof footwearChoices)[number];
+
+const whole = ({ min, max }: { min: number; max: number }) => z.int().min(min).max(max);
+const within = ({ min, max }: { min: number; max: number }) => z.number().min(min).max(max);
+
+const dose = {
+  sides: z
+    .array(z.enum(sides))
+    .min(1)
+    .max(sides.length)
+    .describe("The person's own sides, in the order in which they work; all sets of one, then the other."),
+  sets: whole(planRanges.sets).describe('For each side.'),
+  restSeconds: whole(planRanges.restSeconds).describe('After each set, and between the holds of a set.'),
+};
+
+const repetitionItem = z.strictObject({
+  kind: z.literal('repetitions'),
+  task: z.enum(taskIds),
+  ...dose,
+  repetitions: whole(planRanges.repetitions).describe('In each set.'),
+  tempo: z
+    .strictObject({
+      downSeconds: within(planRanges.downSeconds),
+      pauseSeconds: within(planRanges.pauseSeconds),
+      upSeconds: within(planRanges.upSeconds),
+    })
+    .nullable()
+    .describe(
+      'Down, stay at the turning point, up; where the leg reaches out, out and back. Null: as it comes.',
+    ),
+  seatHeightCm: within(planRanges.seatHeightCm).nullable().describe('Only for tasks with a seat.'),
+  feedback: z.enum(feedbackModes),
+  limits: limitsSchema,
+});
+
+const holdItem = z.strictObject({
+  kind: z.literal('hold'),
+  task: z.enum(holdIds),
+  ...dose,
+  holds: whole(planRanges.holds).describe('In each set.'),
+  holdSeconds: whole(planRanges.holdSeconds),
+});
+
+/** What is to be done at home, as the treating professional wrote it. */
+export const planSchema = z
+  .strictObject({
+    format: z.literal('overfoot-plan'),
+    version: z.literal(planVersion),
+    id: z.uuid(),
+    createdAt: z.iso.datetime(),
+    note: z.string().max(planBounds.note).describe('For demo data: that it is invented. Otherwise empty.'),
+    patient: z.string().min(1).max(planBounds.patient).describe('A pseudonym, never a name.'),
+    items: z
+      .array(z.discriminatedUnion('kind', [repetitionItem, holdItem]))
+      .min(1)
+      .max(planBounds.items)
+      .describe('In the order in which they are done.'),
+    footwear: z.enum(footwearChoices),
+    painLimit: whole(planRanges.painLimit).describe('Pain above this, 0 to 10, means stop.'),
+    beyondPainLimit: z.string().min(1).max(planBounds.beyondPainLimit).describe('What to do then.'),
+    howOften: z.string().max(planBounds.howOften),
+    reviewDate: z.iso.date().nullable(),
+    words: z.string().max(planBounds.words).describe("The therapist's own words to the patient."),
+    returnKey: z
+      .string()
+      .regex(/^age1[02-9ac-hj-np-z]{58}$/)
+      .nullable()
+      .describe("The therapist's public key in the age format, to seal what goes back; null without one."),
+  })
+  .meta({ title: 'Overfoot plan' });
+
+export type PlanDocument = z.infer<typeof planSchema>;
+export type PlanItem = PlanDocument['items'][number];
+export type RepetitionItem = z.infer<typeof repetitionItem>;
+export type HoldItem = z.infer<typeof holdItem>;
+export type Tempo = NonNullable<RepetitionItem['tempo']>;

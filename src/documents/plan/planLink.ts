@@ -1,0 +1,76 @@
+import { sha256 } from '@noble/hashes/sha2.js';
+import { deflateSync, Inflate, strFromU8, strToU8 } from 'fflate';
+import { parsePlan } from './parsePlan';
+import type { PlanDocument } from './planDocument';
+import { PlanProblem } from './planProblem';
+import { largestPlanBytes } from './planRanges';
+import { fromBase64Url, toBase64Url } from './base64Url';
+import { planMarker } from './carriesPlan';
+
+/** Version of the way in which a plan is written into a link; the plan has a version of its own. */
+const linkVersion = 1;
+/** The beginning of the SHA-256 of what the link carries, as it stands after it: enough to notice what got lost or changed. */
+const checkBytes = 6;
+/** Longer links are cut by programs on the way; no plan within its bounds needs as much. */
+export const longestFragment = 40_000;
+/** So much is inflated at a time, so that a bomb is noticed after one piece. */
+const pieceBytes = 512;
+
+const askAgain = 'Ask for the link or the plan file again.';
+
+/**
+ * A plan as the part of an address after '#', which browsers never send to a server:
+ * `plan=1.<deflated JSON, base64url>.<check>`.
+ */
+export function planToFragment(plan: PlanDocument): string {
+  const packed = deflateSync(strToU8(JSON.stringify(plan)), { level: 9 });
+  return `${planMarker}${linkVersion}.${toBase64Url(packed)}.${checkOf(packed)}`;
+}
+
+/**
+ * Reads a plan out of a link that may be anything.
+ *
+ * @param fragment  with or without its '#'
+ * @throws PlanProblem  with a sentence that says what is wrong and what to do
+ */
+export function planFromFragment(fragment: string): PlanDocument {
+  const text = fragment.replace(/^#/, '');
+  if (text.length > longestFragment) throw new PlanProblem(`This link is too long for a plan. ${askAgain}`);
+  const [version = '', packedText, check, ...more] = text.slice(planMarker.length).split('.');
+  if (!text.startsWith(planMarker) || !/^\d{1,6}$/.test(version))
+    throw new PlanProblem(`This link carries no plan. ${askAgain}`);
+  if (Number(version) > linkVersion) {
+    throw new PlanProblem(
+      `This link is of version ${Number(version)}; this program reads up to ${linkVersion}. Update the program.`,
+    );
+  }
+  const packed = packedText === undefined ? null : fromBase64Url(packedText);
+  if (packed === null || check === undefined || more.length > 0 || check !== checkOf(packed)) {
+    throw new PlanProblem(`This link is not whole: a part of it was lost or changed on the way. ${askAgain}`);
+  }
+  return parsePlan(inflate(packed));
+}
+
+function checkOf(packed: Uint8Array): string {
+  return toBase64Url(sha256(packed).subarray(0, checkBytes));
+}
+
+/** @throws PlanProblem  where it is no deflated text, or more than any plan */
+function inflate(packed: Uint8Array): string {
+  const unpacked = new Uint8Array(largestPlanBytes);
+  let bytes = 0;
+  const tooLarge = new PlanProblem(`What this link carries is too large for a plan. ${askAgain}`);
+  const stream = new Inflate((piece) => {
+    if (bytes + piece.length > unpacked.length) throw tooLarge;
+    unpacked.set(piece, bytes);
+    bytes += piece.length;
+  });
+  try {
+    for (let from = 0; from < packed.length; from += pieceBytes)
+      stream.push(packed.subarray(from, from + pieceBytes), from + pieceBytes >= packed.length);
+  } catch (error) {
+    if (error === tooLarge) throw tooLarge;
+    throw new PlanProblem(`What this link carries can’t be unpacked. ${askAgain}`);
+  }
+  return strFromU8(unpacked.subarray(0, bytes));
+}

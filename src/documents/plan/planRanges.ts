@@ -1,0 +1,30 @@
+import { limitRangeDeg } from '#core/protocol/limits';
+
+/** What makes sense in a plan, both ends included; wide, since the therapist decides. Common practice, no source. */
+export const planRanges = {
+  sets: { min: 1, max: 20 },
+  repetitions: { min: 1, max: 200 },
+  holds: { min: 1, max: 20 },
+  holdSeconds: { min: 1, max: 600 },
+  restSeconds: { min: 0, max: 900 },
+  downSeconds: { min: 0.5, max: 30 },
+  pauseSeconds: { min: 0, max: 60 },
+  upSeconds: { min: 0.5, max: 30 },
+  seatHeightCm: { min: 20, max: 90 },
+  kneeInwardDeg: limitRangeDeg,
+  kneeOutwardDeg: limitRangeDeg,
+  painLimit: { min: 0, max: 10 },
+} as const;
+
+/** Longest lists and texts, in entries and characters; the forms that take them in keep to the same. */
+export const planBounds = {
+  items: 20,
+  patient: 60,
+  beyondPainLimit: 300,
+  howOften: 300,
+  words: 2000,
+  note: 300,
+} as const;
+
+/** No plan within the bounds reaches this size, even where each character is written as an escape, bytes. */
+export const largestPlanBytes = 100_000;

@@ -1,0 +1,239 @@
+import { limitsSchema } from '../schema/limitsSchema';
+import { numberArray } from '../schema/numberArray';
+import { z } from '../schema/zod';
+import { correctionSchema, longestReason, mostCorrections } from './correctionSchema';
+import { keypointCount, keypointNames } from '#core/keypoints/keypointNames';
+import { missingReasons } from '#core/measurement/curve';
+import { poseModels } from '#core/keypoints/poseModel';
+import { bodyHeightRangeCm } from '#core/protocol/bodyHeight';
+import { limitEnds } from '#core/protocol/limits';
+import { mapOthers, measureIds } from '#core/measures/measures';
+import { sides } from '#core/protocol/side';
+import { taskIds } from '#core/exercises/exercises';
+import { viewCueNames } from '#core/view/viewCue';
+import { verdicts } from '#core/scoring/verdict';
+import { bringUpRecording } from './bringUpRecording';
+import type { DocumentKind } from '../reading/readDocument';
+import { reviewSchema } from './reviewSchema';
+
+/** Raised when a field is added, changes its meaning or goes; older versions are brought up on reading. */
+export const recordingVersion = 6;
+
+/** Longest recording that is read: 30 minutes at 60 frames a second. */
+export const mostFrames = 108_000;
+const mostRepetitions = 10_000;
+/** Tracks hold points in 32 bits; what they can't hold would be infinite there. */
+const largestCoordinatePx = 3.4e38;
+
+/** No measure of whatever unit comes near it; what is beyond it is damaged. */
+const largestMeasured = 1e9;
+
+const finite = z.number();
+const measured = finite.min(-largestMeasured).max(largestMeasured);
+const longestMs = 24 * 3_600_000;
+const timeMs = finite.min(0).max(longestMs);
+const maybeTimeMs = timeMs.nullable();
+const reason = z.enum(missingReasons).exclude(['none']);
+const perPoint = numberArray({
+  min: -largestCoordinatePx,
+  max: largestCoordinatePx,
+  most: mostFrames * keypointCount,
+});
+
+const extreme = z
+  .strictObject({
+    value: measured,
+    sample: z.int().min(0),
+    timeMs,
+    band: measured.min(0).describe('Half-width of the error band round the value, same unit.'),
+  })
+  .nullable()
+  .describe('A value and where it stands on the time base; null where none was measured.');
+
+const curve = z.strictObject({
+  values: z
+    .array(measured.nullable())
+    .max(mostFrames * 2)
+    .describe('One a sample; null where missing.'),
+  missing: z
+    .array(z.strictObject({ from: z.int().min(0), to: z.int().min(0), reason }))
+    .describe('Runs of samples without a value (both ends included), with the reason.'),
+});
+
+const yawDeg = finite.min(-180).max(180);
+const bends = z
+  .strictObject({
+    yawDeg,
+    sdDeg: measured.min(0),
+    footDeg: z
+      .strictObject({ left: yawDeg.nullable(), right: yawDeg.nullable() })
+      .describe('How each foot pointed in the picture; null where unseen.'),
+  })
+  .describe('How the body stood to the camera in two-legged bends before the set, camera unmoved.');
+
+const setup = z.strictObject({
+  task: z.enum(taskIds),
+  side: z.enum(sides).describe("The person's own side."),
+  bodyHeightCm: finite
+    .min(bodyHeightRangeCm.min)
+    .max(bodyHeightRangeCm.max)
+    .optional()
+    .describe('Turns shares of leg length into centimetres; left out where it is not known.'),
+  bends: bends.optional(),
+  goMs: timeMs
+    .optional()
+    .describe(
+      "When the set was begun ('go'); what was done before is no repetition of it. Left out: from the start.",
+    ),
+});
+
+const video = z.strictObject({
+  bytes: z.int().min(0),
+  codec: z.string().max(100),
+  widthPx: z.int().min(1).max(16_384).describe('As displayed, rotation applied.'),
+  heightPx: z.int().min(1).max(16_384),
+  durationMs: timeMs,
+  frameRateHz: finite.min(0).max(1000),
+});
+
+const observed = z.strictObject({
+  model: z.strictObject({
+    name: z.literal('BlazePose'),
+    size: z.enum(poseModels),
+    weights: z.string().max(100).describe('Package and version that the weights come from.'),
+    backend: z.enum(['webgpu', 'webgl', 'wasm']),
+  }),
+  points: z.array(z.enum(keypointNames)).length(keypointCount).describe('Order of the points in a frame.'),
+  timesMs: numberArray({ min: 0, max: longestMs, most: mostFrames }).describe(
+    'Presentation time of each frame, strictly increasing.',
+  ),
+  xPx: perPoint.describe('Picture px as displayed, x right; frame after frame, one a point.'),
+  yPx: perPoint.describe('Picture px as displayed, y down.'),
+  score: numberArray({ min: 0, max: 1, most: mostFrames * keypointCount }).describe(
+    "The network's confidence, 0 to 1; all 0 in a frame without a person.",
+  ),
+});
+
+const repetition = z.strictObject({
+  number: z.int().min(1),
+  excluded: z
+    .string()
+    .min(1)
+    .max(longestReason)
+    .optional()
+    .describe('Why it does not count, as a correction says; left out where it counts.'),
+  completeness: z.enum(['complete', 'partial', 'cut-at-start', 'cut-at-end']),
+  events: z.strictObject({
+    startMs: timeMs,
+    seatOffMs: maybeTimeMs,
+    topMs: maybeTimeMs,
+    topEndMs: maybeTimeMs,
+    bottomMs: maybeTimeMs,
+    seatContactMs: maybeTimeMs,
+    endMs: timeMs,
+  }),
+  loadedFrom: z.int().min(0),
+  loadedTo: z.int().min(0),
+  measuredShare: finite.min(0).max(1),
+  mainReason: reason.nullable(),
+  kneeAngleMaxDeg: extreme,
+  kneeAngleMinDeg: extreme,
+  kneeDeviation: extreme.describe('Share of leg length, inward positive.'),
+  others: z
+    .strictObject(mapOthers(() => extreme))
+    .describe('See docs/measurement.md for unit, sign and window.'),
+  judgement: z.strictObject({
+    verdict: z.enum(verdicts),
+    reason: reason.nullable(),
+    decidedBy: z
+      .enum(['knee-angle', ...measureIds])
+      .nullable()
+      .describe('What the verdict rests on, or lacks; null where it lacks the knee angle.'),
+    knee: z.enum(verdicts).describe('Of the knee angle alone.'),
+    direction: z.enum(['inward', 'outward']).nullable(),
+    worst: extreme,
+    alignmentScorePct: finite.min(0).max(100).nullable(),
+    measures: z
+      .array(
+        z.strictObject({
+          measure: z.enum(measureIds),
+          verdict: z.enum(verdicts),
+          reason: reason.nullable(),
+          end: z.enum(limitEnds),
+          extreme,
+        }),
+      )
+      .max(measureIds.length)
+      .describe('The other measures that have a limit.'),
+  }),
+});
+
+const view = z
+  .strictObject({
+    focalPx: measured.min(1).describe('Focal length that was assumed.'),
+    yawDeg: measured.describe("Positive = the body's front points to the picture's right."),
+    sdDeg: measured.min(0).describe('Uncertainty of the yaw, one standard deviation.'),
+    rollDeg: measured.describe('Roll of the camera, taken out; positive = upright leans to the right.'),
+    standingOffsetDeg: measured.describe(
+      'Knee angle in quiet standing, taken off where the leg is straight.',
+    ),
+    cues: z
+      .array(
+        z.strictObject({
+          name: z.enum(viewCueNames),
+          yawDeg: measured,
+          sdDeg: measured.min(0),
+        }),
+      )
+      .max(10),
+  })
+  .describe('How the body stood to the camera, and the readings it was told from.');
+
+const derived = z.strictObject({
+  measuringVersion: z.int().min(1),
+  rateHz: finite.min(0).max(1000),
+  startMs: timeMs.describe('Time of the first sample; sample n stands at startMs + n * 1000 / rateHz.'),
+  legLengthPx: measured.min(0).nullable(),
+  view: view.nullable(),
+  kneeAngleDeg: curve.describe(
+    "Knee projection angle in the body's frontal plane, from own standing, degrees, inward positive.",
+  ),
+  kneeDeviation: curve.describe(
+    'Knee off the line hip to ankle in the frontal plane, share of leg length, inward positive.',
+  ),
+  repetitions: z.array(repetition).max(mostRepetitions),
+});
+
+/** One set of one task with one leg: what was asked, what was seen, and what follows from it, apart. */
+export const recordingSchema = z
+  .strictObject({
+    format: z.literal('overfoot-session'),
+    version: z.literal(recordingVersion),
+    id: z.uuid(),
+    createdAt: z.iso.datetime(),
+    note: z.string().max(2000).describe('For demo data: that it is invented. Otherwise empty.'),
+    setup,
+    limits: limitsSchema,
+    video,
+    observed,
+    corrections: z
+      .array(correctionSchema)
+      .max(mostCorrections)
+      .optional()
+      .describe(
+        'What was set right by hand, in that order; `setup` and `observed` stand as they were before.',
+      ),
+    derived,
+    review: reviewSchema.optional().describe('What a therapist set down; left out before anybody did.'),
+  })
+  .meta({ title: 'Overfoot session document' });
+
+export type RecordingDocument = z.infer<typeof recordingSchema>;
+
+export const recordingKind: DocumentKind<RecordingDocument> = {
+  name: 'session document',
+  format: 'overfoot-session',
+  version: recordingVersion,
+  schema: recordingSchema,
+  bringUp: bringUpRecording,
+};

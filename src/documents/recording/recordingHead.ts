@@ -1,0 +1,10 @@
+import type { RecordingDocument } from './recordingDocument';
+
+/** A session without the joints of each frame: small, and all of it that a review changes. */
+export type RecordingHead = Omit<RecordingDocument, 'observed'>;
+
+export function recordingHead(recording: RecordingDocument): RecordingHead {
+  const head: RecordingHead & { observed?: unknown } = { ...recording };
+  delete head.observed;
+  return head;
+}

@@ -1,0 +1,52 @@
+import { z } from '../schema/zod';
+import { longestName } from './correctionSchema';
+import { limitsSchema } from '../schema/limitsSchema';
+
+/** Longest texts, characters; the forms that take them in keep to the same. */
+export const longestReviewText = { remark: 2000, cue: 120 };
+
+const signed = {
+  by: z.string().max(longestName).describe('Initials or a role; empty where none was given.'),
+  at: z.iso.datetime(),
+};
+const atMs = z
+  .number()
+  .min(0)
+  .max(24 * 3_600_000)
+  .describe('A time within the repetition that is meant.');
+
+/** Limits as somebody set them. */
+export const limitsSetSchema = z.strictObject({
+  limits: limitsSchema,
+  takenFrom: z.iso
+    .datetime()
+    .optional()
+    .describe('When the session was done in which they were set; left out where it was this one.'),
+  ...signed,
+});
+export type LimitsSet = z.infer<typeof limitsSetSchema>;
+
+/** What a therapist set down while looking through a session. */
+export const reviewSchema = z.strictObject({
+  limitsSet: z
+    .array(limitsSetSchema)
+    .max(500)
+    .describe('Limits as they were set, oldest first; the last one is in force.'),
+  remarks: z
+    .array(
+      z.strictObject({
+        atMs: atMs.nullable().describe('Null for a remark on the whole set.'),
+        text: z.string().min(1).max(longestReviewText.remark),
+        ...signed,
+      }),
+    )
+    .max(1000),
+  cues: z
+    .array(z.strictObject({ atMs, text: z.string().min(1).max(longestReviewText.cue) }))
+    .max(20)
+    .describe('Repetitions to show to the patient, each with what is said.'),
+  reviewed: z.strictObject(signed).nullable().describe('Null until somebody has looked it through.'),
+});
+export type RecordingReview = z.infer<typeof reviewSchema>;
+
+export const emptyReview: RecordingReview = { limitsSet: [], remarks: [], cues: [], reviewed: null };

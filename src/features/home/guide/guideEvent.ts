@@ -1,0 +1,45 @@
+import type { Direction } from '#core/scoring/judge';
+import type { Verdict } from '#core/scoring/verdict';
+
+/** What the person can press, where it is offered; see readGuide. */
+export const guidePresses = [
+  'pause',
+  'resume',
+  'start-anyway',
+  'skip-rest',
+  'end-set',
+  'stop-pain',
+  'end',
+] as const;
+export type GuidePress = (typeof guidePresses)[number];
+
+/** How one repetition went, as far as it is known while it is counted. */
+export interface HeardVerdict {
+  verdict: Verdict;
+  /** The way the knee went, where the verdict rests on it. */
+  direction: Direction | null;
+  /** What to do where the verdict rests on another measure. */
+  cue: string | null;
+}
+
+/** Everything that the guide hears of. The time comes with ticks alone, at least four a second. */
+export type GuideEvent =
+  /** @param nowMs  any clock that only goes forward */
+  | { kind: 'tick'; nowMs: number }
+  /** Whether the person, as filmed now, can be measured; the line says what to move. */
+  | { kind: 'placing'; isGood: boolean; line: string | null }
+  /** Whether somebody is in the picture. */
+  | { kind: 'person'; isPresent: boolean }
+  /** Null where it can't be told. */
+  | { kind: 'posture'; posture: 'seated' | 'standing' | null }
+  /** Whether the person stands still on both feet: null, or what to do. Only in the quiet stand. */
+  | { kind: 'stand'; line: string | null }
+  /** A repetition has ended; null where nothing is known, or not yet, of how it went. */
+  | { kind: 'repetition'; heard: HeardVerdict | null }
+  /** How the repetition went that was counted last, where it was not known at once. */
+  | { kind: 'judged'; heard: HeardVerdict }
+  /** Whether the device keeps up with counting along. */
+  | { kind: 'counting'; works: boolean }
+  | { kind: 'camera'; works: boolean }
+  | { kind: 'page'; isVisible: boolean }
+  | { kind: 'press'; press: GuidePress };

@@ -1,0 +1,136 @@
+import type { ExerciseId } from '#core/exercises/exercises';
+import type { Side } from '#core/protocol/side';
+import type { SetStep } from '#documents/plan/planSteps';
+
+export const guidePhases = [
+  'placing', // getting into the picture
+  'bends', // two easy bends on both legs, before the recording
+  'standing', // quiet stand, the recording's beginning
+  'ready', // into the start position
+  'countdown',
+  'working',
+  'finishing', // a moment more of recording after the last repetition
+  'paused',
+  'set-done',
+  'resting',
+  'all-done',
+  'stopped',
+] as const;
+export type GuidePhase = (typeof guidePhases)[number];
+
+export type PauseReason = 'left-picture' | 'button' | 'page-hidden' | 'camera-ended';
+
+/** What does not change on the way. */
+export interface GuideOptions {
+  /** At least one. */
+  steps: readonly SetStep[];
+  /** Said after a stop because of pain: what the plan says to do then. */
+  beyondPainLimit: string;
+  /** Whether a repetition that left the limits has a sound of its own. */
+  outsideSound: boolean;
+}
+
+/** What was done of one set; a set that the camera's end cut in two comes twice. */
+export interface SetResult {
+  stepIndex: number;
+  itemIndex: number;
+  task: ExerciseId;
+  side: Side;
+  number: number;
+  /** Repetitions asked for; null for a hold. */
+  prescribed: number | null;
+  /** Null for a hold, and where the device could not count along. */
+  counted: number | null;
+  /** Null for repetitions. */
+  heldMs: number | null;
+  /** Why it ended before its time; null where it did not. */
+  cutShort: string | null;
+  /** Whether a recording of it is kept. */
+  isRecorded: boolean;
+}
+
+/** Where the way through the sets stands. Plain data; screens read it through readGuide. */
+export interface GuideState {
+  phase: GuidePhase;
+  /** In the steps, from 0. */
+  stepIndex: number;
+  nowMs: number;
+  /** When the phase began. */
+  sinceMs: number;
+
+  isPlaced: boolean;
+  placedChangeMs: number;
+  placingLine: string | null;
+  /** What the guide said last of what to move, and when. */
+  placingSaid: { line: string; atMs: number } | null;
+  /** When 'start anyway' was pressed in this set; null where it was not. */
+  startAnywayMs: number | null;
+  isPresent: boolean;
+  presentChangeMs: number;
+  posture: 'seated' | 'standing' | null;
+  postureChangeMs: number;
+  /** What is still to be done for the quiet stand; null where nothing is, or nothing is known. */
+  standLine: string | null;
+  canCount: boolean;
+  cameraWorks: boolean;
+  isVisible: boolean;
+
+  recording: 'off' | 'on' | 'paused';
+  /** Whether working goes on after a pause, so that quiet stand and bends are not repeated. */
+  isResuming: boolean;
+  isCounting: boolean;
+  bends: number;
+  /** Repetitions counted in this set, and those of them that an earlier result holds. */
+  count: number;
+  countBefore: number;
+  /** Whether a part of the set went on uncounted. */
+  hasMissed: boolean;
+  /** When the last repetition was counted or asked for. */
+  lastCountMs: number;
+  /** Worked in this set, without pauses, ms. */
+  workedMs: number;
+
+  pauseReason: PauseReason | null;
+  pausedFrom: GuidePhase | null;
+  /** How long the phase that was paused had lasted, ms. */
+  pausedAfterMs: number;
+
+  results: readonly SetResult[];
+  /** What was said last, in writing. */
+  caption: string;
+  stop: { reason: 'pain' | 'ended'; line: string } | null;
+}
+
+export const stateAtRest: Omit<GuideState, 'nowMs'> = {
+  phase: 'placing',
+  stepIndex: 0,
+  sinceMs: 0,
+  isPlaced: false,
+  placedChangeMs: 0,
+  placingLine: null,
+  placingSaid: null,
+  startAnywayMs: null,
+  isPresent: false,
+  presentChangeMs: 0,
+  posture: null,
+  postureChangeMs: 0,
+  standLine: null,
+  canCount: true,
+  cameraWorks: true,
+  isVisible: true,
+  recording: 'off',
+  isResuming: false,
+  isCounting: false,
+  bends: 0,
+  count: 0,
+  countBefore: 0,
+  hasMissed: false,
+  lastCountMs: 0,
+  workedMs: 0,
+  pauseReason: null,
+  pausedFrom: null,
+  pausedAfterMs: 0,
+  results: [],
+  caption: '',
+  stop: null,
+};

@@ -1,0 +1,49 @@
+import type { HoldItem } from '#documents/plan/planDocument';
+import type { HoldState } from '#core/segmentation/createHoldTimer';
+import { capitalised } from '#words/capitalised';
+import { holdAt } from '../holdAt';
+import { lines, seconds } from '../lines';
+import { numberWord } from '../numberWord';
+import { say, stepOf, tone, type Turn } from '../turn';
+import { endSet } from './closing';
+
+/** Said aloud, each, at the end of a hold and of the rest after it. */
+const countedSeconds = 3;
+
+/** Begins a hold, or goes on with one, or with the rest after it. */
+export function startHold(turn: Turn): void {
+  const { item } = stepOf(turn);
+  if (item.kind !== 'hold') return;
+  const at = holdAt(item, turn.state.workedMs);
+  say(turn, at.phase === 'resting' ? restLine(at) : lines.hold, 'now');
+}
+
+/** Says what this event changed about the holds of a set. */
+export function followHold(turn: Turn, item: HoldItem, workedBeforeMs: number): void {
+  const before = holdAt(item, workedBeforeMs);
+  const at = holdAt(item, turn.state.workedMs);
+  turn.state.count = at.phase === 'holding' ? at.hold - 1 : at.hold;
+  if (at.phase === 'done') {
+    say(turn, lines.release, 'now');
+    return endSet(turn, null);
+  }
+  if (at.phase !== before.phase || at.hold !== before.hold) {
+    tone(turn, at.phase === 'holding' ? 'start' : 'end');
+    say(turn, at.phase === 'holding' ? lines.hold : `${lines.release} ${restLine(at)}`, 'now');
+    return;
+  }
+  if (at.secondsLeft !== before.secondsLeft) tellSeconds(turn, item, at);
+}
+
+function tellSeconds(turn: Turn, { holdSeconds }: HoldItem, { phase, secondsLeft }: HoldState): void {
+  if (secondsLeft <= countedSeconds) {
+    tone(turn, 'tick');
+    say(turn, `${capitalised(numberWord(secondsLeft))}.`, 'now', `${secondsLeft}`);
+  } else if (phase === 'resting') return;
+  else if (secondsLeft === 10) say(turn, lines.lastSeconds, 'now');
+  else if (holdSeconds >= 24 && secondsLeft === Math.floor(holdSeconds / 2)) say(turn, lines.halfway, 'now');
+}
+
+function restLine({ secondsLeft }: HoldState): string {
+  return `Rest for ${seconds(secondsLeft)}.`;
+}

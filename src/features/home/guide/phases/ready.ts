@@ -1,0 +1,66 @@
+import { capitalised } from '#words/capitalised';
+import { guideTimes } from '../guideTimes';
+import { doseLine } from '../lines';
+import { numberWord } from '../numberWord';
+import { resumeRecording } from '../recording';
+import {
+  enter,
+  lastedMs,
+  newSecondsLeft,
+  passesEvery,
+  say,
+  preparationOf,
+  stepOf,
+  tone,
+  type Turn,
+} from '../turn';
+import { enterWorking } from './working';
+
+/** Into the start position. */
+export function enterReady(turn: Turn): void {
+  enter(turn, 'ready');
+  resumeRecording(turn);
+  say(turn, readyLine(turn), 'after');
+}
+
+function readyLine(turn: Turn): string {
+  const { startLine } = preparationOf(turn);
+  return turn.state.isResuming ? startLine : `${startLine} ${doseLine(stepOf(turn))}`;
+}
+
+export function followReady(turn: Turn): void {
+  if (isReady(turn)) return enterCountdown(turn);
+  if (passesEvery(turn, guideTimes.hintAgain)) say(turn, preparationOf(turn).startLine, 'after');
+}
+
+/** The start position is waited for where it can be told; where it can't, or is told otherwise, only for a time. */
+function isReady(turn: Turn): boolean {
+  const { start } = preparationOf(turn);
+  const { posture, postureChangeMs, nowMs } = turn.state;
+  const lasted = lastedMs(turn);
+  if (start === 'as-shown') return lasted >= guideTimes.readyHold;
+  if (posture === null) return lasted >= guideTimes.readyUnseen;
+  const isSteady = posture === start && nowMs - postureChangeMs >= guideTimes.postureSteady;
+  return lasted >= (isSteady ? spokenMs(readyLine(turn)) : guideTimes.readyAtMost);
+}
+
+/** How long a line is likely to be spoken or read, so that the countdown does not cut it off. */
+function spokenMs(line: string): number {
+  return Math.max(guideTimes.readyAtLeast, guideTimes.spokenWord * line.split(' ').length);
+}
+
+function enterCountdown(turn: Turn): void {
+  enter(turn, 'countdown');
+  tellSecond(turn, guideTimes.countdown / 1000);
+}
+
+export function followCountdown(turn: Turn): void {
+  const left = newSecondsLeft(turn, guideTimes.countdown);
+  if (left === 0) enterWorking(turn);
+  else if (left !== null) tellSecond(turn, left);
+}
+
+function tellSecond(turn: Turn, left: number): void {
+  tone(turn, 'tick');
+  say(turn, `${capitalised(numberWord(left))}.`, 'now', `${left}`);
+}

@@ -1,0 +1,66 @@
+import type { FeedbackMode } from '#documents/plan/planDocument';
+import { capitalised } from '#words/capitalised';
+import type { HeardVerdict } from './guideEvent';
+import { numberWord } from './numberWord';
+
+/** What is heard and read when a repetition was counted. */
+export interface CountLine {
+  line: string;
+  caption: string;
+  tone: 'tick' | 'outside';
+}
+
+/** Counted down in words at the end of a set. */
+const countedDown = 3;
+
+/**
+ * The count, what the plan wants said of the repetition, and how many are left of the last three.
+ *
+ * @param count  of this repetition, from 1
+ */
+export function repetitionLine(
+  count: number,
+  prescribed: number,
+  heard: HeardVerdict | null,
+  feedback: FeedbackMode,
+  outsideSound: boolean,
+): CountLine {
+  const told = feedbackLine(heard, feedback);
+  const left = leftLine(prescribed - count);
+  const rest = [told, left].filter((part) => part !== null);
+  return {
+    line: [`${capitalised(numberWord(count))}.`, ...rest].join(' '),
+    caption: [`${count} of ${prescribed}.`, ...rest].join(' '),
+    tone: isOutside(heard, feedback, outsideSound) ? 'outside' : 'tick',
+  };
+}
+
+function leftLine(left: number): string | null {
+  if (left === 0) return 'That was the last one.';
+  if (left === 1) return 'One more.';
+  return left <= countedDown ? `${capitalised(numberWord(left))} more.` : null;
+}
+
+/** Whether a repetition has the sound of its own that tells of leaving the limits. */
+export function isOutside(
+  heard: HeardVerdict | null,
+  feedback: FeedbackMode,
+  outsideSound: boolean,
+): boolean {
+  const isTold = feedback === 'every-repetition' || feedback === 'only-outside';
+  return isTold && outsideSound && heard?.verdict === 'out-of-line';
+}
+
+/** What is said of how a repetition went; null where the plan wants nothing said, or nothing is known. */
+export function feedbackLine(heard: HeardVerdict | null, feedback: FeedbackMode): string | null {
+  if (heard === null || feedback === 'after-the-set' || feedback === 'none') return null;
+  if (heard.verdict === 'out-of-line') {
+    if (heard.cue !== null) return heard.cue;
+    return heard.direction === 'inward'
+      ? 'Let the knee go out a little, over the foot.'
+      : 'Let the knee come in a little, over the foot.';
+  }
+  if (feedback === 'only-outside') return null;
+  if (heard.verdict === 'in-line') return 'Knee over the foot, good.';
+  return heard.verdict === 'near-limit' ? 'Close to the edge.' : null;
+}

@@ -1,0 +1,11 @@
+import { toDegrees } from '#core/geometry/degrees';
+
+/**
+ * How far beside the camera's own direction something is seen.
+ *
+ * @param xPx  px from the picture's left edge
+ * @returns  degrees, positive = to the picture's right
+ */
+export function bearingDeg(xPx: number, widthPx: number, focalPx: number): number {
+  return toDegrees(Math.atan2(xPx - widthPx / 2, focalPx));
+}

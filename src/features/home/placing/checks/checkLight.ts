@@ -1,0 +1,32 @@
+import { widestBandDeg } from '#core/scoring/judge';
+import { good, move, unknown, type Check } from './finding';
+
+/** Picture brightness, 0 black to 1 white, tight and while it was good; common practice, no source. */
+const darkest = { tight: 0.2, loose: 0.17 };
+const brightest = { tight: 0.9, loose: 0.93 };
+/** A picture with less contrast is fogged, or shows hardly more than one colour. */
+const leastContrast = { tight: 0.06, loose: 0.05 };
+
+/**
+ * Light: the picture's own brightness where the caller looked at it, and whether the joints tremble so much that the
+ * error band would become too wide. A lamp or window behind the person can't be told from a bright room.
+ */
+export const checkLight: Check = ({ facts: { brightness }, expected }, wasGood) => {
+  const limit = wasGood ? 'loose' : 'tight';
+  if (brightness !== undefined) {
+    if (brightness.mean < darkest[limit])
+      return move('It is too dark. Switch on a light in front of you.', 'More light');
+    if (brightness.mean > brightest[limit])
+      return move('It is too bright. Turn the camera away from window and lamp.', 'Less light');
+    if (brightness.contrast < leastContrast[limit])
+      return move('The picture is pale. Wipe the lens, and keep lamps from shining into it.', 'Wipe lens');
+  }
+  if (expected !== null && expected.bandDeg > widestBandDeg && expected.stillBandDeg <= widestBandDeg)
+    return move(
+      "Your joints can't be seen steadily. Add light from the front and wear clothes that stand out from the wall.",
+      'More light',
+    );
+  return brightness === undefined
+    ? unknown('How bright the picture is was not looked at.', 'Light?')
+    : good('There is enough light.', 'Light good');
+};

@@ -1,0 +1,69 @@
+import { widestBandDeg } from '#core/scoring/judge';
+import { bearingDeg } from '../bearingDeg';
+import type { Sight } from '../readSight';
+import { good, move, notYet, unknown, type Check, type Finding } from './finding';
+
+/** Turned by more than this, about half of what measuring still bears, degrees: the rest is for turning meanwhile. */
+const widestDeg = { tight: 10, loose: 13 };
+/**
+ * A stance foot that points this much farther to one side than the body is not one that the set's yaw can be told
+ * from, degrees: twice the usual spread.
+ */
+const widestFootDeg = { tight: 7, loose: 9 };
+/** What the set's own recording is going to read as its yaw may be this far from square, degrees. */
+const widestExpectedDeg = { tight: 11, loose: 12 };
+/** The band that a deep bend is expected to have, of the widest that is told: a repetition may go deeper. */
+const widestBandShare = { tight: 0.92, loose: 0.94 };
+
+/**
+ * Square to the camera: the yaw as measuring reads it, from both thighs of somebody seated and both feet of somebody
+ * standing, and what the set's own recording will make of it.
+ */
+export const checkSquare: Check = (sight, wasGood) => {
+  const { extent, view, expected, obstacle, track, focalPx } = sight;
+  if (extent === null || view === null || expected === null) return notYet;
+  if (!extent.isFacing) return move('Turn round so that you face the camera.', 'Turn round', 'turn-right');
+  const { yawDeg, cues } = view.yaw;
+  // That somebody was told to face the camera is all that is known.
+  if (cues.length < 2)
+    return unknown('Show both feet, toes to the camera, and stand or sit still.', 'Show feet');
+  const limit = wasGood ? 'loose' : 'tight';
+  // Somebody who stands beside the middle is also seen from their side by as much.
+  const asideDeg = bearingDeg(extent.hips.x, track.widthPx, focalPx);
+  const mostDeg = (deg: number) => Math.max(Math.abs(deg), Math.abs(deg + asideDeg));
+  if (view.isTurned || obstacle === 'view-turned' || mostDeg(yawDeg) > widestDeg[limit])
+    return turnBack(yawDeg);
+  const footDeg = footBesideBodyDeg(sight);
+  if (footDeg !== null && Math.abs(footDeg) > widestFootDeg[limit])
+    return turnFoot(sight.setup.side, footDeg);
+  const isFar = mostDeg(expected.yaw.yawDeg) > widestExpectedDeg[limit];
+  if (isFar || expected.stillBandDeg > widestBandShare[limit] * widestBandDeg)
+    return footDeg !== null && Math.abs(footDeg) > Math.abs(yawDeg)
+      ? turnFoot(sight.setup.side, footDeg)
+      : turnBack(expected.yaw.yawDeg);
+  return good('You face the camera.', 'Square');
+};
+
+/** Positive = the body's front points to the picture's right, towards the person's own left: the left shoulder is back. */
+function turnBack(yawDeg: number): Finding {
+  const back = yawDeg > 0 ? 'right' : 'left';
+  const little = Math.abs(yawDeg) > 2 * widestDeg.tight ? '' : ' a little';
+  return move(`Turn your ${back} shoulder${little} back.`, `Turn ${back}`, `turn-${back}`);
+}
+
+/** How much farther to the picture's right the stance foot points than the body; null where the set does not use it. */
+function footBesideBodyDeg({ view, expected, setup }: Sight): number | null {
+  if (setup.bends !== undefined) return null;
+  const foot = expected?.yaw.cues.find(({ name }) => name === 'stance-foot');
+  return foot === undefined || view === null ? null : foot.yawDeg - view.yaw.yawDeg;
+}
+
+function turnFoot(side: 'left' | 'right', footDeg: number): Finding {
+  const towards = footDeg > 0 ? 'right' : 'left';
+  const way = towards === side ? 'outward' : 'inward';
+  return move(
+    `Turn the toes of your ${side} foot a little ${way}.`,
+    way === 'inward' ? 'Toes in' : 'Toes out',
+    `turn-${towards}`,
+  );
+}

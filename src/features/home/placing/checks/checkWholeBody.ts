@@ -1,0 +1,49 @@
+import { otherSide } from '#core/protocol/side';
+import type { Sight } from '../readSight';
+import { good, move, notYet, unknown, type Check } from './finding';
+
+/** Room that is left round the body, share of the picture's height. */
+const margin = { tight: 0.02, loose: 0.005 };
+/** How far the crown lies above the eyes, share of leg length; Drillis & Contini, from memory: (1 - .936) / .491. */
+const crownAboveEyes = 0.13;
+/** How far the crown of a standing person lies above the ankles: (1 - .039) / .491, the same source. */
+const crownAboveAnkles = 1.96;
+
+/** Whole body in the picture from head to shoes, and where it will be during the task: standing up, leg to the side. */
+export const checkWholeBody: Check = (sight, wasGood) => {
+  const { extent, legPx, obstacle, task, posture } = sight;
+  if (extent === null || legPx === null || obstacle === 'no-person') return notYet;
+  if (task.shape !== 'rise' && posture === 'seated')
+    return unknown('Stand up, so that the camera sees you as you will begin.', 'Stand up');
+  const { top, bottom, left, right } = roomRound(sight, wasGood);
+  if (top + bottom < 0 || left + right < 0)
+    return move('Step back until you are in the picture from head to shoes.', 'Step back', 'farther');
+  if (bottom < 0) return move('Your shoes are cut off. Tip the camera down a little.', 'Tip down', 'down');
+  if (top < 0) {
+    const when = posture === 'seated' ? 'Once you stand, your head will be' : 'Your head is';
+    return move(`${when} cut off. Tip the camera up a little, or raise it.`, 'Tip up', 'up');
+  }
+  // Picture left is the side of the person's own right.
+  if (left < 0) return move('Step to your left, there is not enough room beside you.', 'Step left', 'left');
+  if (right < 0)
+    return move('Step to your right, there is not enough room beside you.', 'Step right', 'right');
+  if (obstacle === 'out-of-picture') return move('Stay in the picture from head to shoes.', 'Stay in');
+  return good('You are in the picture from head to shoes.', 'Whole body');
+};
+
+/** Room between the body and the picture's edges, px; below 0 where it is cut off. */
+function roomRound({ extent, legPx, task, setup, track, posture }: Sight, wasGood: boolean) {
+  const { eyesPx, ankles, bottomPx, leftPx, rightPx, hips } = extent!;
+  const marginPx = margin[wasGood ? 'loose' : 'tight'] * track.heightPx;
+  const seenCrownPx = eyesPx - crownAboveEyes * legPx!;
+  const risesPx =
+    task.shape === 'rise' && posture !== 'standing' ? ankles.y - crownAboveAnkles * legPx! : Infinity;
+  const reachPx = task.freeFootReach * legPx!;
+  const freeIsRight = otherSide(setup.side) === 'left';
+  return {
+    top: Math.min(seenCrownPx, risesPx) - marginPx,
+    bottom: track.heightPx - marginPx - bottomPx,
+    left: Math.min(leftPx, freeIsRight ? Infinity : hips.x - reachPx) - marginPx,
+    right: track.widthPx - marginPx - Math.max(rightPx, freeIsRight ? hips.x + reachPx : -Infinity),
+  };
+}

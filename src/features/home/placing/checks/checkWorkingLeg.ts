@@ -1,0 +1,69 @@
+import type { KeypointName } from '#core/keypoints/keypointNames';
+import { reasonCode } from '#core/measurement/curve';
+import { missingAt } from '#core/measurement/smoothPoints';
+import { otherSide, type Side } from '#core/protocol/side';
+import { medianWhere } from '#core/view/frontalKneeAngle';
+import type { Sight } from '../readSight';
+import { good, move, notYet, type Check } from './finding';
+
+/** A joint has to be seen in this share of the window. */
+const leastSeenShare = { tight: 0.85, loose: 0.75 };
+/** In a split stance the working ankle stands lower in the picture than the other by this share of leg length. */
+const leastLead = 0.03;
+
+const joints = { hip: 'hip', knee: 'knee', ankle: 'ankle', heel: 'foot', foot_index: 'foot' } as const;
+type Joint = keyof typeof joints;
+/** Of the other leg less is needed; a foot that is lifted behind is often hidden. */
+const needed: Record<'working' | 'other', readonly Joint[]> = {
+  working: ['hip', 'knee', 'ankle', 'heel', 'foot_index'],
+  other: ['hip', 'knee'],
+};
+
+const hiddenCode = reasonCode('joint-unseen');
+
+/** Working leg and foot visible, the other leg too, and in a split stance the working foot in front. */
+export const checkWorkingLeg: Check = (sight, wasGood) => {
+  const { extent, setup, obstacle } = sight;
+  if (extent === null) return notYet;
+  const least = leastSeenShare[wasGood ? 'loose' : 'tight'];
+  for (const side of [setup.side, otherSide(setup.side)]) {
+    const hidden = needed[side === setup.side ? 'working' : 'other'].find(
+      (joint) => seenShare(sight, `${side}_${joint}`) < least,
+    );
+    if (hidden !== undefined) {
+      const what = `${side} ${joints[hidden]}`;
+      return move(
+        `Your ${what} can't be seen well. Clear what stands in front of it, and let no clothes hide it.`,
+        `Show ${joints[hidden]}`,
+      );
+    }
+  }
+  if (obstacle === 'joint-unseen')
+    return move(`Your ${setup.side} leg can't be seen well. Clear what stands in front of it.`, 'Show leg');
+  if (sight.task.workingFoot === 'nearer' && sight.posture === 'seated' && isBehind(sight)) {
+    return move(`Put your ${setup.side} foot in front of the other.`, 'Foot ahead');
+  }
+  return good(`Your ${setup.side} leg and foot are seen.`, 'Leg seen');
+};
+
+/** Points outside of the picture are the whole body's business. */
+function seenShare({ points }: Sight, name: KeypointName): number {
+  const point = points.point(name);
+  const samples = points.timesMs.length;
+  let unseen = 0;
+  for (let i = 0; i < samples; i++) if (missingAt([point], i) === hiddenCode) unseen++;
+  return 1 - unseen / Math.max(1, samples);
+}
+
+function isBehind({ extent, legPx, points, setup }: Sight): boolean {
+  const height = (side: Side) => {
+    const ankle = points.point(`${side}_ankle`);
+    return medianWhere(
+      Uint8Array.from(points.timesMs, (_, i) => (missingAt([ankle], i) === 0 ? 1 : 0)),
+      (i) => ankle.yPx.values[i]!,
+    );
+  };
+  const [working, other] = [height(setup.side), height(otherSide(setup.side))];
+  if (extent === null || legPx === null || working === null || other === null) return false;
+  return other - working > leastLead * legPx;
+}

@@ -1,0 +1,18 @@
+import { keypointCount } from '#core/keypoints/keypointNames';
+import type { KeypointTrack } from '#core/keypoints/keypointTrack';
+
+/** The frames of the last so many milliseconds; shares the track's memory. */
+export function lastPart(track: KeypointTrack, spanMs: number): KeypointTrack {
+  const endMs = track.timesMs.at(-1) ?? 0;
+  const from = Math.max(
+    0,
+    track.timesMs.findIndex((timeMs) => timeMs >= endMs - spanMs - 1e-6),
+  );
+  return {
+    ...track,
+    timesMs: track.timesMs.subarray(from),
+    xPx: track.xPx.subarray(from * keypointCount),
+    yPx: track.yPx.subarray(from * keypointCount),
+    score: track.score.subarray(from * keypointCount),
+  };
+}

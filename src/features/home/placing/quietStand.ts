@@ -1,0 +1,138 @@
+import { deviation } from 'd3-array';
+import type { KeypointName } from '#core/keypoints/keypointNames';
+import type { KeypointTrack } from '#core/keypoints/keypointTrack';
+import { frontalCurves } from '#core/measurement/frontalCurves';
+import { unseenRoll } from '#core/measurement/cameraRoll';
+import { restMoments } from '#core/measurement/restMoments';
+import { seeView } from '#core/measurement/seeView';
+import { missingAt, pointAt, smoothPoints, type SmoothPoints } from '#core/measurement/smoothPoints';
+import { legLengthPx, viewedLeg } from '#core/measurement/viewedLeg';
+import { otherSide, sides, type Side } from '#core/protocol/side';
+import { findTask } from '#core/exercises/exercises';
+import { focalLengthPx } from '#core/view/focalLengthPx';
+import type { YawEstimate } from '#core/view/fuseCues';
+import type { SegmentsPx } from '#core/view/liftLeg';
+import type { ViewedLeg } from '#core/view/readViewCues';
+import { lastPart } from './lastPart';
+
+/** How long it takes, ms. */
+export const quietStandMs = 2000;
+/** A joint that wanders by more than this share of leg length, one standard deviation, moves: common practice. */
+const stillSpread = 0.015;
+/** A joint has to be seen in this share of the time. */
+const leastSeenShare = 0.9;
+/** Thighs that look shorter than this share of the shanks lie on a seat or are bent. */
+const leastThighToShank = 0.8;
+
+export type QuietStand =
+  | {
+      problem: null;
+      /** Lengths of each leg's segments in the picture, px. */
+      segmentsPx: Record<Side, SegmentsPx>;
+      /** Knee angle of each leg square to the body while it stands, degrees, inward positive. */
+      standingOffsetDeg: Record<Side, number>;
+      /** Trembling of the joints after smoothing, one standard deviation, in shank lengths; the larger of both legs. */
+      jitter: number;
+      /** How the body stood to the camera, told from both feet. */
+      yaw: YawEstimate;
+    }
+  | {
+      problem: 'too-short' | 'unseen' | 'not-upright' | 'moved';
+      /** What to do, to be spoken; left and right are the person's own. */
+      sentence: string;
+    };
+
+/** What may not move, and what it is called. */
+const watched = { shoulder: 'shoulder', hip: 'hip', knee: 'knee', ankle: 'foot' } as const;
+type Joint = keyof typeof watched;
+
+/**
+ * Reads a quiet stand on both feet: the last two seconds of the window, in which nothing may move.
+ *
+ * @param window  joints of two seconds or more; what is older than two seconds is left out
+ * @returns  the body's own measures, or why they can't be taken
+ */
+export function quietStand(window: KeypointTrack): QuietStand {
+  const track = lastPart(window, quietStandMs);
+  const points = smoothPoints(track);
+  if ((points.timesMs.at(-1) ?? 0) - (points.timesMs[0] ?? 0) < quietStandMs * leastSeenShare) {
+    return { problem: 'too-short', sentence: 'Stand still for two seconds.' };
+  }
+  const unseen = findJoint(points, ({ seenShare }) => seenShare < leastSeenShare);
+  const focalPx = focalLengthPx(track.widthPx, track.heightPx);
+  const leg = (side: Side) => viewedLeg(points, side, track, focalPx);
+  const [left, right] = [leg('left'), leg('right')];
+  if (unseen !== null || left === null || right === null) {
+    const what = unseen === null ? 'legs' : `${unseen.side} ${watched[unseen.joint]}`;
+    return { problem: 'unseen', sentence: `Stand so that your ${what} can be seen, and keep still.` };
+  }
+  const legs = { left, right };
+  if (sides.some((side) => legs[side].segments.thigh < leastThighToShank * legs[side].segments.shank)) {
+    return { problem: 'not-upright', sentence: 'Stand upright on both feet, and keep still.' };
+  }
+  const legPx = legLengthPx(left);
+  const moved = findJoint(points, ({ spreadPx }) => spreadPx > stillSpread * legPx);
+  if (moved !== null) {
+    const whole = moved.joint === 'shoulder' || moved.joint === 'hip';
+    const what = whole ? '' : ` Your ${moved.side} ${watched[moved.joint]} moved.`;
+    return { problem: 'moved', sentence: `Stand still for two seconds, arms at rest.${what}` };
+  }
+  const seen = (side: Side) => standing(points, legs, side, focalPx);
+  const [ofLeft, ofRight] = [seen('left'), seen('right')];
+  return {
+    problem: null,
+    segmentsPx: { left: left.segments, right: right.segments },
+    standingOffsetDeg: { left: ofLeft.offsetDeg, right: ofRight.offsetDeg },
+    jitter: Math.max(left.jitter, right.jitter),
+    yaw: ofLeft.yaw,
+  };
+}
+
+function standing(
+  points: SmoothPoints,
+  legs: Record<Side, ViewedLeg>,
+  side: Side,
+  focalPx: number,
+): { offsetDeg: number; yaw: YawEstimate } {
+  // A dip that never begins: upright all along.
+  const task = findTask('two-legged-bend');
+  const samples = points.timesMs.length;
+  const still = restMoments(task, new Float64Array(samples), samples);
+  const view = seeView(legs[side], legs[otherSide(side)], task, side, focalPx, unseenRoll, still);
+  return { offsetDeg: frontalCurves(points, view, side).standingOffsetDeg, yaw: view.yaw };
+}
+
+interface JointRecord {
+  seenShare: number;
+  spreadPx: number;
+}
+
+/** The first joint, from the feet up, of which something is true. */
+function findJoint(
+  points: SmoothPoints,
+  isSo: (record: JointRecord) => boolean,
+): { side: Side; joint: Joint } | null {
+  for (const joint of ['ankle', 'knee', 'hip', 'shoulder'] as const) {
+    for (const side of sides) {
+      if (isSo(recordOf(points, `${side}_${joint}`))) return { side, joint };
+    }
+  }
+  return null;
+}
+
+function recordOf(points: SmoothPoints, name: KeypointName): JointRecord {
+  const point = points.point(name);
+  const x: number[] = [];
+  const y: number[] = [];
+  const samples = points.timesMs.length;
+  for (let i = 0; i < samples; i++) {
+    if (missingAt([point], i) !== 0) continue;
+    const here = pointAt(point, i);
+    x.push(here.x);
+    y.push(here.y);
+  }
+  return {
+    seenShare: x.length / Math.max(1, samples),
+    spreadPx: Math.hypot(deviation(x) ?? 0, deviation(y) ?? 0),
+  };
+}

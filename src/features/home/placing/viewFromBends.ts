@@ -1,0 +1,87 @@
+import { toDegrees } from '#core/geometry/degrees';
+import { mean } from 'd3-array';
+import type { KeypointTrack } from '#core/keypoints/keypointTrack';
+import { measure } from '#core/measurement/measure';
+import type { Measurement } from '#core/measurement/measurement';
+import { smoothPoints } from '#core/measurement/smoothPoints';
+import { viewedLeg } from '#core/measurement/viewedLeg';
+import type { Side } from '#core/protocol/side';
+import type { BendsView } from '#core/view/bendsView';
+import { placingSd } from '#core/view/errorBand';
+import { focalLengthPx } from '#core/view/focalLengthPx';
+import { fuseCues } from '#core/view/fuseCues';
+import { footOfLegDeg } from '#core/view/readViewCues';
+
+/** Fewer complete bends than this do not count. */
+const leastBends = 2;
+/** Bends shallower than this share of leg length leave the thighs too upright to point anywhere. */
+const leastDepth = 0.05;
+/**
+ * How unevenly thighs open to either side of straight ahead, degrees, one standard deviation: the spread of the yaw over
+ * sit-to-stands of ten people, filmed square (docs/view.md). Within one recording most of it cancels; carried over to
+ * another it does not.
+ */
+const openingSdDeg = 2.3;
+
+export type BendsOutcome =
+  | { view: BendsView; problem: null }
+  /** One sentence: why the bends tell nothing, and what to do. */
+  | { view: null; problem: string };
+
+/**
+ * Tells from two easy two-legged bends how the body stands to the camera, for a set that follows: what both knees do
+ * alike there is view, not alignment. Hand the view on as `bends` of the set's setup.
+ *
+ * It only holds while the camera is not moved between the bends and the end of the set: not carried, tipped or turned.
+ * Film the bends anew when it was.
+ *
+ * @param track  the bends alone, with a moment of standing before and between them
+ */
+export function viewFromBends(track: KeypointTrack): BendsOutcome {
+  const measurement = measure(track, { task: 'two-legged-bend', side: 'left' });
+  const bends = measurement.repetitions.filter(({ completeness }) => completeness === 'complete');
+  if (bends.length < leastBends) {
+    return none('Two bends were not seen. Bend both knees a little and stand up again, twice.');
+  }
+  const depth = mean(bends, ({ others }) => others.depth?.value ?? 0)!;
+  if (depth < leastDepth) return none('The bends were very small. Bend both knees a little more, twice.');
+  if (!measurement.view?.cues.some(({ name }) => name === 'thighs')) {
+    return none(
+      'Both legs were not seen all of the time. Clear what stands in front of them, then bend twice.',
+    );
+  }
+  const thighsSdDeg = Math.hypot(openingSdDeg, placedSdDeg(depth));
+  const { yawDeg, sdDeg } = fuseCues(
+    measurement.view.cues.map((cue) => (cue.name === 'thighs' ? { ...cue, sdDeg: thighsSdDeg } : cue)),
+  );
+  return { view: { yawDeg, sdDeg, footDeg: standingFeetDeg(track, measurement) }, problem: null };
+}
+
+function none(problem: string): BendsOutcome {
+  return { view: null, problem };
+}
+
+/**
+ * What the joints' placing makes of the middle of two thighs' directions, degrees: the less they are bent, the more.
+ * Thigh and shank, about equally long, lean alike, so that the cosine of their lean is what is left of the height.
+ */
+function placedSdDeg(depth: number): number {
+  const aheadShare = Math.sqrt(1 - (1 - depth) ** 2);
+  return toDegrees(placingSd / aheadShare);
+}
+
+function standingFeetDeg(
+  track: KeypointTrack,
+  { repetitions, timesMs }: Measurement,
+): Record<Side, number | null> {
+  const points = smoothPoints(track);
+  const standing = Uint8Array.from(timesMs, (timeMs) =>
+    repetitions.some(({ events }) => timeMs > events.startMs && timeMs < events.endMs) ? 0 : 1,
+  );
+  const focalPx = focalLengthPx(track.widthPx, track.heightPx);
+  const footOf = (side: Side) => {
+    const leg = viewedLeg(points, side, track, focalPx);
+    return leg === null ? null : footOfLegDeg(leg, side, standing, focalPx);
+  };
+  return { left: footOf('left'), right: footOf('right') };
+}

@@ -1,0 +1,52 @@
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import { useHome, useHomeState } from '../homeContext';
+import { Message } from '#ui/components/Message';
+import { ScaleChoice } from '#ui/components/ScaleChoice';
+import { effortWords, painWords, scaleQuestions } from '#core/safety/painScale';
+import { HomePage } from './HomePage';
+import { RemarkPage } from './RemarkPage';
+
+type QuestionId = 'painDuring' | 'painAfter' | 'effort';
+
+/** How it was: one question a page, then a remark; each may be left open. */
+export function AfterPage() {
+  const home = useHome();
+  const { painAfter, effort, sets } = useHomeState((state) => state);
+  const warning = useHomeState((state) => state.painWarning);
+  const [at, setAt] = useState(0);
+  const lastSet = sets.length - 1;
+  const questions: QuestionId[] = [...(lastSet >= 0 ? (['painDuring'] as const) : []), 'painAfter', 'effort'];
+  const id = questions[at];
+  const back = at === 0 ? undefined : { words: 'Back', onPress: () => setAt(at - 1) };
+  if (id === undefined) return <RemarkPage back={back} />;
+
+  const value = { painDuring: sets[lastSet]?.painDuring ?? null, painAfter, effort }[id];
+  const answer = (score: number) => {
+    if (id === 'painDuring') home.setPainDuring(lastSet, score);
+    else if (id === 'painAfter') home.setPainAfter(score);
+    else home.setEffort(score);
+  };
+  const isWarned = warning !== null && warning.when === (id === 'painDuring' ? 'during' : 'after');
+  return (
+    <HomePage
+      key={id}
+      title={scaleQuestions[id].question}
+      leave={back}
+      actions={
+        <Button className={value === null ? 'button' : 'button button-primary'} onPress={() => setAt(at + 1)}>
+          {value === null ? 'Leave it open' : 'Go on'}
+        </Button>
+      }
+    >
+      <ScaleChoice
+        question={scaleQuestions[id].question}
+        isQuestionHidden
+        words={id === 'effort' ? effortWords : painWords}
+        value={value}
+        onChange={answer}
+      />
+      {isWarned && id !== 'effort' && <Message kind="caution">{warning.advice}</Message>}
+    </HomePage>
+  );
+}

@@ -1,0 +1,31 @@
+import { Label, ProgressBar } from 'react-aria-components';
+import { useHomeState } from '../homeContext';
+import { Message } from '#ui/components/Message';
+import { ProgressFill } from '#ui/components/ProgressFill';
+
+/** How far the careful measuring of stored videos is; nothing where none waits. */
+export function BackgroundLine() {
+  const { waiting, share, isPaused, problems } = useHomeState((state) => state.background);
+  return (
+    <>
+      {problems.map((problem) => (
+        <Message key={problem} kind="caution" title="A recording could not be measured again">
+          {problem}
+        </Message>
+      ))}
+      {waiting > 0 && (
+        <ProgressBar className="background-line" value={share ?? 0} maxValue={1}>
+          {({ percentage }) => (
+            <>
+              <Label>
+                {isPaused ? 'Waiting to measure' : 'Measuring'} {waiting === 1 ? 'a set' : `${waiting} sets`}{' '}
+                once more, carefully. You need not wait for it.
+              </Label>
+              <ProgressFill percentage={percentage} />
+            </>
+          )}
+        </ProgressBar>
+      )}
+    </>
+  );
+}

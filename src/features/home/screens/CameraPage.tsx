@@ -1,0 +1,101 @@
+import { useRef } from 'react';
+import { Button } from 'react-aria-components';
+import { useHome, useHomeState } from '../homeContext';
+import { Message } from '#ui/components/Message';
+import { findPreparation } from '#core/exercises/findPreparation';
+import { CameraChoice } from './CameraChoice';
+import { HomePage } from './HomePage';
+import { MirrorStage } from './MirrorStage';
+import { OwnRecording } from './OwnRecording';
+import { OwnVideosPage } from './OwnVideosPage';
+import { SoundChoices } from './SoundChoices';
+
+/** Why a camera is needed, which one, and the way out where there is none; then what it sees, before it begins. */
+export function CameraPage() {
+  const home = useHome();
+  const camera = useHomeState((state) => state.camera);
+  const hasVideos = useHomeState(({ sets }) => sets.length > 0);
+  if (hasVideos) return <OwnVideosPage />;
+  return camera.state === 'on' ? <CameraRuns /> : <CameraAsked onBack={() => home.back()} />;
+}
+
+function CameraAsked({ onBack }: { onBack: () => void }) {
+  const home = useHome();
+  const camera = useHomeState((state) => state.camera);
+  const wish = useRef<Parameters<typeof home.openCamera>[0]>(undefined);
+  const isAsking = camera.state === 'asking';
+  return (
+    <HomePage
+      title="Now the camera"
+      leave={{ words: 'Back', onPress: onBack }}
+      actions={
+        <>
+          <Button
+            className="button button-primary"
+            isDisabled={isAsking}
+            onPress={() => void home.openCamera(wish.current)}
+          >
+            {isAsking
+              ? 'Waiting for the camera …'
+              : camera.state === 'problem'
+                ? 'Try again'
+                : 'Switch the camera on'}
+          </Button>
+          {camera.state === 'problem' && <OwnRecording words="Open a recorded video" />}
+        </>
+      }
+    >
+      {camera.state === 'problem' && (
+        <Message kind="problem" title="No camera yet">
+          {camera.sentence}
+        </Message>
+      )}
+      <p>
+        The camera sees how your knee moves: it is used to count along, and the set is recorded to be
+        measured. The pictures stay on this device, nothing is sent anywhere, and no sound is recorded.
+      </p>
+      <p>Your browser is going to ask whether this page may use it.</p>
+      <CameraChoice onChoose={(next) => (wish.current = next)} />
+      <ul className="home-list">
+        <li>Stand the phone or laptop firmly, about as high as your hips or a little below.</li>
+        <li>Two to three metres of clear floor in front of it, and light from its side.</li>
+        <li>Turn the sound up: you are told what to do.</li>
+      </ul>
+    </HomePage>
+  );
+}
+
+function CameraRuns() {
+  const home = useHome();
+  const camera = useHomeState((state) => state.camera);
+  const first = useHomeState(({ steps }) => steps[0]);
+  const preparation = first === undefined ? null : findPreparation(first.item.task, first.side);
+  if (camera.state !== 'on') return null;
+  return (
+    <HomePage
+      title="This is what the camera sees"
+      leave={{ words: 'Back', onPress: () => home.back() }}
+      actions={
+        <Button className="button button-primary" onPress={() => home.startExercise()}>
+          Begin
+        </Button>
+      }
+    >
+      <div className="camera-look">
+        <MirrorStage />
+      </div>
+      <CameraChoice onChoose={(wish) => void home.openCamera(wish)} />
+      {preparation !== null && (
+        <section className="home-section">
+          <h2>Set it up like this</h2>
+          <ol className="home-list home-numbered">
+            {[preparation.camera, ...preparation.steps].map(
+              (sentence) => sentence !== null && <li key={sentence}>{sentence}</li>,
+            )}
+          </ol>
+        </section>
+      )}
+      <SoundChoices />
+    </HomePage>
+  );
+}

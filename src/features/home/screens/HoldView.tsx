@@ -1,0 +1,28 @@
+import type { GuideView } from '../guide/readGuide';
+import { Ring } from './Ring';
+
+interface Props {
+  view: GuideView;
+  hold: NonNullable<GuideView['hold']>;
+}
+
+/** A hold, or the rest after it, with the seconds left. */
+export function HoldView({ view, hold }: Props) {
+  const { item } = view.step;
+  if (item.kind !== 'hold') return null;
+  const isHolding = hold.phase === 'holding';
+  const all = isHolding ? item.holdSeconds : item.restSeconds;
+  return (
+    <div className="film-time">
+      <h1>{isHolding ? 'Hold' : 'Let go and rest'}</h1>
+      <Ring share={all === 0 ? 0 : hold.secondsLeft / all}>
+        <span role="timer" aria-label={`${hold.secondsLeft} seconds left`}>
+          {hold.secondsLeft}
+        </span>
+      </Ring>
+      <p className="film-sentence">
+        Hold {hold.hold} of {item.holds}
+      </p>
+    </div>
+  );
+}

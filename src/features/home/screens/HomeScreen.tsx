@@ -1,0 +1,29 @@
+import { useEffect } from 'react';
+import { useHome, useHomeState } from '../homeContext';
+import type { HomeStep } from '../store/homeState';
+import { AfterPage } from './AfterPage';
+import { BeginPage } from './BeginPage';
+import { CameraPage } from './CameraPage';
+import { FilmScreen } from './FilmScreen';
+import { PainPage } from './PainPage';
+import { PlanPage } from './PlanPage';
+import { SummaryPage } from './SummaryPage';
+import './home.css';
+
+const pages: Record<HomeStep, () => React.ReactNode> = {
+  plan: BeginPage,
+  overview: PlanPage,
+  'pain-before': PainPage,
+  camera: CameraPage,
+  exercise: FilmScreen,
+  after: AfterPage,
+  summary: SummaryPage,
+};
+
+/** A home session from its plan to its summary, one page a step. */
+export function HomeScreen() {
+  const home = useHome();
+  const Page = pages[useHomeState(({ step }) => step)];
+  useEffect(() => void home.enter(), [home]);
+  return <Page />;
+}

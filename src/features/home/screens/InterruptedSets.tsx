@@ -1,0 +1,54 @@
+import { Button } from 'react-aria-components';
+import { useHome, useHomeState } from '../homeContext';
+import type { InterruptedView } from '../store/homeState';
+import { Message } from '#ui/components/Message';
+import { findTask } from '#core/exercises/exercises';
+
+/** Sets whose recording broke off: to keep, or to drop. */
+export function InterruptedSets() {
+  const interrupted = useHomeState((state) => state.interrupted);
+  return interrupted.map((set) => <InterruptedSet key={set.id} set={set} />);
+}
+
+function InterruptedSet({ set }: { set: InterruptedView }) {
+  const home = useHome();
+  const { id, task, side, seconds, startedAt, state } = set;
+  if (state === 'dropped') {
+    return (
+      <Message
+        kind="plain"
+        actions={
+          <Button className="button" onPress={() => home.undoDrop(id)}>
+            Take it back
+          </Button>
+        }
+      >
+        The set was dropped. It is deleted when you go on.
+      </Message>
+    );
+  }
+  const isKeeping = state === 'keeping';
+  return (
+    <Message
+      kind="caution"
+      title="A set was broken off"
+      actions={
+        <div className="home-row">
+          <Button className="button" isDisabled={isKeeping} onPress={() => void home.keepInterrupted(id)}>
+            {isKeeping ? 'Keeping it …' : 'Keep it'}
+          </Button>
+          <Button className="button" isDisabled={isKeeping} onPress={() => home.dropInterrupted(id)}>
+            Drop it
+          </Button>
+        </div>
+      }
+    >
+      {findTask(task).name}, {side} leg, {whenWords(startedAt)}. {Math.round(seconds)} seconds of it are
+      there.
+    </Message>
+  );
+}
+
+function whenWords(iso: string): string {
+  return new Date(iso).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' });
+}

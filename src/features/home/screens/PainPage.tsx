@@ -1,0 +1,52 @@
+import { Button } from 'react-aria-components';
+import { useHome, useHomeState } from '../homeContext';
+import { Message } from '#ui/components/Message';
+import { ScaleChoice } from '#ui/components/ScaleChoice';
+import { painWords, scaleQuestions } from '#core/safety/painScale';
+import { HomePage } from './HomePage';
+
+/** How much it hurts before anything is done; above the limit the way on is closed, unless the therapist opened it. */
+export function PainPage() {
+  const home = useHome();
+  const score = useHomeState((state) => state.painBefore);
+  const warning = useHomeState(({ painWarning }) => (painWarning?.when === 'before' ? painWarning : null));
+  const goOnAllTheSame = () => {
+    home.setToldToGoOn(true);
+    home.goOnFromPain();
+  };
+  return (
+    <HomePage
+      title={scaleQuestions.painBefore.question}
+      leave={{ words: 'Back', onPress: () => home.back() }}
+      actions={
+        warning === null ? (
+          <Button
+            className="button button-primary"
+            isDisabled={score === null}
+            onPress={() => home.goOnFromPain()}
+          >
+            {score === null ? 'Choose a number' : 'Go on'}
+          </Button>
+        ) : (
+          <>
+            <Button className="button button-primary" onPress={() => home.stopBeforeStart()}>
+              End here for today
+            </Button>
+            <Button className="button" onPress={goOnAllTheSame}>
+              My therapist said to go on
+            </Button>
+          </>
+        )
+      }
+    >
+      <ScaleChoice
+        question={scaleQuestions.painBefore.question}
+        isQuestionHidden
+        words={painWords}
+        value={score}
+        onChange={(value) => home.setPainBefore(value)}
+      />
+      {warning !== null && <Message kind="problem">{warning.advice}</Message>}
+    </HomePage>
+  );
+}

@@ -1,0 +1,42 @@
+import { Button } from 'react-aria-components';
+import { useHome, useHomeState } from '../homeContext';
+import type { PauseReason } from '../guide/guideState';
+import type { GuideView } from '../guide/readGuide';
+import { BigWords } from './BigWords';
+import { PainStop } from './PainStop';
+
+const reasons: Record<PauseReason, string> = {
+  'left-picture': 'You are out of the picture. Come back into it, and it goes on by itself.',
+  button: 'Take your time. Press go on, and walk back to your place.',
+  'page-hidden': 'The page was not in front. Press go on when you are ready.',
+  'camera-ended':
+    'The camera has stopped. What you did up to here is kept. Switch the camera on again, then go on.',
+};
+
+/** That it is paused, why, and what to do. */
+export function PausedView({ view: { pauseReason, count, ofCount, step, presses } }: { view: GuideView }) {
+  const home = useHome();
+  const warning = useHomeState(({ painWarning }) => (painWarning?.when === 'during' ? painWarning : null));
+  const camera = useHomeState((state) => state.camera);
+  if (warning !== null) return <PainStop advice={warning.advice} />;
+  const reason = pauseReason ?? 'button';
+  const isHold = step.item.kind === 'hold';
+  return (
+    <div className={`film-told film-paused ${reason === 'left-picture' ? '' : 'film-near'}`}>
+      <BigWords text={reason === 'left-picture' ? 'Come back' : 'Paused'} />
+      <p className="film-sentence">
+        {reason === 'camera-ended' && camera.state === 'problem' ? camera.sentence : reasons[reason]}
+      </p>
+      {count !== null && count > 0 && (
+        <p className="film-sentence">
+          {count} of {ofCount} {isHold ? 'holds ' : ''}done.
+        </p>
+      )}
+      {presses.includes('end') && (
+        <Button className="button film-end" onPress={() => home.press('end')}>
+          End for today
+        </Button>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,57 @@
+import { useHomeState } from '../homeContext';
+import type { GuideView } from '../guide/readGuide';
+import { findPreparation } from '#core/exercises/findPreparation';
+import { BigWords } from './BigWords';
+import { DirectionArrow } from './DirectionArrow';
+import { furnitureToAsk } from './furnitureToAsk';
+
+/** What to move and which way; before that the question that no camera can answer. */
+export function PlacingView({ view: { step } }: { view: GuideView }) {
+  const placing = useHomeState((state) => state.placing);
+  const isTrying = useHomeState(({ pace }) => pace.state === 'checking');
+  const question = useHomeState((state) => furnitureToAsk(step.item, state.isFurniturePlaced));
+  // Asked at once, before anybody has walked away from the device.
+  if (question !== null)
+    return <Prepare question={question} steps={findPreparation(step.item.task, step.side).steps} />;
+  if (placing === null) {
+    return (
+      <div className="film-told">
+        <BigWords text={isTrying ? 'One moment' : 'Step in'} />
+        <p className="film-sentence">
+          {isTrying
+            ? 'Finding out how fast this device is. Walk to your place meanwhile.'
+            : 'Stand where the camera sees you from head to shoes.'}
+        </p>
+      </div>
+    );
+  }
+  const { first, ready } = placing;
+  if (first === null) {
+    return (
+      <div className={ready ? 'film-told film-good' : 'film-told'}>
+        <BigWords text={ready ? 'Good' : 'Stay there'} />
+      </div>
+    );
+  }
+  return (
+    <div className="film-told">
+      {first.arrow !== 'none' && <DirectionArrow arrow={first.arrow} />}
+      <BigWords text={first.short} />
+      <span className="visually-hidden">{first.sentence}</span>
+    </div>
+  );
+}
+
+function Prepare({ question, steps }: { question: string; steps: readonly string[] }) {
+  return (
+    <section className="film-panel" aria-label="Set up">
+      <h1>Set it up like this</h1>
+      <ol className="film-steps">
+        {steps.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ol>
+      <p className="film-question">{question}</p>
+    </section>
+  );
+}

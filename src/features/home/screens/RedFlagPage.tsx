@@ -1,0 +1,48 @@
+import { Button } from 'react-aria-components';
+import { useHome, useHomeState } from '../homeContext';
+import { redFlags } from '#core/safety/redFlags';
+import { capitalised } from '#words/capitalised';
+import { HomePage } from './HomePage';
+
+/** Which of the signs applies, and then who to turn to; the way on is closed. */
+export function RedFlagPage({ onBack }: { onBack: () => void }) {
+  const home = useHome();
+  const chosen = useHomeState(({ redFlag }) => redFlags.find(({ id }) => id === redFlag));
+  const takeBack = () => {
+    home.setRedFlag(null);
+    onBack();
+  };
+  if (chosen !== undefined) {
+    return (
+      <HomePage
+        title="Do not exercise today"
+        actions={
+          <>
+            <Button className="button button-primary" onPress={() => home.leave()}>
+              End here
+            </Button>
+            <Button className="button" onPress={takeBack}>
+              That was a mistake
+            </Button>
+          </>
+        }
+      >
+        <p>You say: {chosen.words}.</p>
+        <p className="flag-advice">{chosen.advice}</p>
+        <p>This program can’t tell what it is. Please have somebody look at it who can.</p>
+      </HomePage>
+    );
+  }
+  return (
+    <HomePage title="Which one applies to you?" leave={{ words: 'Back', onPress: onBack }}>
+      <div className="home-section">
+        {redFlags.map(({ id, words }) => (
+          <Button key={id} className="button flag-button" onPress={() => home.setRedFlag(id)}>
+            {capitalised(words)}
+          </Button>
+        ))}
+      </div>
+      <div className="home-end" />
+    </HomePage>
+  );
+}

@@ -1,0 +1,71 @@
+import { Button, Label, TextArea, TextField } from 'react-aria-components';
+import { useHome, useHomeState } from '../homeContext';
+import type { HomeSet } from '../store/homeState';
+import { Message } from '#ui/components/Message';
+import { itemName } from '#documents/plan/itemName';
+import { HomePage } from './HomePage';
+
+/** Longest remark, characters, as the visit document takes it. */
+const longestRemark = 2000;
+
+/** A remark, and the sets that are saved with it. */
+export function RemarkPage({ back }: { back: { words: string; onPress: () => void } | undefined }) {
+  const home = useHome();
+  const remark = useHomeState((state) => state.remark);
+  const sets = useHomeState((state) => state.sets);
+  const isSaving = useHomeState(({ saving }) => saving === 'saving');
+  return (
+    <HomePage
+      title="Anything to add?"
+      leave={back}
+      actions={
+        <Button
+          className="button button-primary"
+          isDisabled={isSaving}
+          onPress={() => void home.saveSession()}
+        >
+          {isSaving ? 'Saving …' : 'Save'}
+        </Button>
+      }
+    >
+      <TextField
+        className="field"
+        value={remark}
+        maxLength={longestRemark}
+        onChange={(text) => home.setRemark(text)}
+      >
+        <Label>How it felt, or what you would like your therapist to know. It may stay empty.</Label>
+        <TextArea className="remark" />
+      </TextField>
+      {sets.length > 0 && (
+        <section className="home-section">
+          <h2>What is saved</h2>
+          <ul className="saved-sets">
+            {sets.map((set, index) => (
+              <SavedSet key={index} set={set} index={index} />
+            ))}
+          </ul>
+        </section>
+      )}
+    </HomePage>
+  );
+}
+
+function SavedSet({ set, index }: { set: HomeSet; index: number }) {
+  const home = useHome();
+  const { item, result, isDiscarded, problem } = set;
+  return (
+    <li>
+      <span className={isDiscarded ? 'soft saved-out' : undefined}>
+        {itemName(item)}, {result.side} leg, set {result.number}
+      </span>
+      <Button
+        className="button button-quiet"
+        onPress={() => (isDiscarded ? home.undoDiscard(index) : home.discardSet(index))}
+      >
+        {isDiscarded ? 'Keep it after all' : 'Leave it out'}
+      </Button>
+      {problem !== null && <Message kind="caution">{problem}</Message>}
+    </li>
+  );
+}

@@ -1,0 +1,100 @@
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import { useHome, useHomeState } from '../homeContext';
+import { ScaleChoice } from '#ui/components/ScaleChoice';
+import type { GuideView } from '../guide/readGuide';
+import { itemName } from '#documents/plan/itemName';
+import type { SetStep } from '#documents/plan/planSteps';
+import { painWords, scaleQuestions } from '#core/safety/painScale';
+import { findPreparation } from '#core/exercises/findPreparation';
+import { Ring } from './Ring';
+
+/** The rest before the next set: first how the last one felt, then how it went and what comes next. */
+export function RestView({ view: { step, secondsLeft } }: { view: GuideView }) {
+  const index = useHomeState(({ sets }) => sets.length - 1);
+  const pain = useHomeState(({ sets }) => sets.at(-1)?.painDuring ?? null);
+  const [isChanging, setIsChanging] = useState(false);
+  const home = useHome();
+  const left = secondsLeft ?? 0;
+  const isAsking = index >= 0 && (pain === null || isChanging);
+  const answer = (score: number) => {
+    home.setPainDuring(index, score);
+    setIsChanging(false);
+  };
+  return (
+    <div className="film-rest">
+      <div className="film-rest-time">
+        <Ring share={step.restSeconds === 0 ? 0 : left / step.restSeconds}>
+          <span role="timer" aria-label={`${left} seconds left`}>
+            {left}
+          </span>
+        </Ring>
+        <div>
+          <h1>Rest</h1>
+          <p>{nextWords(step)}</p>
+        </div>
+      </div>
+      {isAsking ? (
+        <ScaleChoice
+          question={scaleQuestions.painDuring.question}
+          isSmall
+          words={painWords}
+          value={pain}
+          onChange={answer}
+        />
+      ) : (
+        <div className="film-rest-words">
+          {pain !== null && (
+            <p>
+              Pain in this set: {pain}, {painWords(pain)}.{' '}
+              <Button className="button button-quiet" onPress={() => setIsChanging(true)}>
+                Change
+              </Button>
+            </p>
+          )}
+          <LastSet />
+          <Next step={step} />
+        </div>
+      )}
+    </div>
+  );
+}
+
+function nextWords({ item, side, number, ofSets, change }: SetStep): string {
+  if (change === 'next-set') return `Then set ${number} of ${ofSets}.`;
+  if (change === 'other-side') return `Then the ${side} leg.`;
+  return `Then: ${itemName(item)}, ${side} leg.`;
+}
+
+/** How the last set went, unless the plan wants nothing told. */
+function LastSet() {
+  const last = useHomeState(({ sets }) => sets.at(-1));
+  if (last === undefined) return null;
+  const { summary, problem, item } = last;
+  const isTold = item.kind === 'repetitions' && item.feedback !== 'none';
+  return (
+    <>
+      {problem !== null && <p>{problem}</p>}
+      {summary !== null && isTold && (
+        <p className="film-summary">
+          {summary.well} {summary.practise}
+        </p>
+      )}
+    </>
+  );
+}
+
+/** How to set up what is new about the next set. */
+function Next({ step: { item, side, change } }: { step: SetStep }) {
+  if (change === 'next-set') return null;
+  return (
+    <section className="home-section" aria-label="Next">
+      <h2>Set it up like this</h2>
+      <ol className="film-steps">
+        {findPreparation(item.task, side).steps.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ol>
+    </section>
+  );
+}

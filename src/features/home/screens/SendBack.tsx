@@ -1,0 +1,167 @@
+import { useEffect, useRef } from 'react';
+import { Button, Label, ProgressBar, Radio, RadioGroup } from 'react-aria-components';
+import { useHome, useHomeState } from '../homeContext';
+import { useSending, useSendingState } from '#features/sharing/sendingContext';
+import type { SendingChoice } from '#features/sharing/store/createSending';
+import { Message } from '#ui/components/Message';
+import { ProgressFill } from '#ui/components/ProgressFill';
+import { videoParts, type VideoPart } from '#documents/parcel/videoPart';
+import { megabytes } from '#words/megabytes';
+
+/** Sends the saved session back to the therapist whose key the plan carries; how much it is stands there before. */
+export function SendBack({ recipient }: { recipient: string }) {
+  const home = useHome();
+  const sending = useSending();
+  const isSaved = useHomeState(({ saving }) => saving === 'saved');
+  const isFinishing = useHomeState(({ sets }) => sets.some(({ keeping }) => keeping === 'finishing'));
+  const isMeasuring = useHomeState(({ background }) => background.waiting > 0);
+  const { state, chosen, sentence } = useSendingState((all) => all);
+  const isReady = isSaved && !isFinishing;
+  useEffect(() => {
+    if (isReady) void sending.look(home.sessionId());
+  }, [isReady, isMeasuring, sending, home]);
+  if (!isReady) return null;
+
+  return (
+    <section className="card home-section" aria-labelledby="send-title">
+      <h2 id="send-title">Send it to your therapist</h2>
+      <p>
+        It goes as one sealed file that only your therapist can open. How your knee moved is always in it; how
+        much of the video is, you decide.
+      </p>
+      <PartChoice />
+      <Preparing />
+      {isMeasuring && (
+        <p className="soft">
+          The careful measuring is not done yet; what you send now has the first numbers.
+        </p>
+      )}
+      <Button
+        className="button button-primary"
+        isDisabled={chosen === null || state === 'preparing' || state === 'sealing'}
+        onPress={() => void sending.send(home.sessionId(), recipient)}
+      >
+        {state === 'sealing' ? 'Sealing …' : 'Send'}
+      </Button>
+      <div role="status">
+        {state === 'shared' && <p>It was handed to the program that you chose.</p>}
+        {state === 'saved' && (
+          <p>It was saved as a file among your downloads. Send that file to your therapist as you agreed.</p>
+        )}
+        {state === 'idle' && sentence !== null && <p>{sentence}</p>}
+      </div>
+      {state === 'failed' && (
+        <Message kind="problem" title="Not sent">
+          {sentence} Your session is kept as it is.
+        </Message>
+      )}
+    </section>
+  );
+}
+
+const partNames: Record<VideoPart, string> = {
+  none: 'No video',
+  'out-of-line': 'Only the repetitions out of line',
+  'without-head': 'The video without your head',
+  whole: 'The whole video',
+};
+
+/** What of the video is sent, with what it comes to; what is not possible says why. */
+function PartChoice() {
+  const home = useHome();
+  const sending = useSending();
+  const { state, chosen, choices, outOfLine } = useSendingState((all) => all);
+  const hints: Record<VideoPart, string> = {
+    none: 'Your therapist does not see you.',
+    'out-of-line': `${outOfLine.count} of ${outOfLine.of} repetitions are shown; the rest is black.`,
+    'without-head':
+      'Black from the top down to your shoulders. Other people, and mirrors, stay in the picture.',
+    whole: 'Your therapist sees you and the room.',
+  };
+  return (
+    <RadioGroup
+      className="field"
+      value={chosen}
+      isDisabled={choices === null || state === 'sealing'}
+      onChange={(part) => void sending.choose(home.sessionId(), part as VideoPart)}
+    >
+      <Label className="field-label">What of the video?</Label>
+      {videoParts.map((part) => {
+        const choice = choices?.[part];
+        const isPossible = choice !== undefined && choice.fault === null;
+        return (
+          <Radio key={part} value={part} className="side-option part-option" isDisabled={!isPossible}>
+            <span>
+              <span className="part-name">{partNames[part]}</span>
+              {choice !== undefined && isPossible && `, ${sizeWords(choice)}`}
+              <span className="small soft part-hint">{choice?.fault ?? hints[part]}</span>
+            </span>
+          </Radio>
+        );
+      })}
+    </RadioGroup>
+  );
+}
+
+function sizeWords({ bytes, isExact }: SendingChoice): string {
+  return isExact ? megabytes(bytes) : `about ${megabytes(bytes)}`;
+}
+
+/** How far the preparing has come, and the way to stop it; then what was prepared. */
+function Preparing() {
+  const sending = useSending();
+  const progress = useSendingState((state) => state.progress);
+  const ready = useSendingState((state) => state.ready);
+  if (ready !== null) {
+    return (
+      <div className="home-section">
+        <p>It is ready on this device, and nothing has left it yet. Look at it before you send it.</p>
+        {ready.map((video, index) => (
+          <ReadyVideo key={index} video={video} number={index + 1} />
+        ))}
+      </div>
+    );
+  }
+  if (progress === null) return null;
+  return (
+    <div className="home-section">
+      <ProgressBar value={100 * progress} aria-label="Preparing the video">
+        {({ percentage, valueText }) => (
+          <>
+            <p>Preparing the video on this device … {valueText}</p>
+            <ProgressFill percentage={percentage} />
+          </>
+        )}
+      </ProgressBar>
+      <Button className="button" onPress={() => sending.stopPreparing()}>
+        Stop preparing
+      </Button>
+    </div>
+  );
+}
+
+/** A video as the therapist will see it. */
+function ReadyVideo({ video, number }: { video: Blob; number: number }) {
+  const element = useRef<HTMLVideoElement>(null);
+  useEffect(() => {
+    const shown = element.current;
+    if (shown === null) return;
+    const url = URL.createObjectURL(video);
+    shown.src = url;
+    return () => {
+      shown.removeAttribute('src');
+      URL.revokeObjectURL(url);
+    };
+  }, [video]);
+  return (
+    <video
+      ref={element}
+      className="ready-video"
+      controls
+      muted
+      playsInline
+      preload="metadata"
+      aria-label={`What is sent of video ${number}`}
+    />
+  );
+}

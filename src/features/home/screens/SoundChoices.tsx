@@ -1,0 +1,44 @@
+import { Switch } from 'react-aria-components';
+import { useHome, useHomeState } from '../homeContext';
+
+/** Voice, tones, and the tone of its own for a repetition that left the lane; captions come in any case. */
+export function SoundChoices() {
+  const home = useHome();
+  const { voice, tones, outside, hasVoice } = useHomeState((state) => state.sound);
+  return (
+    <section className="home-section" aria-label="Sound">
+      <h2>Sound</h2>
+      {!hasVoice && <p className="soft">This device has no voice. Everything is shown in writing.</p>}
+      {hasVoice && (
+        <Toggle
+          words="A voice tells what to do"
+          isOn={voice}
+          onChange={(on) => home.setSound({ voice: on })}
+        />
+      )}
+      <Toggle words="Tones count along" isOn={tones} onChange={(on) => home.setSound({ tones: on })} />
+      <Toggle
+        words="A soft tone when the knee left its lane"
+        isOn={outside}
+        isDisabled={!tones}
+        onChange={(on) => home.setSound({ outside: on })}
+      />
+    </section>
+  );
+}
+
+interface ToggleProps {
+  words: string;
+  isOn: boolean;
+  isDisabled?: boolean;
+  onChange: (isOn: boolean) => void;
+}
+
+function Toggle({ words, isOn, isDisabled = false, onChange }: ToggleProps) {
+  return (
+    <Switch className="toggle" isSelected={isOn} isDisabled={isDisabled} onChange={onChange}>
+      <span className="toggle-track" aria-hidden="true" />
+      {words}
+    </Switch>
+  );
+}

@@ -1,0 +1,39 @@
+import { buildKeypointTrack, type TimedRow } from '#core/keypoints/keypointTrack';
+import type { LiveFrame } from '#device/live/liveFrame';
+import { defaultLimits } from '#core/protocol/limits';
+import type { Bends } from './createBendsReader';
+import type { HomeAdapters } from './homeAdapters';
+
+/** Two easy bends before a set: counted, and read for how the body stands to the camera. */
+export interface BendsWatch {
+  push(frame: LiveFrame): void;
+  /** Ends it; null where the bends tell nothing. */
+  finish(): Promise<Bends | null>;
+}
+
+/** @param onBend  hears of every complete bend */
+export function startBendsWatch(
+  { startLiveSet, createBendsReader }: Pick<HomeAdapters, 'startLiveSet' | 'createBendsReader'>,
+  first: Pick<LiveFrame, 'timeMs' | 'widthPx' | 'heightPx'>,
+  onBend: () => void,
+): BendsWatch {
+  const { timeMs: startMs, widthPx, heightPx } = first;
+  const rows: TimedRow[] = [];
+  const reader = createBendsReader();
+  let told = 0;
+  const setup = { task: 'two-legged-bend', side: 'left' } as const;
+  const live = startLiveSet({ setup, limits: defaultLimits, widthPx, heightPx, startMs }, (event) => {
+    if (event.kind === 'counted') for (; told < event.count; told++) onBend();
+  });
+  return {
+    push(frame) {
+      if (frame.widthPx !== widthPx || frame.heightPx !== heightPx || frame.timeMs < startMs) return;
+      rows.push({ timeMs: frame.timeMs - startMs, row: frame.row });
+      live.push(frame);
+    },
+    finish() {
+      live.close();
+      return reader.read(buildKeypointTrack(widthPx, heightPx, rows));
+    },
+  };
+}

@@ -1,0 +1,65 @@
+import { listCameras } from '#device/camera/listCameras';
+import { keepAwake } from '#device/camera/keepAwake';
+import { openCamera } from '#device/camera/openCamera';
+import { pickRecordingType } from '#device/camera/pickRecordingType';
+import { recordVideo } from '#device/camera/recordVideo';
+import { watchCameras } from '#device/camera/watchCameras';
+import { watchPage } from '#device/camera/watchPage';
+import { openFrameSource } from '#device/frames/videosOnDemand';
+import { checkDevice } from '#device/live/checkDevice';
+import { openPictureFeed } from '#device/live/openPictureFeed';
+import { startLiveSet } from '#device/live/startLiveSet';
+import { createPoseTracker } from '#device/pose/createPoseTracker';
+import { poseWeights } from '#device/pose/poseWeights';
+import { createSound } from '#device/sound/createSound';
+import { createBackgroundMeasuring } from './backgroundMeasuring';
+import { fetchExamplePlan } from '#shell/fetchExample';
+import { saveFile } from '#shell/saveFile';
+import { createBendsReader } from './createBendsReader';
+import { createBrightnessReader } from './createBrightnessReader';
+import type { HomeAdapters } from './homeAdapters';
+
+/**
+ * The browser as a home session needs it.
+ *
+ * @param baseUrl  of the program, with a slash at its end
+ * @param openRepository  gives the one repository of this page
+ */
+export function browserWorld(
+  baseUrl: string,
+  app: HomeAdapters['app'],
+  openRepository: HomeAdapters['openRepository'],
+): HomeAdapters {
+  const createTracker = () => createPoseTracker(baseUrl);
+  return {
+    openRepository,
+    createBackground: (repository) =>
+      createBackgroundMeasuring({ repository, openFrameSource, createTracker, weights: poseWeights }),
+    openCamera: (wish) => openCamera(wish),
+    listCameras: () => listCameras(),
+    watchCameras: (listener) => watchCameras(listener),
+    openFeed: openPictureFeed,
+    readBrightness: createBrightnessReader(),
+    checkDevice,
+    createTracker,
+    startLiveSet,
+    createBendsReader,
+    recordVideo,
+    pickRecordingType: () => pickRecordingType(),
+    openFrameSource,
+    createSound: (onCaption) => createSound(onCaption),
+    keepAwake: (onState) => keepAwake(onState),
+    watchPage: (listener) => watchPage(listener),
+    fetchExamplePlan: () => fetchExamplePlan(`${baseUrl}example/`),
+    saveFile,
+    weights: poseWeights,
+    newId: () => crypto.randomUUID(),
+    now: () => new Date(),
+    clockMs: () => performance.now(),
+    every(ms, call) {
+      const timer = setInterval(call, ms);
+      return () => clearInterval(timer);
+    },
+    app,
+  };
+}

@@ -1,0 +1,41 @@
+import { heardOf } from '../guide/heardOf';
+import type { GuideEvent } from '../guide/guideEvent';
+import type { LiveSetEvent } from '#device/live/createLiveSet';
+import type { HomeState } from './homeState';
+
+/** Tells the guide of repetitions, as they are found in the running recording. */
+export interface Teller {
+  /** A recording begins; of the same set some may have been told before. */
+  startRecording(): void;
+  /** What a recording tells counts from 'go' on; after a pause it goes on from where it was. */
+  hear(event: LiveSetEvent): void;
+}
+
+export function createTeller(
+  { get, set }: { get: () => HomeState; set: (change: Partial<HomeState>) => void },
+  send: (event: GuideEvent) => void,
+  isWorking: () => boolean,
+): Teller {
+  let told = 0;
+  let toldBefore = 0;
+  return {
+    startRecording() {
+      told = 0;
+      toldBefore = get().heard.length;
+    },
+    hear(event) {
+      if (event.kind === 'counted') {
+        for (; told < event.count && isWorking(); told++) {
+          set({ heard: [...get().heard, null] });
+          send({ kind: 'repetition', heard: null });
+        }
+        return;
+      }
+      const index = event.count - 1;
+      if (index >= told) return;
+      const heard = heardOf(event.judgement);
+      set({ heard: get().heard.map((earlier, at) => (at === toldBefore + index ? heard : earlier)) });
+      if (index === told - 1) send({ kind: 'judged', heard });
+    },
+  };
+}

@@ -1,0 +1,195 @@
+import type { GuideView } from '../guide/readGuide';
+import type { HeardVerdict } from '../guide/guideEvent';
+import type { SetResult } from '../guide/guideState';
+import type { SetSummary } from '../guide/setSummary';
+import type { PoseModel } from '#core/keypoints/poseModel';
+import type { Placing } from '../placing/placing';
+import type { PlanDocument, PlanItem } from '#documents/plan/planDocument';
+import type { SetStep } from '#documents/plan/planSteps';
+import type { Side } from '#core/protocol/side';
+import type { TaskId } from '#core/exercises/exercises';
+import type { Judgement } from '#core/scoring/judge';
+import type { Problem } from '#shell/explainProblem';
+
+/** The way through a home session; each is one screen, `exercise` as many as the guide has phases. */
+export const homeSteps = [
+  'plan', // choose a plan or a free recording; interrupted sets are offered here
+  'overview', // what is done, what is needed, cautions, red flags, confirmation
+  'pain-before',
+  'camera', // the reason, then the asking; left out where no set needs one
+  'exercise', // led by the guide; see `guide`
+  'after', // pain during and after, effort, remark; then save
+  'summary',
+] as const;
+export type HomeStep = (typeof homeSteps)[number];
+
+/** What is kept on this device; the sentence says why something is not, and what to do. */
+export type StorageState =
+  | { state: 'opening' }
+  | { state: 'lasting' }
+  /** Work goes on, but what is recorded is gone with the tab unless it is saved as a file. */
+  | { state: 'memory'; sentence: string }
+  /** Nothing can be begun before the page was reloaded. */
+  | { state: 'blocked'; sentence: string };
+
+/** A set whose recording did not come to its end, from an earlier opening of the page. */
+export interface InterruptedView {
+  id: string;
+  /** ISO 8601. */
+  startedAt: string;
+  task: TaskId;
+  side: Side;
+  /** How much of it is there, s. */
+  seconds: number;
+  /** 'dropped' can be undone until the next set begins or the home session is left. */
+  state: 'offered' | 'keeping' | 'dropped';
+}
+
+/** The careful measuring of stored videos, while nothing is recorded. */
+export interface BackgroundView {
+  /** Sets that wait to be measured again from their video, the current one included. */
+  waiting: number;
+  /** Share done of the current one, 0 to 1; null where none is being measured. */
+  share: number | null;
+  isPaused: boolean;
+  /** What went wrong, sentences. */
+  problems: readonly string[];
+}
+
+export interface CameraOption {
+  deviceId: string;
+  label: string;
+  facing: 'front' | 'back' | null;
+}
+
+export type CameraState =
+  | { state: 'off' }
+  | { state: 'asking' }
+  /** `isMirrored`: show the picture as a mirror does; the data are never mirrored. */
+  | { state: 'on'; camera: CameraOption; widthPx: number; heightPx: number; isMirrored: boolean }
+  /** The sentence says what is wrong and every way out; see `openOwnRecording` and `openCamera`. */
+  | { state: 'problem'; kind: string; sentence: string };
+
+/** How fast this device follows the joints. */
+export type PaceState =
+  | { state: 'unknown' }
+  | { state: 'checking' }
+  /** `sentence` is null where all is as it should be. */
+  | { state: 'known'; model: PoseModel; hasFeedback: boolean; sentence: string | null };
+
+export interface SoundState {
+  voice: boolean;
+  tones: boolean;
+  /** A sound of its own for a repetition that left the limits. */
+  outside: boolean;
+  /** Whether the device has a voice at all; captions come either way. */
+  hasVoice: boolean;
+}
+
+/** A set that was done, or a part of one where the camera's end cut it in two. */
+export interface HomeSet {
+  result: SetResult;
+  item: PlanItem;
+  /** Its session document; null for a hold and where nothing was recorded. */
+  recordingId: string | null;
+  /** 'kept' on the device; 'memory' only until the tab is closed; 'none' where there is nothing to keep. */
+  keeping: 'finishing' | 'kept' | 'memory' | 'none';
+  /** Complete repetitions found in the recording; null until they are, and for holds. */
+  found: number | null;
+  /** One a complete repetition. */
+  judgements: readonly Judgement[];
+  /** For the patient; null for holds and until it is measured. */
+  summary: SetSummary | null;
+  /** Whether the numbers come from the careful measuring of the stored video. */
+  isFromVideo: boolean;
+  painDuring: number | null;
+  /** Left out when the visit is saved; can be undone until then. */
+  isDiscarded: boolean;
+  /** What went wrong with recording or keeping it; null where nothing did. */
+  problem: string | null;
+}
+
+/** A pain score above the limit, with what to do. */
+export interface PainWarning {
+  when: 'before' | 'during' | 'after';
+  score: number;
+  advice: string;
+}
+
+export interface HomeState {
+  step: HomeStep;
+  storage: StorageState;
+  interrupted: readonly InterruptedView[];
+  background: BackgroundView;
+  /** Plans that were opened before, last one first. */
+  plans: readonly { id: string; savedAt: string; patient: string }[];
+  /** Null for a free recording, and before anything was chosen. */
+  plan: PlanDocument | null;
+  /** Empty before anything was chosen. */
+  steps: readonly SetStep[];
+  /** Whether the person has confirmed the cautions. */
+  isConfirmed: boolean;
+  /** Id of the red flag that the person says is true; nothing goes on while there is one. */
+  redFlag: string | null;
+  painBefore: number | null;
+  painWarning: PainWarning | null;
+  /** Whether the person has said once more that the therapist wants them to go on at this score. */
+  isToldToGoOn: boolean;
+  camera: CameraState;
+  /** Names, and more than one, come only once a camera was allowed. */
+  cameras: readonly CameraOption[];
+  pace: PaceState;
+  /** That the screen may switch itself off; null where it is kept on. */
+  awakeSentence: string | null;
+  sound: SoundState;
+  /** The guide; null outside `exercise`. */
+  guide: GuideView | null;
+  /** Said or standing there to be read now. */
+  caption: string;
+  /** What the placing check sees; null where it is not looking. */
+  placing: Placing | null;
+  /** Whether the person has confirmed that chair or step stands where it should and can't slide. */
+  isFurniturePlaced: boolean;
+  /** How each repetition of this set went, in order, whatever the plan wants told; null where it is not known. */
+  heard: readonly (HeardVerdict | null)[];
+  sets: readonly HomeSet[];
+  painAfter: number | null;
+  effort: number | null;
+  remark: string;
+  /** 'failed': the device would not keep it; saveVisit() tries again, and each set can be saved as a file. */
+  saving: 'no' | 'saving' | 'saved' | 'failed';
+  isOpening: boolean;
+  problem: Problem | null;
+}
+
+export const initialHomeState: HomeState = {
+  step: 'plan',
+  storage: { state: 'opening' },
+  interrupted: [],
+  background: { waiting: 0, share: null, isPaused: false, problems: [] },
+  plans: [],
+  plan: null,
+  steps: [],
+  isConfirmed: false,
+  redFlag: null,
+  painBefore: null,
+  painWarning: null,
+  isToldToGoOn: false,
+  camera: { state: 'off' },
+  cameras: [],
+  pace: { state: 'unknown' },
+  awakeSentence: null,
+  sound: { voice: true, tones: true, outside: true, hasVoice: false },
+  guide: null,
+  caption: '',
+  placing: null,
+  isFurniturePlaced: false,
+  heard: [],
+  sets: [],
+  painAfter: null,
+  effort: null,
+  remark: '',
+  saving: 'no',
+  isOpening: false,
+  problem: null,
+};

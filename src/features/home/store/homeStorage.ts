@@ -1,0 +1,152 @@
+import { parsePlan } from '#documents/plan/parsePlan';
+import { StorageProblem } from '#device/storage/storageProblem';
+import type { Repository } from '#device/storage/repository';
+import type { BackgroundMeasuring, BackgroundState } from './backgroundMeasuring';
+import { explainProblem } from '#shell/explainProblem';
+import { keepInterrupted } from './keepInterrupted';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import type { HomeAdapters } from './homeAdapters';
+import type { BackgroundView, HomeState, InterruptedView } from './homeState';
+
+/** What a home session keeps on this device, and what it finds there. */
+export interface HomeStorage {
+  /** Opens it, once; resolves when lists are there. Never rejects. */
+  open(): Promise<void>;
+  /** Resolves once storage is open; never where it is blocked. */
+  readonly repository: Promise<Repository>;
+  keepInterrupted(id: string): Promise<void>;
+  dropInterrupted(id: string): void;
+  undoDrop(id: string): void;
+  /** Deletes what was dropped. */
+  settleDrops(): void;
+  listPlans(): Promise<void>;
+  /** Frees the device for a recording. */
+  pauseMeasuring(): Promise<void>;
+  resumeMeasuring(): void;
+}
+
+interface StorageParts {
+  adapters: HomeAdapters;
+  get: () => HomeState;
+  set: (change: Partial<HomeState>) => void;
+  /** Hears of each session that was measured anew from its video. */
+  onMeasured: (recording: RecordingDocument) => void;
+}
+
+export function createHomeStorage({ adapters, get, set, onMeasured }: StorageParts): HomeStorage {
+  let opened: (repository: Repository) => void = () => undefined;
+  const repository = new Promise<Repository>((resolve) => (opened = resolve));
+  let background: BackgroundMeasuring | null = null;
+  let opening: Promise<void> | null = null;
+  let isRecording = false;
+
+  const open = async () => {
+    try {
+      const { repository: found, problem } = await adapters.openRepository();
+      const isLasting = found.lasting.records && found.lasting.videos;
+      set({
+        storage:
+          isLasting || problem === null
+            ? { state: 'lasting' }
+            : { state: 'memory', sentence: `${problem.message} ${memorySentence}` },
+      });
+      opened(found);
+      if (isLasting) void found.askToPersist().catch(() => undefined);
+      background = adapters.createBackground(found);
+      background.store.subscribe((state, before) => void follow(found, state, before));
+      await Promise.all([listPlans(), listInterrupted()]);
+    } catch (error) {
+      const sentence =
+        error instanceof StorageProblem ? error.message : explainProblem(error, 'be opened').sentence;
+      set({ storage: { state: 'blocked', sentence } });
+    }
+  };
+  const follow = async (kept: Repository, state: BackgroundState, before: BackgroundState) => {
+    set({ background: viewOf(state) });
+    for (const id of state.done.filter((one) => !before.done.includes(one))) {
+      const found = await kept.recordings.find(id).catch(() => null);
+      if (found !== null) onMeasured(found.recording);
+    }
+  };
+  const listPlans = async () => {
+    const { found } = await (await repository).plans.list();
+    const plans = found.flatMap(({ id, savedAt, text }) => {
+      try {
+        return [{ id, savedAt, patient: parsePlan(text).patient }];
+      } catch {
+        return []; // One of another version; its file is still where it came from.
+      }
+    });
+    set({ plans });
+  };
+  const listInterrupted = async () => {
+    const { found } = await (await repository).interrupted();
+    set({
+      interrupted: found.map(({ start, lastRowMs }): InterruptedView => {
+        const { id, startedAt, setup } = start;
+        const { task, side } = setup;
+        return { id, startedAt, task, side, seconds: Math.round((lastRowMs ?? 0) / 1000), state: 'offered' };
+      }),
+    });
+  };
+  const mark = (id: string, state: InterruptedView['state']) =>
+    set({ interrupted: get().interrupted.map((one) => (one.id === id ? { ...one, state } : one)) });
+  const take = (id: string) => set({ interrupted: get().interrupted.filter((one) => one.id !== id) });
+
+  return {
+    async open() {
+      opening ??= open();
+      await opening;
+      if (!isRecording) background?.look();
+    },
+    repository,
+    async keepInterrupted(id) {
+      const found = get().interrupted.find((one) => one.id === id);
+      if (found?.state !== 'offered') return;
+      mark(id, 'keeping');
+      try {
+        const { openFrameSource } = adapters;
+        await keepInterrupted(id, { repository: await repository, openFrameSource });
+        take(id);
+        background?.look();
+      } catch (error) {
+        mark(id, 'offered');
+        set({ problem: explainProblem(error, 'be kept') });
+      }
+    },
+    dropInterrupted: (id) => mark(id, 'dropped'),
+    undoDrop: (id) => mark(id, 'offered'),
+    settleDrops() {
+      for (const { id } of get().interrupted.filter(({ state }) => state === 'dropped')) {
+        take(id);
+        // What can't be deleted now is offered again the next time.
+        void repository.then((kept) => kept.dropInterrupted(id)).catch(() => undefined);
+      }
+    },
+    listPlans: () => listPlans().catch(() => undefined),
+    async pauseMeasuring() {
+      isRecording = true;
+      await background?.pause();
+    },
+    resumeMeasuring() {
+      isRecording = false;
+      background?.resume();
+    },
+  };
+}
+
+const memorySentence =
+  'You can go on: what you record stays until this tab is closed, and each set can be saved as a file before that.';
+
+function viewOf({ waiting, current, isPaused, problems }: BackgroundState): BackgroundView {
+  const progress = current?.progress ?? null;
+  const share =
+    current === null
+      ? null
+      : progress === null
+        ? 0
+        : progress.framesDone / Math.max(1, progress.framesExpected);
+  const isListed = current !== null && waiting.includes(current.id);
+  const others = waiting.length + (current !== null && !isListed ? 1 : 0);
+  return { waiting: others, share, isPaused, problems: Object.values(problems) };
+}

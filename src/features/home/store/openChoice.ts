@@ -1,0 +1,97 @@
+import { planFromFragment } from '#documents/plan/planLink';
+import { freeRecording, type FreeChoice } from '#documents/plan/freeRecording';
+import { parsePlan } from '#documents/plan/parsePlan';
+import type { PlanDocument, PlanItem } from '#documents/plan/planDocument';
+import { PlanProblem } from '#documents/plan/planProblem';
+import { largestPlanBytes } from '#documents/plan/planRanges';
+import { planSteps } from '#documents/plan/planSteps';
+import { storageProblem } from '#device/storage/storageProblem';
+import { explainProblem } from '#shell/explainProblem';
+import type { HomeAdapters } from './homeAdapters';
+import type { HomeState } from './homeState';
+import type { HomeStorage } from './homeStorage';
+
+interface ChoiceParts {
+  adapters: HomeAdapters;
+  get: () => HomeState;
+  set: (change: Partial<HomeState>) => void;
+  storage: HomeStorage;
+}
+
+/** The ways to choose what is done: a plan, or a recording without one. */
+export function openChoice({ adapters, get, set, storage }: ChoiceParts) {
+  /** Raised with every choice: a plan that opens late does not take the place of a later one. */
+  let turn = 0;
+
+  /** The plan that is looked at and not kept before somebody says yes to it. */
+  let unkept: PlanDocument | null = null;
+
+  const choose = (plan: PlanDocument | null, items: readonly PlanItem[]) => {
+    const { storage: kept } = get();
+    if (kept.state === 'blocked') {
+      return set({ problem: { title: 'Nothing can be begun yet', sentence: kept.sentence } });
+    }
+    const fresh = {
+      isConfirmed: false,
+      redFlag: null,
+      painBefore: null,
+      painWarning: null,
+      isToldToGoOn: false,
+    };
+    set({ ...fresh, plan, steps: planSteps(items), step: 'overview', isFurniturePlaced: false });
+  };
+  const open = async (read: () => Promise<string | PlanDocument>, isKept: boolean) => {
+    if (get().step !== 'plan') return;
+    const mine = ++turn;
+    set({ isOpening: true, problem: null });
+    try {
+      const found = await read();
+      const plan = typeof found === 'string' ? parsePlan(found) : found;
+      if (mine !== turn) return;
+      choose(plan, plan.items);
+      unkept = isKept ? null : plan;
+    } catch (error) {
+      if (mine === turn) set({ problem: explainProblem(error, 'be opened') });
+    } finally {
+      if (mine === turn) set({ isOpening: false });
+    }
+  };
+
+  return {
+    openPlan: {
+      fromFile: (file: File) =>
+        open(() => {
+          if (file.size > largestPlanBytes) {
+            throw new PlanProblem(
+              'This file is too large for a plan. Choose the plan file that you were given.',
+            );
+          }
+          return file.text();
+        }, false),
+      fromLink: (fragment: string) => open(async () => planFromFragment(fragment), false),
+      example: () => open(adapters.fetchExamplePlan, true),
+      kept: (id: string) =>
+        open(async () => {
+          const text = await (await storage.repository).plans.find(id);
+          if (text === null) throw storageProblem('missing');
+          return text;
+        }, true),
+    },
+    /** Keeps the plan that was said yes to; one that can't be kept is opened from its file or link the next time. */
+    keepChosen() {
+      const plan = unkept;
+      unkept = null;
+      if (plan === null) return;
+      void storage.repository
+        .then((kept) => kept.plans.save(plan.id, JSON.stringify(plan)))
+        .catch(() => undefined);
+    },
+    startFree(choice: FreeChoice) {
+      if (get().step !== 'plan') return;
+      turn++;
+      unkept = null;
+      set({ isOpening: false, problem: null });
+      choose(null, [freeRecording(choice)]);
+    },
+  };
+}

@@ -1,0 +1,54 @@
+import { buildKeypointTrack, type TimedRow } from '#core/keypoints/keypointTrack';
+import type { LiveFrame } from '#device/live/liveFrame';
+import type { Setup } from '#core/measurement/measurement';
+import { placingWindowMs } from '../placing/checkPlacing';
+import { checkFurniture } from '../placing/checks/checkFurniture';
+import { createPlacing } from '../placing/createPlacing';
+import type { Placing, PlacingCheck, PlacingFacts } from '../placing/placing';
+import { findTask, type TaskId } from '#core/exercises/exercises';
+
+/** How often it is looked at, ms. */
+const everyMs = 250;
+/** After so long without a picture all begins anew: the camera was off, or another one, ms. */
+const longestGapMs = 1000;
+
+/** Keeps the joints of the last seconds and looks now and then whether they can be measured. */
+export interface PlacingWatch {
+  /**
+   * @param setup  what is looked for now; before the easy bends that is a two-legged bend
+   * @param task  what is done afterwards, which may need a chair or step all the same
+   * @returns  what is seen now; null where it is not time to look yet
+   */
+  push(frame: LiveFrame, setup: Setup, facts: PlacingFacts, task: TaskId): Placing | null;
+}
+
+export function createPlacingWatch(): PlacingWatch {
+  let placing = createPlacing();
+  let rows: TimedRow[] = [];
+  let size = { widthPx: 0, heightPx: 0 };
+  let lookedMs = -Infinity;
+  return {
+    push({ timeMs, row, widthPx, heightPx }, setup, facts, task) {
+      const isTurned = widthPx !== size.widthPx || heightPx !== size.heightPx;
+      if (isTurned || timeMs - (rows.at(-1)?.timeMs ?? timeMs) > longestGapMs) {
+        size = { widthPx, heightPx };
+        rows = [];
+        placing = createPlacing();
+      }
+      rows = rows.filter((earlier) => earlier.timeMs > timeMs - placingWindowMs);
+      rows.push({ timeMs, row });
+      if (timeMs - lookedMs < everyMs) return null;
+      lookedMs = timeMs;
+      const seen = placing.update(buildKeypointTrack(widthPx, heightPx, rows), setup, facts);
+      return setup.task === task ? seen : withFurniture(seen, task, facts);
+    },
+  };
+}
+
+function withFurniture({ checks, first, ready }: Placing, task: TaskId, facts: PlacingFacts): Placing {
+  const found = checkFurniture(findTask(task), facts);
+  if (found === null) return { checks, first, ready };
+  const check: PlacingCheck = { id: 'furniture', ...found };
+  const isGood = found.state === 'good';
+  return { checks: [...checks, check], first: first ?? (isGood ? null : check), ready: ready && isGood };
+}

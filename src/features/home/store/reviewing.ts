@@ -1,0 +1,113 @@
+import { explainProblem } from '#shell/explainProblem';
+import { saveReviewed } from '#features/review/store/saveReviewed';
+import type { HomeAdapters } from './homeAdapters';
+import type { HomeApp } from './homeApp';
+import type { HomeState } from './homeState';
+import type { HomeStorage } from './homeStorage';
+import type { SetKeeper } from './setKeeper';
+import { isFilmed } from './sessionOf';
+
+interface ReviewingParts {
+  adapters: HomeAdapters;
+  get: () => HomeState;
+  set: (change: Partial<HomeState>) => void;
+  storage: Pick<HomeStorage, 'repository' | 'pauseMeasuring' | 'resumeMeasuring'>;
+  keeper: Pick<SetKeeper, 'recording' | 'keepVideo' | 'replace'>;
+  /** What follows belongs to a visit of its own. */
+  beginSession: () => void;
+}
+
+/** What leads out of the home session: the therapist's review, and files. */
+export function reviewing({
+  adapters,
+  get,
+  set,
+  storage,
+  keeper,
+  beginSession,
+}: ReviewingParts): Pick<HomeApp, 'reviewSet' | 'saveSetFile' | 'openOwnRecording'> {
+  const { app } = adapters;
+  /** What went wrong in the rest of the program while this session is shown is told here. */
+  const takeProblem = () => {
+    const { problem, screen } = app.store.getState();
+    if (problem === null || screen !== 'home') return;
+    app.dismissProblem();
+    set({ problem });
+  };
+  /** What is kept of a set; null where only this page knows it. */
+  const keptOf = async (id: string) => {
+    const repository = await storage.repository;
+    const facts = (await repository.recordings.findHead(id))?.facts;
+    return facts === undefined ? null : { repository, facts };
+  };
+
+  /** The recording of the video that was opened last; null where it was none, or tracking did not come to its end. */
+  const trackChosen = async () => {
+    const { problem, chosen } = app.store.getState();
+    if (problem !== null || chosen === null) return null;
+    const before = app.recording();
+    await app.startTracking();
+    const tracked = app.recording();
+    return tracked === before ? null : tracked;
+  };
+
+  return {
+    async reviewSet(index) {
+      const recording = keeper.recording(index);
+      if (recording === null) return;
+      const kept = await keptOf(recording.id).catch(() => null);
+      if (kept === null) app.openKept(recording, fileNameOf(recording), null);
+      else {
+        const { repository, facts } = kept;
+        // Without its video the joints can still be looked at.
+        const video =
+          facts.video === null ? null : await repository.videos.read(facts.video).catch(() => null);
+        app.openKept(recording, fileNameOf(recording), video, {
+          session: null,
+          async save(reviewed) {
+            await saveReviewed(repository, reviewed, facts.fromVideo);
+            const now = await repository.recordings.find(reviewed.id);
+            if (now !== null) keeper.replace(now.recording, now.facts.fromVideo === 'done');
+          },
+          readOther: () => Promise.reject(new Error('Open the set from the kept sessions to compare.')),
+        });
+      }
+      takeProblem();
+    },
+    saveSetFile(index) {
+      const recording = keeper.recording(index);
+      if (recording !== null) adapters.saveFile(fileNameOf(recording), JSON.stringify(recording));
+    },
+    async openOwnRecording(file) {
+      const { step, steps, sets } = get();
+      const filmed = steps.filter(isFilmed)[sets.length];
+      if (step !== 'camera' || filmed === undefined || filmed.item.kind === 'hold') return;
+      set({ problem: null });
+      await storage.pauseMeasuring();
+      try {
+        app.setTask(filmed.item.task);
+        app.setSide(filmed.side);
+        await app.openFile(file);
+        const tracked = await trackChosen();
+        if (tracked === null) return takeProblem();
+        if (sets.length === 0) beginSession();
+        keeper.keepVideo(steps.indexOf(filmed), tracked, file);
+        app.show('home');
+      } catch (error) {
+        set({ problem: explainProblem(error, 'be opened') });
+      } finally {
+        storage.resumeMeasuring();
+      }
+    },
+  };
+}
+
+function fileNameOf({
+  createdAt,
+  setup,
+}: {
+  createdAt: string;
+  setup: { task: string; side: string };
+}): string {
+  return `overfoot-session-${createdAt.slice(0, 10)}-${setup.task}-${setup.side}.json`;
+}

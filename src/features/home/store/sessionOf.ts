@@ -1,0 +1,46 @@
+import { findPreparation } from '#core/exercises/findPreparation';
+import { longestText, type SessionDocument, type SessionSet } from '#documents/session/sessionDocument';
+import type { SetStep } from '#documents/plan/planSteps';
+import type { HomeSet, HomeState } from './homeState';
+
+/** The visit as it stands, with the sets that were not discarded. */
+export function sessionOf(
+  { id, startedAt, endedAt }: Pick<SessionDocument, 'id' | 'startedAt' | 'endedAt'>,
+  { plan, painBefore, painAfter, effort, remark, sets }: HomeState,
+): SessionDocument {
+  return {
+    format: 'overfoot-visit',
+    version: 1,
+    id,
+    startedAt,
+    endedAt,
+    patient: plan?.patient ?? '',
+    planId: plan?.id ?? null,
+    painBefore,
+    painAfter,
+    effort,
+    remark,
+    sets: sets.filter(({ isDiscarded }) => !isDiscarded).map(sessionSetOf),
+  };
+}
+
+function sessionSetOf({ result, recordingId, painDuring }: HomeSet): SessionSet {
+  const { itemIndex: item, task, side, number, prescribed, cutShort, heldMs } = result;
+  const prescribedRepetitions = prescribed === 0 ? null : prescribed;
+  return {
+    sessionId: recordingId,
+    item,
+    task,
+    side,
+    number,
+    prescribedRepetitions,
+    painDuring,
+    cutShort: cutShort?.slice(0, longestText.cutShort) ?? null,
+    heldMs,
+  };
+}
+
+/** Whether a set is filmed. */
+export function isFilmed({ item, side }: SetStep): boolean {
+  return findPreparation(item.task, side).camera !== null;
+}

@@ -1,0 +1,78 @@
+import { useState, type FormEvent } from 'react';
+import { Button } from 'react-aria-components';
+import type { Gate } from '../store/createGate';
+import { useStore } from 'zustand';
+import { Brand } from '#ui/components/Brand';
+import { PassphraseField } from '#ui/components/PassphraseField';
+import { ProgressFill } from '#ui/components/ProgressFill';
+import './lock.css';
+
+/** Asks for the passphrase while what is kept on this device is locked. */
+export function LockScreen({ gate }: { gate: Gate }) {
+  const { state, progress, sentence } = useStore(gate.store);
+  const [passphrase, setPassphrase] = useState('');
+  const isTrying = state === 'trying';
+  const unlock = (event: FormEvent) => {
+    event.preventDefault();
+    void gate.unlock(passphrase);
+  };
+  return (
+    <div className="lock">
+      <header className="page-head">
+        <Brand />
+      </header>
+      <main className="card lock-card">
+        <h1>What is kept on this device is locked</h1>
+        <form className="lock-form" onSubmit={unlock}>
+          <PassphraseField label="Passphrase" value={passphrase} onChange={setPassphrase} autoFocus />
+          {sentence !== null && (
+            <p className="field-error" role="alert">
+              {sentence}
+            </p>
+          )}
+          <Button className="button button-primary" type="submit" isDisabled={isTrying || passphrase === ''}>
+            {isTrying ? 'Unlocking …' : 'Unlock'}
+          </Button>
+        </form>
+        {progress !== null && <Work {...progress} />}
+        {!isTrying && <Lost gate={gate} />}
+      </main>
+    </div>
+  );
+}
+
+function Work({ done, total }: { done: number; total: number }) {
+  return (
+    <div role="status">
+      <p>
+        The lock was changed: what is kept is rewritten, {done} of {total} done. Leave this page open until it
+        is through; if it is closed, it goes on the next time.
+      </p>
+      <ProgressFill percentage={(100 * done) / total} />
+    </div>
+  );
+}
+
+/** The one way on without the passphrase. */
+function Lost({ gate }: { gate: Gate }) {
+  const [isSure, setSure] = useState(false);
+  return (
+    <details className="lock-lost">
+      <summary>The passphrase is lost</summary>
+      <p>
+        Nobody can recover it. What is kept here can be deleted, and brought back from a backup of everything,
+        if there is one. Sessions that patients still have on their devices can be sent again; without a
+        backup of the key, they need a new plan first.
+      </p>
+      {isSure ? (
+        <Button className="button button-delete" onPress={() => void gate.eraseAll()}>
+          Yes, delete everything for good
+        </Button>
+      ) : (
+        <Button className="button" onPress={() => setSure(true)}>
+          Delete everything …
+        </Button>
+      )}
+    </details>
+  );
+}

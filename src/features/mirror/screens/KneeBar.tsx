@@ -1,0 +1,50 @@
+import { useEffect, useState } from 'react';
+import { useMirror } from '../mirrorContext';
+import type { MirrorSight } from '../store/createMirror';
+import type { Limits } from '#core/protocol/limits';
+import type { Side } from '#core/protocol/side';
+
+/** The bar shows so much to either side, degrees. */
+const rangeDeg = 35;
+
+interface Props {
+  side: Side;
+  limits: Limits;
+  isMirrored: boolean;
+}
+
+/** How far the knee is to either side, against the band of its limits; it moves the way the knee does in the mirror. */
+export function KneeBar({ side, limits, isMirrored }: Props) {
+  const mirror = useMirror();
+  const [sight, setSight] = useState<MirrorSight | null>(null);
+  useEffect(() => mirror.watch(setSight), [mirror]);
+  // In the picture the left leg's inside is to the left; a mirror turns that round.
+  const inwardSign = (side === 'left' ? -1 : 1) * (isMirrored ? -1 : 1);
+  const place = (deg: number) =>
+    50 + (50 * inwardSign * Math.max(-rangeDeg, Math.min(rangeDeg, deg))) / rangeDeg;
+  const edges = [place(limits.kneeInwardDeg), place(-limits.kneeOutwardDeg)];
+  const knee = sight?.knee ?? null;
+  const words =
+    knee === null
+      ? 'Not measured: show the whole leg from the front'
+      : sight?.isOutside
+        ? `The knee is ${knee.deg > 0 ? 'inward' : 'outward'} of its lane`
+        : 'In the lane';
+  return (
+    <div className="knee-bar">
+      <div className="knee-bar-track">
+        <div
+          className="knee-bar-lane"
+          style={{ left: `${Math.min(...edges)}%`, right: `${100 - Math.max(...edges)}%` }}
+        />
+        {knee !== null && (
+          <div
+            className={sight?.isOutside ? 'knee-bar-dot is-outside' : 'knee-bar-dot'}
+            style={{ left: `${place(knee.deg)}%` }}
+          />
+        )}
+      </div>
+      <p className="knee-bar-words">{words}</p>
+    </div>
+  );
+}

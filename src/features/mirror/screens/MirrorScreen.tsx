@@ -1,0 +1,74 @@
+import { useEffect } from 'react';
+import { Button, ToggleButton } from 'react-aria-components';
+import { useApp, useAppState } from '#features/review/appContext';
+import { useMirror, useMirrorState } from '../mirrorContext';
+import { Message } from '#ui/components/Message';
+import { SideChoice } from '#ui/components/SideChoice';
+import { findTask } from '#core/exercises/exercises';
+import { KneeBar } from './KneeBar';
+import './mirror.css';
+import { MirrorPicture } from './MirrorPicture';
+import { MirrorTaken } from './MirrorTaken';
+import { RecordButton } from './RecordButton';
+
+/** A mirror for practice in the room: the leg over the live picture, and how far the knee is from its lane. */
+export function MirrorScreen() {
+  const app = useApp();
+  const mirror = useMirror();
+  const camera = useMirrorState((state) => state.camera);
+  const hasTone = useMirrorState((state) => state.hasTone);
+  const recording = useMirrorState((state) => state.recording);
+  const { task, side } = useAppState((state) => state.setup);
+  const limits = useAppState((state) => state.limits.present);
+  const backTo = useAppState((state) => state.mirrorBackTo);
+  const leg = side ?? 'right';
+
+  useEffect(() => () => mirror.close(), [mirror]);
+  useEffect(() => {
+    mirror.watchLeg({ side: leg, limits });
+  }, [mirror, leg, limits]);
+
+  return (
+    <main className="practice always-dark">
+      <header className="practice-head">
+        <h1>Live mirror</h1>
+        <SideChoice value={leg} onChange={app.setSide} hint={findTask(task).sideHint} error={null} />
+        <ToggleButton className="button" isSelected={hasTone} onChange={(on) => mirror.setTone(on)}>
+          {hasTone ? 'Tone is on' : 'Tone when the knee leaves its lane'}
+        </ToggleButton>
+        {camera.state === 'on' && <RecordButton />}
+        <Button
+          className="button"
+          isDisabled={recording.state === 'running' || recording.state === 'done'}
+          onPress={() => app.show(backTo)}
+        >
+          Close the mirror
+        </Button>
+      </header>
+      <MirrorTaken />
+      {camera.state === 'on' ? (
+        <div className="practice-stage">
+          <MirrorPicture camera={camera} side={leg} limits={limits} />
+          <KneeBar side={leg} limits={limits} isMirrored={camera.isMirrored} />
+        </div>
+      ) : (
+        <div className="practice-start">
+          {camera.state === 'problem' && <Message kind="problem">{camera.sentence}</Message>}
+          <p>
+            Stand facing the camera squarely, the whole body in the picture. The angle is that of the picture:
+            from another side it says nothing. The lane is {limits.kneeInwardDeg}° inward and{' '}
+            {limits.kneeOutwardDeg}° outward. Nothing that the camera sees is kept, unless you record it.
+          </p>
+          <p>Stop when it hurts beyond what was agreed. Something to hold stands within reach.</p>
+          <Button
+            className="button button-primary"
+            isDisabled={camera.state === 'opening'}
+            onPress={() => void mirror.open({ side: leg, limits })}
+          >
+            {camera.state === 'opening' ? 'The camera is opened …' : 'Open the camera'}
+          </Button>
+        </div>
+      )}
+    </main>
+  );
+}

@@ -1,0 +1,43 @@
+import { Button } from 'react-aria-components';
+import { useApp } from '#features/review/appContext';
+import { useMirror, useMirrorState } from '../mirrorContext';
+import { Message } from '#ui/components/Message';
+import { formatTime } from '#words/formatTime';
+import { megabytes } from '#words/megabytes';
+
+/** What was recorded in the mirror, and what may become of it. */
+export function MirrorTaken() {
+  const app = useApp();
+  const mirror = useMirror();
+  const recording = useMirrorState((state) => state.recording);
+  if (recording.state === 'failed') return <Message kind="problem">{recording.sentence}</Message>;
+  if (recording.state !== 'done') return null;
+  const { file, lastedMs, problem } = recording;
+  const measure = async () => {
+    app.show('start');
+    await app.openFile(file);
+    // One that could not be opened can still be saved here.
+    if (app.store.getState().chosen !== null) mirror.dropRecording();
+  };
+  return (
+    <Message
+      kind="caution"
+      title={`Recorded: ${formatTime(lastedMs)}, ${megabytes(file.size)}`}
+      actions={
+        <div className="practice-taken">
+          <Button className="button button-primary" onPress={() => void measure()}>
+            Measure it
+          </Button>
+          <Button className="button" onPress={mirror.saveRecording}>
+            Save as a file
+          </Button>
+          <Button className="button button-quiet" onPress={mirror.dropRecording}>
+            Drop it
+          </Button>
+        </div>
+      }
+    >
+      {problem !== null && `${problem} `}It is in this page’s memory alone, and gone when the page is closed.
+    </Message>
+  );
+}

@@ -1,0 +1,166 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Camera } from '#device/camera/camera';
+import { CameraProblem } from '#device/camera/cameraProblem';
+import { kneeReading, type KneeReading } from '#device/live/kneeReading';
+import type { LiveFrame } from '#device/live/liveFrame';
+import type { PictureFeed } from '#device/live/pictureFeed';
+import { startLiveLoop, type LiveLoop } from '#device/live/startLiveLoop';
+import type { PoseTracker } from '#device/pose/poseTracker';
+import type { Limits } from '#core/protocol/limits';
+import type { Side } from '#core/protocol/side';
+import { explainProblem } from '#shell/explainProblem';
+import { createMirrorRecorder, type MirrorRecording, type RecorderAdapters } from './mirrorRecorder';
+
+/** What the mirror needs from the world around it; tests hand in plain objects. */
+export interface MirrorAdapters extends RecorderAdapters {
+  openCamera: () => Promise<Camera>;
+  openFeed: (stream: MediaStream) => PictureFeed;
+  createTracker: () => PoseTracker;
+  /** Sounds when the knee leaves its lane; `unlock` is to be called in a press. */
+  tone: { unlock: () => void; play: () => void };
+}
+
+export interface MirrorState {
+  camera:
+    | { state: 'off' }
+    | { state: 'opening' }
+    | { state: 'on'; widthPx: number; heightPx: number; isMirrored: boolean }
+    | { state: 'problem'; sentence: string };
+  hasTone: boolean;
+  recording: MirrorRecording;
+}
+
+/** What one picture shows. */
+export interface MirrorSight {
+  frame: LiveFrame;
+  /** Null where the leg can't be read just now. */
+  knee: KneeReading | null;
+  isOutside: boolean;
+}
+
+/** A mirror for practice in the room: nothing that it sees is stored unless asked. No action throws or rejects. */
+export interface Mirror {
+  readonly store: StoreApi<MirrorState>;
+  open(leg: { side: Side; limits: Limits }): Promise<void>;
+  /** Changes which leg is watched, and its limits. */
+  watchLeg(leg: { side: Side; limits: Limits }): void;
+  stream(): MediaStream | null;
+  /** Hears of each picture that was looked at; returns the way to stop. */
+  watch(listener: (sight: MirrorSight) => void): () => void;
+  setTone(hasTone: boolean): void;
+  /** Records from now on, in memory alone, until stopped or the camera is let go. */
+  record(): void;
+  stopRecording(): void;
+  /** Hands what was recorded to the person as a file. */
+  saveRecording(): void;
+  /** Forgets what was recorded. */
+  dropRecording(): void;
+  /** Lets the camera go. What was recorded stays until it is dropped. */
+  close(): void;
+}
+
+/** The knee must be back by this much before another tone, degrees: else a knee on the limit would ring on and on. */
+const againDeg = 2;
+
+export function createMirror(adapters: MirrorAdapters): Mirror {
+  const { openCamera, openFeed, createTracker, tone } = adapters;
+  const store = createStore<MirrorState>(() => ({
+    camera: { state: 'off' },
+    hasTone: false,
+    recording: { state: 'off' },
+  }));
+  const { getState: get, setState: set } = store;
+  const recorder = createMirrorRecorder(adapters, (recording) => set({ recording }));
+  const listeners = new Set<(sight: MirrorSight) => void>();
+  let camera: Camera | null = null;
+  let tracker: PoseTracker | null = null;
+  let loop: LiveLoop | null = null;
+  let leg: { side: Side; limits: Limits } | null = null;
+  let hasRung = false;
+  /** Raised with every opening and closing: what an earlier one had under way counts no more. */
+  let turn = 0;
+
+  const letGo = () => {
+    turn++;
+    loop?.stop();
+    recorder.stop();
+    camera?.close();
+    tracker?.close();
+    loop = camera = tracker = null;
+  };
+  const fail = (error: unknown) => {
+    letGo();
+    const sentence =
+      error instanceof CameraProblem ? error.message : explainProblem(error, 'be followed').sentence;
+    set({ camera: { state: 'problem', sentence } });
+  };
+  const onFrame = (frame: LiveFrame) => {
+    if (leg === null) return;
+    const { side, limits } = leg;
+    const knee = kneeReading(frame.row, side);
+    const excessDeg =
+      knee === null
+        ? -Infinity
+        : Math.max(knee.deg - limits.kneeInwardDeg, -knee.deg - limits.kneeOutwardDeg);
+    const isOutside = excessDeg > 0;
+    if (isOutside && !hasRung && get().hasTone) tone.play();
+    if (isOutside) hasRung = true;
+    else if (excessDeg < -againDeg) hasRung = false;
+    listeners.forEach((listener) => listener({ frame, knee, isOutside }));
+  };
+
+  return {
+    store,
+    async open(asked) {
+      letGo();
+      leg = asked;
+      const mine = turn;
+      set({ camera: { state: 'opening' } });
+      try {
+        const opened = await openCamera();
+        if (mine !== turn) return opened.close();
+        camera = opened;
+        opened.onEnded(fail);
+        const started = createTracker();
+        tracker = started;
+        await started.load('lite');
+        if (mine !== turn) return;
+        const { widthPx, heightPx, facing } = opened.facts;
+        set({ camera: { state: 'on', widthPx, heightPx, isMirrored: facing !== 'back' } });
+        loop = startLiveLoop({ feed: openFeed(opened.stream), tracker: started, onFrame });
+        loop.ended.catch((error: unknown) => {
+          if (mine === turn) fail(error);
+        });
+      } catch (error) {
+        if (mine === turn) fail(error);
+      }
+    },
+    watchLeg(next) {
+      leg = next;
+    },
+    stream: () => camera?.stream ?? null,
+    watch(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    setTone(hasTone) {
+      if (hasTone) tone.unlock();
+      set({ hasTone });
+    },
+    record() {
+      if (camera !== null && get().recording.state !== 'done') recorder.start(camera.stream);
+    },
+    stopRecording: () => recorder.stop(),
+    saveRecording() {
+      const { recording } = get();
+      if (recording.state === 'done') adapters.saveBlob(recording.file.name, recording.file);
+    },
+    dropRecording() {
+      if (get().recording.state !== 'running') set({ recording: { state: 'off' } });
+    },
+    close() {
+      letGo();
+      set({ camera: { state: 'off' } });
+    },
+  };
+}

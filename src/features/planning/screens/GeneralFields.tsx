@@ -1,0 +1,79 @@
+import { Input, Label, Text, TextArea, TextField } from 'react-aria-components';
+import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
+import { Choice } from '#ui/components/Choice';
+import { NumberBox } from '#ui/components/NumberBox';
+import type { Footwear } from '#documents/plan/planDocument';
+import { planBounds, planRanges } from '#documents/plan/planRanges';
+import { ReturnKey } from './ReturnKey';
+
+const footwear: { id: Footwear; name: string }[] = [
+  { id: 'either', name: 'Shoes or bare feet' },
+  { id: 'shoes', name: 'Shoes' },
+  { id: 'bare-feet', name: 'Bare feet' },
+];
+
+/** Who it is for, when to stop, how often, and the therapist's own words. */
+export function GeneralFields() {
+  const writing = usePlanWriting();
+  const draft = usePlanWritingState((state) => state.draft);
+  return (
+    <section className="card plan-card" aria-label="For whom and how">
+      <TextField
+        className="field"
+        value={draft.patient}
+        maxLength={planBounds.patient}
+        onChange={(patient) => writing.change({ patient }, 'patient')}
+      >
+        <Label className="field-label">Patient’s pseudonym</Label>
+        <Input className="text-input" />
+        <Text slot="description" className="small soft">
+          Never a name: it is in the file, the link and the sessions that come back.
+        </Text>
+      </TextField>
+      <div className="plan-pair">
+        <NumberBox
+          label="Pain limit, 0 to 10"
+          value={draft.painLimit}
+          range={planRanges.painLimit}
+          onChange={(painLimit) => writing.change({ painLimit }, 'painLimit')}
+        />
+        <Choice
+          label="On the feet"
+          options={footwear}
+          value={draft.footwear}
+          onChange={(chosen) => writing.change({ footwear: chosen })}
+        />
+        <TextField
+          className="field"
+          type="date"
+          value={draft.reviewDate ?? ''}
+          onChange={(day) => writing.change({ reviewDate: day === '' ? null : day }, 'reviewDate')}
+        >
+          <Label className="field-label">Looked at again on</Label>
+          <Input className="text-input" />
+        </TextField>
+      </div>
+      <LongText field="beyondPainLimit" label="Beyond the pain limit" rows={2} />
+      <LongText field="howOften" label="How often" rows={1} />
+      <LongText field="words" label="Your own words to the patient" rows={3} />
+      <ReturnKey />
+    </section>
+  );
+}
+
+function LongText(props: { field: 'beyondPainLimit' | 'howOften' | 'words'; label: string; rows: number }) {
+  const { field, label, rows } = props;
+  const writing = usePlanWriting();
+  const value = usePlanWritingState(({ draft }) => draft[field]);
+  return (
+    <TextField
+      className="field"
+      value={value}
+      maxLength={planBounds[field]}
+      onChange={(text) => writing.change({ [field]: text }, field)}
+    >
+      <Label className="field-label">{label}</Label>
+      <TextArea className="text-input" rows={rows} />
+    </TextField>
+  );
+}

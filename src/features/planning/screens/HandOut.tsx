@@ -1,0 +1,87 @@
+import { useEffect, useState } from 'react';
+import { Button, Dialog, DialogTrigger, Modal, ModalOverlay } from 'react-aria-components';
+import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
+import { Message } from '#ui/components/Message';
+import { QrCode } from '#ui/components/QrCode';
+import { planToFragment } from '#documents/plan/planLink';
+import type { PlanDocument } from '#documents/plan/planDocument';
+
+/** The ways in which a plan reaches the patient; until it makes sense, what is still to be done. */
+export function HandOut() {
+  const writing = usePlanWriting();
+  const plan = usePlanWritingState((state) => state.plan);
+  const fault = usePlanWritingState((state) => state.fault);
+  const print = () => {
+    writing.handedOut();
+    window.print();
+  };
+  return (
+    <section className="plan-hand-out" aria-label="Hand it out">
+      {fault !== null && (
+        <Message kind="caution" title="Not a plan yet">
+          <span role="status">{fault}</span>
+        </Message>
+      )}
+      <div className="plan-ways">
+        <DialogTrigger>
+          <Button className="button button-primary" isDisabled={plan === null}>
+            Link and code
+          </Button>
+          <ModalOverlay className="plan-overlay" isDismissable>
+            <Modal className="plan-modal">
+              <Dialog aria-label="Link and code" className="plan-link">
+                {({ close }) => plan !== null && <LinkAndCode plan={plan} onClose={close} />}
+              </Dialog>
+            </Modal>
+          </ModalOverlay>
+        </DialogTrigger>
+        <Button className="button" isDisabled={plan === null} onPress={() => writing.save()}>
+          Save as a file
+        </Button>
+        <Button className="button" isDisabled={plan === null} onPress={print}>
+          Print
+        </Button>
+      </div>
+    </section>
+  );
+}
+
+function LinkAndCode({ plan, onClose }: { plan: PlanDocument; onClose: () => void }) {
+  const writing = usePlanWriting();
+  const [copied, setCopied] = useState<'no' | 'yes' | 'refused'>('no');
+  const link = `${location.origin}${location.pathname}#${planToFragment(plan)}`;
+  // The code can be scanned as soon as it is shown.
+  useEffect(() => writing.handedOut(), [writing]);
+  const copy = async () => {
+    try {
+      await navigator.clipboard.writeText(link);
+      setCopied('yes');
+    } catch {
+      setCopied('refused');
+    }
+  };
+  return (
+    <>
+      <h2>For {plan.patient}</h2>
+      <p>
+        Scan the code with the patient’s phone, or send the link. The plan itself is in it: the part after ‘#’
+        is never sent to a server. Whoever has the link can read the plan.
+      </p>
+      <QrCode text={link} label="The plan as a QR code" />
+      <textarea className="text-input plan-link-text" aria-label="Link" readOnly rows={3} value={link} />
+      <p className="small soft" role="status">
+        {copied === 'yes' && 'Copied. '}
+        {copied === 'refused' && 'The browser does not let it be copied: select the link above and copy it. '}
+        {link.length} characters.
+      </p>
+      <div className="plan-ways">
+        <Button className="button button-primary" onPress={() => void copy()}>
+          Copy the link
+        </Button>
+        <Button className="button" onPress={onClose}>
+          Close
+        </Button>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,67 @@
+import { useEffect } from 'react';
+import { Button } from 'react-aria-components';
+import { useApp } from '#features/review/appContext';
+import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
+import { Brand } from '#ui/components/Brand';
+import { GeneralFields } from './GeneralFields';
+import { HandOut } from './HandOut';
+import { ItemList } from './ItemList';
+import { PlanSheet } from './PlanSheet';
+import './plan.css';
+
+/** Writing a plan for a patient: the form, and beside it the sheet that the patient gets. */
+export function PlanScreen() {
+  const app = useApp();
+  const writing = usePlanWriting();
+  const canUndo = usePlanWritingState((state) => state.canUndo);
+  const canRedo = usePlanWritingState((state) => state.canRedo);
+  const hasLast = usePlanWritingState((state) => state.last !== null);
+
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      const isText = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement;
+      if (isText || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z') return;
+      event.preventDefault();
+      if (event.shiftKey) writing.redo();
+      else writing.undo();
+    };
+    addEventListener('keydown', onKey);
+    return () => removeEventListener('keydown', onKey);
+  }, [writing]);
+
+  return (
+    <div className="plan">
+      <header className="plan-head">
+        <Brand />
+        <nav className="plan-ways">
+          <Button className="button button-quiet" isDisabled={!canUndo} onPress={() => writing.undo()}>
+            Undo
+          </Button>
+          <Button className="button button-quiet" isDisabled={!canRedo} onPress={() => writing.redo()}>
+            Redo
+          </Button>
+          <Button className="button button-quiet" isDisabled={!hasLast} onPress={() => writing.copyLast()}>
+            Copy the last plan
+          </Button>
+          <Button className="button button-quiet" onPress={() => writing.startNew()}>
+            Empty plan
+          </Button>
+          <Button className="button button-quiet" onPress={() => app.show('start')}>
+            Back to the start
+          </Button>
+        </nav>
+      </header>
+      <main className="plan-main">
+        <div className="plan-form">
+          <h1>Write a plan for a patient</h1>
+          <GeneralFields />
+          <ItemList />
+        </div>
+        <div className="plan-side">
+          <HandOut />
+          <PlanSheet />
+        </div>
+      </main>
+    </div>
+  );
+}

@@ -1,0 +1,83 @@
+import { usePlanWritingState } from '../planWritingContext';
+import { HowTo } from '#ui/components/HowTo';
+import { KitList } from '#ui/components/KitList';
+import { PlanItems } from '#ui/components/PlanItems';
+import { cautionsOf } from '#documents/plan/cautions';
+import type { PlanDraft } from '#documents/plan/planDraft';
+import { redFlags } from '#core/safety/redFlags';
+import { findPreparation } from '#core/exercises/findPreparation';
+
+/** The sheet that the patient gets, as it is printed: when to stop comes before what to do. */
+export function PlanSheet() {
+  const draft = usePlanWritingState((state) => state.draft);
+  const { items, patient, words, howOften, reviewDate } = draft;
+  return (
+    <article className="card plan-sheet" aria-label="The patient’s sheet">
+      <h2>Exercises for {patient.trim() === '' ? '…' : patient}</h2>
+      {howOften !== '' && <p>{howOften}</p>}
+      {words !== '' && <blockquote className="plan-words">{words}</blockquote>}
+      <Stops draft={draft} />
+      {items.length === 0 ? (
+        <p className="soft">No task yet.</p>
+      ) : (
+        <>
+          <Ready draft={draft} />
+          <h3>What to do</h3>
+          <PlanItems items={items} more={(item) => <HowTo item={item} />} />
+        </>
+      )}
+      {reviewDate !== null && <p>We look at it again on {reviewDate}.</p>}
+    </article>
+  );
+}
+
+function Stops({ draft }: { draft: PlanDraft }) {
+  const { stop, beyondPainLimit, defer } = cautionsOf(draft);
+  return (
+    <div className="plan-stops">
+      <section>
+        <h3>When to stop</h3>
+        <ul>
+          {stop.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+        <p>
+          <strong>What to do then:</strong> {beyondPainLimit}
+        </p>
+      </section>
+      <section>
+        <h3>Do not exercise, and contact a professional, if</h3>
+        <ul>
+          {redFlags.map(({ id, words: flag }) => (
+            <li key={id}>{flag}.</li>
+          ))}
+        </ul>
+        <p>{defer}</p>
+      </section>
+    </div>
+  );
+}
+
+/** What to have at hand, and where the camera stands: for tasks that are filmed, one place each. */
+function Ready({ draft: { items, footwear } }: { draft: PlanDraft }) {
+  const places = new Set(
+    items.flatMap(({ task, sides }) => findPreparation(task, sides[0] ?? 'right').camera ?? []),
+  );
+  return (
+    <>
+      <section>
+        <h3>Have this ready</h3>
+        <KitList items={items} footwear={footwear} />
+      </section>
+      {places.size > 0 && (
+        <section>
+          <h3>Where the camera goes</h3>
+          {[...places].map((place) => (
+            <p key={place}>{place}</p>
+          ))}
+        </section>
+      )}
+    </>
+  );
+}

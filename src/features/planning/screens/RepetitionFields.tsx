@@ -1,0 +1,129 @@
+import { Button, Checkbox, Disclosure, DisclosurePanel } from 'react-aria-components';
+import { Choice } from '#ui/components/Choice';
+import { MeasureLimits, MeasureLimitSource } from '#ui/components/MeasureLimits';
+import { NumberBox } from '#ui/components/NumberBox';
+import type { FeedbackMode, RepetitionItem, Tempo } from '#documents/plan/planDocument';
+import { planRanges } from '#documents/plan/planRanges';
+import { measureIds } from '#core/measures/measures';
+import { findTask } from '#core/exercises/exercises';
+import { measureNames } from '#words/formatMeasure';
+import { otherLimitsWords } from '#words/limitWords';
+
+interface Props {
+  item: RepetitionItem;
+  onChange: (item: RepetitionItem, field?: string) => void;
+}
+
+const feedbackOptions: { id: FeedbackMode; name: string; hint: string }[] = [
+  { id: 'every-repetition', name: 'After every repetition', hint: 'for learning' },
+  { id: 'only-outside', name: 'Only outside the lane', hint: 'less of it helps it become a habit' },
+  { id: 'after-the-set', name: 'A summary after the set', hint: '' },
+  { id: 'none', name: 'None', hint: '' },
+];
+
+const usualTempo: Tempo = { downSeconds: 2, pauseSeconds: 1, upSeconds: 2 };
+const usualSeatCm = 46;
+
+/** What is said meanwhile, the lane's limits, tempo and seat. */
+export function RepetitionFields({ item, onChange }: Props) {
+  const { limits, tempo, seatHeightCm } = item;
+  const limited = otherLimitsWords(limits);
+  const { shape } = findTask(item.task);
+  const [down, up] = shape === 'reach' ? ['Back', 'Out'] : ['Down', 'Up'];
+  const tempoBox = (field: keyof Tempo, label: string) =>
+    tempo !== null && (
+      <NumberBox
+        label={`${label}, seconds`}
+        value={tempo[field]}
+        range={planRanges[field]}
+        onChange={(value) => onChange({ ...item, tempo: { ...tempo, [field]: value } }, field)}
+      />
+    );
+  return (
+    <>
+      <div className="plan-pair">
+        <Choice
+          label="Said meanwhile"
+          options={feedbackOptions}
+          value={item.feedback}
+          onChange={(feedback) => onChange({ ...item, feedback })}
+        />
+        <NumberBox
+          label="Inward limit, degrees"
+          value={limits.kneeInwardDeg}
+          range={planRanges.kneeInwardDeg}
+          onChange={(kneeInwardDeg) => onChange({ ...item, limits: { ...limits, kneeInwardDeg } }, 'inward')}
+        />
+        <NumberBox
+          label="Outward limit, degrees"
+          value={limits.kneeOutwardDeg}
+          range={planRanges.kneeOutwardDeg}
+          onChange={(kneeOutwardDeg) =>
+            onChange({ ...item, limits: { ...limits, kneeOutwardDeg } }, 'outward')
+          }
+        />
+      </div>
+      <Disclosure className="plan-limits">
+        <Button slot="trigger" className="button button-quiet">
+          Limits of other measures{limited === '' ? '' : `: ${limited}`}
+        </Button>
+        <DisclosurePanel>
+          {measureIds.map((id) => (
+            <div key={id} className="plan-limit">
+              <h4>{measureNames[id]}</h4>
+              <MeasureLimits
+                measure={id}
+                limits={limits}
+                onMove={(next) => onChange({ ...item, limits: next }, id)}
+                onMoveEnd={() => undefined}
+              />
+              <p className="small soft">
+                <MeasureLimitSource measure={id} />
+              </p>
+            </div>
+          ))}
+        </DisclosurePanel>
+      </Disclosure>
+      <div className="plan-pair">
+        <Tick
+          isSelected={tempo !== null}
+          onChange={(isSet) => onChange({ ...item, tempo: isSet ? usualTempo : null })}
+        >
+          Tempo
+        </Tick>
+        {tempoBox('downSeconds', shape === 'reach' ? up : down)}
+        {tempoBox('pauseSeconds', 'Stay')}
+        {tempoBox('upSeconds', shape === 'reach' ? down : up)}
+      </div>
+      {shape === 'rise' && (
+        <div className="plan-pair">
+          <Tick
+            isSelected={seatHeightCm !== null}
+            onChange={(isSet) => onChange({ ...item, seatHeightCm: isSet ? usualSeatCm : null })}
+          >
+            Seat height
+          </Tick>
+          {seatHeightCm !== null && (
+            <NumberBox
+              label="Seat height, cm"
+              value={seatHeightCm}
+              range={planRanges.seatHeightCm}
+              onChange={(value) => onChange({ ...item, seatHeightCm: value }, 'seat')}
+            />
+          )}
+        </div>
+      )}
+    </>
+  );
+}
+
+function Tick(props: { isSelected: boolean; onChange: (isSelected: boolean) => void; children: string }) {
+  return (
+    <Checkbox className="plan-tick" isSelected={props.isSelected} onChange={props.onChange}>
+      <span className="plan-tick-box" aria-hidden="true">
+        {props.isSelected ? '✓' : ''}
+      </span>
+      {props.children}
+    </Checkbox>
+  );
+}

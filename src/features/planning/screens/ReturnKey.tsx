@@ -1,0 +1,35 @@
+import { Checkbox } from 'react-aria-components';
+import { useClinic, useClinicState } from '#features/sharing/clinicContext';
+import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
+
+/** Whether the patient can send sessions back, sealed for the key of this device. */
+export function ReturnKey() {
+  const writing = usePlanWriting();
+  const clinic = useClinic();
+  const returnKey = usePlanWritingState(({ draft }) => draft.returnKey);
+  const recipient = useClinicState((state) => state.recipient);
+  const isOther = returnKey !== null && returnKey !== recipient;
+  const choose = async (isSelected: boolean) => {
+    if (isSelected && recipient === null) await clinic.makeKey();
+    writing.change({ returnKey: isSelected ? clinic.store.getState().recipient : null });
+  };
+  return (
+    <div>
+      <Checkbox
+        className="plan-tick"
+        isSelected={returnKey !== null && !isOther}
+        onChange={(isSelected) => void choose(isSelected)}
+      >
+        <span className="plan-tick-box" aria-hidden="true">
+          {returnKey !== null && !isOther ? '✓' : ''}
+        </span>
+        The patient can send sessions back, sealed for this device
+      </Checkbox>
+      <p className="small soft">
+        {isOther
+          ? 'This plan carries the key of another device: what comes back opens there.'
+          : 'Save a backup of the key under Kept sessions: without it, what was sent is lost with this device.'}
+      </p>
+    </div>
+  );
+}

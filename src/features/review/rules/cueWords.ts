@@ -1,0 +1,32 @@
+import { cueFor } from '#core/exercises/library/cueFor';
+import { measureCue } from '#core/exercises/library/measureCue';
+import type { Measurement } from '#core/measurement/measurement';
+import { findTask } from '#core/exercises/exercises';
+import { decidingMeasure, decidingWay } from '#core/scoring/decidingMeasure';
+import type { Judgement } from '#core/scoring/judge';
+import { phaseAt } from './phaseAt';
+
+/** What is said of a repetition that went as it should. */
+const modelWords = 'Just like this.';
+/** Where the library knows nothing better, or nothing was measured. */
+const usualWords = 'Knee over the middle of the foot.';
+
+/**
+ * One cue in few words for a repetition.
+ *
+ * @param judgement  null where it is to be shown as a model
+ */
+export function cueWords(
+  { repetitions, setup }: Pick<Measurement, 'repetitions' | 'setup'>,
+  index: number,
+  judgement: Judgement | null,
+): string {
+  if (judgement === null || judgement.verdict === 'in-line') return modelWords;
+  const repetition = repetitions[index];
+  const measure = decidingMeasure(judgement);
+  if (measure !== null && measure.extreme !== null) return measureCue(measure.measure, measure.end);
+  const way = decidingWay(judgement);
+  if (way === null || repetition === undefined) return usualWords;
+  const phase = phaseAt(repetition.events, findTask(setup.task).shape, judgement.worst!.timeMs) ?? 'going';
+  return cueFor(setup.task, way, phase) ?? usualWords;
+}

@@ -1,0 +1,23 @@
+import type { MeasuredRepetition } from '#core/measurement/measurement';
+
+/**
+ * The time in one repetition that matches a share of the movement in any other: 0 % where the load begins, 50 % at the
+ * turning point (the middle of standing, or the lowest or farthest point), 100 % where the load ends.
+ *
+ * @param timesMs  the measurement's uniform time base, ms
+ * @param pct  0 to 100; outside it is brought into range
+ * @returns  ms; where the turning point was not seen, the middle of the time takes its place
+ */
+export function momentInStepMs(
+  { loadedFrom, loadedTo, events }: Pick<MeasuredRepetition, 'loadedFrom' | 'loadedTo' | 'events'>,
+  timesMs: Float64Array,
+  pct: number,
+): number {
+  const [fromMs, toMs] = [timesMs[loadedFrom]!, timesMs[loadedTo]!];
+  const { bottomMs, topMs, topEndMs } = events;
+  const seenMs = bottomMs ?? (topMs === null || topEndMs === null ? null : (topMs + topEndMs) / 2);
+  const isWithin = seenMs !== null && seenMs > fromMs && seenMs < toMs;
+  const turnMs = isWithin ? seenMs : (fromMs + toMs) / 2;
+  const share = Math.min(100, Math.max(0, pct)) / 50;
+  return share <= 1 ? fromMs + share * (turnMs - fromMs) : turnMs + (share - 1) * (toMs - turnMs);
+}

@@ -1,0 +1,43 @@
+import { group, max, median } from 'd3-array';
+import type { Limits } from '#core/protocol/limits';
+import { beyondLimitDeg } from '#core/scoring/beyondLimitDeg';
+import { decidingWay } from '#core/scoring/decidingMeasure';
+import type { CountedRepetition } from './countedRepetitions';
+
+export interface ProposedCue {
+  index: number;
+  role: 'worst' | 'typical' | 'model';
+}
+
+/**
+ * The three repetitions that tell most: the one that went farthest beyond its limit, the one most like the usual fault,
+ * and the best as a model. A repetition is proposed once; without a fault, the model alone.
+ */
+export function proposeCues(counted: readonly CountedRepetition[], limits: Limits): ProposedCue[] {
+  const measured = counted.flatMap(({ index, judgement }) => {
+    const beyondDeg = beyondLimitDeg(judgement, limits);
+    const { verdict, decidedBy } = judgement;
+    if (beyondDeg === null || verdict === 'not-measured') return [];
+    return [{ index, verdict, fault: decidingWay(judgement) ?? decidedBy, beyondDeg }];
+  });
+  const faults = measured
+    .filter(({ verdict }) => verdict !== 'in-line')
+    .sort((a, b) => b.beyondDeg - a.beyondDeg);
+  const proposed: ProposedCue[] = [];
+  const [worst] = faults;
+  if (worst !== undefined) proposed.push({ index: worst.index, role: 'worst' });
+  const alike = [...group(faults, ({ fault }) => fault).values()];
+  const mostAlike = max(alike, ({ length }) => length);
+  const usual = alike.find(({ length }) => length === mostAlike) ?? [];
+  const middleDeg = median(usual, ({ beyondDeg }) => beyondDeg) ?? 0;
+  const [typical] = usual
+    .filter(({ index }) => index !== worst?.index)
+    .sort((a, b) => Math.abs(a.beyondDeg - middleDeg) - Math.abs(b.beyondDeg - middleDeg));
+  if (typical !== undefined) proposed.push({ index: typical.index, role: 'typical' });
+  const taken = new Set(proposed.map(({ index }) => index));
+  const [best] = measured
+    .filter(({ index, verdict }) => verdict !== 'out-of-line' && !taken.has(index))
+    .sort((a, b) => a.beyondDeg - b.beyondDeg);
+  if (best !== undefined) proposed.push({ index: best.index, role: 'model' });
+  return proposed;
+}

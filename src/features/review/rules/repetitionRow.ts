@@ -1,0 +1,104 @@
+import type { Extreme, Measurement } from '#core/measurement/measurement';
+import type { Limits } from '#core/protocol/limits';
+import type { MeasureId } from '#core/measures/measures';
+import { countWithin } from '#core/scoring/countWithin';
+import type { Judgement } from '#core/scoring/judge';
+import { verdicts, type Verdict } from '#core/scoring/verdict';
+
+/** What a table tells of one repetition. */
+export interface RepetitionRow {
+  index: number;
+  number: number;
+  startMs: number;
+  judgement: Judgement;
+  /** When the worst moment is, 0 to 100 % of the loaded time; null where nothing was measured. */
+  worstAtPct: number | null;
+  /** Measured time out of the limits; null where not measured. */
+  outOfLimitsMs: number | null;
+  /** Share of the loaded time that was measured, 0 to 100 %. */
+  measuredPct: number;
+  measures: Record<MeasureId, Extreme | null>;
+  excluded: string | null;
+  isByHand: boolean;
+}
+
+export function repetitionRows(
+  measurement: Measurement,
+  judgements: readonly Judgement[],
+  limits: Limits,
+  { excluded, handMade }: { excluded: readonly (string | null)[]; handMade: readonly boolean[] },
+): RepetitionRow[] {
+  const { repetitions, timesMs, rateHz, kneeAngleDeg } = measurement;
+  return repetitions.flatMap((repetition, index) => {
+    const judgement = judgements[index];
+    if (judgement === undefined) return [];
+    const { loadedFrom, loadedTo, number, measuredShare, kneeDeviation, others } = repetition;
+    const { worst, knee } = judgement;
+    const { measured, within } = countWithin(repetition, kneeAngleDeg, limits);
+    return {
+      ...{ index, number, judgement },
+      startMs: timesMs[loadedFrom]!,
+      worstAtPct:
+        worst === null ? null : (100 * (worst.sample - loadedFrom)) / Math.max(1, loadedTo - loadedFrom),
+      outOfLimitsMs: knee === 'not-measured' ? null : ((measured - within) * 1000) / rateHz,
+      measuredPct: 100 * measuredShare,
+      measures: { 'knee-off-line': kneeDeviation, ...others },
+      excluded: excluded[index] ?? null,
+      isByHand: handMade[index] ?? false,
+    };
+  });
+}
+
+export type SortKey =
+  'number' | 'verdict' | 'score' | 'worst' | 'worst-at' | 'out-of-limits' | 'measured' | MeasureId;
+
+/** Rows in another order; rows without a value stand last, and equal ones in order of time. */
+export function sortedRows(
+  rows: readonly RepetitionRow[],
+  key: SortKey,
+  direction: 'ascending' | 'descending',
+): RepetitionRow[] {
+  const sign = direction === 'ascending' ? 1 : -1;
+  return [...rows].sort((a, b) => {
+    const [first, second] = [sortValue(a, key), sortValue(b, key)];
+    if (first === null || second === null)
+      return Number(first === null) - Number(second === null) || a.index - b.index;
+    return sign * (first - second) || a.index - b.index;
+  });
+}
+
+function sortValue({ number, judgement, ...row }: RepetitionRow, key: SortKey): number | null {
+  const { verdict, worst, alignmentScorePct } = judgement;
+  switch (key) {
+    case 'number':
+      return number;
+    case 'verdict':
+      return verdicts.indexOf(verdict);
+    case 'score':
+      return alignmentScorePct;
+    case 'worst':
+      return worst?.value ?? null;
+    case 'worst-at':
+      return row.worstAtPct;
+    case 'out-of-limits':
+      return row.outOfLimitsMs;
+    case 'measured':
+      return row.measuredPct;
+    default:
+      return row.measures[key]?.value ?? null;
+  }
+}
+
+export type RowFilter = 'all' | Verdict | 'inward' | 'outward' | 'excluded';
+
+/** Rows that a filter lets through; excluded ones show in 'all' and by themselves. */
+export function filteredRows(rows: readonly RepetitionRow[], filter: RowFilter): RepetitionRow[] {
+  return rows.filter(({ judgement, excluded }) => {
+    if (filter === 'all') return true;
+    if (filter === 'excluded') return excluded !== null;
+    if (excluded !== null) return false;
+    if (filter === 'inward' || filter === 'outward')
+      return judgement.direction === filter && judgement.knee !== 'in-line';
+    return judgement.verdict === filter;
+  });
+}

@@ -1,0 +1,123 @@
+import { useEffect, useMemo, useState } from 'react';
+import { Button, Dialog, Modal, ModalOverlay } from 'react-aria-components';
+import { useApp, useAppState } from '../appContext';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
+import { momentInStepMs } from '../rules/momentInStep';
+import { countedRepetitions } from '../rules/countedRepetitions';
+import { proposeCues } from '../rules/proposeCues';
+import './compareShow.css';
+import { CompareSide, type ComparedRepetition } from './CompareSide';
+import { createPlayhead } from './playhead';
+
+/** Both run through in so long, ms: slow enough to be followed. */
+const lengthMs = 6000;
+
+interface Props {
+  recording: ShownRecording;
+  selected: number;
+  onClose: () => void;
+}
+
+/** Two repetitions beside each other, in step: each part of the movement at the same time, however long it took. */
+export function CompareShow({ recording, selected, onClose }: Props) {
+  const app = useApp();
+  const limits = useAppState((state) => state.limits.present);
+  const judgements = useAppState((state) => state.judgements);
+  const session = useAppState((state) => state.session);
+  const [problem, setProblem] = useState('');
+  const [pct, setPct] = useState(0);
+  const [isPlaying, setPlaying] = useState(false);
+  const model = useMemo(() => {
+    const counted = countedRepetitions(recording.measurement, judgements, recording.excluded);
+    return proposeCues(counted, limits).find(({ role }) => role === 'model')?.index ?? 0;
+  }, [recording, judgements, limits]);
+  const [left, setLeft] = useState<ComparedRepetition>({ recording, index: selected, recordingId: null });
+  const [right, setRight] = useState<ComparedRepetition>({ recording, index: model, recordingId: null });
+  const leftHead = useMemo(() => createPlayhead(left.recording.observed.timesMs), [left.recording]);
+  const rightHead = useMemo(() => createPlayhead(right.recording.observed.timesMs), [right.recording]);
+
+  useEffect(() => {
+    for (const [side, head] of [
+      [left, leftHead],
+      [right, rightHead],
+    ] as const) {
+      const repetition = side.recording.measurement.repetitions[side.index];
+      if (repetition === undefined) continue;
+      const { timeMs, shownMs } = head.state();
+      // A video that is still on its way to the last frame is not sent to another one, while both run.
+      if (isPlaying && Math.abs(timeMs - shownMs) > 80) continue;
+      head.seek(momentInStepMs(repetition, side.recording.measurement.timesMs, pct));
+    }
+  }, [left, right, leftHead, rightHead, pct, isPlaying]);
+
+  useEffect(() => {
+    if (!isPlaying) return;
+    let before = performance.now();
+    const tick = (nowMs: number) => {
+      setPct((at) => (at + (100 * (nowMs - before)) / lengthMs) % 100);
+      before = nowMs;
+      request = requestAnimationFrame(tick);
+    };
+    let request = requestAnimationFrame(tick);
+    return () => cancelAnimationFrame(request);
+  }, [isPlaying]);
+
+  const choose = async (recordingId: string | null) => {
+    setProblem('');
+    if (recordingId === null) return setRight({ recording, index: model, recordingId });
+    try {
+      setRight({ recording: await app.readBeside(recordingId), index: 0, recordingId });
+    } catch (error) {
+      setProblem(error instanceof Error ? error.message : 'That recording can’t be read.');
+    }
+  };
+  return (
+    <ModalOverlay className="cue-overlay" isOpen onOpenChange={(isOpen) => !isOpen && onClose()}>
+      <Modal className="cue-screen always-dark">
+        <Dialog className="compare" aria-label="Two repetitions in step">
+          <div className="compare-sides">
+            <CompareSide
+              side={left}
+              playhead={leftHead}
+              limits={limits}
+              name="Left"
+              onIndex={(index) => setLeft({ ...left, index })}
+            />
+            <CompareSide
+              side={right}
+              playhead={rightHead}
+              limits={limits}
+              name="Right"
+              onIndex={(index) => setRight({ ...right, index })}
+              others={session?.others ?? []}
+              onOther={(recordingId) => void choose(recordingId)}
+            />
+          </div>
+          <div className="compare-foot">
+            <Button autoFocus className="button" onPress={() => setPlaying(!isPlaying)}>
+              {isPlaying ? 'Pause' : 'Play both'}
+            </Button>
+            <input
+              type="range"
+              className="compare-range"
+              aria-label="Where in the movement, per cent"
+              min={0}
+              max={100}
+              step={0.5}
+              value={pct}
+              onChange={(event) => {
+                setPlaying(false);
+                setPct(Number(event.target.value));
+              }}
+            />
+            <span className="number compare-pct">{Math.round(pct)} %</span>
+            <Button className="button" onPress={onClose}>
+              Close
+            </Button>
+            {problem !== '' && <p role="alert">{problem}</p>}
+          </div>
+        </Dialog>
+      </Modal>
+    </ModalOverlay>
+  );
+}

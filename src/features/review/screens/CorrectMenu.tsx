@@ -1,0 +1,73 @@
+import { useState } from 'react';
+import { Button, Menu, MenuItem, MenuTrigger, Popover } from 'react-aria-components';
+import { useApp } from '../appContext';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
+import { AskText } from '#ui/components/AskText';
+import { longestReason } from '#documents/recording/correctionSchema';
+import { correctionChoices, middleMs } from './correctionChoices';
+import type { Playhead } from './playhead';
+
+interface Props {
+  recording: ShownRecording;
+  index: number;
+  playhead: Playhead;
+}
+
+/** Sets a repetition right where the machine was wrong. */
+export function CorrectMenu({ recording, index, playhead }: Props) {
+  const app = useApp();
+  const [isAsking, setAsking] = useState(false);
+  /** Where the video stood when the menu was opened. */
+  const [videoMs, setVideoMs] = useState(0);
+  const { measurement, excluded, isMirrored } = recording;
+  const isExcluded = excluded[index] !== null && excluded[index] !== undefined;
+  const { number } = measurement.repetitions[index] ?? { number: 0 };
+  return (
+    <>
+      <MenuTrigger onOpenChange={(isOpen) => isOpen && setVideoMs(playhead.state().timeMs)}>
+        <Button className="button no-print">
+          Correct <span aria-hidden="true">▾</span>
+        </Button>
+        <Popover className="popover">
+          <Menu aria-label={`Correct repetition ${number}`}>
+            {!isExcluded && (
+              <MenuItem className="option" textValue="Exclude it" onAction={() => setAsking(true)}>
+                Exclude it …<span className="soft">It stays in the table and does not count</span>
+              </MenuItem>
+            )}
+            {correctionChoices(measurement, isExcluded, index, videoMs).map(({ id, name, hint, change }) => (
+              <MenuItem
+                key={id}
+                id={id}
+                className="option"
+                textValue={name}
+                onAction={() => app.correct(change)}
+              >
+                {name}
+                <span className="soft">{hint}</span>
+              </MenuItem>
+            ))}
+            <MenuItem
+              className="option"
+              textValue="The video is mirrored"
+              onAction={() => app.correct({ kind: 'mirrored', isMirrored: !isMirrored })}
+            >
+              {isMirrored ? 'The video is not mirrored' : 'The video is mirrored'}
+              <span className="soft">Some front cameras store left for right; holds for all of it</span>
+            </MenuItem>
+          </Menu>
+        </Popover>
+      </MenuTrigger>
+      <AskText
+        isOpen={isAsking}
+        onOpenChange={setAsking}
+        title={`Exclude repetition ${number}?`}
+        label="Reason"
+        hint="For example: stumbled, was a trial, somebody walked by."
+        answer="Exclude it"
+        maxLength={longestReason}
+        onAnswer={(reason) => app.correct({ kind: 'exclude', atMs: middleMs(measurement, index), reason })}
+      />
+    </>
+  );
+}

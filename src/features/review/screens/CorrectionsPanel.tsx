@@ -1,0 +1,75 @@
+import { Button, Dialog, DialogTrigger, Input, Label, Popover, TextField } from 'react-aria-components';
+import { useApp, useAppState } from '../appContext';
+import { longestName } from '#documents/recording/correctionSchema';
+import { correctionSentence } from '#words/correctionWords';
+
+/** What was corrected by hand, undo and redo, who does it, and whether it is kept. */
+export function CorrectionsPanel() {
+  const app = useApp();
+  const { done, undone } = useAppState((state) => state.corrections);
+  const undoable = useAppState((state) => state.undoable);
+  const isMoving = useAppState((state) => state.limits.movingFrom !== null);
+  const reviewer = useAppState((state) => state.reviewer);
+  return (
+    <div className="corrections no-print">
+      <DialogTrigger>
+        <Button className="button button-quiet">
+          {done.length === 0 ? 'Corrections' : `Corrected by hand (${done.length})`}
+        </Button>
+        <Popover className="popover" placement="bottom end">
+          <Dialog aria-label="Corrections" className="corrections-list">
+            {done.length === 0 ? (
+              <p className="soft">
+                Nothing was corrected. What you correct is kept beside what was seen, and can be taken back.
+              </p>
+            ) : (
+              <ol>
+                {done.map(({ change, by, at }, index) => (
+                  <li key={index}>
+                    {correctionSentence(change)} <Signed by={by} at={at} />
+                  </li>
+                ))}
+              </ol>
+            )}
+            <TextField
+              className="field"
+              value={reviewer}
+              onChange={app.setReviewer}
+              maxLength={longestName}
+              autoComplete="off"
+            >
+              <Label className="field-label">Your initials, to stand beside what you set</Label>
+              <Input className="text-input" />
+            </TextField>
+          </Dialog>
+        </Popover>
+      </DialogTrigger>
+      <Button
+        className="button button-quiet"
+        isDisabled={undoable.length === 0 && !isMoving}
+        onPress={app.undo}
+        aria-label="Undo the last change"
+      >
+        Undo
+      </Button>
+      <Button
+        className="button button-quiet"
+        isDisabled={undone.length === 0}
+        onPress={app.redo}
+        aria-label="Redo the last correction"
+      >
+        Redo
+      </Button>
+    </div>
+  );
+}
+
+/** Who set something, and when. */
+export function Signed({ by, at }: { by: string; at: string }) {
+  const when = new Date(at).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' });
+  return (
+    <span className="soft small">
+      {by === '' ? 'Not signed' : by}, {when}
+    </span>
+  );
+}

@@ -1,0 +1,138 @@
+import { useState } from 'react';
+import { Button, Input, TextField } from 'react-aria-components';
+import { useApp, useAppState } from '../appContext';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
+import { findExercise } from '#core/exercises/exercises';
+import { countedRepetitions } from '../rules/countedRepetitions';
+import { proposeCues } from '../rules/proposeCues';
+import { CompareShow } from './CompareShow';
+import { cueOf } from './cueOf';
+import { CueShow } from './CueShow';
+import { repetitionAt } from './repetitionAt';
+
+/** A cue's longest text, characters, and how many there may be. */
+const longest = 120;
+const most = 20;
+
+interface Props {
+  recording: ShownRecording;
+  selected: number;
+  onSelect: (index: number) => void;
+}
+
+/** Repetitions to show to the patient, each with one cue; proposed, picked, edited, then shown large. */
+export function CueList({ recording, selected, onSelect }: Props) {
+  const app = useApp();
+  const { cues } = useAppState((state) => state.review);
+  const judgements = useAppState((state) => state.judgements);
+  const limits = useAppState((state) => state.limits.present);
+  const [isShowing, setShowing] = useState(false);
+  const [isComparing, setComparing] = useState(false);
+  const { measurement, excluded } = recording;
+  const { task } = measurement.setup;
+
+  const propose = () => {
+    const counted = countedRepetitions(measurement, judgements, excluded);
+    app.setCues(
+      proposeCues(counted, limits).map(({ index, role }) =>
+        cueOf(measurement, index, role === 'model' ? null : judgements[index]!),
+      ),
+    );
+  };
+  const add = () => app.setCues([...cues, cueOf(measurement, selected, judgements[selected]!)]);
+  const change = (index: number, text: string) =>
+    app.setCues(cues.map((cue, at) => (at === index ? { ...cue, text } : cue)));
+  const numberAt = (atMs: number) => {
+    const index = repetitionAt(measurement, atMs);
+    return index === null ? null : { index, number: measurement.repetitions[index]!.number };
+  };
+
+  return (
+    <div className="cue-list">
+      <div className="remarks-reviewed">
+        <Button className="button" onPress={propose}>
+          Propose the most telling
+        </Button>
+        <Button className="button" isDisabled={cues.length >= most} onPress={add}>
+          Add this repetition
+        </Button>
+        <Button
+          className="button button-primary"
+          isDisabled={cues.length === 0}
+          onPress={() => setShowing(true)}
+        >
+          Show to the patient
+        </Button>
+        <Button className="button" onPress={() => setComparing(true)}>
+          Compare two
+        </Button>
+        <Button className="button" onPress={() => app.show('mirror')}>
+          Live mirror
+        </Button>
+      </div>
+      {cues.length === 0 && (
+        <p className="soft">
+          The worst, the usual fault, and the best as a model are proposed; you choose, and say it in your own
+          words.
+        </p>
+      )}
+      <ol className="cues">
+        {cues.map(({ atMs, text }, index) => {
+          const place = numberAt(atMs);
+          return (
+            <li key={`${index} ${atMs}`} className="cue">
+              <Button
+                className="button button-quiet"
+                isDisabled={place === null}
+                onPress={() => place !== null && onSelect(place.index)}
+              >
+                {place === null ? 'gone' : `Repetition ${place.number}`}
+              </Button>
+              <CueField text={text} onSave={(words) => change(index, words)} task={task} />
+              <Button
+                className="button button-quiet"
+                aria-label="Take it off the list"
+                onPress={() => app.setCues(cues.filter((_, at) => at !== index))}
+              >
+                ✕
+              </Button>
+            </li>
+          );
+        })}
+      </ol>
+      {isComparing && <CompareShow {...{ recording, selected }} onClose={() => setComparing(false)} />}
+      {isShowing && <CueShow {...{ recording, cues }} onClose={() => setShowing(false)} />}
+    </div>
+  );
+}
+
+type FieldProps = { text: string; task: Parameters<typeof findExercise>[0]; onSave: (text: string) => void };
+
+/** Free words, with the library's cues of the task to pick from. */
+function CueField({ text, task, onSave }: FieldProps) {
+  const [words, setWords] = useState(text);
+  const listId = `cues-of-${task}`;
+  const save = () => {
+    if (words.trim() === '') setWords(text);
+    else if (words.trim() !== text) onSave(words.trim());
+  };
+  return (
+    <>
+      <TextField
+        className="field"
+        aria-label="Cue"
+        value={words}
+        onChange={setWords}
+        onBlur={save}
+        maxLength={longest}
+      >
+        <Input className="text-input" list={listId} />
+      </TextField>
+      <datalist id={listId}>
+        {findExercise(task).faults.map(({ cue }) => (
+          <option key={cue} value={cue} />
+        ))}
+      </datalist>
+    </>
+  );
+}

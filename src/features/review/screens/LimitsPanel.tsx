@@ -1,0 +1,134 @@
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import { useApp, useAppState } from '../appContext';
+import { Choice } from '#ui/components/Choice';
+import { LimitSlider } from '#ui/components/LimitSlider';
+import { MeasureLimits, MeasureLimitSource } from '#ui/components/MeasureLimits';
+import { defaultLimits, limitedMeasures, limitRangeDeg, limitSources } from '#core/protocol/limits';
+import { measureIds, type MeasureId } from '#core/measures/measures';
+import { sameLimits } from '#core/protocol/sameLimits';
+import { limitsOrigin, type LimitsOrigin } from '../rules/limitsOrigin';
+import { measureNames } from '#words/formatMeasure';
+import { otherLimitsWords } from '#words/limitWords';
+import { Signed } from './CorrectionsPanel';
+
+/** How far each measure may go, and who says so; moving a limit judges every repetition again at once. */
+export function LimitsPanel() {
+  const app = useApp();
+  const { present, movingFrom } = useAppState((state) => state.limits);
+  const lastSet = useAppState((state) => state.review.limitsSet.at(-1));
+  const planned = useAppState((state) => state.session?.planned ?? null);
+  const changed = useAppState((state) => state.changedVerdicts);
+  const total = useAppState((state) => state.judgements.length);
+  const [measure, setMeasure] = useState<'knee-angle' | MeasureId>('knee-angle');
+  const limited = limitedMeasures(present);
+  const options = [
+    { id: 'knee-angle' as const, name: 'Knee angle' },
+    ...measureIds.map((id) => ({
+      ...{ id, name: measureNames[id] },
+      ...(limited.includes(id) ? { hint: 'has a limit' } : {}),
+    })),
+  ];
+  return (
+    <section className="card limits" aria-labelledby="limits-title">
+      <header className="limits-head">
+        <h2 id="limits-title">Limits</h2>
+        <Choice label="Measure" isLabelHidden options={options} value={measure} onChange={setMeasure} />
+        <span className="limits-status small" role="status">
+          {changed === null ? '' : changedWords(changed, total)}
+        </span>
+        {planned !== null && (
+          <Button
+            className="button button-quiet no-print"
+            isDisabled={sameLimits(planned, present)}
+            onPress={() => app.putLimits(planned)}
+          >
+            As planned
+          </Button>
+        )}
+        <Button
+          className="button button-quiet no-print"
+          isDisabled={sameLimits(defaultLimits, present)}
+          onPress={() => app.putLimits(defaultLimits)}
+        >
+          Default
+        </Button>
+      </header>
+      {measure === 'knee-angle' ? (
+        <div className="limits-sliders">
+          <KneeLimit label="Inward" end="kneeInwardDeg" />
+          <KneeLimit label="Outward" end="kneeOutwardDeg" />
+        </div>
+      ) : (
+        <MeasureLimits
+          measure={measure}
+          limits={present}
+          onMove={app.moveLimits}
+          onMoveEnd={app.endLimitMove}
+        />
+      )}
+      <p className="small">
+        <OriginWords origin={limitsOrigin(movingFrom ?? present, lastSet, planned)} />
+        {limited.length > 0 && <> Beside the knee angle: {otherLimitsWords(present)}.</>}
+      </p>
+      <p className="small soft">
+        {measure === 'knee-angle' ? (
+          <>
+            Default inward {defaultLimits.kneeInwardDeg}°: {limitSources.kneeInwardDeg}. Outward{' '}
+            {defaultLimits.kneeOutwardDeg}°: {limitSources.kneeOutwardDeg}.
+          </>
+        ) : (
+          <MeasureLimitSource measure={measure} />
+        )}
+      </p>
+    </section>
+  );
+}
+
+function KneeLimit({ label, end }: { label: string; end: keyof typeof limitSources }) {
+  const app = useApp();
+  const present = useAppState((state) => state.limits.present);
+  return (
+    <LimitSlider
+      label={label}
+      value={present[end]}
+      range={{ ...limitRangeDeg, step: 1 }}
+      unit="degree"
+      onMove={(deg) => app.moveLimits({ ...present, [end]: deg })}
+      onMoveEnd={app.endLimitMove}
+    />
+  );
+}
+
+function OriginWords({ origin }: { origin: LimitsOrigin }) {
+  switch (origin.kind) {
+    case 'set':
+      return (
+        <>
+          Set by hand: <Signed by={origin.by} at={origin.at} />.
+        </>
+      );
+    case 'taken-over':
+      return (
+        <>
+          Taken over from the session of {dayWords(origin.takenFrom)}, set there by hand:{' '}
+          <Signed by={origin.by} at={origin.at} />.
+        </>
+      );
+    case 'plan':
+      return 'From the plan.';
+    case 'default':
+      return 'The default.';
+    case 'session':
+      return 'As the session came; who set them is not known here.';
+  }
+}
+
+function dayWords(iso: string): string {
+  return new Date(iso).toLocaleDateString(undefined, { dateStyle: 'medium' });
+}
+
+function changedWords(changed: number, total: number): string {
+  if (changed === 0) return 'No verdict changed.';
+  return `${changed} of ${total} repetitions changed verdict.`;
+}

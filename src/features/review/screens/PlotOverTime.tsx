@@ -1,0 +1,42 @@
+import { useApp, useAppState } from '../appContext';
+import { AnglePlot } from '#ui/components/AnglePlot';
+import type { Measurement } from '#core/measurement/measurement';
+import type { Playhead } from './playhead';
+import { usePlayhead } from './usePlayhead';
+import { middleMs } from './correctionChoices';
+import { viewSentence } from './viewSentence';
+
+interface Props {
+  measurement: Measurement;
+  playhead: Playhead;
+  onSelect: (index: number) => void;
+}
+
+/** The plot, following the video, and what its angles rest on. */
+export function PlotOverTime({ measurement, playhead, onSelect }: Props) {
+  const app = useApp();
+  const limits = useAppState((state) => state.limits.present);
+  const judgements = useAppState((state) => state.judgements);
+  const selected = useAppState((state) => state.selected);
+  const timeMs = usePlayhead(playhead, (state) => state.timeMs);
+  const shown = selected === null ? undefined : measurement.repetitions[selected];
+  const edges =
+    shown === undefined || selected === null
+      ? null
+      : {
+          number: shown.number,
+          startMs: measurement.timesMs[shown.loadedFrom]!,
+          endMs: measurement.timesMs[shown.loadedTo]!,
+          stepMs: 1000 / measurement.rateHz,
+          onMove: (edge: 'start' | 'end', toMs: number) =>
+            app.correct({ kind: 'move-edge', atMs: middleMs(measurement, selected), edge, toMs }),
+        };
+  return (
+    <div className="card review-plot">
+      <AnglePlot
+        {...{ measurement, limits, judgements, selected, timeMs, onSelect, edges, onSeek: playhead.seek }}
+      />
+      <p className="small soft">{viewSentence(measurement)}</p>
+    </div>
+  );
+}

@@ -1,0 +1,76 @@
+import { useState } from 'react';
+import { Button, Label, TextArea, TextField } from 'react-aria-components';
+import { useApp, useAppState } from '../appContext';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
+import { Signed } from './CorrectionsPanel';
+import { middleMs } from './correctionChoices';
+
+/** A remark's longest text, characters. */
+const longest = 2000;
+
+interface Props {
+  recording: ShownRecording;
+  selected: number | null;
+}
+
+/** Remarks on the set and on the selected repetition, and that the set was looked through. */
+export function Remarks({ recording, selected }: Props) {
+  const app = useApp();
+  const { remarks, reviewed } = useAppState((state) => state.review);
+  const { measurement } = recording;
+  const shown = selected === null ? undefined : measurement.repetitions[selected];
+  const { timesMs } = measurement;
+  const own =
+    shown === undefined
+      ? undefined
+      : remarks.find(
+          ({ atMs }) =>
+            atMs !== null && atMs >= timesMs[shown.loadedFrom]! && atMs <= timesMs[shown.loadedTo]!,
+        );
+  const ofSet = remarks.find(({ atMs }) => atMs === null);
+  return (
+    <div className="remarks">
+      {shown !== undefined && selected !== null && (
+        <RemarkField
+          key={`repetition ${shown.number}`}
+          label={`On repetition ${shown.number}`}
+          remark={own}
+          onSave={(text) => app.setRemark(own?.atMs ?? middleMs(measurement, selected), text)}
+        />
+      )}
+      <RemarkField key="set" label="On the set" remark={ofSet} onSave={(text) => app.setRemark(null, text)} />
+      <div className="remarks-reviewed">
+        <Button className="button" onPress={() => app.markReviewed(reviewed === null)}>
+          {reviewed === null ? 'Mark as reviewed' : 'Take “reviewed” back'}
+        </Button>
+        {reviewed !== null && (
+          <span>
+            Reviewed: <Signed {...reviewed} />
+          </span>
+        )}
+      </div>
+    </div>
+  );
+}
+
+interface FieldProps {
+  label: string;
+  remark: { text: string; by: string; at: string } | undefined;
+  onSave: (text: string) => void;
+}
+
+/** Kept when the field is left. */
+function RemarkField({ label, remark, onSave }: FieldProps) {
+  const [text, setText] = useState(remark?.text ?? '');
+  const save = () => {
+    if (text.trim() !== (remark?.text ?? '')) onSave(text);
+  };
+  return (
+    <TextField className="field" value={text} onChange={setText} onBlur={save} maxLength={longest}>
+      <Label className="field-label">
+        {label} {remark !== undefined && <Signed by={remark.by} at={remark.at} />}
+      </Label>
+      <TextArea className="text-input" rows={2} />
+    </TextField>
+  );
+}

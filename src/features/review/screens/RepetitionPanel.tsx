@@ -1,0 +1,124 @@
+import type { ReactNode } from 'react';
+import { Button } from 'react-aria-components';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
+import { longMeasure, measureNames } from '#words/formatMeasure';
+import { longAngle, shortCm } from '#words/formatWithBand';
+import { limitWords } from '#words/limitWords';
+import { formatTime } from '#words/formatTime';
+import { tempo } from '#words/tempo';
+import { VerdictLabel } from '#ui/components/VerdictLabel';
+import type { Extreme, MeasuredRepetition, Setup } from '#core/measurement/measurement';
+import type { Limits } from '#core/protocol/limits';
+import type { MeasureId } from '#core/measures/measures';
+import { findTask } from '#core/exercises/exercises';
+import type { Judgement } from '#core/scoring/judge';
+import { reasonWords } from '#words/reasonWords';
+import { verdictWords } from '#words/verdictWords';
+import { completenessWords } from '#words/completenessWords';
+import { StillFigure } from './StillFigure';
+import { stillMoment } from './stillMoment';
+
+interface Props {
+  recording: ShownRecording;
+  repetition: MeasuredRepetition;
+  judgement: Judgement;
+  limits: Limits;
+  /** False where the still stands elsewhere. */
+  showsStill: boolean;
+  onSeek: (timeMs: number) => void;
+  /** What else can be done with it. */
+  children?: ReactNode;
+}
+
+/** One repetition: the picture at its worst instant, and its numbers in words. */
+export function RepetitionPanel({
+  recording,
+  repetition,
+  judgement,
+  limits,
+  showsStill,
+  onSeek,
+  children,
+}: Props) {
+  const { setup } = recording.measurement;
+  const moment = stillMoment(recording.measurement, repetition, judgement);
+  return (
+    <section className="repetition" aria-label={`Repetition ${repetition.number}`}>
+      {showsStill && <StillFigure {...{ recording, limits, moment }} />}
+      <div className="repetition-words">
+        <header className="repetition-head">
+          <h2 className="repetition-title">
+            Repetition {repetition.number}: <VerdictLabel judgement={judgement} side={setup.side} />
+          </h2>
+          <Button className="button no-print" onPress={() => onSeek(moment.timeMs)}>
+            Go to this moment
+          </Button>
+          {children}
+        </header>
+        {judgement.reason !== null && (
+          <p>
+            The reason: {reasonWords[judgement.reason].short}. {reasonWords[judgement.reason].advice}
+          </p>
+        )}
+        <Facts {...{ repetition, judgement, limits, setup }} />
+      </div>
+    </section>
+  );
+}
+
+type FactsProps = Pick<Props, 'repetition' | 'judgement' | 'limits'> & {
+  setup: Pick<Setup, 'task' | 'bodyHeightCm'>;
+};
+
+function Facts({ repetition, judgement, limits, setup }: FactsProps) {
+  const { worst, alignmentScorePct, measures } = judgement;
+  const { kneeDeviation, others, measuredShare, mainReason, completeness } = repetition;
+  const lacking = completenessWords[completeness];
+  const facts: [string, ReactNode][] = [];
+  const withCm = (id: MeasureId, extreme: Extreme) => {
+    const cm = shortCm(extreme, setup.bodyHeightCm);
+    return longMeasure(id, extreme) + (cm === null ? '' : ` (${cm})`);
+  };
+  for (const { measure, verdict, end, extreme, reason } of measures) {
+    const value =
+      extreme === null
+        ? reasonWords[reason!].short
+        : `${longMeasure(measure, extreme)}, at ${formatTime(extreme.timeMs)}`;
+    const limit = limitWords(measure, end, limits.others?.[measure]?.[end] ?? 0);
+    facts.push([measureNames[measure], `${verdictWords[verdict]} (limit ${limit}): ${value}`]);
+  }
+  if (judgement.knee === 'not-measured' && judgement.verdict !== 'not-measured')
+    facts.push([
+      'Knee angle',
+      `not measured${mainReason === null ? '' : `: ${reasonWords[mainReason].short}`}`,
+    ]);
+  if (worst !== null) facts.push(['Peak angle', `${longAngle(worst)}, at ${formatTime(worst.timeMs)}`]);
+  if (alignmentScorePct !== null)
+    facts.push(['Alignment', `${Math.round(alignmentScorePct)} % of the loaded time within the limits`]);
+  if (kneeDeviation !== null) facts.push(['Knee off the line', withCm('knee-off-line', kneeDeviation)]);
+  const [kneeOverFoot, hipOverKnee] = [others['knee-over-foot'], others['hip-over-knee']];
+  if (kneeOverFoot !== null) facts.push(['Knee over foot', withCm('knee-over-foot', kneeOverFoot)]);
+  if (hipOverKnee !== null) facts.push(['Hip over knee', `knee ${withCm('hip-over-knee', hipOverKnee)}`]);
+  const parts = tempo(repetition, findTask(setup.task).shape);
+  facts.push([
+    'Tempo',
+    parts
+      .map(({ name, seconds }) => `${name} ${seconds === null ? 'not seen' : `${seconds.toFixed(1)} s`}`)
+      .join(', '),
+  ]);
+  if (measuredShare < 0.995 && mainReason !== null && worst !== null) {
+    const percent = Math.round(100 * measuredShare);
+    facts.push(['Measured', `${percent} % of the loaded time; the rest: ${reasonWords[mainReason].short}`]);
+  }
+  if (lacking !== null) facts.push(['Note', lacking.sentence]);
+  return (
+    <dl className="facts number">
+      {facts.map(([name, value]) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd>{value}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

@@ -1,0 +1,72 @@
+import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
+import { useAppState } from '../appContext';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
+import { CorrectMenu } from './CorrectMenu';
+import { CueList } from './CueList';
+import { CyclePlot } from './CyclePlot';
+import type { Playhead } from './playhead';
+import { Remarks } from './Remarks';
+import { RepetitionPanel } from './RepetitionPanel';
+import { ShowOne } from './ShowOne';
+
+interface Props {
+  recording: ShownRecording;
+  selected: number | null;
+  playhead: Playhead;
+  /** False where the still stands elsewhere. */
+  showsStill: boolean;
+  onSeek: (timeMs: number) => void;
+  onSelect: (index: number) => void;
+}
+
+/** The selected repetition in numbers, against the set's typical one, remarks, and what to show to the patient. */
+export function RepetitionTabs({ recording, selected, playhead, showsStill, onSeek, onSelect }: Props) {
+  const limits = useAppState((state) => state.limits.present);
+  const judgements = useAppState((state) => state.judgements);
+  const remarks = useAppState((state) => state.review.remarks.length);
+  const cues = useAppState((state) => state.review.cues.length);
+  const repetition = selected === null ? undefined : recording.measurement.repetitions[selected];
+  const judgement = selected === null ? undefined : judgements[selected];
+  if (selected === null || repetition === undefined || judgement === undefined) {
+    return (
+      <p className="soft review-empty">
+        There is no repetition to look at. Check task and side above, or choose another video.
+      </p>
+    );
+  }
+  return (
+    <Tabs className="review-tabs">
+      <div className="review-tab-head">
+        <TabList className="review-tab-list" aria-label="About the repetition">
+          <Tab id="numbers" className="review-tab">
+            This one
+          </Tab>
+          <Tab id="typical" className="review-tab">
+            Against the set
+          </Tab>
+          <Tab id="remarks" className="review-tab">
+            Remarks{remarks > 0 && ` (${remarks})`}
+          </Tab>
+          <Tab id="cues" className="review-tab">
+            Cues{cues > 0 && ` (${cues})`}
+          </Tab>
+        </TabList>
+        <ShowOne {...{ recording, index: selected }} />
+      </div>
+      <TabPanel id="numbers" className="review-tab-panel">
+        <RepetitionPanel {...{ recording, repetition, judgement, limits, showsStill, onSeek }}>
+          <CorrectMenu {...{ recording, index: selected, playhead }} />
+        </RepetitionPanel>
+      </TabPanel>
+      <TabPanel id="typical" className="review-tab-panel">
+        <CyclePlot recording={recording} selected={selected} />
+      </TabPanel>
+      <TabPanel id="remarks" className="review-tab-panel">
+        <Remarks recording={recording} selected={selected} />
+      </TabPanel>
+      <TabPanel id="cues" className="review-tab-panel">
+        <CueList {...{ recording, selected, onSelect }} />
+      </TabPanel>
+    </Tabs>
+  );
+}

@@ -1,0 +1,46 @@
+import { useState } from 'react';
+import { useShallow } from 'zustand/react/shallow';
+import { useAppState } from '../appContext';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
+import { Terms } from '#ui/components/Terms';
+import { limitedMeasures } from '#core/protocol/limits';
+import type { Playhead } from './playhead';
+import { repetitionAt } from './repetitionAt';
+import { RepetitionTable } from './RepetitionTable';
+import { RowFilters } from './RowFilters';
+import { terms } from './terms';
+import { usePlayhead } from './usePlayhead';
+import type { TableRows } from './useTableRows';
+import { VerdictCounts } from './VerdictCounts';
+
+interface Props {
+  recording: ShownRecording;
+  table: TableRows;
+  playhead: Playhead;
+  selected: number | null;
+  onSelect: (index: number) => void;
+}
+
+/** The table of repetitions with its counts and filters. */
+export function RepetitionsCard({ recording, table, playhead, selected, onSelect }: Props) {
+  const { measurement, excluded } = recording;
+  const judgements = useAppState((state) => state.judgements);
+  const limited = useAppState(useShallow((state) => limitedMeasures(state.limits.present)));
+  const [hasAll, setAll] = useState(false);
+  const now = usePlayhead(playhead, ({ timeMs }) => repetitionAt(measurement, timeMs));
+  const { rows, order, sort, setSort, filter, setFilter } = table;
+  return (
+    <section className="card review-table" aria-label="Repetitions">
+      <header className="review-table-head">
+        <h2>Repetitions</h2>
+        <VerdictCounts judgements={judgements} excluded={excluded} />
+        <RowFilters filter={filter} onFilter={setFilter} hasAll={hasAll} onAll={setAll} />
+        <Terms label="Terms" terms={terms} />
+      </header>
+      <RepetitionTable
+        {...{ measurement, rows, order, sort, limited, hasAll, selected, now, onSelect }}
+        onSort={setSort}
+      />
+    </section>
+  );
+}

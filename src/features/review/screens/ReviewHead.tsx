@@ -1,0 +1,56 @@
+import { memo } from 'react';
+import { Button, Radio, RadioGroup } from 'react-aria-components';
+import { useApp, useAppState } from '../appContext';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
+import type { AppState } from '../store/appState';
+import { Brand } from '#ui/components/Brand';
+import { TaskChoice } from '#ui/components/TaskChoice';
+import { sides, type Side } from '#core/protocol/side';
+import { CorrectionsPanel } from './CorrectionsPanel';
+import { KeepingLine } from './KeepingLine';
+import { TableMenu } from './TableMenu';
+
+/** What is shown, measured as what, and what can be done with it. */
+export const ReviewHead = memo(function ReviewHead({ recording }: { recording: ShownRecording }) {
+  const app = useApp();
+  const backTo = useAppState((state) => state.backTo);
+  const { task, side } = recording.measurement.setup;
+  return (
+    <header className="review-head">
+      <Brand />
+      <h1 className="review-file">{recording.fileName}</h1>
+      <div className="review-setup">
+        <TaskChoice value={task} onChange={app.setTask} isLabelHidden />
+        <RadioGroup
+          className="review-sides"
+          aria-label="Working side"
+          value={side}
+          onChange={(value) => app.setSide(value as Side)}
+        >
+          {sides.map((name) => (
+            <Radio key={name} value={name} className="side-option">
+              {name === 'left' ? 'Left' : 'Right'}
+            </Radio>
+          ))}
+        </RadioGroup>
+      </div>
+      <KeepingLine />
+      <CorrectionsPanel />
+      <div className="review-actions no-print">
+        <Button className="button" onPress={() => app.show(backTo)}>
+          {backWords[backTo]}
+        </Button>
+        <TableMenu />
+        <Button className="button button-primary review-save" onPress={app.saveRecording}>
+          Save session
+        </Button>
+      </div>
+    </header>
+  );
+});
+
+const backWords: Record<AppState['backTo'], string> = {
+  start: 'New video',
+  home: 'Back to the session',
+  inbox: 'Back to kept sessions',
+};

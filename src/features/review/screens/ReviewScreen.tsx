@@ -1,0 +1,145 @@
+import { useCallback, useMemo, useRef, useState } from 'react';
+import { Button } from 'react-aria-components';
+import { useApp, useAppState, useRecording } from '../appContext';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
+import { Message } from '#ui/components/Message';
+import { useMediaQuery } from '#ui/components/useMediaQuery';
+import { DropElsewhere } from './DropElsewhere';
+import { LimitsPanel } from './LimitsPanel';
+import { Notes } from './Notes';
+import { createPlayhead } from './playhead';
+import { PlotOverTime } from './PlotOverTime';
+import { RepetitionTabs } from './RepetitionTabs';
+import { RepetitionsCard } from './RepetitionsCard';
+import './review.css';
+import './repetitions.css';
+import './corrections.css';
+import './glance.css';
+import './reviewSizes.css';
+import { ReviewHead } from './ReviewHead';
+import { SetGlanceLine } from './SetGlanceLine';
+import { StillFigure } from './StillFigure';
+import { stillMoment } from './stillMoment';
+import { Transport, type StageView } from './Transport';
+import { useRepetitionActions } from './useRepetitionActions';
+import { useReviewKeys } from './useReviewKeys';
+import { useTableRows } from './useTableRows';
+import { VideoStage } from './VideoStage';
+
+/** A measured recording: video, plot and repetitions, moving together. */
+export function ReviewScreen() {
+  const recording = useRecording();
+  return recording === null ? null : <Review recording={recording} />;
+}
+
+function Review({ recording }: { recording: ShownRecording }) {
+  const app = useApp();
+  const { measurement, track, observed, video } = recording;
+  const limits = useAppState((state) => state.limits.present);
+  const judgements = useAppState((state) => state.judgements);
+  const selected = useAppState((state) => state.selected);
+  const [view, setView] = useState<StageView>({ isNear: false, hasHandles: false });
+  // The frames stay the same whatever is corrected.
+  const playhead = useMemo(() => createPlayhead(observed.timesMs), [observed]);
+  const table = useTableRows(recording);
+
+  const select = useCallback(
+    (index: number) => {
+      const repetition = measurement.repetitions[index];
+      if (repetition === undefined) return;
+      app.select(index);
+      const fromMs = measurement.timesMs[repetition.loadedFrom]!;
+      if (playhead.state().loop !== null)
+        playhead.setLoop({ fromMs, toMs: measurement.timesMs[repetition.loadedTo]! });
+      playhead.seek(fromMs);
+    },
+    [app, measurement, playhead],
+  );
+  const videoSection = useRef<HTMLElement>(null);
+  const goTo = useCallback(
+    (timeMs: number) => {
+      playhead.seek(timeMs);
+      videoSection.current?.scrollIntoView({ block: 'nearest' }); // On a phone it may be out of sight.
+    },
+    [playhead],
+  );
+  const actions = useRepetitionActions(measurement, selected, judgements, playhead, goTo);
+  useReviewKeys(app, playhead, table.order, select, actions);
+  const hasRoom = useMediaQuery('print, (40rem <= width < 56rem), (width >= 80rem)');
+  const isStillInStage = hasRoom && track.heightPx > track.widthPx;
+  const shown = selected === null ? undefined : measurement.repetitions[selected];
+  const judgement = selected === null ? undefined : judgements[selected];
+
+  return (
+    <div className="review">
+      {video !== null && <DropElsewhere />}
+      <ReviewHead recording={recording} />
+      <section className="review-notes" aria-label="About this recording">
+        <Problems />
+        <Notes recording={recording} />
+        <SetGlanceLine recording={recording} />
+      </section>
+      <main className="review-main">
+        <div className="review-left">
+          <section ref={videoSection} className="review-video" aria-label="Video">
+            <div className="review-pictures">
+              <VideoStage {...{ recording, limits, playhead }} {...view} />
+              {isStillInStage && !view.hasHandles && shown !== undefined && judgement !== undefined && (
+                <StillFigure
+                  recording={recording}
+                  limits={limits}
+                  moment={stillMoment(measurement, shown, judgement)}
+                />
+              )}
+            </div>
+            <Transport
+              {...{ playhead, view, actions }}
+              onView={setView}
+              endMs={observed.timesMs.at(-1) ?? 0}
+              hasVideo={video !== null}
+            />
+          </section>
+          <PlotOverTime {...{ measurement, playhead, onSelect: select }} />
+        </div>
+        <div className="review-right">
+          <RepetitionsCard {...{ recording, table, playhead, selected, onSelect: select }} />
+          <div className="card review-repetition">
+            <RepetitionTabs
+              {...{ recording, selected, playhead, onSeek: goTo, onSelect: select }}
+              showsStill={!isStillInStage}
+            />
+          </div>
+          <LimitsPanel />
+        </div>
+      </main>
+    </div>
+  );
+}
+
+function Problems() {
+  const app = useApp();
+  const problem = useAppState((state) => state.problem);
+  const keeping = useAppState((state) => state.keeping);
+  return (
+    <>
+      {problem !== null && (
+        <Message
+          kind="problem"
+          title={problem.title}
+          actions={
+            <Button className="button button-quiet" onPress={app.dismissProblem}>
+              Close
+            </Button>
+          }
+        >
+          {problem.sentence}
+        </Message>
+      )}
+      {keeping.state === 'failed' && (
+        <Message kind="problem" title="What you set was not kept on this device">
+          {keeping.sentence} Save the session as a file, so that nothing is lost.
+        </Message>
+      )}
+    </>
+  );
+}

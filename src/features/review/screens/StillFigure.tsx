@@ -1,0 +1,24 @@
+import type { ShownRecording } from '#shell/tracking/shownRecording';
+import { formatTime } from '#words/formatTime';
+import type { Limits } from '#core/protocol/limits';
+import { WorstStill } from './WorstStill';
+import type { StillMoment } from './stillMoment';
+
+interface Props {
+  recording: ShownRecording;
+  limits: Limits;
+  moment: StillMoment;
+}
+
+/** The leg at a repetition's worst instant, with what it is below. */
+export function StillFigure({ recording, limits, moment }: Props) {
+  const { number, timeMs, isWorst } = moment;
+  return (
+    <figure className="still-figure">
+      <WorstStill {...{ recording, limits, timeMs }} />
+      <figcaption className="small">
+        Repetition {number}, {isWorst ? 'worst instant' : 'in its middle'}: {formatTime(timeMs)}
+      </figcaption>
+    </figure>
+  );
+}

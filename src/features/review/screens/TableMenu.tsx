@@ -1,0 +1,30 @@
+import { Button, Menu, MenuItem, MenuTrigger, Popover } from 'react-aria-components';
+import { useApp } from '../appContext';
+
+/** The recording's numbers as tables for a spreadsheet or a statistics program. */
+export function TableMenu() {
+  const app = useApp();
+  return (
+    <MenuTrigger>
+      <Button className="button">
+        Save as CSV <span aria-hidden="true">▾</span>
+      </Button>
+      <Popover className="popover">
+        <Menu aria-label="Save as CSV">
+          <MenuItem
+            className="option"
+            textValue="A row a repetition"
+            onAction={() => app.saveTable('repetitions')}
+          >
+            A row a repetition
+            <span className="soft">Verdicts, angles with their bands, times</span>
+          </MenuItem>
+          <MenuItem className="option" textValue="A row a frame" onAction={() => app.saveTable('frames')}>
+            A row a frame
+            <span className="soft">Knee angle and every body point as it was seen</span>
+          </MenuItem>
+        </Menu>
+      </Popover>
+    </MenuTrigger>
+  );
+}

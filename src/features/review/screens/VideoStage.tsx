@@ -1,0 +1,118 @@
+import { useEffect, useMemo, useRef, useState } from 'react';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
+import { useSize } from '#ui/components/useSize';
+import { drawLegAt } from '#ui/drawing/drawLegAt';
+import { personBox } from '#ui/drawing/personBox';
+import { placePicture } from '#ui/drawing/placePicture';
+import type { Limits } from '#core/protocol/limits';
+import type { Playhead } from './playhead';
+import { AttachVideo } from './AttachVideo';
+import { JointHandles } from './JointHandles';
+import { legPart } from '#ui/drawing/legPart';
+
+interface Props {
+  recording: ShownRecording;
+  limits: Limits;
+  playhead: Playhead;
+  /** Whether the joints in the shown frame can be moved. */
+  hasHandles?: boolean;
+  /** Whether the leg fills the stage. */
+  isNear?: boolean;
+  /** Whether a missing video is asked for. */
+  canAttach?: boolean;
+}
+
+/** The video, as near as shows the whole person, with leg and lane drawn over it; without the video, the drawing stands on a dark stage. */
+export function VideoStage({
+  recording,
+  limits,
+  playhead,
+  hasHandles = false,
+  isNear = false,
+  canAttach = true,
+}: Props) {
+  const { video, track } = recording;
+  const [stage, { width, height }] = useSize<HTMLDivElement>();
+  const { isMirrored, measurement } = recording;
+  const { side } = measurement.setup;
+  const part = useMemo(() => (isNear ? legPart(track, side) : personBox(track)), [track, side, isNear]);
+  const shown = placePicture(track, part, { width, height });
+  return (
+    <div
+      ref={stage}
+      className="stage"
+      style={{ '--picture': `${track.widthPx} / ${track.heightPx}` } as object}
+    >
+      <div className="stage-picture" style={shown}>
+        {video !== null && <Picture {...{ video, playhead, isMirrored }} />}
+        <Overlay {...{ recording, limits, playhead }} width={shown.width} height={shown.height} />
+        {hasHandles && <JointHandles recording={recording} playhead={playhead} />}
+      </div>
+      {video === null && canAttach && <AttachVideo />}
+    </div>
+  );
+}
+
+function Picture({ video, playhead, isMirrored }: { video: File; playhead: Playhead; isMirrored: boolean }) {
+  const element = useRef<HTMLVideoElement>(null);
+  const [isBroken, setIsBroken] = useState(false);
+  useEffect(() => {
+    const shown = element.current;
+    if (shown === null) return;
+    const url = URL.createObjectURL(video);
+    shown.src = url;
+    const letGo = playhead.follow(shown);
+    return () => {
+      letGo();
+      shown.removeAttribute('src');
+      URL.revokeObjectURL(url);
+    };
+  }, [video, playhead]);
+  return (
+    <>
+      <video
+        ref={element}
+        className={isMirrored ? 'mirrored' : ''}
+        muted
+        playsInline
+        preload="auto"
+        aria-label="The measured video"
+        onClick={playhead.togglePlaying}
+        onError={() => setIsBroken(element.current?.hasAttribute('src') ?? false)}
+      />
+      {isBroken && (
+        <p className="stage-message">
+          This browser can measure the video but can’t play it. The lines below are drawn without it.
+        </p>
+      )}
+    </>
+  );
+}
+
+interface OverlayProps extends Props {
+  width: number;
+  height: number;
+}
+
+function Overlay({ recording, limits, playhead, width, height }: OverlayProps) {
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const { track, measurement } = recording;
+  useEffect(() => {
+    const target = canvas.current;
+    const context = target?.getContext('2d') ?? null;
+    if (target === null || context === null || width === 0) return;
+    target.width = Math.round(width * devicePixelRatio);
+    target.height = Math.round(height * devicePixelRatio);
+    const draw = () => {
+      const scale = target.width / track.widthPx;
+      context.setTransform(1, 0, 0, 1, 0, 0);
+      context.clearRect(0, 0, target.width, target.height);
+      context.setTransform(scale, 0, 0, scale, 0, 0);
+      const { shownMs } = playhead.state();
+      drawLegAt(context, { track, measurement, limits }, shownMs, track.widthPx / width);
+    };
+    draw();
+    return playhead.subscribe(draw);
+  }, [track, measurement, limits, playhead, width, height]);
+  return <canvas ref={canvas} className="stage-overlay" aria-hidden="true" />;
+}

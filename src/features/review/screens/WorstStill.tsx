@@ -1,0 +1,73 @@
+import { useEffect, useRef, useState } from 'react';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
+import { useSize } from '#ui/components/useSize';
+import { drawLegAt } from '#ui/drawing/drawLegAt';
+import { frameLeg } from '#ui/drawing/frameLeg';
+import { legBox } from '#ui/drawing/legBox';
+import { nearestFrame } from '#ui/drawing/nearestFrame';
+import { seekTimeMs } from '#ui/drawing/seekTimeMs';
+import type { Limits } from '#core/protocol/limits';
+import { createStillReader, type StillReader } from './stillReader';
+
+interface Props {
+  recording: ShownRecording;
+  limits: Limits;
+  timeMs: number;
+}
+
+/** The leg at one instant, cut out of the video, with its lines; without the video, the lines alone. */
+export function WorstStill({ recording, limits, timeMs }: Props) {
+  const { video, track, measurement, isMirrored } = recording;
+  const [frame, { width, height }] = useSize<HTMLDivElement>();
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const reader = useRef<StillReader>(null);
+  const [hasFailed, setHasFailed] = useState(false);
+
+  useEffect(() => {
+    if (video === null) return;
+    const opened = createStillReader(video);
+    reader.current = opened;
+    return () => {
+      opened.close();
+      reader.current = null;
+    };
+  }, [video]);
+
+  useEffect(() => {
+    const target = canvas.current;
+    const context = target?.getContext('2d') ?? null;
+    if (target === null || context === null || width === 0 || height === 0) return;
+    const nearest = nearestFrame(track.timesMs, timeMs);
+    const box = legBox(frameLeg(track, nearest, measurement.setup.side), track, width / height);
+    const draw = (picture: HTMLVideoElement | null) => {
+      target.width = Math.round(width * devicePixelRatio);
+      target.height = Math.round(height * devicePixelRatio);
+      const scale = target.width / box.width;
+      context.setTransform(scale, 0, 0, scale, -box.x * scale, -box.y * scale);
+      if (picture !== null) {
+        context.save();
+        if (isMirrored) context.transform(-1, 0, 0, 1, track.widthPx, 0);
+        context.drawImage(picture, 0, 0, track.widthPx, track.heightPx);
+        context.restore();
+      }
+      drawLegAt(context, { track, measurement, limits }, timeMs, box.width / width);
+      setHasFailed(picture === null && video !== null);
+    };
+    if (reader.current === null) draw(null);
+    else
+      reader.current.read(
+        seekTimeMs(track.timesMs, nearest),
+        (picture) => draw(picture),
+        () => draw(null),
+      );
+  }, [video, track, measurement, isMirrored, limits, timeMs, width, height]);
+
+  return (
+    <div ref={frame} className="still">
+      <canvas ref={canvas} role="img" aria-label="The leg at this instant, with its lane" />
+      {hasFailed && (
+        <p className="still-message small">The picture could not be read; only the lines are drawn.</p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,109 @@
+import { nearestFrame } from '#ui/drawing/nearestFrame';
+import { seekTimeMs } from '#ui/drawing/seekTimeMs';
+
+export interface PlayheadState {
+  /** Where the video is asked to stand, ms. */
+  timeMs: number;
+  /** Time of the frame that is on the screen, ms; behind timeMs while the video seeks. */
+  shownMs: number;
+  isPlaying: boolean;
+  /** 1 is as fast as it was filmed. */
+  rate: number;
+  /** The stretch that is played over and over; null for all of it. */
+  loop: { fromMs: number; toMs: number } | null;
+}
+
+/** The one clock of the review: video, plot and table follow it, and each may move it. Works without a video too. */
+export interface Playhead {
+  state(): PlayheadState;
+  subscribe(listener: () => void): () => void;
+  /** Moves to the frame nearest to a time. */
+  seek(timeMs: number): void;
+  step(frames: number): void;
+  togglePlaying(): void;
+  setRate(rate: number): void;
+  setLoop(loop: PlayheadState['loop']): void;
+  /** Follows a video element; returns the way to let go of it. */
+  follow(video: HTMLVideoElement): () => void;
+}
+
+/** @param timesMs  presentation times of the frames, ms, increasing */
+export function createPlayhead(timesMs: ArrayLike<number>): Playhead {
+  const firstMs = timesMs[0] ?? 0;
+  let state: PlayheadState = { timeMs: firstMs, shownMs: firstMs, isPlaying: false, rate: 1, loop: null };
+  let followed: HTMLVideoElement | null = null;
+  const listeners = new Set<() => void>();
+
+  const change = (part: Partial<PlayheadState>) => {
+    state = { ...state, ...part };
+    listeners.forEach((listener) => listener());
+  };
+
+  const showFrame = (frame: number) => {
+    const timeMs = timesMs[Math.min(timesMs.length - 1, Math.max(0, frame))];
+    if (timeMs === undefined) return;
+    if (followed === null) return change({ timeMs, shownMs: timeMs });
+    followed.currentTime = seekTimeMs(timesMs, frame) / 1000;
+    change({ timeMs });
+  };
+
+  const isOutside = (timeMs: number) =>
+    state.loop !== null && (timeMs < state.loop.fromMs - 1 || timeMs >= state.loop.toMs);
+
+  return {
+    state: () => state,
+    subscribe(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    seek: (timeMs) => showFrame(nearestFrame(timesMs, timeMs)),
+    step(frames) {
+      followed?.pause();
+      showFrame(nearestFrame(timesMs, state.timeMs) + frames);
+    },
+    togglePlaying() {
+      if (followed === null) return;
+      if (followed.paused) void followed.play().catch(() => undefined);
+      else followed.pause();
+    },
+    setRate(rate) {
+      if (followed !== null) followed.playbackRate = rate;
+      change({ rate });
+    },
+    setLoop(loop) {
+      change({ loop });
+      if (loop !== null && isOutside(state.timeMs)) showFrame(nearestFrame(timesMs, loop.fromMs));
+    },
+    follow(video) {
+      followed = video;
+      video.playbackRate = state.rate;
+      let request = 0;
+      const onFrame = (_: number, { mediaTime }: { mediaTime: number }) => {
+        const shownMs = mediaTime * 1000;
+        change(video.seeking ? { shownMs } : { shownMs, timeMs: shownMs });
+        if (!video.paused && !video.seeking && state.loop !== null && isOutside(shownMs))
+          showFrame(nearestFrame(timesMs, state.loop.fromMs));
+        request = video.requestVideoFrameCallback(onFrame);
+      };
+      request = video.requestVideoFrameCallback(onFrame);
+      const onPlaying = () => change({ isPlaying: !video.paused });
+      const onEnded = () => {
+        if (state.loop === null) return;
+        showFrame(nearestFrame(timesMs, state.loop.fromMs));
+        void video.play().catch(() => undefined);
+      };
+      video.addEventListener('ended', onEnded);
+      video.addEventListener('play', onPlaying);
+      video.addEventListener('pause', onPlaying);
+      if (state.timeMs > firstMs) showFrame(nearestFrame(timesMs, state.timeMs));
+      return () => {
+        video.cancelVideoFrameCallback(request);
+        video.removeEventListener('play', onPlaying);
+        video.removeEventListener('pause', onPlaying);
+        video.removeEventListener('ended', onEnded);
+        if (followed === video) followed = null;
+        change({ isPlaying: false });
+      };
+    },
+  };
+}

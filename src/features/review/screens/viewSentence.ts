@@ -1,0 +1,20 @@
+import { widestYawDeg } from '#core/measurement/seeView';
+import type { Measurement } from '#core/measurement/measurement';
+
+/** Below this a body counts as square to the camera, degrees. */
+const squareDeg = 1.5;
+
+/** From where the camera looked, as the recording itself tells it, and what the angles therefore are. */
+export function viewSentence({ view }: Pick<Measurement, 'view'>): string {
+  if (view === null) return 'The view could not be told from this recording, so no angle is given.';
+  const give = `give or take ${Math.max(1, Math.round(2 * view.sdDeg))}°`;
+  const turnDeg = Math.abs(view.yawDeg);
+  // A body that is turned to its left shows the camera its right.
+  const from =
+    turnDeg < squareDeg
+      ? 'from straight ahead'
+      : `from about ${Math.round(turnDeg)}° to the person’s ${view.yawDeg > 0 ? 'right' : 'left'}`;
+  const told = `the camera looked ${from}, ${give}`;
+  if (turnDeg > widestYawDeg) return `No angle is given: as the recording tells, ${told}.`;
+  return `The angle is seen square to the body. The view was told from the recording: ${told}. “±” is how far an angle may be off.`;
+}

@@ -1,0 +1,29 @@
+import type { VideoFacts } from '#device/frames/frameSource';
+import { VideoProblem } from '#device/frames/videoProblem';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+
+/** A copy that was written anew may be this much longer or shorter, ms. */
+const durationToleranceMs = 500;
+
+/**
+ * Makes sure that a video is the one that was measured; over another one every line would stand in the wrong place.
+ *
+ * @throws VideoProblem  where picture size or duration differ
+ */
+export function checkSameVideo(facts: VideoFacts, measured: RecordingDocument['video']): void {
+  const sameSize = facts.widthPx === measured.widthPx && facts.heightPx === measured.heightPx;
+  if (sameSize && Math.abs(facts.durationMs - measured.durationMs) <= durationToleranceMs) return;
+  throw new VideoProblem(
+    'not-a-video',
+    `"${facts.fileName}" is not the video that was measured: it is ${describe(facts)}, ` +
+      `and the measured one is ${describe(measured)}. Choose the video that this session was made from.`,
+  );
+}
+
+function describe({
+  widthPx,
+  heightPx,
+  durationMs,
+}: Pick<VideoFacts, 'widthPx' | 'heightPx' | 'durationMs'>): string {
+  return `${widthPx} by ${heightPx} pixels and ${(durationMs / 1000).toFixed(1)} seconds long`;
+}

@@ -1,0 +1,410 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import { trackVideo } from '#device/tracking/trackVideo';
+import { framesCsv } from '#documents/csv/framesCsv';
+import { repetitionsCsv } from '#documents/csv/repetitionsCsv';
+import { VideoProblem } from '#device/frames/videoProblem';
+import type { PoseModel } from '#core/keypoints/poseModel';
+import type { TimedSetup } from '#core/measurement/measureSet';
+import type { Limits } from '#core/protocol/limits';
+import type { Side } from '#core/protocol/side';
+import type { TaskId } from '#core/exercises/exercises';
+import { startCorrections } from '#core/correction/correctionHistory';
+import { buildRecording } from '#documents/recording/buildRecording';
+import { parseRecording } from '#documents/recording/parseRecording';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { recordingHead } from '#documents/recording/recordingHead';
+import { emptyReview } from '#documents/recording/reviewSchema';
+import type { Adapters } from './adapters';
+import { initialState, type AppState, type ScreenName } from './appState';
+import { checkSameVideo } from './checkSameVideo';
+import { explainProblem } from '#shell/explainProblem';
+import { endMove, moveLimits, startLimits, type LimitHistory } from './limitHistory';
+import {
+  judgeAll,
+  measuredAgain,
+  recordingRecording,
+  trackedRecording,
+  type ShownRecording,
+} from '#shell/tracking/shownRecording';
+import type { KeptReview } from './keptReview';
+import { createReviewActions, type ReviewActions } from './reviewActions';
+import { createReviewKeeper } from './reviewKeeper';
+import { sameRepetition } from './sameRepetition';
+import { tellingRepetition } from './tellingRepetition';
+import { createTrackerKeeper } from '#shell/tracking/trackerKeeper';
+import { watchedSource } from '#shell/tracking/watchedSource';
+
+/** A file of a size that no session document of a recording within bounds reaches, bytes. */
+const largestRecordingBytes = 300_000_000;
+
+type PictureWatcher = (picture: ImageBitmap) => void;
+
+/** Everything that can be done, over one store; what changes a frame stands in `recording()`. */
+export interface App extends ReviewActions {
+  readonly store: StoreApi<AppState>;
+  recording(): ShownRecording | null;
+  setTask(task: TaskId): void;
+  setSide(side: Side): void;
+  /** Undefined where it is not known. */
+  setBodyHeight(bodyHeightCm: number | undefined): void;
+  setModel(model: PoseModel): void;
+  /** Starts the pose network ahead of its first use. */
+  prepare(): Promise<void>;
+  openExample(): Promise<void>;
+  /** Takes a video to be measured, or a session document, which opens at once. */
+  openFile(file: File): Promise<void>;
+  /** Shows a session that is kept on this device, with its video where there is one; the review leads back to where it stood. */
+  openKept(
+    recordingDocument: RecordingDocument,
+    fileName: string,
+    video: File | null,
+    kept?: KeptReview,
+  ): void;
+  attachVideo(file: File): Promise<void>;
+  /**
+   * Reads another kept recording of the same patient, to be looked at beside the shown one.
+   *
+   * @throws Error  with a sentence that can be shown
+   */
+  readBeside(recordingId: string): Promise<ShownRecording>;
+  /** Tracks the chosen video and measures it. */
+  startTracking(): Promise<void>;
+  /** Tracks the shown recording's video once more on this device. */
+  trackAgain(): Promise<void>;
+  cancel(): void;
+  /** Hears of every picture while a video is tracked; returns the way to stop. */
+  watchPictures(watcher: PictureWatcher): () => void;
+  moveLimits(next: Limits): void;
+  endLimitMove(): void;
+  /** Sets both limits at once. */
+  putLimits(limits: Limits): void;
+  select(index: number): void;
+  saveRecording(): void;
+  /** Hands over the shown recording as CSV, a row a repetition or a row a frame. */
+  saveTable(rows: 'repetitions' | 'frames'): void;
+  show(screen: Exclude<ScreenName, 'tracking'>): void;
+  dismissProblem(): void;
+  /** Stops the pose network, which is started anew when it is needed: for whoever needs the device more. */
+  release(): void;
+}
+
+export function createApp(adapters: Adapters): App {
+  const store = createStore<AppState>(() => ({ ...initialState, reviewer: adapters.reviewer.read() }));
+  const { getState: get, setState: set } = store;
+  const keeper = createTrackerKeeper(adapters.createTracker, (device) => set({ device }));
+  const watchers = new Set<PictureWatcher>();
+  let recording: ShownRecording | null = null;
+  let chosenFile: File | null = null;
+  let job = new AbortController();
+  /** Where to go back to when tracking does not come to its end. */
+  let cameFrom: Exclude<ScreenName, 'tracking'> = 'start';
+  const reviewKeeper = createReviewKeeper(get, set, () => recording, adapters.later);
+
+  /** Begins a job that ends every other one; what it throws becomes a problem, unless it was cancelled. */
+  const run = async (doing: string, work: (signal: AbortSignal) => Promise<void>) => {
+    job.abort();
+    const { signal } = (job = new AbortController());
+    set({ problem: null });
+    try {
+      await work(signal);
+    } catch (error) {
+      if (!signal.aborted) set({ problem: explainProblem(error, doing) });
+    } finally {
+      if (!signal.aborted) set({ opening: null, progress: null });
+    }
+  };
+
+  const forgetTracker = () => {
+    keeper.discard();
+    set({ device: { state: 'unknown' } });
+  };
+
+  const showRecording = (next: ShownRecording, part: Partial<AppState>) => {
+    recording = next;
+    const { setup } = next.measurement;
+    const limits = part.limits ?? get().limits;
+    const judgements = judgeAll(next.measurement, limits.present);
+    set({
+      screen: 'review',
+      setup,
+      judgements,
+      changedVerdicts: null,
+      selected: tellingRepetition(judgements, limits.present),
+      revision: get().revision + 1,
+      ...part,
+    });
+  };
+
+  /** Measures what is shown once more: for another task or with other corrections. */
+  const measureAgain = (setup = recording?.setup) => {
+    if (recording === null || setup === undefined || get().screen !== 'review') return;
+    const { corrections, selected } = get();
+    const again = measuredAgain(recording, setup, corrections.done);
+    const selectedAgain = sameRepetition(recording.measurement, again.measurement, selected);
+    showRecording(again, selectedAgain === null ? {} : { selected: selectedAgain });
+  };
+
+  const fresh = { review: emptyReview, session: null };
+
+  /** Judges again; the change is counted against the limits before it. */
+  const setLimits = (limits: LimitHistory, before: Limits) => {
+    if (recording === null) return set({ limits });
+    const { measurement } = recording;
+    const judgements = judgeAll(measurement, limits.present);
+    const earlier = judgeAll(measurement, before);
+    const changed = judgements.filter(({ verdict }, index) => verdict !== earlier[index]?.verdict);
+    set({ limits, judgements, changedVerdicts: changed.length });
+  };
+
+  const track = async (
+    video: File,
+    setup: TimedSetup,
+    origin: ShownRecording['origin'],
+    note: string,
+    corrections = startCorrections(),
+  ) => {
+    const { screen, model: size } = get();
+    cameFrom = screen === 'tracking' ? 'start' : screen;
+    await run('be tracked', async (signal) => {
+      set({ screen: 'tracking', progress: null, ...(cameFrom === 'home' ? { backTo: 'home' } : {}) });
+      try {
+        const source = await adapters.openFrameSource(video);
+        try {
+          signal.throwIfAborted();
+          const { tracker, device } = await keeper.ready(size, signal);
+          const watched = watchedSource(source, (picture) => watchers.forEach((watch) => watch(picture)));
+          const options = { signal, onProgress: (progress: AppState['progress']) => set({ progress }) };
+          const tracked = await trackVideo(watched, tracker, options);
+          const { weights } = adapters;
+          const { facts } = source;
+          reviewKeeper.begin(null, null);
+          showRecording(
+            trackedRecording({
+              ...{ origin, video, note, observed: tracked, facts, setup, size, device, weights },
+              corrections: corrections.done,
+            }),
+            {
+              ...fresh,
+              corrections,
+              undoable: corrections.done.map(() => 'correction'),
+              limits: startLimits(get().limits.present),
+            },
+          );
+        } finally {
+          source.close();
+        }
+      } catch (error) {
+        if (!signal.aborted) {
+          set({ screen: cameFrom });
+          // After a failure of its own a tracker may never answer again; the next video gets a new one.
+          if (!(error instanceof VideoProblem)) forgetTracker();
+        }
+        throw error;
+      }
+    });
+  };
+
+  const openRecording = (
+    document: RecordingDocument,
+    parts: Parameters<typeof recordingRecording>[1],
+    kept: KeptReview | null = null,
+  ) => {
+    const { limits, corrections = [], review = emptyReview } = document;
+    const opened = recordingRecording(document, parts);
+    reviewKeeper.begin(kept, recordingHead(document));
+    showRecording(opened, {
+      limits: startLimits(limits),
+      corrections: startCorrections(corrections),
+      undoable: corrections.map(() => 'correction'),
+      review,
+      session: kept?.session ?? null,
+    });
+  };
+
+  /** Ends a move of a limit; who set it when is noted. */
+  const settleLimits = () => {
+    const { limits, review, undoable, reviewer } = get();
+    const ended = endMove(limits);
+    set({ limits: ended });
+    if (recording === null || ended.past.length === limits.past.length) return;
+    const entry = { limits: ended.present, by: reviewer, at: adapters.now().toISOString() };
+    set({
+      undoable: [...undoable, 'limits'],
+      review: { ...review, limitsSet: [...review.limitsSet, entry] },
+    });
+    reviewKeeper.changed();
+  };
+
+  /** Before there is a recording, what the next one is measured as; in its review, what it is. */
+  const changeSetup = (part: Partial<Pick<TimedSetup, 'task' | 'bodyHeightCm'>>) => {
+    set({ setup: { ...get().setup, ...part } });
+    if (recording === null || get().screen !== 'review') return;
+    measureAgain({ ...recording.setup, ...part });
+    reviewKeeper.changed();
+  };
+
+  const reviewActions = createReviewActions({
+    ...{ get, set, setLimits, now: adapters.now, writeReviewer: adapters.reviewer.write },
+    recording: () => recording,
+    measureAgain: () => measureAgain(),
+    changed: reviewKeeper.changed,
+  });
+
+  return {
+    store,
+    recording: () => recording,
+    ...reviewActions,
+    setTask: (task) => changeSetup({ task }),
+    setSide(side) {
+      if (recording !== null && get().screen === 'review') {
+        if (recording.measurement.setup.side !== side) reviewActions.correct({ kind: 'working-side', side });
+      } else set({ setup: { ...get().setup, side } });
+    },
+    setBodyHeight: (bodyHeightCm) => changeSetup({ bodyHeightCm }),
+    setModel: (model) => set({ model }),
+    async prepare() {
+      if (get().device.state !== 'unknown') return;
+      await keeper.ready(get().model).catch(() => undefined); // The device line tells of it.
+    },
+    openExample: () =>
+      run('be opened', async (signal) => {
+        set({ opening: 'example' });
+        const { recordingText, video } = await adapters.fetchExample();
+        signal.throwIfAborted();
+        openRecording(parseRecording(recordingText), { origin: 'example', fileName: video.name, video });
+      }),
+    openFile: (file) =>
+      run('be opened', async (signal) => {
+        set({ opening: 'file' });
+        if (isRecordingFile(file)) {
+          const text = await file.text();
+          signal.throwIfAborted();
+          openRecording(parseRecording(text), { origin: 'session', fileName: file.name, video: null });
+          return;
+        }
+        chosenFile = null;
+        // What was known of another recording's bends and beginning is not true of this one.
+        const { task, side, bodyHeightCm } = get().setup;
+        set({ chosen: null, setup: { task, side, bodyHeightCm } });
+        const source = await adapters.openFrameSource(file);
+        source.close();
+        signal.throwIfAborted();
+        chosenFile = file;
+        set({ chosen: source.facts });
+      }),
+    openKept(recordingDocument, fileName, video, kept) {
+      void run('be opened', (signal) => {
+        signal.throwIfAborted();
+        const backTo = get().screen === 'inbox' ? 'inbox' : 'home';
+        openRecording(recordingDocument, { origin: 'session', fileName, video }, kept);
+        set({ backTo });
+        return Promise.resolve();
+      });
+    },
+    attachVideo: (file) =>
+      run('be attached', async (signal) => {
+        set({ opening: 'file' });
+        const source = await adapters.openFrameSource(file);
+        source.close();
+        signal.throwIfAborted();
+        if (recording === null) return;
+        checkSameVideo(source.facts, recording.videoFacts);
+        recording = { ...recording, video: file };
+        set({ revision: get().revision + 1 });
+      }),
+    async readBeside(recordingId) {
+      const kept = reviewKeeper.kept();
+      if (kept === null)
+        throw new Error('The recordings of this patient are no longer at hand. Open one again.');
+      const { recording: recordingDocument, video } = await kept.readOther(recordingId);
+      return recordingRecording(recordingDocument, { origin: 'session', fileName: '', video });
+    },
+    async startTracking() {
+      const { side, ...setup } = get().setup;
+      if (chosenFile === null || side === null) return;
+      await track(chosenFile, { ...setup, side }, 'video', '');
+    },
+    async trackAgain() {
+      if (recording === null || recording.video === null) return;
+      const { video, setup, origin, note } = recording;
+      await track(video, setup, origin, note, get().corrections);
+    },
+    cancel() {
+      if (get().screen !== 'tracking') return;
+      job.abort();
+      // Ends the work at once, and no answer that is still under way can slip into the next recording.
+      forgetTracker();
+      set({ screen: cameFrom, progress: null });
+    },
+    watchPictures(watcher) {
+      watchers.add(watcher);
+      return () => watchers.delete(watcher);
+    },
+    moveLimits(next) {
+      const moved = moveLimits(get().limits, next);
+      setLimits(moved, moved.movingFrom ?? moved.present);
+    },
+    endLimitMove: settleLimits,
+    putLimits(next) {
+      const { limits } = get();
+      setLimits(moveLimits(limits, next), limits.present);
+      settleLimits();
+    },
+    select: (selected) => set({ selected }),
+    saveRecording() {
+      if (recording === null) return;
+      const { videoFacts: video, model, note, observed, measurement, setup, excluded } = recording;
+      const createdAt = adapters.now();
+      const { limits, corrections, review } = get();
+      const document = buildRecording({
+        ...{ createdAt, note, video, model, measurement, setup, excluded },
+        id: adapters.newId(),
+        limits: limits.present,
+        track: observed,
+        corrections: corrections.done,
+        review: isBlank(review) ? undefined : review,
+      });
+      adapters.saveFile(`overfoot-session-${dayOf(createdAt)}.json`, JSON.stringify(document));
+      if (get().keeping.state === 'unsaved') set({ keeping: { state: 'not-kept' } });
+    },
+    saveTable(rows) {
+      if (recording === null) return;
+      const limits = get().limits.present;
+      const text =
+        rows === 'frames'
+          ? framesCsv({ ...recording, track: recording.observed })
+          : repetitionsCsv({ ...recording, limits });
+      adapters.saveFile(`overfoot-${rows}-${dayOf(adapters.now())}.csv`, text);
+    },
+    show: (screen) => {
+      if (screen === 'review' && recording === null) return;
+      const from = get().screen;
+      set({
+        screen,
+        problem: null,
+        ...(screen === 'review' || screen === 'mirror' ? {} : { backTo: 'start' }),
+        ...(screen === 'mirror'
+          ? { mirrorBackTo: from === 'review' || from === 'inbox' ? from : 'start' }
+          : {}),
+      });
+    },
+    dismissProblem: () => set({ problem: null }),
+    release() {
+      if (get().screen !== 'tracking') forgetTracker();
+    },
+  };
+}
+
+function isBlank({ limitsSet, remarks, cues, reviewed }: AppState['review']): boolean {
+  return limitsSet.length + remarks.length + cues.length === 0 && reviewed === null;
+}
+
+/** For a file's name, which holds nothing else that could tell whose it is. */
+function dayOf(date: Date): string {
+  return date.toISOString().slice(0, 10);
+}
+
+function isRecordingFile(file: File): boolean {
+  const named = file.type === 'application/json' || file.name.toLowerCase().endsWith('.json');
+  return named && file.size <= largestRecordingBytes;
+}

@@ -1,0 +1,39 @@
+import type { Limits } from '#core/protocol/limits';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import type { RecordingHead } from '#documents/recording/recordingHead';
+import type { SessionSet } from '#documents/session/sessionDocument';
+
+/** The home session that a recording belongs to, as far as a review needs it. */
+export interface ReviewSession {
+  painBefore: number | null;
+  painAfter: number | null;
+  painLimit: number | null;
+  effort: number | null;
+  remark: string;
+  line: SessionSet;
+  /** Limits that its plan gives; null where the plan is not kept here. */
+  planned: Limits | null;
+  /** What the other leg's last such set came to, in words; null where none is kept. */
+  otherSide: string | null;
+  /** Other recordings of the same patient, newest first, to be looked at beside this one. */
+  others: readonly OtherRecording[];
+}
+
+export interface OtherRecording {
+  recordingId: string;
+  title: string;
+  isOtherSide: boolean;
+}
+
+/** Where a review is kept, and what stands around it. */
+export interface KeptReview {
+  session: ReviewSession | null;
+  /** Puts the part in the place of what was kept; rejects with an error whose message can be shown. */
+  save: (recording: RecordingHead) => Promise<void>;
+  /** Reads another recording of the same patient, with its video where there is one. */
+  readOther: (recordingId: string) => Promise<{ recording: RecordingDocument; video: File | null }>;
+}
+
+/** Whether what is set in a review is kept; 'unsaved': something was set, and there is nowhere to keep it. */
+export type KeepingState =
+  { state: 'not-kept' | 'unsaved' | 'kept' | 'saving' } | { state: 'failed'; sentence: string };

@@ -1,0 +1,18 @@
+import { measureCorrected } from '#core/correction/measureCorrected';
+import { deriveRecording } from '#documents/recording/buildRecording';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import type { RecordingHead } from '#documents/recording/recordingHead';
+import { recordingTrack } from '#documents/recording/recordingTrack';
+
+/** A session with newer joints, with what a review of the older ones set: measured and judged as that says. */
+export function reviewOnto(newer: RecordingDocument, reviewed: RecordingHead): RecordingDocument {
+  const { limits, setup, review, corrections = [] } = reviewed;
+  const { measurement, excluded } = measureCorrected(recordingTrack(newer), setup, corrections);
+  return {
+    ...newer,
+    ...{ limits, setup },
+    ...(corrections.length > 0 ? { corrections } : {}),
+    ...(review === undefined ? {} : { review }),
+    derived: deriveRecording(measurement, limits, excluded),
+  };
+}

@@ -1,0 +1,18 @@
+import type { Limits } from '#core/protocol/limits';
+import { beyondLimitDeg } from '#core/scoring/beyondLimitDeg';
+import type { Judgement } from '#core/scoring/judge';
+
+/**
+ * The repetition to look at first: the one that went farthest beyond a limit, or came closest to one.
+ *
+ * @returns  index; where none was measured the first, and null where there is none
+ */
+export function tellingRepetition(judgements: readonly Judgement[], limits: Limits): number | null {
+  if (judgements.length === 0) return null;
+  let [telling, mostDeg] = [0, -Infinity];
+  judgements.forEach((judgement, index) => {
+    const beyondDeg = beyondLimitDeg(judgement, limits);
+    if (beyondDeg !== null && beyondDeg > mostDeg) [telling, mostDeg] = [index, beyondDeg];
+  });
+  return telling;
+}

@@ -1,0 +1,39 @@
+import type { Finding, PainMoment } from './finding';
+import type { ListedSession } from './listedSession';
+
+interface PainScore {
+  score: number;
+  when: PainMoment;
+}
+
+/** The highest pain where it is above the limit, and the highest rise from before; any rise counts. */
+export function findPain({
+  painBefore,
+  painAfter,
+  painLimit,
+  sets,
+}: Pick<ListedSession, 'painBefore' | 'painAfter' | 'painLimit' | 'sets'>): Finding[] {
+  const scores = [
+    { score: painBefore, when: 'before' as const },
+    ...sets.map(({ line }) => ({ score: line.painDuring, when: 'during' as const })),
+    { score: painAfter, when: 'after' as const },
+  ].flatMap(({ score, when }) => (score === null ? [] : [{ score, when }]));
+  const findings: Finding[] = [];
+  const highest = highestOf(scores);
+  if (painLimit !== null && highest !== null && highest.score > painLimit) {
+    findings.push({ kind: 'pain-above-limit', ...highest, limit: painLimit });
+  }
+  const later = highestOf(scores.filter(({ when }) => when !== 'before'));
+  if (painBefore !== null && later !== null && later.when !== 'before' && later.score > painBefore) {
+    findings.push({ kind: 'pain-risen', from: painBefore, to: later.score, when: later.when });
+  }
+  return findings;
+}
+
+/** The first of the highest; null where no score was given. */
+function highestOf(scores: readonly PainScore[]): PainScore | null {
+  return scores.reduce<PainScore | null>(
+    (most, one) => (most === null || one.score > most.score ? one : most),
+    null,
+  );
+}

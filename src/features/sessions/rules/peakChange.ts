@@ -1,0 +1,61 @@
+import { changeBeyondError, detectableChange95, type Change } from '#core/statistics/detectableChange';
+import type { ListedRecording, ListedSession } from './listedSession';
+import type { SetPeak } from '#core/scoring/setPeak';
+
+/**
+ * Between two days the same person moves differently by this much even where nothing changed, one standard error,
+ * degrees: single-leg squat and landing of 20 adults, digitised by hand (Munro 2012, J Sport Rehabil 21:7).
+ */
+const betweenDaysSemDeg = 3.01;
+
+export interface PeakChange extends Change {
+  earlierDeg: number;
+  laterDeg: number;
+  /** Smallest difference that is not measurement error, with 95 % confidence, degrees. */
+  detectableDeg: number;
+  /** When the earlier set was done, ISO 8601. */
+  earlierAt: string;
+}
+
+/**
+ * Whether the mean peak of a set differs by more than error from an earlier one.
+ *
+ * @returns  difference later - earlier, degrees, inward positive: 'lower' = less inward now
+ */
+export function peakChange(earlier: SetPeak, later: SetPeak, earlierAt: string): PeakChange {
+  const ownDeg = detectableChange95(Math.hypot(earlier.semDeg, later.semDeg) / Math.SQRT2);
+  const detectableDeg = Math.max(ownDeg, detectableChange95(betweenDaysSemDeg));
+  return {
+    ...changeBeyondError(earlier.meanDeg, later.meanDeg, detectableDeg),
+    ...{ earlierDeg: earlier.meanDeg, laterDeg: later.meanDeg, detectableDeg, earlierAt },
+  };
+}
+
+/**
+ * The same set's change since the patient's last session that measured it.
+ *
+ * @param visits  of anybody, in any order
+ * @returns  null for a recording of nobody, and where no earlier set of that task and side has a mean peak
+ */
+export function changeSinceLast(
+  sessions: readonly ListedSession[],
+  session: ListedSession,
+  set: ListedRecording,
+): PeakChange | null {
+  const later = peakOf(set);
+  if (session.patient === '' || later === null) return null;
+  const before = sessions
+    .filter(({ patient, startedAt }) => patient === session.patient && startedAt < session.startedAt)
+    .sort((a, b) => (a.startedAt < b.startedAt ? 1 : -1));
+  for (const { sets, startedAt } of before) {
+    const alike = sets.filter(({ line }) => line.task === set.line.task && line.side === set.line.side);
+    const sameNumber = alike.find(({ line }) => line.number === set.line.number) ?? alike[0];
+    const earlier = sameNumber === undefined ? null : peakOf(sameNumber);
+    if (earlier !== null) return peakChange(earlier, later, startedAt);
+  }
+  return null;
+}
+
+function peakOf({ reading }: ListedRecording): SetPeak | null {
+  return reading.state === 'read' ? reading.result.peak : null;
+}

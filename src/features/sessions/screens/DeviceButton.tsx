@@ -1,0 +1,69 @@
+import { useEffect, useState } from 'react';
+import { Button } from 'react-aria-components';
+import { useKeptSessions, useKeptSessionsState } from '../keptSessionsContext';
+import { NumberBox } from '#ui/components/NumberBox';
+import { HeadDialog } from '#ui/components/HeadDialog';
+import { megabytes } from '#words/megabytes';
+
+/** Age from which a video counts as old, weeks. */
+const usualWeeks = 8;
+const weeksRange = { min: 1, max: 520 };
+
+/** What this device keeps, and how it is freed or deleted. */
+export function DeviceButton() {
+  return (
+    <HeadDialog name="Storage" title="Kept on this device">
+      <Contents />
+    </HeadDialog>
+  );
+}
+
+function Contents() {
+  const keptSessions = useKeptSessions();
+  const space = useKeptSessionsState((state) => state.space);
+  const freedBytes = useKeptSessionsState((state) => state.freedBytes);
+  const [isSure, setSure] = useState(false);
+  const freeableBytes = useKeptSessionsState((state) => state.freeableBytes);
+  const [weeks, setWeeks] = useState(usualWeeks);
+  const makesSense = weeks >= weeksRange.min && weeks <= weeksRange.max;
+  useEffect(() => {
+    if (makesSense) void keptSessions.lookAtSpace(weeks);
+  }, [keptSessions, weeks, makesSense]);
+  return (
+    <>
+      <p className="number" role="status">
+        {space === null
+          ? 'The browser does not tell how much is used.'
+          : `${megabytes(space.usedBytes)} used, ${megabytes(space.freeBytes)} free.`}
+        {freedBytes !== null && ` Videos of ${megabytes(freedBytes)} were deleted.`}
+      </p>
+      <p>
+        Videos take nearly all of it. Old ones can go; what was measured stays, and can’t be measured again
+        from the video then.
+      </p>
+      <NumberBox label="Old from, weeks" value={weeks} range={weeksRange} onChange={setWeeks} />
+      <Button
+        className="button"
+        isDisabled={!makesSense || !freeableBytes}
+        onPress={() => void keptSessions.freeVideos(weeks)}
+      >
+        {freeableBytes
+          ? `Delete old videos, ${megabytes(freeableBytes)}`
+          : `No videos older than ${weeks} weeks`}
+      </Button>
+      <p>
+        Everything: sessions, videos, plans, drafts and keys. Without a backup of the key, what patients still
+        send can’t be opened afterwards.
+      </p>
+      {isSure ? (
+        <Button className="button button-delete" onPress={() => void keptSessions.eraseAll()}>
+          Yes, delete everything for good
+        </Button>
+      ) : (
+        <Button className="button" onPress={() => setSure(true)}>
+          Delete everything …
+        </Button>
+      )}
+    </>
+  );
+}

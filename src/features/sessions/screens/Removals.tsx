@@ -1,0 +1,33 @@
+import { Button } from 'react-aria-components';
+import { useKeptSessions, useKeptSessionsState } from '../keptSessionsContext';
+import { patientName, sessionTime } from './sessionWords';
+
+/** What is about to go for good, with the way to take it back. */
+export function Removals() {
+  const keptSessions = useKeptSessions();
+  const removals = useKeptSessionsState((state) => state.removals);
+  const sessions = useKeptSessionsState((state) => state.sessions);
+  return (
+    <div className="inbox-removals" role="status">
+      {removals.map(({ id, patient }) => {
+        const session = sessions?.find((one) => one.id === id);
+        const name =
+          patient !== null
+            ? `Everything of ${patientName(patient)}`
+            : session === undefined
+              ? 'A record'
+              : `${patientName(session.patient)}, ${sessionTime(session)}`;
+        return (
+          <div key={id} className="message">
+            <div>
+              <strong>{name}</strong> is deleted for good in a few seconds.
+            </div>
+            <Button autoFocus className="button" onPress={() => keptSessions.undoRemove(id)}>
+              Undo
+            </Button>
+          </div>
+        );
+      })}
+    </div>
+  );
+}

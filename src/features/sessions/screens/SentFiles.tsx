@@ -1,0 +1,63 @@
+import { Button, FileTrigger } from 'react-aria-components';
+import { useClinic, useClinicState } from '#features/sharing/clinicContext';
+import { useFileDrop } from '#ui/components/useFileDrop';
+import type { Incoming } from '#features/sharing/store/createClinic';
+import { patientName, sessionTime } from './sessionWords';
+
+const stateWords: Record<Incoming['state'], string> = {
+  checking: 'being checked …',
+  kept: 'kept',
+  known: 'already kept; nothing was changed',
+  asks: 'another version of a session that is kept here',
+  left: 'left out; what was kept stays',
+  refused: 'refused',
+};
+
+/** Opens what patients sent, and says of each file what became of it. */
+export function SentFiles() {
+  const clinic = useClinic();
+  const incoming = useClinicState((state) => state.incoming);
+  const isOver = useFileDrop((_, files) => void clinic.openFiles(files));
+  return (
+    <section className="inbox-sent" aria-label="Sent sessions" data-drop-target={isOver || undefined}>
+      <FileTrigger
+        allowsMultiple
+        acceptedFileTypes={['.age']}
+        onSelect={(files) => void clinic.openFiles([...(files ?? [])])}
+      >
+        <Button className="button">Open sent sessions</Button>
+      </FileTrigger>
+      <span className="soft small inbox-sent-hint">or drop them anywhere on this page</span>
+      {incoming.length > 0 && (
+        <div className="card inbox-sent-list">
+          <ul aria-label="What came in" role="log">
+            {incoming.map((one, index) => (
+              <li key={index}>
+                <strong>
+                  {one.session === null
+                    ? one.fileName
+                    : `${patientName(one.session.patient)}, ${sessionTime(one.session)}`}
+                </strong>
+                : {stateWords[one.state]}
+                {one.sentence !== null && `. ${one.sentence}`}
+                {one.state === 'asks' && (
+                  <span className="inbox-sent-ways">
+                    <Button className="button" onPress={() => void clinic.decide(index, true)}>
+                      Replace it
+                    </Button>
+                    <Button className="button button-quiet" onPress={() => void clinic.decide(index, false)}>
+                      Keep the one that is here
+                    </Button>
+                  </span>
+                )}
+              </li>
+            ))}
+          </ul>
+          <Button className="button button-quiet" onPress={() => clinic.clearList()}>
+            Clear this list
+          </Button>
+        </div>
+      )}
+    </section>
+  );
+}

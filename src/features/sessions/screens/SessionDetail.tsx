@@ -1,0 +1,109 @@
+import type { ReactNode } from 'react';
+import { findNeeds } from '../rules/findNeeds';
+import { findingSentence } from '../rules/findingWords';
+import type { ListedSession } from '../rules/listedSession';
+import { useKeptSessions } from '../keptSessionsContext';
+import { DeleteButton } from './DeleteButton';
+import { SetList } from './SetList';
+import { patientName, scoreWords, setCount, sessionLength, sessionTime } from './sessionWords';
+
+/** One visit: what needs a look, how it felt, and its sets. */
+export function SessionDetail({ session }: { session: ListedSession }) {
+  const keptSessions = useKeptSessions();
+  const needs = findNeeds(session);
+  const facts = [sessionTime(session), sessionLength(session), setCount(session)].filter(
+    (fact) => fact !== null,
+  );
+  const line = facts.map((fact) => fact.replaceAll(' ', '\u00a0')).join(' · '); // It breaks between facts.
+  const isWhole = session.kind === 'visit';
+  return (
+    <article className="card inbox-detail" aria-labelledby="visit-title">
+      <header className="inbox-detail-head">
+        <div>
+          <h2 id="visit-title">{patientName(session.patient)}</h2>
+          <p className="soft number">{line}</p>
+        </div>
+        <DeleteButton
+          title={isWhole ? 'Delete this session?' : 'Delete this recording?'}
+          onDelete={() => keptSessions.remove(session)}
+        >
+          {isWhole ? `The session of ${sessionTime(session)} with its sets` : 'This recording'}, everything
+          measured, and the videos go from this device. Files that were saved elsewhere stay.
+        </DeleteButton>
+      </header>
+      {needs.length > 0 && (
+        <section className="inbox-needs" aria-labelledby="needs-title">
+          <h3 id="needs-title">Needs a look</h3>
+          <ul>
+            {needs.map((finding) => (
+              <li key={finding.kind}>{findingSentence(finding)}</li>
+            ))}
+          </ul>
+        </section>
+      )}
+      {isWhole && <Feeling session={session} />}
+      <section aria-labelledby="sets-title">
+        <h3 id="sets-title">Sets</h3>
+        {session.sets.length === 0 ? (
+          <p className="soft">The session ended before its first set was done.</p>
+        ) : (
+          <SetList session={session} />
+        )}
+      </section>
+      {session.patient !== '' && (
+        <footer>
+          <DeletePatient patient={session.patient} />
+        </footer>
+      )}
+    </article>
+  );
+}
+
+function DeletePatient({ patient }: { patient: string }) {
+  const keptSessions = useKeptSessions();
+  return (
+    <DeleteButton
+      name="Delete this patient …"
+      title={`Delete everything of ${patientName(patient)}?`}
+      onDelete={() => void keptSessions.removePatient(patient)}
+    >
+      All sessions of {patientName(patient)} with everything measured and the videos, the plans and the drafts
+      for them go from this device. Files that were saved elsewhere stay, and backups too.
+    </DeleteButton>
+  );
+}
+
+function Feeling({ session }: { session: ListedSession }) {
+  const { painBefore, painAfter, painLimit, effort, remark, sets } = session;
+  const during = sets.flatMap(({ line }) => (line.painDuring === null ? [] : [line.painDuring]));
+  return (
+    <section className="inbox-feeling" aria-label="How it felt">
+      <dl>
+        <Fact name="Pain before">{scoreWords(painBefore)}</Fact>
+        <Fact name="Most pain during">{scoreWords(during.length === 0 ? null : Math.max(...during))}</Fact>
+        <Fact name="Pain after">{scoreWords(painAfter)}</Fact>
+        <Fact name="Pain limit">{painLimit === null ? 'not known' : painLimit}</Fact>
+        <Fact name="Effort">{scoreWords(effort)}</Fact>
+      </dl>
+      <p className="small soft">
+        Each from 0 to 10.
+        {painLimit === null && ' The plan of this session is no longer kept here, so its limit is not known.'}
+      </p>
+      {remark !== '' && (
+        <figure className="inbox-remark">
+          <figcaption className="small soft">Remark</figcaption>
+          <blockquote>{remark}</blockquote>
+        </figure>
+      )}
+    </section>
+  );
+}
+
+function Fact({ name, children }: { name: string; children: ReactNode }) {
+  return (
+    <div>
+      <dt className="small soft">{name}</dt>
+      <dd className="number">{children}</dd>
+    </div>
+  );
+}

@@ -1,0 +1,68 @@
+import { Header, ListBox, ListBoxItem, ListBoxSection, Text } from 'react-aria-components';
+import { findNeeds } from '../rules/findNeeds';
+import { shortFinding } from '../rules/findingWords';
+import { groupByPatient } from '../rules/groupByPatient';
+import type { ListedSession } from '../rules/listedSession';
+import { patientName, setCount, sessionTime } from './sessionWords';
+
+interface Props {
+  sessions: readonly ListedSession[];
+  selected: string | null;
+  onSelect: (id: string) => void;
+}
+
+/** Visits by patient, each with what needs a look; up and down moves from one to the next. */
+export function SessionList({ sessions, selected, onSelect }: Props) {
+  return (
+    <ListBox
+      className="inbox-list"
+      aria-label="Kept sessions by patient"
+      selectionMode="single"
+      selectionBehavior="replace"
+      selectedKeys={selected === null ? [] : [selected]}
+      onSelectionChange={(keys) => {
+        const [key] = keys === 'all' ? [] : [...keys];
+        if (typeof key === 'string') onSelect(key);
+      }}
+      autoFocus
+    >
+      {groupByPatient(sessions).map(({ patient, sessions: theirs }) => (
+        <ListBoxSection key={patient} id={`patient ${patient}`}>
+          <Header className="inbox-patient">{patientName(patient)}</Header>
+          {theirs.map((session) => (
+            <ListBoxItem
+              key={session.id}
+              id={session.id}
+              className="inbox-item"
+              textValue={`${patientName(patient)}, ${sessionTime(session)}`}
+            >
+              <Text slot="label" className="inbox-item-head">
+                <strong className="number">{sessionTime(session)}</strong>
+                <span className="soft small">{setCount(session)}</span>
+              </Text>
+              <Text slot="description" className="inbox-item-needs small">
+                <Needs session={session} />
+              </Text>
+            </ListBoxItem>
+          ))}
+        </ListBoxSection>
+      ))}
+    </ListBox>
+  );
+}
+
+function Needs({ session }: { session: ListedSession }) {
+  const needs = findNeeds(session);
+  const isReading = session.sets.some(({ reading }) => reading.state === 'reading');
+  return (
+    <>
+      {needs.map((finding) => (
+        <span key={finding.kind} className={`inbox-need inbox-need-${finding.kind}`}>
+          {shortFinding(finding)}
+        </span>
+      ))}
+      {isReading && <span className="soft">reading the sets …</span>}
+      {!isReading && needs.length === 0 && <span className="soft">nothing stands out</span>}
+    </>
+  );
+}

@@ -1,0 +1,105 @@
+import { useEffect } from 'react';
+import { Button } from 'react-aria-components';
+import { useApp } from '#features/review/appContext';
+import { useKeptSessions, useKeptSessionsState } from '../keptSessionsContext';
+import { Brand } from '#ui/components/Brand';
+import { ProblemMessage } from '#ui/components/ProblemMessage';
+import { useMediaQuery } from '#ui/components/useMediaQuery';
+import { groupByPatient } from '../rules/groupByPatient';
+import './sessions.css';
+import './setList.css';
+import { BackupButton } from '#features/sharing/screens/BackupButton';
+import { DeviceButton } from './DeviceButton';
+import { KeyButton } from '#features/sharing/screens/KeyButton';
+import { LockButton } from '#features/lock/screens/LockButton';
+import { Removals } from './Removals';
+import { SentFiles } from './SentFiles';
+import { StorageMessage } from './StorageMessage';
+import { UnreadableRecords } from './UnreadableRecords';
+import { SessionDetail } from './SessionDetail';
+import { SessionList } from './SessionList';
+
+/** The sessions kept on this device, by patient, with what needs a look in each. */
+export function SessionsScreen() {
+  const app = useApp();
+  const keptSessions = useKeptSessions();
+  const problem = useKeptSessionsState((state) => state.problem);
+  useEffect(() => {
+    void keptSessions.enter();
+    return () => keptSessions.leave();
+  }, [keptSessions]);
+  return (
+    <div className="inbox">
+      <header className="inbox-head">
+        <Brand />
+        <h1>Kept sessions</h1>
+        <Button className="button button-quiet" onPress={() => app.show('mirror')}>
+          Live mirror
+        </Button>
+        <DeviceButton />
+        <BackupButton />
+        <LockButton />
+        <KeyButton />
+        <Button className="button button-quiet" onPress={() => app.show('start')}>
+          Back to the start
+        </Button>
+      </header>
+      <div className="inbox-messages">
+        <StorageMessage />
+        <ProblemMessage problem={problem} onClose={() => keptSessions.dismissProblem()} />
+      </div>
+      <SentFiles />
+      <Sessions />
+      <Removals />
+    </div>
+  );
+}
+
+/** List and visit beside each other, or where there is no room for both, one at a time. */
+function Sessions() {
+  const keptSessions = useKeptSessions();
+  const isNarrow = useMediaQuery('(width < 60rem)');
+  const all = useKeptSessionsState((state) => state.sessions);
+  const removals = useKeptSessionsState((state) => state.removals);
+  const selected = useKeptSessionsState((state) => state.selected);
+  const isBlocked = useKeptSessionsState((state) => state.storage.state === 'blocked');
+  const hasUnreadable = useKeptSessionsState((state) => state.unreadable.length > 0);
+  if (all === null) return isBlocked ? null : <p className="soft inbox-empty">Looking for kept sessions …</p>;
+  const going = new Set(removals.flatMap(({ records }) => records.map(({ id }) => id)));
+  const sessions = all.filter(({ id }) => !going.has(id));
+  const chosen = sessions.find(({ id }) => id === selected);
+  const shown = chosen ?? (isNarrow ? undefined : groupByPatient(sessions)[0]?.sessions[0]);
+  if (sessions.length === 0 && !hasUnreadable) return <Empty />;
+  return (
+    <main className="inbox-main">
+      {(!isNarrow || shown === undefined) && (
+        <div className="inbox-left">
+          <SessionList sessions={sessions} selected={shown?.id ?? null} onSelect={keptSessions.select} />
+          <UnreadableRecords />
+        </div>
+      )}
+      {shown !== undefined && (
+        <div className="inbox-right">
+          {isNarrow && (
+            <Button className="button button-quiet" onPress={() => keptSessions.select(null)}>
+              ‹ All sessions
+            </Button>
+          )}
+          <SessionDetail key={shown.id} session={shown} />
+        </div>
+      )}
+    </main>
+  );
+}
+
+function Empty() {
+  return (
+    <main className="card inbox-empty">
+      <h2>Nothing is kept on this device yet</h2>
+      <p>
+        A session that is done here at home or in the practice appears in this list once its first set is
+        done. Sessions that were saved as files open from the start screen.
+      </p>
+    </main>
+  );
+}

@@ -1,0 +1,166 @@
+import { GridList, GridListItem } from 'react-aria-components';
+import { useKeptSessions, useKeptSessionsState } from '../keptSessionsContext';
+import { VerdictRow } from '#ui/components/VerdictRow';
+import { changeSentence } from '../rules/changeWords';
+import type { ListedRecording, ListedSession } from '../rules/listedSession';
+import { changeSinceLast } from '../rules/peakChange';
+import { reasonWords } from '#words/reasonWords';
+import { patientName, scoreWords, setDone, setName, setPlace, sessionDay, sessionTime } from './sessionWords';
+
+/** The sets of a visit, one a row; up and down moves, Enter opens the recording in the review. */
+export function SetList({ session }: { session: ListedSession }) {
+  const keptSessions = useKeptSessions();
+  const opening = useKeptSessionsState((state) => state.opening);
+  const sessions = useKeptSessionsState((state) => state.sessions) ?? [];
+  const open = (key: unknown) => {
+    const set = session.sets[Number(key)];
+    if (set === undefined || set.line.sessionId === null || set.reading.state !== 'read') return;
+    const title = `${patientName(session.patient)}, ${sessionTime(session)}: ${setName(set)}, ${setPlace(set)}`;
+    void keptSessions.openSet(set.line.sessionId, title);
+  };
+  return (
+    <>
+      <div className="set-row set-heads small" aria-hidden="true">
+        <span>Exercise</span>
+        <span>Done</span>
+        <span>Repetitions, inward up</span>
+        <span>Aligned</span>
+        <span>Pain</span>
+      </div>
+      <GridList className="set-list" aria-label="Sets" onAction={open}>
+        {session.sets.map((set, index) => {
+          const isOpening = opening !== null && opening === set.line.sessionId;
+          const change = changeSinceLast(sessions, session, set);
+          return (
+            <GridListItem
+              key={index}
+              id={index}
+              className={`set-row set-${set.reading.state}`}
+              textValue={`${setName(set)}, ${setPlace(set)}`}
+            >
+              <SetCells
+                set={set}
+                isOpening={isOpening}
+                change={change && changeSentence(change, sessionDay(change.earlierAt))}
+              />
+            </GridListItem>
+          );
+        })}
+      </GridList>
+    </>
+  );
+}
+
+interface SetCellsProps {
+  set: ListedRecording;
+  isOpening: boolean;
+  /** How it stands to the last such set, in a sentence; null where there is none. */
+  change: string | null;
+}
+
+function SetCells({ set, isOpening, change }: SetCellsProps) {
+  const { line, reading } = set;
+  const { cutShort, painDuring } = line;
+  return (
+    <>
+      <span className="set-name">
+        <strong>{setName(set)}</strong>
+        <span className="small soft">{setPlace(set)}</span>
+      </span>
+      <span className="number">{setDone(set)}</span>
+      <span>
+        <Marks reading={reading} />
+      </span>
+      <span className="number">
+        <Alignment reading={reading} />
+      </span>
+      <span className="number">
+        <span className="set-label">Pain during: </span>
+        {scoreWords(painDuring)}
+      </span>
+      <span className="set-open" aria-hidden="true">
+        {reading.state === 'read' && (isOpening ? '…' : '›')}
+      </span>
+      {(cutShort !== null || change !== null || hasAside(reading)) && (
+        <span className="set-aside small">
+          {cutShort !== null && <span>Cut short: {cutShort}</span>}
+          {change !== null && <span>{change}</span>}
+          <Aside reading={reading} />
+        </span>
+      )}
+    </>
+  );
+}
+
+type Reading = ListedRecording['reading'];
+
+function Marks({ reading }: { reading: Reading }) {
+  switch (reading.state) {
+    case 'none':
+      return <span className="small soft">not recorded</span>;
+    case 'reading':
+      return <span className="small soft">reading …</span>;
+    case 'unreadable':
+      return <span className="small soft">can’t be read</span>;
+    case 'read':
+      return reading.result.marks.length === 0 ? (
+        <span className="small soft">no complete repetition found</span>
+      ) : (
+        <VerdictRow marks={reading.result.marks} />
+      );
+  }
+}
+
+/** Share of time in line, and of how many repetitions where not all were measured; or that none was. */
+function Alignment({ reading }: { reading: Reading }) {
+  if (reading.state !== 'read') return <span className="set-dash soft">–</span>;
+  const { alignmentPct, marks } = reading.result;
+  const measured = marks.length - countUnmeasured(reading.result);
+  return (
+    <>
+      <span className="set-label">Aligned: </span>
+      {alignmentPct === null ? (
+        <span className="small soft">not measured</span>
+      ) : (
+        <>
+          {Math.round(alignmentPct)} %{' '}
+          {measured < marks.length && (
+            <span className="set-of small soft">
+              of {measured} {measured === 1 ? 'repetition' : 'repetitions'}
+            </span>
+          )}
+        </>
+      )}
+    </>
+  );
+}
+
+function countUnmeasured({ marks }: Extract<Reading, { state: 'read' }>['result']): number {
+  return marks.filter(({ verdict }) => verdict === 'not-measured').length;
+}
+
+function hasAside(reading: Reading): boolean {
+  if (reading.state === 'unreadable') return true;
+  if (reading.state !== 'read') return false;
+  const { isWaiting, hasVideo, result, isReviewed = false, isByHand = false } = reading;
+  return isWaiting || !hasVideo || result.mainReason !== null || isReviewed || isByHand;
+}
+
+function Aside({ reading }: { reading: Reading }) {
+  if (reading.state === 'unreadable') return <span>{reading.sentence}</span>;
+  if (reading.state !== 'read') return null;
+  const { result, isWaiting, hasVideo, isReviewed, isByHand } = reading;
+  return (
+    <>
+      {result.mainReason !== null && (
+        <span>
+          {countUnmeasured(result)} not measured: {reasonWords[result.mainReason].short}
+        </span>
+      )}
+      {isWaiting && <span>Not yet measured carefully from the video</span>}
+      {!hasVideo && <span>No video was kept</span>}
+      {isReviewed && <span>Reviewed</span>}
+      {isByHand && <span>Corrected by hand</span>}
+    </>
+  );
+}

@@ -1,0 +1,63 @@
+import type { ListedRecording, ListedSession } from '../rules/listedSession';
+import { findExercise } from '#core/exercises/exercises';
+
+const day = new Intl.DateTimeFormat('en-GB', {
+  weekday: 'short',
+  day: 'numeric',
+  month: 'short',
+  year: 'numeric',
+});
+const clock = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' });
+
+/** When it began, in the reader's own time: 'Sun 5 Apr 2026, 08:07'. */
+export function sessionTime({ startedAt }: Pick<ListedSession, 'startedAt'>): string {
+  return `${sessionDay(startedAt)}, ${clock.format(new Date(startedAt))}`;
+}
+
+/** On which day, in the reader's own time: 'Sun 5 Apr 2026'. */
+export function sessionDay(startedAt: string): string {
+  return day.format(new Date(startedAt)).replace(',', '');
+}
+
+/** How long it took: '14 minutes'; null where its end is not known. */
+export function sessionLength({ kind, startedAt, endedAt }: ListedSession): string | null {
+  if (kind === 'recording') return null;
+  if (endedAt === null) return 'not ended';
+  const minutes = Math.max(1, Math.round((Date.parse(endedAt) - Date.parse(startedAt)) / 60_000));
+  return `${minutes} ${minutes === 1 ? 'minute' : 'minutes'}`;
+}
+
+/** A pseudonym, or what stands for none. */
+export function patientName(patient: string): string {
+  return patient === '' ? 'No patient named' : patient;
+}
+
+/** '3 sets'. */
+export function setCount({ sets }: Pick<ListedSession, 'sets'>): string {
+  return `${sets.length} ${sets.length === 1 ? 'set' : 'sets'}`;
+}
+
+/** The task or hold of a set, as it stands on screens. */
+export function setName({ line: { task } }: ListedRecording): string {
+  return findExercise(task).name;
+}
+
+/** Side and number: 'right, set 2'. */
+export function setPlace({ line: { side, number } }: ListedRecording): string {
+  return `${side}, set ${number}`;
+}
+
+/** What was done of what was asked: '6 of 8 repetitions', '30 s held'; null where nothing is known. */
+export function setDone({ line, reading }: ListedRecording): string | null {
+  const { heldMs, prescribedRepetitions: asked } = line;
+  if (heldMs !== null) return `${Math.round(heldMs / 1000)} s held`;
+  if (reading.state !== 'read') return asked === null ? null : `${asked} asked for`;
+  const done = reading.result.marks.length;
+  const noun = (asked ?? done) === 1 ? 'repetition' : 'repetitions';
+  return `${asked === null ? done : `${done} of ${asked}`} ${noun}`;
+}
+
+/** The score of a 0 to 10 scale, or that it was not asked or answered. */
+export function scoreWords(score: number | null): string {
+  return score === null ? 'not told' : String(score);
+}

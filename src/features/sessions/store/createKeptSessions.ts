@@ -1,0 +1,255 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { ListedSession, SetReading } from '../rules/listedSession';
+import { takenLimits } from '../rules/takenLimits';
+import type { RecordingHead } from '#documents/recording/recordingHead';
+import { withTakenLimits } from '#documents/recording/withTakenLimits';
+import type { RecordingFacts } from '#device/storage/keptSchemas';
+import type { OpenedRepository } from '#device/storage/openRepository';
+import type { Repository } from '#device/storage/repository';
+import { storageProblem } from '#device/storage/storageProblem';
+import type { App } from '#features/review/store/createApp';
+import { explainProblem } from '#shell/explainProblem';
+import { initialKeptSessionsState, type KeptSessionsState } from './keptSessionsState';
+import { listSessions } from './listSessions';
+import { readSet } from './readSet';
+import { recordsOfPatient } from './recordsOfPatient';
+import { saveReviewed } from '#features/review/store/saveReviewed';
+import { reviewSession } from './reviewSession';
+import { createRemovals, type RemovalNotes } from './removals';
+
+/** What the inbox needs from the world around it; tests hand in plain objects. */
+export interface KeptSessionsAdapters {
+  /** Gives the same repository each time; asked again after it could not be opened. */
+  openRepository: () => Promise<OpenedRepository>;
+  notes: RemovalNotes;
+  nowMs: () => number;
+  /** Calls once, later; returns the way to call it off. */
+  later: (ms: number, call: () => void) => () => void;
+  /** Begins to measure, in the background, what waits for it; it does no harm where that is under way. */
+  measureWaiting: () => void;
+  /** Forgets what lies beside the repository. */
+  forgetRest: () => void;
+  /** Forgets the draft and the last plan that the page still has of a patient. */
+  forgetPatient: (patient: string) => void;
+  app: Pick<App, 'store' | 'openKept' | 'dismissProblem'>;
+}
+
+/** The sessions that are kept on this device. No action throws or rejects: what goes wrong stands in the state. */
+export interface KeptSessions {
+  readonly store: StoreApi<KeptSessionsState>;
+  /** To be called when the screen appears: lists what is kept, then reads it set by set; ends when all is read. */
+  enter(): Promise<void>;
+  /** Ends the reading: for a screen that goes. */
+  leave(): void;
+  select(id: string | null): void;
+  /** Opens a set's recording, with its video, in the review; `title` stands above it there. */
+  openSet(recordingId: string, title: string): Promise<void>;
+  /** Deletes a visit or recording with its videos, for good after some seconds. */
+  remove(which: Pick<ListedSession, 'id' | 'kind'>): void;
+  /** Deletes everything of a patient in the same way: sessions, videos, plans, drafts. */
+  removePatient(patient: string): Promise<void>;
+  undoRemove(id: string): void;
+  dismissProblem(): void;
+  /** @param weeks  how old a video is that counts as old */
+  lookAtSpace(weeks: number): Promise<void>;
+  /** Deletes the videos of sessions older than so many weeks; what was measured stays. */
+  freeVideos(weeks: number): Promise<void>;
+  /** Deletes everything that this program keeps on this device. */
+  eraseAll(): Promise<void>;
+}
+
+/** How often it is looked whether sets that wait were measured meanwhile, ms. */
+const lookAgainMs = 5000;
+
+export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions {
+  const { openRepository, notes, nowMs, later, app } = adapters;
+  const store = createStore<KeptSessionsState>(() => initialKeptSessionsState);
+  const { getState: get, setState: set } = store;
+  /** Results by session, with what they were read in: the state of measuring, the limits taken over. */
+  const known = new Map<string, { readAs: string; reading: SetReading }>();
+  let isShown = false;
+  let turn = 0;
+  let spaceTurn = 0;
+  let stopLooking: () => void = () => undefined;
+
+  const repository = async () => (await openRepository()).repository;
+  const removals = createRemovals({
+    ...{ repository, notes, nowMs, later },
+    onChange: (pending) => set({ removals: pending }),
+    onGone: ({ records, patient }) => {
+      const { sessions, unreadable } = get();
+      const isLeft = ({ id }: { id: string }) => records.every((one) => one.id !== id);
+      set({ sessions: sessions?.filter(isLeft) ?? null, unreadable: unreadable.filter(isLeft) });
+      if (patient !== null) adapters.forgetPatient(patient);
+    },
+    onProblem: (problem) => set({ problem }),
+  });
+
+  const save = async (recording: RecordingHead, fromVideo: RecordingFacts['fromVideo']) => {
+    known.delete(recording.id);
+    await saveReviewed(await repository(), recording, fromVideo);
+  };
+  const readOther = async (recordingId: string) => {
+    const { recordings, videos } = await repository();
+    const other = await recordings.find(recordingId);
+    if (other === null) throw storageProblem('missing');
+    const name = other.facts.video;
+    const video = name === null ? null : await videos.read(name).catch(() => null);
+    return { recording: other.recording, video };
+  };
+  const open = async (): Promise<Repository | null> => {
+    try {
+      const { repository, problem } = await openRepository();
+      const sentence = problem === null ? null : problem.message;
+      set({ storage: sentence === null ? { state: 'lasting' } : { state: 'memory', sentence } });
+      return repository;
+    } catch (error) {
+      set({ storage: { state: 'blocked', sentence: explainProblem(error, 'be opened').sentence } });
+      return null;
+    }
+  };
+  const readAll = async (kept: Repository, isCurrent: () => boolean): Promise<boolean> => {
+    const { sessions, unreadable, facts } = await listSessions(kept);
+    if (!isCurrent()) return false;
+    const readAs = (id: string) =>
+      `${facts.get(id)?.fromVideo ?? 'impossible'} ${takenLimits(sessions, id)?.at ?? ''}`;
+    set({ sessions: withReadings(sessions, (id) => settled(known.get(id), readAs(id))), unreadable });
+    let isWaiting = false;
+    for (const id of recordingIds(sessions)) {
+      const reading =
+        settled(known.get(id), readAs(id)) ?? (await readSet(id, takenLimits(sessions, id), kept));
+      if (!isCurrent()) return false;
+      known.set(id, { readAs: readAs(id), reading });
+      isWaiting ||= reading.state === 'read' && reading.isWaiting;
+      set({ sessions: withReadings(get().sessions ?? [], (other) => (other === id ? reading : null)) });
+    }
+    return isWaiting;
+  };
+  const look = async (): Promise<void> => {
+    stopLooking();
+    const mine = ++turn;
+    const isCurrent = () => mine === turn;
+    const kept = await open();
+    if (kept === null || !isCurrent()) return;
+    try {
+      await removals.settle().catch(() => undefined); // Told where it is shown, by its being there still.
+      if ((await readAll(kept, isCurrent)) && isCurrent())
+        stopLooking = later(lookAgainMs, () => void look());
+    } catch (error) {
+      if (isCurrent()) set({ sessions: get().sessions ?? [], problem: explainProblem(error, 'be listed') });
+    }
+  };
+
+  const told = async (doing: string, work: (kept: Repository) => Promise<void>) => {
+    try {
+      await work(await repository());
+    } catch (error) {
+      set({ problem: explainProblem(error, doing) });
+    }
+  };
+  const weeksAgo = (weeks: number) => new Date(nowMs() - weeks * 7 * 86_400_000).toISOString();
+  const lookAtSpace = (weeks: number) =>
+    told('be read', async (kept) => {
+      // What an answer that comes late says of other weeks is overwritten by the one that was asked for last.
+      const asked = ++spaceTurn;
+      const [space, freeableBytes] = [await kept.space(), await kept.freeableBytes(weeksAgo(weeks))];
+      if (asked === spaceTurn) set({ space, freeableBytes });
+    });
+
+  return {
+    store,
+    lookAtSpace,
+    freeVideos: (weeks) =>
+      told('be deleted', async (kept) => {
+        set({ freedBytes: await kept.freeVideos(weeksAgo(weeks)) });
+        known.clear();
+        await look();
+        await lookAtSpace(weeks);
+      }),
+    eraseAll: () =>
+      told('be deleted', async (kept) => {
+        await kept.eraseAll();
+        adapters.forgetRest();
+        known.clear();
+        set({ selected: null, space: null, freeableBytes: null, freedBytes: null });
+        await look();
+      }),
+    enter() {
+      isShown = true;
+      adapters.measureWaiting();
+      return look();
+    },
+    leave() {
+      isShown = false;
+      turn++;
+      stopLooking();
+    },
+    select: (selected) => set({ selected }),
+    async openSet(recordingId, title) {
+      if (get().opening !== null) return;
+      set({ opening: recordingId, problem: null });
+      try {
+        const { recordings, videos } = await repository();
+        const kept = await recordings.find(recordingId);
+        if (kept === null) throw storageProblem('missing');
+        // Without its video the joints can still be looked at.
+        const video =
+          kept.facts.video === null ? null : await videos.read(kept.facts.video).catch(() => null);
+        if (!isShown) return;
+        const sessions = get().sessions ?? [];
+        const recording = withTakenLimits(kept.recording, takenLimits(sessions, recordingId));
+        app.openKept(recording, title, video, {
+          session: reviewSession(sessions, recordingId),
+          save: (reviewed) => save(reviewed, kept.facts.fromVideo),
+          readOther,
+        });
+        const { problem } = app.store.getState();
+        app.dismissProblem(); // What goes wrong there is told here.
+        set({ problem });
+      } catch (error) {
+        set({ problem: explainProblem(error, 'be opened') });
+      } finally {
+        set({ opening: null });
+      }
+    },
+    remove: ({ id, kind }) => removals.add({ id, patient: null, records: [{ id, kind }] }),
+    removePatient: (patient) =>
+      told('be deleted', async (kept) => {
+        const records = await recordsOfPatient(kept, patient);
+        removals.add({ id: `patient ${patient}`, patient, records });
+      }),
+    undoRemove: removals.undo,
+    dismissProblem: () => set({ problem: null }),
+  };
+}
+
+/** What was read before, where nothing has changed since; null where it is to be read. */
+function settled(
+  before: { readAs: string; reading: SetReading } | undefined,
+  readAs: string,
+): SetReading | null {
+  return before?.readAs === readAs && before.reading.state === 'read' ? before.reading : null;
+}
+
+function recordingIds(sessions: readonly ListedSession[]): string[] {
+  return sessions.flatMap(({ sets }) =>
+    sets.flatMap(({ line: { sessionId: recordingId } }) => (recordingId === null ? [] : [recordingId])),
+  );
+}
+
+/** The visits with readings put in where there are some; a visit without a new one stays the same object. */
+function withReadings(
+  sessions: readonly ListedSession[],
+  readingOf: (recordingId: string) => SetReading | null,
+): ListedSession[] {
+  return sessions.map((session) => {
+    let isChanged = false;
+    const sets = session.sets.map((one) => {
+      const reading = one.line.sessionId === null ? null : readingOf(one.line.sessionId);
+      if (reading === null || reading === one.reading) return one;
+      isChanged = true;
+      return { ...one, reading };
+    });
+    return isChanged ? { ...session, sets } : session;
+  });
+}

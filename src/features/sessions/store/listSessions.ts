@@ -1,0 +1,103 @@
+import type { ListedRecording, ListedSession, SetReading } from '../rules/listedSession';
+import { freePainLimit } from '#documents/plan/freeRecording';
+import { parsePlan } from '#documents/plan/parsePlan';
+import type { PlanDocument } from '#documents/plan/planDocument';
+import { planSteps } from '#documents/plan/planSteps';
+import type { Limits } from '#core/protocol/limits';
+import type { SessionDocument, SessionSet } from '#documents/session/sessionDocument';
+import type { RecordingFacts } from '#device/storage/keptSchemas';
+import type { Repository } from '#device/storage/repository';
+import type { UnreadableRecord } from './keptSessionsState';
+
+/** Everything that is kept, with sets that are still to be read. */
+export interface SessionListing {
+  /** Newest first. */
+  sessions: ListedSession[];
+  unreadable: UnreadableRecord[];
+  facts: ReadonlyMap<string, RecordingFacts>;
+}
+
+/**
+ * Lists visits with their sets, and recordings that stand in no visit, each as one of a single set: nothing that is kept
+ * is left out.
+ *
+ * @throws StorageProblem
+ */
+export async function listSessions({ sessions, recordings, plans }: Repository): Promise<SessionListing> {
+  const [keptSessions, keptFacts, keptPlans] = await Promise.all([
+    sessions.list(),
+    recordings.list(),
+    plans.list(),
+  ]);
+  const facts = new Map(keptFacts.found.map((one) => [one.id, one]));
+  const planById = new Map(keptPlans.found.flatMap(({ id, text }) => withPlan(id, text)));
+  const inSessions = new Set(
+    keptSessions.found.flatMap(({ sets }) => sets.map(({ sessionId: recordingId }) => recordingId)),
+  );
+  // Oldest first, as the sets of a visit stand.
+  const loose = keptFacts.found.filter(({ id }) => !inSessions.has(id)).reverse();
+  const sessionIds = new Set(keptSessions.found.map(({ id }) => id));
+  const listed = keptSessions.found.map((session) => {
+    const added = loose.filter(({ visitId: sessionId }) => sessionId === session.id).map(lineOf);
+    return sessionOf({ ...session, sets: [...session.sets, ...added] }, planById, facts);
+  });
+  const alone = loose
+    .filter(({ visitId: sessionId }) => sessionId === null || !sessionIds.has(sessionId))
+    .map(recordingOf);
+  return {
+    sessions: [...listed, ...alone].sort((a, b) => Date.parse(b.startedAt) - Date.parse(a.startedAt)),
+    unreadable: [
+      ...keptSessions.unreadable.map((one) => ({ ...one, kind: 'visit' as const })),
+      ...keptFacts.unreadable.map((one) => ({ ...one, kind: 'recording' as const })),
+    ],
+    facts,
+  };
+}
+
+function sessionOf(
+  { id, patient, startedAt, endedAt, painBefore, painAfter, effort, remark, planId, sets }: SessionDocument,
+  plans: ReadonlyMap<string, PlanDocument>,
+  facts: ReadonlyMap<string, RecordingFacts>,
+): ListedSession {
+  const plan = planId === null ? undefined : plans.get(planId);
+  return {
+    ...{ kind: 'visit', id, patient, startedAt, endedAt, painBefore, painAfter, effort, remark },
+    painLimit: planId === null ? freePainLimit : (plan?.painLimit ?? null),
+    plan: planId === null ? null : { id: planId, madeAt: plan?.createdAt ?? null },
+    plannedSets: plan === undefined ? null : planSteps(plan.items).length,
+    sets: sets.map((line) => {
+      const item = plan?.items[line.item];
+      const planned = item?.kind === 'repetitions' && item.task === line.task ? item.limits : null;
+      return setOf(line, planned, facts.get(line.sessionId ?? ''));
+    }),
+  };
+}
+
+function recordingOf(facts: RecordingFacts): ListedSession {
+  const { id, createdAt } = facts;
+  const feeling = { painBefore: null, painAfter: null, effort: null, remark: '' };
+  return {
+    ...{ kind: 'recording', id, patient: '', startedAt: createdAt, endedAt: createdAt, ...feeling },
+    ...{ painLimit: null, plan: null, plannedSets: null },
+    sets: [setOf(lineOf(facts), null, facts)],
+  };
+}
+
+function setOf(line: SessionSet, planned: Limits | null, facts: RecordingFacts | undefined): ListedRecording {
+  const reading: SetReading = { state: line.sessionId === null ? 'none' : 'reading' };
+  return { line, reading, planned, limitsSet: facts?.limitsSet ?? null };
+}
+
+/** What a visit's line would say of a session that stands in none. */
+function lineOf({ id, task, side }: RecordingFacts): SessionSet {
+  const unknown = { prescribedRepetitions: null, painDuring: null, cutShort: null, heldMs: null };
+  return { sessionId: id, item: 0, task, side, number: 1, ...unknown };
+}
+
+function withPlan(id: string, text: string): [string, PlanDocument][] {
+  try {
+    return [[id, parsePlan(text)]];
+  } catch {
+    return []; // One of another version: its limit is not known here.
+  }
+}

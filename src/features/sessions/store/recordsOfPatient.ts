@@ -1,0 +1,33 @@
+import type { Repository } from '#device/storage/repository';
+import type { NoteName } from '#shell/notes';
+import type { Removable } from './keptSessionsState';
+
+/** Notes in which a patient can be named. */
+const noteNames: readonly NoteName[] = ['draft', 'last-plan'];
+
+/** Everything that is kept of a patient: visits with their sets and videos, plans, drafts, sets that were broken off. */
+export async function recordsOfPatient(kept: Repository, patient: string): Promise<Removable[]> {
+  const sessions = (await kept.sessions.list()).found.filter((session) => session.patient === patient);
+  const plans = (await kept.plans.list()).found.filter(({ text }) => patientOf(text) === patient);
+  const interrupted = (await kept.interrupted()).found.filter(({ start }) =>
+    sessions.some(({ id }) => id === start.visitId),
+  );
+  const notes = await kept.notes.read();
+  const named = noteNames.filter((name) => patientOf(notes.get(name)) === patient);
+  return [
+    ...sessions.map(({ id }) => ({ id, kind: 'visit' as const })),
+    ...plans.map(({ id }) => ({ id, kind: 'plan' as const })),
+    ...interrupted.map(({ start: { id } }) => ({ id, kind: 'interrupted' as const })),
+    ...named.map((id) => ({ id, kind: 'note' as const })),
+  ];
+}
+
+/** The pseudonym in a plan or a draft of one, of whatever version; null where there is none. */
+function patientOf(text: string | undefined): string | null {
+  try {
+    const { patient } = JSON.parse(text ?? 'null') as { patient?: unknown };
+    return typeof patient === 'string' ? patient : null;
+  } catch {
+    return null;
+  }
+}

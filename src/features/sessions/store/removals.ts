@@ -1,0 +1,98 @@
+import type { Repository } from '#device/storage/repository';
+import { explainProblem, type Problem } from '#shell/explainProblem';
+import type { Removable, Removal } from './keptSessionsState';
+
+/** How long a removal can be taken back, ms. */
+export const undoMs = 10_000;
+
+/** A record that has to go, even where the tab is closed before it did; no pseudonym stands in it. */
+export interface RemovalNote extends Removable {
+  dueMs: number;
+}
+
+/** Removals that outlast the tab. */
+export interface RemovalNotes {
+  read: () => RemovalNote[];
+  write: (removals: readonly RemovalNote[]) => void;
+}
+
+interface RemovalParts {
+  repository: () => Promise<Repository>;
+  notes: RemovalNotes;
+  nowMs: () => number;
+  /** Calls once, later; returns the way to call it off. */
+  later: (ms: number, call: () => void) => () => void;
+  onChange: (removals: readonly Removal[]) => void;
+  /** Hears when one is gone for good. */
+  onGone: (removal: Removal) => void;
+  onProblem: (problem: Problem) => void;
+}
+
+/** Deletes for good, after a time in which it can be taken back. */
+export function createRemovals({
+  repository,
+  notes,
+  nowMs,
+  later,
+  onChange,
+  onGone,
+  onProblem,
+}: RemovalParts) {
+  let pending: readonly (Removal & { callOff: () => void })[] = [];
+
+  const change = (next: typeof pending) => {
+    const gone = pending.filter((one) => !next.includes(one)).flatMap(idsOf);
+    pending = next;
+    const removals = next.flatMap(({ records, dueMs }) => records.map((record) => ({ ...record, dueMs })));
+    // Another tab may have noted some of its own.
+    const others = notes
+      .read()
+      .filter(({ id }) => !gone.includes(id) && removals.every((one) => one.id !== id));
+    notes.write([...others, ...removals]);
+    onChange(next.map(({ id, patient, records, dueMs }) => ({ id, patient, records, dueMs })));
+  };
+  const drop = (id: string) => {
+    pending.find((one) => one.id === id)?.callOff();
+    change(pending.filter((one) => one.id !== id));
+  };
+  const removeNow = async ({ id, kind }: Removable) => {
+    const kept = await repository();
+    if (kind === 'visit') await kept.sessions.remove(id);
+    else if (kind === 'recording') await kept.recordings.remove(id);
+    else if (kind === 'plan') await kept.plans.remove(id);
+    else if (kind === 'interrupted') await kept.dropInterrupted(id);
+    else await kept.notes.remove(id);
+  };
+  const finish = async (removal: Removal) => {
+    try {
+      for (const record of removal.records) await removeNow(record);
+      onGone(removal);
+    } catch (error) {
+      onProblem(explainProblem(error, 'be deleted'));
+    } finally {
+      drop(removal.id);
+    }
+  };
+
+  return {
+    add(asked: Omit<Removal, 'dueMs'>) {
+      if (pending.some((one) => one.id === asked.id)) return;
+      const removal: Removal = { ...asked, dueMs: nowMs() + undoMs };
+      const callOff = later(undoMs, () => void finish(removal));
+      change([...pending, { ...removal, callOff }]);
+    },
+    undo: drop,
+    /** Deletes what an earlier opening of the page did not come to; a failure is tried again the next time. */
+    async settle() {
+      const due = notes
+        .read()
+        .filter(({ id, dueMs }) => dueMs <= nowMs() && !pending.flatMap(idsOf).includes(id));
+      for (const record of due) await removeNow(record);
+      notes.write(notes.read().filter(({ id }) => due.every((one) => one.id !== id)));
+    },
+  };
+}
+
+function idsOf({ records }: Removal): string[] {
+  return records.map(({ id }) => id);
+}

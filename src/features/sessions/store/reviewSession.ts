@@ -1,0 +1,43 @@
+import type { ListedSession } from '../rules/listedSession';
+import { findExercise } from '#core/exercises/exercises';
+import { formatAngle } from '#words/formatAngle';
+import type { ReviewSession } from '#features/review/store/keptReview';
+
+/** Recordings offered to be looked at beside another. */
+const mostOthers = 30;
+
+/** What a review needs of the visit that a session belongs to; null for one that belongs to none. */
+export function reviewSession(sessions: readonly ListedSession[], recordingId: string): ReviewSession | null {
+  const session = sessions.find(({ sets }) => sets.some(({ line }) => line.sessionId === recordingId));
+  const own = session?.sets.find(({ line }) => line.sessionId === recordingId);
+  if (session === undefined || own === undefined || session.kind !== 'visit') return null;
+  const { line, planned } = own;
+  const { painBefore, painAfter, painLimit, effort, remark, patient } = session;
+  const ofPatient = sessions.filter(
+    (other) => other.id === session.id || (patient !== '' && other.patient === patient),
+  );
+  const others = ofPatient.flatMap(({ startedAt, sets }) =>
+    sets.flatMap(({ line: other, reading }) => {
+      const isHold = findExercise(other.task).kind === 'hold';
+      if (other.sessionId === null || other.sessionId === recordingId || isHold) return [];
+      // One that is still being read can be looked at all the same.
+      if (other.task !== line.task || reading.state === 'unreadable') return [];
+      const day = startedAt.slice(0, 10);
+      const title = `${day}, ${other.side} leg, set ${other.number}`;
+      return [{ recordingId: other.sessionId, title, isOtherSide: other.side !== line.side }];
+    }),
+  );
+  const otherSide = otherSideWords(session, line);
+  const feeling = { painBefore, painAfter, painLimit, effort, remark };
+  return { ...feeling, line, planned, otherSide, others: others.slice(0, mostOthers) };
+}
+
+/** Score and usual peak of the same visit's last set of that task with the other leg. */
+function otherSideWords({ sets }: ListedSession, line: ReviewSession['line']): string | null {
+  const other = sets.findLast(({ line: { task, side } }) => task === line.task && side !== line.side);
+  if (other?.reading.state !== 'read') return null;
+  const { alignmentPct, peak } = other.reading.result;
+  if (alignmentPct === null) return 'not measured';
+  const score = `${Math.round(alignmentPct)} % within`;
+  return peak === null ? score : `${score}, usual peak ${formatAngle(peak.meanDeg)}`;
+}

@@ -1,0 +1,76 @@
+import { useState } from 'react';
+import { Button, FileTrigger } from 'react-aria-components';
+import { PassphraseField } from '#ui/components/PassphraseField';
+import { HeadDialog } from '#ui/components/HeadDialog';
+import { passphraseHint } from '#ui/components/passphraseHint';
+import { useClinic, useClinicState } from '../clinicContext';
+
+/** The key that sent sessions are sealed for: made here, backed up, brought from a backup. */
+export function KeyButton() {
+  return (
+    <HeadDialog name="Key" title="The key for sent sessions">
+      <KeyFields />
+    </HeadDialog>
+  );
+}
+
+function KeyFields() {
+  const clinic = useClinic();
+  const recipient = useClinicState((state) => state.recipient);
+  const earlierKeys = useClinicState((state) => state.earlierKeys);
+  const sentence = useClinicState((state) => state.sentence);
+  const [passphrase, setPassphrase] = useState('');
+  return (
+    <>
+      {recipient === null ? (
+        <p>
+          No key is on this device yet. With one, patients can send their sessions sealed: the plans that you
+          write carry its public half, and only this device opens what comes back.
+        </p>
+      ) : (
+        <>
+          <p>
+            The plans that you write here carry its public half, and sessions come back sealed for it. If this
+            device is lost without a backup, what was sent can’t be opened any more.
+          </p>
+          <p className="small soft inbox-key-text">{recipient}</p>
+          {earlierKeys > 0 && <p className="small soft">{earlierKeys} earlier opened with as well.</p>}
+        </>
+      )}
+      <Button className="button" onPress={() => void clinic.makeKey()}>
+        {recipient === null ? 'Make a key' : 'Make a new key'}
+      </Button>
+      <PassphraseField
+        label="Passphrase of the backup"
+        hint={passphraseHint}
+        value={passphrase}
+        onChange={setPassphrase}
+      />
+      <div className="inbox-sent-ways">
+        <Button
+          className="button"
+          isDisabled={recipient === null || passphrase === ''}
+          onPress={() => void clinic.backUp(passphrase)}
+        >
+          Save a backup
+        </Button>
+        <FileTrigger
+          acceptedFileTypes={['.age']}
+          onSelect={(files) => {
+            const file = files?.[0];
+            if (file !== undefined) void clinic.restore(file, passphrase);
+          }}
+        >
+          <Button className="button" isDisabled={passphrase === ''}>
+            Bring it from a backup
+          </Button>
+        </FileTrigger>
+      </div>
+      {sentence !== null && (
+        <p className="field-error" role="alert">
+          {sentence}
+        </p>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,116 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { OpenedRepository } from '#device/storage/openRepository';
+import { explainProblem } from '#shell/explainProblem';
+import { sealByPassphrase, passphraseFault, unsealByPassphrase } from '#shell/seal';
+import { packBackup, type BackupContents } from './packBackup';
+import { readBackup, type ReadableBackup } from './readBackup';
+import { checkBackup, restoreBackup, type BackupReport } from './restoreBackup';
+
+export interface BackupState {
+  /** 'asks': a backup was read whole, and somebody has to say what of it comes back. */
+  state: 'idle' | 'saving' | 'saved' | 'checking' | 'asks' | 'restoring' | 'restored';
+  /** Sessions that are done; null while nothing is being done, or it is not known yet how many there are. */
+  progress: { done: number; total: number } | null;
+  /** What is in the one that was saved last. */
+  saved: BackupContents | null;
+  /** The one that was opened. */
+  found: (BackupReport & { createdAt: string }) | null;
+  sentence: string | null;
+}
+
+/** What backups need from the world around them; tests hand in plain objects. */
+export interface BackupWorld {
+  openRepository: () => Promise<OpenedRepository>;
+  saveBlob(fileName: string, blob: Blob): void;
+  now(): Date;
+  /** Called when something was brought back. */
+  onRestored(): void;
+  /** log2 of the cost of trying a passphrase; age's default if left out. */
+  scryptWorkFactor?: number;
+}
+
+/** One sealed file of everything that is kept. No action rejects: what goes wrong stands in the state. */
+export interface Backup {
+  readonly store: StoreApi<BackupState>;
+  save(passphrase: string, repeated: string): Promise<void>;
+  /** Reads and checks a whole backup; nothing is written. */
+  open(file: Blob, passphrase: string): Promise<void>;
+  /** @param replaces  whether what is here in another version gives way */
+  restore(replaces: boolean): Promise<void>;
+  /** Calls saving or checking off; forgets a backup that was opened. */
+  cancel(): void;
+}
+
+class CalledOff extends Error {}
+
+export function createBackup(world: BackupWorld): Backup {
+  const idle: BackupState = { state: 'idle', progress: null, saved: null, found: null, sentence: null };
+  const store = createStore<BackupState>(() => idle);
+  let opened: ReadableBackup | null = null;
+  let turn = 0;
+
+  /** Does work whose progress can be seen and that can be called off. */
+  const attempt = async (
+    state: BackupState['state'],
+    doing: string,
+    work: (onProgress: (done: number, total: number) => void) => Promise<Partial<BackupState>>,
+  ) => {
+    const mine = ++turn;
+    const onProgress = (done: number, total: number) => {
+      if (mine !== turn) throw new CalledOff();
+      store.setState({ progress: { done, total } });
+    };
+    store.setState({ ...idle, state });
+    try {
+      const end = await work(onProgress);
+      if (mine === turn) store.setState({ progress: null, ...end });
+    } catch (error) {
+      if (mine === turn) store.setState({ ...idle, sentence: explainProblem(error, doing).sentence });
+    }
+  };
+
+  return {
+    store,
+    async save(passphrase, repeated) {
+      const fault = passphraseFault(passphrase, repeated);
+      if (fault !== null) {
+        store.setState({ sentence: fault });
+        return;
+      }
+      await attempt('saving', 'be saved', async (onProgress) => {
+        const { repository } = await world.openRepository();
+        const createdAt = world.now().toISOString();
+        const { blob, contents } = await packBackup(repository, createdAt, onProgress);
+        const sealed = await sealByPassphrase(passphrase, blob, world.scryptWorkFactor);
+        onProgress(contents.recordings, contents.recordings); // Not saved where it was called off meanwhile.
+        world.saveBlob(`overfoot-backup-${createdAt.slice(0, 10)}.age`, sealed);
+        return { state: 'saved', saved: contents };
+      });
+    },
+    async open(file, passphrase) {
+      opened = null;
+      await attempt('checking', 'be opened', async (onProgress) => {
+        const backup = await readBackup(await unsealByPassphrase(passphrase, file));
+        const report = await checkBackup(backup, (await world.openRepository()).repository, onProgress);
+        opened = backup;
+        return { state: 'asks', found: { ...report, createdAt: backup.createdAt } };
+      });
+    },
+    async restore(replaces) {
+      const backup = opened;
+      if (backup === null) return;
+      opened = null;
+      const { found } = store.getState();
+      await attempt('restoring', 'be brought back', async (onProgress) => {
+        await restoreBackup(backup, (await world.openRepository()).repository, replaces, onProgress);
+        world.onRestored();
+        return { state: 'restored', found };
+      });
+    },
+    cancel() {
+      turn++;
+      opened = null;
+      store.setState(idle);
+    },
+  };
+}

@@ -1,0 +1,64 @@
+import { backupVersion, type BackupFile, type BackupManifest } from '#documents/backup/backupManifest';
+import type { Repository } from '#device/storage/repository';
+import { hashOf, packPart } from '../packedPart';
+
+/** What is in a backup, to be told. */
+export interface BackupContents {
+  sessions: number;
+  recordings: number;
+  plans: number;
+  videos: number;
+}
+
+export const noContents: BackupContents = { sessions: 0, recordings: 0, plans: 0, videos: 0 };
+
+/**
+ * Puts everything that is kept into one file: a line of JSON that says what follows, then the parts. What can't be read
+ * is left out; sets that were broken off are not in it.
+ *
+ * @param onProgress  hears how many sessions are in; throws to call it off
+ * @returns  not sealed yet
+ */
+export async function packBackup(
+  repository: Repository,
+  createdAt: string,
+  onProgress: (done: number, total: number) => void,
+): Promise<{ blob: Blob; contents: BackupContents }> {
+  const { sessions, recordings, plans, notes, videos } = repository;
+  const files: BackupFile[] = [];
+  const parts: Blob[] = [];
+  const contents = { ...noContents };
+  const add = (kind: 'visit' | 'plan' | 'note', document: unknown) => {
+    const { part, facts } = packPart(document);
+    files.push({ kind, ...facts });
+    parts.push(new Blob([part]));
+  };
+  for (const session of (await sessions.list()).found) {
+    add('visit', session);
+    contents.sessions++;
+  }
+  for (const plan of (await plans.list()).found) {
+    add('plan', plan);
+    contents.plans++;
+  }
+  for (const [name, text] of await notes.read()) add('note', { name, text });
+  const listed = (await recordings.list()).found;
+  for (const [index, { id, visitId: sessionId, fromVideo, video: videoName }] of listed.entries()) {
+    onProgress(index, listed.length);
+    const recording = (await recordings.find(id).catch(() => null))?.recording ?? null;
+    if (recording === null) continue;
+    const { part, facts } = packPart(recording);
+    files.push({ kind: 'session', sessionId: id, visitId: sessionId, fromVideo, ...facts });
+    parts.push(new Blob([part]));
+    contents.recordings++;
+    const video = videoName === null ? null : await videos.read(videoName).catch(() => null);
+    if (video === null) continue;
+    const type = video.type === 'video/mp4' ? 'video/mp4' : 'video/webm';
+    files.push({ kind: 'video', sessionId: id, type, bytes: video.size, sha256: await hashOf(video) });
+    parts.push(video);
+    contents.videos++;
+  }
+  onProgress(listed.length, listed.length);
+  const manifest: BackupManifest = { format: 'overfoot-backup', version: backupVersion, createdAt, files };
+  return { blob: new Blob([`${JSON.stringify(manifest)}\n`, ...parts]), contents };
+}

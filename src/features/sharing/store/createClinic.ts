@@ -1,0 +1,167 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import { ParcelProblem } from '#documents/parcel/parcelProblem';
+import type { OpenedRepository } from '#device/storage/openRepository';
+import { explainProblem } from '#shell/explainProblem';
+import { keepParcel, standingOf } from './keepParcel';
+import { unpackParcel, type Parcel } from './parcel';
+import { backUpKey, newKeyPair, restoreKey, shortPassphrase, unseal, type KeyPair } from '#shell/seal';
+
+/** What became of a file that was opened. */
+export interface Incoming {
+  fileName: string;
+  /** 'asks': another version of it is kept here, and somebody has to say whether it takes its place. */
+  state: 'checking' | 'kept' | 'known' | 'asks' | 'refused' | 'left';
+  /** Pseudonym and beginning of the visit; null until it was read. */
+  session: { patient: string; startedAt: string } | null;
+  /** Why it was refused. */
+  sentence: string | null;
+}
+
+export interface ClinicState {
+  /** The public key that plans carry; null before one was made. */
+  recipient: string | null;
+  /** Earlier keys, which still open what was sealed for them. */
+  earlierKeys: number;
+  incoming: readonly Incoming[];
+  /** What went wrong with a key. */
+  sentence: string | null;
+}
+
+/** What receiving sessions needs from the world around it; tests hand in plain objects. */
+export interface ClinicWorld {
+  openRepository: () => Promise<OpenedRepository>;
+  /** As they stood when the page was opened, the one in use first. */
+  firstKeys: readonly KeyPair[];
+  /** As they stand now: another tab may have made one. */
+  readKeys(): Promise<KeyPair[]>;
+  /** Rejects where they can't be kept. */
+  writeKeys(keys: readonly KeyPair[]): Promise<void>;
+  saveBlob(fileName: string, blob: Blob): void;
+  /** Called when something new is kept. */
+  onKept(): void;
+  /** log2 of the cost of trying a key backup's passphrase; age's default if left out. */
+  scryptWorkFactor?: number;
+}
+
+/** Receiving sealed sessions. No action throws or rejects: what goes wrong stands in the state. */
+export interface Clinic {
+  readonly store: StoreApi<ClinicState>;
+  /** Makes a key; an earlier one still opens what was sealed for it. */
+  makeKey(): Promise<void>;
+  /** Hands the key in use out as a file that the passphrase opens. */
+  backUp(passphrase: string): Promise<void>;
+  /** Takes a key from its backup into use. */
+  restore(file: Blob, passphrase: string): Promise<void>;
+  /** Opens sealed files one after another; each is checked whole before anything of it is kept. */
+  openFiles(files: readonly File[]): Promise<void>;
+  /** Says whether a file takes the place of what is kept of the same visit. */
+  decide(index: number, replaces: boolean): Promise<void>;
+  clearList(): void;
+  /** To be called when keys may have come from elsewhere. */
+  lookAnew(): Promise<void>;
+}
+
+export function createClinic(world: ClinicWorld): Clinic {
+  let keys = world.firstKeys;
+  const ofKeys = () => ({ recipient: keys[0]?.recipient ?? null, earlierKeys: Math.max(0, keys.length - 1) });
+  const store = createStore<ClinicState>(() => ({ ...ofKeys(), incoming: [], sentence: null }));
+  const { getState: get, setState: set } = store;
+  const waiting = new Map<number, Parcel>();
+
+  /** A key that could not be kept is not used: what is sealed for it would be lost with the tab. */
+  const adopt = async (makePair: () => Promise<KeyPair>, doing: string) => {
+    try {
+      const pair = await makePair();
+      const others = (await world.readKeys()).filter(({ recipient }) => recipient !== pair.recipient);
+      await world.writeKeys([pair, ...others]);
+      keys = [pair, ...others];
+      set({ ...ofKeys(), sentence: null });
+    } catch (error) {
+      set({ sentence: explainProblem(error, doing).sentence });
+    }
+  };
+  const lookAnew = async () => {
+    keys = await world.readKeys();
+    set(ofKeys());
+  };
+  const tell = (index: number, change: Partial<Incoming>) =>
+    set({ incoming: get().incoming.map((one, at) => (at === index ? { ...one, ...change } : one)) });
+
+  /** With the key that fits, the one in use first. */
+  const open = async (file: Blob): Promise<Parcel> => {
+    await lookAnew();
+    if (keys.length === 0)
+      throw new ParcelProblem('No key is on this device. Make one, or bring it here from its backup.');
+    let first: unknown = null;
+    for (const { identity } of keys) {
+      try {
+        return await unpackParcel(await unseal(identity, file));
+      } catch (error) {
+        first ??= error;
+      }
+    }
+    throw first;
+  };
+  const keep = async (index: number, parcel: Parcel) => {
+    try {
+      await keepParcel(parcel, (await world.openRepository()).repository);
+      tell(index, { state: 'kept' });
+      world.onKept();
+    } catch (error) {
+      tell(index, { state: 'refused', sentence: explainProblem(error, 'be kept').sentence });
+    }
+  };
+  const take = async (index: number, file: File) => {
+    try {
+      const parcel = await open(file);
+      const { patient, startedAt } = parcel.session;
+      tell(index, { session: { patient, startedAt } });
+      const standing = await standingOf(parcel, (await world.openRepository()).repository);
+      if (standing === 'known') tell(index, { state: 'known' });
+      else if (standing === 'new') await keep(index, parcel);
+      else {
+        waiting.set(index, parcel);
+        tell(index, { state: 'asks' });
+      }
+    } catch (error) {
+      tell(index, { state: 'refused', sentence: explainProblem(error, 'be opened').sentence });
+    }
+  };
+
+  return {
+    store,
+    makeKey: () => adopt(newKeyPair, 'be kept'),
+    async backUp(passphrase) {
+      const [pair] = keys;
+      if (pair === undefined) return;
+      const sentence = shortPassphrase(passphrase);
+      set({ sentence });
+      if (sentence !== null) return;
+      world.saveBlob('overfoot-key-backup.age', await backUpKey(pair, passphrase, world.scryptWorkFactor));
+    },
+    restore: (file, passphrase) => adopt(() => restoreKey(file, passphrase), 'be opened'),
+    async openFiles(files) {
+      const from = get().incoming.length;
+      const listed = files.map(({ name }): Incoming => ({
+        fileName: name,
+        state: 'checking',
+        session: null,
+        sentence: null,
+      }));
+      set({ incoming: [...get().incoming, ...listed] });
+      for (const [offset, file] of files.entries()) await take(from + offset, file);
+    },
+    async decide(index, replaces) {
+      const parcel = waiting.get(index);
+      waiting.delete(index);
+      if (parcel === undefined) return;
+      if (replaces) await keep(index, parcel);
+      else tell(index, { state: 'left' });
+    },
+    lookAnew: () => lookAnew().catch(() => undefined),
+    clearList() {
+      waiting.clear();
+      set({ incoming: [] });
+    },
+  };
+}

@@ -1,0 +1,244 @@
+import { sum } from 'd3-array';
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { CoverOptions } from '#device/frames/coverVideo';
+import { coverFor } from '#documents/parcel/coverFor';
+import { isOutOfLine, outOfLineSpans } from '#documents/parcel/outOfLineSpans';
+import { isCovered, type CoveredPart, type PictureCover, type VideoPart } from '#documents/parcel/videoPart';
+import type { OpenedRepository } from '#device/storage/openRepository';
+import { storageProblem } from '#device/storage/storageProblem';
+import { explainProblem } from '#shell/explainProblem';
+import { packParcel, type Parcel, type ParcelSet } from './parcel';
+import { sealFor } from '#shell/seal';
+
+/** One way to send a visit. */
+export interface SendingChoice {
+  /** What would be sent. */
+  bytes: number;
+  /** False while it is an estimate: before the part was prepared. */
+  isExact: boolean;
+  /** Why it is not possible; null where it is. */
+  fault: string | null;
+}
+
+export interface SendingState {
+  /** 'shared' by the device's own way of sharing; 'saved' as a file that is still to be sent. */
+  state: 'idle' | 'preparing' | 'sealing' | 'shared' | 'saved' | 'failed';
+  /** What is to be sent of the videos; null until the patient has chosen. */
+  chosen: VideoPart | null;
+  /** Null until it was looked at. */
+  choices: Record<VideoPart, SendingChoice> | null;
+  /** How many repetitions of how many went out of line. */
+  outOfLine: { count: number; of: number };
+  /** The videos as they were prepared for what is chosen, one a set; null where nothing is, or needs to be. */
+  ready: readonly Blob[] | null;
+  /** How far the preparing has come, 0 to 1; null while nothing is prepared. */
+  progress: number | null;
+  sentence: string | null;
+}
+
+/** What sending needs from the world around it; tests hand in plain objects. */
+export interface SendingWorld {
+  openRepository: () => Promise<OpenedRepository>;
+  /** Why no video can be written here; null where it can. */
+  coveringFault(): Promise<string | null>;
+  coverVideo(video: File, cover: PictureCover, options: CoverOptions): Promise<File>;
+  /** Hands a file to the device's way of sharing; false where it has none for files, or it was called off. */
+  share(file: File): Promise<boolean>;
+  saveBlob(fileName: string, blob: Blob): void;
+  now(): Date;
+}
+
+/** Sending a visit to the therapist. No action rejects: what goes wrong stands in the state. */
+export interface Sending {
+  readonly store: StoreApi<SendingState>;
+  /** Looks how much a visit comes to in each way; what was prepared of it before goes. */
+  look(sessionId: string): Promise<void>;
+  /** Chooses what is sent of the videos; what has to be written anew for it is, and nothing leaves the device. */
+  choose(sessionId: string, part: VideoPart): Promise<void>;
+  /** Calls the preparing off, and the choice with it. */
+  stopPreparing(): void;
+  /**
+   * Sends what was chosen; nothing where nothing is, or it is not ready.
+   *
+   * @param recipient  the therapist's public key, from the plan
+   */
+  send(sessionId: string, recipient: string): Promise<void>;
+}
+
+/** Stands on pictures that are not sent. */
+const words = 'This part of the video was not sent.';
+const nobodyOutOfLine = 'No repetition was out of line this time.';
+const noVideo = 'No video was kept of this session.';
+const preparedAnew = 'The numbers have changed meanwhile: choose once more what to send.';
+
+export function createSending(world: SendingWorld): Sending {
+  const idle: SendingState = {
+    ...{ state: 'idle', chosen: null, choices: null, sentence: null },
+    ...{ outOfLine: { count: 0, of: 0 }, ready: null, progress: null },
+  };
+  const store = createStore<SendingState>(() => idle);
+  const { getState: get, setState: set } = store;
+  let preparing = new AbortController();
+  /** Sets as they were prepared, by part. */
+  let prepared: Partial<Record<CoveredPart, ParcelSet[]>> = {};
+
+  const read = async (
+    sessionId: string,
+  ): Promise<Parcel & { sets: (ParcelSet & { video: File | null })[] }> => {
+    const { sessions, recordings, videos } = (await world.openRepository()).repository;
+    const session = await sessions.find(sessionId);
+    if (session === null) throw storageProblem('missing');
+    const sets = [];
+    for (const { sessionId: recordingId } of session.sets) {
+      const kept = recordingId === null ? null : await recordings.find(recordingId);
+      if (kept === null) continue;
+      const name = kept.facts.video;
+      sets.push({ recording: kept.recording, video: name === null ? null : await videos.read(name) });
+    }
+    return { session, sets };
+  };
+  const readyOf = (part: VideoPart) =>
+    isCovered(part) ? (prepared[part]?.flatMap(({ video }) => video ?? []) ?? null) : null;
+  const tell = (part: VideoPart, change: Partial<SendingChoice>) => {
+    const { choices } = get();
+    if (choices !== null) set({ choices: { ...choices, [part]: { ...choices[part], ...change } } });
+  };
+  const ofPart = async (sessionId: string, part: VideoPart): Promise<Parcel> => {
+    const { session, sets } = await read(sessionId);
+    if (part === 'whole') return { session, sets };
+    return { session, sets: isCovered(part) ? (prepared[part] ?? []) : withoutVideo(sets) };
+  };
+  /** @param onProgress  hears 0 to 1 over all videos */
+  const cover = async (
+    sets: readonly (ParcelSet & { video: File | null })[],
+    part: CoveredPart,
+    signal: AbortSignal,
+    onProgress: (share: number) => void,
+  ): Promise<ParcelSet[]> => {
+    const jobs = sets.map(({ recording, video }) => ({
+      recording,
+      video,
+      coverAt: coverFor(part, recording),
+    }));
+    const lengths = jobs.map(({ recording, video, coverAt }) =>
+      video === null || coverAt === null ? 0 : recording.video.durationMs,
+    );
+    const covered: ParcelSet[] = [];
+    for (const [index, { recording, video, coverAt }] of jobs.entries()) {
+      signal.throwIfAborted();
+      if (video === null || coverAt === null) {
+        covered.push({ recording, video: null });
+        continue;
+      }
+      const tellOwn = (share: number) =>
+        onProgress((sum(lengths.slice(0, index)) + share * lengths[index]!) / sum(lengths));
+      covered.push({
+        recording,
+        video: await world.coverVideo(video, coverAt, { words, signal, onProgress: tellOwn }),
+      });
+    }
+    return covered;
+  };
+  const prepare = async (sessionId: string, part: CoveredPart, signal: AbortSignal) => {
+    set({ state: 'preparing', progress: 0 });
+    try {
+      const { session, sets } = await read(sessionId);
+      const covered = await cover(sets, part, signal, (progress) => {
+        if (!signal.aborted) set({ progress });
+      });
+      const { size } = await packParcel({ session, sets: covered });
+      signal.throwIfAborted();
+      prepared[part] = covered;
+      tell(part, { bytes: size, isExact: true });
+      set({ state: 'idle', ready: readyOf(part), progress: null });
+    } catch (error) {
+      if (signal.aborted) return;
+      const { sentence } = explainProblem(error, 'be prepared');
+      set({ state: 'failed', chosen: null, progress: null, sentence });
+    }
+  };
+
+  return {
+    store,
+    async look(sessionId) {
+      preparing.abort();
+      prepared = {};
+      const { chosen } = get();
+      const isLost = chosen !== null && isCovered(chosen);
+      set({ ...idle, chosen: isLost ? null : chosen, sentence: isLost ? preparedAnew : null });
+      try {
+        const { session, sets } = await read(sessionId);
+        const { size } = await packParcel({ session, sets: withoutVideo(sets) });
+        set(lookAt(sets, size, await world.coveringFault()));
+      } catch (error) {
+        set({ state: 'failed', sentence: explainProblem(error, 'be read').sentence });
+      }
+    },
+    async choose(sessionId, part) {
+      preparing.abort();
+      preparing = new AbortController();
+      set({ state: 'idle', chosen: part, ready: readyOf(part), progress: null, sentence: null });
+      if (isCovered(part) && prepared[part] === undefined) await prepare(sessionId, part, preparing.signal);
+    },
+    stopPreparing() {
+      preparing.abort();
+      if (get().state === 'preparing') set({ state: 'idle', chosen: null, progress: null });
+    },
+    async send(sessionId, recipient) {
+      const { chosen, state } = get();
+      if (chosen === null || state === 'preparing') return;
+      set({ state: 'sealing', sentence: null });
+      try {
+        const sealed = await sealFor(recipient, await packParcel(await ofPart(sessionId, chosen)));
+        const fileName = `overfoot-session-${world.now().toISOString().slice(0, 10)}.age`;
+        const isShared = await world.share(
+          new File([sealed], fileName, { type: 'application/octet-stream' }),
+        );
+        if (!isShared) world.saveBlob(fileName, sealed);
+        set({ state: isShared ? 'shared' : 'saved' });
+      } catch (error) {
+        set({ state: 'failed', sentence: explainProblem(error, 'be sealed').sentence });
+      }
+    },
+  };
+}
+
+const withoutVideo = (sets: readonly ParcelSet[]) =>
+  sets.map(({ recording }) => ({ recording, video: null }));
+
+/**
+ * What can be chosen, with sizes: a part that is still to be prepared is taken to be as large as its share of the video.
+ *
+ * @param bareBytes  without any video
+ * @param writing  why no video can be written; null where it can
+ */
+function lookAt(
+  sets: readonly ParcelSet[],
+  bareBytes: number,
+  writing: string | null,
+): Pick<SendingState, 'choices' | 'outOfLine'> {
+  const wholeBytes = sum(sets, ({ video }) => video?.size ?? 0);
+  const shownBytes = sum(sets, ({ recording, video }) => {
+    const shownMs = sum(outOfLineSpans(recording.derived.repetitions), ({ fromMs, toMs }) => toMs - fromMs);
+    return (video?.size ?? 0) * Math.min(1, shownMs / Math.max(1, recording.video.durationMs));
+  });
+  const repetitions = sets.flatMap(({ recording, video }) =>
+    video === null ? [] : recording.derived.repetitions,
+  );
+  const count = repetitions.filter(isOutOfLine).length;
+  const nothing = wholeBytes === 0 ? noVideo : null;
+  const choice = (videoBytes: number, isExact: boolean, fault: string | null): SendingChoice => ({
+    bytes: bareBytes + Math.round(videoBytes),
+    isExact,
+    fault,
+  });
+  return {
+    outOfLine: { count, of: repetitions.filter(({ excluded }) => excluded === undefined).length },
+    choices: {
+      none: choice(0, true, null),
+      'out-of-line': choice(shownBytes, false, nothing ?? (count === 0 ? nobodyOutOfLine : null) ?? writing),
+      'without-head': choice(wholeBytes, false, nothing ?? writing),
+      whole: choice(wholeBytes, true, nothing),
+    },
+  };
+}

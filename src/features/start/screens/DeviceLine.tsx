@@ -1,0 +1,29 @@
+import { useAppState } from '#features/review/appContext';
+import type { DeviceState } from '#shell/tracking/deviceState';
+
+/** What the pose network runs on, as far as it is known. */
+export function DeviceLine() {
+  const device = useAppState((state) => state.device);
+  return (
+    <p className="small soft start-device">
+      <strong>About this device:</strong> {describe(device)}
+    </p>
+  );
+}
+
+function describe(device: DeviceState): string {
+  switch (device.state) {
+    case 'unknown':
+      return 'known as soon as the body finder has started.';
+    case 'starting':
+      return 'the body finder is starting …';
+    case 'failed':
+      return `the body finder could not start (${device.sentence}). It is tried again with the next video.`;
+    case 'ready': {
+      const { backend, threads } = device.device;
+      if (backend !== 'wasm') return `the body finder runs on the graphics processor (${backend}).`;
+      const workers = threads === 1 ? 'one thread' : `${threads} threads`;
+      return `the body finder runs on the processor (wasm, ${workers}).`;
+    }
+  }
+}

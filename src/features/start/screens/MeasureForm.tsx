@@ -1,0 +1,79 @@
+import { useState, type FormEvent } from 'react';
+import { Button } from 'react-aria-components';
+import { useApp, useAppState } from '#features/review/appContext';
+import { BodyHeight } from '#ui/components/BodyHeight';
+import { Choice, type Option } from '#ui/components/Choice';
+import { FileDrop } from '#ui/components/FileDrop';
+import { SideChoice } from '#ui/components/SideChoice';
+import { TaskChoice } from '#ui/components/TaskChoice';
+import type { PoseModel } from '#core/keypoints/poseModel';
+import { findTask } from '#core/exercises/exercises';
+import { ChosenVideo } from './ChosenVideo';
+
+const models: Option<PoseModel>[] = [
+  { id: 'lite', name: 'Quick (lite)', hint: 'For a first look, or a slow device. The least exact.' },
+  {
+    id: 'full',
+    name: 'Balanced (full)',
+    hint: 'The usual choice, and the most exact of the three where they were compared.',
+  },
+  {
+    id: 'heavy',
+    name: 'Thorough (heavy)',
+    hint: 'Three times slower, and no more exact where they were compared.',
+  },
+];
+
+/** Everything that a measurement needs: a video, the task, the working side, and how thoroughly to look. */
+export function MeasureForm() {
+  const app = useApp();
+  const { task, side, bodyHeightCm } = useAppState((state) => state.setup);
+  const model = useAppState((state) => state.model);
+  const chosen = useAppState((state) => state.chosen);
+  const isOpening = useAppState((state) => state.opening === 'file');
+  const [wasPressed, setWasPressed] = useState(false);
+
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    setWasPressed(true);
+    void app.startTracking();
+  };
+
+  return (
+    <form className="measure-form" onSubmit={submit}>
+      <FileDrop
+        buttonText={chosen === null ? 'Choose a video' : 'Choose another video'}
+        onFile={(file) => void app.openFile(file)}
+      >
+        {chosen !== null && <ChosenVideo facts={chosen} />}
+        {chosen === null && (
+          <p>
+            {isOpening ? 'Opening the file …' : 'Drop a video here: whole body, square from the front.'}
+            <span className="small soft"> Saved sessions open too.</span>
+          </p>
+        )}
+      </FileDrop>
+      {wasPressed && chosen === null && !isOpening && (
+        <p className="small field-error" role="alert">
+          Choose a video first.
+        </p>
+      )}
+      <div className="measure-pair">
+        <TaskChoice value={task} onChange={app.setTask} />
+        <Choice label="How closely to look" options={models} value={model} onChange={app.setModel} />
+      </div>
+      <div className="measure-pair">
+        <SideChoice
+          value={side}
+          onChange={app.setSide}
+          hint={findTask(task).sideHint}
+          error={wasPressed && side === null ? 'Choose the working side first.' : null}
+        />
+        <BodyHeight value={bodyHeightCm} onChange={app.setBodyHeight} />
+      </div>
+      <Button type="submit" className="button button-primary">
+        Measure this video
+      </Button>
+    </form>
+  );
+}

@@ -1,0 +1,126 @@
+import { useEffect } from 'react';
+import { Button } from 'react-aria-components';
+import { useApp, useAppState } from '#features/review/appContext';
+import { Brand } from '#ui/components/Brand';
+import { ProblemMessage } from '#ui/components/ProblemMessage';
+import { DeviceLine } from './DeviceLine';
+import { LanePicture } from './LanePicture';
+import { MeasureForm } from './MeasureForm';
+import { OfflineLine } from './OfflineLine';
+import { UpdateMessage } from './UpdateMessage';
+import './start.css';
+
+/** What it is for, and three ways in: exercise at home, look at the example, or measure a video. */
+export function StartScreen() {
+  const app = useApp();
+  const problem = useAppState((state) => state.problem);
+  const opening = useAppState((state) => state.opening);
+  const hasResult = useAppState((state) => state.revision > 0);
+
+  useEffect(() => {
+    // The network starts while the person reads, so that the first measurement need not wait for it.
+    const timer = setTimeout(() => void app.prepare(), 1500);
+    return () => clearTimeout(timer);
+  }, [app]);
+
+  return (
+    <div className="start">
+      <header className="page-head">
+        <Brand />
+        <nav className="start-ways">
+          {hasResult && (
+            <Button className="button button-quiet" onPress={() => app.show('review')}>
+              Back to the result
+            </Button>
+          )}
+          <Button className="button button-quiet" onPress={() => app.show('plan')}>
+            Write a plan
+          </Button>
+          <Button className="button button-quiet" onPress={() => app.show('inbox')}>
+            Kept sessions
+          </Button>
+          <Button className="button button-quiet" onPress={() => app.show('mirror')}>
+            Live mirror
+          </Button>
+        </nav>
+      </header>
+      <main className="start-main">
+        <h1>
+          Overfoot checks in a video whether the knee stays over the foot, and the hip over the knee, in every
+          repetition of a single-leg exercise.
+        </h1>
+        <UpdateMessage hasResult={hasResult} />
+        <ProblemMessage problem={problem} onClose={() => app.dismissProblem()} />
+        <div className="start-doors">
+          <section className="card start-door start-home" aria-labelledby="home-title">
+            <h2 id="home-title">Exercise at home</h2>
+            <p>
+              By your therapist’s plan, or without one. Your phone or laptop films you, tells you where to
+              stand, and counts along.
+            </p>
+            <Button className="button button-primary" onPress={() => app.show('home')}>
+              Record yourself
+            </Button>
+          </section>
+          <section className="card start-door start-example" aria-labelledby="example-title">
+            <h2 id="example-title">See an example</h2>
+            <LanePicture />
+            <p>
+              An invented, rendered person stands up six times from a chair. Sometimes the knee leaves its
+              lane.
+            </p>
+            <Button
+              className="button"
+              isDisabled={opening === 'example'}
+              onPress={() => void app.openExample()}
+            >
+              {opening === 'example' ? 'Opening the example …' : 'Open the example'}
+            </Button>
+          </section>
+          <section className="card start-door start-own" aria-labelledby="own-title">
+            <h2 id="own-title">Measure your own video</h2>
+            <MeasureForm />
+          </section>
+        </div>
+        <section className="start-notes" aria-label="What to know">
+          <div>
+            <h2>How to film</h2>
+            <ul className="start-list">
+              <li>Camera square in front of the person, about knee to hip high, and still.</li>
+              <li>The whole body in the picture all the time, feet included; nobody else.</li>
+              <li>Knees bare or in close-fitting clothes, light from the front, rest before and after.</li>
+              <li>A stable chair against a wall, a clear and dry floor, something to hold within reach.</li>
+            </ul>
+          </div>
+          <div>
+            <h2>Before you rely on it</h2>
+            <ul className="start-list">
+              <li>
+                It tells how the leg is aligned in a video, and how far each angle may be off. It makes no
+                diagnosis and says nothing about the risk of an injury.
+              </li>
+              <li>
+                Do the exercise only as your physiotherapist or doctor has shown you; what they say comes
+                first.
+              </li>
+              <li>
+                Stop when pain gets sharp or the knee gives way, locks or swells, and ask them before you go
+                on. A hot swollen knee, one that can’t bear weight, fever, or pain after a fall: do not
+                exercise, contact a professional.
+              </li>
+            </ul>
+          </div>
+          <div>
+            <h2>Your video stays here</h2>
+            <p>
+              Everything stays on this device: a video is read, measured and drawn in this browser, what you
+              record at home is kept in it, and nothing is sent anywhere.
+            </p>
+            <OfflineLine />
+            <DeviceLine />
+          </div>
+        </section>
+      </main>
+    </div>
+  );
+}

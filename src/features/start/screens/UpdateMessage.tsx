@@ -1,0 +1,30 @@
+import { Button } from 'react-aria-components';
+import { useOffline, useOfflineState } from '../offlineContext';
+import { Message } from '#ui/components/Message';
+
+/** A newer version is there; it starts when somebody asks for it, never on its own. */
+export function UpdateMessage({ hasResult }: { hasResult: boolean }) {
+  const offline = useOffline();
+  const update = useOfflineState((state) => state.update);
+  if (update === 'none') return null;
+  return (
+    <Message
+      kind="plain"
+      title="A newer version of Overfoot is ready"
+      actions={
+        <Button
+          className="button"
+          isDisabled={update === 'starting'}
+          onPress={() => void offline.startUpdate()}
+        >
+          {update === 'starting' ? 'Starting …' : 'Start it'}
+        </Button>
+      }
+    >
+      {update === 'other-tabs'
+        ? 'It is open in another tab, where a set may be under way. Close the other tabs, then start it.'
+        : 'The page loads again for it. What is kept on this device stays.'}
+      {hasResult && ' Save the open result first: it goes with the page.'}
+    </Message>
+  );
+}

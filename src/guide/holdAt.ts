@@ -1,7 +1,0 @@
-import type { HoldItem } from '../plan/planDocument';
-import { createHoldTimer, type HoldState } from '../segmentation/createHoldTimer';
-
-/** Where the holds of a set stand after so much time without pauses, ms. */
-export function holdAt({ holdSeconds, holds, restSeconds }: HoldItem, workedMs: number): HoldState {
-  return createHoldTimer({ seconds: holdSeconds, holds, restSeconds }, 0).at(workedMs);
-}

@@ -1,2 +1,0 @@
-/** Height that pictures are brought to: about twice the network's 256 px over a person who fills most of it. */
-export const workingHeightPx = 640;

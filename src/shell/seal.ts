@@ -1,0 +1,140 @@
+import { Decrypter, Encrypter, generateX25519Identity, identityToRecipient } from 'age-encryption';
+import { ParcelProblem } from '#documents/parcel/parcelProblem';
+
+/** A key pair in the open age format. */
+export interface KeyPair {
+  /** 'AGE-SECRET-KEY-1…': opens; never leaves the device but sealed. */
+  identity: string;
+  /** 'age1…': seals; stands in the plans. */
+  recipient: string;
+}
+
+/** Shorter passphrases can be guessed by trying: common practice, no source. */
+const shortestPassphrase = 12;
+
+/** @returns  what to do about a passphrase that was chosen and typed again; null where it can be taken */
+export function passphraseFault(passphrase: string, repeated: string): string | null {
+  return (
+    shortPassphrase(passphrase) ??
+    (passphrase === repeated ? null : 'The two are not the same. Type the passphrase twice alike.')
+  );
+}
+
+/** @returns  what to do about a passphrase that is too short; null where it is long enough */
+export function shortPassphrase(passphrase: string): string | null {
+  return passphrase.length >= shortestPassphrase
+    ? null
+    : `Take at least ${shortestPassphrase} characters: four or five words that do not belong together.`;
+}
+
+export async function newKeyPair(): Promise<KeyPair> {
+  return keyPairOf(await generateX25519Identity());
+}
+
+async function keyPairOf(identity: string): Promise<KeyPair> {
+  return { identity, recipient: await identityToRecipient(identity) };
+}
+
+/** Seals a file so that only the holder of the key can open it. */
+export async function sealFor(recipient: string, blob: Blob): Promise<Blob> {
+  const encrypter = new Encrypter();
+  encrypter.addRecipient(recipient);
+  return gather(await encrypter.encrypt(blob.stream()));
+}
+
+/** @throws ParcelProblem  where it is not sealed, is sealed for another key, or was changed or cut */
+export async function unseal(identity: string, blob: Blob): Promise<Blob> {
+  const decrypter = new Decrypter();
+  decrypter.addIdentity(identity);
+  return open(decrypter, blob, {
+    otherKey:
+      'It is sealed for another key. Open it on the device that the plan came from, or bring that key here from its backup.',
+    broken:
+      'Its seal is broken: a part of it was changed or lost on the way. Ask the patient to send it again.',
+  });
+}
+
+/**
+ * Seals a file so that only the passphrase opens it.
+ *
+ * @param scryptWorkFactor  log2 of the cost of trying a passphrase; age's default if left out
+ */
+export async function sealByPassphrase(
+  passphrase: string,
+  blob: Blob,
+  scryptWorkFactor?: number,
+): Promise<Blob> {
+  return gather(await encrypterFor(passphrase, scryptWorkFactor).encrypt(blob.stream()));
+}
+
+/** @throws ParcelProblem  where it is not sealed, by another passphrase, or was changed or cut */
+export async function unsealByPassphrase(passphrase: string, blob: Blob): Promise<Blob> {
+  const decrypter = new Decrypter();
+  decrypter.addPassphrase(passphrase);
+  return open(decrypter, blob, {
+    otherKey:
+      'The passphrase does not open this file. Capital letters, spaces and the order of the words count.',
+    broken: 'Its seal is broken: a part of it was changed or lost. Take another copy of the backup.',
+  });
+}
+
+async function open(
+  decrypter: Decrypter,
+  blob: Blob,
+  sentences: { otherKey: string; broken: string },
+): Promise<Blob> {
+  const head = await blob.slice(0, ageStart.length).text();
+  if (head !== ageStart) throw new ParcelProblem('It is no sealed file.');
+  try {
+    return await gather(await decrypter.decrypt(blob.stream()));
+  } catch (error) {
+    const isOtherKey = error instanceof Error && /no identity matched/i.test(error.message);
+    throw new ParcelProblem(isOtherKey ? sentences.otherKey : sentences.broken);
+  }
+}
+const ageStart = 'age-encryption.org/v1\n';
+
+/**
+ * The key as a file that a passphrase opens.
+ *
+ * @param scryptWorkFactor  log2 of the cost of trying a passphrase; age's default if left out
+ */
+export async function backUpKey(
+  { identity }: KeyPair,
+  passphrase: string,
+  scryptWorkFactor?: number,
+): Promise<Blob> {
+  const sealed = await encrypterFor(passphrase, scryptWorkFactor).encrypt(`${identity}\n`);
+  return new Blob([sealed as Uint8Array<ArrayBuffer>]);
+}
+
+function encrypterFor(passphrase: string, scryptWorkFactor: number | undefined): Encrypter {
+  const encrypter = new Encrypter();
+  encrypter.setPassphrase(passphrase);
+  if (scryptWorkFactor !== undefined) encrypter.setScryptWorkFactor(scryptWorkFactor);
+  return encrypter;
+}
+
+/** @throws ParcelProblem  where the passphrase is another one, or it is no backup of a key */
+export async function restoreKey(file: Blob, passphrase: string): Promise<KeyPair> {
+  const wrong = (sentence: string) => new ParcelProblem(sentence);
+  if (file.size > largestBackupBytes) throw wrong('This is no backup of a key.');
+  const decrypter = new Decrypter();
+  decrypter.addPassphrase(passphrase);
+  let text: string;
+  try {
+    text = await decrypter.decrypt(new Uint8Array(await file.arrayBuffer()), 'text');
+  } catch {
+    throw wrong('The passphrase does not open this file, or the file is no backup of a key.');
+  }
+  try {
+    return await keyPairOf(text.trim());
+  } catch {
+    throw wrong('This file holds no key.');
+  }
+}
+const largestBackupBytes = 10_000;
+
+function gather(stream: ReadableStream<Uint8Array>): Promise<Blob> {
+  return new Response(stream as ReadableStream<Uint8Array<ArrayBuffer>>).blob();
+}

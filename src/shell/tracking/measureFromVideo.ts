@@ -1,0 +1,93 @@
+import { trackVideo, type TrackingProgress } from '#device/tracking/trackVideo';
+import type { FrameSource } from '#device/frames/frameSource';
+import { shortfallSentence } from '#device/frames/shortfallSentence';
+import { frameCount, type KeypointTrack, type TimedRow } from '#core/keypoints/keypointTrack';
+import { measureCorrected } from '#core/correction/measureCorrected';
+import type { PoseTracker } from '#device/pose/poseTracker';
+import { buildRecording } from '#documents/recording/buildRecording';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import type { TrackingModel } from '#device/storage/keptSchemas';
+import type { Repository, TrackingRows } from '#device/storage/repository';
+import { recordingFacts } from './shownRecording';
+
+/** A video that ends so much before the joints tracked live must not take their place, ms. */
+const bearableLossMs = 1000;
+
+/**
+ * Tracks a session's video and measures it again. Rows are kept on the way; a video that stops giving frames before its
+ * end (browsers take decoders away from pages in the background) is gone on with as long as more of it comes.
+ *
+ * @returns 'replaced' where it took the place of the session tracked live; 'video-too-short' where the video shows less
+ *   than that one, which stays; 'gone' where the session was deleted meanwhile
+ * @throws the signal's reason when cancelled; StorageProblem; whatever the source or the tracker throws
+ */
+export async function measureFromVideo(
+  id: string,
+  source: FrameSource,
+  tracker: PoseTracker,
+  model: TrackingModel,
+  repository: Repository,
+  { signal, onProgress }: { signal: AbortSignal; onProgress: (progress: TrackingProgress) => void },
+): Promise<'replaced' | 'video-too-short' | 'gone'> {
+  // Rows that can't be kept now are tracked again after a reload; that is all that is lost.
+  const rows = await repository.trackingRows(id, model, () => undefined);
+  try {
+    const track = await trackToEnd(source, tracker, rows, { signal, onProgress });
+    const kept = await repository.recordings.find(id);
+    rows.stop();
+    if (kept === null) {
+      await repository.recordings.remove(id); // Rows that came after it was deleted.
+      return 'gone';
+    }
+    const { recording } = kept;
+    const lastMs = track.timesMs.at(-1) ?? -Infinity;
+    if ((recording.observed.timesMs.at(-1) ?? -Infinity) > lastMs + bearableLossMs) return 'video-too-short';
+    await repository.recordings.replaceFromVideo(tracked(recording, source, model, track));
+    return 'replaced';
+  } catch (error) {
+    await rows.flush().catch(() => undefined); // The error that ended it is the one to tell.
+    throw error;
+  } finally {
+    rows.stop();
+  }
+}
+
+async function trackToEnd(
+  source: FrameSource,
+  tracker: PoseTracker,
+  rows: TrackingRows,
+  options: { signal: AbortSignal; onProgress: (progress: TrackingProgress) => void },
+): Promise<KeypointTrack> {
+  const earlier: TimedRow[] = [...rows.earlier];
+  for (;;) {
+    const before = earlier.length;
+    const onRow = (row: TimedRow) => {
+      earlier.push(row);
+      rows.addRow(row);
+    };
+    const track = await trackVideo(source, tracker, { ...options, earlier: earlier.slice(), onRow });
+    if (shortfallSentence(source.facts, frameCount(track)) === null || earlier.length === before)
+      return track;
+  }
+}
+
+/** The session with other joints; all else stays, so that nothing that was set meanwhile is lost. */
+function tracked(
+  { id, createdAt, note, limits, setup, corrections = [], review }: RecordingDocument,
+  { facts }: FrameSource,
+  model: TrackingModel,
+  track: KeypointTrack,
+): RecordingDocument {
+  const { measurement, excluded } = measureCorrected(track, setup, corrections);
+  return buildRecording({
+    ...{ setup, corrections, excluded, review },
+    id,
+    createdAt: new Date(createdAt),
+    note,
+    limits,
+    video: recordingFacts(facts),
+    model,
+    track,
+    measurement,
+  });
+}

@@ -1,0 +1,67 @@
+type Policy = Record<string, readonly string[]>;
+
+const self = "'self'";
+const none = "'none'";
+
+/**
+ * The style sheets that React Aria adds to a page: touch on what can be pressed, and on iPhones no scrolling behind an
+ * open list. tests/unit/tools/build/securityHeaders.test.ts finds an update that changes them.
+ */
+const addedStyleHashes = [
+  "'sha256-38RhXrc7EdReTKsOm23ZPOCUgniTUUcjky8QOOrQx6o='",
+  "'sha256-gYiS/BvZvRcK27JIXTuwhZ3hs2+VJ1X+2gUlE+farlg='",
+];
+
+/**
+ * What a page may load and run. Its worker has a policy of its own: the one in the headers of the worker's file.
+ * blob: is needed to show the chosen video from memory, and for the workers in which the video reader puts pictures
+ * with transparency together.
+ */
+const page: Policy = {
+  'default-src': [self],
+  'script-src': [self],
+  'style-src': [self, ...addedStyleHashes],
+  'media-src': [self, 'blob:'],
+  'connect-src': [self],
+  'worker-src': [self, 'blob:'],
+  'object-src': [none],
+  'frame-src': [none],
+  'base-uri': [none],
+  'form-action': [none],
+};
+
+/**
+ * What the server says for every file. A page obeys it and its own policy; the pose worker obeys it alone, and needs
+ * WebAssembly, and blob: for the threads of the wasm backend, which start from its own source as a blob.
+ */
+const everything: Policy = {
+  ...page,
+  'script-src': [self, "'wasm-unsafe-eval'", 'blob:'],
+  'frame-ancestors': [none],
+};
+
+const policyText = (policy: Policy) =>
+  Object.entries(policy)
+    .map(([name, sources]) => `${name} ${sources.join(' ')}`)
+    .join('; ');
+
+/** Content-Security-Policy for the `<meta>` of each built page. */
+export const pagePolicy = policyText(page);
+
+/** Headers that every file is served with, beside the policy. */
+export const plainHeaders: Readonly<Record<string, string>> = {
+  // Threads in WebAssembly need both.
+  'Cross-Origin-Opener-Policy': 'same-origin',
+  'Cross-Origin-Embedder-Policy': 'require-corp',
+  'Cross-Origin-Resource-Policy': 'same-origin',
+  'Permissions-Policy':
+    'camera=(self), screen-wake-lock=(self), microphone=(), geolocation=(), display-capture=(), payment=(), usb=(), serial=(), bluetooth=(), hid=(), midi=()',
+  'Referrer-Policy': 'no-referrer',
+  'X-Content-Type-Options': 'nosniff',
+};
+
+/** All headers that every file is served with; docs/nginx.conf holds the same. */
+export const securityHeaders: Readonly<Record<string, string>> = {
+  'Content-Security-Policy': policyText(everything),
+  ...plainHeaders,
+};

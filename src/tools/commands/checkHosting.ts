@@ -1,0 +1,105 @@
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { chromium } from '@playwright/test';
+import { securityHeaders } from '../build/securityHeaders';
+import { ensureBuilt } from './tools/ensureBuilt';
+import { browserSwitches, findBrowser } from './tools/findBrowser';
+import { projectRoot } from './tools/projectRoot';
+import { runCommand } from './tools/runCommand';
+import { startNginx } from './tools/startNginx';
+
+const revalidated = 'no-cache';
+const keptForAYear = 'max-age=31536000';
+
+/** Tests docs/nginx.conf with an nginx of this machine: headers, types, keeping, refusals, and the pages in a browser. */
+await runCommand(async () => {
+  ensureBuilt();
+  const { url, version, close } = await startNginx();
+  console.log(version);
+  try {
+    const faults = [
+      ...(await headerFaults(url)),
+      ...(await refusalFaults(url)),
+      ...(await browserFaults(url)),
+    ];
+    faults.forEach((fault) => console.log(`FAILED  ${fault}`));
+    console.log(faults.length === 0 ? 'docs/nginx.conf holds.' : `${faults.length} faults.`);
+    if (faults.length > 0) process.exitCode = 1;
+  } finally {
+    await close();
+  }
+});
+
+/** One file of each kind, with the type and the keeping that it should have. */
+function expectedFiles(): [path: string, type: string, keeping: string][] {
+  const assets = readdirSync(join(projectRoot, 'dist/assets'));
+  const asset = (pattern: RegExp) => `assets/${assets.find((name) => pattern.test(name)) ?? pattern.source}`;
+  const script = /^(application|text)\/javascript/.source;
+  return [
+    ['', '^text/html; charset=utf-8$', revalidated],
+    ['mark.svg', '^image/svg\\+xml', revalidated],
+    ['mark-512.png', '^image/png$', revalidated],
+    ['sw.js', script, revalidated],
+    ['manifest.webmanifest', '^application/manifest\\+json', revalidated],
+    ['wasm/tfjs-backend-wasm-threaded-simd.wasm', '^application/wasm$', revalidated],
+    ['models/blazepose-full.json', '^application/json', revalidated],
+    ['models/blazepose-full.bin', '^application/octet-stream$', revalidated],
+    ['example/example.mp4', '^video/mp4$', revalidated],
+    [asset(/^start-.*\.js$/), script, keptForAYear],
+    [asset(/^poseWorker-.*\.js$/), script, keptForAYear],
+    [asset(/^style-.*\.css$/), '^text/css', keptForAYear],
+    [asset(/\.woff2$/), '^font/woff2$', keptForAYear],
+  ];
+}
+
+async function headerFaults(url: string): Promise<string[]> {
+  const faults: string[] = [];
+  for (const [path, type, keeping] of expectedFiles()) {
+    const { status, headers } = await fetch(url + path);
+    const wrong = (name: string) => `/${path}: ${name} is "${headers.get(name)}"`;
+    if (status !== 200) faults.push(`/${path}: answered with ${status}`);
+    if (!new RegExp(type).test(headers.get('content-type') ?? '')) faults.push(wrong('content-type'));
+    if (headers.get('cache-control') !== keeping) faults.push(wrong('cache-control'));
+    for (const [name, value] of Object.entries(securityHeaders))
+      if (headers.get(name) !== value) faults.push(wrong(name));
+  }
+  return faults;
+}
+
+async function refusalFaults(url: string): Promise<string[]> {
+  const missing = await fetch(`${url}there-is-no-such-file`);
+  const posted = await fetch(url, { method: 'POST', body: 'x' });
+  const etag = (await fetch(`${url}models/blazepose-lite.bin`)).headers.get('etag') ?? '';
+  const again = await fetch(`${url}models/blazepose-lite.bin`, { headers: { 'If-None-Match': etag } });
+  const part = await fetch(`${url}example/example.mp4`, { headers: { Range: 'bytes=0-9' } });
+  const policy = missing.headers.get('content-security-policy');
+  return [
+    missing.status === 404 ? '' : `a missing file is answered with ${missing.status} instead of 404`,
+    policy === securityHeaders['Content-Security-Policy'] ? '' : 'the page for a missing file has no policy',
+    posted.status === 403 || posted.status === 405 ? '' : `an upload is answered with ${posted.status}`,
+    again.status === 304 ? '' : `an unchanged file is answered with ${again.status} instead of 304`,
+    part.status === 206 ? '' : `a part of a video is answered with ${part.status} instead of 206`,
+  ].filter((fault) => fault !== '');
+}
+
+async function browserFaults(url: string): Promise<string[]> {
+  const browser = await chromium.launch({ executablePath: findBrowser(), args: browserSwitches });
+  try {
+    const page = await browser.newPage();
+    const faults: string[] = [];
+    page.on('console', (message) => {
+      if (/Content Security Policy|Refused to/i.test(message.text())) faults.push(message.text());
+    });
+    await page.goto(url);
+    if (!(await page.evaluate(() => crossOriginIsolated))) faults.push('threads may not be used');
+    const started = page.getByText(/the body finder (runs on|could not start)/);
+    await started.waitFor({ timeout: 80_000 });
+    console.log(await started.innerText());
+    if (/could not/.test(await started.innerText())) faults.push('the body finder does not start');
+    await page.getByRole('button', { name: 'Open the example' }).click();
+    await page.getByRole('grid', { name: 'Repetitions' }).waitFor({ timeout: 20_000 });
+    return faults;
+  } finally {
+    await browser.close();
+  }
+}

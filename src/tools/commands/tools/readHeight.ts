@@ -1,0 +1,17 @@
+import { bodyHeightRangeCm } from '#core/protocol/bodyHeight';
+import { CommandProblem } from './commandProblem';
+
+/**
+ * Body height from a word such as '172', cm.
+ *
+ * @throws CommandProblem  where it is no number or no height that a person can have
+ */
+export function readHeight(text: string | undefined): { bodyHeightCm?: number } {
+  if (text === undefined) return {};
+  const bodyHeightCm = text.trim() === '' ? NaN : Number(text);
+  const { min, max } = bodyHeightRangeCm;
+  if (bodyHeightCm >= min && bodyHeightCm <= max) return { bodyHeightCm };
+  throw new CommandProblem(
+    `--height ${text} must be a body height from ${min} to ${max} cm, as in --height 172.`,
+  );
+}

@@ -1,0 +1,149 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { extname, join } from 'node:path';
+import { defaultPoseModel, poseModels, type PoseModel } from '#core/keypoints/poseModel';
+import { defaultLimits } from '#core/protocol/limits';
+import { cameraGroup, cameraGroups, cameraGroupWords } from '../validation/cameraGroup';
+import { parseClipTruth, type ClipTruth } from '../validation/clipTruth';
+import { compareClip, comparedLimitDeg } from '../validation/compareClip';
+import { summarise } from '../validation/summarise';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { pictureCurve } from '../validation/pictureCurve';
+import { checkFile, checkFolder, checkOutput } from './tools/checkInput';
+import { readObserved } from './tools/readObserved';
+import { remeasureRecording } from './tools/remeasureRecording';
+import { CommandProblem } from './tools/commandProblem';
+import { createProgressLine } from './tools/createProgressLine';
+import { openHeadless, type Headless } from './tools/openHeadless';
+import { readArguments } from './tools/readArguments';
+import { readChoice } from './tools/readChoice';
+import { runCommand } from './tools/runCommand';
+import type { ValidatedClip } from './tools/validatedClip';
+import { clipTable, summaryTable, timingTable } from './tools/validationTables';
+import { writeJson } from './tools/writeJson';
+
+const usage =
+  'Usage: npm run -s validate -- FOLDER [--model lite|full|heavy] [--json OUT] [--keep DIR | --from DIR]';
+const videoEndings = new Set(['.mp4', '.m4v', '.mov', '.webm', '.mkv']);
+
+await runCommand(async () => {
+  const { values, positionals } = readArguments(
+    {
+      model: { type: 'string', default: defaultPoseModel },
+      json: { type: 'string' },
+      keep: { type: 'string' },
+      from: { type: 'string' },
+    },
+    usage,
+  );
+  const [folder, ...more] = positionals;
+  if (folder === undefined) throw new CommandProblem(`The folder is missing. ${usage}`);
+  if (more.length > 0)
+    throw new CommandProblem(`One folder at a time, please; "${more[0]}" is too much. ${usage}`);
+  const model = readChoice('--model', values.model, poseModels);
+  checkFolder(folder);
+  checkOutput(values.json);
+  if (values.keep !== undefined && values.from !== undefined) {
+    throw new CommandProblem('--keep tracks the clips and --from takes what was kept: give one of them.');
+  }
+  for (const kept of [values.keep, values.from]) if (kept !== undefined) checkFolder(kept);
+  const found = findClips(folder);
+
+  let line = createProgressLine('');
+  const headless = values.from === undefined ? await openHeadless((progress) => line.show(progress)) : null;
+  const track: TrackClip =
+    headless === null ? trackedBefore(values.from!, model) : trackNow(headless, folder, model, values.keep);
+  const clips: ValidatedClip[] = [];
+  try {
+    for (const { clip, truth } of found) {
+      line = createProgressLine(clip);
+      clips.push(await validateClip(track, clip, truth).finally(() => line.clear()));
+    }
+  } finally {
+    await headless?.close();
+  }
+
+  const groups = Object.fromEntries(
+    cameraGroups.map((group) => [
+      group,
+      summarise(clips.filter(({ camera }) => cameraGroup(camera) === group)),
+    ]),
+  );
+  const summary = { model, limitDeg: comparedLimitDeg, ...summarise(clips), groups };
+  console.log(clipTable(clips));
+  const rows = cameraGroups.map((group) => [cameraGroupWords[group], groups[group]!] as const);
+  console.log(summaryTable([['all', summary], ...rows.filter(([, { clips: count }]) => count > 0)]));
+  console.log(timingTable(summary));
+  if (values.json !== undefined) writeJson(values.json, { clips, summary }, 1);
+});
+
+interface FoundClip {
+  clip: string;
+  truth: ClipTruth;
+}
+
+/** Clips with a truth beside them, by name; the others are named on the way. */
+function findClips(folder: string): FoundClip[] {
+  const names = readdirSync(folder).sort();
+  const clips: FoundClip[] = [];
+  for (const clip of names.filter((name) => videoEndings.has(extname(name).toLowerCase()))) {
+    const truthName = `${clip.slice(0, -extname(clip).length)}.truth.json`;
+    if (!names.includes(truthName)) {
+      console.log(`${clip} is skipped: there is no ${truthName} beside it.`);
+      continue;
+    }
+    const { truth, problem } = parseClipTruth(readFileSync(join(folder, truthName), 'utf8'));
+    if (truth === null) console.log(`${clip} is skipped: ${truthName} can't be read (${problem}).`);
+    else clips.push({ clip, truth });
+  }
+  if (clips.length > 0) return clips;
+  throw new CommandProblem(
+    `"${folder}" holds no video with a .truth.json beside it. Give the folder with the clips.`,
+  );
+}
+
+interface TrackedClip {
+  recording: RecordingDocument;
+  /** Null where the joints were tracked before. */
+  framesPerSecond: number | null;
+}
+
+type TrackClip = (clip: string, truth: ClipTruth) => Promise<TrackedClip>;
+
+/** Tracks a clip in the browser; with a folder to keep in, its session document is left there. */
+function trackNow(headless: Headless, folder: string, model: PoseModel, keep: string | undefined): TrackClip {
+  return async (clip, { task, side }) => {
+    const limits = { ...defaultLimits, kneeInwardDeg: comparedLimitDeg };
+    const request = { setup: { task, side }, limits, model, note: '' };
+    const { recording, pipeline } = await headless.measure(join(folder, clip), request);
+    if (keep !== undefined) writeJson(join(keep, keptName(clip, model)), recording);
+    return { recording, framesPerSecond: pipeline.framesPerSecond };
+  };
+}
+
+/** Takes the joints from a kept session document and measures them anew: seconds instead of minutes. */
+function trackedBefore(folder: string, model: PoseModel): TrackClip {
+  return (clip) => {
+    const path = join(folder, keptName(clip, model));
+    checkFile(path);
+    return Promise.resolve({ recording: remeasureRecording(readObserved(path)), framesPerSecond: null });
+  };
+}
+
+function keptName(clip: string, model: PoseModel): string {
+  return `${clip.slice(0, -extname(clip).length)}.${model}.session.json`;
+}
+
+async function validateClip(track: TrackClip, clip: string, truth: ClipTruth): Promise<ValidatedClip> {
+  const { yawDeg, rollDeg } = truth.camera;
+  const about = { clip, camera: { yawDeg, rollDeg } };
+  try {
+    const { recording, framesPerSecond } = await track(clip, truth);
+    const compared = compareClip(truth, recording.derived, pictureCurve(recording));
+    const { timingMaeS } = summarise([compared]);
+    return { ...about, ...compared, problem: null, timingMaeS, framesPerSecond };
+  } catch (error) {
+    if (!(error instanceof CommandProblem)) throw error;
+    const nothing = compareClip(truth, null);
+    return { ...about, ...nothing, problem: error.message, timingMaeS: null, framesPerSecond: null };
+  }
+}

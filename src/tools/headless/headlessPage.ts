@@ -1,0 +1,123 @@
+import type { TrackingProgress } from '#device/tracking/trackVideo';
+import type { VideoFacts } from '#device/frames/frameSource';
+import type { DeviceCheck } from '#device/live/checkDevice';
+import type { PoseDevice, PoseModel } from '#core/keypoints/poseModel';
+import type { MissingReason } from '#core/measurement/curve';
+import type { MeasurementNote, Setup } from '#core/measurement/measurement';
+import type { Limits } from '#core/protocol/limits';
+import type { Verdict } from '#core/scoring/verdict';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+
+/** What a command asks of the page about the file in its file input. */
+export interface MeasureRequest {
+  setup: Setup;
+  limits: Limits;
+  model: PoseModel;
+  /** Goes into the session document: for demo data, that it is invented; otherwise empty. */
+  note: string;
+}
+
+/** How the frames were read and what that took. */
+export interface PipelineFacts {
+  readBy: VideoFacts['readBy'];
+  framesExpected: number;
+  frames: number;
+  framesWithPerson: number;
+  /** From opening the file to the last measured number, with the model loaded before. */
+  framesPerSecond: number;
+  /** Tensors that the pose worker holds afterwards: must not grow from one recording to the next. */
+  tensors: number;
+  device: PoseDevice;
+}
+
+export interface MeasuredRecording {
+  recording: RecordingDocument;
+  notes: MeasurementNote[];
+  /** A sentence where the file ended before its time, else null. */
+  shortfall: string | null;
+  pipeline: PipelineFacts;
+}
+
+export interface BenchRequest {
+  model: PoseModel;
+  /** Frames from the start of the file. */
+  maxFrames: number;
+  /** How often pipeline and bare loop are timed, in turn. */
+  rounds: number;
+}
+
+/** Frames a second of each round, in order. */
+export interface RecordedTimes {
+  frames: number;
+  widthPx: number;
+  heightPx: number;
+  pipelineFps: number[];
+  bareFps: number[];
+  device: PoseDevice;
+}
+
+/** What a command asks of the page about its camera. */
+export interface LiveRequest {
+  setup: Setup;
+  limits: Limits;
+  /** Null leaves it to the device check. */
+  model: PoseModel | null;
+  /** How long the live loop runs, ms. */
+  forMs: number;
+  /** Pictures over which the network alone is timed before and again after, the camera running; 0 leaves that out. */
+  bareFrames: number;
+}
+
+/** Marks that the page sets where the live loop begins and ends, to be found in a trace. */
+export const liveMarks = { from: 'live loop begins', to: 'live loop ends' };
+
+/** What came of counting along with the camera; times are ms from the first picture. */
+export interface LiveRun {
+  /** The camera's own name. */
+  camera: string;
+  device: PoseDevice;
+  /** Null where the model was given. */
+  check: DeviceCheck | null;
+  /** Size of the camera's picture, px. */
+  widthPx: number;
+  heightPx: number;
+  /** Pictures in which joints were looked for. */
+  frames: number;
+  /** Pictures a second of the live loop, of the camera, and of the network alone (null where not timed). */
+  liveFps: number;
+  cameraFps: number;
+  bareFps: number | null;
+  /** Each count with the time at which the page heard of it. */
+  counts: { count: number; atMs: number }[];
+  verdicts: Verdict[];
+  /** Why those were not measured that were not. */
+  unmeasured: MissingReason[];
+  /** Complete repetitions that the review finds in the same frames, and when each was over. */
+  reviewedCount: number;
+  reviewedEndsMs: number[];
+}
+
+/** A value, or a sentence that says what is wrong with the input and what to do. */
+export type Outcome<Value> = { value: Value; problem: null } | { value: null; problem: string };
+
+/** What the headless page offers to the commands that drive it. */
+export interface HeadlessPage {
+  measureChosenFile(request: MeasureRequest): Promise<Outcome<MeasuredRecording>>;
+  timeRecorded(request: BenchRequest): Promise<Outcome<RecordedTimes>>;
+  /** Counts along with the camera. */
+  runLive(request: LiveRequest): Promise<Outcome<LiveRun>>;
+  /** Gives the chosen file's pictures to takeJpeg, so many a second. */
+  giveJpegs(rateHz: number): Promise<Outcome<null>>;
+}
+
+export type Progress = TrackingProgress;
+
+declare global {
+  interface Window {
+    headlessPage: HeadlessPage;
+    /** Put there by the command that wants to hear of progress. */
+    reportProgress?: (progress: Progress) => void;
+    /** Put there by whoever asks for pictures: one in base 64, and how often it comes in a row. */
+    takeJpeg?: (base64: string, times: number) => Promise<void>;
+  }
+}

@@ -1,0 +1,27 @@
+import { createBackgroundMeasuring } from '#features/home/store/backgroundMeasuring';
+import { keepInterrupted } from '#features/home/store/keepInterrupted';
+import { pickRecordingType } from '#device/camera/pickRecordingType';
+import { recordVideo } from '#device/camera/recordVideo';
+import { openFrameSource } from '#device/frames/openFrameSource';
+import { createPoseTracker } from '#device/pose/createPoseTracker';
+import { poseWeights } from '#device/pose/poseWeights';
+import { openRepository } from '#device/storage/openRepository';
+
+/** What has to do with keeping recordings, for a test that kills the page in the middle of it. */
+const storagePage = {
+  openRepository: () => openRepository(),
+  pickRecordingType: () => pickRecordingType(),
+  recordVideo,
+  openFrameSource,
+  keepInterrupted,
+  createBackgroundMeasuring,
+  createTracker: () => createPoseTracker(new URL('../../', location.href).href),
+  poseWeights,
+};
+window.storagePage = storagePage;
+
+declare global {
+  interface Window {
+    storagePage: typeof storagePage;
+  }
+}

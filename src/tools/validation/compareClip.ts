@@ -1,0 +1,84 @@
+import type { MissingReason } from '#core/measurement/curve';
+import { verdictOf, type Verdict } from '#core/scoring/verdict';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import type { ClipTruth } from './clipTruth';
+import { matchRepetitions } from './matchRepetitions';
+import { picturePeakAtMeasured } from './picturePeakAtMeasured';
+import { readPeak } from './readPeak';
+import { timingErrors, type EventName } from './timingErrors';
+
+/** Verdicts are compared at this limit, degrees inward. */
+export const comparedLimitDeg = 10;
+
+export interface ComparedRepetition {
+  /** The true repetition's, from 0. */
+  index: number;
+  /** Greatest angle in the body's frontal plane, degrees, inward positive. */
+  truePeakDeg: number;
+  measuredPeakDeg: number | null;
+  reason: MissingReason | 'not-found' | null;
+  bandDeg: number | null;
+  trueVerdict: Verdict;
+  verdict: Verdict;
+  /** Greatest angle in the picture over the moments that were measured: true, and as the network's joints show it. */
+  truePicturePeakDeg: number | null;
+  readPicturePeakDeg: number | null;
+  /** Found less true, seconds. */
+  timingErrorsS: Partial<Record<EventName, number>>;
+}
+
+export interface ComparedClip {
+  repsTrue: number;
+  /** Complete repetitions found, whether or not one is true. */
+  repsFound: number;
+  repetitions: ComparedRepetition[];
+}
+
+/**
+ * Holds a measured clip against its truth.
+ *
+ * @param derived  results of a session document, judged at comparedLimitDeg inward; null
+ *   where the clip could not be measured at all
+ * @param pictureDeg  knee angle in the picture on the same time base (pictureCurve)
+ */
+export function compareClip(
+  truth: ClipTruth,
+  derived: RecordingDocument['derived'] | null,
+  pictureDeg: readonly (number | null)[] = [],
+): ComparedClip {
+  const complete = (derived?.repetitions ?? []).filter(({ completeness }) => completeness === 'complete');
+  const repetitions = matchRepetitions(truth.reps, complete).map(
+    ({ truth: rep, found }): ComparedRepetition => {
+      const peak = found === null ? null : readPeak(found);
+      return {
+        index: rep.index,
+        truePeakDeg: rep.measuredPeakFppaFrontal,
+        measuredPeakDeg: peak?.peakDeg ?? null,
+        reason: peak === null ? 'not-found' : peak.reason,
+        bandDeg: peak?.bandDeg ?? null,
+        trueVerdict: verdictOf(rep.measuredPeakFppaFrontal - comparedLimitDeg, 0),
+        verdict: found?.judgement.verdict ?? 'not-measured',
+        truePicturePeakDeg:
+          derived === null || found === null ? null : picturePeakAtMeasured(truth, derived, found),
+        readPicturePeakDeg:
+          derived === null || found === null ? null : readPicturePeak(pictureDeg, derived, found),
+        timingErrorsS: found === null ? {} : timingErrors(rep, found),
+      };
+    },
+  );
+  return { repsTrue: truth.reps.length, repsFound: complete.length, repetitions };
+}
+
+/** Greatest picture angle of the network's joints over the measured moments of a repetition; null where there is none. */
+function readPicturePeak(
+  pictureDeg: readonly (number | null)[],
+  { kneeAngleDeg }: RecordingDocument['derived'],
+  { loadedFrom, loadedTo }: RecordingDocument['derived']['repetitions'][number],
+): number | null {
+  let peakDeg: number | null = null;
+  for (let i = loadedFrom; i <= loadedTo; i++) {
+    const deg = pictureDeg[i] ?? null;
+    if (deg !== null && kneeAngleDeg.values[i] !== null && (peakDeg === null || deg > peakDeg)) peakDeg = deg;
+  }
+  return peakDeg;
+}

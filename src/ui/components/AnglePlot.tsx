@@ -1,0 +1,119 @@
+import { useMemo, useState, type PointerEvent, type ReactNode } from 'react';
+import type { Measurement } from '#core/measurement/measurement';
+import type { Limits } from '#core/protocol/limits';
+import type { Judgement } from '#core/scoring/judge';
+import { EdgeHandles, type PlotEdges } from './EdgeHandles';
+import './plot.css';
+import { PlotPicture } from './PlotPicture';
+import { plotMargins, plotScales } from './plotScales';
+import { readoutAt } from './readoutAt';
+import { RepetitionStrip } from './RepetitionStrip';
+import { useSize } from './useSize';
+
+interface Props {
+  measurement: Measurement;
+  limits: Limits;
+  judgements: readonly Judgement[];
+  selected: number | null;
+  /** Where the video stands. */
+  timeMs: number;
+  onSeek: (timeMs: number) => void;
+  onSelect: (index: number) => void;
+  /** Start and end of the selected repetition, where they can be moved. */
+  edges?: PlotEdges | null;
+  /** Stands at the end of the head line. */
+  children?: ReactNode;
+}
+
+/** Knee angle over time with the lane, the repetitions below it, and the video's time; a press moves the video. */
+export function AnglePlot(props: Props) {
+  const {
+    measurement,
+    limits,
+    judgements,
+    selected,
+    timeMs,
+    onSeek,
+    onSelect,
+    edges = null,
+    children,
+  } = props;
+  const [area, { width, height }] = useSize<HTMLDivElement>();
+  const [hoverMs, setHoverMs] = useState<number | null>(null);
+  const scales = useMemo(
+    () => plotScales(measurement, limits, { width, height }),
+    [measurement, limits, width, height],
+  );
+  const [startMs = 0, endMs = 0] = scales.x.domain();
+  const { repetitions } = measurement;
+  const middlesPx = useMemo(
+    () =>
+      measurement.repetitions.map(({ loadedFrom, loadedTo }) => {
+        const { timesMs } = measurement;
+        return (scales.x(timesMs[loadedFrom]!) + scales.x(timesMs[loadedTo]!)) / 2;
+      }),
+    [measurement, scales],
+  );
+
+  const timeUnder = (event: PointerEvent<HTMLDivElement>): number => {
+    const px = event.clientX - event.currentTarget.getBoundingClientRect().left;
+    return Math.min(endMs, Math.max(startMs, scales.x.invert(px)));
+  };
+  const cursor = scales.x(Math.min(endMs, Math.max(startMs, timeMs)));
+
+  return (
+    <section className="plot" aria-label="Knee angle over time">
+      <header className="plot-head">
+        <h2 className="plot-title">Knee angle</h2>
+        <span className="plot-readout number">{readoutAt(measurement, hoverMs ?? timeMs)}</span>
+        {children}
+      </header>
+      <div className="plot-frame">
+        <div
+          ref={area}
+          className="plot-area"
+          role="slider"
+          tabIndex={0}
+          aria-label="Time in the video"
+          aria-valuemin={Math.round(startMs)}
+          aria-valuemax={Math.round(endMs)}
+          aria-valuenow={Math.round(timeMs)}
+          aria-valuetext={readoutAt(measurement, timeMs)}
+          onPointerDown={(event) => {
+            event.currentTarget.setPointerCapture(event.pointerId);
+            onSeek(timeUnder(event));
+          }}
+          onPointerMove={(event) => {
+            setHoverMs(timeUnder(event));
+            if (event.buttons === 1) onSeek(timeUnder(event));
+          }}
+          onPointerLeave={() => setHoverMs(null)}
+        >
+          <svg className="plot-svg" width={width} height={height} aria-hidden="true">
+            {width > 0 && (
+              <PlotPicture {...{ measurement, limits, judgements, selected, scales, width, height }} />
+            )}
+            {hoverMs !== null && (
+              <line
+                className="plot-hover"
+                x1={scales.x(hoverMs)}
+                x2={scales.x(hoverMs)}
+                y1={plotMargins.top}
+                y2={height - plotMargins.bottom}
+              />
+            )}
+            <line className="plot-cursor" x1={cursor} x2={cursor} y1={0} y2={height - plotMargins.bottom} />
+          </svg>
+        </div>
+        {edges !== null && width > 0 && <EdgeHandles {...{ edges, scales, onSeek }} />}
+      </div>
+      <RepetitionStrip
+        repetitions={repetitions}
+        judgements={judgements}
+        middlesPx={middlesPx}
+        selected={selected}
+        onSelect={onSelect}
+      />
+    </section>
+  );
+}

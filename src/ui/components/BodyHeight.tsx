@@ -1,0 +1,27 @@
+import { Input, Label, NumberField, Text } from 'react-aria-components';
+import { bodyHeightRangeCm } from '#core/protocol/bodyHeight';
+
+interface Props {
+  value: number | undefined;
+  onChange: (bodyHeightCm: number | undefined) => void;
+}
+
+/** The person's height, which may be left out: it says distances in centimetres as well. */
+export function BodyHeight({ value, onChange }: Props) {
+  return (
+    <NumberField
+      className="field"
+      value={value ?? NaN}
+      minValue={bodyHeightRangeCm.min}
+      maxValue={bodyHeightRangeCm.max}
+      formatOptions={{ maximumFractionDigits: 1 }}
+      onChange={(cm) => onChange(Number.isNaN(cm) ? undefined : cm)}
+    >
+      <Label className="field-label">Body height in cm, if you like</Label>
+      <Input className="number-input" inputMode="decimal" />
+      <Text slot="description" className="small soft">
+        Tells distances in centimetres as well; no angle depends on it.
+      </Text>
+    </NumberField>
+  );
+}

@@ -1,0 +1,29 @@
+import { findExercise } from '#core/exercises/exercises';
+import { itemName } from '#documents/plan/itemName';
+import type { PlanItem } from '#documents/plan/planDocument';
+import { otherSide } from '#core/protocol/side';
+import { findPreparation } from '#core/exercises/findPreparation';
+import { forSide } from '#core/exercises/forSide';
+import { TaskFigure } from './TaskFigure';
+
+/** Figure, cautions and steps of a task; where both legs work, for the first one, and 'then the other way round'. */
+export function HowTo({ item: { task, sides }, item }: { item: PlanItem }) {
+  const side = sides[0] ?? 'right';
+  const { steps, cautions } = findExercise(task);
+  return (
+    <>
+      <TaskFigure task={task} side={side} name={itemName(item)} />
+      {cautions.map((caution) => (
+        <p key={caution} className="plan-caution">
+          {caution}
+        </p>
+      ))}
+      <ol className="plan-steps">
+        {[...findPreparation(task, side).steps, ...steps.map((step) => forSide(step, side))].map((step) => (
+          <li key={step}>{step}</li>
+        ))}
+      </ol>
+      {sides.length > 1 && <p>Then the same with the {otherSide(side)} leg.</p>}
+    </>
+  );
+}

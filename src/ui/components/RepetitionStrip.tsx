@@ -1,0 +1,90 @@
+import { memo, type CSSProperties } from 'react';
+import { Button } from 'react-aria-components';
+import type { MeasuredRepetition } from '#core/measurement/measurement';
+import { lanePointing, type Pointing } from '../drawing/verdictForm';
+import { decidingWay } from '#core/scoring/decidingMeasure';
+import type { Judgement } from '#core/scoring/judge';
+import type { Verdict } from '#core/scoring/verdict';
+import { verdictWords } from '#words/verdictWords';
+import { VerdictMark } from './VerdictMark';
+
+interface Props {
+  repetitions: readonly MeasuredRepetition[];
+  judgements: readonly Judgement[];
+  /** Middle of each repetition's mark, px from the strip's left. */
+  middlesPx: readonly number[];
+  selected: number | null;
+  onSelect: (index: number) => void;
+}
+
+/** A number of three digits takes so much, px. */
+const roomPx = 22;
+
+/** Repetitions in a row: each mark stands on, at the edge of, or off the lane, up for inward. */
+export const RepetitionStrip = memo(function RepetitionStrip(props: Props) {
+  const { repetitions, judgements, middlesPx, selected, onSelect } = props;
+  const every = numberedEvery(middlesPx);
+  return (
+    <div className="strip" role="group" aria-label="Repetitions in order of time">
+      <div className="strip-lane" />
+      {repetitions.map(({ number }, index) => {
+        const judgement = judgements[index];
+        if (judgement === undefined) return null;
+        return (
+          <Mark
+            key={number}
+            {...{ index, number, onSelect }}
+            verdict={judgement.verdict}
+            pointing={lanePointing(decidingWay(judgement))}
+            middlePx={middlesPx[index] ?? 0}
+            widePx={targetWidthPx(middlesPx, index)}
+            isSelected={index === selected}
+            hasNumber={every === 1 || number % every === 0 || index === selected}
+          />
+        );
+      })}
+    </div>
+  );
+});
+
+interface MarkProps {
+  index: number;
+  number: number;
+  verdict: Verdict;
+  pointing: Pointing | null;
+  middlePx: number;
+  widePx: number;
+  isSelected: boolean;
+  hasNumber: boolean;
+  onSelect: (index: number) => void;
+}
+
+const Mark = memo(function Mark(props: MarkProps) {
+  const { index, number, verdict, pointing, middlePx, widePx, isSelected, hasNumber, onSelect } = props;
+  return (
+    <Button
+      className={`strip-mark strip-${verdict} strip-${pointing ?? 'aside'}`}
+      style={{ '--middle': `${middlePx}px`, '--wide': `${widePx}px` } as CSSProperties}
+      aria-label={`Repetition ${number}: ${verdictWords[verdict]}`}
+      aria-current={isSelected}
+      onPress={() => onSelect(index)}
+    >
+      <VerdictMark verdict={verdict} pointing={pointing} sizePx={16} />
+      <span className="strip-number">{hasNumber ? number : ''}</span>
+    </Button>
+  );
+});
+
+/** Numbers stand below every mark, or where they would run into each other below every fifth, tenth and so on. */
+function numberedEvery(middlesPx: readonly number[]): number {
+  const [first, last] = [middlesPx[0], middlesPx.at(-1)];
+  if (first === undefined || last === undefined || middlesPx.length < 2) return 1;
+  const gapPx = (last - first) / (middlesPx.length - 1);
+  return gapPx >= roomPx ? 1 : 5 * Math.ceil(roomPx / 5 / Math.max(1, gapPx));
+}
+
+/** What a mark takes of presses, px: as wide as a finger wants it, but never over the middle between it and a neighbour. */
+function targetWidthPx(middlesPx: readonly number[], index: number): number {
+  const gaps = [index - 1, index].map((at) => middlesPx[at + 1]! - middlesPx[at]!);
+  return Math.max(4, Math.min(44, ...gaps.filter((px) => px > 0)));
+}

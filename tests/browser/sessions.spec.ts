@@ -1,0 +1,282 @@
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import AxeBuilder from '@axe-core/playwright';
+import { chromium, expect, test, type Page } from '@playwright/test';
+import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
+import { countKept, demoSessions, saveSessions } from '../support/browser/saveSessions';
+
+/** Longer than a deletion can be taken back, ms. */
+const undoneByMs = 10_500;
+
+test.use({ timezoneId: 'UTC', viewport: { width: 1440, height: 900 } });
+
+async function openSessionsScreen(page: Page) {
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Kept sessions' }).click();
+  await expect(page.getByRole('heading', { level: 1, name: 'Kept sessions' })).toBeVisible();
+}
+
+const list = (page: Page) => page.getByRole('listbox', { name: 'Kept sessions by patient' });
+const sessions = (page: Page) => list(page).getByRole('option');
+const sets = (page: Page) => page.getByRole('grid', { name: 'Sets' }).getByRole('row');
+
+test('a new device keeps nothing, and the inbox says so', async ({ page }) => {
+  await openSessionsScreen(page);
+  await expect(page.getByText('Nothing is kept on this device yet')).toBeVisible();
+  await page.getByRole('button', { name: 'Back to the start' }).click();
+  await expect(page.getByRole('heading', { name: 'See an example' })).toBeVisible();
+});
+
+test('visits stand by patient, newest first, each with what needs a look', async ({ page }) => {
+  await saveSessions(page, demoSessions('waiting'));
+  await openSessionsScreen(page);
+  await expect(list(page).getByRole('group')).toHaveCount(3);
+  expect(await list(page).getByRole('group').locator('header').allInnerTexts()).toEqual([
+    'Blue Heron 7',
+    'Quiet Otter 3',
+    'No patient named',
+  ]);
+  const [newest, older, other, alone] = [0, 1, 2, 3].map((index) => sessions(page).nth(index));
+  await expect(newest!).toContainText('Sun 5 Apr 2026, 06:07');
+  for (const need of [
+    'pain 5, limit 3',
+    'pain rose 1 to 5',
+    'a set cut short',
+    /\d of \d+ out of line/,
+    '3 of 5 sets done',
+    'not yet measured carefully',
+  ]) {
+    await expect(newest!).toContainText(need);
+  }
+  await expect(older!).toContainText('1 of 5 sets done');
+  await expect(older!).not.toContainText('cut short');
+  await expect(other!).toContainText('4 of 6 not measured');
+  await expect(alone!).toContainText('Wed 1 Apr 2026');
+});
+
+test('the keyboard alone leads through visits and sets into the review with its video, and back', async ({
+  page,
+}) => {
+  await saveSessions(page, demoSessions());
+  await openSessionsScreen(page);
+  await expect(page.getByRole('heading', { level: 2 })).toHaveText('Blue Heron 7');
+  await expect(sessions(page).first()).toBeFocused();
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('ArrowDown');
+  await expect(page.getByRole('heading', { level: 2 })).toHaveText('Quiet Otter 3');
+  await expect(page.getByText('4 of 6 repetitions could not be measured: turned too far')).toBeVisible();
+  await page.keyboard.press('ArrowUp');
+  await page.keyboard.press('ArrowUp');
+  await expect(page.getByRole('heading', { level: 2 })).toHaveText('Blue Heron 7');
+
+  await expect(sets(page)).toHaveCount(3);
+  await expect(sets(page).nth(1)).toContainText('6 of 8 repetitions');
+  await expect(sets(page).nth(1)).toContainText('Cut short: Pain above the limit.');
+  await expect(sets(page).nth(1)).toContainText(/Aligned: \d+ %/);
+  await expect(sets(page).first()).toContainText(/on Fri 3 Apr 2026: no change beyond error/);
+  await expect(
+    sets(page)
+      .nth(1)
+      .getByRole('img', { name: /^6 repetitions: .*out of line/ }),
+  ).toBeVisible();
+  await expect(sets(page).nth(2)).toContainText('90 s held');
+  await expect(page.getByRole('region', { name: 'How it felt' })).toContainText('Most pain during');
+
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Tab');
+  await expect(sets(page).first()).toBeFocused();
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('grid', { name: 'Repetitions' })).toBeVisible();
+  await expect(page.getByText('Blue Heron 7, Sun 5 Apr 2026, 06:07: Split-stance')).toBeVisible();
+  await expect
+    .poll(() => page.getByLabel('The measured video').evaluate((video: HTMLVideoElement) => video.videoWidth))
+    .toBe(540);
+  await page.getByRole('button', { name: 'Back to kept sessions' }).click();
+  await expect(page.getByRole('heading', { level: 2 })).toHaveText('Blue Heron 7');
+});
+
+test('what the list says of a set agrees with its review', async ({ page }) => {
+  await saveSessions(page, demoSessions().slice(0, 1));
+  await openSessionsScreen(page);
+  const label = await sets(page).first().getByRole('img').getAttribute('aria-label');
+  await sets(page).first().click();
+  const rows = page.getByRole('grid', { name: 'Repetitions' }).getByRole('rowheader');
+  await expect(rows).toHaveCount(6);
+  const verdicts = await rows.allInnerTexts();
+  for (const verdict of ['in line', 'near the limit', 'out of line']) {
+    const count = verdicts.filter((text) => text.startsWith(verdict)).length;
+    if (count > 0) expect(label).toContain(`${count} ${verdict}`);
+    else expect(label).not.toContain(verdict);
+  }
+});
+
+test('a visit is deleted for good, videos too, after a question and a time to take it back', async ({
+  page,
+}) => {
+  await page.clock.install();
+  await saveSessions(page, demoSessions());
+  expect(await countKept(page)).toEqual({ sessions: 3, recordings: 5, videos: 2 });
+  await openSessionsScreen(page);
+  const ask = async (answer: string) => {
+    await page.getByRole('button', { name: 'Delete …' }).click();
+    await expect(page.getByRole('alertdialog')).toContainText('and the videos go from this device');
+    await page.getByRole('button', { name: answer }).click();
+  };
+  await ask('Keep it');
+  await expect(sessions(page)).toHaveCount(4);
+  await ask('Delete for good');
+  await expect(sessions(page)).toHaveCount(3);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(sessions(page)).toHaveCount(4);
+  await sessions(page).first().click();
+  await ask('Delete for good');
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeVisible();
+  await page.clock.fastForward(undoneByMs);
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeHidden();
+  await expect(sessions(page)).toHaveCount(3);
+  expect(await countKept(page)).toEqual({ sessions: 2, recordings: 3, videos: 0 });
+});
+
+test('everything of a patient is deleted at once, and nothing of another', async ({ page }) => {
+  await page.clock.install();
+  await saveSessions(page, demoSessions());
+  await openSessionsScreen(page);
+  await page.getByRole('button', { name: 'Delete this patient …' }).click();
+  await expect(page.getByRole('alertdialog')).toContainText('Delete everything of Blue Heron 7?');
+  await page.getByRole('button', { name: 'Delete for good' }).click();
+  await expect(page.getByText('Everything of Blue Heron 7 is deleted for good')).toBeVisible();
+  await expect(sessions(page)).toHaveCount(2);
+  await page.clock.fastForward(undoneByMs);
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeHidden();
+  await expect(page.getByText('Blue Heron 7')).toHaveCount(0);
+  expect(await countKept(page)).toEqual({ sessions: 1, recordings: 2, videos: 0 });
+});
+
+test('what was deleted is gone the next time, even where the page was left at once', async ({ page }) => {
+  await page.clock.install();
+  await saveSessions(page, demoSessions().slice(0, 2));
+  await openSessionsScreen(page);
+  await page.getByRole('button', { name: 'Delete …' }).click();
+  await page.getByRole('button', { name: 'Delete for good' }).click();
+  await page.goto('about:blank');
+  await page.clock.fastForward(undoneByMs);
+  await openSessionsScreen(page);
+  await expect(page.getByText('Nothing is kept on this device yet')).toBeVisible();
+  expect(await countKept(page)).toEqual({ sessions: 0, recordings: 0, videos: 0 });
+});
+
+test.describe('on a phone', () => {
+  test.use({ viewport: { width: 390, height: 844 }, hasTouch: true });
+
+  test('list and visit are shown one at a time, and nothing is cut off', async ({ page }) => {
+    await saveSessions(page, demoSessions());
+    await openSessionsScreen(page);
+    await expect(sets(page)).toHaveCount(0);
+    const fits = () =>
+      page.evaluate(() => document.documentElement.scrollWidth <= document.documentElement.clientWidth);
+    expect(await fits()).toBe(true);
+    await sessions(page).first().tap();
+    await expect(sets(page)).toHaveCount(3);
+    expect(await fits()).toBe(true);
+    await page.getByRole('button', { name: 'All sessions' }).tap();
+    await expect(sessions(page)).toHaveCount(4);
+  });
+});
+
+test('where the browser’s settings refuse storage, the inbox says so', async ({ baseURL }) => {
+  const folder = mkdtempSync(join(tmpdir(), 'overfoot-profile-'));
+  mkdirSync(join(folder, 'Default'));
+  const refuse = { profile: { default_content_setting_values: { cookies: 2 } } };
+  writeFileSync(join(folder, 'Default/Preferences'), JSON.stringify(refuse));
+  const context = await chromium.launchPersistentContext(folder, {
+    executablePath: findBrowser(),
+    args: browserSwitches,
+    baseURL: baseURL!,
+  });
+  try {
+    const page = context.pages()[0]!;
+    await openSessionsScreen(page);
+    await expect(page.getByText(/Nothing is kept after this tab is closed/)).toBeVisible();
+    await expect(page.getByText(/Allow site data/)).toBeVisible();
+  } finally {
+    await context.close();
+    rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
+  }
+});
+
+test('a backup of everything brings another device to where the first one was', async ({
+  page,
+  browser,
+  baseURL,
+}) => {
+  const passphrase = 'otter river stone lamp';
+  await saveSessions(page, demoSessions());
+  await openSessionsScreen(page);
+  await page.getByRole('button', { name: 'Backup', exact: true }).click();
+  await page.getByLabel('Passphrase of the backup').fill(passphrase);
+  await page.getByLabel('The same again, to save one').fill(passphrase);
+  const coming = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save a backup of everything' }).click();
+  const download = await coming;
+  expect(download.suggestedFilename()).toMatch(/^overfoot-backup-\d{4}-\d\d-\d\d\.age$/);
+  await expect(page.getByText('Saved: 3 sessions, 5 sets, 2 videos, 1 plan.')).toBeVisible();
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+
+  const context = await browser.newContext({ baseURL: baseURL!, serviceWorkers: 'block' });
+  const other = await context.newPage();
+  await openSessionsScreen(other);
+  await other.getByRole('button', { name: 'Backup', exact: true }).click();
+  await other.getByLabel('Passphrase of the backup').fill(passphrase);
+  const choosing = other.waitForEvent('filechooser');
+  await other.getByRole('button', { name: 'Open a backup' }).click();
+  await (await choosing).setFiles(await download.path());
+  await expect(other.getByText(/All of it was checked, and nothing is written yet/)).toBeVisible();
+  expect((await new AxeBuilder({ page: other }).analyze()).violations).toEqual([]);
+  await other.getByRole('button', { name: 'Bring back what is missing' }).click();
+  await expect(other.getByText('Brought back.')).toBeVisible();
+  await other.getByRole('button', { name: 'Close' }).click();
+  await expect(sessions(other)).toHaveCount(4);
+  expect(await sessions(other).allInnerTexts()).toEqual(await sessions(page).allInnerTexts());
+  await sessions(other).first().click();
+  await sets(other).first().click();
+  await expect
+    .poll(() =>
+      other.getByLabel('The measured video').evaluate((video: HTMLVideoElement) => video.videoWidth),
+    )
+    .toBe(540);
+  await context.close();
+});
+
+test('storage says what old videos come to, and deletes them while results stay', async ({ page }) => {
+  await saveSessions(page, demoSessions());
+  await openSessionsScreen(page);
+  await page.getByRole('button', { name: 'Storage' }).click();
+  const deleting = page.getByRole('button', { name: /^Delete old videos, \d/ });
+  await expect(deleting).toBeEnabled(); // The sets are of April 2026.
+  await page.getByLabel('Old from, weeks').fill('520');
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('button', { name: 'No videos older than 520 weeks' })).toBeDisabled();
+  await page.getByLabel('Old from, weeks').fill('1');
+  await page.keyboard.press('Tab');
+  await deleting.click();
+  await expect(page.getByText(/Videos of \d.* were deleted/)).toBeVisible();
+  await page.getByRole('button', { name: 'Close' }).click();
+  await expect(sets(page)).toHaveCount(3);
+  expect(await countKept(page)).toEqual({ sessions: 3, recordings: 5, videos: 0 });
+});
+
+test('files that are dropped are opened one after another, each with what became of it', async ({ page }) => {
+  await openSessionsScreen(page);
+  await page.evaluate(() => {
+    const data = new DataTransfer();
+    for (const name of ['one.age', 'two.age']) data.items.add(new File(['no seal'], name));
+    window.dispatchEvent(new DragEvent('dragover', { dataTransfer: data, cancelable: true }));
+    window.dispatchEvent(new DragEvent('drop', { dataTransfer: data, cancelable: true }));
+  });
+  const log = page.getByRole('log').getByRole('listitem');
+  await expect(log).toHaveCount(2);
+  for (const [index, name] of ['one.age', 'two.age'].entries())
+    await expect(log.nth(index)).toContainText(`${name}: refused. No key is on this device.`);
+});

@@ -1,0 +1,59 @@
+import { gzipSync } from 'node:zlib';
+import { expect, test } from '@playwright/test';
+
+/** What a slow phone network carries in a second or two; a limit to grow within, not a target. Bytes, compressed. */
+const firstScriptAtMost = 170 * 1024;
+/** ... with what is read before anything is shown: whether the device is locked, and what is kept. */
+const untilShownAtMost = 310 * 1024;
+
+/** Scripts that a page names in itself, and those that they import from their beginning. */
+async function firstScripts(read: (path: string) => Promise<string>): Promise<Map<string, string>> {
+  const scripts = new Map<string, string>();
+  const waiting = [...(await read('./')).matchAll(/(?:src|href)="\.\/(assets\/[^"]+\.js)"/g)].map(
+    ([, path]) => path!,
+  );
+  for (let path = waiting.pop(); path !== undefined; path = waiting.pop()) {
+    if (scripts.has(path)) continue;
+    const text = await read(path);
+    scripts.set(path, text);
+    const imported = text.matchAll(/(?:from|import)\s*["'`]\.\/([^"'`]+\.js)["'`]/g);
+    waiting.push(...[...imported].map(([, name]) => `assets/${name}`));
+  }
+  return scripts;
+}
+
+const weightOf = (texts: Iterable<string | Buffer>) =>
+  [...texts].reduce((bytes, text) => bytes + gzipSync(text, { level: 9 }).length, 0);
+
+test('the first script is small, and so is what the start screen needs', async ({ page, request }) => {
+  const scripts = await firstScripts(async (path) => (await request.get(path)).text());
+  expect(scripts.size).toBeGreaterThan(0);
+  expect(weightOf(scripts.values())).toBeLessThanOrEqual(firstScriptAtMost);
+
+  const fetched = new Map<string, Promise<Buffer>>();
+  page.on('response', (response) => {
+    if (/\.js$/.test(response.url())) fetched.set(response.url(), response.body());
+  });
+  await page.goto('./');
+  await expect(page.getByRole('button', { name: 'Record yourself' })).toBeVisible();
+  const urls = [...fetched.keys()];
+  for (const path of scripts.keys())
+    expect(
+      urls.some((url) => url.endsWith(path)),
+      path,
+    ).toBe(true);
+  const bytes = weightOf(await Promise.all(fetched.values()));
+  test.info().annotations.push({ type: 'fetched until the start screen, bytes', description: String(bytes) });
+  expect(bytes).toBeLessThanOrEqual(untilShownAtMost);
+});
+
+test('a screen that can not be fetched says so', async ({ page }) => {
+  await page.route('**/assets/PlanScreen-*.js', (route) => route.abort());
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Write a plan' }).click();
+  await expect(page.getByRole('alert')).toContainText('This part of Overfoot could not be loaded');
+  await page.unroute('**/assets/PlanScreen-*.js');
+  await page.getByRole('button', { name: 'Load the page again' }).click();
+  await page.getByRole('button', { name: 'Write a plan' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+});

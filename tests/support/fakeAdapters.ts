@@ -1,0 +1,145 @@
+import type { Adapters } from '#features/review/store/adapters';
+import type { Frame, FrameSource, VideoFacts } from '#device/frames/frameSource';
+import { VideoProblem } from '#device/frames/videoProblem';
+import { keypointCount } from '#core/keypoints/keypointNames';
+import { frameCount, type KeypointRow, type KeypointTrack } from '#core/keypoints/keypointTrack';
+import { measure } from '#core/measurement/measure';
+import type { PoseTracker } from '#device/pose/poseTracker';
+import { defaultLimits } from '#core/protocol/limits';
+import { buildRecording } from '#documents/recording/buildRecording';
+import { filmPerson } from './syntheticPerson';
+
+/** Three repetitions with the right leg; the last one goes far beyond the default limit. */
+export const film = filmPerson({
+  task: 'split-stance-sit-to-stand',
+  side: 'right',
+  repetitions: [{ peakDeg: 0 }, { peakDeg: 10 }, { peakDeg: 22 }],
+  camera: { distanceM: 12, focalPx: 6000 },
+  rateHz: 25,
+});
+
+export const facts: VideoFacts = {
+  fileName: 'stairs.mp4',
+  fileBytes: 4321,
+  codec: 'avc1.640028',
+  widthPx: film.track.widthPx,
+  heightPx: film.track.heightPx,
+  durationMs: film.track.timesMs.at(-1)! + 40,
+  frameRateHz: 25,
+  expectedFrames: frameCount(film.track),
+  readBy: 'webcodecs',
+};
+
+export const setup = { task: 'split-stance-sit-to-stand', side: 'right' } as const;
+
+export const recordingText = JSON.stringify(
+  buildRecording({
+    id: '1b6f8a1e-8f2b-4c07-9a25-6a1f0d3c5e77',
+    createdAt: new Date('2026-02-03T04:05:06Z'),
+    note: 'Invented: a made-up person.',
+    limits: { ...defaultLimits, kneeInwardDeg: 12 },
+    video: {
+      bytes: facts.fileBytes,
+      codec: facts.codec,
+      widthPx: facts.widthPx,
+      heightPx: facts.heightPx,
+      durationMs: facts.durationMs,
+      frameRateHz: facts.frameRateHz,
+    },
+    model: { name: 'BlazePose', size: 'full', weights: 'made-up 1.2.3', backend: 'wasm' },
+    track: film.track,
+    measurement: measure(film.track, setup),
+  }),
+);
+
+/** What the fakes were asked for, and what the tests may change. */
+export interface FakeWorld {
+  saved: { fileName: string; text: string }[];
+  trackersStarted: number;
+  trackersClosed: number;
+  modelsLoaded: string[];
+  framesEstimated: number;
+  sourcesOpen: number;
+  facts: VideoFacts;
+  /** Is waited for before each answer of the tracker. */
+  beforeAnswer: (frame: number) => Promise<void>;
+  beforeLoad: () => Promise<void>;
+}
+
+/** Adapters that film the made-up person, whatever the file; a file named 'bad.txt' is no video. */
+export function fakeAdapters(): { adapters: Adapters; world: FakeWorld } {
+  const world: FakeWorld = {
+    saved: [],
+    trackersStarted: 0,
+    trackersClosed: 0,
+    modelsLoaded: [],
+    framesEstimated: 0,
+    sourcesOpen: 0,
+    facts,
+    beforeAnswer: () => Promise.resolve(),
+    beforeLoad: () => Promise.resolve(),
+  };
+  const adapters: Adapters = {
+    openFrameSource: (file) => {
+      if (file.name === 'bad.txt') {
+        return Promise.reject(new VideoProblem('not-a-video', '"bad.txt" is not a video. Choose another.'));
+      }
+      world.sourcesOpen++;
+      return Promise.resolve(fakeSource(film.track, world));
+    },
+    createTracker: () => {
+      world.trackersStarted++;
+      return fakeTracker(film.track, world);
+    },
+    fetchExample: () => Promise.resolve({ recordingText, video: new File(['x'], 'example.mp4') }),
+    saveFile: (fileName, text) => world.saved.push({ fileName, text }),
+    weights: 'made-up 4.5.6',
+    reviewer: { read: () => 'T1', write: () => undefined },
+    newId: () => '7f0c2c3e-51d4-4a39-8c53-0d9a4be4d1c2',
+    now: () => new Date('2026-05-06T07:08:09Z'),
+    later: (call) => call(),
+  };
+  return { adapters, world };
+}
+
+export function fakeSource(track: KeypointTrack, world: FakeWorld): FrameSource {
+  return {
+    facts: world.facts,
+    async *frames(_maxHeightPx, afterMs = -1) {
+      for (const timeMs of track.timesMs) {
+        if (timeMs <= afterMs) continue;
+        await Promise.resolve();
+        const picture = { close: () => undefined } as ImageBitmap;
+        yield { timeMs, picture, scale: 1 } satisfies Frame;
+      }
+    },
+    close: () => world.sourcesOpen--,
+  };
+}
+
+export function fakeTracker(track: KeypointTrack, world: FakeWorld): PoseTracker {
+  return {
+    async load(model) {
+      await world.beforeLoad();
+      world.modelsLoaded.push(model);
+      return { backend: 'wasm', threads: 2 };
+    },
+    reset: () => Promise.resolve(),
+    async estimate(_picture, _scale, timeMs) {
+      const frame = track.timesMs.indexOf(timeMs);
+      await world.beforeAnswer(frame);
+      world.framesEstimated++;
+      return rowOf(track, frame);
+    },
+    close: () => world.trackersClosed++,
+  };
+}
+
+export function rowOf(track: KeypointTrack, frame: number): KeypointRow {
+  const row = new Float32Array(keypointCount * 3);
+  for (let point = 0; point < keypointCount; point++) {
+    const at = frame * keypointCount + point;
+    row.set([track.xPx[at]!, track.yPx[at]!, track.score[at]!], point * 3);
+  }
+  return row;
+}

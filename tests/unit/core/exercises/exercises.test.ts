@@ -1,0 +1,72 @@
+import { describe, expect, it } from 'vitest';
+import { exerciseIds, exercises, findExercise, findTask, taskIds } from '#core/exercises/exercises';
+import { cueFor } from '#core/exercises/library/cueFor';
+import { phases } from '#core/exercises/library/fault';
+import { planRanges } from '#documents/plan/planRanges';
+
+describe('findTask(id)', () => {
+  it.each(taskIds)('knows %s by its own id', (id) => {
+    const task = findTask(id);
+    expect(task.id).toBe(id);
+    expect(task.sideHint).toMatch(/^[A-Z].*\.$/);
+  });
+});
+
+describe('exercises', () => {
+  it.each(exerciseIds)('has %s by its own id', (id) => {
+    expect(findExercise(id).id).toBe(id);
+  });
+
+  it('gives each an id, a name and a place in a treatment of its own', () => {
+    for (const key of ['id', 'name', 'treatmentOrder'] as const)
+      expect(new Set(exercises.map((exercise) => exercise[key])).size).toBe(exercises.length);
+  });
+});
+
+describe.each(exercises)('$id', (exercise) => {
+  it('says what it is for, how it is done, in which stages, and what often goes wrong', () => {
+    expect(exercise.purpose).toMatch(/^[A-Z].*\.$/);
+    expect(exercise.steps.length).toBeGreaterThan(1);
+    expect(exercise.stages.length).toBeGreaterThan(1);
+    expect(exercise.faults.length).toBeGreaterThan(0);
+    for (const line of [...exercise.steps, ...exercise.cautions, ...exercise.faults.map(({ cue }) => cue)])
+      expect(line).toMatch(/^\S.*[.]$/);
+  });
+
+  it('has a dose within what a plan takes, with its source', () => {
+    const { sets, restSeconds, source } = exercise.dose;
+    const within = (value: number, { min, max }: { min: number; max: number }) =>
+      value >= min && value <= max;
+    expect(within(sets, planRanges.sets) && within(restSeconds, planRanges.restSeconds)).toBe(true);
+    expect(source).not.toBe('');
+    if (exercise.kind === 'hold') {
+      const { count, seconds } = exercise.dose.holds;
+      expect(within(count, planRanges.holds) && within(seconds, planRanges.holdSeconds)).toBe(true);
+      return;
+    }
+    const { repetitions, worksUpTo } = exercise.dose;
+    expect(within(repetitions, planRanges.repetitions)).toBe(true);
+    if (worksUpTo === null) return;
+    expect(worksUpTo.min).toBeGreaterThan(repetitions);
+    expect(worksUpTo.max).toBeGreaterThanOrEqual(worksUpTo.min);
+  });
+
+  it('has a cue for a knee that leaves its lane either way, whenever it does', () => {
+    for (const direction of ['inward', 'outward'] as const)
+      for (const phase of phases)
+        expect(cueFor(exercise.id, direction, phase) !== null).toBe(exercise.kind === 'task');
+  });
+
+  it('judges nobody and promises nothing', () => {
+    const { purpose, steps, stages, faults, cautions, dose } = exercise;
+    expect(JSON.stringify({ purpose, steps, stages, faults, cautions, dose })).not.toMatch(
+      /\b(wrong|bad|fail|abnormal|prevent|injur|risk|heal|cure)/i,
+    );
+  });
+});
+
+it('the split stance is the one whose treatment is known to work up to 20 to 25 repetitions', () => {
+  const goals = taskIds.flatMap((id) => findTask(id).dose.worksUpTo ?? []);
+  expect(goals).toEqual([{ min: 20, max: 25 }]);
+  expect(findTask('split-stance-sit-to-stand').dose.worksUpTo).toEqual(goals[0]);
+});

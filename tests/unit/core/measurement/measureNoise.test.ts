@@ -1,0 +1,34 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { measure } from '#core/measurement/measure';
+import { taskIds, type TaskId } from '#core/exercises/exercises';
+import { filmPerson } from '../../../support/syntheticPerson';
+
+/** The band depends on the posture too: only peaks at the same moment, give or take two frames, can be compared. */
+const sameMomentMs = 70;
+
+/** The inward peak of each repetition. */
+function peaks(task: TaskId, noisePx: number, seed: number) {
+  const repetitions = [{ peakDeg: 12 }, { peakDeg: 6 }];
+  const { track } = filmPerson({ task, seed, repetitions, noisePx, camera: { yawDeg: 3 } });
+  return measure(track, { task, side: 'left' }).repetitions.map(({ kneeAngleMaxDeg }) => kneeAngleMaxDeg!);
+}
+
+describe('measure(track, setup) of trembling joints', { timeout: 60_000 }, () => {
+  it.each(taskIds)('gives a wider band the more they tremble, in a %s', (task) => {
+    let compared = 0;
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 1.5, noNaN: true }), fc.nat(1000), (noisePx, seed) => {
+        // 4 px are 2 % of the shank, about twice what the band takes for the joints' placing, before smoothing.
+        const trembling = peaks(task, noisePx + 4, seed);
+        peaks(task, noisePx, seed).forEach(({ band, timeMs }, index) => {
+          if (Math.abs(trembling[index]!.timeMs - timeMs) > sameMomentMs) return;
+          expect(trembling[index]!.band).toBeGreaterThan(band);
+          compared++;
+        });
+      }),
+      { numRuns: 10 },
+    );
+    expect(compared).toBeGreaterThan(0);
+  });
+});

@@ -1,0 +1,91 @@
+import { describe, expect, it } from 'vitest';
+import {
+  defaultLimits,
+  limitChoices,
+  limitedMeasures,
+  limitEnds,
+  limitRangeDeg,
+  withLimit,
+} from '#core/protocol/limits';
+import { measureIds, type MeasureId } from '#core/measures/measures';
+import { sameLimits } from '#core/protocol/sameLimits';
+
+describe('defaultLimits', () => {
+  it('lie within the range that makes sense', () => {
+    for (const deg of [defaultLimits.kneeInwardDeg, defaultLimits.kneeOutwardDeg]) {
+      expect(deg).toBeGreaterThanOrEqual(limitRangeDeg.min);
+      expect(deg).toBeLessThanOrEqual(limitRangeDeg.max);
+    }
+  });
+
+  it('are 10 degrees inward, where the step-down study begins its dynamic valgus category', () => {
+    expect(defaultLimits.kneeInwardDeg).toBe(10);
+  });
+
+  it('limit nothing beside the knee angle', () => {
+    expect(limitedMeasures(defaultLimits)).toEqual([]);
+  });
+});
+
+describe('limitChoices', () => {
+  const rad = Math.PI / 180;
+  // The geometry that each proposal names, to the percent in which it is set.
+  const geometry: [MeasureId, 'least' | 'most', number][] = [
+    ['knee-off-line', 'most', 0.5 * Math.sin(5 * rad)],
+    ['knee-over-foot', 'most', 0.055 / 2 / (0.245 + 0.246)], // Drillis & Contini, from memory
+    ['hip-over-knee', 'most', 0.5 * Math.sin(10 * rad)],
+    ['depth', 'least', 1 - Math.cos(22.5 * rad)],
+    ['depth', 'most', 1 - Math.cos(45 * rad)],
+  ];
+  it.each(geometry)('propose for %s at %s what the geometry gives', (id, end, share) => {
+    expect(limitChoices[id][end].first).toBe(Math.round(100 * share) / 100);
+  });
+
+  it('propose what can be set, each with where it comes from', () => {
+    for (const id of measureIds) {
+      for (const end of limitEnds) {
+        const { min, max, step, first, source } = limitChoices[id][end];
+        expect(first).toBeGreaterThanOrEqual(min);
+        expect(first).toBeLessThanOrEqual(max);
+        expect(step).toBeLessThan(max - min);
+        expect(source).toMatch(/no source|no published value|memory|10°/);
+      }
+      expect(limitChoices[id].least.first).toBeLessThan(limitChoices[id].most.first);
+    }
+  });
+});
+
+describe('withLimit(limits, measure, end, value)', () => {
+  it('sets, moves and takes away one limit, and leaves the others', () => {
+    const one = withLimit(defaultLimits, 'trunk-lean', 'most', 12);
+    const two = withLimit(one, 'trunk-lean', 'least', -8);
+    expect(two).toEqual({ ...defaultLimits, others: { 'trunk-lean': { most: 12, least: -8 } } });
+    const three = withLimit(two, 'depth', 'least', 0.1);
+    expect(limitedMeasures(three)).toEqual(['trunk-lean', 'depth']);
+    expect(withLimit(two, 'trunk-lean', 'least', null)).toEqual(one);
+    expect(withLimit(one, 'trunk-lean', 'most', null)).toEqual(defaultLimits);
+    expect(withLimit(defaultLimits, 'depth', 'least', null)).toEqual(defaultLimits);
+  });
+
+  it('keeps a limit in its range and on its side of the opposite one', () => {
+    expect(withLimit(defaultLimits, 'trunk-lean', 'most', 99).others).toEqual({ 'trunk-lean': { most: 30 } });
+    expect(withLimit(defaultLimits, 'pelvic-drop', 'least', 3).others).toEqual({
+      'pelvic-drop': { least: -1 },
+    });
+    const atMost = withLimit(defaultLimits, 'depth', 'most', 0.3);
+    expect(withLimit(atMost, 'depth', 'least', 0.4).others).toEqual({ depth: { most: 0.3, least: 0.3 } });
+  });
+});
+
+describe('sameLimits(a, b)', () => {
+  it('looks at every limit', () => {
+    for (const id of measureIds)
+      for (const end of limitEnds) {
+        const other = withLimit(defaultLimits, id, end, limitChoices[id][end].first);
+        expect(sameLimits(defaultLimits, other)).toBe(false);
+        expect(sameLimits(other, { ...other })).toBe(true);
+      }
+    expect(sameLimits(defaultLimits, { ...defaultLimits, others: { depth: {} } })).toBe(true);
+    expect(sameLimits(defaultLimits, { ...defaultLimits, kneeOutwardDeg: 9 })).toBe(false);
+  });
+});

@@ -1,0 +1,149 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { measure } from '#core/measurement/measure';
+import type { MeasureRange } from '#core/measurement/measurement';
+import { defaultLimits, limitChoices, limitEnds, withLimit, type Limits } from '#core/protocol/limits';
+import { measureIds, type MeasureId } from '#core/measures/measures';
+import { decidingMeasure, decidingWay } from '#core/scoring/decidingMeasure';
+import { judge } from '#core/scoring/judge';
+import { judgeMeasure } from '#core/scoring/judgeMeasure';
+import { beyondLimitDeg } from '#core/scoring/beyondLimitDeg';
+import { leastMeasuredShare } from '#core/scoring/verdict';
+import { filmPerson } from '../../../support/syntheticPerson';
+
+const range = (min: number, max: number, band = 2, change: Partial<MeasureRange> = {}): MeasureRange => ({
+  min: { value: min, band, sample: 1, timeMs: 30 },
+  max: { value: max, band, sample: 2, timeMs: 60 },
+  measuredShare: 1,
+  mainReason: null,
+  ...change,
+});
+
+describe('judgeMeasure(measure, range, limits)', () => {
+  it.each([
+    // Band 2: in line up to 8, out of line above 12.
+    [0, 8, 'in-line', 'most'],
+    [0, 8.01, 'near-limit', 'most'],
+    [0, 12, 'near-limit', 'most'],
+    [0, 12.01, 'out-of-line', 'most'],
+    [-7, 0, 'near-limit', 'least'],
+    [-7.01, 0, 'out-of-line', 'least'],
+    [-9, 13, 'out-of-line', 'least'],
+  ] as const)('judges a trunk that went from %d to %d degrees as %s, by its %s', (min, max, verdict, end) => {
+    const judged = judgeMeasure('trunk-lean', range(min, max), { least: -5, most: 10 });
+    expect(judged).toMatchObject({ verdict, end, reason: null });
+    expect(judged.extreme!.value).toBe(end === 'most' ? max : min);
+  });
+
+  it('looks at the end alone that has a limit', () => {
+    expect(judgeMeasure('trunk-lean', range(-20, 0), { most: 10 }).verdict).toBe('in-line');
+    expect(judgeMeasure('trunk-lean', range(0, 20), { least: -10 }).verdict).toBe('in-line');
+  });
+
+  it('asks that the deepest point reaches the least depth, not the first', () => {
+    expect(judgeMeasure('depth', range(0, 0.3, 0.02), { least: 0.2 }).verdict).toBe('in-line');
+    expect(judgeMeasure('depth', range(0, 0.1, 0.02), { least: 0.2 })).toMatchObject({
+      ...{ verdict: 'out-of-line', end: 'least', extreme: { value: 0.1 } },
+    });
+    expect(judgeMeasure('depth', range(0, 0.4, 0.02), { least: 0.2, most: 0.3 })).toMatchObject({
+      ...{ verdict: 'out-of-line', end: 'most' },
+    });
+  });
+
+  it('says nothing where too little was measured, and why', () => {
+    const unseen = range(0, 20, 2, { measuredShare: leastMeasuredShare - 0.01, mainReason: 'no-stance' });
+    expect(judgeMeasure('pelvis-place', unseen, { least: 0.5 })).toEqual({
+      ...{
+        measure: 'pelvis-place',
+        verdict: 'not-measured',
+        reason: 'no-stance',
+        end: 'least',
+        extreme: null,
+      },
+    });
+    const never = { min: null, max: null, measuredShare: 0, mainReason: null };
+    expect(judgeMeasure('depth', never, { most: 0.3 }).reason).toBe('frames-missing');
+  });
+});
+
+describe('judge(repetition, measurement, limits) with limits beside the knee angle', () => {
+  const setup = { task: 'split-stance-sit-to-stand', side: 'right' } as const;
+  const { track } = filmPerson({
+    ...setup,
+    repetitions: [{ peakDeg: 2 }, { peakDeg: 24 }],
+    camera: { distanceM: 12, focalPx: 6000 },
+    rateHz: 25,
+  });
+  const measurement = measure(track, setup);
+  const [straight, inward] = measurement.repetitions;
+  /** A limit that the straight repetition is beyond by so many bands. */
+  const beyond = (id: MeasureId, bands: number): Limits => {
+    const { value, band } = straight!.ranges[id].max!;
+    return { ...defaultLimits, others: { [id]: { most: value - bands * band } } };
+  };
+
+  it('changes nothing where there are none', () => {
+    for (const repetition of measurement.repetitions) {
+      const judgement = judge(repetition, measurement, defaultLimits);
+      expect(judgement).toMatchObject({ verdict: judgement.knee, decidedBy: 'knee-angle', measures: [] });
+    }
+  });
+
+  it('rests on whatever is gravest', () => {
+    expect(judge(straight!, measurement, defaultLimits).verdict).not.toBe('out-of-line');
+    const out = judge(straight!, measurement, beyond('depth', 1.5));
+    expect(out).toMatchObject({ verdict: 'out-of-line', decidedBy: 'depth', reason: null });
+    expect(out.knee).not.toBe('out-of-line');
+    expect(decidingMeasure(out)).toMatchObject({ measure: 'depth', end: 'most' });
+    expect(decidingWay(out)).toBeNull();
+    expect(judge(straight!, measurement, beyond('depth', 0.5)).verdict).toBe('near-limit');
+    expect(beyondLimitDeg(out, beyond('depth', 1.5))).toBeGreaterThan(0);
+
+    const knee = judge(inward!, measurement, beyond('depth', 1.5));
+    expect(knee).toMatchObject({ verdict: 'out-of-line', decidedBy: 'knee-angle', direction: 'inward' });
+    expect(decidingMeasure(knee)).toBeNull();
+    expect(decidingWay(knee)).toBe('inward');
+  });
+
+  it('is not measured where something limited could not be, unless something else is out of line', () => {
+    const unseen = { min: null, max: null, measuredShare: 0, mainReason: 'no-stance' } as const;
+    const blind = { ...straight!, ranges: { ...straight!.ranges, 'pelvis-place': unseen } };
+    const limits = { ...defaultLimits, others: { 'pelvis-place': { least: 0.5 } } };
+    expect(judge(blind, measurement, limits)).toMatchObject({
+      ...{ verdict: 'not-measured', reason: 'no-stance', decidedBy: 'pelvis-place' },
+      knee: judge(straight!, measurement, defaultLimits).knee,
+    });
+    const withDepth = { ...limits, others: { ...limits.others, ...beyond('depth', 1.5).others } };
+    expect(judge(blind, measurement, withDepth)).toMatchObject({
+      ...{ verdict: 'out-of-line', reason: null, decidedBy: 'depth' },
+    });
+    const noKnee = { ...straight!, kneeAngleMaxDeg: null, mainReason: 'joint-unseen' } as const;
+    expect(judge(noKnee, measurement, beyond('depth', 1.5))).toMatchObject({
+      ...{ verdict: 'out-of-line', knee: 'not-measured', worst: null, decidedBy: 'depth' },
+    });
+    expect(judge(noKnee, measurement, beyond('depth', -9))).toMatchObject({
+      ...{ verdict: 'not-measured', reason: 'joint-unseen', decidedBy: null },
+    });
+  });
+
+  it('never says better of a repetition for a tighter limit', () => {
+    const order = ['in-line', 'near-limit', 'not-measured', 'out-of-line'];
+    const share = fc.double({ min: 0, max: 1, noNaN: true });
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...measureIds),
+        fc.constantFrom(...limitEnds),
+        share,
+        share,
+        (id, end, a, b) => {
+          const { min, max } = limitChoices[id][end];
+          const gravity = (value: number) =>
+            order.indexOf(judge(straight!, measurement, withLimit(defaultLimits, id, end, value)).verdict);
+          const [low, high] = [min + Math.min(a, b) * (max - min), min + Math.max(a, b) * (max - min)];
+          const [tight, loose] = end === 'most' ? [low, high] : [high, low];
+          expect(gravity(tight)).toBeGreaterThanOrEqual(gravity(loose));
+        },
+      ),
+    );
+  });
+});

@@ -1,0 +1,107 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { intraclassCorrelation, meanSquares } from '#core/statistics/intraclassCorrelation';
+
+/** Shrout & Fleiss 1979, table 2: six people rated by four judges. */
+const shroutFleiss = [
+  [9, 2, 5, 8],
+  [6, 1, 3, 2],
+  [8, 4, 6, 8],
+  [7, 1, 2, 6],
+  [10, 5, 6, 9],
+  [6, 2, 4, 7],
+];
+
+describe('meanSquares(ratings)', () => {
+  it('gives the mean squares of a table worked by hand', () => {
+    // Rows (3, 7) and (8, 14): row means 5 and 11, column means 5.5 and 10.5, grand mean 8.
+    // Between: 2 (9 + 9) / 1 = 36; judges: 2 (6.25 + 6.25) / 1 = 25; within: (4 + 4 + 9 + 9) / 2 = 13;
+    // residual: 3 - 5 - 5.5 + 8 = 0.5, and so on, 4 x 0.25 / 1 = 1.
+    const { between, judges, within, residual } = meanSquares([
+      [3, 7],
+      [8, 14],
+    ]);
+    expect([between, judges, within, residual]).toEqual([36, 25, 13, 1]);
+  });
+
+  it.each([
+    ['no rows', [], '0 x 0'],
+    ['one row', [[4, 5]], '1 x 2'],
+    ['one column', [[4], [6]], '2 x 1'],
+  ])('refuses %s', (_, ratings, size) => {
+    expect(() => meanSquares(ratings)).toThrow(new RangeError(`Ratings need 2 x 2 or more, got ${size}.`));
+  });
+
+  it('refuses uneven rows and what is no number', () => {
+    expect(() => meanSquares([[1, 2], [3]])).toThrow('Each row needs 2 ratings, got one of 1.');
+    expect(() =>
+      meanSquares([
+        [1, 2],
+        [NaN, 4],
+      ]),
+    ).toThrow('got NaN');
+  });
+});
+
+describe('intraclassCorrelation(ratings)', () => {
+  it('gives the three forms that Shrout & Fleiss print for their data', () => {
+    const { oneWay, agreement, consistency } = intraclassCorrelation(shroutFleiss);
+    expect([oneWay, agreement, consistency].map((icc) => icc!.toFixed(2))).toEqual(['0.17', '0.29', '0.71']);
+  });
+
+  it('is 1 in every form where all judges say the same', () => {
+    const same = [
+      [2, 2],
+      [5, 5],
+      [11, 11],
+    ];
+    for (const icc of Object.values(intraclassCorrelation(same))) expect(icc).toBeCloseTo(1, 12);
+  });
+
+  it('tells consistency from agreement where one judge is always 3 higher', () => {
+    // Between: 2 (var 1, 4, 9 = 49/3) = 98/3; judges: 3 x 2 x 1.5^2 = 13.5; residual 0.
+    // Agreement: (98/3) / (98/3 + 2 x 13.5 / 3) = 98 / 125.
+    const { agreement, consistency } = intraclassCorrelation([
+      [1, 4],
+      [4, 7],
+      [9, 12],
+    ]);
+    expect(consistency).toBeCloseTo(1, 12);
+    expect(agreement).toBeCloseTo(98 / 125, 12);
+  });
+
+  it('is null where nothing differs', () => {
+    expect(
+      intraclassCorrelation([
+        [0.1, 0.1, 0.1],
+        [0.1, 0.1, 0.1],
+      ]),
+    ).toEqual({ oneWay: null, agreement: null, consistency: null });
+  });
+
+  it('is null in the form that has nothing to share out, and below 0 where judges contradict each other', () => {
+    // Rows and columns have the same means: between and judges 0, residual 1. Agreement: -1 / (1 - 2 x 1 / 2) = -1 / 0.
+    expect(
+      intraclassCorrelation([
+        [1, 2],
+        [2, 1],
+      ]),
+    ).toEqual({ oneWay: -1, agreement: null, consistency: -1 });
+  });
+
+  it('does not mind shift, scale, or the order of people and judges', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: -50, max: 50 }),
+        fc.double({ min: 0.1, max: 20, noNaN: true }),
+        (shift, factor) => {
+          const changed = shroutFleiss.map((row) => row.map((rating) => factor * rating + shift).reverse());
+          const before = intraclassCorrelation(shroutFleiss);
+          const after = intraclassCorrelation(changed.toReversed());
+          for (const form of ['oneWay', 'agreement', 'consistency'] as const)
+            expect(after[form]).toBeCloseTo(before[form]!, 8);
+        },
+      ),
+    );
+  });
+});

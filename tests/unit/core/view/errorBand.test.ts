@@ -1,0 +1,168 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { quantileOf } from '#core/signal/quantileOf';
+import { errorBand, placingSd } from '#core/view/errorBand';
+import { frontalKneeAngleDeg, squareToBody } from '#core/view/frontalKneeAngle';
+import {
+  liftLeg,
+  segmentsPx,
+  type LiftedLeg,
+  type PictureJoint,
+  type PictureLeg,
+  type SegmentsPx,
+} from '#core/view/liftLeg';
+import type { Path } from '#core/view/path';
+import { filmFocalPx as focalPx, pictureLeg } from '../../../support/pictureLeg';
+import { seededRandom } from '../../../support/seededRandom';
+import { toRad } from '../../../support/space';
+import { filmPerson, type Scene } from '../../../support/syntheticPerson';
+
+/** 4000 draws tell a share of 0.9 to 0.005, one standard deviation; three of them. */
+const leastShare = 0.9 - 3 * 0.005;
+/** Each source is moved one way only, where a longer lens or segment does not do the opposite of a shorter one. */
+const widest = 1.12;
+/** A level camera looks along the floor, so that only the yaw lies between its frame and the body's. */
+const level: Partial<Scene> = { camera: { pitchDeg: 0, heightM: 0.6 }, repetitions: [{ peakDeg: 16 }] };
+
+interface Tilt {
+  rollDeg: number;
+  pitchDeg: number;
+}
+
+/** A leg of one sample as a camera sees it that is rolled and pitched by so much. */
+function tilted(leg: LiftedLeg, { rollDeg, pitchDeg }: Tilt): LiftedLeg {
+  const [roll, pitch] = [toRad(rollDeg), toRad(pitchDeg)];
+  const turn = ({ x: [x = 0], y: [y = 0], z: [z = 0] }: Path): Path => {
+    const down = y * Math.cos(roll) + x * Math.sin(roll);
+    return {
+      x: Float64Array.of(x * Math.cos(roll) - y * Math.sin(roll)),
+      y: Float64Array.of(down * Math.cos(pitch) - z * Math.sin(pitch)),
+      z: Float64Array.of(z * Math.cos(pitch) + down * Math.sin(pitch)),
+    };
+  };
+  return { ...leg, hip: turn(leg.hip), knee: turn(leg.knee), ankle: turn(leg.ankle) };
+}
+
+describe('errorBand(leg, side, sources, quantity)', () => {
+  const leg = pictureLeg(filmPerson({ ...level, task: 'two-legged-bend' }), 'left');
+  const lifted = liftLeg(leg, segmentsPx(leg)!, focalPx);
+  const band = (yawSdDeg: number, jitter: number) =>
+    errorBand(lifted, 'left', { yawDeg: 0, yawSdDeg, rollSdDeg: 1, jitter }, frontalKneeAngleDeg)(60);
+
+  it('grows with the trembling of the joints and with the doubt about the yaw', () => {
+    expect(band(2, 0.02)).toBeGreaterThan(1.2 * band(2, 0));
+    expect(band(4, 0)).toBeGreaterThan(1.2 * band(2, 0));
+  });
+
+  it('never shrinks with more noise or more doubt, at any moment of a movement', () => {
+    const share = fc.double({ min: 0, max: 0.03, noNaN: true });
+    const deg = fc.double({ min: 0, max: 5, noNaN: true });
+    const sample = fc.nat(lifted.knee.x.length - 1);
+    fc.assert(
+      fc.property(sample, share, share, deg, deg, (i, jitter, moreJitter, yawSdDeg, moreDeg) => {
+        const at = (sources: { yawSdDeg: number; jitter: number }) =>
+          errorBand(lifted, 'left', { yawDeg: 0, rollSdDeg: 1, ...sources }, frontalKneeAngleDeg)(i);
+        const here = at({ yawSdDeg, jitter }) - 1e-9;
+        expect(at({ yawSdDeg, jitter: jitter + moreJitter })).toBeGreaterThanOrEqual(here);
+        expect(at({ yawSdDeg: yawSdDeg + moreDeg, jitter })).toBeGreaterThanOrEqual(here);
+      }),
+    );
+  });
+
+  it('adds squares: joints and yaw each on their own, then together', () => {
+    // band^2(yaw, jitter) = band^2(yaw, 0) + band^2(0, jitter) - band^2(0, 0); the angle is nearly straight in between.
+    const together = band(2, 0.02) ** 2;
+    expect(together / (band(2, 0) ** 2 + band(0, 0.02) ** 2 - band(0, 0) ** 2)).toBeCloseTo(1, 6);
+  });
+
+  it('is 1.645 times one standard deviation of a quantity that is known', () => {
+    // From knee to ankle it is one shank however the camera stands, so that only the shank's length counts, 2 % of it;
+    // the knee's place across moves as far as the joint does, its own yaw aside: 1.645 x hypot(placing, jitter).
+    const shank = errorBand(
+      lifted,
+      'left',
+      { yawDeg: 0, yawSdDeg: 2, rollSdDeg: 2, jitter: 0 },
+      ({ knee, ankle }) =>
+        Math.hypot(knee.x[0]! - ankle.x[0]!, knee.y[0]! - ankle.y[0]!, knee.z[0]! - ankle.z[0]!),
+    )(60);
+    expect(shank).toBeCloseTo(1.645 * 0.02, 2);
+    const across = errorBand(
+      lifted,
+      'left',
+      { yawDeg: 0, yawSdDeg: 0, rollSdDeg: 0, jitter: 0.05 },
+      ({ knee }) => knee.x[0]!,
+    )(60);
+    expect(across).toBeGreaterThan(1.645 * 0.05);
+    expect(across).toBeLessThan(1.645 * 0.06);
+  });
+
+  it('counts the lens: through one a fifth longer the person stands a fifth farther away', () => {
+    const distance = errorBand(
+      lifted,
+      'left',
+      { yawDeg: 0, yawSdDeg: 0, rollSdDeg: 0, jitter: 0 },
+      ({ ankle }) => ankle.z[0]!,
+    )(60);
+    // A pitch of 4 degrees adds a little, by as much as the ankle stands below the camera's axis.
+    const byLens = 1.645 * 0.2 * lifted.ankle.z[60]!;
+    expect(distance / byLens).toBeGreaterThan(1);
+    expect(distance / byLens).toBeLessThan(1.05);
+  });
+
+  it.each([
+    ['square', { yawDeg: 0, offCentreM: 0 }, 2.5],
+    ['at the edge of the picture', { yawDeg: 0, offCentreM: 0.65 }, 0],
+    ['turned', { yawDeg: 8, offCentreM: 0 }, 0],
+  ])('holds nine of ten errors of a leg %s, all sources thrown at random', (_, view, yawSdDeg) => {
+    const film = filmPerson({ ...level, task: 'two-legged-bend', camera: { ...level.camera, ...view } });
+    const leg = pictureLeg(film, 'left');
+    const [jitter, draws, rollSdDeg, pitchSdDeg] = [0.001, 4000, 1.2, 4];
+    const segments = segmentsPx(leg)!;
+    const random = seededRandom(20);
+    const jointSdPx = Math.hypot(placingSd, jitter) * segments.shank;
+    const at = ({ xPx, yPx }: PictureJoint, asidePx: number): PictureJoint => ({
+      xPx: Float64Array.of(xPx[60]! + asidePx),
+      yPx: Float64Array.of(yPx[60]!),
+    });
+    const picture = (px: () => number): PictureLeg => ({
+      hip: at(leg.hip, px()),
+      knee: at(leg.knee, px()),
+      ankle: at(leg.ankle, px()),
+      seen: Uint8Array.of(1),
+    });
+    // A camera on the person's left sees their front point to the picture's left: negative.
+    const angle = (seen: PictureLeg, lengths: SegmentsPx, focal: number, yawOffDeg: number, tilt: Tilt) =>
+      frontalKneeAngleDeg(
+        squareToBody(tilted(liftLeg(seen, lengths, focal), tilt), yawOffDeg - view.yawDeg),
+        'left',
+        0,
+      );
+    const band = errorBand(
+      liftLeg(leg, segments, focalPx),
+      'left',
+      { yawDeg: -view.yawDeg, yawSdDeg, rollSdDeg, jitter },
+      frontalKneeAngleDeg,
+    )(60);
+    const bearingDeg = (Math.atan2(leg.knee.xPx[60]!, focalPx) * 180) / Math.PI;
+    const truth = angle(
+      picture(() => 0),
+      segments,
+      focalPx,
+      0,
+      { rollDeg: 0, pitchDeg: 0 },
+    );
+    // Each segment 2 % and the lens 20 % off, as the band assumes; a longer lens turns the yaw with the bearing.
+    const errors = Array.from({ length: draws }, () => {
+      const focalBy = 1 + 0.2 * random.gaussian();
+      const yawOffDeg = yawSdDeg * random.gaussian() + bearingDeg * (1 - 1 / focalBy);
+      const thigh = segments.thigh * (1 + 0.02 * random.gaussian());
+      const shank = segments.shank * (1 + 0.02 * random.gaussian());
+      const seen = picture(() => jointSdPx * random.gaussian());
+      const tilt = { rollDeg: rollSdDeg * random.gaussian(), pitchDeg: pitchSdDeg * random.gaussian() };
+      return Math.abs(angle(seen, { thigh, shank }, focalPx * focalBy, yawOffDeg, tilt) - truth);
+    });
+    const covered = errors.filter((deg) => deg <= band).length / draws;
+    expect(covered).toBeGreaterThan(leastShare);
+    expect(band).toBeLessThan(widest * quantileOf(errors, 0.9)!);
+  });
+});

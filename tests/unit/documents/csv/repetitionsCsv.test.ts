@@ -1,0 +1,140 @@
+import { readFileSync } from 'node:fs';
+import { csvParse } from 'd3-dsv';
+import { describe, expect, it } from 'vitest';
+import { repetitionsCsv } from '#documents/csv/repetitionsCsv';
+import { blankCurve, reasonCode } from '#core/measurement/curve';
+import { mapOthers } from '#core/measures/measures';
+import type { MeasuredRepetition, Measurement } from '#core/measurement/measurement';
+import { judge } from '#core/scoring/judge';
+import { smallRecordingParts } from '../../../support/smallRecording';
+import { noRanges } from '../../../support/kneeJudgement';
+
+const limits = { kneeInwardDeg: 10, kneeOutwardDeg: 7 };
+const rowsOf = (measurement: Measurement, note = '') =>
+  csvParse(repetitionsCsv({ measurement, limits, note }).slice(1));
+
+/** Ten samples at 10 Hz: 0 to 9 degrees inward, then 13 and 11 in the last two; depth is missing all the time. */
+function handMade(change: Partial<MeasuredRepetition> = {}): Measurement {
+  const { measurement } = smallRecordingParts();
+  const angles = [0, 1, 2, 3, 4, 5, 6, 7, 13, 11];
+  const kneeAngleDeg = { ...blankCurve(10), values: Float64Array.from(angles) };
+  const unseen = { ...blankCurve(10), missing: new Uint8Array(10).fill(reasonCode('joint-unseen')) };
+  const at = (value: number, sample: number, band: number) => ({
+    value,
+    sample,
+    timeMs: 500 + 100 * sample,
+    band,
+  });
+  return {
+    ...measurement,
+    rateHz: 10,
+    timesMs: Float64Array.from({ length: 10 }, (_, i) => 500 + 100 * i),
+    kneeAngleDeg,
+    kneeDeviation: blankCurve(10),
+    others: { ...mapOthers(() => blankCurve(10)), depth: unseen },
+    repetitions: [
+      {
+        number: 1,
+        completeness: 'complete',
+        events: {
+          startMs: 400,
+          seatOffMs: 512.3456,
+          topMs: 900,
+          topEndMs: null,
+          bottomMs: null,
+          seatContactMs: 1390,
+          endMs: 1500,
+        },
+        loadedFrom: 0,
+        loadedTo: 9,
+        measuredShare: 1,
+        mainReason: null,
+        kneeAngleMaxDeg: at(13, 8, 2.345),
+        kneeAngleMinDeg: at(0, 0, 1.5),
+        kneeDeviation: at(-0.0312, 7, 0.011),
+        others: { ...mapOthers(() => at(0.25, 3, 0.05)), 'pelvic-drop': at(-4.5, 6, 1.25), depth: null },
+        ranges: noRanges,
+        ...change,
+      },
+    ],
+  };
+}
+
+describe('repetitionsCsv({ measurement, limits, note })', () => {
+  it('gives a repetition with its verdict, its worst angle and every measure with its band', () => {
+    const [row] = rowsOf(handMade(), 'Invented.');
+    expect(row).toMatchObject({
+      repetition: '1',
+      task: 'split-stance-sit-to-stand',
+      side: 'right',
+      completeness: 'complete',
+      verdict: 'out-of-line',
+      reason: '',
+      direction: 'inward',
+      worst_knee_angle_deg: '13',
+      worst_knee_angle_band_deg: '2.35',
+      worst_knee_angle_at_s: '1.3',
+      // Eight of ten samples within 10 degrees; two samples at 10 Hz beyond.
+      alignment_score_pct: '80',
+      out_of_limits_s: '0.2',
+      measured_share_pct: '100',
+      unmeasured_reason: '',
+      limit_inward_deg: '10',
+      limit_outward_deg: '7',
+      knee_angle_smallest_deg: '0',
+      knee_off_line_pct_leg: '-3.12',
+      knee_off_line_band_pct_leg: '1.1',
+      knee_off_line_at_s: '1.2',
+      knee_off_line_reason: '',
+      pelvic_drop_deg: '-4.5',
+      pelvic_drop_band_deg: '1.25',
+      pelvis_place_pct_stance: '25',
+      depth_pct_leg: '',
+      depth_reason: 'joint-unseen',
+      start_s: '0.4',
+      seat_off_s: '0.512',
+      top_end_s: '',
+      turning_s: '',
+      seat_contact_s: '1.39',
+      end_s: '1.5',
+      note: 'Invented.',
+    });
+  });
+
+  it('gives the reason and no angle where there is no verdict', () => {
+    const [row] = rowsOf(handMade({ measuredShare: 0.2, mainReason: 'out-of-picture' }));
+    expect(row).toMatchObject({
+      verdict: 'not-measured',
+      reason: 'out-of-picture',
+      measured_share_pct: '20',
+    });
+    for (const [name, cell] of Object.entries(row!))
+      if (/^(worst_)?knee_angle|^alignment|^out_of|^direction/.test(name)) expect(cell, name).toBe('');
+  });
+
+  it('agrees with the judgement of each repetition of a filmed person', () => {
+    const { measurement } = smallRecordingParts();
+    const rows = rowsOf(measurement);
+    expect(rows).toHaveLength(2);
+    rows.forEach((row, i) => {
+      const { verdict, worst, alignmentScorePct } = judge(measurement.repetitions[i]!, measurement, limits);
+      expect(row['verdict']).toBe(verdict);
+      expect(Number(row['worst_knee_angle_deg'])).toBeCloseTo(worst!.value, 2);
+      expect(Number(row['alignment_score_pct'])).toBeCloseTo(alignmentScorePct!, 1);
+    });
+  });
+
+  it('keeps a note from being run as a formula', () => {
+    expect(rowsOf(handMade(), '=HYPERLINK("x")')[0]!['note']).toBe('\'=HYPERLINK("x")');
+  });
+
+  it('has a row of names alone where nothing was repeated', () => {
+    expect(rowsOf({ ...handMade(), repetitions: [] })).toHaveLength(0);
+  });
+
+  it('has every column named in docs/data-out.md', () => {
+    const guide = readFileSync(new URL('../../../../docs/data-out.md', import.meta.url), 'utf8');
+    const missing = rowsOf(handMade()).columns.filter((name) => !guide.includes(`\`${name}\``));
+    expect(missing).toEqual([]);
+  });
+});

@@ -1,0 +1,237 @@
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { parsePlan } from '#documents/plan/parsePlan';
+import {
+  planSchema,
+  type HoldItem,
+  type PlanDocument,
+  type RepetitionItem,
+} from '#documents/plan/planDocument';
+import { PlanProblem } from '#documents/plan/planProblem';
+import { largestPlanBytes, planBounds } from '#documents/plan/planRanges';
+import { smallItem, smallPlan } from '../../../support/smallPlan';
+import { anyLimits } from '../../../support/anyLimits';
+import { defaultLimits, limitedMeasures } from '#core/protocol/limits';
+import { mapMeasures } from '#core/measures/measures';
+
+function problemOf(text: string): string | null {
+  try {
+    parsePlan(text);
+    return null;
+  } catch (error) {
+    if (error instanceof PlanProblem) return error.message;
+    throw error;
+  }
+}
+
+/** What is said of the small plan with something done to it. */
+function problemAfter(change: (plan: PlanDocument) => unknown): string | null {
+  const plan = smallPlan();
+  change(plan);
+  return problemOf(JSON.stringify(plan));
+}
+
+const first = (plan: PlanDocument) => plan.items[0] as RepetitionItem;
+const second = (plan: PlanDocument) => plan.items[1] as HoldItem;
+const sentences = /^This .*\. (Choose|Ask|Update) [^.]*\.$/s;
+
+/** Every limit there is, each with many digits. */
+const allLimits = {
+  ...defaultLimits,
+  others: {
+    ...mapMeasures(() => ({ least: -0.1000001, most: 0.1000001 })),
+    'pelvic-drop': { least: -5.000001, most: 5.000001 },
+    'trunk-lean': { least: -5.000001, most: 5.000001 },
+    'pelvis-place': { least: 0.5000001, most: 1.000001 },
+    depth: { least: 0.1000001, most: 0.3000001 },
+  },
+};
+
+describe('parsePlan(text)', () => {
+  it('reads what was written', () => {
+    expect(parsePlan(JSON.stringify(smallPlan()))).toEqual(smallPlan());
+  });
+
+  it('reads the invented example, which says that it is invented', () => {
+    const url = new URL('../../../../fixtures/example.plan.json', import.meta.url);
+    expect(parsePlan(readFileSync(url, 'utf8')).note).toMatch(/invented/);
+  });
+
+  it.each(['', 'knee over foot', JSON.stringify(smallPlan()).slice(0, 300), '\u0089PNG'])(
+    'says of %j that it is no JSON',
+    (text) => {
+      expect(problemOf(text)).toBe(
+        'This is not a plan: it is not JSON. Choose the plan file that you were given.',
+      );
+    },
+  );
+
+  it.each(['null', '7', '[]', '{}', '{"format":"overfoot-session","version":1}'])(
+    'says of other JSON (%s) that it is no plan',
+    (text) => {
+      expect(problemOf(text)).toBe('This is not a plan. Choose the plan file that you were given.');
+    },
+  );
+
+  it('says of a newer version that the program must be updated', () => {
+    expect(problemAfter((plan) => Object.assign(plan, { version: 3 }))).toBe(
+      'This plan is of version 3; this program reads up to 2. Update the program.',
+    );
+  });
+
+  it('reads limits of any measure', () => {
+    fc.assert(
+      fc.property(anyLimits, (limits) => {
+        const isSenseless = limitedMeasures(limits).some((id) => {
+          const { least = -Infinity, most = Infinity } = limits.others?.[id] ?? {};
+          return least > most;
+        });
+        fc.pre(!isSenseless);
+        const plan = smallPlan({ items: [smallItem({ limits })] });
+        expect(parsePlan(JSON.stringify(plan))).toEqual(plan);
+      }),
+    );
+  });
+
+  it('reads a plan of version 1, which limits the knee alone', () => {
+    expect(parsePlan(JSON.stringify({ ...smallPlan(), version: 1 }))).toEqual(smallPlan());
+  });
+
+  it('refuses a file that is too large before reading it', () => {
+    const remark = 'x'.repeat(10_000_000);
+    expect(problemOf(JSON.stringify(smallPlan({ words: remark })))).toMatch(/too large for a plan/);
+  });
+
+  it('takes the largest plan within its bounds', () => {
+    const long = (length: number) => '\u0001'.repeat(length);
+    const { patient, words, howOften, beyondPainLimit, note, items } = planBounds;
+    const plan = smallPlan({
+      patient: long(patient),
+      words: long(words),
+      howOften: long(howOften),
+      beyondPainLimit: long(beyondPainLimit),
+      note: long(note),
+      items: Array.from({ length: items }, () =>
+        smallItem({
+          limits: allLimits,
+          tempo: { downSeconds: 10.000001, pauseSeconds: 10.000001, upSeconds: 10.000001 },
+        }),
+      ),
+    });
+    const text = JSON.stringify(plan, null, 8);
+    expect(text.length).toBeLessThan(largestPlanBytes);
+    expect(parsePlan(text)).toEqual(plan);
+  });
+
+  it.each<[string, (plan: PlanDocument) => unknown, RegExp]>([
+    ['0 repetitions', (p) => (first(p).repetitions = 0), /item 1 asks for 0 repetitions, where 1 to 200/],
+    ['half a set', (p) => (second(p).sets = 0.5), /item 2 asks for 0.5 sets, where 1 to 20/],
+    [
+      'limits without room between them',
+      (p) => (first(p).limits.others = { depth: { least: 0.3, most: 0.2 } }),
+      /item 1 \(.*\) has a limit of depth with more at least than at most/,
+    ],
+    ['too many holds', (p) => (second(p).holds = 21), /item 2 asks for 21 holds/],
+    ['rest that runs backward', (p) => (second(p).restSeconds = -1), /item 2 asks for -1 seconds of rest/],
+    ['a hold without length', (p) => (second(p).holdSeconds = 0), /item 2 asks for 0 seconds a hold/],
+    [
+      'a pain limit off the scale',
+      (p) => (p.painLimit = 11),
+      /it asks for 11 as the pain limit, where 0 to 10/,
+    ],
+    ['a seat on the floor', (p) => (first(p).seatHeightCm = 2), /item 1 asks for 2 cm of seat height/],
+    [
+      'a limit beyond any knee',
+      (p) => (first(p).limits.kneeInwardDeg = 31),
+      /31 degrees inward as the limit/,
+    ],
+    [
+      'a limit inside its opposite',
+      (p) => (first(p).limits = { kneeInwardDeg: -12, kneeOutwardDeg: 8 }),
+      /item 1 one limit lies inside its opposite \(-12 degrees inward, 8 outward\)/,
+    ],
+    [
+      'a tempo without time',
+      (p) => (first(p).tempo = { downSeconds: 0, pauseSeconds: 1, upSeconds: 2 }),
+      /item 1 asks for 0 seconds down/,
+    ],
+    ['nothing to do', (p) => (p.items = []), /it holds nothing to do/],
+    ['no side', (p) => (first(p).sides = []), /item 1 names no side/],
+    ['a side twice', (p) => (first(p).sides = ['left', 'left']), /item 1 .* names the left side twice/],
+    [
+      'a seat without sitting',
+      (p) => (first(p).task = 'single-leg-squat'),
+      /\(Single-leg squat\) gives a seat height, but has no seat/,
+    ],
+    [
+      'a review before the plan',
+      (p) => (p.reviewDate = '2024-03-04'),
+      /review date \(2024-03-04\) is before/,
+    ],
+  ])('says what makes no sense for %s', (_, change, what) => {
+    const problem = problemAfter(change);
+    expect(problem).toMatch(what);
+    expect(problem).toMatch(
+      /^This plan makes no sense: .*\. Ask whoever made the plan for a corrected one\.$/,
+    );
+  });
+
+  it.each<[string, (plan: PlanDocument) => unknown, RegExp]>([
+    ['a version that never was', (p) => Object.assign(p, { version: 0 }), /"version"/],
+    ['a field that is missing', (p) => Reflect.deleteProperty(p, 'footwear'), /"footwear"/],
+    ['a field too many', (p) => Object.assign(first(p), { extra: 1 }), /"items\.0" .*extra/],
+    ['a field of the other kind', (p) => Object.assign(second(p), { repetitions: 3 }), /"items\.1"/],
+    ['an item of no kind', (p) => Object.assign(first(p), { kind: 'dance' }), /"items\.0\.kind"/],
+    ['a task that is none', (p) => Object.assign(first(p), { task: 'jump' }), /"items\.0\.task"/],
+    ['words for a number', (p) => Object.assign(first(p), { sets: 'three' }), /"items\.0\.sets"/],
+    ['an empty pseudonym', (p) => (p.patient = ''), /"patient"/],
+    ['a day that is none', (p) => (p.reviewDate = '2024-02-30'), /"reviewDate"/],
+    ['a remark that is too long', (p) => (p.words = 'x'.repeat(2001)), /"words"/],
+    ['a key that is none', (p) => (p.returnKey = 'age1abc'), /"returnKey"/],
+    ['items too many', (p) => (p.items = Array.from({ length: 21 }, () => smallItem())), /"items"/],
+  ])('says where it is damaged for %s', (_, change, where) => {
+    const problem = problemAfter(change);
+    expect(problem).toMatch(/^This plan is damaged at /);
+    expect(problem).toMatch(where);
+    expect(problem).toMatch(sentences);
+  });
+
+  it('quotes only a little of what it does not know', () => {
+    const problem = problemAfter((plan) => Object.assign(plan, { ['k'.repeat(50_000)]: 1 }));
+    expect(problem!.length).toBeLessThan(400);
+  });
+
+  it('does not let a plan reach into other objects', () => {
+    const reaching = JSON.stringify(smallPlan()).replace('{', '{"__proto__":{"reached":true},');
+    expect(problemOf(reaching)).toMatch(sentences);
+    expect('reached' in {}).toBe(false);
+  });
+
+  it('never crashes, and gives back only what is valid, whatever stands in a field', () => {
+    const fields = fc.constantFrom(...Object.keys(smallPlan()));
+    const itemFields = fc.constantFrom(...Object.keys(smallItem()));
+    fc.assert(
+      fc.property(fields, itemFields, fc.json(), fc.boolean(), (field, itemField, json, inItem) => {
+        const problem = problemAfter((plan) => {
+          if (inItem) Object.assign(first(plan), { [itemField]: JSON.parse(json) });
+          else Object.assign(plan, { [field]: JSON.parse(json) });
+        });
+        if (problem !== null) expect(problem).toMatch(sentences);
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  it('never crashes on text of any kind', () => {
+    fc.assert(
+      fc.property(fc.oneof(fc.string(), fc.json()), (text) => {
+        expect(problemOf(text)).toMatch(sentences);
+      }),
+    );
+  });
+
+  it('takes what the schema writes', () => {
+    expect(planSchema.parse(smallPlan())).toEqual(smallPlan());
+  });
+});

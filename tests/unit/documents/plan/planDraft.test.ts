@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import { libraryIds } from '#core/exercises/library/libraryIds';
+import { copyOf, finishDraft, newDraft, newItem, type PlanDraft } from '#documents/plan/planDraft';
+import { planSteps } from '#documents/plan/planSteps';
+import { smallHold, smallItem, smallPlan } from '../../../support/smallPlan';
+
+const [id, createdAt] = ['b7d4b0a5-2c55-4d6c-8a6e-3f1de2c86f14', '2024-03-05T07:08:09.010Z'];
+const finish = (change: Partial<PlanDraft>) =>
+  finishDraft({ ...newDraft(), patient: 'Grey Otter 3', items: [smallItem()], ...change }, id, createdAt);
+const sentenceOf = (change: Partial<PlanDraft>) => {
+  const finished = finish(change);
+  return 'sentence' in finished ? finished.sentence : null;
+};
+
+describe('newItem(id)', () => {
+  it.each(libraryIds)('doses a %s as the library does, ready for a plan', (task) => {
+    const finished = finish({ items: [newItem(task)] });
+    expect(finished).toHaveProperty('plan');
+    expect(planSteps([newItem(task)]).length).toBeGreaterThan(0);
+  });
+});
+
+describe('finishDraft(draft, id, createdAt)', () => {
+  it('makes a plan of what makes sense', () => {
+    expect(finish({ words: 'Slowly.' })).toMatchObject({
+      plan: { id, createdAt, patient: 'Grey Otter 3', words: 'Slowly.' },
+    });
+  });
+
+  it.each<[Partial<PlanDraft>, string]>([
+    [{ patient: ' ' }, 'Give the patient a pseudonym; never their name.'],
+    [{ items: [] }, 'Add at least one task.'],
+    [{ beyondPainLimit: '' }, 'Say what the patient should do when the pain goes above the limit.'],
+    [{ items: [smallItem({ repetitions: 0 })] }, 'Item 1 asks for 0 repetitions, where 1 to 200 make sense.'],
+    [
+      { items: [smallItem({ sets: 1.5 })] },
+      'Item 1 asks for 1.5 sets, where a whole number from 1 to 20 makes sense.',
+    ],
+    [{ items: [smallItem({ sets: 0.5 })] }, 'Item 1 asks for 0.5 sets, where 1 to 20 make sense.'],
+    [
+      { painLimit: 2.5 },
+      'The plan asks for 2.5 as the pain limit, where a whole number from 0 to 10 makes sense.',
+    ],
+    [{ items: [smallItem({ sides: [] })] }, 'Item 1 names no side.'],
+    [
+      { items: [smallItem(), smallHold({ holdSeconds: 9000 })] },
+      'Item 2 asks for 9000 seconds a hold, where 1 to 600 make sense.',
+    ],
+    [{ painLimit: 11 }, 'The plan asks for 11 as the pain limit, where 0 to 10 make sense.'],
+    [{ reviewDate: '2024-03-04' }, 'The review date (2024-03-04) is before the day it was made.'],
+  ])('says of %j what to do or what makes no sense', (change, sentence) => {
+    expect(sentenceOf(change)).toBe(sentence);
+  });
+
+  it('says where a limit lies inside its opposite', () => {
+    const limits = { kneeInwardDeg: -4, kneeOutwardDeg: 3 };
+    expect(sentenceOf({ items: [smallItem({ limits })] })).toMatch(
+      /^In item 1 one limit lies inside its opposite/,
+    );
+  });
+});
+
+describe('copyOf(plan)', () => {
+  it('takes over what is done, and neither the patient nor the review date', () => {
+    const { patient, reviewDate, note, ...rest } = copyOf(smallPlan());
+    expect([patient, reviewDate, note]).toEqual(['', null, '']);
+    expect(rest).toMatchObject({ items: smallPlan().items, words: 'Take your time.', painLimit: 4 });
+  });
+});

@@ -1,0 +1,104 @@
+import { sha256 } from '@noble/hashes/sha2.js';
+import { base64urlnopad } from '@scure/base';
+import fc from 'fast-check';
+import { deflateSync, strToU8 } from 'fflate';
+import { readFileSync } from 'node:fs';
+import { inflateRawSync } from 'node:zlib';
+import { describe, expect, it } from 'vitest';
+import { projectRoot } from '#tools/commands/tools/projectRoot';
+import { carriesPlan } from '#documents/plan/carriesPlan';
+import { longestFragment, planFromFragment, planToFragment } from '#documents/plan/planLink';
+import { parsePlan } from '#documents/plan/parsePlan';
+import { PlanProblem } from '#documents/plan/planProblem';
+import { largestPlanBytes } from '#documents/plan/planRanges';
+import { smallPlan } from '../../../support/smallPlan';
+
+const example = parsePlan(readFileSync(`${projectRoot}fixtures/example.plan.json`, 'utf8'));
+
+function problemOf(fragment: string): string | null {
+  try {
+    planFromFragment(fragment);
+    return null;
+  } catch (error) {
+    if (error instanceof PlanProblem) return error.message;
+    throw error;
+  }
+}
+
+/** A link whose check holds, around anything. */
+function linkAround(packed: Uint8Array, version = '1'): string {
+  const check = base64urlnopad.encode(sha256(packed).subarray(0, 6));
+  return `plan=${version}.${base64urlnopad.encode(packed)}.${check}`;
+}
+
+describe('planToFragment(plan), planFromFragment(fragment)', () => {
+  it.each([example, smallPlan()])('give back what was put in', (plan) => {
+    const fragment = planToFragment(plan);
+    expect(carriesPlan(`#${fragment}`)).toBe(true);
+    expect(planFromFragment(fragment)).toEqual(plan);
+    expect(planFromFragment(`#${fragment}`)).toEqual(plan);
+  });
+
+  it('write deflated JSON (RFC 1951) in letters that an address may hold (RFC 3986)', () => {
+    const fragment = planToFragment(example);
+    expect(fragment).toMatch(/^plan=1\.[\w-]+\.[\w-]{8}$/);
+    const packed = Buffer.from(fragment.split('.')[1]!, 'base64url');
+    expect(JSON.parse(inflateRawSync(packed).toString('utf8'))).toEqual(example);
+  });
+
+  it('stay short enough for a code that a phone reads', () => {
+    // 2953 bytes is what the largest QR code holds at its lowest correction (ISO/IEC 18004, table 7; from memory).
+    expect(planToFragment(example).length).toBeLessThan(1500);
+  });
+
+  it('say of any link with a letter changed or cut that it is not whole', () => {
+    const fragment = planToFragment(example);
+    const letters = [...'ABCxyz019-_'];
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 7, max: fragment.length - 1 }),
+        fc.constantFrom(...letters),
+        (at, letter) => {
+          fc.pre(fragment[at] !== letter);
+          const changed = `${fragment.slice(0, at)}${letter}${fragment.slice(at + 1)}`;
+          expect(problemOf(changed)).toMatch(
+            /^This link is not whole: .* Ask for the link or the plan file again\.$/,
+          );
+          expect(problemOf(fragment.slice(0, at))).toMatch(/not whole/);
+        },
+      ),
+    );
+  });
+
+  it('refuse what is no plan link, is from a later version, or is far too long', () => {
+    for (const text of ['', '#', 'plan', 'plan=', 'plan=x.y.z', 'session=1.a.b'])
+      expect(problemOf(text)).toMatch(/carries no plan/);
+    expect(problemOf(linkAround(Uint8Array.of(1), '2'))).toMatch(/of version 2; .* Update the program\.$/);
+    expect(problemOf(`plan=1.${'A'.repeat(longestFragment)}.AAAAAAAA`)).toMatch(/too long/);
+  });
+
+  it('refuse a plan of a later version, of another patient format, or with a remark of 10 MB', () => {
+    const around = (data: unknown) => linkAround(deflateSync(strToU8(JSON.stringify(data)), { level: 9 }));
+    expect(problemOf(around({ ...example, version: 9 }))).toMatch(/This plan is of version 9/);
+    expect(problemOf(around({ format: 'overfoot-session' }))).toMatch(/not a plan/);
+    expect(problemOf(around({ ...example, words: 'x'.repeat(10_000_000) }))).toMatch(/too large for a plan/);
+  });
+
+  it('never unpack more than a plan may hold', () => {
+    const bomb = deflateSync(new Uint8Array(20_000_000), { level: 9 });
+    expect(bomb.length).toBeLessThan((longestFragment * 3) / 4);
+    expect(bomb.length * 100).toBeGreaterThan(largestPlanBytes);
+    expect(problemOf(linkAround(bomb))).toMatch(/too large for a plan/);
+  });
+
+  it('end in a sentence whatever is packed', () => {
+    fc.assert(
+      fc.property(fc.uint8Array({ maxLength: 300 }), (packed) => {
+        expect(problemOf(linkAround(packed))).toMatch(/^(This|What) .*\.$/s);
+      }),
+    );
+    expect(problemOf(linkAround(deflateSync(strToU8('{"__proto__":{"format":"overfoot-plan"}}'))))).toMatch(
+      /not a plan/,
+    );
+  });
+});

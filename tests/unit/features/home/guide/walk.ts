@@ -1,0 +1,93 @@
+import { advanceGuide, startGuide } from '#features/home/guide/advanceGuide';
+import type { GuideEffect } from '#features/home/guide/guideEffect';
+import type { GuideEvent, GuidePress } from '#features/home/guide/guideEvent';
+import type { GuideOptions, GuidePhase, GuideState } from '#features/home/guide/guideState';
+import { readGuide } from '#features/home/guide/readGuide';
+import type { PlanItem } from '#documents/plan/planDocument';
+import { planSteps } from '#documents/plan/planSteps';
+
+export function optionsFor(items: readonly PlanItem[]): GuideOptions {
+  return { steps: planSteps(items), beyondPainLimit: 'Call the practice.', outsideSound: true };
+}
+
+/** A person going through a guide, told in events; keeps all that was wanted. */
+export class Walk {
+  state: GuideState;
+  effects: GuideEffect[] = [];
+  phases: GuidePhase[] = [];
+  private readonly options: GuideOptions;
+  private placing: GuideEvent | null = null;
+
+  constructor(options: GuideOptions, startMs = 500) {
+    this.options = options;
+    const { state, effects } = startGuide(options, startMs);
+    this.state = state;
+    this.effects.push(...effects);
+    this.phases.push(state.phase);
+  }
+
+  send(event: GuideEvent): this {
+    if (event.kind === 'placing') this.placing = event;
+    const { state, effects } = advanceGuide(this.options, this.state, event);
+    this.state = state;
+    this.effects.push(...effects);
+    if (state.phase !== this.phases.at(-1)) this.phases.push(state.phase);
+    return this;
+  }
+
+  press(press: GuidePress): this {
+    return this.send({ kind: 'press', press });
+  }
+
+  /** Lets time go by in ticks of 100 ms, with a look at the placing after each. */
+  wait(ms: number): this {
+    for (let i = 0; i < ms / 100; i++) {
+      this.send({ kind: 'tick', nowMs: this.state.nowMs + 100 });
+      if (this.placing !== null) this.send(this.placing);
+    }
+    return this;
+  }
+
+  /** Lets time go by until a phase begins, at most a minute and a half. */
+  until(phase: GuidePhase): this {
+    for (let i = 0; i < 900 && this.state.phase !== phase; i++) this.wait(100);
+    if (this.state.phase !== phase) throw new Error(`never came to ${phase}; stands at ${this.state.phase}`);
+    return this;
+  }
+
+  /** In the picture, and as it should be. */
+  comeIn(): this {
+    this.send({ kind: 'person', isPresent: true });
+    return this.send({ kind: 'placing', isGood: true, line: null });
+  }
+
+  repeat(times: number, verdict: 'in-line' | 'out-of-line' = 'in-line'): this {
+    for (let i = 0; i < times; i++) {
+      this.wait(2000);
+      this.send({ kind: 'repetition', heard: { verdict, direction: 'inward', cue: null } });
+    }
+    return this;
+  }
+
+  view() {
+    return readGuide(this.options, this.state);
+  }
+
+  said(): string[] {
+    return this.effects.flatMap((effect) => (effect.kind === 'say' ? [effect.line] : []));
+  }
+
+  tones(): string[] {
+    return this.effects.flatMap((effect) => (effect.kind === 'tone' ? [effect.tone] : []));
+  }
+
+  recorded(): string[] {
+    return this.effects.flatMap((effect) => (effect.kind === 'record' ? [effect.action] : []));
+  }
+
+  /** Forgets what was wanted up to here. */
+  clear(): this {
+    this.effects = [];
+    return this;
+  }
+}

@@ -1,0 +1,32 @@
+import { describe, expect, it } from 'vitest';
+import type { HeardVerdict } from '#features/home/guide/guideEvent';
+import { freeRecording } from '#documents/plan/freeRecording';
+import type { FeedbackMode } from '#documents/plan/planDocument';
+import { toldOf } from '#features/home/screens/toldOf';
+
+const item = (feedback: FeedbackMode) => ({
+  ...freeRecording({ task: 'single-leg-squat', side: 'left', sets: 1, repetitions: 5 }),
+  feedback,
+});
+const inLine: HeardVerdict = { verdict: 'in-line', direction: 'outward', cue: null };
+const outside: HeardVerdict = { verdict: 'out-of-line', direction: 'inward', cue: null };
+
+describe('toldOf(heard, item)', () => {
+  it('tells every repetition where the plan wants it', () => {
+    expect(toldOf(inLine, item('every-repetition'))).toBe(inLine);
+  });
+
+  it('tells only those outside the lane where the plan wants that', () => {
+    expect(toldOf(inLine, item('only-outside'))).toBeNull();
+    expect(toldOf(outside, item('only-outside'))).toBe(outside);
+  });
+
+  it('tells nothing while the plan keeps feedback for later, or wants none', () => {
+    expect(toldOf(outside, item('after-the-set'))).toBeNull();
+    expect(toldOf(outside, item('none'))).toBeNull();
+  });
+
+  it('tells nothing where nothing is known', () => {
+    expect(toldOf(null, item('every-repetition'))).toBeNull();
+  });
+});

@@ -1,0 +1,373 @@
+import { describe, expect, it } from 'vitest';
+import { createBackgroundMeasuring } from '#features/home/store/backgroundMeasuring';
+import type { FrameSource } from '#device/frames/frameSource';
+import { VideoProblem } from '#device/frames/videoProblem';
+import { parseRecording } from '#documents/recording/parseRecording';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { createMarks, type Marks } from '#device/storage/marks';
+import { createTestDevice } from '../../../../support/openTestRepository';
+import { facts, fakeAdapters, film, recordingText } from '../../../../support/fakeAdapters';
+
+const idOf = (digit: number) => `${digit}b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11`;
+const frames = film.track.timesMs.length;
+const whole = parseRecording(recordingText);
+
+/** What was tracked live: every third frame, with the small model. */
+function liveRecording(digit: number): RecordingDocument {
+  const { observed } = whole;
+  const kept = observed.timesMs.flatMap((_, frame) => (frame % 3 === 0 ? [frame] : []));
+  const pick = (values: number[]) => kept.flatMap((frame) => values.slice(frame * 33, frame * 33 + 33));
+  return {
+    ...whole,
+    id: idOf(digit),
+    createdAt: `2026-04-05T06:07:0${digit}.000Z`,
+    note: `Invented, number ${digit}.`,
+    observed: {
+      ...observed,
+      model: { ...observed.model, size: 'lite' },
+      timesMs: kept.map((frame) => observed.timesMs[frame]!),
+      xPx: pick(observed.xPx),
+      yPx: pick(observed.yPx),
+      score: pick(observed.score),
+    },
+  };
+}
+
+type Device = ReturnType<typeof createTestDevice>;
+
+async function deviceWith(...digits: number[]): Promise<Device> {
+  const device = createTestDevice();
+  const repository = await device.open();
+  for (const digit of digits) {
+    const video = `${idOf(digit)}.webm`;
+    await repository.recordings.save(liveRecording(digit), { visitId: null, video, fromVideo: 'waiting' });
+    const writer = await device.videos.create(video);
+    await writer.write(new Blob(['pictures']));
+  }
+  repository.close();
+  return device;
+}
+
+async function openPage(device: Device, marks: Marks = createMarks(undefined)) {
+  const repository = await device.open({ marks });
+  const { adapters, world } = fakeAdapters();
+  const parts = { ...adapters, repository };
+  const background = createBackgroundMeasuring(parts);
+  const state = background.store.getState;
+  const rest = () => background.whenIdle();
+  return { repository, background, world, parts, state, rest };
+}
+
+/** Resolves when the frame is asked for; from then on answers wait until `open` is called. */
+function holdAt(frame: number, world: ReturnType<typeof fakeAdapters>['world']) {
+  let open: () => void = () => undefined;
+  const gate = new Promise<void>((resolve) => (open = resolve));
+  const reached = new Promise<void>((resolve) => {
+    world.beforeAnswer = async (asked) => {
+      if (asked < frame) return;
+      resolve();
+      await gate;
+    };
+  });
+  return { reached, open };
+}
+
+describe('createBackgroundMeasuring(parts)', () => {
+  it('measures what waits from its video with the default model, oldest first, and keeps id and words', async () => {
+    const device = await deviceWith(2, 1);
+    const { repository, background, world, state, rest } = await openPage(device);
+    const current: string[] = [];
+    const most: number[] = [];
+    background.store.subscribe(({ current: now }) => {
+      if (now !== null && current.at(-1) !== now.id) current.push(now.id);
+      if (now?.progress) most.push(now.progress.framesDone);
+    });
+    background.look();
+    await rest();
+    expect(current).toEqual([idOf(1), idOf(2)]);
+    expect(state().done).toEqual([idOf(1), idOf(2)]);
+    expect(Math.max(...most)).toBe(frames);
+    expect(world.modelsLoaded).toEqual(['full', 'full']);
+    expect([world.trackersStarted, world.trackersClosed, world.sourcesOpen]).toEqual([1, 1, 0]);
+    const kept = (await repository.recordings.find(idOf(1)))!;
+    expect(kept.facts.fromVideo).toBe('done');
+    expect(kept.recording.observed).toMatchObject({
+      model: { size: 'full', weights: 'made-up 4.5.6', backend: 'wasm' },
+      timesMs: whole.observed.timesMs,
+      xPx: whole.observed.xPx,
+    });
+    expect(kept.recording.derived).toEqual(whole.derived);
+    expect(kept.recording).toMatchObject({
+      id: idOf(1),
+      note: 'Invented, number 1.',
+      createdAt: '2026-04-05T06:07:01.000Z',
+      limits: whole.limits,
+    });
+    expect(await (await device.openRecords()).list('rows', 'video:')).toEqual([]);
+  });
+
+  it('tells at once of what comes to wait while another one is measured, and while it is paused', async () => {
+    const { repository, background, world, state, rest } = await openPage(await deviceWith(1));
+    const { reached, open } = holdAt(30, world);
+    background.look();
+    await reached;
+    const add = async (digit: number) => {
+      const beside = { visitId: null, video: null, fromVideo: 'waiting' as const };
+      await repository.recordings.save(liveRecording(digit), beside);
+      background.look();
+    };
+    await add(2);
+    await expect.poll(() => state().waiting).toEqual([idOf(1), idOf(2)]);
+    const paused = background.pause();
+    open();
+    await paused;
+    await add(3);
+    await expect.poll(() => state().waiting).toEqual([idOf(1), idOf(2), idOf(3)]);
+    background.resume();
+    await rest();
+    expect(state().done).toEqual([idOf(1)]); // The others have no video.
+  });
+
+  it('leaves alone what does not wait', async () => {
+    const device = await deviceWith(1);
+    const { repository, background, world, rest } = await openPage(device);
+    await repository.recordings.setFromVideo(idOf(1), 'declined');
+    background.look();
+    await rest();
+    expect(world.trackersStarted).toBe(0);
+    expect((await repository.recordings.find(idOf(1)))?.recording).toEqual(liveRecording(1));
+  });
+
+  it('goes on where it was after the page was closed', async () => {
+    const device = await deviceWith(1);
+    const first = await openPage(device);
+    const { reached } = holdAt(60, first.world);
+    first.background.look();
+    await reached;
+    await first.background.close();
+    const second = await openPage(device);
+    const told: number[] = [];
+    second.background.store.subscribe(({ current }) => {
+      if (current?.progress) told.push(current.progress.framesDone);
+    });
+    second.background.look();
+    await second.rest();
+    expect(second.world.framesEstimated).toBe(frames - 60);
+    expect(told[0]).toBe(61);
+    const kept = await second.repository.recordings.find(idOf(1));
+    expect(kept?.recording.observed.xPx).toEqual(whole.observed.xPx);
+    expect(kept?.facts.fromVideo).toBe('done');
+  });
+
+  it('keeps rows while it tracks, so that a killed page loses no more than half a second of them', async () => {
+    const device = await deviceWith(1);
+    const first = await openPage(device);
+    const { reached } = holdAt(60, first.world);
+    first.background.look();
+    await reached; // ... and nothing is closed: the page is gone.
+    await new Promise((resolve) => setTimeout(resolve, 600));
+    const second = await openPage(device);
+    second.background.look();
+    await second.rest();
+    expect(second.world.framesEstimated).toBe(frames - 60);
+  });
+
+  it('frees the device while paused, and goes on where it was', async () => {
+    const device = await deviceWith(1);
+    const { repository, background, world, state, rest } = await openPage(device);
+    const { reached, open } = holdAt(50, world);
+    background.look();
+    await reached;
+    const paused = background.pause();
+    expect(world.trackersClosed).toBe(1);
+    open();
+    await paused;
+    expect(state()).toMatchObject({ isPaused: true, current: null, waiting: [idOf(1)], problems: {} });
+    const before = world.framesEstimated;
+    background.look();
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    expect(world.framesEstimated).toBe(before);
+    background.resume();
+    await rest();
+    expect(world.framesEstimated).toBeLessThan(frames + 5);
+    expect((await repository.recordings.find(idOf(1)))?.facts.fromVideo).toBe('done');
+  });
+
+  it('is called off for one session, which keeps its joints, and goes on with the next', async () => {
+    const device = await deviceWith(1, 2);
+    const { repository, background, world, state, rest } = await openPage(device);
+    const { reached, open } = holdAt(40, world);
+    background.look();
+    await reached;
+    const cancelled = background.cancel(idOf(1));
+    open();
+    await cancelled;
+    await rest();
+    expect(state().done).toEqual([idOf(2)]);
+    expect(await repository.recordings.find(idOf(1))).toMatchObject({
+      recording: liveRecording(1),
+      facts: { fromVideo: 'declined' },
+    });
+    await background.retry(idOf(1));
+    await rest();
+    expect(state().done).toEqual([idOf(2), idOf(1)]);
+  });
+
+  it('takes in what is kept while it works', async () => {
+    const device = await deviceWith(1);
+    const { repository, background, world, state, rest } = await openPage(device);
+    const { reached, open } = holdAt(40, world);
+    background.look();
+    await reached;
+    const video = `${idOf(2)}.webm`;
+    await device.videos.create(video);
+    await repository.recordings.save(liveRecording(2), { visitId: null, video, fromVideo: 'waiting' });
+    background.look();
+    open();
+    await rest();
+    expect(state().done).toEqual([idOf(1), idOf(2)]);
+  });
+
+  it('works in one tab at a time, and does nothing twice', async () => {
+    const device = await deviceWith(1);
+    const marks = createMarks(undefined);
+    const one = await openPage(device, marks);
+    const other = await openPage(device, marks);
+    const { reached, open } = holdAt(40, one.world);
+    one.background.look();
+    await reached;
+    other.background.look();
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    expect(other.world.framesEstimated).toBe(0);
+    open();
+    await one.rest();
+    await other.rest();
+    expect(one.state().done).toEqual([idOf(1)]);
+    expect([other.state().done, other.world.framesEstimated]).toEqual([[], 0]);
+  });
+
+  it('keeps the joints and tells why where the video is gone', async () => {
+    const device = await deviceWith(1);
+    await device.videos.remove(`${idOf(1)}.webm`);
+    const { repository, background, state, rest } = await openPage(device);
+    background.look();
+    await rest();
+    expect(state().problems[idOf(1)]).toMatch(/video is no longer on this device/);
+    expect((await repository.recordings.find(idOf(1)))?.facts.fromVideo).toBe('impossible');
+  });
+
+  it('keeps the joints and tells why where the video can’t be read, and goes on with the next', async () => {
+    const { repository, parts } = await openPage(await deviceWith(1, 2));
+    const { openFrameSource } = parts;
+    const background = createBackgroundMeasuring({
+      ...parts,
+      openFrameSource: (file) =>
+        file.name.startsWith('1')
+          ? Promise.reject(new VideoProblem('cut-off', 'It is cut off. Copy it again.'))
+          : openFrameSource(file),
+    });
+    background.look();
+    await background.whenIdle();
+    const { done, problems } = background.store.getState();
+    expect(done).toEqual([idOf(2)]);
+    expect(problems).toEqual({ [idOf(1)]: 'It is cut off. Copy it again.' });
+    expect((await repository.recordings.find(idOf(1)))?.facts.fromVideo).toBe('impossible');
+  });
+
+  it('starts another tracker after one failed, and tries the session again when asked', async () => {
+    const device = await deviceWith(1, 2);
+    const { repository, background, world, state, rest } = await openPage(device);
+    world.beforeAnswer = (frame) =>
+      world.trackersStarted === 1 && frame === 30
+        ? Promise.reject(new Error('worker gone'))
+        : Promise.resolve();
+    background.look();
+    await rest();
+    expect(state().done).toEqual([idOf(2)]);
+    expect(state().problems[idOf(1)]).toMatch(/worker gone/);
+    expect((await repository.recordings.find(idOf(1)))?.facts.fromVideo).toBe('waiting');
+    await background.retry(idOf(1));
+    await rest();
+    expect(state()).toMatchObject({ done: [idOf(2), idOf(1)], problems: {} });
+  });
+
+  it('does not bring a session back that was deleted meanwhile', async () => {
+    const device = await deviceWith(1);
+    const { repository, background, world, state, rest } = await openPage(device);
+    const { reached, open } = holdAt(40, world);
+    background.look();
+    await reached;
+    await repository.recordings.remove(idOf(1));
+    open();
+    await rest();
+    expect((await repository.recordings.list()).found).toEqual([]);
+    expect(state()).toMatchObject({ done: [], problems: {} });
+    expect(await (await device.openRecords()).list('rows')).toEqual([]);
+  });
+
+  /** Gives at most so many frames at a time, as where the browser takes the decoder away, and none after `endsAt`. */
+  function stutteringSource(source: FrameSource, atOnce: number, endsAt = Infinity): FrameSource {
+    return {
+      ...source,
+      async *frames(...asked) {
+        let given = 0;
+        for await (const frame of source.frames(...asked)) {
+          if (given++ === atOnce || frame.timeMs >= endsAt) return;
+          yield frame;
+        }
+      },
+    };
+  }
+
+  it('goes on with a video that stopped giving frames as long as more of it comes', async () => {
+    const { repository, parts } = await openPage(await deviceWith(1));
+    const { openFrameSource } = parts;
+    const background = createBackgroundMeasuring({
+      ...parts,
+      openFrameSource: async (file) => stutteringSource(await openFrameSource(file), 70),
+    });
+    background.look();
+    await background.whenIdle();
+    expect(background.store.getState().done).toEqual([idOf(1)]);
+    expect((await repository.recordings.find(idOf(1)))?.recording.observed.timesMs).toEqual(
+      whole.observed.timesMs,
+    );
+  });
+
+  it('keeps the joints tracked live where the video shows less of the set', async () => {
+    const { repository, parts } = await openPage(await deviceWith(1));
+    const { openFrameSource } = parts;
+    const background = createBackgroundMeasuring({
+      ...parts,
+      openFrameSource: async (file) =>
+        stutteringSource(await openFrameSource(file), 70, facts.durationMs - 2500),
+    });
+    background.look();
+    await background.whenIdle();
+    expect(background.store.getState().problems[idOf(1)]).toMatch(/ends before/);
+    expect(await repository.recordings.find(idOf(1))).toMatchObject({
+      recording: liveRecording(1),
+      facts: { fromVideo: 'impossible' },
+    });
+  });
+});
+
+describe('createBackgroundMeasuring(parts) where no turn is to be had', () => {
+  it('comes to rest, and asks again when it is told to look', async () => {
+    let asked = 0;
+    const refused: Marks = {
+      hold: () => {
+        asked++;
+        return Promise.reject(new Error('refused'));
+      },
+      held: () => Promise.resolve(new Set()),
+    };
+    const { background, rest } = await openPage(await deviceWith(1), refused);
+    background.look();
+    await rest();
+    expect(asked).toBe(1);
+    background.look();
+    await rest();
+    expect(asked).toBe(2);
+  });
+});

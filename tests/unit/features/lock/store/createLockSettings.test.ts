@@ -1,0 +1,60 @@
+import { describe, expect, it, vi } from 'vitest';
+import { createLockSettings } from '#features/lock/store/createLockSettings';
+import type { DeviceLock } from '#device/storage/lock/createDeviceLock';
+import { storageProblem } from '#device/storage/storageProblem';
+import { createTestDevice } from '../../../../support/openTestRepository';
+
+async function open() {
+  let isOn = false;
+  const lock: DeviceLock = {
+    isOn: () => Promise.resolve(isOn),
+    turnOn: vi.fn(() => {
+      isOn = true;
+      return Promise.resolve();
+    }),
+    turnOff: vi.fn(() => Promise.reject(storageProblem('wrong-passphrase'))),
+    changePassphrase: vi.fn(() => Promise.resolve()),
+    assertAlone: () => Promise.resolve(),
+  };
+  const repository = { ...(await createTestDevice().open()), lock };
+  const reload = vi.fn();
+  const settings = createLockSettings({
+    openRepository: () => Promise.resolve({ repository, problem: null }),
+    reload,
+  });
+  return { settings, lock, reload, state: () => settings.store.getState() };
+}
+
+describe('createLockSettings(world)', () => {
+  it('refuses a passphrase that is short, or not typed twice alike', async () => {
+    const { settings, lock, reload, state } = await open();
+    await settings.look();
+    expect(state()).toEqual({ isOn: false, isWorking: false, sentence: null });
+    await settings.turnOn('short', 'short');
+    expect(state().sentence).toMatch(/at least 12 characters/);
+    await settings.turnOn('four words in a row', 'four words in a raw');
+    expect(state().sentence).toMatch(/not the same/);
+    expect(lock.turnOn).not.toHaveBeenCalled();
+    expect(reload).not.toHaveBeenCalled();
+  });
+
+  it('opens the page anew once the lock was turned on', async () => {
+    const { settings, lock, reload, state } = await open();
+    await settings.turnOn('four words in a row', 'four words in a row');
+    expect(lock.turnOn).toHaveBeenCalledWith('four words in a row');
+    expect(reload).toHaveBeenCalledOnce();
+    expect(state().isOn).toBe(true);
+  });
+
+  it('says what went wrong, and says that a new passphrase holds', async () => {
+    const { settings, reload, state } = await open();
+    await settings.turnOff('not the passphrase');
+    expect(state()).toMatchObject({
+      isWorking: false,
+      sentence: expect.stringMatching(/does not open/) as string,
+    });
+    expect(reload).not.toHaveBeenCalled();
+    await settings.change('four words in a row', 'five other words in a row', 'five other words in a row');
+    expect(state().sentence).toMatch(/holds from now on/);
+  });
+});

@@ -1,0 +1,101 @@
+import { describe, expect, it } from 'vitest';
+import { measure } from '#core/measurement/measure';
+import { defaultLimits } from '#core/protocol/limits';
+import { countedRepetitions } from '#features/review/rules/countedRepetitions';
+import { proposeCues } from '#features/review/rules/proposeCues';
+import { filteredRows, repetitionRows, sortedRows } from '#features/review/rules/repetitionRow';
+import { setGlance } from '#features/review/rules/setGlance';
+import { judge } from '#core/scoring/judge';
+import { filmPerson } from '../../../../support/syntheticPerson';
+
+const setup = { task: 'split-stance-sit-to-stand', side: 'right' } as const;
+const { track } = filmPerson({
+  ...setup,
+  repetitions: [{ peakDeg: 2 }, { peakDeg: 24 }, { peakDeg: 17 }, { peakDeg: 19 }],
+  camera: { distanceM: 12, focalPx: 6000 },
+  rateHz: 25,
+});
+const measurement = measure(track, setup);
+const judgements = measurement.repetitions.map((repetition) => judge(repetition, measurement, defaultLimits));
+const none = judgements.map(() => null);
+const handMade = judgements.map(() => false);
+const rows = repetitionRows(measurement, judgements, defaultLimits, { excluded: none, handMade });
+
+describe('repetitionRows(measurement, judgements, limits, marks)', () => {
+  it('tells when the worst moment is, and how long the knee was out of its limits', () => {
+    expect(rows).toHaveLength(4);
+    for (const { worstAtPct, outOfLimitsMs, measuredPct } of rows) {
+      expect(worstAtPct).toBeGreaterThanOrEqual(0);
+      expect(worstAtPct).toBeLessThanOrEqual(100);
+      expect(outOfLimitsMs).toBeGreaterThanOrEqual(0);
+      expect(measuredPct).toBeGreaterThan(30);
+    }
+    expect(rows[1]!.outOfLimitsMs).toBeGreaterThan(rows[0]!.outOfLimitsMs!);
+  });
+});
+
+describe('sortedRows(rows, key, direction)', () => {
+  const order = (...args: Parameters<typeof sortedRows>) => sortedRows(...args).map(({ number }) => number);
+
+  it('sorts by any measure, either way, and leaves the rows it was given', () => {
+    expect(order(rows, 'worst', 'descending')).toEqual([2, 4, 3, 1]);
+    expect(order(rows, 'worst', 'ascending')).toEqual([1, 3, 4, 2]);
+    expect(order(rows, 'number', 'descending')).toEqual([4, 3, 2, 1]);
+    expect(rows.map(({ number }) => number)).toEqual([1, 2, 3, 4]);
+  });
+
+  it('puts what was not measured last either way', () => {
+    const [first, ...others] = rows;
+    const withGap = [{ ...first!, outOfLimitsMs: null }, ...others];
+    expect(order(withGap, 'out-of-limits', 'ascending').at(-1)).toBe(1);
+    expect(order(withGap, 'out-of-limits', 'descending').at(-1)).toBe(1);
+  });
+});
+
+describe('filteredRows(rows, filter)', () => {
+  it('shows excluded ones among all and by themselves only', () => {
+    const marked = rows.map((row, index) => (index === 1 ? { ...row, excluded: 'A trial.' } : row));
+    expect(filteredRows(marked, 'all')).toHaveLength(4);
+    expect(filteredRows(marked, 'excluded').map(({ number }) => number)).toEqual([2]);
+    expect(filteredRows(marked, 'out-of-line').some(({ number }) => number === 2)).toBe(false);
+  });
+});
+
+describe('proposeCues(counted, limits)', () => {
+  it('proposes the worst, the usual fault and the best, each once', () => {
+    const proposed = proposeCues(countedRepetitions(measurement, judgements, none), defaultLimits);
+    expect(proposed.map(({ role }) => role)).toEqual(['worst', 'typical', 'model']);
+    expect(proposed[0]).toEqual({ index: 1, role: 'worst' });
+    expect([2, 3]).toContain(proposed[1]!.index);
+    expect(proposed[2]).toEqual({ index: 0, role: 'model' });
+  });
+
+  it('leaves excluded ones out', () => {
+    const excluded = [null, 'A trial.', null, null];
+    const proposed = proposeCues(countedRepetitions(measurement, judgements, excluded), defaultLimits);
+    expect(proposed.map(({ index }) => index)).not.toContain(1);
+  });
+
+  it('proposes nothing where nothing was measured', () => {
+    expect(proposeCues([], defaultLimits)).toEqual([]);
+  });
+});
+
+describe('setGlance(measurement, judgements, excluded, limits)', () => {
+  it('counts what counts, with a score between the ends of its band', () => {
+    const glance = setGlance(measurement, judgements, [null, 'A trial.', null, null], defaultLimits);
+    expect(glance).toMatchObject({ done: 3, excluded: 1 });
+    const { pct, lowPct, highPct, count } = glance.score!;
+    expect(count).toBe(3);
+    expect(lowPct).toBeLessThanOrEqual(pct);
+    expect(highPct).toBeGreaterThanOrEqual(pct);
+    expect(glance.peak!.count).toBe(3);
+    expect(glance.tempo.map(({ name }) => name)).toEqual(['rise', 'top', 'lowering']);
+  });
+
+  it('says that nothing was measured where nothing counts', () => {
+    const all = judgements.map(() => 'A trial.');
+    const glance = setGlance(measurement, judgements, all, defaultLimits);
+    expect(glance).toMatchObject({ done: 0, score: null, peak: null, trend: null, depth: null });
+  });
+});

@@ -1,0 +1,352 @@
+import { describe, expect, it, vi } from 'vitest';
+import { createApp } from '#features/review/store/createApp';
+import { judgeAll } from '#shell/tracking/shownRecording';
+import { defaultLimits, withLimit } from '#core/protocol/limits';
+import { parseRecording } from '#documents/recording/parseRecording';
+import { facts, fakeAdapters, film, recordingText } from '../../../../support/fakeAdapters';
+
+function start() {
+  const { adapters, world } = fakeAdapters();
+  const app = createApp(adapters);
+  return { app, world, adapters, state: app.store.getState };
+}
+
+const video = new File(['x'], 'stairs.mp4', { type: 'video/mp4' });
+const recording = new File([recordingText], 'any.json', { type: 'application/json' });
+const never = () => new Promise<void>(() => undefined);
+
+async function tracked() {
+  const started = start();
+  await started.app.openFile(video);
+  started.app.setSide('right');
+  await started.app.startTracking();
+  return started;
+}
+
+describe('openFile(file)', () => {
+  it('takes a video and tells its facts', async () => {
+    const { app, state, world } = start();
+    await app.openFile(video);
+    expect(state()).toMatchObject({ chosen: facts, opening: null, problem: null, screen: 'start' });
+    expect(world.sourcesOpen).toBe(0);
+  });
+
+  it('tells in a sentence why a file is no video, and takes the next one', async () => {
+    const { app, state } = start();
+    await app.openFile(new File(['x'], 'bad.txt'));
+    expect(state().problem?.sentence).toContain('"bad.txt" is not a video');
+    expect(state()).toMatchObject({ chosen: null, opening: null, screen: 'start' });
+    await app.openFile(video);
+    expect(state()).toMatchObject({ chosen: facts, problem: null });
+  });
+
+  it('opens a session document at once, measured afresh, without a video', async () => {
+    const { app, state } = start();
+    await app.openFile(new File([recordingText], 'overfoot-session-2026-02-03.json'));
+    expect(state()).toMatchObject({ screen: 'review', setup: { side: 'right' } });
+    expect(state().limits.present.kneeInwardDeg).toBe(12);
+    expect(app.recording()).toMatchObject({ origin: 'session', video: null });
+    expect(state().judgements).toHaveLength(3);
+  });
+
+  it('tells what is wrong with a damaged session document', async () => {
+    const { app, state } = start();
+    await app.openFile(new File([recordingText.slice(0, 500)], 'cut.json'));
+    expect(state().screen).toBe('start');
+    expect(state().problem?.sentence).toContain('not JSON');
+  });
+
+  it('keeps the file that was chosen last when an earlier one opens late', async () => {
+    const { app, state, adapters } = start();
+    let openLate: () => void = () => undefined;
+    const open = adapters.openFrameSource;
+    adapters.openFrameSource = async (file) => {
+      if (file.name === 'slow.mp4') await new Promise<void>((resolve) => (openLate = resolve));
+      const source = await open(file);
+      return { ...source, facts: { ...source.facts, fileName: file.name } };
+    };
+    const slow = app.openFile(new File(['x'], 'slow.mp4'));
+    await app.openFile(new File(['x'], 'quick.mp4'));
+    openLate();
+    await slow;
+    expect(state().chosen?.fileName).toBe('quick.mp4');
+  });
+});
+
+describe('openExample()', () => {
+  it('shows the recorded joints, measured now, with the video', async () => {
+    const { app, state } = start();
+    await app.openExample();
+    expect(state()).toMatchObject({ screen: 'review', opening: null });
+    expect(app.recording()).toMatchObject({ origin: 'example', note: 'Invented: a made-up person.' });
+    expect(app.recording()?.video?.name).toBe('example.mp4');
+  });
+
+  it('tells when the example is missing', async () => {
+    const { app, state, adapters } = start();
+    adapters.fetchExample = () => Promise.reject(new Error('the json file is missing'));
+    await app.openExample();
+    expect(state().problem?.sentence).toContain('the json file is missing');
+    expect(state()).toMatchObject({ screen: 'start', opening: null });
+  });
+});
+
+describe('startTracking()', () => {
+  it('does nothing before a video and a side are chosen', async () => {
+    const { app, state, world } = start();
+    await app.startTracking();
+    await app.openFile(video);
+    await app.startTracking();
+    expect(state().screen).toBe('start');
+    expect(world.trackersStarted).toBe(0);
+  });
+
+  it('goes from video to judged repetitions', async () => {
+    const { state, app, world } = await tracked();
+    expect(state()).toMatchObject({ screen: 'review', progress: null, problem: null });
+    const { measurement } = app.recording()!;
+    expect(state().judgements).toEqual(judgeAll(measurement, defaultLimits));
+    expect(state().judgements).toHaveLength(3);
+    expect(state().judgements[2]!.verdict).toBe('out-of-line');
+    expect(app.recording()?.model).toMatchObject({ size: 'full', weights: 'made-up 4.5.6', backend: 'wasm' });
+    expect(app.recording()?.track.timesMs).toHaveLength(film.track.timesMs.length);
+    expect(world.sourcesOpen).toBe(0);
+  });
+
+  it('tells how far it is, and which device it runs on', async () => {
+    const { app, state } = start();
+    await app.openFile(video);
+    app.setSide('right');
+    const seen: number[] = [];
+    const stop = app.store.subscribe(({ progress }) => progress !== null && seen.push(progress.framesDone));
+    await app.startTracking();
+    stop();
+    expect(Math.max(...seen)).toBe(film.track.timesMs.length);
+    expect(state().device).toEqual({
+      state: 'ready',
+      device: { backend: 'wasm', threads: 2 },
+      model: 'full',
+    });
+  });
+
+  it('goes back to where it began and tells why when the tracker fails; the next try gets a new tracker', async () => {
+    const { app, state, world } = start();
+    await app.openFile(video);
+    app.setSide('right');
+    world.beforeAnswer = () => Promise.reject(new Error('out of memory'));
+    await app.startTracking();
+    expect(state()).toMatchObject({ screen: 'start', progress: null, chosen: facts });
+    expect(state().problem?.sentence).toContain('out of memory');
+    world.beforeAnswer = () => Promise.resolve();
+    await app.startTracking();
+    expect(state()).toMatchObject({ screen: 'review', problem: null });
+    expect(world).toMatchObject({ trackersStarted: 2, trackersClosed: 1, sourcesOpen: 0 });
+  });
+});
+
+describe('cancel()', () => {
+  it('stops tracking at once, keeps the chosen video, and shows no problem', async () => {
+    const { app, state, world } = start();
+    await app.openFile(video);
+    app.setSide('right');
+    world.beforeAnswer = (frame) => (frame < 5 ? Promise.resolve() : never());
+    const tracking = app.startTracking();
+    await vi.waitFor(() => expect(state().progress?.framesDone).toBe(5));
+    app.cancel();
+    expect(state()).toMatchObject({ screen: 'start', chosen: facts, problem: null, progress: null });
+    expect(world.trackersClosed).toBe(1);
+    void tracking;
+  });
+
+  it('stops while the model is still loading', async () => {
+    const { app, state, world } = start();
+    await app.openFile(video);
+    app.setSide('right');
+    world.beforeLoad = never;
+    const tracking = app.startTracking();
+    await vi.waitFor(() => expect(state().device.state).toBe('starting'));
+    app.cancel();
+    await tracking;
+    expect(state()).toMatchObject({ screen: 'start', problem: null });
+    expect(world.sourcesOpen).toBe(0);
+  });
+
+  it('leaves the recording that was there before', async () => {
+    const { app, state, world } = start();
+    await app.openExample();
+    const before = app.recording();
+    world.beforeAnswer = never;
+    void app.trackAgain();
+    await vi.waitFor(() => expect(state().device.state).toBe('ready'));
+    app.cancel();
+    expect(state().screen).toBe('review');
+    expect(app.recording()).toBe(before);
+  });
+});
+
+describe('setBodyHeight(bodyHeightCm)', () => {
+  it('goes with the next recording and into the one on screen, and can be taken back', async () => {
+    const { app } = await tracked();
+    app.setBodyHeight(168);
+    expect(app.recording()!.measurement.setup.bodyHeightCm).toBe(168);
+    app.setBodyHeight(undefined);
+    expect(app.recording()!.measurement.setup.bodyHeightCm).toBeUndefined();
+  });
+});
+
+describe('setSide(side), setTask(task)', () => {
+  it('measure the kept joints again without tracking again', async () => {
+    const { app, state, world } = await tracked();
+    const frames = world.framesEstimated;
+    const before = app.recording();
+    app.setSide('left');
+    expect(app.recording()?.measurement.setup.side).toBe('left');
+    expect(app.recording()?.track).toBe(before?.track);
+    expect(state().judgements).toHaveLength(app.recording()!.measurement.repetitions.length);
+    expect(app.recording()?.measurement.notes).toContainEqual({ kind: 'side-doubtful', side: 'left' });
+    app.setTask('single-leg-squat');
+    expect(app.recording()?.measurement.setup.task).toBe('single-leg-squat');
+    expect(world.framesEstimated).toBe(frames);
+  });
+
+  it('leave a kept recording alone while the next one is set up', async () => {
+    const { app } = await tracked();
+    app.show('start');
+    const before = app.recording();
+    app.setSide('left');
+    expect(app.recording()).toBe(before);
+    expect(before?.measurement.setup.side).toBe('right');
+  });
+});
+
+describe('moveLimits(limits), endLimitMove(), undo(), putLimits(limits)', () => {
+  const verdicts = (state: ReturnType<typeof start>['state']) =>
+    state().judgements.map(({ verdict }) => verdict);
+
+  it('judge again at once and count the verdicts that changed since the move began', async () => {
+    const { app, state } = await tracked();
+    const before = verdicts(state);
+    app.moveLimits({ ...state().limits.present, kneeInwardDeg: 25 });
+    app.moveLimits({ ...state().limits.present, kneeInwardDeg: 30 });
+    app.endLimitMove();
+    const after = verdicts(state);
+    expect(after[2]).not.toBe(before[2]);
+    expect(state().judgements).toEqual(judgeAll(app.recording()!.measurement, state().limits.present));
+    const changed = after.filter((verdict, index) => verdict !== before[index]).length;
+    expect(state().changedVerdicts).toBe(changed);
+    app.undo();
+    expect(verdicts(state)).toEqual(before);
+    expect(state().limits.present.kneeInwardDeg).toBe(10);
+    expect(state().changedVerdicts).toBe(changed);
+  });
+
+  it('judge by limits of other measures as well, and take them back', async () => {
+    const { app, state } = await tracked();
+    const before = verdicts(state);
+    const { present } = state().limits;
+    const depths = app.recording()!.measurement.repetitions.map(({ ranges }) => ranges.depth.max!);
+    const shallow = Math.min(...depths.map(({ value, band }) => value - 2 * band));
+    app.putLimits(withLimit(present, 'depth', 'most', shallow));
+    expect(verdicts(state)).toEqual(before.map(() => 'out-of-line'));
+    expect(state().changedVerdicts).toBe(before.filter((verdict) => verdict !== 'out-of-line').length);
+    expect(state().review.limitsSet.at(-1)!.limits.others).toEqual({ depth: { most: shallow } });
+    app.undo();
+    expect(verdicts(state)).toEqual(before);
+    expect(state().limits.present).toEqual(present);
+  });
+
+  it('bring the defaults back, which can be undone as well', async () => {
+    const { app, state } = await tracked();
+    app.moveLimits({ ...state().limits.present, kneeOutwardDeg: 4 });
+    app.endLimitMove();
+    app.putLimits(defaultLimits);
+    expect(state().limits.present).toEqual({ kneeInwardDeg: 10, kneeOutwardDeg: 10 });
+    app.undo();
+    expect(state().limits.present).toEqual({ kneeInwardDeg: 10, kneeOutwardDeg: 4 });
+  });
+
+  it('change nothing where there is nothing to undo', async () => {
+    const { app, state } = await tracked();
+    const before = state().limits;
+    app.undo();
+    expect(state().limits).toBe(before);
+  });
+});
+
+describe('saveSession()', () => {
+  it('hands over a document that reads back, with the limits in force and no name of anybody', async () => {
+    const { app, world } = await tracked();
+    app.moveLimits({ ...app.store.getState().limits.present, kneeInwardDeg: 14 });
+    app.endLimitMove();
+    app.saveRecording();
+    const [{ fileName, text }] = world.saved as [{ fileName: string; text: string }];
+    expect(fileName).toBe('overfoot-session-2026-05-06.json');
+    expect(text).not.toContain('stairs');
+    const document = parseRecording(text);
+    expect(document.limits).toEqual({ kneeInwardDeg: 14, kneeOutwardDeg: 10 });
+    expect(document.derived.repetitions).toHaveLength(3);
+  });
+});
+
+describe('saveTable(rows)', () => {
+  it('hands over a row a repetition, judged by the limits in force, under a name that names nobody', async () => {
+    const { app, world } = start();
+    await app.openFile(recording);
+    app.moveLimits({ ...app.store.getState().limits.present, kneeInwardDeg: 30 });
+    app.saveTable('repetitions');
+    const [file] = world.saved;
+    expect(file!.fileName).toBe('overfoot-repetitions-2026-05-06.csv');
+    const lines = file!.text.split('\r\n');
+    expect(lines).toHaveLength(1 + 3 + 1);
+    expect(lines[3]).toContain(',30,10,');
+    expect(lines[3]).not.toContain('out-of-line');
+    expect(lines[1]).toMatch(/,Invented: a made-up person\.$/);
+  });
+
+  it('hands over a row a frame', async () => {
+    const { app, world } = start();
+    await app.openFile(recording);
+    app.saveTable('frames');
+    const [file] = world.saved;
+    expect(file!.fileName).toBe('overfoot-frames-2026-05-06.csv');
+    expect(file!.text.split('\r\n')).toHaveLength(1 + film.track.timesMs.length + 1);
+  });
+
+  it('does nothing where nothing is shown', () => {
+    const { app, world } = start();
+    app.saveTable('frames');
+    expect(world.saved).toEqual([]);
+  });
+});
+
+describe('attachVideo(file)', () => {
+  it('takes the video that was measured and refuses another one', async () => {
+    const { app, state, world } = start();
+    await app.openFile(new File([recordingText], 'saved.json'));
+    world.facts = { ...facts, durationMs: facts.durationMs + 4000, fileName: 'other.mp4' };
+    await app.attachVideo(new File(['x'], 'other.mp4'));
+    expect(state().problem?.sentence).toContain('"other.mp4" is not the video that was measured');
+    expect(app.recording()?.video).toBeNull();
+    world.facts = facts;
+    await app.attachVideo(video);
+    expect(state().problem).toBeNull();
+    expect(app.recording()?.video).toBe(video);
+  });
+});
+
+describe('prepare()', () => {
+  it('starts the tracker once and tells where it runs', async () => {
+    const { app, state, world } = start();
+    await Promise.all([app.prepare(), app.prepare()]);
+    expect(world).toMatchObject({ trackersStarted: 1, modelsLoaded: ['full'] });
+    expect(state().device.state).toBe('ready');
+  });
+
+  it('tells when it fails, and does not stand in the way', async () => {
+    const { app, state, world } = start();
+    world.beforeLoad = () => Promise.reject(new Error('no graphics'));
+    await app.prepare();
+    expect(state().device).toEqual({ state: 'failed', sentence: 'no graphics' });
+    expect(state().problem).toBeNull();
+  });
+});

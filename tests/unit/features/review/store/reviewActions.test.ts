@@ -1,0 +1,159 @@
+import { describe, expect, it } from 'vitest';
+import { createApp } from '#features/review/store/createApp';
+import type { KeptReview } from '#features/review/store/keptReview';
+import { parseRecording } from '#documents/recording/parseRecording';
+import { readRecordingHead } from '#documents/recording/readRecordingHead';
+import type { RecordingHead } from '#documents/recording/recordingHead';
+import { fakeAdapters, recordingText } from '../../../../support/fakeAdapters';
+
+const settle = () => new Promise((resolve) => setTimeout(resolve, 0));
+
+async function openKept(save?: KeptReview['save']) {
+  const { adapters, world } = fakeAdapters();
+  const app = createApp(adapters);
+  const saved: RecordingHead[] = [];
+  app.openKept(parseRecording(recordingText), 'a set', null, {
+    session: null,
+    save:
+      save ??
+      ((recording) => {
+        saved.push(readRecordingHead(JSON.parse(JSON.stringify(recording))));
+        return Promise.resolve();
+      }),
+    readOther: () => Promise.reject(new Error('There is no other.')),
+  });
+  await settle();
+  const middleOf = (index: number) => {
+    const { repetitions, timesMs } = app.recording()!.measurement;
+    const { loadedFrom, loadedTo } = repetitions[index]!;
+    return (timesMs[loadedFrom]! + timesMs[loadedTo]!) / 2;
+  };
+  return { app, saved, world, state: app.store.getState, middleOf };
+}
+
+describe('correct(change), undo(), redo()', () => {
+  it('changes what is shown, keeps it beside the original, and takes it back', async () => {
+    const { app, saved, state, middleOf } = await openKept();
+    const before = app.recording()!;
+    app.select(1);
+    app.correct({ kind: 'exclude', atMs: middleOf(1), reason: 'A trial.' });
+    await settle();
+    expect(app.recording()).toMatchObject({ isByHand: true, excluded: [null, 'A trial.', null] });
+    expect(state()).toMatchObject({ selected: 1, keeping: { state: 'kept' } });
+    const kept = saved.at(-1)!;
+    expect(kept.corrections).toEqual([
+      {
+        change: { kind: 'exclude', atMs: middleOf(1), reason: 'A trial.' },
+        by: 'T1',
+        at: '2026-05-06T07:08:09.000Z',
+      },
+    ]);
+    expect(kept.derived.repetitions.map(({ excluded }) => excluded)).toEqual([
+      undefined,
+      'A trial.',
+      undefined,
+    ]);
+    expect(kept).not.toHaveProperty('observed');
+    app.undo();
+    await settle();
+    expect(app.recording()!.measurement).toEqual(before.measurement);
+    expect(saved.at(-1)!.corrections).toEqual([]);
+    app.redo();
+    expect(app.recording()!.isByHand).toBe(true);
+  });
+
+  it('opens a kept session with its corrections, which can be taken back', async () => {
+    const { app, saved, middleOf } = await openKept();
+    app.correct({ kind: 'split', atMs: middleOf(0) });
+    await settle();
+    const again = await openKept();
+    const { observed } = parseRecording(recordingText);
+    again.app.openKept({ ...saved.at(-1)!, observed }, 'the set again', null);
+    expect(again.app.recording()!.measurement.repetitions).toHaveLength(4);
+    again.app.undo();
+    expect(again.app.recording()!.measurement.repetitions).toHaveLength(3);
+  });
+
+  it('takes limits and corrections back in the order in which they were set', async () => {
+    const { app, state, middleOf } = await openKept();
+    app.correct({ kind: 'exclude', atMs: middleOf(0), reason: 'A trial.' });
+    app.moveLimits({ ...app.store.getState().limits.present, kneeInwardDeg: 5 });
+    app.endLimitMove();
+    expect(state().review.limitsSet).toMatchObject([{ limits: { kneeInwardDeg: 5 }, by: 'T1' }]);
+    app.undo();
+    expect(state().limits.present.kneeInwardDeg).toBe(12);
+    expect(state().review.limitsSet).toEqual([]);
+    expect(app.recording()!.isByHand).toBe(true);
+    app.undo();
+    expect(app.recording()!.isByHand).toBe(false);
+    app.undo();
+    expect(state().undoable).toEqual([]);
+  });
+
+  it('switches the working side as a correction, and leaves the setup as it was', async () => {
+    const { app, saved } = await openKept();
+    app.setSide('left');
+    await settle();
+    expect(app.recording()!.measurement.setup.side).toBe('left');
+    expect(saved.at(-1)!.setup.side).toBe('right');
+  });
+
+  it('says where it could not be kept, with the sentence', async () => {
+    const { app, state, middleOf } = await openKept(() => Promise.reject(new Error('full')));
+    app.correct({ kind: 'exclude', atMs: middleOf(0), reason: 'A trial.' });
+    await settle();
+    expect(state().keeping.state).toBe('failed');
+    expect(app.recording()!.isByHand).toBe(true);
+  });
+
+  it('keeps what came while it was keeping', async () => {
+    let letGo: () => void = () => undefined;
+    const saved: RecordingHead[] = [];
+    const { app, state } = await openKept(async (recording) => {
+      saved.push(recording);
+      await new Promise<void>((resolve) => (letGo = resolve));
+    });
+    app.setRemark(null, 'First.');
+    app.setRemark(null, 'Second.');
+    letGo();
+    await settle();
+    expect(saved.at(-1)!.review!.remarks).toMatchObject([{ text: 'Second.' }]);
+    expect(state().keeping.state).toBe('saving');
+    letGo();
+    await settle();
+    expect(state().keeping.state).toBe('kept');
+  });
+});
+
+describe('setRemark(atMs, text), markReviewed(isReviewed)', () => {
+  it('keeps one remark a place, signed; an empty one goes', async () => {
+    const { app, saved, state } = await openKept();
+    app.setRemark(2000, ' Good depth. ');
+    app.setRemark(null, 'Tired at the end.');
+    app.setRemark(2000, 'Good depth, slow.');
+    expect(state().review.remarks.map(({ text }) => text)).toEqual([
+      'Tired at the end.',
+      'Good depth, slow.',
+    ]);
+    app.setRemark(2000, ' ');
+    app.markReviewed(true);
+    await settle();
+    expect(saved.at(-1)!.review).toMatchObject({
+      remarks: [{ atMs: null, text: 'Tired at the end.' }],
+      reviewed: { by: 'T1' },
+    });
+    app.markReviewed(false);
+    expect(state().review.reviewed).toBeNull();
+  });
+});
+
+describe('saveSession() with corrections', () => {
+  it('writes them into the file', async () => {
+    const { app, world, middleOf } = await openKept();
+    app.correct({ kind: 'exclude', atMs: middleOf(2), reason: 'Somebody walked by.' });
+    app.saveRecording();
+    const document = parseRecording(world.saved.at(-1)!.text);
+    expect(document.corrections).toHaveLength(1);
+    expect(document.derived.repetitions[2]!.excluded).toBe('Somebody walked by.');
+  });
+});

@@ -1,0 +1,112 @@
+import { describe, expect, it } from 'vitest';
+import { changeSentence } from '#features/sessions/rules/changeWords';
+import { changeSinceLast, peakChange } from '#features/sessions/rules/peakChange';
+import { setPeak, type SetPeak } from '#core/scoring/setPeak';
+import type { ListedSession } from '#features/sessions/rules/listedSession';
+import { listedRecording, listedSession, readingOf } from '../../../../support/listedSession';
+
+const peak = (meanDeg: number, semDeg = 1): SetPeak => ({ meanDeg, semDeg, count: 8 });
+const repetition = (value: number, band = 5, completeness: 'complete' | 'partial' = 'complete') => ({
+  completeness,
+  kneeAngleMaxDeg: { value, band, sample: 0, timeMs: 0 },
+});
+
+describe('setPeak(repetitions)', () => {
+  it('is the mean of complete, measured repetitions', () => {
+    const all = [repetition(4), repetition(8), repetition(12), repetition(90, 5, 'partial')];
+    expect(setPeak([...all, { completeness: 'complete', kneeAngleMaxDeg: null }])).toMatchObject({
+      meanDeg: 8,
+      count: 3,
+    });
+  });
+
+  it('has the error of the bands, however many repetitions, and of their scatter, less the more there are', () => {
+    const alike = (count: number) => setPeak(Array.from({ length: count }, () => repetition(8, 1.645)))!;
+    expect(alike(4).semDeg).toBeCloseTo(1, 9);
+    expect(alike(40).semDeg).toBeCloseTo(1, 9);
+    // SD of 5, 8, 11 is 3: hypot(1, 3 / sqrt 3) = 2.
+    const scattered = setPeak([5, 8, 11].map((value) => repetition(value, 1.645)))!;
+    expect(scattered.semDeg).toBeCloseTo(2, 9);
+  });
+
+  it('says nothing of two repetitions', () => {
+    expect(setPeak([repetition(4), repetition(5)])).toBeNull();
+  });
+});
+
+describe('peakChange(earlier, later, earlierAt)', () => {
+  it('is never told from less than what people differ by between days: 8.34 from a SEM of 3.01 degrees', () => {
+    // Munro 2012 gives a smallest detectable difference of 7.54 to 8.93 for SEM of 2.72 to 3.01.
+    const { detectableDeg } = peakChange(peak(12), peak(4), '');
+    expect(detectableDeg).toBeCloseTo(8.34, 2);
+    expect(peakChange(peak(12), peak(4), '').verdict).toBe('within-error');
+    expect(peakChange(peak(13), peak(4), '')).toMatchObject({ verdict: 'lower', difference: -9 });
+    expect(peakChange(peak(4), peak(13), '').verdict).toBe('higher');
+  });
+
+  it('takes more where the sets themselves are less sure: 1.96 times the hypotenuse of their errors', () => {
+    const { detectableDeg, verdict } = peakChange(peak(13, 3), peak(4, 4), '');
+    expect(detectableDeg).toBeCloseTo(1.96 * 5, 9);
+    expect(verdict).toBe('within-error');
+  });
+
+  it('stands in a sentence that says what error takes', () => {
+    expect(changeSentence(peakChange(peak(14), peak(3), ''), '5 Apr')).toBe(
+      'Mean peak 3° inward, 14° inward on 5 Apr: less inward by more than error (9°).',
+    );
+    expect(changeSentence(peakChange(peak(9), peak(3), ''), '5 Apr')).toBe(
+      'Mean peak 3° inward, 9° inward on 5 Apr: no change beyond error, which takes more than 9°.',
+    );
+    expect(changeSentence(peakChange(peak(1), peak(12), ''), '5 Apr')).toContain('more inward');
+  });
+});
+
+describe('changeSinceLast(visits, visit, set)', () => {
+  const reading = (meanDeg: number | null) => {
+    const read = readingOf(['in-line', 'in-line', 'in-line']);
+    return { ...read, result: { ...read.result, peak: meanDeg === null ? null : peak(meanDeg) } };
+  };
+  const sessionOn = (day: string, meanDeg: number | null, change: Partial<ListedSession> = {}) =>
+    listedSession({
+      id: day,
+      startedAt: `${day}T08:00:00.000Z`,
+      sets: [listedRecording({ reading: reading(meanDeg) })],
+      ...change,
+    });
+  const now = sessionOn('2026-05-01', 4);
+  const since = (...others: ListedSession[]) => changeSinceLast([...others, now], now, now.sets[0]!);
+
+  it('looks at the same patient, task and side, newest first, and skips what was not measured', () => {
+    const others = [
+      sessionOn('2026-04-01', 20),
+      sessionOn('2026-04-10', 15),
+      sessionOn('2026-04-20', null),
+      sessionOn('2026-04-25', 30, { patient: 'invented-otter' }),
+      sessionOn('2026-04-26', 40, {
+        sets: [listedRecording({ line: { side: 'left' }, reading: reading(40) })],
+      }),
+      sessionOn('2026-05-09', 50),
+    ];
+    expect(since(...others)).toMatchObject({
+      earlierDeg: 15,
+      laterDeg: 4,
+      earlierAt: '2026-04-10T08:00:00.000Z',
+    });
+  });
+
+  it('holds the second set against the second set', () => {
+    const sets = [15, 25].map((meanDeg, index) =>
+      listedRecording({ line: { number: index + 1 }, reading: reading(meanDeg) }),
+    );
+    const later = listedRecording({ line: { number: 2 }, reading: reading(4) });
+    expect(changeSinceLast([sessionOn('2026-04-10', 0, { sets })], now, later)).toMatchObject({
+      earlierDeg: 25,
+    });
+  });
+
+  it('says nothing of a first session, and nothing of nobody', () => {
+    expect(since()).toBeNull();
+    const nobody = { ...now, patient: '' };
+    expect(changeSinceLast([sessionOn('2026-04-10', 9, { patient: '' })], nobody, now.sets[0]!)).toBeNull();
+  });
+});

@@ -1,0 +1,416 @@
+import { describe, expect, it, vi } from 'vitest';
+import { createApp } from '#features/review/store/createApp';
+import { createKeptSessions } from '#features/sessions/store/createKeptSessions';
+import { undoMs, type RemovalNote } from '#features/sessions/store/removals';
+import { findNeeds } from '#features/sessions/rules/findNeeds';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import type { SessionDocument } from '#documents/session/sessionDocument';
+import type { Repository } from '#device/storage/repository';
+import { storageProblem, type StorageProblem } from '#device/storage/storageProblem';
+import { createTestDevice } from '../../../../support/openTestRepository';
+import { smallPlan } from '../../../../support/smallPlan';
+import { smallRecording } from '../../../../support/smallRecording';
+import { createMarks } from '#device/storage/marks';
+import { tableNames } from '#device/storage/records';
+import { smallSetStart } from '../../../../support/smallSet';
+import { smallSession } from '../../../../support/smallSession';
+import { fakeAdapters } from '../../../../support/fakeAdapters';
+
+const recording = smallRecording();
+const session = smallSession();
+const idOf = (digit: number) => `${digit}b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11`;
+const inSession = { visitId: session.id, video: `${recording.id}.webm`, fromVideo: 'done' } as const;
+
+/** A device with a visit, its session and its video. */
+async function deviceWithSession() {
+  const device = createTestDevice();
+  const repository = await device.open();
+  await repository.recordings.save(recording, inSession);
+  await repository.sessions.save(session);
+  await (await device.videos.create(inSession.video)).write(new Blob(['pictures']));
+  return { device, repository };
+}
+
+function openSessionsScreen(
+  repository: Repository,
+  parts: { problem?: StorageProblem; notes?: RemovalNote[]; nowMs?: number } = {},
+) {
+  const world = { nowMs: parts.nowMs ?? 5000, notes: parts.notes ?? [], asked: 0 };
+  const forgotten: string[] = [];
+  const timers: { ms: number; call: () => void }[] = [];
+  const { adapters } = fakeAdapters();
+  let ticks = 0;
+  /** No two moments are the same. */
+  const now = () => new Date(adapters.now().getTime() + 1000 * ticks++);
+  const app = createApp({ ...adapters, now });
+  const keptSessions = createKeptSessions({
+    openRepository: () => Promise.resolve({ repository, problem: parts.problem ?? null }),
+    notes: { read: () => world.notes, write: (notes) => (world.notes = [...notes]) },
+    nowMs: () => world.nowMs,
+    later(ms, call) {
+      const timer = { ms, call };
+      timers.push(timer);
+      return () => void timers.splice(timers.indexOf(timer) >>> 0, 1);
+    },
+    measureWaiting: () => world.asked++,
+    forgetRest: () => undefined,
+    forgetPatient: (patient) => forgotten.push(patient),
+    app,
+  });
+  const state = keptSessions.store.getState;
+  /** Lets the time pass that a timer waits for. */
+  const ring = (ms: number) => {
+    const due = timers.filter((timer) => timer.ms === ms);
+    due.forEach((timer) => timers.splice(timers.indexOf(timer), 1));
+    due.forEach(({ call }) => call());
+  };
+  return { keptSessions, app, world, timers, state, ring, forgotten };
+}
+
+describe('enter()', () => {
+  it('lists visits and reads their sets', async () => {
+    const { repository } = await deviceWithSession();
+    const { keptSessions, state } = openSessionsScreen(repository);
+    expect(state()).toMatchObject({ sessions: null, storage: { state: 'opening' } });
+    await keptSessions.enter();
+    expect(state().storage).toEqual({ state: 'lasting' });
+    expect(state().sessions).toHaveLength(1);
+    const [listed] = state().sessions!;
+    expect(listed).toMatchObject({ kind: 'visit', patient: 'invented-heron', painAfter: 2 });
+    const [first, hold] = listed!.sets;
+    expect(hold?.reading).toEqual({ state: 'none' });
+    expect(first?.reading).toMatchObject({ state: 'read', hasVideo: true, isWaiting: false });
+    const complete = recording.derived.repetitions.filter(({ completeness }) => completeness === 'complete');
+    expect(first?.reading).toMatchObject({
+      result: { marks: complete.map(({ number, judgement: { verdict } }) => ({ number, verdict })) },
+    });
+  });
+
+  it('shows visits before their sets are read', async () => {
+    const { repository } = await deviceWithSession();
+    const { keptSessions, state } = openSessionsScreen(repository);
+    const states: (string | undefined)[] = [];
+    keptSessions.store.subscribe(({ sessions }) => states.push(sessions?.[0]?.sets[0]?.reading.state));
+    await keptSessions.enter();
+    expect(states.indexOf('reading')).toBeLessThan(states.indexOf('read'));
+    expect(states).toContain('reading');
+    expect(state().problem).toBeNull();
+  });
+
+  it('takes pain limit and number of sets from the plan that the visit followed', async () => {
+    const { repository } = await deviceWithSession();
+    const plan = { ...smallPlan(), id: session.planId!, painLimit: 1 };
+    await repository.plans.save(plan.id, JSON.stringify(plan));
+    const { keptSessions, state } = openSessionsScreen(repository);
+    await keptSessions.enter();
+    const [listed] = state().sessions!;
+    expect(listed?.painLimit).toBe(1);
+    expect(listed?.plannedSets).toBe(
+      plan.items.reduce((sum, { sets, sides }) => sum + sets * sides.length, 0),
+    );
+    expect(findNeeds(listed!).map(({ kind }) => kind)).toContain('pain-above-limit');
+  });
+
+  it('knows no limit where the plan is no longer kept, and the usual one without a plan', async () => {
+    const { repository } = await deviceWithSession();
+    const free: SessionDocument = { ...session, id: idOf(4), planId: null, sets: [] };
+    await repository.sessions.save(free);
+    const { keptSessions, state } = openSessionsScreen(repository);
+    await keptSessions.enter();
+    const limits = new Map(state().sessions!.map(({ id, painLimit }) => [id, painLimit]));
+    expect(limits.get(session.id)).toBeNull();
+    expect(limits.get(free.id)).toBe(2);
+  });
+
+  it('leaves no session out: those of no visit stand alone, those that a visit lost are added to it', async () => {
+    const { repository } = await deviceWithSession();
+    const alone: RecordingDocument = { ...recording, id: idOf(1) };
+    const lost: RecordingDocument = { ...recording, id: idOf(2) };
+    await repository.recordings.save(alone, { visitId: null, video: null, fromVideo: 'impossible' });
+    await repository.recordings.save(lost, { ...inSession, video: null });
+    const { keptSessions, state } = openSessionsScreen(repository);
+    await keptSessions.enter();
+    const ids = state().sessions!.map(({ kind, sets }) => [kind, sets.map(({ line }) => line.sessionId)]);
+    expect(ids).toEqual([
+      ['visit', [recording.id, null, lost.id]],
+      ['recording', [alone.id]],
+    ]);
+  });
+
+  it('tells of a session that is gone, and reads the others', async () => {
+    const { repository } = await deviceWithSession();
+    const gone = { ...session.sets[0]!, sessionId: idOf(3) };
+    await repository.sessions.save({ ...session, sets: [gone, session.sets[0]!] });
+    const { keptSessions, state } = openSessionsScreen(repository);
+    await keptSessions.enter();
+    const readings = state().sessions![0]!.sets.map(({ reading }) => reading);
+    expect(readings[0]).toMatchObject({
+      state: 'unreadable',
+      sentence: expect.stringMatching(/no longer kept/),
+    });
+    expect(readings[1]).toMatchObject({ state: 'read' });
+  });
+
+  it('measures anew what an older version measured', async () => {
+    const { repository } = await deviceWithSession();
+    const derived = { ...recording.derived, measuringVersion: 1, repetitions: [] };
+    await repository.recordings.save({ ...recording, derived }, inSession);
+    const { keptSessions, state } = openSessionsScreen(repository);
+    await keptSessions.enter();
+    const reading = state().sessions![0]!.sets[0]!.reading;
+    expect(reading.state === 'read' && reading.result.marks.length).toBeGreaterThan(0);
+  });
+
+  it('looks again while a set waits to be measured from its video', async () => {
+    const { repository } = await deviceWithSession();
+    await repository.recordings.setFromVideo(recording.id, 'waiting');
+    const { keptSessions, state, timers, ring, world } = openSessionsScreen(repository);
+    await keptSessions.enter();
+    expect(state().sessions![0]!.sets[0]!.reading).toMatchObject({ isWaiting: true });
+    await repository.recordings.replaceFromVideo(recording);
+    ring(timers[0]!.ms);
+    await vi.waitFor(() =>
+      expect(state().sessions![0]!.sets[0]!.reading).toMatchObject({ isWaiting: false }),
+    );
+    expect(timers).toEqual([]);
+    expect(world.asked).toBe(1);
+  });
+
+  it('says why nothing lasts, and goes on', async () => {
+    const { repository } = await deviceWithSession();
+    const { keptSessions, state } = openSessionsScreen(repository, { problem: storageProblem('refused') });
+    await keptSessions.enter();
+    expect(state().storage).toMatchObject({
+      state: 'memory',
+      sentence: expect.stringMatching(/Allow site data/),
+    });
+    expect(state().sessions).toHaveLength(1);
+  });
+
+  it('says why storage can’t be opened', async () => {
+    const keptSessions = createKeptSessions({
+      openRepository: () => Promise.reject(storageProblem('other-tab')),
+      notes: { read: () => [], write: () => undefined },
+      nowMs: () => 0,
+      later: () => () => undefined,
+      measureWaiting: () => undefined,
+      forgetRest: () => undefined,
+      forgetPatient: () => undefined,
+      app: createApp(fakeAdapters().adapters),
+    });
+    await keptSessions.enter();
+    expect(keptSessions.store.getState()).toMatchObject({
+      sessions: null,
+      storage: { state: 'blocked', sentence: expect.stringMatching(/Another tab/) },
+    });
+  });
+});
+
+describe('openSet(sessionId, title)', () => {
+  it('opens the review with the video, from where it leads back', async () => {
+    const { repository } = await deviceWithSession();
+    const { keptSessions, app, state } = openSessionsScreen(repository);
+    app.show('inbox');
+    await keptSessions.enter();
+    await keptSessions.openSet(recording.id, 'Heron, set 1');
+    expect(app.store.getState()).toMatchObject({ screen: 'review', backTo: 'inbox' });
+    expect(app.recording()).toMatchObject({ fileName: 'Heron, set 1', note: 'An invented person.' });
+    expect(await app.recording()?.video?.text()).toBe('pictures');
+    expect(state()).toMatchObject({ opening: null, problem: null });
+    app.show('inbox');
+    expect(app.store.getState()).toMatchObject({ screen: 'inbox', backTo: 'start' });
+  });
+
+  it('judges with limits that were set for the same patient, task and side, in the list as in the review', async () => {
+    const { repository } = await deviceWithSession();
+    const next: RecordingDocument = { ...recording, id: idOf(1) };
+    const line = { ...session.sets[0]!, sessionId: next.id };
+    const later = {
+      ...session,
+      id: idOf(2),
+      startedAt: '2026-04-08T06:00:00.000Z',
+      endedAt: null,
+      sets: [line],
+    };
+    await repository.recordings.save(next, { ...inSession, visitId: later.id, video: null });
+    await repository.sessions.save(later);
+    const { keptSessions, app, state } = openSessionsScreen(repository);
+    const reviewed = async (id: string, deg: number) => {
+      app.show('inbox');
+      await keptSessions.enter();
+      await keptSessions.openSet(id, 'a set');
+      app.moveLimits({ kneeInwardDeg: deg, kneeOutwardDeg: deg });
+      app.endLimitMove();
+      await vi.waitFor(() => expect(app.store.getState().keeping).toEqual({ state: 'kept' }));
+      app.show('inbox');
+      await keptSessions.enter();
+    };
+    const verdicts = () => {
+      const { reading } = state().sessions![0]!.sets[0]!;
+      return reading.state === 'read' ? reading.result.marks.map(({ verdict }) => verdict) : [];
+    };
+    await keptSessions.enter();
+    expect(verdicts()).toEqual(['out-of-line', 'in-line']);
+    await reviewed(recording.id, 30);
+    expect(verdicts()).toEqual(['in-line', 'in-line']);
+    await keptSessions.openSet(next.id, 'the next');
+    expect(app.store.getState()).toMatchObject({
+      limits: { present: { kneeInwardDeg: 30, kneeOutwardDeg: 30 } },
+      review: { limitsSet: [{ by: 'T1', takenFrom: session.startedAt }] },
+    });
+    app.markReviewed(true);
+    await vi.waitFor(() => expect(app.store.getState().keeping).toEqual({ state: 'kept' }));
+    await reviewed(recording.id, 1);
+    expect(verdicts()).toEqual(['in-line', 'in-line']);
+  });
+
+  it('tells where the session is gone, and stays', async () => {
+    const { repository } = await deviceWithSession();
+    const { keptSessions, app, state } = openSessionsScreen(repository);
+    app.show('inbox');
+    await keptSessions.enter();
+    await repository.recordings.remove(recording.id);
+    await keptSessions.openSet(recording.id, 'Heron, set 1');
+    expect(state().problem?.sentence).toMatch(/no longer kept/);
+    expect(app.store.getState().screen).toBe('inbox');
+  });
+
+  it('does not open what was left meanwhile', async () => {
+    const { repository } = await deviceWithSession();
+    const { keptSessions, app } = openSessionsScreen(repository);
+    await keptSessions.enter();
+    const opening = keptSessions.openSet(recording.id, 'Heron, set 1');
+    keptSessions.leave();
+    await opening;
+    expect(app.store.getState().screen).toBe('start');
+  });
+});
+
+describe('remove(which)', () => {
+  const which = { id: session.id, kind: 'visit' } as const;
+
+  it('deletes the visit with session and video, once it can no longer be taken back', async () => {
+    const { repository } = await deviceWithSession();
+    const { keptSessions, state, ring, world } = openSessionsScreen(repository);
+    await keptSessions.enter();
+    keptSessions.remove(which);
+    const dueMs = 5000 + undoMs;
+    expect(state().removals).toEqual([{ id: session.id, patient: null, records: [which], dueMs }]);
+    expect(world.notes).toEqual([{ ...which, dueMs }]);
+    expect(await repository.sessions.find(session.id)).not.toBeNull();
+    ring(undoMs);
+    await vi.waitFor(() => expect(state().removals).toEqual([]));
+    expect(await repository.sessions.find(session.id)).toBeNull();
+    expect(await repository.recordings.find(recording.id)).toBeNull();
+    expect(await repository.videos.list()).toEqual([]);
+    expect(state()).toMatchObject({ removals: [], sessions: [] });
+    expect(world.notes).toEqual([]);
+  });
+
+  it('deletes nothing where it is taken back', async () => {
+    const { repository } = await deviceWithSession();
+    const { keptSessions, state, world, timers } = openSessionsScreen(repository);
+    await keptSessions.enter();
+    keptSessions.remove(which);
+    keptSessions.undoRemove(session.id);
+    expect(timers).toEqual([]);
+    expect(await repository.sessions.find(session.id)).not.toBeNull();
+    expect(state().removals).toEqual([]);
+    expect(world.notes).toEqual([]);
+  });
+
+  it('tells where it can’t be deleted, and shows it again', async () => {
+    const { repository } = await deviceWithSession();
+    const stuck = {
+      ...repository,
+      sessions: { ...repository.sessions, remove: () => Promise.reject(new Error('stuck')) },
+    };
+    const { keptSessions, state, ring } = openSessionsScreen(stuck);
+    await keptSessions.enter();
+    keptSessions.remove(which);
+    ring(undoMs);
+    await vi.waitFor(() => expect(state().problem).not.toBeNull());
+    expect(state().problem?.title).toBe('This could not be deleted');
+    await vi.waitFor(() => expect(state().removals).toEqual([]));
+    expect(state().sessions).toMatchObject([{ id: session.id }]);
+  });
+
+  it('deletes what an earlier opening of the page did not come to', async () => {
+    const { repository } = await deviceWithSession();
+    const { keptSessions, state, world } = openSessionsScreen(repository, {
+      notes: [{ ...which, dueMs: 4999 }],
+    });
+    await keptSessions.enter();
+    expect(state().sessions).toEqual([]);
+    expect(world.notes).toEqual([]);
+  });
+
+  it('leaves alone what another tab can still take back', async () => {
+    const { repository } = await deviceWithSession();
+    const notes = [{ ...which, dueMs: 5001 }];
+    const { keptSessions, state, world } = openSessionsScreen(repository, { notes });
+    await keptSessions.enter();
+    expect(state().sessions).toHaveLength(1);
+    expect(world.notes).toEqual(notes);
+  });
+});
+
+describe('removePatient(patient)', () => {
+  const other = { ...session, id: '9a7b0c3c-6d2e-4c57-9a5b-0f6f1f0e9d10', patient: 'Grey Otter 3' };
+  const others = { ...recording, id: '9a7b0c3c-6d2e-4c57-9a5b-0f6f1f0e9d11' };
+
+  /** A device with two patients; the first has a plan, a draft, the last plan and a set that was broken off. */
+  async function twoPatients() {
+    const { device, repository } = await deviceWithSession();
+    await repository.sessions.save({ ...other, sets: [{ ...session.sets[0]!, sessionId: others.id }] });
+    await repository.recordings.save(others, { visitId: other.id, video: null, fromVideo: 'impossible' });
+    await repository.plans.save('one', JSON.stringify({ patient: session.patient }));
+    await repository.plans.save('other', JSON.stringify({ patient: other.patient }));
+    await repository.notes.write('draft', JSON.stringify({ patient: session.patient, items: 'half' }));
+    await repository.notes.write('last-plan', JSON.stringify({ patient: session.patient }));
+    await repository.notes.write('keys', '[]');
+    // Broken off in a tab that is gone: this one does not hold its mark.
+    const gone = await device.open({ marks: createMarks(undefined) });
+    const broken = { ...smallSetStart(), id: '9a7b0c3c-6d2e-4c57-9a5b-0f6f1f0e9d12', visitId: session.id };
+    const set = await gone.beginSet(broken, () => undefined);
+    await set.video!.write(new Blob(['half a film']));
+    return { device, repository };
+  }
+
+  it('deletes all of one patient, so that nothing stays, and nothing of another', async () => {
+    const { device, repository } = await twoPatients();
+    const { keptSessions, state, ring, world, forgotten } = openSessionsScreen(repository);
+    await keptSessions.enter();
+    expect((await repository.interrupted()).found).toHaveLength(1);
+    await keptSessions.removePatient(session.patient);
+    expect(state().removals).toMatchObject([{ patient: session.patient, records: { length: 5 } }]);
+    expect(JSON.stringify(world.notes)).not.toContain(session.patient);
+    ring(undoMs);
+    await vi.waitFor(() => expect(state().removals).toEqual([]));
+    expect(forgotten).toEqual([session.patient]);
+    expect(state().sessions!.map(({ patient }) => patient)).toEqual([other.patient]);
+
+    const records = await device.openRecords();
+    const left: unknown[] = [];
+    for (const table of tableNames) left.push(...(await records.list(table)));
+    expect(JSON.stringify(left)).not.toContain(session.patient);
+    expect(JSON.stringify(left)).not.toContain(recording.id);
+    for (const table of ['visits', 'sessions', 'facts', 'plans', 'notes'] as const)
+      expect(await records.keys(table), table).toHaveLength(1);
+    expect((await records.keys('rows')).every((key) => key.includes(others.id))).toBe(true);
+    for (const table of ['sets', 'tracking'] as const) expect(await records.keys(table)).toEqual([]);
+    expect(await device.videos.list()).toEqual([]);
+  });
+
+  it('is taken back as a whole', async () => {
+    const { repository } = await twoPatients();
+    const { keptSessions, state, world, ring, forgotten } = openSessionsScreen(repository);
+    await keptSessions.enter();
+    await keptSessions.removePatient(session.patient);
+    keptSessions.undoRemove(state().removals[0]!.id);
+    ring(undoMs);
+    expect(world.notes).toEqual([]);
+    expect(forgotten).toEqual([]);
+    expect(await repository.sessions.find(session.id)).not.toBeNull();
+  });
+});

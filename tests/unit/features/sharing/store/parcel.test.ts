@@ -1,0 +1,122 @@
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex } from '@noble/hashes/utils.js';
+import fc from 'fast-check';
+import { deflateSync, strToU8 } from 'fflate';
+import { describe, expect, it } from 'vitest';
+import { packParcel, unpackParcel, type Parcel } from '#features/sharing/store/parcel';
+import { ParcelProblem } from '#documents/parcel/parcelProblem';
+import { RecordingFileProblem } from '#documents/reading/recordingFileProblem';
+import { smallRecording } from '../../../../support/smallRecording';
+import { smallSession } from '../../../../support/smallSession';
+
+const recording = smallRecording();
+const session = { ...smallSession(), sets: [{ ...smallSession().sets[0]!, sessionId: recording.id }] };
+const video = new Blob([new Uint8Array(5000).map((_, i) => i % 251)], { type: 'video/webm' });
+const parcel = (withVideo = true): Parcel => ({
+  session,
+  sets: [{ recording, video: withVideo ? video : null }],
+});
+
+const bytesOf = async (blob: Blob) => new Uint8Array(await blob.arrayBuffer());
+
+async function problemOf(blob: Blob): Promise<string | null> {
+  try {
+    await unpackParcel(blob);
+    return null;
+  } catch (error) {
+    if (error instanceof ParcelProblem || error instanceof RecordingFileProblem) return error.message;
+    throw error;
+  }
+}
+
+/** A parcel of one session whose packed bytes and manifest are given; all checks that can hold do. */
+function around(packed: Uint8Array<ArrayBuffer>, change: object = {}, manifest: object = {}): Blob {
+  const file = {
+    ...{ kind: 'session', sessionId: recording.id, bytes: packed.length, unpackedBytes: 100 },
+    sha256: bytesToHex(sha256(packed)),
+    ...change,
+  };
+  const head = { format: 'overfoot-parcel', version: 1, visit: session, files: [file], ...manifest };
+  return new Blob([`${JSON.stringify(head)}\n`, packed]);
+}
+const packed = (text: string) => deflateSync(strToU8(text)) as Uint8Array<ArrayBuffer>;
+const whole = (data: unknown) => {
+  const text = JSON.stringify(data);
+  return around(packed(text), { unpackedBytes: strToU8(text).length });
+};
+
+describe('packParcel(parcel), unpackParcel(blob)', () => {
+  it('give back the visit, its sessions and videos as they were', async () => {
+    const opened = await unpackParcel(await packParcel(parcel()));
+    expect(opened.session).toEqual(session);
+    expect(opened.sets[0]!.recording).toEqual(recording);
+    expect(await bytesOf(opened.sets[0]!.video!)).toEqual(await bytesOf(video));
+    expect(opened.sets[0]!.video!.type).toBe('video/webm');
+    expect((await unpackParcel(await packParcel(parcel(false)))).sets[0]!.video).toBeNull();
+  });
+
+  it('refuse a parcel in which any byte was changed, or that was cut or added to', async () => {
+    const good = await bytesOf(await packParcel(parcel()));
+    await fc.assert(
+      fc.asyncProperty(fc.nat(good.length - 1), fc.integer({ min: 1, max: 255 }), async (at, by) => {
+        const changed = good.slice();
+        changed[at] = changed[at]! ^ by;
+        const text = await problemOf(new Blob([changed]));
+        // A changed letter of the visit's own text can't be told without the seal around it.
+        if (text === null) expect(at).toBeLessThan(good.indexOf(10));
+        expect(await problemOf(new Blob([good.slice(0, at)]))).not.toBeNull();
+      }),
+      { numRuns: 60 },
+    );
+    expect(await problemOf(new Blob([good, 'x']))).toMatch(/not whole/);
+  });
+
+  it('refuse what is something else, or of a later version', async () => {
+    for (const text of ['', 'knee', '{}\n', 'null\n', '[1]\n', '\n'])
+      expect(await problemOf(new Blob([text]))).toBe('It is no session from Overfoot.');
+    expect(await problemOf(around(packed('{}'), {}, { version: 2 }))).toMatch(
+      /of version 2; .*Update the program\.$/,
+    );
+  });
+
+  it('unpack no more than was said, and say nothing that is too much', async () => {
+    const bomb = deflateSync(new Uint8Array(30_000_000)) as Uint8Array<ArrayBuffer>;
+    expect(await problemOf(around(bomb, { unpackedBytes: 1000 }))).toMatch(/can’t be unpacked/);
+    expect(await problemOf(around(bomb, { unpackedBytes: 9_000_000_000 }))).toMatch(
+      /damaged at "files\.0\.unpackedBytes"/,
+    );
+    expect(await problemOf(around(packed('{}'), { unpackedBytes: 50 }))).toMatch(/can’t be unpacked/);
+    expect(await problemOf(around(Uint8Array.of(1, 2, 3)))).toMatch(/can’t be unpacked/);
+  });
+
+  it('refuse names and fields that do not belong, and recordings of other sets', async () => {
+    const other = '11111111-2222-4333-8444-555555555555';
+    expect(await problemOf(around(packed('{}'), { name: '../../etc/passwd' }))).toMatch(
+      /damaged at "files\.0"/,
+    );
+    expect(await problemOf(around(packed('{}'), { sessionId: '../x' }))).toMatch(/damaged/);
+    expect(await problemOf(around(packed('{}'), { sessionId: other }))).toMatch(/belongs to no set/);
+    expect(await problemOf(around(packed('{}'), { bytes: 7 }))).toMatch(/not whole/);
+    const file = {
+      kind: 'video',
+      sessionId: recording.id,
+      type: 'video/webm',
+      bytes: 2,
+      sha256: 'a'.repeat(64),
+    };
+    expect(await problemOf(around(packed('{}'), {}, { files: [file] }))).toMatch(/belongs to no set/);
+    expect(await problemOf(whole({ ...recording, id: other }))).toMatch(/not the one of its set/);
+  });
+
+  it.each<[string, unknown]>([
+    [
+      'a million repetitions',
+      { ...recording, derived: { ...recording.derived, repetitions: new Array(1_000_000).fill(0) } },
+    ],
+    ['a number that is none', { ...recording, video: { ...recording.video, durationMs: 1e308 } }],
+    ['another prototype', JSON.parse(`{"__proto__":{"format":"overfoot-session"}}`)],
+    ['a later version', { ...recording, version: 99 }],
+  ])('refuse a session with %s', async (_, data) => {
+    expect(await problemOf(whole(data))).toMatch(/session document/);
+  });
+});

@@ -1,9 +1,0 @@
-import { describe, expect, it } from 'vitest';
-import { otherSide, sides } from '../../../src/protocol/side';
-
-describe('otherSide(side)', () => {
-  it('is the other one, and back again', () => {
-    expect(sides.map(otherSide)).toEqual(['right', 'left']);
-    for (const side of sides) expect(otherSide(otherSide(side))).toBe(side);
-  });
-});

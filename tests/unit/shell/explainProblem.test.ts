@@ -1,0 +1,20 @@
+import { describe, expect, it } from 'vitest';
+import { explainProblem } from '#shell/explainProblem';
+import { VideoProblem } from '#device/frames/videoProblem';
+import { RecordingFileProblem } from '#documents/reading/recordingFileProblem';
+
+describe('explainProblem(error, doing)', () => {
+  it('passes on the sentence of a problem that explains itself', () => {
+    expect(explainProblem(new VideoProblem('empty', 'It is empty.'), 'be opened').sentence).toBe(
+      'It is empty.',
+    );
+    expect(explainProblem(new RecordingFileProblem('It is cut.'), 'be opened').sentence).toBe('It is cut.');
+  });
+
+  it('says what could not be done, the reason, and what to do, for anything else', () => {
+    const { title, sentence } = explainProblem(new Error('disk full.'), 'be tracked');
+    expect(title).toBe('This could not be tracked');
+    expect(sentence).toMatch(/^The reason reported is: disk full\. Try again/);
+    expect(explainProblem('what', 'be opened').sentence).toContain('no reason was given');
+  });
+});

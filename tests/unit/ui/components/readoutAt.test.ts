@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest';
+import { readoutAt } from '#ui/components/readoutAt';
+import { plotScales } from '#ui/components/plotScales';
+import { reasonCode } from '#core/measurement/curve';
+import type { Measurement } from '#core/measurement/measurement';
+
+const measurement = {
+  timesMs: Float64Array.of(0, 100, 200),
+  kneeAngleDeg: {
+    values: Float64Array.of(14.2, -3.4, 0),
+    missing: Uint8Array.of(0, 0, reasonCode('thigh-foreshortened')),
+  },
+  repetitions: [{ kneeAngleMaxDeg: { value: 33, band: 4 }, kneeAngleMinDeg: { value: -4, band: 3 } }],
+} as Measurement;
+
+describe('readoutAt(measurement, timeMs)', () => {
+  it('says the angle with its band, or why there is none', () => {
+    expect(readoutAt(measurement, 20)).toBe('0.0 s: 14° in ±4');
+    expect(readoutAt(measurement, 100)).toBe('0.1 s: 3° out ±3');
+    expect(readoutAt({ ...measurement, repetitions: [] }, 100)).toBe('0.1 s: 3° outward');
+    expect(readoutAt(measurement, 200)).toBe('0.2 s: not measured, thigh points at the camera');
+  });
+});
+
+describe('plotScales(measurement, limits, size)', () => {
+  it('shows every peak and both limits with room, inward up', () => {
+    const { x, y } = plotScales(
+      measurement,
+      { kneeInwardDeg: 10, kneeOutwardDeg: 8 },
+      { width: 500, height: 200 },
+    );
+    const [least, greatest] = y.domain();
+    expect(greatest).toBeGreaterThan(37);
+    expect(least).toBeLessThan(-8);
+    expect(y(10)).toBeLessThan(y(-8));
+    expect(x.domain()).toEqual([0, 200]);
+  });
+});

@@ -1,0 +1,68 @@
+import { createCanvas } from 'canvas';
+import { describe, expect, it } from 'vitest';
+import type { Context2d } from '#ui/drawing/canvasShapes';
+import { drawLiveLeg } from '#ui/drawing/drawLiveLeg';
+import { keypointCount, keypointNames, type KeypointName } from '#core/keypoints/keypointNames';
+import { defaultLimits } from '#core/protocol/limits';
+
+/** Points at (x, y), seen with full confidence; all others unseen. */
+function rowOf(points: Partial<Record<KeypointName, [x: number, y: number]>>): Float32Array {
+  const row = new Float32Array(keypointCount * 3);
+  for (const [name, [x, y]] of Object.entries(points)) {
+    row.set([x, y, 1], 3 * keypointNames.indexOf(name as KeypointName));
+  }
+  return row;
+}
+
+const straight = rowOf({
+  left_hip: [100, 40],
+  left_knee: [100, 100],
+  left_ankle: [100, 160],
+  left_heel: [100, 166],
+  left_foot_index: [100, 178],
+});
+/** Seated, the thigh points at the camera. */
+const seated = rowOf({ left_hip: [100, 84], left_knee: [100, 100], left_ankle: [100, 160] });
+
+function draw(row: Float32Array, limits: typeof defaultLimits | null) {
+  const canvas = createCanvas(200, 200);
+  const context = canvas.getContext('2d');
+  const scene = { row, widthPx: 200, heightPx: 200, side: 'left', limits } as const;
+  drawLiveLeg(context as unknown as Context2d, scene, 1);
+  return (x: number, y: number) => [...context.getImageData(x, y, 1, 1).data];
+}
+
+describe('drawLiveLeg(context, scene, unit)', () => {
+  it('draws the knee as a plain dot on the leg, without any verdict', () => {
+    const pixel = draw(straight, defaultLimits);
+    expect(pixel(100, 100)).toEqual([255, 255, 255, 255]);
+    expect(pixel(104, 100)).toEqual([255, 255, 255, 255]);
+    expect(pixel(100, 70)).toEqual([255, 255, 255, 255]);
+  });
+
+  it('fills the lane as wide as the limits allow', () => {
+    // At half of 120 px, 10 degrees are 60 * tan(5) = 5.2 px to each side.
+    const pixel = draw(straight, defaultLimits);
+    expect(pixel(96, 130)[3]).toBeGreaterThan(0);
+    expect(pixel(92, 130)[3]).toBe(0);
+  });
+
+  it('leaves the lane out where there are no limits to be shown', () => {
+    expect(draw(straight, null)(96, 130)[3]).toBe(0);
+  });
+
+  it('shows the lane by its edges alone while the thigh points at the camera', () => {
+    const lane = (row: Float32Array) => {
+      const pixel = draw(row, { kneeInwardDeg: 25, kneeOutwardDeg: 25 });
+      return Array.from({ length: 40 }, (_, i) => pixel(61 + i, 130)[3]!).filter((alpha) => alpha > 0).length;
+    };
+    expect(lane(seated)).toBeGreaterThan(0);
+    expect(lane(seated)).toBeLessThan(lane(straight));
+  });
+
+  it('draws nothing where nobody is seen well enough', () => {
+    const pixel = draw(rowOf({}), defaultLimits);
+    expect(pixel(100, 100)[3]).toBe(0);
+    expect(pixel(0, 0)[3]).toBe(0);
+  });
+});
