@@ -9,6 +9,9 @@ import { pageSettings } from './src/tools/build/pageSettings.ts';
 
 const fromHere = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
+/** Where the tests' runner wants a report for. */
+const report = process.env['OVERFOOT_TEST_REPORT'];
+
 const networkFirst = (name: string, pattern: RegExp) => ({
   urlPattern: pattern,
   handler: 'NetworkFirst' as const,
@@ -103,6 +106,7 @@ export default defineConfig(
       include: ['tests/unit/**/*.test.{ts,tsx}'],
       globalSetup: 'tests/unit/randomSeed.ts',
       setupFiles: 'tests/unit/seedRandomTests.ts',
+      reporters: report === undefined ? ['default'] : ['dot', ['json', { outputFile: report }]],
       maxWorkers: '100%',
       isolate: false, // To load every module for each file takes longer than most tests do.
       execArgv: ['--max-semi-space-size=64'], // Films are many short-lived points.

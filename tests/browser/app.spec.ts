@@ -32,9 +32,7 @@ async function rowTimeS(page: Page, index: number): Promise<number> {
 }
 
 test.describe('the example', () => {
-  test('opens as a table of repetitions with the video, and says that its person is invented', async ({
-    page,
-  }) => {
+  test('opens as a table of repetitions with its video', { tag: '@smoke' }, async ({ page }) => {
     await openExample(page);
     await expect(page.getByText('The person is invented and rendered')).toBeVisible();
     await expect(page.getByText(/the camera looked from straight ahead, give or take \d°/)).toBeVisible();

@@ -3,15 +3,36 @@ import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser'
 import { projectRoot } from '#tools/commands/tools/projectRoot';
 
 const port = Number(process.env['OVERFOOT_TEST_PORT'] ?? 4273);
+/** Where the tests' runner wants a report for. */
+const report = process.env['OVERFOOT_TEST_REPORT'];
+
+/** Specs that run the pose network, which takes all cores by itself, or film, which needs them in real time. */
+const network = [
+  'badVideos',
+  'commands',
+  'home',
+  'live',
+  'mirror',
+  'oddVideos',
+  'offline',
+  'pipeline',
+  'privacy',
+  'sending',
+  'storage',
+].map((name) => `${name}.spec.ts`);
 
 /** Tests in a browser, against the built pages: `npm run build && npm run build:tools` comes first. */
 export default defineConfig({
   testDir: '.',
   outputDir: `${projectRoot}test-results/browser`,
-  workers: 1, // The pose network takes all cores by itself.
+  workers: 2,
+  projects: [
+    { name: 'screens', testIgnore: network },
+    { name: 'network', testMatch: network, workers: 1 },
+  ],
   timeout: 90_000,
   forbidOnly: process.env['CI'] !== undefined,
-  reporter: [['list'], ['json', { outputFile: `${projectRoot}test-results/playwright.json` }]],
+  reporter: [['list'], ...(report === undefined ? [] : [['json', { outputFile: report }] as const])],
   use: {
     baseURL: `http://127.0.0.1:${port}/`,
     launchOptions: { executablePath: findBrowser(), args: browserSwitches },

@@ -7,8 +7,8 @@ import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser'
 import { openKeptSessions } from '../support/browser/openKeptSessions';
 import { countKept, demoSessions, saveSessions } from '../support/browser/saveSessions';
 
-/** Longer than a deletion can be taken back. */
-const undoneByMs = 15_000;
+/** Longer than a deletion can be taken back, ms. */
+const undoneByMs = 10_500;
 
 test.use({ timezoneId: 'UTC', viewport: { width: 1440, height: 900 } });
 
@@ -115,6 +115,7 @@ test('what the list says of a set agrees with its review', async ({ page }) => {
 test('a visit is deleted for good, videos too, after a question and a time to take it back', async ({
   page,
 }) => {
+  await page.clock.install();
   await saveSessions(page, demoSessions());
   expect(await countKept(page)).toEqual({ sessions: 3, recordings: 5, videos: 2 });
   await openSessionsScreen(page);
@@ -132,12 +133,14 @@ test('a visit is deleted for good, videos too, after a question and a time to ta
   await sessions(page).first().click();
   await ask('Delete for good');
   await expect(page.getByRole('button', { name: 'Undo' })).toBeVisible();
-  await expect(page.getByRole('button', { name: 'Undo' })).toBeHidden({ timeout: undoneByMs });
+  await page.clock.fastForward(undoneByMs);
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeHidden();
   await expect(sessions(page)).toHaveCount(3);
   expect(await countKept(page)).toEqual({ sessions: 2, recordings: 3, videos: 0 });
 });
 
 test('everything of a patient is deleted at once, and nothing of another', async ({ page }) => {
+  await page.clock.install();
   await saveSessions(page, demoSessions());
   await openSessionsScreen(page);
   await page.getByRole('button', { name: 'Delete this patient …' }).click();
@@ -145,18 +148,20 @@ test('everything of a patient is deleted at once, and nothing of another', async
   await page.getByRole('button', { name: 'Delete for good' }).click();
   await expect(page.getByText('Everything of Blue Heron 7 is deleted for good')).toBeVisible();
   await expect(sessions(page)).toHaveCount(2);
-  await expect(page.getByRole('button', { name: 'Undo' })).toBeHidden({ timeout: undoneByMs });
+  await page.clock.fastForward(undoneByMs);
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeHidden();
   await expect(page.getByText('Blue Heron 7')).toHaveCount(0);
   expect(await countKept(page)).toEqual({ sessions: 1, recordings: 2, videos: 0 });
 });
 
 test('what was deleted is gone the next time, even where the page was left at once', async ({ page }) => {
+  await page.clock.install();
   await saveSessions(page, demoSessions().slice(0, 2));
   await openSessionsScreen(page);
   await page.getByRole('button', { name: 'Delete …' }).click();
   await page.getByRole('button', { name: 'Delete for good' }).click();
   await page.goto('about:blank');
-  await page.waitForTimeout(10_500);
+  await page.clock.fastForward(undoneByMs);
   await openSessionsScreen(page);
   await expect(page.getByText('Nothing is kept on this device yet')).toBeVisible();
   expect(await countKept(page)).toEqual({ sessions: 0, recordings: 0, videos: 0 });
@@ -262,9 +267,7 @@ test('storage says what old videos come to, and deletes them while results stay'
   expect(await countKept(page)).toEqual({ sessions: 3, recordings: 5, videos: 0 });
 });
 
-test('files that are dropped on the kept sessions are opened one after another, each with what became of it', async ({
-  page,
-}) => {
+test('files that are dropped are opened one after another, each with what became of it', async ({ page }) => {
   await openSessionsScreen(page);
   await page.evaluate(() => {
     const data = new DataTransfer();

@@ -1,80 +1,58 @@
+import { spawn } from 'node:child_process';
 import { mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { findBrowser } from './tools/findBrowser';
 import { projectRoot } from './tools/projectRoot';
-import { countPlaywright, countVitest, type Counts } from './tools/readCounts';
+import { readCounts, type Counts } from './tools/readCounts';
 import { runCommand } from './tools/runCommand';
-import { runStep } from './tools/runStep';
 
 const reports = join(projectRoot, 'test-results');
-const vitestReport = join(reports, 'vitest.json');
-const playwrightReport = join(reports, 'playwright.json');
 
-interface Step {
-  name: string;
-  /** A program below node_modules with its words. */
-  run: [program: string, ...words: string[]];
-  /** Reads how many tests the step ran; without it, the step counts as one. */
-  count?: () => Counts | null;
-}
-
-const steps: Step[] = [
-  { name: 'format', run: ['prettier/bin/prettier.cjs', '--check', '--log-level', 'warn', '.'] },
-  ...['tsconfig.json', 'src/tsconfig.pure.json', 'src/tsconfig.worker.json', 'src/tsconfig.node.json'].map(
-    (config): Step => ({ name: `types (${config})`, run: ['typescript/bin/tsc', '-p', config] }),
-  ),
-  { name: 'lint', run: ['eslint/bin/eslint.js', '--config', '.eslint.config.js', '.'] },
-  {
-    name: 'arrows between folders',
-    run: ['dependency-cruiser/bin/dependency-cruise.mjs', 'src', '--config', '.dependency-cruiser.cjs'],
-  },
-  {
-    name: 'unit tests',
-    run: [
-      'vitest/vitest.mjs',
-      'run',
-      '--config',
-      'vite.config.ts',
-      '--reporter=dot',
-      '--reporter=json',
-      `--outputFile.json=${vitestReport}`,
-    ],
-    count: () => countVitest(vitestReport),
-  },
-  { name: 'build', run: ['vite/bin/vite.js', 'build', '--logLevel', 'warn'] },
-  {
-    name: 'build of the headless pages',
-    run: ['vite/bin/vite.js', 'build', '--config', 'vite.tools.config.ts', '--logLevel', 'warn'],
-  },
-  {
-    name: 'browser tests',
-    run: ['@playwright/test/cli.js', 'test', '--config', 'tests/browser/playwright.config.ts'],
-    count: () => countPlaywright(playwrightReport),
-  },
-];
-
-/** Runs every check, whatever the ones before it found; ends with the counts. */
+/**
+ * Runs scripts of package.json one after the other, those joined by '+' at once, whatever the ones before them found.
+ * Ends with the counts of all tests; a script without tests counts as one.
+ */
 await runCommand(async () => {
   rmSync(reports, { recursive: true, force: true });
   mkdirSync(reports, { recursive: true });
   const total: Counts = { passed: 0, failed: 0, skipped: 0 };
-  for (const { name, run, count } of steps) {
-    if (name === 'browser tests') findBrowser(); // Installs one now, where there is none.
-    console.log(`\n== ${name}`);
-    const { isGood, seconds } = runStep(run);
-    const counts = stepCounts(isGood, count);
-    for (const key of ['passed', 'failed', 'skipped'] as const) total[key] += counts[key];
-    console.log(`== ${name}: ${counts.failed === 0 ? 'good' : 'FAILED'}, ${seconds.toFixed(1)} s`);
+  for (const group of process.argv.slice(2).map((words) => words.split('+'))) {
+    for (const counts of await Promise.all(group.map((script) => runScript(script, group.length === 1)))) {
+      for (const key of ['passed', 'failed', 'skipped'] as const) total[key] += counts[key];
+    }
   }
   const skipped = total.skipped > 0 ? `, ${total.skipped} skipped` : '';
   console.log(`\n${total.passed} passed, ${total.failed} failed${skipped}`);
   if (total.failed > 0 || total.passed === 0) process.exitCode = 1;
 });
 
-/** A step that failed without a failed test of its own (a crash, no report) counts as one failure. */
-function stepCounts(isGood: boolean, count: Step['count']): Counts {
-  const alone = { passed: isGood ? 1 : 0, failed: isGood ? 0 : 1, skipped: 0 };
-  if (count === undefined) return alone;
-  const counts = count() ?? { passed: 0, failed: 1, skipped: 0 };
+/** @param isAlone  then its output is shown as it comes, else at its end */
+async function runScript(script: string, isAlone: boolean): Promise<Counts> {
+  if (isAlone) console.log(`\n== ${script}`);
+  const startMs = performance.now();
+  const report = join(reports, `${script.replace(':', '-')}.json`);
+  const child = spawn('npm', ['run', '--silent', script], {
+    cwd: projectRoot,
+    env: { ...process.env, OVERFOOT_TEST_REPORT: report },
+    stdio: isAlone ? 'inherit' : ['ignore', 'pipe', 'pipe'],
+    shell: process.platform === 'win32',
+  });
+  let output = '';
+  for (const stream of [child.stdout, child.stderr]) stream?.on('data', (data) => (output += data));
+  const isGood = await new Promise<boolean>((resolve) => child.on('close', (code) => resolve(code === 0)));
+  const counts = countScript(isGood, script.startsWith('test:') ? readCounts(report) : undefined);
+  if (!isAlone) console.log(`\n== ${script}\n${output.trimEnd()}`);
+  const seconds = ((performance.now() - startMs) / 1000).toFixed(1);
+  console.log(`== ${script}: ${counts.failed === 0 ? 'good' : 'FAILED'}, ${seconds} s`);
+  return counts;
+}
+
+/**
+ * A script that failed without a failed test of its own (a crash, no report) counts as one failure.
+ *
+ * @param tests  undefined where it runs none, null where its report is missing
+ */
+function countScript(isGood: boolean, tests: Counts | null | undefined): Counts {
+  if (tests === undefined) return { passed: isGood ? 1 : 0, failed: isGood ? 0 : 1, skipped: 0 };
+  const counts = tests ?? { passed: 0, failed: 1, skipped: 0 };
   return isGood || counts.failed > 0 ? counts : { ...counts, failed: 1 };
 }

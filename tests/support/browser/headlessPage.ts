@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import type { Page } from '@playwright/test';
 import { build } from 'vite';
+import { pageSettings } from '#tools/build/pageSettings';
 import type { MeasuredRecording, MeasureRequest } from '#tools/headless/headlessPage';
 import { defaultLimits } from '#core/protocol/limits';
 
@@ -20,27 +21,35 @@ export async function openHeadlessPage(page: Page, path: string): Promise<void> 
   await page.setInputFiles('#video', path);
 }
 
-let makerSource: Promise<string> | undefined;
-
 /** Adds the tools that make odd videos out of the chosen one. */
-export async function addVideoMaker(page: Page): Promise<void> {
-  makerSource ??= bundleVideoMaker();
-  await page.addScriptTag({ content: await makerSource, type: 'module' });
-  await page.waitForFunction(() => 'videoMaker' in window);
+export const addVideoMaker = (page: Page) => addScript(page, 'videoMaker');
+
+/** Adds what reads pictures out of videos. */
+export const addPictureReader = (page: Page) => addScript(page, 'pictureReader');
+
+const sources = new Map<string, Promise<string>>();
+
+/** Adds a script of this folder, which puts itself into the page by its name. */
+async function addScript(page: Page, name: string): Promise<void> {
+  const source = sources.get(name) ?? bundle(name);
+  sources.set(name, source);
+  await page.addScriptTag({ content: await source, type: 'module' });
+  await page.waitForFunction((added) => added in window, name);
 }
 
-async function bundleVideoMaker(): Promise<string> {
+async function bundle(name: string): Promise<string> {
   const result = await build({
     configFile: false,
     logLevel: 'silent',
+    resolve: pageSettings.resolve ?? {},
     build: {
       write: false,
       minify: false,
-      rolldownOptions: { input: fileURLToPath(new URL('./videoMaker.ts', import.meta.url)) },
+      rolldownOptions: { input: fileURLToPath(new URL(`./${name}.ts`, import.meta.url)) },
     },
   });
   const [first] = Array.isArray(result) ? result : [result];
-  if (first === undefined || !('output' in first)) throw new Error('The video maker could not be bundled.');
+  if (first === undefined || !('output' in first)) throw new Error(`${name}.ts could not be bundled.`);
   return first.output[0].code;
 }
 

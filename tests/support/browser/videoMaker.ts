@@ -17,7 +17,12 @@ import {
   WebMOutputFormat,
   type VideoSample,
 } from 'mediabunny';
+import { trackVideo } from '#device/tracking/trackVideo';
+import { openFrameSource } from '#device/frames/openFrameSource';
+import { keypointCount } from '#core/keypoints/keypointNames';
+import { markedForS, markPath } from '../markPath';
 import { createBystander } from './bystander';
+import { createMarkTracker } from './markTracker';
 
 /** How a video is made from the chosen one; what is not named stays as it is. */
 export interface Recipe {
@@ -40,8 +45,23 @@ export interface Recipe {
   bystander?: boolean;
 }
 
+/** A coloured mark moves along `markPath` on plain paper; what is not named is 540 by 960 px at 30 Hz from 0 on. */
+export type MarkedRecipe = Pick<Recipe, 'size' | 'frameRateHz' | 'uneven' | 'startS' | 'rotation' | 'toS'>;
+
+/** Where the mark was found in each frame, px of the displayed picture; -1 where it was not. */
+export interface MarkTrack {
+  widthPx: number;
+  heightPx: number;
+  timesMs: number[];
+  xPx: number[];
+  yPx: number[];
+}
+
 export interface VideoMaker {
   remake(recipe: Recipe): Promise<void>;
+  makeMarked(recipe: MarkedRecipe): Promise<void>;
+  /** Follows the mark through the chosen file as a person is followed, but without the network. */
+  trackMark(): Promise<MarkTrack>;
   /** A moving pattern without a person. */
   makeEmptyScene(frames: number): Promise<void>;
   makeSoundOnly(): Promise<void>;
@@ -61,7 +81,16 @@ declare global {
 
 const paper = '#8a8f94';
 
-const maker: VideoMaker = { remake, makeEmptyScene, makeSoundOnly, cutBytes, spoilBytes, readBytes };
+const maker: VideoMaker = {
+  remake,
+  makeMarked,
+  trackMark,
+  makeEmptyScene,
+  makeSoundOnly,
+  cutBytes,
+  spoilBytes,
+  readBytes,
+};
 window.videoMaker = maker;
 
 function chosenFile(): File {
@@ -119,6 +148,45 @@ function drawWith(
   context.drawImage(bystander.compose(sample, progress), x, y, width, height);
 }
 
+async function makeMarked(recipe: MarkedRecipe): Promise<void> {
+  const {
+    size = { width: 540, height: 960 },
+    frameRateHz = 30,
+    toS = markedForS,
+    startS = 0,
+    rotation,
+  } = recipe;
+  const { canvas, context } = createPicture(size);
+  const frames = createFrames(rotation === undefined || rotation === 180 ? size : turned(size), rotation);
+  await frames.output.start();
+  for (let index = 0; index < Math.round(toS * frameRateHz); index++) {
+    if (recipe.uneven === true && index % 3 === 1) continue;
+    const { x, y } = markPath(index / frameRateHz);
+    context.fillStyle = paper;
+    context.fillRect(0, 0, size.width, size.height);
+    context.fillStyle = '#ff00ff';
+    context.beginPath();
+    context.arc(x * size.width, y * size.height, 0.06 * Math.min(size.width, size.height), 0, 2 * Math.PI);
+    context.fill();
+    await frames.add(canvas, startS + index / frameRateHz, 1 / frameRateHz);
+  }
+  await frames.finish(rotation === undefined ? 'made.webm' : 'made.mp4');
+}
+
+async function trackMark(): Promise<MarkTrack> {
+  const source = await openFrameSource(chosenFile());
+  try {
+    const { widthPx, heightPx, timesMs, xPx, yPx, score } = await trackVideo(source, createMarkTracker());
+    const first = (values: Float32Array) =>
+      Array.from(timesMs, (_, frame) =>
+        score[frame * keypointCount] === 0 ? -1 : values[frame * keypointCount]!,
+      );
+    return { widthPx, heightPx, timesMs: [...timesMs], xPx: first(xPx), yPx: first(yPx) };
+  } finally {
+    source.close();
+  }
+}
+
 async function makeEmptyScene(frames: number): Promise<void> {
   const { canvas, context } = createPicture({ width: 360, height: 640 });
   const scene = createFrames(canvas);
@@ -173,10 +241,8 @@ function createPicture({ width, height }: { width: number; height: number }) {
 /** An output that takes upright pictures and, where asked, stores them turned. */
 function createFrames(stored: { width: number; height: number }, rotation?: Recipe['rotation']) {
   const { canvas, context } = createPicture(stored);
-  const source = new CanvasSource(canvas, {
-    codec: rotation === undefined ? 'vp8' : 'vp9',
-    quality: QUALITY_HIGH,
-  });
+  // VP8 takes thirty times as long to write.
+  const source = new CanvasSource(canvas, { codec: 'vp9', quality: QUALITY_HIGH });
   const format = rotation === undefined ? new WebMOutputFormat() : new Mp4OutputFormat();
   const output = new Output({ format, target: new BufferTarget() });
   output.addVideoTrack(source, rotation === undefined ? {} : { rotation });

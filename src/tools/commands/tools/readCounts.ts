@@ -29,19 +29,10 @@ const playwrightSchema = z
     skipped: stats.skipped,
   }));
 
-/** Counts from vitest's JSON report; null where there is none. */
-export function countVitest(path: string): Counts | null {
-  return readReport(path, vitestSchema);
-}
-
-/** Counts from Playwright's JSON report; null where there is none. */
-export function countPlaywright(path: string): Counts | null {
-  return readReport(path, playwrightSchema);
-}
-
-function readReport(path: string, schema: z.ZodType<Counts>): Counts | null {
+/** Counts from Vitest's or Playwright's JSON report; null where there is none. */
+export function readCounts(path: string): Counts | null {
   try {
-    return schema.parse(JSON.parse(readFileSync(path, 'utf8')));
+    return z.union([vitestSchema, playwrightSchema]).parse(JSON.parse(readFileSync(path, 'utf8')));
   } catch {
     return null;
   }

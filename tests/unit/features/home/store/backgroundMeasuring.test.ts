@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, onTestFinished, vi } from 'vitest';
 import { createBackgroundMeasuring } from '#features/home/store/backgroundMeasuring';
 import type { FrameSource } from '#device/frames/frameSource';
 import { Problem } from '#core/problem';
@@ -159,13 +159,18 @@ describe('createBackgroundMeasuring(parts)', () => {
     expect(kept?.facts.fromVideo).toBe('done');
   });
 
-  it('keeps rows while it tracks, so that a killed page loses no more than half a second of them', async () => {
+  it('keeps rows while it tracks: a killed page loses no more than half a second of them', async () => {
     const device = await deviceWith(1);
     const first = await openPage(device);
     const { reached } = holdAt(60, first.world);
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+    onTestFinished(() => void vi.useRealTimers());
     first.background.look();
     await reached; // ... and nothing is closed: the page is gone.
-    await new Promise((resolve) => setTimeout(resolve, 600));
+    await vi.advanceTimersByTimeAsync(500);
+    vi.useRealTimers();
+    const records = await device.openRecords();
+    await expect.poll(async () => (await records.list('rows')).length).toBeGreaterThan(0);
     const second = await openPage(device);
     second.background.look();
     await second.rest();
@@ -185,7 +190,7 @@ describe('createBackgroundMeasuring(parts)', () => {
     expect(state()).toMatchObject({ isPaused: true, current: null, waiting: [idOf(1)], problems: {} });
     const before = world.framesEstimated;
     background.look();
-    await new Promise((resolve) => setTimeout(resolve, 20));
+    await repository.recordings.list(); // What looking reads comes back before.
     expect(world.framesEstimated).toBe(before);
     background.resume();
     await rest();
@@ -237,7 +242,7 @@ describe('createBackgroundMeasuring(parts)', () => {
     one.background.look();
     await reached;
     other.background.look();
-    await new Promise((resolve) => setTimeout(resolve, 20));
+    await other.repository.recordings.list(); // What looking reads comes back before.
     expect(other.world.framesEstimated).toBe(0);
     open();
     await one.rest();
