@@ -23,7 +23,7 @@ const steps: Step[] = [
   ...['tsconfig.json', 'src/tsconfig.pure.json', 'src/tsconfig.worker.json', 'src/tsconfig.node.json'].map(
     (config): Step => ({ name: `types (${config})`, run: ['typescript/bin/tsc', '-p', config] }),
   ),
-  { name: 'lint', run: ['eslint/bin/eslint.js', '--config', '.eslint.config.js', '.'] },
+  { name: 'lint', run: ['eslint/bin/eslint.js', '.'] },
   {
     name: 'arrows between folders',
     run: ['dependency-cruiser/bin/dependency-cruise.mjs', 'src', '--config', '.dependency-cruiser.cjs'],
