@@ -10,9 +10,9 @@ export default defineConfig([
   reactHooks.configs.flat.recommended,
   {
     rules: {
-      // Typed arrays are indexed within their length all over; `noUncheckedIndexedAccess` stays on elsewhere.
+      // Under `noUncheckedIndexedAccess` each element may be undefined; `!` says that the index is within the length.
       '@typescript-eslint/no-non-null-assertion': 'off',
-      // What is left out of an object stands beside its rest.
+      // A property is left out of an object by naming it next to the rest.
       '@typescript-eslint/no-unused-vars': ['error', { ignoreRestSiblings: true }],
       'no-console': 'error',
       eqeqeq: 'error',
