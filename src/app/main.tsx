@@ -35,7 +35,6 @@ import { saveFile } from '#shell/saveFile';
 import { createFeatures, type Features } from './features';
 import { guardLeaving } from './guardLeaving';
 import { inContext, lazyScreen } from './lazyScreen';
-import { LeaveDialog } from './LeaveDialog';
 import { NotLoaded } from './NotLoaded';
 import { OpeningScreen } from './OpeningScreen';
 
@@ -43,6 +42,8 @@ const LockScreen = lazyScreen(
   async () => (await import('#features/lock/screens/LockScreen')).LockScreen,
   NotLoaded,
 );
+
+const LeaveDialog = lazyScreen(async () => (await import('./LeaveDialog')).LeaveDialog, NotLoaded);
 
 const baseUrl = new URL('./', location.href).href;
 const root = createRoot(document.getElementById('app')!);
@@ -179,6 +180,7 @@ function createScreens(features: Features) {
 function CurrentScreen({ screens }: { screens: ReturnType<typeof createScreens> }) {
   const isTracking = useTrackingState((state) => state.isTracking);
   const screen = useNavigationState((state) => state.screen);
+  const isAsking = useNavigationState((state) => state.question !== null);
   const Screen = screens[isTracking ? 'tracking' : screen];
   useLayoutEffect(() => {
     scrollTo(0, 0);
@@ -188,7 +190,11 @@ function CurrentScreen({ screens }: { screens: ReturnType<typeof createScreens> 
       <Suspense fallback={<OpeningScreen />}>
         <Screen />
       </Suspense>
-      <LeaveDialog />
+      {isAsking && (
+        <Suspense>
+          <LeaveDialog />
+        </Suspense>
+      )}
     </>
   );
 }

@@ -6,7 +6,7 @@ import { defaultPoseModel, type PoseModel } from '#core/keypoints/poseModel';
 import type { TimedSetup } from '#core/measurement/measureSet';
 import type { DeviceState } from './deviceState';
 import type { ShownRecording } from './shownRecording';
-import { trackFile, type TrackFileOptions, type TrackingTools } from './trackFile';
+import type { TrackFileOptions, TrackingTools } from './trackFile';
 import { createTrackerKeeper } from './trackerKeeper';
 
 type PictureWatcher = (picture: ImageBitmap) => void;
@@ -93,6 +93,7 @@ export function createTracking({ createTracker, ...tools }: TrackingAdapters): T
       outer?.addEventListener('abort', stop);
       set({ isTracking: true, progress: null });
       try {
+        const { trackFile } = await import('./trackFile'); // The measuring is large, and this the first use.
         const recording = await trackFile(
           video,
           setup,
