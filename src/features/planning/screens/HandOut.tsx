@@ -6,7 +6,7 @@ import { QrCode } from '#ui/components/QrCode';
 import { planToFragment } from '#documents/plan/planLink';
 import type { PlanDocument } from '#documents/plan/planDocument';
 
-/** The ways in which a plan reaches the patient; until it makes sense, what is still to be done. */
+/** The ways in which a plan reaches the patient; until it is valid, what is still to be done. */
 export function HandOut() {
   const writing = usePlanWriting();
   const plan = usePlanWritingState((state) => state.plan);

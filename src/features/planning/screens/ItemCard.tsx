@@ -10,10 +10,10 @@ import { RepetitionFields } from './RepetitionFields';
 interface Props {
   item: PlanItem;
   number: number;
-  /** @param field  what was typed into, so that one word is undone at once */
+  /** @param field  what was typed into, so that a whole word is undone in one step */
   onChange: (item: PlanItem, field?: string) => void;
   onRemove: () => void;
-  /** Null where it stands first, or last. */
+  /** Null where it is first, or last. */
   onMoveUp: (() => void) | null;
   onMoveDown: (() => void) | null;
 }

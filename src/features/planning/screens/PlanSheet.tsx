@@ -49,7 +49,7 @@ function Stops({ draft }: { draft: PlanDraft }) {
   );
 }
 
-/** What to have at hand, and where the camera stands: for tasks that are filmed, one place each. */
+/** What to have ready, and where the camera goes: for filmed tasks, one place each. */
 function Ready({ draft: { items, footwear } }: { draft: PlanDraft }) {
   const places = new Set(
     items.flatMap(({ task, sides }) => findPreparation(task, sides[0] ?? 'right').camera ?? []),

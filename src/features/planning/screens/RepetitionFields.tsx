@@ -23,7 +23,7 @@ const feedbackOptions: { id: FeedbackMode; name: string; hint: string }[] = [
 const usualTempo: Tempo = { downSeconds: 2, pauseSeconds: 1, upSeconds: 2 };
 const usualSeatCm = 46;
 
-/** What is said meanwhile, the lane's limits, tempo and seat. */
+/** Spoken feedback, the lane's limits, tempo and seat. */
 export function RepetitionFields({ item, onChange }: Props) {
   const { limits, tempo, seatHeightCm } = item;
   const limited = addedLimitsWords(limits);

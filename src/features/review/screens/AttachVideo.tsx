@@ -1,7 +1,7 @@
 import { useApp } from '../appContext';
 import { FileDrop } from '#ui/components/FileDrop';
 
-/** Says that a session came without its video, and takes the video. */
+/** Says that a recording came without its video, and takes the video. */
 export function AttachVideo() {
   const app = useApp();
   return (

@@ -13,11 +13,11 @@ interface Props {
   playhead: Playhead;
 }
 
-/** Sets a repetition right where the machine was wrong. */
+/** Corrects a repetition where the computer was wrong. */
 export function CorrectMenu({ recording, index, playhead }: Props) {
   const app = useApp();
   const [isAsking, setAsking] = useState(false);
-  /** Where the video stood when the menu was opened. */
+  /** Position of the video when the menu was opened. */
   const [videoMs, setVideoMs] = useState(0);
   const { measurement, excluded, isMirrored } = recording;
   const isExcluded = excluded[index] !== null && excluded[index] !== undefined;

@@ -3,7 +3,7 @@ import { useApp, useAppState } from '../appContext';
 import { longestName } from '#documents/recording/correctionSchema';
 import { correctionSentence } from '#words/correctionWords';
 
-/** What was corrected by hand, undo and redo, who does it, and whether it is kept. */
+/** What was corrected by hand, undo and redo, who is reviewing, and whether it is saved. */
 export function CorrectionsPanel() {
   const app = useApp();
   const { done, undone } = useAppState((state) => state.corrections);

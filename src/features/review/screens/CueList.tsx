@@ -21,7 +21,7 @@ interface Props {
   onSelect: (index: number) => void;
 }
 
-/** Repetitions to show to the patient, each with one cue; proposed, picked, edited, then shown large. */
+/** Repetitions to show to the patient, each with one cue: proposed or picked, edited, then shown large. */
 export function CueList({ recording, selected, onSelect }: Props) {
   const app = useApp();
   const navigation = useNavigation();
@@ -110,7 +110,7 @@ export function CueList({ recording, selected, onSelect }: Props) {
 
 type FieldProps = { text: string; task: Parameters<typeof findExercise>[0]; onSave: (text: string) => void };
 
-/** Free words, with the library's cues of the task to pick from. */
+/** Free text, with the library's cues for the task to pick from. */
 function CueField({ text, task, onSave }: FieldProps) {
   const [words, setWords] = useState(text);
   const listId = `cues-of-${task}`;

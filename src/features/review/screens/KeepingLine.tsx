@@ -1,6 +1,6 @@
 import { useAppState } from '../appContext';
 
-/** Whether what is set here is kept on this device. */
+/** Whether what is set here is saved on this device. */
 export function KeepingLine() {
   const keeping = useAppState((state) => state.keeping);
   const words = {

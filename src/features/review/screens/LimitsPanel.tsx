@@ -10,7 +10,7 @@ import { limitsOrigin, type LimitsOrigin } from '../rules/limitsOrigin';
 import { addedLimitsWords } from '#words/limitWords';
 import { Signed } from './CorrectionsPanel';
 
-/** How far each measure may go, and who says so; moving a limit judges every repetition again at once. */
+/** How far each measure may go, and who set that; moving a limit judges every repetition again at once. */
 export function LimitsPanel() {
   const app = useApp();
   const { present, movingFrom } = useAppState((state) => state.limits);

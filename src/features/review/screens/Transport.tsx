@@ -35,7 +35,7 @@ export interface StageView {
   hasHandles: boolean;
 }
 
-/** Play, step, and where the video stands. */
+/** Play, step, and the video's position. */
 export const Transport = memo(function Transport({
   playhead,
   endMs,

@@ -9,7 +9,7 @@ export interface CorrectionChoice {
   change: CorrectionChange;
 }
 
-/** A time within a repetition, by which corrections mean it. */
+/** A time within a repetition, by which corrections refer to it. */
 export function middleMs(
   { repetitions, timesMs }: Pick<Measurement, 'repetitions' | 'timesMs'>,
   index: number,
@@ -18,7 +18,7 @@ export function middleMs(
   return repetition === undefined ? 0 : (timesMs[repetition.loadedFrom]! + timesMs[repetition.loadedTo]!) / 2;
 }
 
-/** What can be set right on a repetition, given where the video stands; excluding, which asks for a reason, stands apart. */
+/** What can be corrected on a repetition at the video's position; excluding, which asks for a reason, is separate. */
 export function correctionChoices(
   measurement: Measurement,
   isExcluded: boolean,

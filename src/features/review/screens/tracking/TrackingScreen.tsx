@@ -67,7 +67,7 @@ export function TrackingScreen() {
   );
 }
 
-/** Pictures are shown no more often than this, ms: enough to follow, too rare to slow the work. */
+/** Shortest interval between pictures shown, ms: often enough to follow, too rare to slow the work. */
 const showEveryMs = 250;
 
 function CurrentPicture() {

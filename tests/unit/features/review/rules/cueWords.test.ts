@@ -22,7 +22,7 @@ const kneeLimits: Limits = { 'knee-angle': { least: -12, most: 20 } };
 const judgedBy = (limits: Limits) =>
   measurement.repetitions.map((repetition) => judge(repetition, measurement, limits));
 const deepest = measurement.repetitions[0]!.ranges.depth.max!;
-/** The first repetition goes too deep for it, beside what the knee does. */
+/** The first repetition is too deep for it, besides what the knee does. */
 const shallow: Limits = {
   ...kneeLimits,
   depth: { most: deepest.value - 2 * deepest.band },
@@ -76,7 +76,7 @@ describe('proposeCues(counted, limits)', () => {
   });
 
   it('counts a fault of another measure as one of its own', () => {
-    // All but the knees' repetitions go too deep: the usual fault is the depth.
+    // All repetitions but those of the knee are too deep: the usual fault is the depth.
     const all = proposed(shallow);
     const typical = all.find(({ role }) => role === 'typical');
     expect(judgedBy(shallow)[typical!.index]!.decidedBy).toBe('depth');

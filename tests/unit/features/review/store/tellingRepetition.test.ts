@@ -14,7 +14,7 @@ const unmeasured = kneeJudged({ verdict: 'not-measured', reason: 'no-person' });
 
 describe('tellingRepetition(judgements, limits)', () => {
   it('takes the knee that went farthest beyond its own limit, either way', () => {
-    // Beyond by 3, 5 and 4 degrees.
+    // Beyond the limit by 3, 5 and 4 degrees.
     expect(tellingRepetition([peak(13), peak(-11), peak(14)], limits)).toBe(1);
   });
 
