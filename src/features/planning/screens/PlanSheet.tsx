@@ -27,7 +27,7 @@ export function PlanSheet() {
           <PlanItems items={items} more={(item) => <HowTo item={item} />} />
         </>
       )}
-      {reviewDate !== null && <p>We look at it again on {reviewDate}.</p>}
+      {reviewDate !== null && <p>We will review this on {reviewDate}.</p>}
     </article>
   );
 }

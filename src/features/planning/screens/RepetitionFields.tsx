@@ -15,7 +15,7 @@ interface Props {
 
 const feedbackOptions: { id: FeedbackMode; name: string; hint: string }[] = [
   { id: 'every-repetition', name: 'After every repetition', hint: 'for learning' },
-  { id: 'only-outside', name: 'Only outside the lane', hint: 'less of it helps it become a habit' },
+  { id: 'only-outside', name: 'Only outside the lane', hint: 'less feedback helps it become a habit' },
   { id: 'after-the-set', name: 'A summary after the set', hint: '' },
   { id: 'none', name: 'None', hint: '' },
 ];
@@ -56,7 +56,7 @@ export function RepetitionFields({ item, onChange }: Props) {
     <>
       <div className="plan-pair">
         <Choice
-          label="Said meanwhile"
+          label="Spoken feedback"
           options={feedbackOptions}
           value={item.feedback}
           onChange={(feedback) => onChange({ ...item, feedback })}

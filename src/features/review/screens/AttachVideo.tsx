@@ -8,8 +8,8 @@ export function AttachVideo() {
     <div className="stage-attach">
       <FileDrop buttonText="Attach the video" onFile={(file) => void app.attachVideo(file)}>
         <p>
-          <strong>The video is not attached.</strong> A session keeps the joints, not the pictures; measuring
-          needs the joints alone.
+          <strong>The video is not attached.</strong> A recording stores the joints, not the pictures;
+          measuring needs only the joints.
         </p>
       </FileDrop>
     </div>

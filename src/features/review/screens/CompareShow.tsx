@@ -100,7 +100,7 @@ export function CompareShow({ recording, selected, onClose }: Props) {
             <input
               type="range"
               className="compare-range"
-              aria-label="Where in the movement, per cent"
+              aria-label="Position in the movement, per cent"
               min={0}
               max={100}
               step={0.5}

@@ -20,7 +20,7 @@ export function CorrectionsPanel() {
           <Dialog aria-label="Corrections" className="corrections-list">
             {done.length === 0 ? (
               <p className="soft">
-                Nothing was corrected. What you correct is kept beside what was seen, and can be taken back.
+                Nothing has been corrected. Corrections are saved alongside the original and can be undone.
               </p>
             ) : (
               <ol>
@@ -38,7 +38,7 @@ export function CorrectionsPanel() {
               maxLength={longestName}
               autoComplete="off"
             >
-              <Label className="field-label">Your initials, to stand beside what you set</Label>
+              <Label className="field-label">Your initials, shown next to what you set</Label>
               <Input className="text-input" />
             </TextField>
           </Dialog>

@@ -74,8 +74,8 @@ export function CueList({ recording, selected, onSelect }: Props) {
       </div>
       {cues.length === 0 && (
         <p className="soft">
-          The worst, the usual fault, and the best as a model are proposed; you choose, and say it in your own
-          words.
+          The worst repetition, the usual fault and the best one as a model are proposed; you choose, and put
+          the cue in your own words.
         </p>
       )}
       <ol className="cues">
@@ -88,12 +88,12 @@ export function CueList({ recording, selected, onSelect }: Props) {
                 isDisabled={place === null}
                 onPress={() => place !== null && onSelect(place.index)}
               >
-                {place === null ? 'gone' : `Repetition ${place.number}`}
+                {place === null ? 'no longer there' : `Repetition ${place.number}`}
               </Button>
               <CueField text={text} onSave={(words) => change(index, words)} task={task} />
               <Button
                 className="button button-quiet"
-                aria-label="Take it off the list"
+                aria-label="Remove from the list"
                 onPress={() => app.setCues(cues.filter((_, at) => at !== index))}
               >
                 ✕

@@ -84,7 +84,7 @@ function JointHandle({ joint, leg, frame, recording }: HandleProps) {
       aria-label={
         moving === null
           ? `${capitalised(joint)}: drag it or move it with the arrow keys`
-          : `${capitalised(joint)} moved: Enter sets it, Escape leaves it`
+          : `${capitalised(joint)} moved: Enter sets it, Escape cancels`
       }
       onKeyDown={onKeyDown}
       onBlur={finish}

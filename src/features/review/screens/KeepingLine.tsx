@@ -5,10 +5,10 @@ export function KeepingLine() {
   const keeping = useAppState((state) => state.keeping);
   const words = {
     'not-kept': '',
-    unsaved: 'Not kept yet: save the session',
-    kept: 'Kept on this device',
-    saving: 'Keeping …',
-    failed: 'Not kept',
+    unsaved: 'Not saved yet: save the recording',
+    kept: 'Saved on this device',
+    saving: 'Saving …',
+    failed: 'Not saved',
   }[keeping.state];
   return (
     <span className="keeping small soft no-print" role="status">

@@ -41,7 +41,7 @@ export function Remarks({ recording, selected }: Props) {
       <RemarkField key="set" label="On the set" remark={ofSet} onSave={(text) => app.setRemark(null, text)} />
       <div className="remarks-reviewed">
         <Button className="button" onPress={() => app.markReviewed(reviewed === null)}>
-          {reviewed === null ? 'Mark as reviewed' : 'Take “reviewed” back'}
+          {reviewed === null ? 'Mark as reviewed' : 'Mark as not reviewed'}
         </Button>
         {reviewed !== null && (
           <span>

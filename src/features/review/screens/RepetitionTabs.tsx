@@ -30,7 +30,7 @@ export function RepetitionTabs({ recording, selected, playhead, showsStill, onSe
   if (selected === null || repetition === undefined || judgement === undefined) {
     return (
       <p className="soft review-empty">
-        There is no repetition to look at. Check task and side above, or choose another video.
+        There is no repetition to show. Check the task and side above, or choose another video.
       </p>
     );
   }

@@ -136,7 +136,7 @@ function Problems() {
         </Message>
       )}
       {keeping.state === 'failed' && (
-        <Message kind="problem" title="What you set was not kept on this device">
+        <Message kind="problem" title="Your changes were not saved on this device">
           {keeping.sentence} Save the session as a file, so that nothing is lost.
         </Message>
       )}

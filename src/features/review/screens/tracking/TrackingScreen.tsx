@@ -40,7 +40,7 @@ export function TrackingScreen() {
         </ProgressBar>
         <dl className="tracking-facts number">
           <div>
-            <dt>Frames a second</dt>
+            <dt>Frames per second</dt>
             <dd>{progress === null ? '–' : progress.framesPerSecond.toFixed(1)}</dd>
           </div>
           <div>
@@ -86,13 +86,7 @@ function CurrentPicture() {
   }, [tracking]);
   return (
     <div className="tracking-stage">
-      <canvas
-        ref={canvas}
-        width="1"
-        height="1"
-        role="img"
-        aria-label="The picture that is looked at just now"
-      />
+      <canvas ref={canvas} width="1" height="1" role="img" aria-label="The frame being analysed now" />
     </div>
   );
 }
