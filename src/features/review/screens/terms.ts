@@ -20,8 +20,8 @@ export const terms: readonly Term[] = [
   {
     term: '±, give or take',
     meaning:
-      'How far a number may be off either way. It is meant to hold the true value in nine of ten cases; in recordings with ' +
-      'known angles it did so eight to ten times in ten.',
+      'How far a number may be off either way. It is meant to hold the true value in nine of ten cases; in recordings ' +
+      'with known angles it did so eight to ten times in ten.',
   },
   {
     term: 'At, Out, Seen',

@@ -29,7 +29,7 @@ const shallow: Limits = {
 };
 
 describe('cueWords(measurement, index, judgement)', () => {
-  it('takes the words for the way the knee went, or for the measure that went off', () => {
+  it('uses the words for the direction of the knee, or for the measure that was out of line', () => {
     const [straight, inward, outward] = judgedBy(kneeLimits);
     expect(cueWords(measurement, 0, straight!)).toBe('Just like this.');
     expect(cueWords(measurement, 1, inward!)).toBe('Knee over the middle of the foot.');
@@ -47,7 +47,7 @@ describe('cueWords(measurement, index, judgement)', () => {
 });
 
 describe('heardOf(judgement)', () => {
-  it('says which way the knee went only where the verdict is the knee’s', () => {
+  it('gives the knee’s direction only where the verdict rests on the knee', () => {
     expect(heardOf(judgedBy(kneeLimits)[1]!)).toEqual({
       ...{ verdict: 'out-of-line', direction: 'inward', cue: null },
     });
@@ -75,7 +75,7 @@ describe('proposeCues(counted, limits)', () => {
     expect([0, 3]).toContain(knees.at(-1)!.index);
   });
 
-  it('counts a fault of another measure as one of its own', () => {
+  it('counts a fault of another measure as a separate fault', () => {
     // All repetitions but those of the knee are too deep: the usual fault is the depth.
     const all = proposed(shallow);
     const typical = all.find(({ role }) => role === 'typical');
