@@ -155,7 +155,7 @@ test.describe('the example', () => {
     await openExample(page);
     const before = await verdicts(page);
     const coming = page.waitForEvent('download');
-    await page.getByRole('button', { name: 'Save session' }).click();
+    await page.getByRole('button', { name: 'Save recording' }).click();
     const download = await coming;
     expect(download.suggestedFilename()).toMatch(/^overfoot-session-\d{4}-\d\d-\d\d\.json$/);
     const path = test.info().outputPath('saved.json');

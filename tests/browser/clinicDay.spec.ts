@@ -204,7 +204,7 @@ test('a correction changes the table, survives a reload, and is taken back', asy
   await page.keyboard.press('Control+Enter');
   await expect(rowAt(6)).toContainText('excluded: Held on to the table.');
   await expect(glance()).toContainText(`${repetitionsEach - 1} of ${repetitionsEach}`);
-  await expect(page.getByText('Kept on this device')).toBeVisible();
+  await expect(page.getByText('Saved on this device')).toBeVisible();
   await page.reload();
   await expect(sets().filter({ hasText: 'right' })).toContainText('Corrected by hand');
   await openSet('20 Apr 2026');
@@ -213,7 +213,7 @@ test('a correction changes the table, survives a reload, and is taken back', asy
   await page.keyboard.press('Control+z');
   await expect(rowAt(6)).not.toContainText('excluded');
   await expect(glance()).toContainText(`${repetitionsEach} of ${repetitionsEach}`);
-  await expect(page.getByText('Kept on this device')).toBeVisible();
+  await expect(page.getByText('Saved on this device')).toBeVisible();
   await page.reload();
   await openSet('20 Apr 2026');
   await selectRepetition(6);

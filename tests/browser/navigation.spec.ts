@@ -4,7 +4,7 @@ import { demoSessions, saveSessions } from '../support/browser/saveSessions';
 
 const start = (page: Page) => page.getByRole('heading', { level: 1, name: /^Overfoot checks in a video/ });
 const kept = (page: Page) => page.getByRole('heading', { level: 1, name: 'Kept sessions' });
-const review = (page: Page) => page.getByRole('button', { name: 'Save session' });
+const review = (page: Page) => page.getByRole('button', { name: 'Save recording' });
 const question = (page: Page) => page.getByRole('alertdialog');
 
 async function openKeptSet(page: Page) {

@@ -15,7 +15,8 @@ async function addTask(page: Page, name: string) {
   await page.getByRole('option', { name }).press('Enter');
 }
 
-const fault = (page: Page) => page.getByRole('region', { name: 'Hand it out' }).getByRole('status');
+const fault = (page: Page) =>
+  page.getByRole('region', { name: 'Give it to the patient' }).getByRole('status');
 const serious = async (page: Page) => {
   const { violations } = await new AxeBuilder({ page }).analyze();
   return violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
@@ -33,7 +34,7 @@ test('a plan is written by keyboard, says what makes no sense, is undone, kept o
   await addTask(page, 'Quadriceps press, held');
   await expect(page.getByRole('button', { name: 'Save as a file' })).toBeEnabled();
 
-  const repetitions = page.getByLabel('Repetitions a set');
+  const repetitions = page.getByLabel('Repetitions per set');
   await repetitions.fill('0');
   await repetitions.press('Tab');
   await expect(fault(page)).toHaveText('Item 1 asks for 0 repetitions, where 1 to 200 make sense.');

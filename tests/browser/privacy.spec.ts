@@ -78,9 +78,9 @@ test('looking at the example, tracking a clip and saving: nothing leaves the dev
   await expect(rows(page)).toHaveCount(2, { timeout: trackingTimeoutMs });
 
   const files = [
-    await download(page, () => page.getByRole('button', { name: 'Save session' }).click()),
-    await download(page, () => saveTable(page, 'A row a repetition')),
-    await download(page, () => saveTable(page, 'A row a frame')),
+    await download(page, () => page.getByRole('button', { name: 'Save recording' }).click()),
+    await download(page, () => saveTable(page, 'One row per repetition')),
+    await download(page, () => saveTable(page, 'One row per frame')),
   ];
   expect(files.map(({ name }) => name.replace(/\d{4}-\d\d-\d\d/, 'DATE'))).toEqual([
     'overfoot-session-DATE.json',

@@ -49,7 +49,7 @@ test('a repetition is excluded by keyboard alone, kept through a reload, and tak
   await page.keyboard.type('Stumbled.');
   await page.keyboard.press('Control+Enter');
   await expect(rows(page).nth(2)).toContainText('excluded: Stumbled.');
-  await expect(page.getByText('Kept on this device')).toBeVisible();
+  await expect(page.getByText('Saved on this device')).toBeVisible();
   await page.reload();
   await openKeptSet(page);
   await expect(rows(page).nth(2)).toContainText('excluded: Stumbled.');
@@ -179,7 +179,7 @@ test('a repetition is shown to the patient straight from its numbers, with its c
   await expect(dialog).toBeHidden();
   await page.getByRole('tab', { name: 'Remarks' }).click();
   await page.getByRole('button', { name: 'Mark as reviewed' }).click();
-  await expect(page.getByText('Not kept yet: save the session')).toBeVisible();
+  await expect(page.getByText('Not saved yet: save the recording')).toBeVisible();
 });
 
 test('limits set by hand hold for the patient’s next session of that task and side, and never for one that was reviewed', async ({
@@ -196,7 +196,7 @@ test('limits set by hand hold for the patient’s next session of that task and 
     await expect(rows(page)).toHaveCount(6);
   };
   const back = async () => {
-    await expect(page.getByText('Kept on this device')).toBeVisible();
+    await expect(page.getByText('Saved on this device')).toBeVisible();
     await page.getByRole('button', { name: 'Back to kept sessions' }).click();
   };
   const limits = page.getByRole('region', { name: 'Limits', exact: true });
@@ -216,11 +216,11 @@ test('limits set by hand hold for the patient’s next session of that task and 
 
   await openFirstSet('5 Apr 2026');
   await expect(inward).toHaveValue('2°');
-  await expect(limits).toContainText('Taken over from the session of Apr 3, 2026, set there by hand');
+  await expect(limits).toContainText('Carried over from the session of Apr 3, 2026, set there by hand');
   await limits.getByRole('button', { name: 'As planned' }).click();
   await expect(inward).toHaveValue('10°');
   await page.keyboard.press('Control+z');
-  await expect(limits).toContainText('Taken over from');
+  await expect(limits).toContainText('Carried over from');
   await page.getByRole('tab', { name: 'Remarks' }).click();
   await page.getByRole('button', { name: 'Mark as reviewed' }).click();
   await back();
@@ -230,7 +230,7 @@ test('limits set by hand hold for the patient’s next session of that task and 
   await back();
   await openFirstSet('5 Apr 2026');
   await expect(inward).toHaveValue('2°');
-  await expect(limits).toContainText('Taken over from the session of Apr 3, 2026');
+  await expect(limits).toContainText('Carried over from the session of Apr 3, 2026');
 });
 
 test('a limit of another measure is set by keyboard, judges all again, shows its column, and is taken back', async ({
@@ -251,16 +251,16 @@ test('a limit of another measure is set by keyboard, judges all again, shows its
   await expect(page.getByRole('columnheader', { name: 'Depth' })).toBeVisible();
   await expect(named.first()).toBeVisible();
   await expect(limits.getByRole('status')).toContainText('repetitions changed verdict');
-  await expect(limits).toContainText('Beside the knee angle: depth at most 20 %.');
+  await expect(limits).toContainText('Besides the knee angle: depth at most 20 %.');
   await expect(page.getByRole('region', { name: /^Repetition \d/ })).toContainText(
     /out of line \(limit at most 20 %\): \d\d % of leg length, give or take \d+, at [\d.]+ s/,
   );
   expect(await seriousFaults(page)).toEqual([]);
-  await expect(page.getByText('Kept on this device')).toBeVisible();
+  await expect(page.getByText('Saved on this device')).toBeVisible();
   await page.reload();
   await openKeptSet(page);
   await expect(named.first()).toBeVisible();
-  await expect(limits).toContainText('Beside the knee angle: depth at most 20 %.');
+  await expect(limits).toContainText('Besides the knee angle: depth at most 20 %.');
   await limits.getByRole('button', { name: 'Default' }).press('Enter');
   await expect(named).toHaveCount(0);
   await page.keyboard.press('Control+z');

@@ -15,7 +15,7 @@ export async function writePlan(page: Page, repetitions: number): Promise<string
   await page.getByRole('option', { name: 'Split-stance sit-to-stand' }).click();
   for (const [label, value] of [
     ['Sets', 1],
-    ['Repetitions a set', repetitions],
+    ['Repetitions per set', repetitions],
   ] as const) {
     await page.getByLabel(label, { exact: true }).fill(String(value));
     await page.getByLabel(label, { exact: true }).press('Tab');

@@ -37,7 +37,7 @@ export function AboutTask({ id }: { id: ExerciseId }) {
             <tr>
               <th>Direction</th>
               <th>When</th>
-              <th>What is seen</th>
+              <th>What you see</th>
               <th>Cue</th>
             </tr>
           </thead>
@@ -57,7 +57,7 @@ export function AboutTask({ id }: { id: ExerciseId }) {
         </p>
         {exercise.kind === 'task' && (
           <p>
-            <strong>Limits of the knee angle at first.</strong> <MeasureLimitSource measure="knee-angle" />
+            <strong>Starting limits of the knee angle.</strong> <MeasureLimitSource measure="knee-angle" />
           </p>
         )}
         <p className="soft">
@@ -76,6 +76,6 @@ function doseSentence({ kind, dose }: Exercise): string {
   const { min, max } = worksUpTo;
   return (
     `${first} Add repetitions while each stays in the lane and the pain within its limit, up to ${min} to ${max} good ` +
-    'ones in a row; then go on to the next stage.'
+    'ones in a row; then progress to the next stage.'
   );
 }

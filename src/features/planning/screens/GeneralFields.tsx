@@ -17,7 +17,7 @@ export function GeneralFields() {
   const writing = usePlanWriting();
   const draft = usePlanWritingState((state) => state.draft);
   return (
-    <section className="card plan-card" aria-label="For whom and how">
+    <section className="card plan-card" aria-label="Patient and instructions">
       <TextField
         className="field"
         value={draft.patient}
@@ -27,7 +27,7 @@ export function GeneralFields() {
         <Label className="field-label">Patient’s pseudonym</Label>
         <Input className="text-input" />
         <Text slot="description" className="small soft">
-          Never a name: it is in the file, the link and the sessions that come back.
+          Never a name: it appears in the file, the link and the sessions sent back.
         </Text>
       </TextField>
       <div className="plan-pair">
@@ -38,7 +38,7 @@ export function GeneralFields() {
           onChange={(painLimit) => writing.change({ painLimit }, 'painLimit')}
         />
         <Choice
-          label="On the feet"
+          label="Footwear"
           options={footwear}
           value={draft.footwear}
           onChange={(chosen) => writing.change({ footwear: chosen })}
@@ -49,11 +49,11 @@ export function GeneralFields() {
           value={draft.reviewDate ?? ''}
           onChange={(day) => writing.change({ reviewDate: day === '' ? null : day }, 'reviewDate')}
         >
-          <Label className="field-label">Looked at again on</Label>
+          <Label className="field-label">Review date</Label>
           <Input className="text-input" />
         </TextField>
       </div>
-      <LongText field="beyondPainLimit" label="Beyond the pain limit" rows={2} />
+      <LongText field="beyondPainLimit" label="Above the pain limit" rows={2} />
       <LongText field="howOften" label="How often" rows={1} />
       <LongText field="words" label="Your own words to the patient" rows={3} />
       <ReturnKey />

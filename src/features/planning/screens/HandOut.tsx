@@ -6,7 +6,7 @@ import { QrCode } from '#ui/components/QrCode';
 import { planToFragment } from '#documents/plan/planLink';
 import type { PlanDocument } from '#documents/plan/planDocument';
 
-/** The ways in which a plan reaches the patient; until it makes sense, what is still to be done. */
+/** The ways in which a plan reaches the patient; until it is valid, what is still to be done. */
 export function HandOut() {
   const writing = usePlanWriting();
   const plan = usePlanWritingState((state) => state.plan);
@@ -16,9 +16,9 @@ export function HandOut() {
     window.print();
   };
   return (
-    <section className="plan-hand-out" aria-label="Hand it out">
+    <section className="plan-hand-out" aria-label="Give it to the patient">
       {fault !== null && (
-        <Message kind="caution" title="Not a plan yet">
+        <Message kind="caution" title="The plan is not ready yet">
           <span role="status">{fault}</span>
         </Message>
       )}
@@ -65,13 +65,13 @@ function LinkAndCode({ plan, onClose }: { plan: PlanDocument; onClose: () => voi
       <h2>For {plan.patient}</h2>
       <p>
         Scan the code with the patient’s phone, or send the link. The plan itself is in it: the part after ‘#’
-        is never sent to a server. Whoever has the link can read the plan.
+        is never sent to a server. Anyone who has the link can read the plan.
       </p>
       <QrCode text={link} label="The plan as a QR code" />
       <textarea className="text-input plan-link-text" aria-label="Link" readOnly rows={3} value={link} />
       <p className="small soft" role="status">
         {copied === 'yes' && 'Copied. '}
-        {copied === 'refused' && 'The browser does not let it be copied: select the link above and copy it. '}
+        {copied === 'refused' && 'The browser blocked copying: select the link above and copy it. '}
         {link.length} characters.
       </p>
       <div className="plan-ways">

@@ -10,10 +10,10 @@ import { RepetitionFields } from './RepetitionFields';
 interface Props {
   item: PlanItem;
   number: number;
-  /** @param field  what was typed into, so that one word is undone at once */
+  /** @param field  what was typed into, so that a whole word is undone in one step */
   onChange: (item: PlanItem, field?: string) => void;
   onRemove: () => void;
-  /** Null where it stands first, or last. */
+  /** Null where it is first, or last. */
   onMoveUp: (() => void) | null;
   onMoveDown: (() => void) | null;
 }
@@ -64,13 +64,13 @@ export function ItemCard({ item, number, onChange, onRemove, onMoveUp, onMoveDow
         {item.kind === 'hold' ? (
           <>
             <NumberBox
-              label="Holds a set"
+              label="Holds per set"
               value={item.holds}
               range={planRanges.holds}
               onChange={(holds) => onChange({ ...item, holds }, 'holds')}
             />
             <NumberBox
-              label="Seconds a hold"
+              label="Seconds per hold"
               value={item.holdSeconds}
               range={planRanges.holdSeconds}
               onChange={(holdSeconds) => onChange({ ...item, holdSeconds }, 'holdSeconds')}
@@ -78,7 +78,7 @@ export function ItemCard({ item, number, onChange, onRemove, onMoveUp, onMoveDow
           </>
         ) : (
           <NumberBox
-            label="Repetitions a set"
+            label="Repetitions per set"
             value={item.repetitions}
             range={planRanges.repetitions}
             onChange={(repetitions) => onChange({ ...item, repetitions }, 'repetitions')}

@@ -32,7 +32,7 @@ export function ItemList() {
     <section className="plan-items-form" aria-labelledby="tasks-title" ref={list}>
       <h2 id="tasks-title">Tasks, in order</h2>
       {items.length === 0 && (
-        <p className="soft">None yet. Each comes with a first dose, for you to change.</p>
+        <p className="soft">None yet. Each starts with a suggested dose, which you can change.</p>
       )}
       <ol className="plan-cards">
         {items.map((item, index) => (

@@ -9,7 +9,7 @@ import { ItemList } from './ItemList';
 import { PlanSheet } from './PlanSheet';
 import './plan.css';
 
-/** Writing a plan for a patient: the form, and beside it the sheet that the patient gets. */
+/** Writing a plan for a patient: the form, and next to it the sheet that the patient gets. */
 export function PlanScreen() {
   const navigation = useNavigation();
   const writing = usePlanWriting();

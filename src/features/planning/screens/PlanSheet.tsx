@@ -27,7 +27,7 @@ export function PlanSheet() {
           <PlanItems items={items} more={(item) => <HowTo item={item} />} />
         </>
       )}
-      {reviewDate !== null && <p>We look at it again on {reviewDate}.</p>}
+      {reviewDate !== null && <p>We will review this on {reviewDate}.</p>}
     </article>
   );
 }
@@ -49,7 +49,7 @@ function Stops({ draft }: { draft: PlanDraft }) {
   );
 }
 
-/** What to have at hand, and where the camera stands: for tasks that are filmed, one place each. */
+/** What to have ready, and where the camera goes: for filmed tasks, one place each. */
 function Ready({ draft: { items, footwear } }: { draft: PlanDraft }) {
   const places = new Set(
     items.flatMap(({ task, sides }) => findPreparation(task, sides[0] ?? 'right').camera ?? []),

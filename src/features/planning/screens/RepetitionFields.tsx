@@ -15,7 +15,7 @@ interface Props {
 
 const feedbackOptions: { id: FeedbackMode; name: string; hint: string }[] = [
   { id: 'every-repetition', name: 'After every repetition', hint: 'for learning' },
-  { id: 'only-outside', name: 'Only outside the lane', hint: 'less of it helps it become a habit' },
+  { id: 'only-outside', name: 'Only outside the lane', hint: 'less feedback helps it become a habit' },
   { id: 'after-the-set', name: 'A summary after the set', hint: '' },
   { id: 'none', name: 'None', hint: '' },
 ];
@@ -23,7 +23,7 @@ const feedbackOptions: { id: FeedbackMode; name: string; hint: string }[] = [
 const usualTempo: Tempo = { downSeconds: 2, pauseSeconds: 1, upSeconds: 2 };
 const usualSeatCm = 46;
 
-/** What is said meanwhile, the lane's limits, tempo and seat. */
+/** Spoken feedback, the lane's limits, tempo and seat. */
 export function RepetitionFields({ item, onChange }: Props) {
   const { limits, tempo, seatHeightCm } = item;
   const limited = addedLimitsWords(limits);
@@ -56,7 +56,7 @@ export function RepetitionFields({ item, onChange }: Props) {
     <>
       <div className="plan-pair">
         <Choice
-          label="Said meanwhile"
+          label="Spoken feedback"
           options={feedbackOptions}
           value={item.feedback}
           onChange={(feedback) => onChange({ ...item, feedback })}

@@ -27,8 +27,8 @@ export function ReturnKey() {
       </Checkbox>
       <p className="small soft">
         {isOther
-          ? 'This plan carries the key of another device: what comes back opens there.'
-          : 'Save a backup of the key under Kept sessions: without it, what was sent is lost with this device.'}
+          ? 'This plan has the key of another device: sessions sent back open only there.'
+          : 'Save a backup of the key under Kept sessions: without it, sessions sent to you are lost if this device is lost.'}
       </p>
     </div>
   );

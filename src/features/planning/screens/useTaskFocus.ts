@@ -1,14 +1,14 @@
 import { useEffect, useRef } from 'react';
 
-/** What is to have the focus once the list is drawn anew: a task at a place, by its button for moving or as a whole. */
+/** What gets the focus once the list is redrawn: the task at an index, either its move button or the whole card. */
 interface NextFocus {
   index: number;
   move: 'up' | 'down' | null;
 }
 
 /**
- * Keeps the focus with a task that was moved; after one was removed, gives it to the one that has taken its place, else
- * to the last one, else to the button that adds one.
+ * Keeps the focus on a task that was moved. After one was removed, moves it to the task now in its place,
+ * else to the last one, else to the button that adds one.
  *
  * @param items  the tasks as they are drawn
  */

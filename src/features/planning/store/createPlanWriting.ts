@@ -5,9 +5,9 @@ import { copyOf, finishDraft, newDraft, type PlanDraft } from '#documents/plan/p
 
 export interface PlanWritingState {
   draft: PlanDraft;
-  /** The draft as a plan, made anew with each change; null while something makes no sense. */
+  /** The draft as a plan, rebuilt on each change; null while something is invalid. */
   plan: PlanDocument | null;
-  /** What still makes no sense; null with a plan. */
+  /** What is still invalid; null when there is a plan. */
   fault: string | null;
   canUndo: boolean;
   canRedo: boolean;
@@ -15,12 +15,12 @@ export interface PlanWritingState {
   last: PlanDocument | null;
 }
 
-/** What plan writing needs from the world around it; tests hand in plain objects. */
+/** What plan writing needs from its environment; tests pass plain objects. */
 export interface PlanWritingWorld {
-  /** Texts that outlast the tab, by name; null where there is none or nothing can be kept. */
+  /** Texts that outlive the tab, by name; null where there is none or storage is blocked. */
   read(name: DraftName): string | null;
   write(name: DraftName, text: string): void;
-  /** Keeps a plan that was handed out: what comes back is looked at by its limits. */
+  /** Stores a plan that was handed out: sessions sent back are judged by its limits. */
   keep(plan: PlanDocument): void;
   saveFile(fileName: string, text: string): void;
   newId(): string;
@@ -30,28 +30,26 @@ export type DraftName = 'draft' | 'last-plan';
 
 export interface PlanWriting {
   readonly store: StoreApi<PlanWritingState>;
-  /**
-   * @param field  changes of the same field one after another are undone together
-   */
+  /** @param field  consecutive changes to the same field are undone together */
   change(change: Partial<PlanDraft>, field?: string): void;
   undo(): void;
   redo(): void;
   /** An empty plan; can be undone. */
   startNew(): void;
-  /** The last plan for another patient; can be undone. */
+  /** Copies the last plan for another patient; can be undone. */
   copyLast(): void;
-  /** Hands the plan out as a file; nothing while it makes no sense. */
+  /** Hands the plan out as a file; does nothing while it is invalid. */
   save(): void;
-  /** To be called when it was handed out in another way: as a link or on paper. */
+  /** To be called when the plan was handed out another way: as a link or on paper. */
   handedOut(): void;
-  /** Forgets what it has of a patient who is deleted; nothing of it can be brought back. */
+  /** Forgets everything about a deleted patient; this can't be undone. */
   forget(patient: string): void;
 }
 
 /** Changes that can be undone. */
 const longestHistory = 200;
 
-/** Writing a plan: each change is kept, can be undone, and is checked at once. */
+/** Writing a plan: each change is stored, can be undone, and is checked at once. */
 export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
   let past: PlanDraft[] = [];
   let future: PlanDraft[] = [];
@@ -77,7 +75,7 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
     world.write('draft', JSON.stringify(draft));
   };
   const put = (draft: PlanDraft, field: string | null) => {
-    // What was handed out stays what it was: a changed plan is another one.
+    // A plan that was handed out stays as it was: a changed plan is a new one.
     if (store.getState().last?.id === identity.id)
       identity = { id: world.newId(), createdAt: world.now().toISOString() };
     if (field === null || field !== lastField)
@@ -144,12 +142,12 @@ function readLast(world: PlanWritingWorld): PlanDocument | null {
   }
 }
 
-/** The draft that was kept, where it is still one. */
+/** The stored draft, if it is still valid as a draft. */
 function readDraft(world: PlanWritingWorld): PlanDraft | null {
   try {
     const kept = JSON.parse(world.read('draft') ?? '') as Partial<PlanDraft>;
     const draft: PlanDraft = { ...newDraft(), ...kept };
-    // Half a plan can't be checked by the plan's schema; what the form can't show is not taken over.
+    // Half a plan can't be checked by the plan's schema; what the form can't show is dropped.
     const shown = finishDraft(
       { ...draft, patient: 'x', beyondPainLimit: 'x' },
       world.newId(),

@@ -11,7 +11,7 @@ import { tempo, type TempoPart } from '#words/tempo';
 import { countedRepetitions } from './countedRepetitions';
 import { scoreSet, type SetScore } from './scoreSet';
 
-/** What a set comes to, for a look of a few seconds. */
+/** Summary of a set, for a glance of a few seconds. */
 export interface SetGlance {
   /** Complete repetitions that count. */
   done: number;
@@ -22,9 +22,9 @@ export interface SetGlance {
   peak: SetPeak | null;
   /** Usual length of each part, s; null where none was seen. */
   tempo: TempoPart[];
-  /** How far the hip sinks, share of leg length; null below two repetitions. */
+  /** How far the hip drops, share of leg length; null below two repetitions. */
   depth: Spread | null;
-  /** How the largest inward angle goes from one repetition to the next, degrees; null below three. */
+  /** Trend of the largest inward angle from one repetition to the next, degrees; null below three repetitions. */
   trend: Trend | null;
 }
 

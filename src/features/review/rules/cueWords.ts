@@ -6,13 +6,13 @@ import { decidingMeasure, decidingWay } from '#core/scoring/deciding';
 import type { Judgement } from '#core/scoring/judge';
 import { phaseAt } from './phaseAt';
 
-/** What is said of a repetition that went as it should. */
+/** What is said of a repetition that went well. */
 const modelWords = 'Just like this.';
-/** Where the library knows nothing better, or nothing was measured. */
+/** Where the library has nothing better, or nothing was measured. */
 const usualWords = 'Knee over the middle of the foot.';
 
 /**
- * One cue in few words for a repetition.
+ * One short cue for a repetition.
  *
  * @param judgement  null where it is to be shown as a model
  */

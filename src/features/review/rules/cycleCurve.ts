@@ -6,7 +6,7 @@ export const cyclePoints = 101;
 /**
  * The knee projection angle over one repetition, on 0 to 100 % of its loaded time.
  *
- * @returns  101 angles, degrees, inward positive; null where the samples round a point were not measured
+ * @returns  101 angles, degrees, inward positive; null where the samples around a point were not measured
  */
 export function cycleCurve(
   { curves }: Pick<Measurement, 'curves'>,

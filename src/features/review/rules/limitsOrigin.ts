@@ -9,11 +9,11 @@ export type LimitsOrigin =
   | { kind: 'taken-over'; by: string; at: string; takenFrom: string }
   | { kind: 'plan' }
   | { kind: 'default' }
-  /** The session came with them, and nothing here says who set them. */
+  /** The recording came with them, and nothing here says who set them. */
   | { kind: 'session' };
 
 /**
- * @param lastSet  the last ones that somebody set; undefined where nobody did
+ * @param lastSet  the last ones set by hand; undefined where nobody has set any
  * @param planned  those of the plan that the session followed; null where it is not known
  */
 export function limitsOrigin(

@@ -10,7 +10,7 @@ export interface MeanPoint {
   count: number;
 }
 
-/** Fewer repetitions than this make no typical one. */
+/** Fewest repetitions for a typical one. */
 export const fewestCurves = 3;
 
 /**

@@ -5,8 +5,8 @@ import type { MeasuredRepetition } from '#core/measurement/measurement';
  * turning point (the middle of standing, or the lowest or farthest point), 100 % where the load ends.
  *
  * @param timesMs  the measurement's uniform time base, ms
- * @param pct  0 to 100; outside it is brought into range
- * @returns  ms; where the turning point was not seen, the middle of the time takes its place
+ * @param pct  0 to 100; values outside are clamped
+ * @returns  ms; where the turning point was not seen, the middle of the time is used instead
  */
 export function momentInStepMs(
   { loadedFrom, loadedTo, events }: Pick<MeasuredRepetition, 'loadedFrom' | 'loadedTo' | 'events'>,

@@ -2,7 +2,10 @@ import type { Phase } from '#core/exercises/library/fault';
 import type { Task } from '#core/exercises/exercises';
 import type { RepetitionEvents } from '#core/segmentation/findRepetitions';
 
-/** Half of this share of a dip or reach, round its turning point, counts as the turn: our own choice. */
+/**
+ * This share of a dip or reach, half of it on either side of the turning point, counts as the turn: our own
+ * choice.
+ */
 const turnShare = 0.2;
 
 /** The part of a movement in which a moment lies; null where its turning point was not seen. */

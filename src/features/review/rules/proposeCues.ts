@@ -10,8 +10,8 @@ export interface ProposedCue {
 }
 
 /**
- * The three repetitions that tell most: the one that went farthest beyond its limit, the one most like the usual fault,
- * and the best as a model. A repetition is proposed once; without a fault, the model alone.
+ * The three most telling repetitions: the one that went farthest beyond its limit, the one most like the
+ * usual fault, and the best as a model. A repetition is proposed once; without a fault, the model alone.
  */
 export function proposeCues(counted: readonly CountedRepetition[], limits: Limits): ProposedCue[] {
   const measured = counted.flatMap(({ index, judgement }) => {

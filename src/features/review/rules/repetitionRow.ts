@@ -7,7 +7,7 @@ import { kneeDirection } from '#core/scoring/deciding';
 import { judgementOf, type Judgement } from '#core/scoring/judge';
 import { verdicts, type Verdict } from '#core/scoring/verdict';
 
-/** What a table tells of one repetition. */
+/** What the table shows of one repetition. */
 export interface RepetitionRow {
   index: number;
   number: number;
@@ -54,7 +54,7 @@ export function repetitionRows(
 
 export type SortKey = 'number' | 'verdict' | 'score' | 'worst-at' | 'out-of-limits' | 'measured' | MeasureId;
 
-/** Rows in another order; rows without a value stand last, and equal ones in order of time. */
+/** Rows in another order; rows without a value come last, and ties are in order of time. */
 export function sortedRows(
   rows: readonly RepetitionRow[],
   key: SortKey,
@@ -91,7 +91,7 @@ function sortValue({ number, judgement, ...row }: RepetitionRow, key: SortKey): 
 
 export type RowFilter = 'all' | Verdict | 'inward' | 'outward' | 'excluded';
 
-/** Rows that a filter lets through; excluded ones show in 'all' and by themselves. */
+/** Rows that pass a filter; excluded ones show under 'all' and under 'excluded' only. */
 export function filteredRows(rows: readonly RepetitionRow[], filter: RowFilter): RepetitionRow[] {
   return rows.filter(({ judgement, excluded }) => {
     if (filter === 'all') return true;

@@ -8,10 +8,10 @@ import type { CountedRepetition } from './countedRepetitions';
 export interface SetScore {
   /** Share of the measured loaded time within the limits, 0 to 100 %. */
   pct: number;
-  /** What it would be if every angle were off by its band, to the worse and to the better. */
+  /** What the score would be if every angle were off by its band, for the worse and for the better. */
   lowPct: number;
   highPct: number;
-  /** Repetitions that it rests on. */
+  /** Repetitions that it is based on. */
   count: number;
 }
 

@@ -1,15 +1,15 @@
 import { useApp } from '../appContext';
 import { FileDrop } from '#ui/components/FileDrop';
 
-/** Says that a session came without its video, and takes the video. */
+/** Says that a recording came without its video, and takes the video. */
 export function AttachVideo() {
   const app = useApp();
   return (
     <div className="stage-attach">
       <FileDrop buttonText="Attach the video" onFile={(file) => void app.attachVideo(file)}>
         <p>
-          <strong>The video is not attached.</strong> A session keeps the joints, not the pictures; measuring
-          needs the joints alone.
+          <strong>The video is not attached.</strong> A recording stores the joints, not the pictures;
+          measuring needs only the joints.
         </p>
       </FileDrop>
     </div>

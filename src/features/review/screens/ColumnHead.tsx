@@ -13,11 +13,11 @@ interface Props {
   side: Side;
   isShort: boolean;
   sort: TableRows['sort'];
-  /** Undefined on paper, which repeats names on every page, but no buttons. */
+  /** Undefined on paper, where names are repeated on every page but there are no buttons. */
   onSort: TableRows['setSort'] | undefined;
 }
 
-/** A column's name, which sorts the table by it; pressed again, the other way round. */
+/** A column's name: pressing it sorts the table by it, pressing again reverses the order. */
 export const ColumnHead = memo(function ColumnHead({ column, rows, side, isShort, sort, onSort }: Props) {
   const { id, name, isNumber, canSort } = column;
   const direction = sort.key === id ? sort.direction : undefined;

@@ -9,7 +9,7 @@ import './compareShow.css';
 import { CompareSide, type ComparedRepetition } from './CompareSide';
 import { createPlayhead } from './playhead';
 
-/** Both run through in so long, ms: slow enough to be followed. */
+/** Time in which both run through once, ms: slow enough to follow. */
 const lengthMs = 6000;
 
 interface Props {
@@ -18,7 +18,7 @@ interface Props {
   onClose: () => void;
 }
 
-/** Two repetitions beside each other, in step: each part of the movement at the same time, however long it took. */
+/** Two repetitions side by side, in step: each part of the movement at the same time, however long it took. */
 export function CompareShow({ recording, selected, onClose }: Props) {
   const app = useApp();
   const limits = useAppState((state) => state.limits.present);
@@ -44,7 +44,7 @@ export function CompareShow({ recording, selected, onClose }: Props) {
       const repetition = side.recording.measurement.repetitions[side.index];
       if (repetition === undefined) continue;
       const { timeMs, shownMs } = head.state();
-      // A video that is still on its way to the last frame is not sent to another one, while both run.
+      // While both run, a video that is still seeking the last frame is not sent to another one.
       if (isPlaying && Math.abs(timeMs - shownMs) > 80) continue;
       head.seek(momentInStepMs(repetition, side.recording.measurement.timesMs, pct));
     }
@@ -100,7 +100,7 @@ export function CompareShow({ recording, selected, onClose }: Props) {
             <input
               type="range"
               className="compare-range"
-              aria-label="Where in the movement, per cent"
+              aria-label="Position in the movement, per cent"
               min={0}
               max={100}
               step={0.5}

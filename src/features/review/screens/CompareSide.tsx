@@ -21,12 +21,12 @@ interface Props {
   /** 'Left' or 'Right' of the screen. */
   name: string;
   onIndex: (index: number) => void;
-  /** Recordings that can take the place of this one. */
+  /** Recordings that can be chosen instead of this one. */
   others?: readonly OtherRecording[];
   onOther?: (recordingId: string | null) => void;
 }
 
-/** One of two repetitions: which one, its picture, and what it came to. */
+/** One of two repetitions: which one, its picture, and its result. */
 export function CompareSide({ side, playhead, limits, name, onIndex, others = [], onOther }: Props) {
   const { measurement } = side.recording;
   const repetition = measurement.repetitions[side.index];

@@ -13,11 +13,11 @@ interface Props {
   playhead: Playhead;
 }
 
-/** Sets a repetition right where the machine was wrong. */
+/** Corrects a repetition where the computer was wrong. */
 export function CorrectMenu({ recording, index, playhead }: Props) {
   const app = useApp();
   const [isAsking, setAsking] = useState(false);
-  /** Where the video stood when the menu was opened. */
+  /** Position of the video when the menu was opened. */
   const [videoMs, setVideoMs] = useState(0);
   const { measurement, excluded, isMirrored } = recording;
   const isExcluded = excluded[index] !== null && excluded[index] !== undefined;
@@ -31,8 +31,13 @@ export function CorrectMenu({ recording, index, playhead }: Props) {
         <Popover className="popover">
           <Menu aria-label={`Correct repetition ${number}`}>
             {!isExcluded && (
-              <MenuItem className="option" textValue="Exclude it" onAction={() => setAsking(true)}>
-                Exclude it …<span className="soft">It stays in the table and does not count</span>
+              <MenuItem
+                className="option"
+                textValue="Exclude this repetition"
+                onAction={() => setAsking(true)}
+              >
+                Exclude this repetition …
+                <span className="soft">It stays in the table but does not count</span>
               </MenuItem>
             )}
             {correctionChoices(measurement, isExcluded, index, videoMs).map(({ id, name, hint, change }) => (
@@ -53,7 +58,9 @@ export function CorrectMenu({ recording, index, playhead }: Props) {
               onAction={() => app.correct({ kind: 'mirrored', isMirrored: !isMirrored })}
             >
               {isMirrored ? 'The video is not mirrored' : 'The video is mirrored'}
-              <span className="soft">Some front cameras store left for right; holds for all of it</span>
+              <span className="soft">
+                Some front cameras store left for right; applies to the whole recording
+              </span>
             </MenuItem>
           </Menu>
         </Popover>
@@ -63,8 +70,8 @@ export function CorrectMenu({ recording, index, playhead }: Props) {
         onOpenChange={setAsking}
         title={`Exclude repetition ${number}?`}
         label="Reason"
-        hint="For example: stumbled, was a trial, somebody walked by."
-        answer="Exclude it"
+        hint="For example: stumbled, practice repetition, somebody walked past."
+        answer="Exclude"
         maxLength={longestReason}
         onAnswer={(reason) => app.correct({ kind: 'exclude', atMs: middleMs(measurement, index), reason })}
       />

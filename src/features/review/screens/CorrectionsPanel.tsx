@@ -3,7 +3,7 @@ import { useApp, useAppState } from '../appContext';
 import { longestName } from '#documents/recording/correctionSchema';
 import { correctionSentence } from '#words/correctionWords';
 
-/** What was corrected by hand, undo and redo, who does it, and whether it is kept. */
+/** What was corrected by hand, undo and redo, who is reviewing, and whether it is saved. */
 export function CorrectionsPanel() {
   const app = useApp();
   const { done, undone } = useAppState((state) => state.corrections);
@@ -20,7 +20,7 @@ export function CorrectionsPanel() {
           <Dialog aria-label="Corrections" className="corrections-list">
             {done.length === 0 ? (
               <p className="soft">
-                Nothing was corrected. What you correct is kept beside what was seen, and can be taken back.
+                Nothing has been corrected. Corrections are saved alongside the original and can be undone.
               </p>
             ) : (
               <ol>
@@ -38,7 +38,7 @@ export function CorrectionsPanel() {
               maxLength={longestName}
               autoComplete="off"
             >
-              <Label className="field-label">Your initials, to stand beside what you set</Label>
+              <Label className="field-label">Your initials, shown next to what you set</Label>
               <Input className="text-input" />
             </TextField>
           </Dialog>

@@ -21,7 +21,7 @@ interface Props {
   onSelect: (index: number) => void;
 }
 
-/** Repetitions to show to the patient, each with one cue; proposed, picked, edited, then shown large. */
+/** Repetitions to show to the patient, each with one cue: proposed or picked, edited, then shown large. */
 export function CueList({ recording, selected, onSelect }: Props) {
   const app = useApp();
   const navigation = useNavigation();
@@ -74,8 +74,8 @@ export function CueList({ recording, selected, onSelect }: Props) {
       </div>
       {cues.length === 0 && (
         <p className="soft">
-          The worst, the usual fault, and the best as a model are proposed; you choose, and say it in your own
-          words.
+          The worst repetition, the usual fault and the best one as a model are proposed; you choose, and put
+          the cue in your own words.
         </p>
       )}
       <ol className="cues">
@@ -88,12 +88,12 @@ export function CueList({ recording, selected, onSelect }: Props) {
                 isDisabled={place === null}
                 onPress={() => place !== null && onSelect(place.index)}
               >
-                {place === null ? 'gone' : `Repetition ${place.number}`}
+                {place === null ? 'no longer there' : `Repetition ${place.number}`}
               </Button>
               <CueField text={text} onSave={(words) => change(index, words)} task={task} />
               <Button
                 className="button button-quiet"
-                aria-label="Take it off the list"
+                aria-label="Remove from the list"
                 onPress={() => app.setCues(cues.filter((_, at) => at !== index))}
               >
                 ✕
@@ -110,7 +110,7 @@ export function CueList({ recording, selected, onSelect }: Props) {
 
 type FieldProps = { text: string; task: Parameters<typeof findExercise>[0]; onSave: (text: string) => void };
 
-/** Free words, with the library's cues of the task to pick from. */
+/** Free text, with the library's cues for the task to pick from. */
 function CueField({ text, task, onSave }: FieldProps) {
   const [words, setWords] = useState(text);
   const listId = `cues-of-${task}`;

@@ -8,7 +8,7 @@ import { createPlayhead } from './playhead';
 import { repetitionAt } from './repetitionAt';
 import { VideoStage } from './VideoStage';
 
-/** As slow as a movement can be followed from across a room. */
+/** Slow enough for a movement to be followed from across a room. */
 const showRate = 0.5;
 
 interface Props {
@@ -17,7 +17,7 @@ interface Props {
   onClose: () => void;
 }
 
-/** One repetition after the other on all of the screen, slow and over and over, with one cue in large words. */
+/** One repetition after another, full screen, in slow motion and looped, with one cue in large words. */
 export function CueShow({ recording, cues, onClose }: Props) {
   const limits = useAppState((state) => state.limits.present);
   const [at, setAt] = useState(0);
@@ -33,7 +33,7 @@ export function CueShow({ recording, cues, onClose }: Props) {
     playhead.setRate(showRate);
     playhead.setLoop({ fromMs: timesMs[repetition.loadedFrom]!, toMs: timesMs[repetition.loadedTo]! });
     playhead.seek(timesMs[repetition.loadedFrom]!);
-    // The video follows the playhead only once it stands on the page.
+    // The video follows the playhead only once it is on the page.
     const timer = setTimeout(() => {
       if (!playhead.state().isPlaying) playhead.togglePlaying();
     }, 100);

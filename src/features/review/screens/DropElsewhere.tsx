@@ -2,7 +2,7 @@ import { useNavigation } from '#shell/navigation/navigationContext';
 import { useApp } from '../appContext';
 import { useFileDrop } from '#ui/components/useFileDrop';
 
-/** Takes the next file, dropped anywhere on a review that needs none; the review stays within reach. */
+/** Takes the next file, dropped anywhere on a review that needs none; the user can still go back to the review. */
 export function DropElsewhere() {
   const app = useApp();
   const navigation = useNavigation();

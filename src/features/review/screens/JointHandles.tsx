@@ -17,7 +17,7 @@ interface Props {
   playhead: Playhead;
 }
 
-/** Handles on the working leg's joints in the frame that is shown: to be dragged, or moved by arrow keys. */
+/** Handles on the working leg's joints in the shown frame: drag them, or move them with the arrow keys. */
 export function JointHandles({ recording, playhead }: Props) {
   const shownMs = usePlayhead(playhead, (state) => state.shownMs);
   const frame = nearestFrame(recording.track.timesMs, shownMs);
@@ -37,7 +37,7 @@ function JointHandle({ joint, leg, frame, recording }: HandleProps) {
   const [moving, setMoving] = useState<{ x: number; y: number } | null>(null);
   const { track, measurement, isMirrored } = recording;
   const seen = leg[joint];
-  // An unseen joint is offered in the middle of the leg's others, to be put in its place.
+  // An unseen joint starts in the middle of the leg's other joints, to be moved to its place.
   const place = moving ?? seen ?? { x: track.widthPx / 2, y: track.heightPx / 2 };
 
   const move = (x: number, y: number) =>
@@ -84,7 +84,7 @@ function JointHandle({ joint, leg, frame, recording }: HandleProps) {
       aria-label={
         moving === null
           ? `${capitalised(joint)}: drag it or move it with the arrow keys`
-          : `${capitalised(joint)} moved: Enter sets it, Escape leaves it`
+          : `${capitalised(joint)} moved: Enter sets it, Escape cancels`
       }
       onKeyDown={onKeyDown}
       onBlur={finish}

@@ -1,14 +1,14 @@
 import { useAppState } from '../appContext';
 
-/** Whether what is set here is kept on this device. */
+/** Whether what is set here is saved on this device. */
 export function KeepingLine() {
   const keeping = useAppState((state) => state.keeping);
   const words = {
     'not-kept': '',
-    unsaved: 'Not kept yet: save the session',
-    kept: 'Kept on this device',
-    saving: 'Keeping …',
-    failed: 'Not kept',
+    unsaved: 'Not saved yet: save the recording',
+    kept: 'Saved on this device',
+    saving: 'Saving …',
+    failed: 'Not saved',
   }[keeping.state];
   return (
     <span className="keeping small soft no-print" role="status">

@@ -10,7 +10,7 @@ import { limitsOrigin, type LimitsOrigin } from '../rules/limitsOrigin';
 import { addedLimitsWords } from '#words/limitWords';
 import { Signed } from './CorrectionsPanel';
 
-/** How far each measure may go, and who says so; moving a limit judges every repetition again at once. */
+/** How far each measure may go, and who set that; moving a limit judges every repetition again at once. */
 export function LimitsPanel() {
   const app = useApp();
   const { present, movingFrom } = useAppState((state) => state.limits);
@@ -57,7 +57,7 @@ export function LimitsPanel() {
       />
       <p className="small">
         <OriginWords origin={limitsOrigin(movingFrom ?? present, lastSet, planned)} />
-        {added.length > 0 && <> Beside the knee angle: {addedLimitsWords(present)}.</>}
+        {added.length > 0 && <> Besides the knee angle: {addedLimitsWords(present)}.</>}
       </p>
       <p className="small soft">
         <MeasureLimitSource measure={measure} />
@@ -77,7 +77,7 @@ function OriginWords({ origin }: { origin: LimitsOrigin }) {
     case 'taken-over':
       return (
         <>
-          Taken over from the session of {dayWords(origin.takenFrom)}, set there by hand:{' '}
+          Carried over from the session of {dayWords(origin.takenFrom)}, set there by hand:{' '}
           <Signed by={origin.by} at={origin.at} />.
         </>
       );
@@ -86,7 +86,7 @@ function OriginWords({ origin }: { origin: LimitsOrigin }) {
     case 'default':
       return 'The default.';
     case 'session':
-      return 'As the session came; who set them is not known here.';
+      return 'Saved with the recording; who set them is not known.';
   }
 }
 

@@ -12,7 +12,7 @@ interface Props {
   onSelect: (index: number) => void;
 }
 
-/** The plot, following the video, and what its angles rest on. */
+/** The plot, following the video, and what its angles are based on. */
 export function PlotOverTime({ measurement, playhead, onSelect }: Props) {
   const app = useApp();
   const limits = useAppState((state) => state.limits.present);

@@ -13,7 +13,7 @@ interface Props {
   selected: number | null;
 }
 
-/** Remarks on the set and on the selected repetition, and that the set was looked through. */
+/** Remarks on the set and on the selected repetition, and whether the set has been reviewed. */
 export function Remarks({ recording, selected }: Props) {
   const app = useApp();
   const { remarks, reviewed } = useAppState((state) => state.review);
@@ -41,7 +41,7 @@ export function Remarks({ recording, selected }: Props) {
       <RemarkField key="set" label="On the set" remark={ofSet} onSave={(text) => app.setRemark(null, text)} />
       <div className="remarks-reviewed">
         <Button className="button" onPress={() => app.markReviewed(reviewed === null)}>
-          {reviewed === null ? 'Mark as reviewed' : 'Take “reviewed” back'}
+          {reviewed === null ? 'Mark as reviewed' : 'Mark as not reviewed'}
         </Button>
         {reviewed !== null && (
           <span>
@@ -59,7 +59,7 @@ interface FieldProps {
   onSave: (text: string) => void;
 }
 
-/** Kept when the field is left. */
+/** Saved when the field loses focus. */
 function RemarkField({ label, remark, onSave }: FieldProps) {
   const [text, setText] = useState(remark?.text ?? '');
   const save = () => {

@@ -24,7 +24,7 @@ interface Props {
   repetition: MeasuredRepetition;
   judgement: Judgement;
   limits: Limits;
-  /** False where the still stands elsewhere. */
+  /** False where the still is shown elsewhere. */
   showsStill: boolean;
   onSeek: (timeMs: number) => void;
   /** What else can be done with it. */
@@ -71,7 +71,7 @@ type FactsProps = Pick<Props, 'repetition' | 'judgement' | 'limits'> & {
   setup: Pick<Setup, 'task' | 'bodyHeightCm'>;
 };
 
-/** What is told of every repetition besides the knee angle, with its name and the words before its number. */
+/** What is reported of every repetition besides the knee angle, with its name and the words before its number. */
 const always: readonly [MeasureId, name: string, before: string][] = [
   ['knee-off-line', 'Knee off the line', ''],
   ['knee-over-foot', 'Knee over foot', ''],

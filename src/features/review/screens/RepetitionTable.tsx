@@ -17,12 +17,12 @@ interface Props {
   order: readonly number[];
   sort: TableRows['sort'];
   onSort: TableRows['setSort'];
-  /** Measures beside the knee angle that have a limit. */
+  /** Measures besides the knee angle that have a limit. */
   limited: readonly MeasureId[];
   /** Whether every measure has its column. */
   hasAll: boolean;
   selected: number | null;
-  /** The repetition in which the video stands; null between repetitions. */
+  /** The repetition at the video's position; null between repetitions. */
   now: number | null;
   onSelect: (index: number) => void;
 }
@@ -39,7 +39,7 @@ export function RepetitionTable(props: Props) {
     [measurement, limited, isNarrow, hasAll],
   );
   const place = selected === null ? -1 : order.indexOf(selected);
-  /** Where Tab leads to. */
+  /** Where Tab goes. */
   const kept = Math.max(0, place);
   const { drawn, endGapPx } = useRowWindow(box, order, kept, isPrinted);
 
@@ -112,7 +112,7 @@ export function RepetitionTable(props: Props) {
   );
 }
 
-/** Stands for rows that are not drawn. */
+/** Placeholder for rows that are not drawn. */
 function Gap({ heightPx }: { heightPx: number }) {
   if (heightPx <= 0) return null;
   return (
@@ -122,10 +122,10 @@ function Gap({ heightPx }: { heightPx: number }) {
   );
 }
 
-/** A screenful, more or less. */
+/** Roughly a screenful. */
 const pageRows = 8;
 
-/** Where a key leads to from a place in a table of so many rows; -1 for other keys. */
+/** Where a key leads from a place in a table of n rows; -1 for other keys. */
 function placeAfter(key: string, place: number, rows: number): number {
   switch (key) {
     case 'ArrowDown':

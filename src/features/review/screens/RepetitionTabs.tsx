@@ -13,13 +13,13 @@ interface Props {
   recording: ShownRecording;
   selected: number | null;
   playhead: Playhead;
-  /** False where the still stands elsewhere. */
+  /** False where the still is shown elsewhere. */
   showsStill: boolean;
   onSeek: (timeMs: number) => void;
   onSelect: (index: number) => void;
 }
 
-/** The selected repetition in numbers, against the set's typical one, remarks, and what to show to the patient. */
+/** The selected repetition: its numbers, how it compares with the typical one, remarks, and cues for the patient. */
 export function RepetitionTabs({ recording, selected, playhead, showsStill, onSeek, onSelect }: Props) {
   const limits = useAppState((state) => state.limits.present);
   const judgements = useAppState((state) => state.judgements);
@@ -30,7 +30,7 @@ export function RepetitionTabs({ recording, selected, playhead, showsStill, onSe
   if (selected === null || repetition === undefined || judgement === undefined) {
     return (
       <p className="soft review-empty">
-        There is no repetition to look at. Check task and side above, or choose another video.
+        There is no repetition to show. Check the task and side above, or choose another video.
       </p>
     );
   }

@@ -44,7 +44,7 @@ export const ReviewHead = memo(function ReviewHead({ recording }: { recording: S
         </Button>
         <TableMenu />
         <Button className="button button-primary review-save" onPress={app.saveRecording}>
-          Save session
+          Save recording
         </Button>
       </div>
     </header>

@@ -39,7 +39,7 @@ function Review({ recording }: { recording: ShownRecording }) {
   const judgements = useAppState((state) => state.judgements);
   const selected = useAppState((state) => state.selected);
   const [view, setView] = useState<StageView>({ isNear: false, hasHandles: false });
-  // The frames stay the same whatever is corrected.
+  // Corrections never change the frames.
   const playhead = useMemo(() => createPlayhead(observed.timesMs), [observed]);
   const table = useTableRows(recording);
 
@@ -136,7 +136,7 @@ function Problems() {
         </Message>
       )}
       {keeping.state === 'failed' && (
-        <Message kind="problem" title="What you set was not kept on this device">
+        <Message kind="problem" title="Your changes were not saved on this device">
           {keeping.sentence} Save the session as a file, so that nothing is lost.
         </Message>
       )}

@@ -5,7 +5,7 @@ import { buildSetGlance, type SetGlance } from '../rules/buildSetGlance';
 import { formatValue } from '#words/formatMeasure';
 import { formatTempo } from '#words/tempo';
 
-/** What the set comes to, in one line above everything: for the two minutes that there are. */
+/** Summary of the set in one line above everything else, for a review of two minutes. */
 export const SetGlanceLine = memo(function SetGlanceLine({ recording }: { recording: ShownRecording }) {
   const judgements = useAppState((state) => state.judgements);
   const limits = useAppState((state) => state.limits.present);

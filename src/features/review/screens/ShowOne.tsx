@@ -11,7 +11,7 @@ interface Props {
   index: number;
 }
 
-/** Shows one repetition to the patient at once, with the cue that the list has for it or else the library. */
+/** Shows one repetition to the patient at once, with its cue from the list, or else the library's. */
 export function ShowOne({ recording, index }: Props) {
   const cues = useAppState((state) => state.review.cues);
   const judgements = useAppState((state) => state.judgements);

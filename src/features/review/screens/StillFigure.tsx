@@ -10,7 +10,7 @@ interface Props {
   moment: StillMoment;
 }
 
-/** The leg at a repetition's worst instant, with what it is below. */
+/** The leg at a repetition's worst instant, with a caption. */
 export function StillFigure({ recording, limits, moment }: Props) {
   const { number, timeMs, isWorst } = moment;
   return (

@@ -13,14 +13,14 @@ export function TableMenu() {
         <Menu aria-label="Save as CSV">
           <MenuItem
             className="option"
-            textValue="A row a repetition"
+            textValue="One row per repetition"
             onAction={() => app.saveTable('repetitions')}
           >
-            A row a repetition
+            One row per repetition
             <span className="soft">Verdicts, angles with their bands, times</span>
           </MenuItem>
-          <MenuItem className="option" textValue="A row a frame" onAction={() => app.saveTable('frames')}>
-            A row a frame
+          <MenuItem className="option" textValue="One row per frame" onAction={() => app.saveTable('frames')}>
+            One row per frame
             <span className="soft">Knee angle and every body point as it was seen</span>
           </MenuItem>
         </Menu>

@@ -8,14 +8,14 @@ import type { TableColumn } from './tableColumns';
 interface Props {
   row: RepetitionRow;
   columns: readonly TableColumn[];
-  /** Its number in the whole table, whose head is 1. */
+  /** Its row number in the whole table; the header row is 1. */
   rowIndex: number;
   side: Side;
   isShort: boolean;
   isSelected: boolean;
-  /** Whether Tab leads here. */
+  /** Whether Tab stops here. */
   isReached: boolean;
-  /** Whether the video stands in it. */
+  /** Whether the video is within it. */
   isNow: boolean;
   onSelect: (index: number) => void;
 }

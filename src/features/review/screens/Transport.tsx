@@ -9,14 +9,14 @@ import { usePlayhead } from './usePlayhead';
 
 const keys = [
   { term: 'Space', meaning: 'play or pause' },
-  { term: '← and →', meaning: 'one frame back or on' },
-  { term: '↑ and ↓', meaning: 'the repetition before or after' },
-  { term: 'L', meaning: 'play the repetition over and over, or stop that' },
-  { term: 'S', meaning: 'slower: half, a quarter, and as filmed again' },
+  { term: '← and →', meaning: 'one frame back or forward' },
+  { term: '↑ and ↓', meaning: 'the previous or next repetition' },
+  { term: 'L', meaning: 'loop the repetition, or stop looping' },
+  { term: 'S', meaning: 'slower: half, quarter, then as filmed again' },
   { term: 'W', meaning: 'the worst instant of the repetition' },
-  { term: 'Ctrl + Z', meaning: 'take the last correction or move of a limit back' },
-  { term: 'Ctrl + Shift + Z', meaning: 'bring a correction back' },
-  { term: 'On a handle', meaning: 'arrow keys move it, Enter sets it, Escape leaves it' },
+  { term: 'Ctrl + Z', meaning: 'undo the last correction or limit change' },
+  { term: 'Ctrl + Shift + Z', meaning: 'redo a correction' },
+  { term: 'On a handle', meaning: 'arrow keys move it, Enter sets it, Escape cancels' },
 ];
 
 interface Props {
@@ -35,7 +35,7 @@ export interface StageView {
   hasHandles: boolean;
 }
 
-/** Play, step, and where the video stands. */
+/** Play, step, and the video's position. */
 export const Transport = memo(function Transport({
   playhead,
   endMs,

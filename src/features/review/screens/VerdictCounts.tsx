@@ -6,7 +6,7 @@ import { verdictWords } from '#words/verdictWords';
 
 interface Props {
   judgements: readonly Judgement[];
-  /** One a repetition: why it does not count; null where it counts. */
+  /** One per repetition: why it does not count; null where it counts. */
   excluded: readonly (string | null)[];
 }
 

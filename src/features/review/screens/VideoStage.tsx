@@ -22,7 +22,10 @@ interface Props {
   canAttach?: boolean;
 }
 
-/** The video, as near as shows the whole person, with leg and lane drawn over it; without the video, the drawing stands on a dark stage. */
+/**
+ * The video, zoomed in as far as the whole person still fits, with leg and lane drawn over it; without the
+ * video, the drawing alone on a dark stage.
+ */
 export function VideoStage({
   recording,
   limits,

@@ -9,7 +9,7 @@ export interface CorrectionChoice {
   change: CorrectionChange;
 }
 
-/** A time within a repetition, by which corrections mean it. */
+/** A time within a repetition, by which corrections refer to it. */
 export function middleMs(
   { repetitions, timesMs }: Pick<Measurement, 'repetitions' | 'timesMs'>,
   index: number,
@@ -18,7 +18,7 @@ export function middleMs(
   return repetition === undefined ? 0 : (timesMs[repetition.loadedFrom]! + timesMs[repetition.loadedTo]!) / 2;
 }
 
-/** What can be set right on a repetition, given where the video stands; excluding, which asks for a reason, stands apart. */
+/** What can be corrected on a repetition at the video's position; excluding, which asks for a reason, is separate. */
 export function correctionChoices(
   measurement: Measurement,
   isExcluded: boolean,
@@ -34,9 +34,9 @@ export function correctionChoices(
   const add = (id: string, name: string, hint: string, change: CorrectionChange) =>
     choices.push({ id, name, hint, change });
   const here = formatTime(videoMs);
-  if (isExcluded) add('include', 'Let it count again', 'Takes the exclusion back', { kind: 'include', atMs });
+  if (isExcluded) add('include', 'Include it again', 'Undoes the exclusion', { kind: 'include', atMs });
   if (videoMs > fromMs && videoMs < toMs)
-    add('split', 'Split it here', `In two, at ${here} where the video stands`, {
+    add('split', 'Split it here', `In two, at ${here}, where the video is now`, {
       kind: 'split',
       atMs: videoMs,
     });
@@ -46,16 +46,20 @@ export function correctionChoices(
   ] as const) {
     if (repetitions[other] === undefined) continue;
     const withMs = middleMs(measurement, other);
-    add(`join-${which}`, `Join it with the one ${which}`, 'Two that are one', { kind: 'join', atMs, withMs });
+    add(`join-${which}`, `Join it with the one ${which}`, 'They are one repetition', {
+      kind: 'join',
+      atMs,
+      withMs,
+    });
   }
   if (videoMs < toMs)
-    add('start', 'Let it start here', `At ${here}`, {
+    add('start', 'Start it here', `At ${here}`, {
       kind: 'move-edge',
       atMs,
       edge: 'start',
       toMs: videoMs,
     });
   if (videoMs > fromMs)
-    add('end', 'Let it end here', `At ${here}`, { kind: 'move-edge', atMs, edge: 'end', toMs: videoMs });
+    add('end', 'End it here', `At ${here}`, { kind: 'move-edge', atMs, edge: 'end', toMs: videoMs });
   return choices;
 }

@@ -1,6 +1,6 @@
 import type { MeasurementNote } from '#core/measurement/measurement';
 
-/** Heads of the notes that leave nothing, or next to nothing, measured; these are told large. */
+/** Titles of notes on recordings with nothing, or next to nothing, measured; these are shown large. */
 export const noteTitles: Partial<Record<MeasurementNote['kind'], string>> = {
   'no-person': 'Nobody was found in this video',
   'no-repetitions': 'No repetition was found',

@@ -1,4 +1,4 @@
-/** As filmed, half as fast, a quarter as fast. */
+/** As filmed, half speed, quarter speed. */
 const rates = [1, 0.5, 0.25];
 
 export function nextRate(rate: number): number {
@@ -9,7 +9,7 @@ export function rateWords(rate: number): string {
   return { 1: 'As filmed', 0.5: 'Half speed', 0.25: 'Quarter speed' }[rate] ?? `${rate}`;
 }
 
-/** As it stands on a narrow button. */
+/** As shown on a narrow button. */
 export function rateSign(rate: number): string {
   return { 1: '1 ×', 0.5: '½ ×', 0.25: '¼ ×' }[rate] ?? `${rate} ×`;
 }

@@ -2,14 +2,14 @@ import { nearestFrame } from '#ui/drawing/nearestFrame';
 import { seekTimeMs } from '#ui/drawing/seekTimeMs';
 
 export interface PlayheadState {
-  /** Where the video is asked to stand, ms. */
+  /** Time that the video is asked to show, ms. */
   timeMs: number;
   /** Time of the frame that is on the screen, ms; behind timeMs while the video seeks. */
   shownMs: number;
   isPlaying: boolean;
-  /** 1 is as fast as it was filmed. */
+  /** 1 is the speed at which it was filmed. */
   rate: number;
-  /** The stretch that is played over and over; null for all of it. */
+  /** The stretch that is looped; null for all of it. */
   loop: { fromMs: number; toMs: number } | null;
 }
 
@@ -23,7 +23,7 @@ export interface Playhead {
   togglePlaying(): void;
   setRate(rate: number): void;
   setLoop(loop: PlayheadState['loop']): void;
-  /** Follows a video element; returns the way to let go of it. */
+  /** Follows a video element; returns a function that stops following it. */
   follow(video: HTMLVideoElement): () => void;
 }
 

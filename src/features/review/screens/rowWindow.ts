@@ -8,8 +8,8 @@ const fewestDrawn = 16;
 /**
  * Where each row begins, and after them where the last one ends.
  *
- * @param heightsPx  of each row, px; undefined for one that was not drawn yet, which is taken to be as high as half of the
- *                   others are at most
+ * @param heightsPx  of each row, px; undefined for a row not drawn yet, which is given the median height of
+ *                   the others
  * @returns          px below the first row's upper edge, one more than there are rows
  */
 export function rowTops(heightsPx: readonly (number | undefined)[]): readonly number[] {
@@ -18,7 +18,8 @@ export function rowTops(heightsPx: readonly (number | undefined)[]): readonly nu
 }
 
 /**
- * Which rows to draw for those in sight between two heights: from the first one up to, and without, the other.
+ * Which rows to draw for those in sight between two heights: from the first one up to, but not including, the
+ * other.
  *
  * @param topsPx  what `rowTops` gives
  * @param fromPx  upper edge of what is in sight, px below the first row's upper edge; may lie outside the table

@@ -3,7 +3,7 @@ const patienceMs = 8000;
 
 /** Fetches single pictures from a video without moving the one on the screen. */
 export interface StillReader {
-  /** Calls back with the video standing at a time; only the last call counts. */
+  /** Calls back with the video paused at a time; only the last call counts. */
   read(timeMs: number, onPicture: (video: HTMLVideoElement) => void, onFailure: () => void): void;
   close(): void;
 }

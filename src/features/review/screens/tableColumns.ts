@@ -16,7 +16,7 @@ export interface TableColumn {
   canSort: boolean;
   /** Words of a cell; the verdict's mark is drawn by the table. */
   words: (row: RepetitionRow) => string | number;
-  /** What stands in small below the words. */
+  /** Small print below the words. */
   notes?: (row: RepetitionRow) => string[];
 }
 

@@ -20,31 +20,31 @@ export const terms: readonly Term[] = [
   {
     term: '±, give or take',
     meaning:
-      'How far a number may be off either way. It is made to hold the truth in nine of ten cases; in recordings with ' +
-      'known angles it did so eight to ten times in ten.',
+      'How far a number may be off either way. It is meant to hold the true value in nine of ten cases; in recordings ' +
+      'with known angles it did so eight to ten times in ten.',
   },
   {
     term: 'At, Out, Seen',
     meaning:
-      'At: when in the loaded time the peak stands, from 0 to 100 %. Out: how long the measured angle was beyond a ' +
+      'At: when in the loaded time the peak occurs, from 0 to 100 %. Out: how long the measured angle was beyond a ' +
       'limit. Seen: the share of the loaded time in which the angle could be measured.',
   },
   {
     term: 'Score of the set, with its band',
     meaning:
       'The share of the loaded time of all repetitions that count. In brackets: what it would be if every angle were ' +
-      'off by its own band, to the worse and to the better.',
+      'off by its own band, for the worse and for the better.',
   },
   {
     term: 'In the set',
     meaning:
       'Whether the largest inward angle goes one way from repetition to repetition by more than its scatter explains. ' +
-      'It says nothing of the cause.',
+      'It says nothing about the cause.',
   },
   {
     term: 'Verdict by another measure',
     meaning:
-      'Each measure can have limits beside the knee angle’s. The verdict then rests on whatever is gravest, and ' +
+      'Each measure can have limits besides the knee angle’s. The verdict then rests on the most serious one and ' +
       'names it; its mark is a diamond instead of a triangle where it is not the knee angle that is out of line.',
   },
   {

@@ -9,7 +9,7 @@ export interface RepetitionActions {
   goToWorst: () => void;
 }
 
-/** Where keys have a meaning of their own. */
+/** Where keys have their own meaning. */
 const ownKeys =
   'input, select, textarea, [role="radio"], [role="listbox"], [role="option"], [role="dialog"], [role="menu"], [role="tab"], [data-own-keys]';
 
@@ -57,7 +57,7 @@ export function useReviewKeys(
       event.preventDefault();
       event.stopPropagation();
     };
-    // Before the table, which would take left and right for moving between cells.
+    // Handled before the table, which would use left and right to move between cells.
     window.addEventListener('keydown', onKey, { capture: true });
     return () => window.removeEventListener('keydown', onKey, { capture: true });
   }, [app, playhead, order, onSelect, actions]);

@@ -6,7 +6,7 @@ import { rowTops, rowWindow } from './rowWindow';
 interface Seen {
   from: number;
   to: number;
-  /** Of every row that was drawn once, px. */
+  /** Height of every row that has been drawn, px. */
   heightsPx: ReadonlyMap<number, number>;
 }
 
@@ -17,11 +17,11 @@ export interface DrawnRow {
 }
 
 /**
- * Which rows of a table to draw: those in sight, and one wherever it is, which so keeps the focus. That one is brought into
- * sight whenever it or the rows change.
+ * Which rows of a table to draw: those in sight, and one that is always drawn so that it keeps the focus.
+ * That one is brought into sight whenever it or the rows change.
  *
- * @param box      around the table; its rows say in `data-key` which they are
- * @param keys     of all rows, in their order
+ * @param box      around the table; its rows carry their key in `data-key`
+ * @param keys     of all rows, in order
  * @param kept     place of the one that is always drawn
  * @param isWhole  draws all: for paper
  */
@@ -38,7 +38,7 @@ export function useRowWindow(
 
   useLayoutEffect(() => {
     isSought.current = true;
-    // Until it is painted: heights of rows that are drawn for the first time move it once more.
+    // Repeated until painted: the heights of rows drawn for the first time move it again.
     const request = requestAnimationFrame(() => (isSought.current = false));
     return () => cancelAnimationFrame(request);
   }, [kept, keys]);
@@ -52,7 +52,7 @@ export function useRowWindow(
       store.setState((before) => (box.current === null ? before : look(box.current, keys, before)));
     const observer = new ResizeObserver(lookAgain);
     observer.observe(box.current!);
-    // The box scrolls, or on a small screen the page around it.
+    // The box scrolls or, on a small screen, the page around it.
     window.addEventListener('scroll', lookAgain, { capture: true, passive: true });
     window.addEventListener('resize', lookAgain);
     return () => {
@@ -88,7 +88,7 @@ function look(box: HTMLElement, keys: readonly number[], before: Seen): Seen {
   return isSame && from === before.from && to === before.to ? before : { from, to, heightsPx };
 }
 
-/** Scrolls the table, and nothing around it, so far that a row can be seen, and the first one below the head is whole. */
+/** Scrolls the table, and nothing around it, until a row can be seen and the first one below the header is whole. */
 function showRow(box: HTMLElement, topsPx: readonly number[], row: number): void {
   const headPx = box.querySelector('thead')!.offsetHeight;
   const roomPx = box.clientHeight - headPx;

@@ -20,7 +20,7 @@ export interface TableRows {
   setFilter: (filter: RowFilter) => void;
 }
 
-/** The table's rows, filtered and sorted as the person wants them. */
+/** The table's rows, filtered and sorted as the user chose. */
 export function useTableRows(recording: ShownRecording): TableRows {
   const judgements = useAppState((state) => state.judgements);
   const limits = useAppState((state) => state.limits.present);

@@ -4,7 +4,7 @@ import type { Measurement } from '#core/measurement/measurement';
 /** Below this a body counts as square to the camera, degrees. */
 const squareDeg = 1.5;
 
-/** From where the camera looked, as the recording itself tells it, and what the angles therefore are. */
+/** The direction the camera viewed from, as inferred from the recording, and what the angles therefore are. */
 export function viewSentence({ view }: Pick<Measurement, 'view'>): string {
   if (view === null) return 'The view could not be told from this recording, so no angle is given.';
   const give = `give or take ${Math.max(1, Math.round(2 * view.sdDeg))}°`;

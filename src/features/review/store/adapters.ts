@@ -2,16 +2,16 @@ import type { OpenFrameSource } from '#device/frames/frameSource';
 import type { Navigation } from '#shell/navigation/createNavigation';
 import type { Tracking } from '#shell/tracking/createTracking';
 
-/** What the app needs from the world around it; tests hand in plain objects. */
+/** What the app needs from its environment; tests pass plain objects. */
 export interface Adapters {
   openFrameSource: OpenFrameSource;
   navigation: Pick<Navigation, 'store' | 'screen' | 'show'>;
   tracking: Pick<Tracking, 'trackFile'>;
-  /** The built-in example: its session document as text, and its video. */
+  /** The built-in example: its recording document as text, and its video. */
   fetchExample: () => Promise<{ recordingText: string; video: File }>;
-  /** Hands a text file to the person. */
+  /** Hands a text file to the user. */
   saveFile: (fileName: string, text: string) => void;
-  /** Who reviews on this device, kept between visits. */
+  /** Who reviews on this device, remembered when the page is closed. */
   reviewer: { read: () => string; write: (name: string) => void };
   newId: () => string;
   now: () => Date;

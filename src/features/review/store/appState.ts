@@ -18,24 +18,24 @@ export interface AppState {
   /** What is being opened just now. */
   opening: 'example' | 'file' | null;
   problem: ShownProblem | null;
-  /** What is reviewed, with all that is known a frame; null before the first one. */
+  /** What is reviewed, with everything known of each frame; null before the first one. */
   recording: ShownRecording | null;
   limits: LimitHistory;
   corrections: CorrectionHistory;
-  /** What can be taken back, last one last. */
+  /** What can be undone, latest last. */
   undoable: readonly ('limits' | 'correction')[];
   review: RecordingReview;
-  /** Whether corrections, limits and remarks are kept on this device. */
+  /** Whether corrections, limits and remarks are saved on this device. */
   keeping: KeepingState;
   /** The home session that the recording belongs to; null where none is known. */
   session: ReviewSession | null;
-  /** Initials or a role that stand beside what is set; empty where none was given. */
+  /** Initials or a role shown next to what is set; empty where none was given. */
   reviewer: string;
-  /** One a repetition of the recording. */
+  /** One per repetition of the recording. */
   judgements: readonly Judgement[];
   /** Repetitions whose verdict the last move of a limit changed; null before the first move. */
   changedVerdicts: number | null;
-  /** Index of the repetition that is looked at; null where there is none. */
+  /** Index of the selected repetition; null where there is none. */
   selected: number | null;
 }
 

@@ -1,10 +1,10 @@
 import type { Adapters } from './adapters';
 import type { Notes } from '#shell/notes';
 
-/** Remembers who reviews on this device, where the browser lets it. */
+/** Remembers who reviews on this device, where the browser allows it. */
 export function browserReviewer(notes: Notes): Adapters['reviewer'] {
   return {
     read: () => notes.read('reviewer') ?? '',
-    write: (name) => void notes.write('reviewer', name).catch(() => undefined), // Else it is asked for again.
+    write: (name) => void notes.write('reviewer', name).catch(() => undefined), // Otherwise asked for again.
   };
 }

@@ -2,11 +2,12 @@ import type { VideoFacts } from '#device/frames/frameSource';
 import { Problem } from '#core/problem';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 
-/** A copy that was written anew may be this much longer or shorter, ms. */
+/** A re-encoded copy may be this much longer or shorter, ms. */
 const durationToleranceMs = 500;
 
 /**
- * Makes sure that a video is the one that was measured; over another one every line would stand in the wrong place.
+ * Makes sure that a video is the one that was measured; over another one every line would be in the wrong
+ * place.
  *
  * @throws Problem  where picture size or duration differ
  */

@@ -28,10 +28,10 @@ import { createReviewKeeper } from './reviewKeeper';
 import { sameRepetition } from './sameRepetition';
 import { tellingRepetition } from './tellingRepetition';
 
-/** A file of a size that no session document of a recording within bounds reaches, bytes. */
+/** Larger than the document of any recording within bounds, bytes. */
 const largestRecordingBytes = 300_000_000;
 
-/** Everything that can be done, over one store. */
+/** All actions of the app, on one store. */
 export interface App extends ReviewActions {
   readonly store: StoreApi<AppState>;
   setTask(task: TaskId): void;
@@ -39,11 +39,11 @@ export interface App extends ReviewActions {
   /** Undefined where it is not known. */
   setBodyHeight(bodyHeightCm: number | undefined): void;
   openExample(): Promise<void>;
-  /** Takes a video to be measured, or a session document, which opens at once. */
+  /** Takes a video to be measured, or a recording document, which opens at once. */
   openFile(file: File): Promise<void>;
   /**
-   * Shows a recording that is kept on this device, with its video where there is one; the review leads back to where it
-   * was opened.
+   * Shows a recording that is kept on this device, with its video where there is one; leaving the review goes
+   * back to where it was opened.
    *
    * @throws Error  where it can't be measured
    */
@@ -55,14 +55,14 @@ export interface App extends ReviewActions {
   ): void;
   attachVideo(file: File): Promise<void>;
   /**
-   * Reads another kept recording of the same patient, to be looked at beside the shown one.
+   * Reads another kept recording of the same patient, to be viewed next to the shown one.
    *
    * @throws Error  with a sentence that can be shown
    */
   readBeside(recordingId: string): Promise<ShownRecording>;
   /** Tracks the chosen video and measures it. */
   startTracking(): Promise<void>;
-  /** Tracks the shown recording's video once more on this device. */
+  /** Tracks the shown recording's video again on this device. */
   trackAgain(): Promise<void>;
   moveLimits(next: Limits): void;
   endLimitMove(): void;
@@ -70,7 +70,7 @@ export interface App extends ReviewActions {
   putLimits(limits: Limits): void;
   select(index: number): void;
   saveRecording(): void;
-  /** Hands over the shown recording as CSV, a row a repetition or a row a frame. */
+  /** Saves the shown recording as CSV, one row per repetition or per frame. */
   saveTable(rows: 'repetitions' | 'frames'): void;
   dismissProblem(): void;
 }
@@ -83,12 +83,12 @@ export function createApp(adapters: Adapters): App {
   let job = new AbortController();
   const reviewKeeper = createReviewKeeper(get, set, adapters.later);
 
-  // What went wrong on one screen says nothing on the next.
+  // A problem on one screen does not concern the next.
   navigation.store.subscribe(({ screen }, before) => {
     if (screen !== before.screen) set({ problem: null });
   });
 
-  /** Begins a job that ends every other one; what it throws becomes a problem, unless it was cancelled. */
+  /** Starts a job, which ends every other one; what it throws becomes a problem, unless it was cancelled. */
   const run = async (doing: string, work: (signal: AbortSignal) => Promise<void>) => {
     job.abort();
     const { signal } = (job = new AbortController());
@@ -117,7 +117,7 @@ export function createApp(adapters: Adapters): App {
     void navigation.show('review', true);
   };
 
-  /** Measures what is shown once more: for another task or with other corrections. */
+  /** Measures what is shown again: for another task or with other corrections. */
   const measureAgain = (setup = get().recording?.setup) => {
     const { recording, corrections, selected } = get();
     if (recording === null || setup === undefined || navigation.screen() !== 'review') return;
@@ -128,7 +128,7 @@ export function createApp(adapters: Adapters): App {
 
   const fresh = { review: emptyReview, session: null };
 
-  /** Judges again; the change is counted against the limits before it. */
+  /** Judges again; changed verdicts are counted against the limits before the move. */
   const setLimits = (limits: LimitHistory, before: Limits) => {
     const { recording } = get();
     if (recording === null) return set({ limits });
@@ -175,7 +175,7 @@ export function createApp(adapters: Adapters): App {
     });
   };
 
-  /** Ends a move of a limit; who set it when is noted. */
+  /** Ends a move of a limit, and notes who set it and when. */
   const settleLimits = () => {
     const { recording, limits, review, undoable, reviewer } = get();
     const ended = endMove(limits);
@@ -232,7 +232,7 @@ export function createApp(adapters: Adapters): App {
           return;
         }
         chosenFile = null;
-        // What was known of another recording's bends and beginning is not true of this one.
+        // What was known of another recording's bends and start does not hold for this one.
         const { task, side, bodyHeightCm } = get().setup;
         set({ chosen: null, setup: { task, side, bodyHeightCm } });
         const source = await adapters.openFrameSource(file);
@@ -321,7 +321,7 @@ function isBlank({ limitsSet, remarks, cues, reviewed }: AppState['review']): bo
   return limitsSet.length + remarks.length + cues.length === 0 && reviewed === null;
 }
 
-/** For a file's name, which holds nothing else that could tell whose it is. */
+/** For a file's name, which holds nothing else that could identify the patient. */
 function dayOf(date: Date): string {
   return date.toISOString().slice(0, 10);
 }

@@ -11,11 +11,11 @@ export interface ReviewSession {
   effort: number | null;
   remark: string;
   line: SessionSet;
-  /** Limits that its plan gives; null where the plan is not kept here. */
+  /** Limits that its plan gives; null where the plan is not stored here. */
   planned: Limits | null;
-  /** What the other leg's last such set came to, in words; null where none is kept. */
+  /** Result of the other leg's last such set, in words; null where none is stored. */
   otherSide: string | null;
-  /** Other recordings of the same patient, newest first, to be looked at beside this one. */
+  /** Other recordings of the same patient, newest first, to be viewed next to this one. */
   others: readonly OtherRecording[];
 }
 
@@ -25,15 +25,15 @@ export interface OtherRecording {
   isOtherSide: boolean;
 }
 
-/** Where a review is kept, and what stands around it. */
+/** Where a review is saved, and its context. */
 export interface KeptReview {
   session: ReviewSession | null;
-  /** Puts the part in the place of what was kept; rejects with an error whose message can be shown. */
+  /** Replaces what was saved with the part; rejects with an error whose message can be shown. */
   save: (recording: RecordingHead) => Promise<void>;
   /** Reads another recording of the same patient, with its video where there is one. */
   readOther: (recordingId: string) => Promise<{ recording: RecordingDocument; video: File | null }>;
 }
 
-/** Whether what is set in a review is kept; 'unsaved': something was set, and there is nowhere to keep it. */
+/** Whether what is set in a review is saved; 'unsaved': something was set, and there is nowhere to save it. */
 export type KeepingState =
   { state: 'not-kept' | 'unsaved' | 'kept' | 'saving' } | { state: 'failed'; sentence: string };

@@ -4,15 +4,15 @@ import type { RecordingReview } from '#documents/recording/reviewSchema';
 import type { AppState } from './appState';
 import { undoLimits } from './limitHistory';
 
-/** What a therapist does to a recording in its review. */
+/** What a therapist does to a recording in review. */
 export interface ReviewActions {
-  /** Sets something right by hand; what is measured follows at once. */
+  /** Corrects something by hand; the measurement is updated at once. */
   correct(change: CorrectionChange): void;
-  /** Takes the last correction or move of a limit back. */
+  /** Undoes the last correction or move of a limit. */
   undo(): void;
-  /** Brings the correction back that was taken back last. */
+  /** Redoes the correction that was undone last. */
   redo(): void;
-  /** Sets the remark on a repetition (a time within it) or on the whole set (null); an empty one goes. */
+  /** Sets the remark on a repetition (a time within it) or on the whole set (null); an empty one is removed. */
   setRemark(atMs: number | null, text: string): void;
   markReviewed(isReviewed: boolean): void;
   setCues(cues: RecordingReview['cues']): void;
@@ -22,10 +22,10 @@ export interface ReviewActions {
 interface Parts {
   get: () => AppState;
   set: (part: Partial<AppState>) => void;
-  /** Measures the recording anew with the corrections in force. */
+  /** Measures the recording again with the corrections in force. */
   measureAgain: () => void;
   setLimits: (limits: AppState['limits'], before: AppState['limits']['present']) => void;
-  /** To be told of every change, so that it is kept. */
+  /** Notified of every change, so that it is saved. */
   changed: () => void;
   writeReviewer: (name: string) => void;
   now: () => Date;

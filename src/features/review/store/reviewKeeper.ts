@@ -4,10 +4,10 @@ import type { AppState } from './appState';
 import { explainProblem } from '#shell/explainProblem';
 import type { KeptReview } from './keptReview';
 
-/** Keeps a review as it goes on: one saving at a time, and what came meanwhile in the next. */
+/** Saves a review as it is edited: one save at a time; changes made during a save go into the next. */
 export interface ReviewKeeper {
   begin(kept: KeptReview | null, document: RecordingHead | null): void;
-  /** Where the shown recording is kept; null where it is not. */
+  /** Where the shown recording is saved; null where it is not. */
   kept(): KeptReview | null;
   /** To be called after every change. */
   changed(): void;
@@ -54,7 +54,7 @@ export function createReviewKeeper(
   };
 }
 
-/** The kept session with what the review made of it; the joints stay where they are. */
+/** The stored recording with what the review set; the joints stay as they are. */
 function reviewedRecording(
   document: RecordingHead,
   { recording, limits, corrections, review }: AppState,

@@ -4,7 +4,7 @@ import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import type { RecordingHead } from '#documents/recording/recordingHead';
 import { recordingTrack } from '#documents/recording/recordingTrack';
 
-/** A session with newer joints, with what a review of the older ones set: measured and judged as that says. */
+/** A recording with newer joints, and what a review of the older ones set: measured and judged accordingly. */
 export function reviewOnto(newer: RecordingDocument, reviewed: RecordingHead): RecordingDocument {
   const { limits, setup, review, corrections = [] } = reviewed;
   const { measurement, excluded } = measureCorrected(recordingTrack(newer), setup, corrections);

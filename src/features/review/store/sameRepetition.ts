@@ -1,6 +1,6 @@
 import type { Measurement } from '#core/measurement/measurement';
 
-/** Index of the repetition that stands, after measuring again, where the looked-at one stood; null where none does. */
+/** Index of the repetition that, after measuring again, is where the selected one was; null where none is. */
 export function sameRepetition(
   before: Pick<Measurement, 'repetitions' | 'timesMs'>,
   after: Pick<Measurement, 'repetitions' | 'timesMs'>,

@@ -4,10 +4,10 @@ import type { Repository } from '#device/storage/repository';
 import { reviewOnto } from './reviewOnto';
 
 /**
- * Keeps a reviewed session. One that was measured from its video meanwhile keeps the newer joints, measured with what the
- * review says.
+ * Saves a reviewed recording. One that has been measured from its video in the meantime keeps the newer
+ * joints, measured with the review's settings.
  *
- * @param fromVideo  how far that was when the session was opened
+ * @param fromVideo  how far that was when the recording was opened
  */
 export async function saveReviewed(
   { recordings }: Pick<Repository, 'recordings'>,

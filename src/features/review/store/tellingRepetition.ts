@@ -3,7 +3,7 @@ import { beyondLimit } from '#core/scoring/beyondLimit';
 import type { Judgement } from '#core/scoring/judge';
 
 /**
- * The repetition to look at first: the one that went farthest beyond a limit, or came closest to one.
+ * The repetition to view first: the one that went farthest beyond a limit, or came closest to one.
  *
  * @returns  index; where none was measured the first, and null where there is none
  */

@@ -40,7 +40,7 @@ export function TrackingScreen() {
         </ProgressBar>
         <dl className="tracking-facts number">
           <div>
-            <dt>Frames a second</dt>
+            <dt>Frames per second</dt>
             <dd>{progress === null ? '–' : progress.framesPerSecond.toFixed(1)}</dd>
           </div>
           <div>
@@ -67,7 +67,7 @@ export function TrackingScreen() {
   );
 }
 
-/** Pictures are shown no more often than this, ms: enough to follow, too rare to slow the work. */
+/** Shortest interval between pictures shown, ms: often enough to follow, too rare to slow the work. */
 const showEveryMs = 250;
 
 function CurrentPicture() {
@@ -86,13 +86,7 @@ function CurrentPicture() {
   }, [tracking]);
   return (
     <div className="tracking-stage">
-      <canvas
-        ref={canvas}
-        width="1"
-        height="1"
-        role="img"
-        aria-label="The picture that is looked at just now"
-      />
+      <canvas ref={canvas} width="1" height="1" role="img" aria-label="The frame being analysed now" />
     </div>
   );
 }

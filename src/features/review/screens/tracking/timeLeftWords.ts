@@ -1,4 +1,4 @@
-/** A time to wait, no more exact than it can be known: 'a few seconds', 'about 40 seconds', 'about 3 minutes'. */
+/** A time to wait, no more exact than is justified: 'a few seconds', 'about 40 seconds', 'about 3 minutes'. */
 export function timeLeftWords(seconds: number): string {
   if (!Number.isFinite(seconds)) return 'not known yet';
   if (seconds < 8) return 'a few seconds';

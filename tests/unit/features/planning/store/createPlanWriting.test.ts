@@ -26,7 +26,7 @@ function filled(kept?: Map<DraftName, string>) {
 }
 
 describe('createPlanWriting(world)', () => {
-  it('begins empty, and says what is missing until it is a plan', () => {
+  it('starts empty, and says what is missing until it is a plan', () => {
     const { writing, state } = open();
     expect(state()).toMatchObject({ plan: null, fault: 'Give the patient a pseudonym; never their name.' });
     writing.change({ patient: 'Grey Otter 3' });
@@ -35,7 +35,7 @@ describe('createPlanWriting(world)', () => {
     expect(state()).toMatchObject({ fault: null, plan: { patient: 'Grey Otter 3' } });
   });
 
-  it('undoes and redoes, typing in one field at once', () => {
+  it('undoes and redoes, typing in one field as one step', () => {
     const { writing, state } = filled();
     for (const words of ['S', 'Sl', 'Slow']) writing.change({ words }, 'words');
     writing.change({ painLimit: 2 }, 'painLimit');
@@ -52,7 +52,7 @@ describe('createPlanWriting(world)', () => {
     expect(state().canRedo).toBe(false);
   });
 
-  it('goes on with the draft after the page was closed, one that makes no sense yet too', () => {
+  it('continues with the draft after the page was closed, even one that is not valid yet', () => {
     const { kept, writing } = filled();
     writing.change({ items: [smallItem({ repetitions: 0 }), smallHold()] });
     const { state } = open(kept);
@@ -63,7 +63,7 @@ describe('createPlanWriting(world)', () => {
     expect(state().fault).toMatch(/0 repetitions/);
   });
 
-  it('leaves a draft that is damaged or from elsewhere alone', () => {
+  it('ignores a draft that is damaged or from elsewhere', () => {
     for (const text of ['', '{', 'null', '{"items":7}', '{"items":[{"kind":"other"}]}'])
       expect(open(new Map([['draft', text]])).state().draft.items).toEqual([]);
   });
@@ -87,7 +87,7 @@ describe('createPlanWriting(world)', () => {
     expect(changed).not.toBe(first);
   });
 
-  it('copies the last plan for somebody else, and takes that back', () => {
+  it('copies the last plan for somebody else, and undoes that', () => {
     const { writing, state } = filled();
     writing.save();
     writing.startNew();
@@ -99,7 +99,7 @@ describe('createPlanWriting(world)', () => {
     expect(state().draft.patient).toBe('Grey Otter 3');
   });
 
-  it('forgets a patient who is deleted, undoing too', () => {
+  it('forgets a deleted patient, in the undo history too', () => {
     const { writing, state } = filled();
     writing.handedOut();
     writing.change({ words: 'Slow' });
@@ -111,7 +111,7 @@ describe('createPlanWriting(world)', () => {
     expect(JSON.stringify(state())).not.toContain('Otter');
   });
 
-  it('keeps each plan that is handed out, a changed one as another', () => {
+  it('stores each plan that is handed out, a changed one as a new plan', () => {
     const { writing, handedOut } = filled();
     writing.save();
     writing.change({ painLimit: 2 });

@@ -22,14 +22,14 @@ const kneeLimits: Limits = { 'knee-angle': { least: -12, most: 20 } };
 const judgedBy = (limits: Limits) =>
   measurement.repetitions.map((repetition) => judge(repetition, measurement, limits));
 const deepest = measurement.repetitions[0]!.ranges.depth.max!;
-/** The first repetition goes too deep for it, beside what the knee does. */
+/** The first repetition is too deep for it, besides what the knee does. */
 const shallow: Limits = {
   ...kneeLimits,
   depth: { most: deepest.value - 2 * deepest.band },
 };
 
 describe('cueWords(measurement, index, judgement)', () => {
-  it('takes the words for the way the knee went, or for the measure that went off', () => {
+  it('uses the words for the direction of the knee, or for the measure that was out of line', () => {
     const [straight, inward, outward] = judgedBy(kneeLimits);
     expect(cueWords(measurement, 0, straight!)).toBe('Just like this.');
     expect(cueWords(measurement, 1, inward!)).toBe('Knee over the middle of the foot.');
@@ -47,7 +47,7 @@ describe('cueWords(measurement, index, judgement)', () => {
 });
 
 describe('heardOf(judgement)', () => {
-  it('says which way the knee went only where the verdict is the knee’s', () => {
+  it('gives the knee’s direction only where the verdict rests on the knee', () => {
     expect(heardOf(judgedBy(kneeLimits)[1]!)).toEqual({
       ...{ verdict: 'out-of-line', direction: 'inward', cue: null },
     });
@@ -75,8 +75,8 @@ describe('proposeCues(counted, limits)', () => {
     expect([0, 3]).toContain(knees.at(-1)!.index);
   });
 
-  it('counts a fault of another measure as one of its own', () => {
-    // All but the knees' repetitions go too deep: the usual fault is the depth.
+  it('counts a fault of another measure as a separate fault', () => {
+    // All repetitions but those of the knee are too deep: the usual fault is the depth.
     const all = proposed(shallow);
     const typical = all.find(({ role }) => role === 'typical');
     expect(judgedBy(shallow)[typical!.index]!.decidedBy).toBe('depth');

@@ -5,7 +5,7 @@ import { cycleCurve } from '#features/review/rules/cycleCurve';
 import { meanCurve } from '#features/review/rules/meanCurve';
 
 describe('cycleCurve(measurement, repetition)', () => {
-  it('lays a repetition on 0 to 100 %, between its samples in a straight line', () => {
+  it('maps a repetition to 0 to 100 %, interpolating linearly between samples', () => {
     const kneeCurve = blankCurve(6);
     kneeCurve.values.set([9, 2, 4, 8, 6, 9]);
     const curve = cycleCurve({ curves: mapMeasures(() => kneeCurve) }, { loadedFrom: 1, loadedTo: 4 });
@@ -14,7 +14,7 @@ describe('cycleCurve(measurement, repetition)', () => {
     expect([curve[0], curve[50], curve[100]]).toEqual([2, 6, 6]);
   });
 
-  it('has no value where a sample beside a point is missing', () => {
+  it('has no value where a sample next to a point is missing', () => {
     const kneeCurve = blankCurve(3);
     kneeCurve.values.set([1, 0, 3]);
     kneeCurve.missing[1] = 2;

@@ -23,7 +23,7 @@ describe('momentInStepMs(repetition, timesMs, pct)', () => {
     expect(momentInStepMs(dip, timesMs, 140)).toBe(900);
   });
 
-  it('takes the middle of standing, or of the time where nothing was seen', () => {
+  it('uses the middle of standing, or of the time where nothing was seen', () => {
     const rise = { ...dip, events: { ...events, bottomMs: null, topMs: 300, topEndMs: 500 } };
     expect(momentInStepMs(rise, timesMs, 50)).toBe(400);
     const unseen = { ...dip, events: { ...events, bottomMs: null } };
@@ -32,7 +32,7 @@ describe('momentInStepMs(repetition, timesMs, pct)', () => {
 });
 
 describe('phaseAt(events, shape, timeMs)', () => {
-  it('tells going, turning and coming back', () => {
+  it('tells going, turning and coming back apart', () => {
     // A tenth of 800 ms either side of 400 ms.
     expect([200, 330, 470, 490].map((timeMs) => phaseAt(events, 'dip', timeMs))).toEqual([
       'going',

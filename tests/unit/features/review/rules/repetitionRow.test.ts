@@ -22,7 +22,7 @@ const handMade = judgements.map(() => false);
 const rows = repetitionRows(measurement, judgements, defaultLimits, { excluded: none, handMade });
 
 describe('repetitionRows(measurement, judgements, limits, marks)', () => {
-  it('tells when the worst moment is, and how long the knee was out of its limits', () => {
+  it('reports when the worst moment is, and how long the knee was out of its limits', () => {
     expect(rows).toHaveLength(4);
     for (const { worstAtPct, outOfLimitsMs, measuredPct } of rows) {
       expect(worstAtPct).toBeGreaterThanOrEqual(0);
@@ -37,7 +37,7 @@ describe('repetitionRows(measurement, judgements, limits, marks)', () => {
 describe('sortedRows(rows, key, direction)', () => {
   const order = (...args: Parameters<typeof sortedRows>) => sortedRows(...args).map(({ number }) => number);
 
-  it('sorts by any measure, either way, and leaves the rows it was given', () => {
+  it('sorts by any measure, either way, without changing its input', () => {
     expect(order(rows, 'knee-angle', 'descending')).toEqual([2, 4, 3, 1]);
     expect(order(rows, 'knee-angle', 'ascending')).toEqual([1, 3, 4, 2]);
     expect(order(rows, 'number', 'descending')).toEqual([4, 3, 2, 1]);
@@ -53,7 +53,7 @@ describe('sortedRows(rows, key, direction)', () => {
 });
 
 describe('filteredRows(rows, filter)', () => {
-  it('shows excluded ones among all and by themselves only', () => {
+  it('shows excluded ones under all and under excluded only', () => {
     const marked = rows.map((row, index) => (index === 1 ? { ...row, excluded: 'A trial.' } : row));
     expect(filteredRows(marked, 'all')).toHaveLength(4);
     expect(filteredRows(marked, 'excluded').map(({ number }) => number)).toEqual([2]);
@@ -82,7 +82,7 @@ describe('proposeCues(counted, limits)', () => {
 });
 
 describe('buildSetGlance(measurement, judgements, excluded, limits)', () => {
-  it('counts what counts, with a score between the ends of its band', () => {
+  it('includes only what counts, with a score between the ends of its band', () => {
     const glance = buildSetGlance(measurement, judgements, [null, 'A trial.', null, null], defaultLimits);
     expect(glance).toMatchObject({ done: 3, excluded: 1 });
     const { pct, lowPct, highPct, count } = glance.score!;

@@ -6,7 +6,7 @@ describe('rowTops', () => {
   test('each row begins where the one before ends', () => {
     expect(rowTops([30, 50, 30])).toEqual([0, 30, 80, 110]);
   });
-  test('a row that was never drawn is taken to be as high as the usual one', () => {
+  test('a row that was never drawn gets the median height', () => {
     expect(rowTops([30, undefined, 50, 30])).toEqual([0, 30, 60, 110, 140]);
   });
   test('without any row drawn all begin at the top', () => {
@@ -21,10 +21,10 @@ describe('rowWindow', () => {
   test('rows in sight are drawn with four to spare on both sides', () => {
     expect(rowWindow(of(75), 30 * 30, 42 * 30)).toEqual({ from: 26, to: 46 });
   });
-  test('a row of which a pixel is seen counts as seen', () => {
+  test('a row with one visible pixel counts as in sight', () => {
     expect(rowWindow(of(75), 30 * 30 - 1, 42 * 30 + 1)).toEqual({ from: 25, to: 47 });
   });
-  test('a small table is drawn whole, wherever one looks', () => {
+  test('a small table is drawn whole, wherever it is scrolled', () => {
     expect(rowWindow(of(16), 200, 230)).toEqual({ from: 0, to: 16 });
     expect(rowWindow(of(0), 0, 300)).toEqual({ from: 0, to: 0 });
   });
@@ -37,7 +37,7 @@ describe('rowWindow', () => {
     expect(to - from).toBe(16);
   });
 
-  test('whatever the heights, every row in sight is drawn, and no more than these and the spare ones', () => {
+  test('whatever the heights, every row in sight is drawn, and no more than these plus the spare ones', () => {
     const heights = fc.array(fc.integer({ min: 20, max: 90 }), { minLength: 17, maxLength: 120 });
     fc.assert(
       fc.property(

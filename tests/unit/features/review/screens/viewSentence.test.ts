@@ -8,13 +8,13 @@ const seen = (yawDeg: number, sdDeg: number) =>
   });
 
 describe('viewSentence(measurement)', () => {
-  it('says from which side the camera looked, which is the one that a turned body shows it', () => {
+  it('says from which side the camera viewed: the side that a turned body shows it', () => {
     expect(seen(-3.2, 1.6)).toContain('from about 3° to the person’s left, give or take 3°');
     expect(seen(12.7, 2.1)).toContain('from about 13° to the person’s right, give or take 4°');
     expect(seen(-3.2, 1.6)).toContain('seen square to the body');
   });
 
-  it('leaves the side out where the camera stood square', () => {
+  it('omits the side where the camera was square', () => {
     expect(seen(0.9, 0.2)).toContain('the camera looked from straight ahead, give or take 1°');
   });
 

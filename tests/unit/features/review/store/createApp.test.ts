@@ -34,14 +34,14 @@ async function tracked() {
 }
 
 describe('openFile(file)', () => {
-  it('takes a video and tells its facts', async () => {
+  it('accepts a video and reports its facts', async () => {
     const { app, state, world } = start();
     await app.openFile(video);
     expect(state()).toMatchObject({ chosen: facts, opening: null, problem: null, screen: 'start' });
     expect(world.sourcesOpen).toBe(0);
   });
 
-  it('tells in a sentence why a file is no video, and takes the next one', async () => {
+  it('explains why a file is not a video, and accepts the next one', async () => {
     const { app, state } = start();
     await app.openFile(new File(['x'], 'bad.txt'));
     expect(state().problem?.sentence).toContain('"bad.txt" is not a video');
@@ -50,7 +50,7 @@ describe('openFile(file)', () => {
     expect(state()).toMatchObject({ chosen: facts, problem: null });
   });
 
-  it('opens a session document at once, measured afresh, without a video', async () => {
+  it('opens a recording document at once, measured afresh, without a video', async () => {
     const { app, state } = start();
     await app.openFile(new File([recordingText], 'overfoot-session-2026-02-03.json'));
     expect(state()).toMatchObject({ screen: 'review', setup: { side: 'right' } });
@@ -59,7 +59,7 @@ describe('openFile(file)', () => {
     expect(state().judgements).toHaveLength(3);
   });
 
-  it('tells what is wrong with a damaged session document', async () => {
+  it('reports what is wrong with a damaged recording document', async () => {
     const { app, state } = start();
     await app.openFile(new File([recordingText.slice(0, 500)], 'cut.json'));
     expect(state().screen).toBe('start');
@@ -95,7 +95,7 @@ describe('openExample()', () => {
     expect(app.store.getState().recording?.video?.name).toBe('example.mp4');
   });
 
-  it('tells when the example is missing', async () => {
+  it('reports a missing example', async () => {
     const { app, state, adapters } = start();
     adapters.fetchExample = () => Promise.reject(new Error('the json file is missing'));
     await app.openExample();
@@ -130,7 +130,7 @@ describe('startTracking()', () => {
     expect(world.sourcesOpen).toBe(0);
   });
 
-  it('tells how far it is, and which device it runs on', async () => {
+  it('reports its progress, and which device it runs on', async () => {
     const { app, tracking, trackingState } = start();
     await app.openFile(video);
     app.setSide('right');
@@ -148,7 +148,7 @@ describe('startTracking()', () => {
     });
   });
 
-  it('goes back to where it began and tells why when the tracker fails; the next try gets a new tracker', async () => {
+  it('goes back to where it started and says why when the tracker fails; the next try gets a new tracker', async () => {
     const { app, state, trackingState, world } = start();
     await app.openFile(video);
     app.setSide('right');
@@ -206,7 +206,7 @@ describe('cancel()', () => {
 });
 
 describe('setBodyHeight(bodyHeightCm)', () => {
-  it('goes with the next recording and into the one on screen, and can be taken back', async () => {
+  it('applies to the next recording and to the one on screen, and can be undone', async () => {
     const { app } = await tracked();
     app.setBodyHeight(168);
     expect(app.store.getState().recording!.measurement.setup.bodyHeightCm).toBe(168);
@@ -266,7 +266,7 @@ describe('moveLimits(limits), endLimitMove(), undo(), putLimits(limits)', () => 
     expect(state().changedVerdicts).toBe(changed);
   });
 
-  it('judge by limits of other measures as well, and take them back', async () => {
+  it('judge by limits of other measures as well, and undo them', async () => {
     const { app, state } = await tracked();
     const before = verdicts(state);
     const { present } = state().limits;
@@ -283,7 +283,7 @@ describe('moveLimits(limits), endLimitMove(), undo(), putLimits(limits)', () => 
     expect(state().limits.present).toEqual(present);
   });
 
-  it('bring the defaults back, which can be undone as well', async () => {
+  it('restore the defaults, which can be undone as well', async () => {
     const { app, state } = await tracked();
     app.moveLimits(withLimit(state().limits.present, 'knee-angle', 'least', -4));
     app.endLimitMove();
@@ -301,8 +301,8 @@ describe('moveLimits(limits), endLimitMove(), undo(), putLimits(limits)', () => 
   });
 });
 
-describe('saveSession()', () => {
-  it('hands over a document that reads back, with the limits in force and no name of anybody', async () => {
+describe('saveRecording()', () => {
+  it('saves a document that reads back, with the limits in force and nobody’s name', async () => {
     const { app, world } = await tracked();
     app.moveLimits(withLimit(app.store.getState().limits.present, 'knee-angle', 'most', 14));
     app.endLimitMove();
@@ -317,7 +317,7 @@ describe('saveSession()', () => {
 });
 
 describe('saveTable(rows)', () => {
-  it('hands over a row a repetition, judged by the limits in force, under a name that names nobody', async () => {
+  it('saves one row per repetition, judged by the limits in force, under a file name that identifies nobody', async () => {
     const { app, world } = start();
     await app.openFile(recording);
     app.moveLimits(withLimit(app.store.getState().limits.present, 'knee-angle', 'most', 30));
@@ -331,7 +331,7 @@ describe('saveTable(rows)', () => {
     expect(lines[1]).toMatch(/,Invented: a made-up person\.$/);
   });
 
-  it('hands over a row a frame', async () => {
+  it('saves one row per frame', async () => {
     const { app, world } = start();
     await app.openFile(recording);
     app.saveTable('frames');
@@ -348,7 +348,7 @@ describe('saveTable(rows)', () => {
 });
 
 describe('attachVideo(file)', () => {
-  it('takes the video that was measured and refuses another one', async () => {
+  it('accepts the video that was measured and rejects any other', async () => {
     const { app, state, world } = start();
     await app.openFile(new File([recordingText], 'saved.json'));
     world.facts = { ...facts, durationMs: facts.durationMs + 4000, fileName: 'other.mp4' };
@@ -363,14 +363,14 @@ describe('attachVideo(file)', () => {
 });
 
 describe('prepare()', () => {
-  it('starts the tracker once and tells where it runs', async () => {
+  it('starts the tracker once and reports where it runs', async () => {
     const { tracking, trackingState, world } = start();
     await Promise.all([tracking.prepare(), tracking.prepare()]);
     expect(world).toMatchObject({ trackersStarted: 1, modelsLoaded: ['full'] });
     expect(trackingState().device.state).toBe('ready');
   });
 
-  it('tells when it fails, and does not stand in the way', async () => {
+  it('reports a failure without blocking anything', async () => {
     const { tracking, state, trackingState, world } = start();
     world.beforeLoad = () => Promise.reject(new Error('no graphics'));
     await tracking.prepare();

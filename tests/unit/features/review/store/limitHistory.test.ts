@@ -16,7 +16,7 @@ describe('moveLimits(history, next), endMove(history)', () => {
     expect(ended.past).toEqual([first]);
   });
 
-  it('count a move that ends where it began as none', () => {
+  it('count a move that ends where it began as no change', () => {
     const back = moveLimits(
       moveLimits(startLimits(first), withLimit(first, 'knee-angle', 'most', 12)),
       kneeTo(10),
@@ -31,7 +31,7 @@ describe('moveLimits(history, next), endMove(history)', () => {
 });
 
 describe('undoLimits(history)', () => {
-  it('takes changes back one by one, down to the first limits', () => {
+  it('undoes changes one by one, back to the first limits', () => {
     const one = endMove(moveLimits(startLimits(first), withLimit(first, 'knee-angle', 'most', 12)));
     const two = endMove(moveLimits(one, withLimit(one.present, 'knee-angle', 'least', -5)));
     expect(undoLimits(two).present).toEqual({ 'knee-angle': { least: -8, most: 12 } });
@@ -39,7 +39,7 @@ describe('undoLimits(history)', () => {
     expect(undoLimits(undoLimits(undoLimits(two)))).toEqual(startLimits(first));
   });
 
-  it('takes back a move that is still under way', () => {
+  it('undoes a move that is still in progress', () => {
     expect(undoLimits(moveLimits(startLimits(first), withLimit(first, 'knee-angle', 'most', 20)))).toEqual(
       startLimits(first),
     );

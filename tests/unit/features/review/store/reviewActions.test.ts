@@ -33,7 +33,7 @@ async function openKept(save?: KeptReview['save']) {
 }
 
 describe('correct(change), undo(), redo()', () => {
-  it('changes what is shown, keeps it beside the original, and takes it back', async () => {
+  it('changes what is shown, keeps the original, and can be undone', async () => {
     const { app, saved, state, middleOf } = await openKept();
     const before = app.store.getState().recording!;
     app.select(1);
@@ -66,7 +66,7 @@ describe('correct(change), undo(), redo()', () => {
     expect(app.store.getState().recording!.isByHand).toBe(true);
   });
 
-  it('opens a kept session with its corrections, which can be taken back', async () => {
+  it('opens a kept recording with its corrections, which can be undone', async () => {
     const { app, saved, middleOf } = await openKept();
     app.correct({ kind: 'split', atMs: middleOf(0) });
     await settle();
@@ -78,7 +78,7 @@ describe('correct(change), undo(), redo()', () => {
     expect(again.app.store.getState().recording!.measurement.repetitions).toHaveLength(3);
   });
 
-  it('takes limits and corrections back in the order in which they were set', async () => {
+  it('undoes limits and corrections, latest first', async () => {
     const { app, state, middleOf } = await openKept();
     app.correct({ kind: 'exclude', atMs: middleOf(0), reason: 'A trial.' });
     app.moveLimits(withLimit(app.store.getState().limits.present, 'knee-angle', 'most', 5));
@@ -102,7 +102,7 @@ describe('correct(change), undo(), redo()', () => {
     expect(saved.at(-1)!.setup.side).toBe('right');
   });
 
-  it('says where it could not be kept, with the sentence', async () => {
+  it('reports a failed save', async () => {
     const { app, state, middleOf } = await openKept(() => Promise.reject(new Error('full')));
     app.correct({ kind: 'exclude', atMs: middleOf(0), reason: 'A trial.' });
     await settle();
@@ -110,7 +110,7 @@ describe('correct(change), undo(), redo()', () => {
     expect(app.store.getState().recording!.isByHand).toBe(true);
   });
 
-  it('keeps what came while it was keeping', async () => {
+  it('saves changes made during a save', async () => {
     let letGo: () => void = () => undefined;
     const saved: RecordingHead[] = [];
     const { app, state } = await openKept(async (recording) => {
@@ -130,7 +130,7 @@ describe('correct(change), undo(), redo()', () => {
 });
 
 describe('setRemark(atMs, text), markReviewed(isReviewed)', () => {
-  it('keeps one remark a place, signed; an empty one goes', async () => {
+  it('keeps one signed remark per place; an empty one is removed', async () => {
     const { app, saved, state } = await openKept();
     app.setRemark(2000, ' Good depth. ');
     app.setRemark(null, 'Tired at the end.');
@@ -151,7 +151,7 @@ describe('setRemark(atMs, text), markReviewed(isReviewed)', () => {
   });
 });
 
-describe('saveSession() with corrections', () => {
+describe('saveRecording() with corrections', () => {
   it('writes them into the file', async () => {
     const { app, world, middleOf } = await openKept();
     app.correct({ kind: 'exclude', atMs: middleOf(2), reason: 'Somebody walked by.' });

@@ -13,16 +13,16 @@ const peak = (value: number): Judgement =>
 const unmeasured = kneeJudged({ verdict: 'not-measured', reason: 'no-person' });
 
 describe('tellingRepetition(judgements, limits)', () => {
-  it('takes the knee that went farthest beyond its own limit, either way', () => {
-    // Beyond by 3, 5 and 4 degrees.
+  it('picks the repetition whose knee went farthest beyond its own limit, either way', () => {
+    // Beyond the limit by 3, 5 and 4 degrees.
     expect(tellingRepetition([peak(13), peak(-11), peak(14)], limits)).toBe(1);
   });
 
-  it('takes the closest to its limit where all are within', () => {
+  it('picks the one closest to its limit where all are within', () => {
     expect(tellingRepetition([unmeasured, peak(2), peak(-1), peak(1)], limits)).toBe(2);
   });
 
-  it('takes the first where nothing was measured, and none where there is none', () => {
+  it('picks the first where nothing was measured, and none where there are no repetitions', () => {
     expect(tellingRepetition([unmeasured, unmeasured], limits)).toBe(0);
     expect(tellingRepetition([], limits)).toBeNull();
   });
