@@ -18,7 +18,7 @@ export function guardLeaving(
         ? {
             title: 'Stop measuring this video?',
             sentence:
-              'The joints are still being found. If you leave, this starts from the beginning next time.',
+              'The joints are still being found. If you leave, this will start from the beginning next time.',
             leave: 'Stop and leave',
           }
         : null,
@@ -33,7 +33,7 @@ export function guardLeaving(
       return {
         title: 'Leave without saving?',
         sentence:
-          'Your changes to this recording are not saved. They are lost when another recording is opened or this page is closed.',
+          'Your changes to this recording are not saved. They will be lost when another recording is opened or this page is closed.',
         leave: 'Leave without saving',
       };
     },

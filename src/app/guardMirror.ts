@@ -14,7 +14,7 @@ export function guardMirror(
       return {
         title: 'Leave the recording?',
         sentence:
-          'What you recorded in the mirror is in this page’s memory only. It is lost when the page is closed.',
+          'What you recorded in the mirror is only in this page’s memory. It will be lost when the page is closed.',
         leave: 'Leave',
       };
     },

@@ -7,12 +7,12 @@ export interface ShownProblem {
 }
 
 const titles: Record<ProblemKind, string> = {
-  recording: 'This session document can’t be opened',
-  session: 'This session document can’t be opened',
+  recording: 'This recording can’t be opened',
+  session: 'This session can’t be opened',
   plan: 'This plan can’t be opened',
   file: 'This file can’t be opened',
   video: 'This video can’t be used',
-  storage: 'This device could not keep or find it',
+  storage: 'This device could not save or find it',
 };
 
 /**

@@ -65,7 +65,7 @@ export function createLockSettings(world: {
         const fault = passphraseFault(next, repeated);
         if (fault !== null) return fault;
         await lock.changePassphrase(passphrase, next);
-        return 'The new passphrase holds from now on.';
+        return 'The passphrase was changed.';
       }),
     lockNow: () => world.reload(),
   };

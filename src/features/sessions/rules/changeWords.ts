@@ -13,10 +13,10 @@ export function changeSentence(change: PeakChange, earlierDay: string): string {
   const least = `${Math.ceil(detectableDeg)}°`;
   switch (verdict) {
     case 'within-error':
-      return `${fact}: no change beyond error, which takes more than ${least}.`;
+      return `${fact}: no change beyond measurement error (${least}).`;
     case 'lower':
-      return `${fact}: less inward by more than error (${least}).`;
+      return `${fact}: less inward by more than measurement error (${least}).`;
     case 'higher':
-      return `${fact}: more inward by more than error (${least}).`;
+      return `${fact}: more inward by more than measurement error (${least}).`;
   }
 }

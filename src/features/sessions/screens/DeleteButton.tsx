@@ -28,7 +28,7 @@ export function DeleteButton({ name = 'Delete …', title, children, onDelete }:
           <Dialog role="alertdialog" className="ask">
             <Heading slot="title">{title}</Heading>
             <p>{children}</p>
-            <p>You can take it back for ten seconds. After that nobody can.</p>
+            <p>You can undo this for ten seconds. After that, nobody can.</p>
             <div className="ask-answers">
               <Button autoFocus className="button" onPress={() => answer(false)}>
                 Keep it

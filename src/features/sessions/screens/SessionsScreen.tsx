@@ -97,8 +97,8 @@ function Empty() {
     <main className="card inbox-empty">
       <h2>Nothing is kept on this device yet</h2>
       <p>
-        A session that is done here at home or in the practice appears in this list once its first set is
-        done. Sessions that were saved as files open from the start screen.
+        A session done on this device, at home or in the practice, appears here once its first set is done.
+        Recordings saved as files can be opened from the start screen.
       </p>
     </main>
   );

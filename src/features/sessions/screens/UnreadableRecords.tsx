@@ -18,8 +18,8 @@ export function UnreadableRecords() {
               {kind === 'visit' ? 'A session' : 'A recording'}: {sentence}
             </p>
             <DeleteButton title="Delete this record?" onDelete={() => keptSessions.remove({ id, kind })}>
-              What can’t be read now may be readable with a newer version of this program. Once deleted, it is
-              gone with its videos.
+              What can’t be read now may be readable with a newer version of this program. Once deleted, it
+              and its videos can’t be recovered.
             </DeleteButton>
           </li>
         ))}

@@ -51,7 +51,7 @@ export function placeOfSet({ line: { side, number } }: ListedRecording): string 
 export function doneInSet({ line, reading }: ListedRecording): string | null {
   const { heldMs, prescribedRepetitions: asked } = line;
   if (heldMs !== null) return `${Math.round(heldMs / 1000)} s held`;
-  if (reading.state !== 'read') return asked === null ? null : `${asked} asked for`;
+  if (reading.state !== 'read') return asked === null ? null : `${asked} prescribed`;
   const done = reading.result.marks.length;
   const noun = (asked ?? done) === 1 ? 'repetition' : 'repetitions';
   return `${asked === null ? done : `${done} of ${asked}`} ${noun}`;
@@ -59,5 +59,5 @@ export function doneInSet({ line, reading }: ListedRecording): string | null {
 
 /** The score of a 0 to 10 scale, or that it was not asked or answered. */
 export function scoreWords(score: number | null): string {
-  return score === null ? 'not told' : String(score);
+  return score === null ? 'not given' : String(score);
 }

@@ -96,7 +96,7 @@ export function createClinic(world: ClinicWorld): Clinic {
   const open = async (file: Blob): Promise<Parcel> => {
     await lookAnew();
     if (keys.length === 0)
-      throw new Problem('file', 'No key is on this device. Make one, or bring it here from its backup.');
+      throw new Problem('file', 'There is no key on this device. Make one, or restore it from its backup.');
     let first: unknown = null;
     for (const { identity } of keys) {
       try {

@@ -68,8 +68,8 @@ export interface Sending {
 /** Stands on pictures that are not sent. */
 const words = 'This part of the video was not sent.';
 const nobodyOutOfLine = 'No repetition was out of line this time.';
-const noVideo = 'No video was kept of this session.';
-const preparedAnew = 'The numbers have changed meanwhile: choose once more what to send.';
+const noVideo = 'No video of this session was kept.';
+const preparedAnew = 'The results have changed since: choose again what to send.';
 
 export function createSending(world: SendingWorld): Sending {
   const idle: SendingState = {

@@ -88,6 +88,6 @@ async function readPacked(
 ): Promise<RecordingDocument> {
   const recording = parseRecording(await unpackPart(part, unpackedBytes, askAgain));
   if (recording.id !== recordingId)
-    throw new Problem('file', `A recording in it is not the one of its set. ${askAgain}`);
+    throw new Problem('file', `A recording in it does not match its set. ${askAgain}`);
   return recording;
 }

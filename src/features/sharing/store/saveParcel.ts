@@ -33,7 +33,7 @@ function notTheirs(patient: string): Problem {
   const whose = patient === '' ? 'another session' : `a session of ${patient}`;
   return new Problem(
     'file',
-    `A part of it has the number of ${whose} that is kept here. Nothing was changed; ask who sent it.`,
+    `Part of it has the same id as ${whose} kept here. Nothing was changed; ask the sender about it.`,
   );
 }
 

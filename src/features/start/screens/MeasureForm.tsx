@@ -52,7 +52,7 @@ export function MeasureForm() {
         {chosen === null && (
           <p>
             {isOpening ? 'Opening the file …' : 'Drop a video here: whole body, square from the front.'}
-            <span className="small soft"> Saved sessions open too.</span>
+            <span className="small soft"> Saved recordings open too.</span>
           </p>
         )}
       </FileDrop>

@@ -23,8 +23,8 @@ export function UpdateMessage({ hasResult }: { hasResult: boolean }) {
     >
       {update === 'other-tabs'
         ? 'It is open in another tab, where a set may be under way. Close the other tabs, then start it.'
-        : 'The page loads again for it. What is kept on this device stays.'}
-      {hasResult && ' Save the open result first: it goes with the page.'}
+        : 'The page will reload. Nothing kept on this device is lost.'}
+      {hasResult && ' Save the open result first: it will be lost when the page reloads.'}
     </Message>
   );
 }

@@ -99,7 +99,7 @@ export function createBackup(world: BackupWorld): Backup {
       if (backup === null) return;
       opened = null;
       const { found } = store.getState();
-      await attempt('restoring', 'be brought back', async (onProgress) => {
+      await attempt('restoring', 'be restored', async (onProgress) => {
         await restoreBackup(backup, (await world.openRepository()).repository, replaces, onProgress);
         return { state: 'restored', found };
       });

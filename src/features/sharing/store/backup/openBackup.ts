@@ -81,12 +81,15 @@ function readRecordingEntry(
 ) {
   const recording = parseRecording(text);
   if (recording.id !== recordingId)
-    throw new Problem('file', `A session in it is not the one that it says. ${takeAnotherCopy}`);
+    throw new Problem('file', `A recording in it does not match its entry. ${takeAnotherCopy}`);
   return { kind: 'session' as const, recording, file: { visitId: sessionId, fromVideo } };
 }
 
 function readDocumentEntry(kind: 'visit' | 'plan' | 'note', text: string): BackupEntry {
-  const damaged = new Problem('file', `A ${kind} in it can’t be read. ${takeAnotherCopy}`);
+  const damaged = new Problem(
+    'file',
+    `A ${kind === 'visit' ? 'session' : kind} in it can’t be read. ${takeAnotherCopy}`,
+  );
   let data: unknown;
   try {
     data = JSON.parse(text);

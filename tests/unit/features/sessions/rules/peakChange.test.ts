@@ -54,10 +54,10 @@ describe('peakChange(earlier, later, earlierAt)', () => {
 
   it('stands in a sentence that says what error takes', () => {
     expect(changeSentence(peakChange(peak(14), peak(3), ''), '5 Apr')).toBe(
-      'Mean peak 3° inward, 14° inward on 5 Apr: less inward by more than error (9°).',
+      'Mean peak 3° inward, 14° inward on 5 Apr: less inward by more than measurement error (9°).',
     );
     expect(changeSentence(peakChange(peak(9), peak(3), ''), '5 Apr')).toBe(
-      'Mean peak 3° inward, 9° inward on 5 Apr: no change beyond error, which takes more than 9°.',
+      'Mean peak 3° inward, 9° inward on 5 Apr: no change beyond measurement error (9°).',
     );
     expect(changeSentence(peakChange(peak(1), peak(12), ''), '5 Apr')).toContain('more inward');
   });

@@ -122,7 +122,7 @@ describe('createSending(world)', { timeout: 60_000 }, () => {
       'Not here.',
       null,
     ]);
-    const noVideo = 'No video was kept of this session.';
+    const noVideo = 'No video of this session was kept.';
     expect(await faults(openDevice({}, judged('out-of-line'), false))).toEqual([noVideo, noVideo, noVideo]);
   });
 
@@ -172,7 +172,7 @@ describe('createSending(world)', { timeout: 60_000 }, () => {
     await choose('without-head');
     await sending.look(session.id);
     expect(state()).toMatchObject({ chosen: null });
-    expect(state().sentence).toMatch(/choose once more/);
+    expect(state().sentence).toMatch(/choose again/);
     await send();
     expect(saved).toEqual([]);
     await choose('whole');

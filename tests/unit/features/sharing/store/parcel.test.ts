@@ -104,7 +104,7 @@ describe('packParcel(parcel), unpackParcel(blob)', () => {
       sha256: 'a'.repeat(64),
     };
     expect(await problemOf(around(packed('{}'), {}, { files: [file] }))).toMatch(/belongs to no set/);
-    expect(await problemOf(whole({ ...recording, id: other }))).toMatch(/not the one of its set/);
+    expect(await problemOf(whole({ ...recording, id: other }))).toMatch(/does not match its set/);
   });
 
   it.each<[string, unknown]>([

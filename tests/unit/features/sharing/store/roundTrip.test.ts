@@ -147,7 +147,7 @@ describe('a visit from the patient’s device to the clinic’s', () => {
     await anew.openFiles(saved);
     expect(anew.store.getState().incoming[0]).toMatchObject({
       state: 'refused',
-      sentence: expect.stringMatching(/No key/) as string,
+      sentence: expect.stringMatching(/no key on this device/) as string,
     });
     await anew.restore(backups[0]!, 'other words');
     expect(anew.store.getState().sentence).toMatch(/does not open/);
