@@ -7,7 +7,7 @@ interface Parts {
   tracking: Pick<Tracking, 'store' | 'cancel'>;
 }
 
-/** Asks before a screen is left whose work is not kept yet. */
+/** Asks before leaving a screen whose work is not saved yet. */
 export function guardLeaving(
   navigation: Pick<Navigation, 'screen' | 'guard'>,
   { app, tracking }: Parts,
@@ -27,7 +27,7 @@ export function guardLeaving(
   navigation.guard({
     question(to) {
       const { state } = app.store.getState().keeping;
-      // The mirror leads back to the review; another screen can be left for it while saving goes on.
+      // The mirror leads back to the review; another screen can be left for it while saving continues.
       const isLost = to === null ? state !== 'kept' && state !== 'not-kept' : state === 'unsaved';
       if (!isLost || to === 'mirror' || (to !== null && navigation.screen() !== 'review')) return null;
       return {

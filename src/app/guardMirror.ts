@@ -1,7 +1,7 @@
 import type { Mirror } from '#features/mirror/store/createMirror';
 import type { Navigation } from '#shell/navigation/createNavigation';
 
-/** Asks before the mirror is left with a recording that is not kept yet. */
+/** Asks before leaving the mirror with a recording that is not saved yet. */
 export function guardMirror(
   navigation: Pick<Navigation, 'screen' | 'guard'>,
   mirror: Pick<Mirror, 'store'>,

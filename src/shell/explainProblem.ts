@@ -16,7 +16,7 @@ const titles: Record<ProblemKind, string> = {
 };
 
 /**
- * Turns whatever was thrown into words.
+ * Puts anything that was thrown into words.
  *
  * @param doing  what could not be done, as it follows 'could not': 'be opened', 'be tracked'
  */

@@ -5,7 +5,7 @@ import { Problem } from '#core/problem';
 export interface KeyPair {
   /** 'AGE-SECRET-KEY-1…': opens; never leaves the device but sealed. */
   identity: string;
-  /** 'age1…': seals; stands in the plans. */
+  /** 'age1…': seals; part of the plans. */
   recipient: string;
 }
 

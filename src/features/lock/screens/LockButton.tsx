@@ -6,7 +6,7 @@ import { PassphraseField } from '#ui/components/PassphraseField';
 import { HeadDialog } from '#ui/components/HeadDialog';
 import { NewPassphrase, nothingTyped } from '#ui/components/NewPassphrase';
 
-/** The passphrase lock of what is kept on this device: on, off, and with another passphrase. */
+/** The passphrase lock of what is kept on this device: on, off, and change of passphrase. */
 export function LockButton() {
   return (
     <HeadDialog name="Lock" title="Passphrase lock of this device">

@@ -6,12 +6,12 @@ interface Props {
   name?: string;
   /** The question. */
   title: string;
-  /** What goes, and what stays. */
+  /** What is deleted, and what stays. */
   children: ReactNode;
   onDelete: () => void;
 }
 
-/** Deletes after a question that says what goes. */
+/** Deletes after a question that says what will be deleted. */
 export function DeleteButton({ name = 'Delete …', title, children, onDelete }: Props) {
   const [isAsking, setAsking] = useState(false);
   const answer = (isYes: boolean) => {

@@ -2,7 +2,7 @@ import { Button } from 'react-aria-components';
 import { useKeptSessions, useKeptSessionsState } from '../keptSessionsContext';
 import { patientName, sessionTime } from './sessionWords';
 
-/** What is about to go for good, with the way to take it back. */
+/** What is about to be deleted for good, with a way to undo it. */
 export function Removals() {
   const keptSessions = useKeptSessions();
   const removals = useKeptSessionsState((state) => state.removals);

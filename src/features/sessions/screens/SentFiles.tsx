@@ -13,7 +13,7 @@ const stateWords: Record<Incoming['state'], string> = {
   refused: 'refused',
 };
 
-/** Opens what patients sent, and says of each file what became of it. */
+/** Opens what patients sent, and shows the outcome for each file. */
 export function SentFiles() {
   const clinic = useClinic();
   const incoming = useClinicState((state) => state.incoming);

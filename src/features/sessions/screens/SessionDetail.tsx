@@ -7,7 +7,7 @@ import { DeleteButton } from './DeleteButton';
 import { SetList } from './SetList';
 import { patientName, scoreWords, countedSets, sessionLength, sessionTime } from './sessionWords';
 
-/** One visit: what needs a look, how it felt, and its sets. */
+/** One session: what needs a look, how it felt, and its sets. */
 export function SessionDetail({ session }: { session: ListedSession }) {
   const keptSessions = useKeptSessions();
   const needs = findNeeds(session);

@@ -55,7 +55,7 @@ export function SessionsScreen() {
   );
 }
 
-/** List and visit beside each other, or where there is no room for both, one at a time. */
+/** List and session side by side, or one at a time where there is no room for both. */
 function Sessions() {
   const keptSessions = useKeptSessions();
   const isNarrow = useMediaQuery('(width < 60rem)');

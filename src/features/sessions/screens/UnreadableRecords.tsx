@@ -1,7 +1,7 @@
 import { useKeptSessions, useKeptSessionsState } from '../keptSessionsContext';
 import { DeleteButton } from './DeleteButton';
 
-/** Records that can't be read: why, and the way to be rid of them. */
+/** Records that can't be read: why, and a way to delete them. */
 export function UnreadableRecords() {
   const keptSessions = useKeptSessions();
   const removals = useKeptSessionsState((state) => state.removals);

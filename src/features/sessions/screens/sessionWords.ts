@@ -27,7 +27,7 @@ export function sessionLength({ kind, startedAt, endedAt }: ListedSession): stri
   return `${minutes} ${minutes === 1 ? 'minute' : 'minutes'}`;
 }
 
-/** A pseudonym, or what stands for none. */
+/** A pseudonym, or the words shown where there is none. */
 export function patientName(patient: string): string {
   return patient === '' ? 'No patient named' : patient;
 }
@@ -37,7 +37,7 @@ export function countedSets({ sets }: Pick<ListedSession, 'sets'>): string {
   return `${sets.length} ${sets.length === 1 ? 'set' : 'sets'}`;
 }
 
-/** The task or hold of a set, as it stands on screens. */
+/** The task or hold of a set, as screens show it. */
 export function nameOfSet({ line: { task } }: ListedRecording): string {
   return findExercise(task).name;
 }

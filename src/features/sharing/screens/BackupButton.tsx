@@ -7,7 +7,7 @@ import { ProgressFill } from '#ui/components/ProgressFill';
 import { HeadDialog } from '#ui/components/HeadDialog';
 import { NewPassphrase, nothingTyped } from '#ui/components/NewPassphrase';
 
-/** One sealed file of everything: saved, opened, brought back. */
+/** One sealed file of everything: saved, opened, restored. */
 export function BackupButton() {
   return (
     <HeadDialog name="Backup" title="Backup of everything">

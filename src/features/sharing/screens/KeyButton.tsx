@@ -6,7 +6,7 @@ import { HeadDialog } from '#ui/components/HeadDialog';
 import { passphraseHint } from '#ui/components/passphraseHint';
 import { useClinic, useClinicState } from '../clinicContext';
 
-/** The key that sent sessions are sealed for: made here, backed up, brought from a backup. */
+/** The key that sent sessions are sealed for: made here, backed up, restored from a backup. */
 export function KeyButton() {
   return (
     <HeadDialog name="Key" title="The key for sent sessions">

@@ -26,7 +26,7 @@ const models: Option<PoseModel>[] = [
   },
 ];
 
-/** Everything that a measurement needs: a video, the task, the working side, and how thoroughly to look. */
+/** Everything that a measurement needs: a video, the task, the working side, and which model to use. */
 export function MeasureForm() {
   const app = useApp();
   const tracking = useTracking();

@@ -12,7 +12,7 @@ import { OfflineLine } from './OfflineLine';
 import { UpdateMessage } from './UpdateMessage';
 import './start.css';
 
-/** What it is for, and three ways in: exercise at home, look at the example, or measure a video. */
+/** What it is for, and three ways in: exercise at home, view the example, or measure a video. */
 export function StartScreen() {
   const app = useApp();
   const navigation = useNavigation();

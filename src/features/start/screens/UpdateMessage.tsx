@@ -2,7 +2,7 @@ import { Button } from 'react-aria-components';
 import { useOffline, useOfflineState } from '../offlineContext';
 import { Message } from '#ui/components/Message';
 
-/** A newer version is there; it starts when somebody asks for it, never on its own. */
+/** A newer version is available; it starts only when the user asks for it. */
 export function UpdateMessage({ hasResult }: { hasResult: boolean }) {
   const offline = useOffline();
   const update = useOfflineState((state) => state.update);

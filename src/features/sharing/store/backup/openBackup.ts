@@ -32,9 +32,9 @@ export type BackupEntry =
 
 export interface ReadableBackup {
   createdAt: string;
-  /** How many entries there are, for telling how far it is. */
+  /** Number of entries, for reporting progress. */
   total: number;
-  /** The entries one after another, each checked as it comes, so that no more than one session is in memory. */
+  /** The entries one after another, each checked as it is read, so that no more than one recording is in memory. */
   entries(): AsyncGenerator<BackupEntry>;
 }
 
@@ -58,7 +58,7 @@ export async function openBackup(blob: Blob): Promise<ReadableBackup> {
         from += file.bytes;
         if ((await hashOf(part)) !== file.sha256)
           throw new Problem('file', `A part of it was changed or lost. ${takeAnotherCopy}`);
-        // A video stands behind its session: a session goes on once it is known whether one comes.
+        // A video follows its recording: a recording is passed on once it is known whether it has one.
         if (file.kind === 'video') {
           if (waiting !== null) yield { ...waiting, video: part };
           waiting = null;
