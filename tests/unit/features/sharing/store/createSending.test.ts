@@ -66,7 +66,7 @@ const aborted = (signal: AbortSignal) =>
   new Promise<never>((_, reject) => signal.addEventListener('abort', () => reject(signal.reason as Error)));
 
 describe('createSending(world)', { timeout: 60_000 }, () => {
-  it('tells beforehand what each choice comes to, what is prepared as an estimate', async () => {
+  it('gives the size of each choice beforehand, as an estimate where it is still to be prepared', async () => {
     const { state } = await openDevice();
     const { none, whole, ...parts } = state().choices!;
     expect(whole.bytes - none.bytes).toBe(3000);

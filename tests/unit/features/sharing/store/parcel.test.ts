@@ -45,7 +45,7 @@ const whole = (data: unknown) => {
 };
 
 describe('packParcel(parcel), unpackParcel(blob)', () => {
-  it('give back the visit, its sessions and videos as they were', async () => {
+  it('give back the session, its recordings and videos as they were', async () => {
     const opened = await unpackParcel(await packParcel(parcel()));
     expect(opened.session).toEqual(session);
     expect(opened.sets[0]!.recording).toEqual(recording);
