@@ -2,7 +2,7 @@ import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-compone
 import './leaveDialog.css';
 import { useNavigation, useNavigationState } from '#shell/navigation/navigationContext';
 
-/** Asks before work that is not kept is left. */
+/** Asks before unsaved work is left. */
 export function LeaveDialog() {
   const navigation = useNavigation();
   const question = useNavigationState((state) => state.question);

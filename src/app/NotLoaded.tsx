@@ -11,11 +11,11 @@ export function NotLoaded() {
         title="This part of Overfoot could not be loaded"
         actions={
           <Button className="button" onPress={() => location.reload()}>
-            Load the page again
+            Reload the page
           </Button>
         }
       >
-        Check the connection, then load the page again. What is kept on this device stays.
+        Check the connection, then reload the page. Nothing kept on this device is lost.
       </Message>
     </main>
   );

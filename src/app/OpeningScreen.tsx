@@ -1,6 +1,6 @@
 import './opening.css';
 
-/** While a screen's code is fetched: nothing at first, and a word where it takes longer. */
+/** While a screen's code is fetched: nothing at first, and a word if it takes longer. */
 export function OpeningScreen() {
   return (
     <main className="opening" aria-busy="true">

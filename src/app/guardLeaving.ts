@@ -7,7 +7,7 @@ interface Parts {
   tracking: Pick<Tracking, 'store' | 'cancel'>;
 }
 
-/** Asks before a screen is left whose work is not kept yet. */
+/** Asks before leaving a screen whose work is not saved yet. */
 export function guardLeaving(
   navigation: Pick<Navigation, 'screen' | 'guard'>,
   { app, tracking }: Parts,
@@ -18,7 +18,7 @@ export function guardLeaving(
         ? {
             title: 'Stop measuring this video?',
             sentence:
-              'The joints are still being found. If you leave, this starts from the beginning next time.',
+              'The joints are still being found. If you leave, this will start from the beginning next time.',
             leave: 'Stop and leave',
           }
         : null,
@@ -27,13 +27,13 @@ export function guardLeaving(
   navigation.guard({
     question(to) {
       const { state } = app.store.getState().keeping;
-      // The mirror leads back to the review; another screen can be left for it while saving goes on.
+      // The mirror leads back to the review; another screen can be left for it while saving continues.
       const isLost = to === null ? state !== 'kept' && state !== 'not-kept' : state === 'unsaved';
       if (!isLost || to === 'mirror' || (to !== null && navigation.screen() !== 'review')) return null;
       return {
         title: 'Leave without saving?',
         sentence:
-          'Your changes to this recording are not saved. They are lost when another recording is opened or this page is closed.',
+          'Your changes to this recording are not saved. They will be lost when another recording is opened or this page is closed.',
         leave: 'Leave without saving',
       };
     },

@@ -1,7 +1,7 @@
 import type { Mirror } from '#features/mirror/store/createMirror';
 import type { Navigation } from '#shell/navigation/createNavigation';
 
-/** Asks before the mirror is left with a recording that is not kept yet. */
+/** Asks before leaving the mirror with a recording that is not saved yet. */
 export function guardMirror(
   navigation: Pick<Navigation, 'screen' | 'guard'>,
   mirror: Pick<Mirror, 'store'>,
@@ -14,7 +14,7 @@ export function guardMirror(
       return {
         title: 'Leave the recording?',
         sentence:
-          'What you recorded in the mirror is in this page’s memory only. It is lost when the page is closed.',
+          'What you recorded in the mirror is only in this page’s memory. It will be lost when the page is closed.',
         leave: 'Leave',
       };
     },

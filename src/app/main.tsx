@@ -58,7 +58,7 @@ gate.store.subscribe(({ state }) => {
     </Suspense>,
   );
 });
-/** One for all of the page: where the device keeps nothing, what is in memory must be the same everywhere. */
+/** One for the whole page: where the device stores nothing, all parts must share what is in memory. */
 const openRepositoryOnce = openOnce(async () => {
   const { openRepository } = await import('#device/storage/openRepository');
   return openRepository(undefined, (device) => gate.ask(device));

@@ -7,16 +7,16 @@ export interface ShownProblem {
 }
 
 const titles: Record<ProblemKind, string> = {
-  recording: 'This session document can’t be opened',
-  session: 'This session document can’t be opened',
+  recording: 'This recording can’t be opened',
+  session: 'This session can’t be opened',
   plan: 'This plan can’t be opened',
   file: 'This file can’t be opened',
   video: 'This video can’t be used',
-  storage: 'This device could not keep or find it',
+  storage: 'This device could not save or find it',
 };
 
 /**
- * Turns whatever was thrown into words.
+ * Puts anything that was thrown into words.
  *
  * @param doing  what could not be done, as it follows 'could not': 'be opened', 'be tracked'
  */

@@ -3,25 +3,25 @@ import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
 import { explainStorage, type StorageProblem } from '#device/storage/storageProblem';
 
-/** What is kept as a small text of its own. */
+/** Names of the small texts that are kept. */
 export const noteNames = ['keys', 'draft', 'last-plan', 'reviewer'] as const;
 export type NoteName = (typeof noteNames)[number];
 
-/** Small texts that outlast the tab: at hand at once, written in the background one after another. */
+/** Small texts that outlast the tab: read at once, written in the background one after another. */
 export interface Notes {
   /** Whether they outlast the tab. */
   readonly isLasting: boolean;
   read(name: NoteName): string | null;
-  /** As it stands now, where another tab may have written it. */
+  /** Its current text, which another tab may have written. */
   readAnew(name: NoteName): Promise<string | null>;
   /** @returns  resolves once it is kept; rejects with a StorageProblem where it can't be */
   write(name: NoteName, text: string): Promise<void>;
 }
 
-/** Where these texts stood before they had a table: a page reads it once, and clears it. */
+/** Where these texts were kept before they had a table: a page reads it once, and clears it. */
 export type EarlierNotes = Pick<Storage, 'getItem' | 'removeItem'>;
 
-/** Null where the browser refuses it: then nothing ever stood there. */
+/** Null where the browser refuses it: then nothing was ever kept there. */
 export function earlierNotes(): EarlierNotes | null {
   try {
     return localStorage;
@@ -33,7 +33,7 @@ export function earlierNotes(): EarlierNotes | null {
 const earlierName = (name: NoteName) => `overfoot-${name}`;
 
 /**
- * Reads the small texts of this device; what stands in the earlier place is brought over. Where nothing can be opened,
+ * Reads the small texts of this device; texts in the earlier place are migrated. Where nothing can be opened,
  * they last as long as the page.
  */
 export async function openNotes(
@@ -77,7 +77,7 @@ async function bringOver(
     const text = earlier.getItem(earlierName(name));
     if (text === null) continue;
     try {
-      // What stands in the table already is newer.
+      // What is in the table already is newer.
       if (!notes.has(name)) await kept?.write(name, text);
       if (kept !== null) earlier.removeItem(earlierName(name));
     } catch {

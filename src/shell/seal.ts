@@ -5,7 +5,7 @@ import { Problem } from '#core/problem';
 export interface KeyPair {
   /** 'AGE-SECRET-KEY-1…': opens; never leaves the device but sealed. */
   identity: string;
-  /** 'age1…': seals; stands in the plans. */
+  /** 'age1…': seals; part of the plans. */
   recipient: string;
 }
 
@@ -16,7 +16,7 @@ const shortestPassphrase = 12;
 export function passphraseFault(passphrase: string, repeated: string): string | null {
   return (
     shortPassphrase(passphrase) ??
-    (passphrase === repeated ? null : 'The two are not the same. Type the passphrase twice alike.')
+    (passphrase === repeated ? null : 'The two are not the same. Type the same passphrase twice.')
   );
 }
 
@@ -24,7 +24,7 @@ export function passphraseFault(passphrase: string, repeated: string): string | 
 export function shortPassphrase(passphrase: string): string | null {
   return passphrase.length >= shortestPassphrase
     ? null
-    : `Take at least ${shortestPassphrase} characters: four or five words that do not belong together.`;
+    : `Use at least ${shortestPassphrase} characters: four or five words that do not belong together.`;
 }
 
 export async function newKeyPair(): Promise<KeyPair> {
@@ -48,7 +48,7 @@ export async function unseal(identity: string, blob: Blob): Promise<Blob> {
   decrypter.addIdentity(identity);
   return open(decrypter, blob, {
     otherKey:
-      'It is sealed for another key. Open it on the device that the plan came from, or bring that key here from its backup.',
+      'It is sealed for another key. Open it on the device that the plan came from, or restore that key here from its backup.',
     broken:
       'Its seal is broken: a part of it was changed or lost on the way. Ask the patient to send it again.',
   });
@@ -74,7 +74,7 @@ export async function unsealByPassphrase(passphrase: string, blob: Blob): Promis
   return open(decrypter, blob, {
     otherKey:
       'The passphrase does not open this file. Capital letters, spaces and the order of the words count.',
-    broken: 'Its seal is broken: a part of it was changed or lost. Take another copy of the backup.',
+    broken: 'Its seal is broken: a part of it was changed or lost. Use another copy of the backup.',
   });
 }
 
@@ -84,7 +84,7 @@ async function open(
   sentences: { otherKey: string; broken: string },
 ): Promise<Blob> {
   const head = await blob.slice(0, ageStart.length).text();
-  if (head !== ageStart) throw new Problem('file', 'It is no sealed file.');
+  if (head !== ageStart) throw new Problem('file', 'It is not a sealed file.');
   try {
     return await gather(await decrypter.decrypt(blob.stream()));
   } catch (error) {
@@ -118,19 +118,19 @@ function encrypterFor(passphrase: string, scryptWorkFactor: number | undefined):
 /** @throws Problem  where the passphrase is another one, or it is no backup of a key */
 export async function restoreKey(file: Blob, passphrase: string): Promise<KeyPair> {
   const wrong = (sentence: string) => new Problem('file', sentence);
-  if (file.size > largestBackupBytes) throw wrong('This is no backup of a key.');
+  if (file.size > largestBackupBytes) throw wrong('This is not a key backup.');
   const decrypter = new Decrypter();
   decrypter.addPassphrase(passphrase);
   let text: string;
   try {
     text = await decrypter.decrypt(new Uint8Array(await file.arrayBuffer()), 'text');
   } catch {
-    throw wrong('The passphrase does not open this file, or the file is no backup of a key.');
+    throw wrong('The passphrase does not open this file, or the file is not a key backup.');
   }
   try {
     return await keyPairOf(text.trim());
   } catch {
-    throw wrong('This file holds no key.');
+    throw wrong('This file contains no key.');
   }
 }
 const largestBackupBytes = 10_000;

@@ -53,11 +53,11 @@ test('a lock seals sessions, videos and keys; the passphrase alone brings them b
 
   await page.getByRole('button', { name: 'Lock', exact: true }).click();
   await page.getByLabel('Passphrase of the lock').fill(passphrase);
-  await page.getByLabel('The same again').fill('otter river stone');
+  await page.getByLabel('Once more').fill('otter river stone');
   await page.getByRole('button', { name: 'Lock this device' }).click();
   await expect(page.getByText('The two are not the same')).toBeVisible();
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
-  await page.getByLabel('The same again').fill(passphrase);
+  await page.getByLabel('Once more').fill(passphrase);
   await page.getByRole('button', { name: 'Lock this device' }).click();
 
   await expect(locked(page)).toBeVisible();
@@ -83,7 +83,7 @@ test('a lock seals sessions, videos and keys; the passphrase alone brings them b
 
   await page.getByRole('button', { name: 'Lock', exact: true }).click();
   await page.getByLabel('Passphrase of the lock').fill(passphrase);
-  await page.getByRole('button', { name: 'Take the lock off' }).click();
+  await page.getByRole('button', { name: 'Turn off the lock' }).click();
   await unlock(page, passphrase);
   await openKeptSessions(page);
   await expect(sessions(page)).toHaveCount(4);
@@ -104,7 +104,7 @@ test('a lost passphrase leaves the way to begin anew; another open tab keeps the
   const lockDevice = async () => {
     await page.getByRole('button', { name: 'Lock', exact: true }).click();
     await page.getByLabel('Passphrase of the lock').fill(passphrase);
-    await page.getByLabel('The same again').fill(passphrase);
+    await page.getByLabel('Once more').fill(passphrase);
     await page.getByRole('button', { name: 'Lock this device' }).click();
   };
   await lockDevice();

@@ -74,7 +74,7 @@ test('the keyboard alone leads through visits and sets into the review with its 
   await expect(sets(page).nth(1)).toContainText('6 of 8 repetitions');
   await expect(sets(page).nth(1)).toContainText('Cut short: Pain above the limit.');
   await expect(sets(page).nth(1)).toContainText(/Aligned: \d+ %/);
-  await expect(sets(page).first()).toContainText(/on Fri 3 Apr 2026: no change beyond error/);
+  await expect(sets(page).first()).toContainText(/on Fri 3 Apr 2026: no change beyond measurement error/);
   await expect(
     sets(page)
       .nth(1)
@@ -121,7 +121,9 @@ test('a visit is deleted for good, videos too, after a question and a time to ta
   await openSessionsScreen(page);
   const ask = async (answer: string) => {
     await page.getByRole('button', { name: 'Delete …' }).click();
-    await expect(page.getByRole('alertdialog')).toContainText('and the videos go from this device');
+    await expect(page.getByRole('alertdialog')).toContainText(
+      'and the videos will be deleted from this device',
+    );
     await page.getByRole('button', { name: answer }).click();
   };
   await ask('Keep it');
@@ -144,9 +146,9 @@ test('everything of a patient is deleted at once, and nothing of another', async
   await saveSessions(page, demoSessions());
   await openSessionsScreen(page);
   await page.getByRole('button', { name: 'Delete this patient …' }).click();
-  await expect(page.getByRole('alertdialog')).toContainText('Delete everything of Blue Heron 7?');
+  await expect(page.getByRole('alertdialog')).toContainText('Delete all records of Blue Heron 7?');
   await page.getByRole('button', { name: 'Delete for good' }).click();
-  await expect(page.getByText('Everything of Blue Heron 7 is deleted for good')).toBeVisible();
+  await expect(page.getByText('All records of Blue Heron 7 will be deleted for good')).toBeVisible();
   await expect(sessions(page)).toHaveCount(2);
   await page.clock.fastForward(undoneByMs);
   await expect(page.getByRole('button', { name: 'Undo' })).toBeHidden();
@@ -216,7 +218,7 @@ test('a backup of everything brings another device to where the first one was', 
   await openSessionsScreen(page);
   await page.getByRole('button', { name: 'Backup', exact: true }).click();
   await page.getByLabel('Passphrase of the backup').fill(passphrase);
-  await page.getByLabel('The same again, to save one').fill(passphrase);
+  await page.getByLabel('Once more, to save a backup').fill(passphrase);
   const coming = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save a backup of everything' }).click();
   const download = await coming;
@@ -232,10 +234,10 @@ test('a backup of everything brings another device to where the first one was', 
   const choosing = other.waitForEvent('filechooser');
   await other.getByRole('button', { name: 'Open a backup' }).click();
   await (await choosing).setFiles(await download.path());
-  await expect(other.getByText(/All of it was checked, and nothing is written yet/)).toBeVisible();
+  await expect(other.getByText(/It was checked in full, and nothing has been written yet/)).toBeVisible();
   expect((await new AxeBuilder({ page: other }).analyze()).violations).toEqual([]);
-  await other.getByRole('button', { name: 'Bring back what is missing' }).click();
-  await expect(other.getByText('Brought back.')).toBeVisible();
+  await other.getByRole('button', { name: 'Restore what is missing' }).click();
+  await expect(other.getByText('Restored.')).toBeVisible();
   await other.getByRole('button', { name: 'Close' }).click();
   await expect(sessions(other)).toHaveCount(4);
   expect(await sessions(other).allInnerTexts()).toEqual(await sessions(page).allInnerTexts());
@@ -255,13 +257,13 @@ test('storage says what old videos come to, and deletes them while results stay'
   await page.getByRole('button', { name: 'Storage' }).click();
   const deleting = page.getByRole('button', { name: /^Delete old videos, \d/ });
   await expect(deleting).toBeEnabled(); // The sets are of April 2026.
-  await page.getByLabel('Old from, weeks').fill('520');
+  await page.getByLabel('Delete videos older than (weeks)').fill('520');
   await page.keyboard.press('Tab');
   await expect(page.getByRole('button', { name: 'No videos older than 520 weeks' })).toBeDisabled();
-  await page.getByLabel('Old from, weeks').fill('1');
+  await page.getByLabel('Delete videos older than (weeks)').fill('1');
   await page.keyboard.press('Tab');
   await deleting.click();
-  await expect(page.getByText(/Videos of \d.* were deleted/)).toBeVisible();
+  await expect(page.getByText(/\d.* of videos deleted/)).toBeVisible();
   await page.getByRole('button', { name: 'Close' }).click();
   await expect(sets(page)).toHaveCount(3);
   expect(await countKept(page)).toEqual({ sessions: 3, recordings: 5, videos: 0 });
@@ -278,5 +280,5 @@ test('files that are dropped are opened one after another, each with what became
   const log = page.getByRole('log').getByRole('listitem');
   await expect(log).toHaveCount(2);
   for (const [index, name] of ['one.age', 'two.age'].entries())
-    await expect(log.nth(index)).toContainText(`${name}: refused. No key is on this device.`);
+    await expect(log.nth(index)).toContainText(`${name}: refused. There is no key on this device.`);
 });

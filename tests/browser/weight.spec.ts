@@ -53,7 +53,7 @@ test('a screen that can not be fetched says so', async ({ page }) => {
   await page.getByRole('button', { name: 'Write a plan' }).click();
   await expect(page.getByRole('alert')).toContainText('This part of Overfoot could not be loaded');
   await page.unroute('**/assets/PlanScreen-*.js');
-  await page.getByRole('button', { name: 'Load the page again' }).click();
+  await page.getByRole('button', { name: 'Reload the page' }).click();
   await page.getByRole('button', { name: 'Write a plan' }).click();
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
 });

@@ -9,7 +9,7 @@ export interface LeaveQuestion {
   leave: string;
 }
 
-/** Says what stands in the way of leaving a screen. */
+/** Says what leaving a screen would lose. */
 export interface LeaveGuard {
   /**
    * @param to  where it would lead; null where the page is closed or reloaded
@@ -31,7 +31,7 @@ export interface BrowserHistory {
   push: (place: Place) => void;
   replace: (place: Place) => void;
   go: (delta: number) => void;
-  /** Hears when the browser has moved to another entry. */
+  /** Called when the browser has moved to another entry. */
   onMove: (listener: () => void) => void;
 }
 
@@ -65,7 +65,10 @@ export function createNavigation(
   const store = createStore<NavigationState>(() => ({ ...first, question: null }));
   const { getState: get, setState: set } = store;
   let pending: { go: () => void; settle: (isLeaving: boolean) => void } | null = null;
-  /** Where the browser is being sent back to, so that the move is not taken for the person's own; null where it is not. */
+  /**
+   * Where the browser is being sent back to, so that the move is not mistaken for the user's; null where it
+   * is not.
+   */
   let sentTo: number | null = null;
   /** Whether the person's next move was confirmed already. */
   let isConfirmed = false;
@@ -137,7 +140,7 @@ export function createNavigation(
     });
     isAsking = get().question !== null;
     if (!isAsking) return;
-    // The browser has moved already: it is brought back until the question is answered.
+    // The browser has moved already: it is sent back until the question is answered.
     sentTo = current.index;
     history.go(-delta);
   });

@@ -8,7 +8,7 @@ import type { SetStart } from '#device/storage/keptSchemas';
 import { recordingFacts } from './shownRecording';
 
 /**
- * The session of a recorded set, from the joints that were tracked while it went on.
+ * The recording of a set, from the joints tracked live.
  *
  * @param track  in px of the picture that the set began with
  * @param facts  of the set's video; null where there is none that can be read

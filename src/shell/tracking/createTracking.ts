@@ -39,7 +39,7 @@ export interface Tracking {
     options?: Pick<TrackFileOptions, 'origin' | 'note' | 'corrections'> & { signal?: AbortSignal },
   ): Promise<ShownRecording | null>;
   cancel(): void;
-  /** Hears of every picture while a video is tracked; returns the way to stop. */
+  /** Receives every picture while a video is tracked; returns a function that stops this. */
   watchPictures(watcher: PictureWatcher): () => void;
   /** Stops the pose network where it is idle, so that something else can have the device; it restarts when needed. */
   release(): void;

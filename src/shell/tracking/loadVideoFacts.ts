@@ -1,7 +1,7 @@
 import type { OpenFrameSource, VideoFacts } from '#device/frames/frameSource';
 import { isProblem } from '#core/problem';
 
-/** What a kept video says of itself; null where it can't be read. */
+/** The facts of a kept video; null where it can't be read. */
 export async function loadVideoFacts(
   video: File,
   openFrameSource: OpenFrameSource,

@@ -10,15 +10,16 @@ import type { TrackingModel } from '#device/storage/keptSchemas';
 import type { Repository, TrackingRows } from '#device/storage/repository';
 import { recordingFacts } from './shownRecording';
 
-/** A video that ends so much before the joints tracked live must not take their place, ms. */
+/** A video that ends this much earlier than the joints tracked live must not replace them, ms. */
 const bearableLossMs = 1000;
 
 /**
- * Tracks a session's video and measures it again. Rows are kept on the way; a video that stops giving frames before its
- * end (browsers take decoders away from pages in the background) is gone on with as long as more of it comes.
+ * Tracks a recording's video and measures it again. Rows are saved on the way; a video that stops giving
+ * frames before its end (browsers take decoders away from pages in the background) is continued as long as
+ * more of it arrives.
  *
- * @returns 'replaced' where it took the place of the session tracked live; 'video-too-short' where the video shows less
- *   than that one, which stays; 'gone' where the session was deleted meanwhile
+ * @returns 'replaced' where it replaced the recording tracked live; 'video-too-short' where the video shows
+ *   less than that one, which stays; 'gone' where the recording was deleted meanwhile
  * @throws the signal's reason when cancelled; StorageProblem; whatever the source or the tracker throws
  */
 export async function measureFromVideo(
@@ -29,14 +30,14 @@ export async function measureFromVideo(
   repository: Repository,
   { signal, onProgress }: { signal: AbortSignal; onProgress: (progress: TrackingProgress) => void },
 ): Promise<'replaced' | 'video-too-short' | 'gone'> {
-  // Rows that can't be kept now are tracked again after a reload; that is all that is lost.
+  // Rows that can't be saved now are tracked again after a reload; nothing else is lost.
   const rows = await repository.trackingRows(id, model, () => undefined);
   try {
     const track = await trackToEnd(source, tracker, rows, { signal, onProgress });
     const kept = await repository.recordings.find(id);
     rows.stop();
     if (kept === null) {
-      await repository.recordings.remove(id); // Rows that came after it was deleted.
+      await repository.recordings.remove(id); // Rows written after it was deleted.
       return 'gone';
     }
     const { recording } = kept;
@@ -45,7 +46,7 @@ export async function measureFromVideo(
     await repository.recordings.replaceFromVideo(tracked(recording, source, model, track));
     return 'replaced';
   } catch (error) {
-    await rows.flush().catch(() => undefined); // The error that ended it is the one to tell.
+    await rows.flush().catch(() => undefined); // The error that ended it is the one to report.
     throw error;
   } finally {
     rows.stop();
@@ -71,7 +72,7 @@ async function trackToEnd(
   }
 }
 
-/** The session with other joints; all else stays, so that nothing that was set meanwhile is lost. */
+/** The recording with other joints; all else stays, so that nothing set meanwhile is lost. */
 function tracked(
   { id, createdAt, note, limits, setup, corrections = [], review }: RecordingDocument,
   { facts }: FrameSource,

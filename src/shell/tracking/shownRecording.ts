@@ -20,13 +20,13 @@ export interface ShownRecording extends Readonly<CorrectedMeasurement> {
   readonly origin: RecordingOrigin;
   /** Name of the file that it came from; shown, never saved. */
   readonly fileName: string;
-  /** The pictures; null where a session document was opened without them. */
+  /** The pictures; null where a recording document was opened without them. */
   readonly video: File | null;
   readonly videoFacts: RecordingDocument['video'];
   readonly model: RecordingDocument['observed']['model'];
   /** For demo data: that it is invented. */
   readonly note: string;
-  /** What to tell when the file gave fewer frames than it announced; null where it gave all. */
+  /** The sentence to show when the file gave fewer frames than it announced; null where it gave all. */
   readonly shortfall: string | null;
   /** The joints as they were seen; `track` is what was measured, with corrections. */
   readonly observed: KeypointTrack;
@@ -60,7 +60,7 @@ export function trackedRecording(
   };
 }
 
-/** A recording from a session document, measured afresh from the joints that it holds. */
+/** A recording from its document, measured afresh from the joints that it holds. */
 export function recordingRecording(
   document: RecordingDocument,
   { origin, fileName, video }: Pick<ShownRecording, 'origin' | 'fileName' | 'video'>,
@@ -90,12 +90,12 @@ export function measuredAgain(
   return { ...recording, setup, ...measureCorrected(recording.observed, setup, corrections) };
 }
 
-/** One judgement a repetition, in their order. */
+/** One judgement per repetition, in their order. */
 export function judgeAll(measurement: Measurement, limits: Limits): Judgement[] {
   return measurement.repetitions.map((repetition) => judge(repetition, measurement, limits));
 }
 
-/** What a session document keeps of a video: nothing that could name a person. */
+/** What a recording document keeps of a video: nothing that could name a person. */
 export function recordingFacts(facts: VideoFacts): RecordingDocument['video'] {
   const { fileBytes, codec, widthPx, heightPx, durationMs, frameRateHz } = facts;
   return { bytes: fileBytes, codec, widthPx, heightPx, durationMs, frameRateHz };

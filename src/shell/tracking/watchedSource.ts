@@ -1,6 +1,6 @@
 import type { FrameSource } from '#device/frames/frameSource';
 
-/** Shows each picture to somebody before it goes on to the tracker, which takes it over. */
+/** Passes each picture to a watcher before the tracker, which then owns it. */
 export function watchedSource(source: FrameSource, watch: (picture: ImageBitmap) => void): FrameSource {
   return {
     facts: source.facts,

@@ -58,8 +58,8 @@ describe('backUpKey(pair, passphrase), restoreKey(file, passphrase)', () => {
   });
 
   it('say of other files that they hold no key', async () => {
-    await expect(restoreKey(sealed, 'x')).rejects.toThrow(/no backup/);
-    await expect(restoreKey(new Blob(['x']), 'x')).rejects.toThrow(/no backup/);
+    await expect(restoreKey(sealed, 'x')).rejects.toThrow(/not a key backup/);
+    await expect(restoreKey(new Blob(['x']), 'x')).rejects.toThrow(/not a key backup/);
   });
 });
 

@@ -6,7 +6,7 @@ import { PassphraseField } from '#ui/components/PassphraseField';
 import { HeadDialog } from '#ui/components/HeadDialog';
 import { NewPassphrase, nothingTyped } from '#ui/components/NewPassphrase';
 
-/** The passphrase lock of what is kept on this device: on, off, and with another passphrase. */
+/** The passphrase lock of what is kept on this device: on, off, and change of passphrase. */
 export function LockButton() {
   return (
     <HeadDialog name="Lock" title="Passphrase lock of this device">
@@ -25,7 +25,7 @@ function Settings() {
       {isOn === true && (
         <>
           <p>
-            On: sessions, videos, plans and keys are sealed on this device. The passphrase is asked for
+            On: sessions, videos, plans and keys are sealed on this device. You are asked for the passphrase
             whenever the page is opened.
           </p>
           <On />
@@ -34,8 +34,8 @@ function Settings() {
       {isOn === false && (
         <>
           <p>
-            Off: whoever can use this browser can read what is kept. With a lock, it is sealed on this device,
-            and the passphrase is asked for whenever the page is opened.
+            Off: anyone who can use this browser can read what is kept here. With a lock, it is sealed on this
+            device, and you are asked for the passphrase whenever the page is opened.
           </p>
           <p>
             <strong>Save a backup first.</strong> Nobody can recover a lost passphrase.
@@ -56,7 +56,7 @@ function Off() {
     <>
       <NewPassphrase
         label="Passphrase of the lock"
-        repeatLabel="The same again"
+        repeatLabel="Once more"
         value={typed}
         onChange={setTyped}
       />
@@ -79,7 +79,7 @@ function On() {
   return (
     <>
       <Button className="button" onPress={() => lock.lockNow()}>
-        Ask for it now
+        Lock now
       </Button>
       <PassphraseField label="Passphrase of the lock" value={passphrase} onChange={setPassphrase} />
       <Button
@@ -87,11 +87,11 @@ function On() {
         isDisabled={isWorking || passphrase === ''}
         onPress={() => void lock.turnOff(passphrase)}
       >
-        Take the lock off
+        Turn off the lock
       </Button>
       <NewPassphrase
-        label="Another passphrase"
-        repeatLabel="The other one again"
+        label="New passphrase"
+        repeatLabel="New passphrase once more"
         value={next}
         onChange={setNext}
       />

@@ -42,8 +42,8 @@ function Work({ done, total }: { done: number; total: number }) {
   return (
     <div role="status">
       <p>
-        The lock was changed: what is kept is rewritten, {done} of {total} done. Leave this page open until it
-        is through; if it is closed, it goes on the next time.
+        The lock was changed: everything kept is being rewritten, {done} of {total} done. Keep this page open
+        until it has finished; if you close it, it continues next time.
       </p>
       <ProgressFill percentage={(100 * done) / total} />
     </div>
@@ -57,9 +57,9 @@ function Lost({ gate }: { gate: Gate }) {
     <details className="lock-lost">
       <summary>The passphrase is lost</summary>
       <p>
-        Nobody can recover it. What is kept here can be deleted, and brought back from a backup of everything,
-        if there is one. Sessions that patients still have on their devices can be sent again; without a
-        backup of the key, they need a new plan first.
+        Nobody can recover it. You can delete everything kept here and restore it from a full backup, if there
+        is one. Sessions that patients still have on their devices can be sent again; without a backup of the
+        key, they need a new plan first.
       </p>
       {isSure ? (
         <Button className="button button-delete" onPress={() => void gate.eraseAll()}>

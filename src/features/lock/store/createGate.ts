@@ -11,10 +11,10 @@ export interface GateState {
   sentence: string | null;
 }
 
-/** Stands before everything else while what is kept on this device is locked. No action rejects. */
+/** Blocks everything else while what is kept on this device is locked. No action rejects. */
 export interface Gate {
   readonly store: StoreApi<GateState>;
-  /** To be handed to whoever opens the repository: resolves once the way is free. */
+  /** Passed to the opener of the repository: resolves once the device is unlocked. */
   ask(device: LockedDevice): Promise<void>;
   unlock(passphrase: string): Promise<void>;
   /** Deletes everything that is kept here, for somebody who has lost the passphrase. */

@@ -6,22 +6,22 @@ import { explainProblem } from '#shell/explainProblem';
 import { passphraseFault } from '#shell/seal';
 
 export interface LockSettingsState {
-  /** Null until it was looked at, and where nothing can be locked. */
+  /** Null until it was read, and where nothing can be locked. */
   isOn: boolean | null;
   isWorking: boolean;
   /** What went wrong, or what was done. */
   sentence: string | null;
 }
 
-/** Turning the passphrase lock on and off. No action rejects: what goes wrong stands in the state. */
+/** Turning the passphrase lock on and off. No action rejects: what goes wrong is in the state. */
 export interface LockSettings {
   readonly store: StoreApi<LockSettingsState>;
   look(): Promise<void>;
-  /** The page is opened anew afterwards: it asks for the passphrase, and seals what is kept. */
+  /** The page reloads afterwards: it asks for the passphrase, and seals what is kept. */
   turnOn(passphrase: string, repeated: string): Promise<void>;
   turnOff(passphrase: string): Promise<void>;
   change(passphrase: string, next: string, repeated: string): Promise<void>;
-  /** Asks for the passphrase from now on, as if the page was just opened. */
+  /** Asks for the passphrase from now on, as if the page had just been opened. */
   lockNow(): void;
 }
 
@@ -65,7 +65,7 @@ export function createLockSettings(world: {
         const fault = passphraseFault(next, repeated);
         if (fault !== null) return fault;
         await lock.changePassphrase(passphrase, next);
-        return 'The new passphrase holds from now on.';
+        return 'The passphrase was changed.';
       }),
     lockNow: () => world.reload(),
   };

@@ -6,7 +6,7 @@ import type { Verdict } from '#core/scoring/verdict';
 import { findMeasure, type MeasureId } from '#core/measures/measures';
 import { findSetPeak, type SetPeak } from '#core/scoring/findSetPeak';
 
-/** A repetition as far as a set's result needs it: as a session document holds it, or as it is measured anew. */
+/** A repetition as far as a set's result needs it: as a session document holds it, or as measured again. */
 export type JudgedRepetition = Pick<
   MeasuredRepetition,
   'number' | 'completeness' | 'loadedFrom' | 'loadedTo'
@@ -27,9 +27,9 @@ export interface SetMark {
   measure: MeasureId | null;
 }
 
-/** What a recorded set comes to; partial, cut and excluded repetitions are left out. */
+/** The result of a recorded set; partial, cut and excluded repetitions are left out. */
 export interface SetReport {
-  /** One a complete repetition, in order of time. */
+  /** One for each complete repetition, in order of time. */
   marks: SetMark[];
   /** Share of the measured loaded time in which the knee was within its limits, 0 to 100 %; null where not measured. */
   alignmentPct: number | null;
@@ -40,7 +40,7 @@ export interface SetReport {
 }
 
 /**
- * What a set comes to.
+ * The result of a set.
  *
  * The share counts time, not repetitions: each repetition's own share weighs as much as the samples that were measured.
  */
@@ -70,7 +70,7 @@ export function buildSetReport(repetitions: readonly JudgedRepetition[]): SetRep
   };
 }
 
-/** The first one where several come equally often; null where there is none. */
+/** The first one where several are equally frequent; null where there is none. */
 export function mostFrequent<Value>(values: readonly Value[]): Value | null {
   const counts = new Map<Value, number>();
   for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);

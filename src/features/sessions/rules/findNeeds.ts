@@ -7,8 +7,8 @@ import { mostFrequent, type SetReport } from './buildSetReport';
 export const poorViewShare = 1 / 4;
 
 /**
- * What in a visit needs a look, the most pressing first: pain, then a set cut short, then how the knee moved, then what
- * could not be told. Sets that are still being read add nothing yet.
+ * What in a session needs a look, the most pressing first: pain, then a set cut short, then how the knee
+ * moved, then what could not be measured. Sets that are still being read add nothing yet.
  */
 export function findNeeds(session: Omit<ListedSession, 'kind' | 'patient'>): Finding[] {
   const readings = session.sets.map(({ reading }) => reading);
@@ -61,7 +61,7 @@ function distinct<Value>(values: readonly (Value | null)[]): Value[] {
   return [...new Set(values.filter((value) => value !== null))];
 }
 
-/** A set that the camera's end cut in two stands on two lines, and counts once. */
+/** A set cut in two when the camera stopped takes two lines, and counts once. */
 function findMissingSets({ sets, plannedSets }: Pick<ListedSession, 'sets' | 'plannedSets'>): Finding[] {
   if (plannedSets === null) return [];
   const done = new Set(sets.map(({ line: { item, side, number } }) => `${item} ${side} ${number}`)).size;

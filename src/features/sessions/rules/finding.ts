@@ -4,7 +4,7 @@ import type { Direction } from '#core/scoring/deciding';
 
 export type PainMoment = 'before' | 'during' | 'after';
 
-/** Something in a visit that needs a look before the patient walks in. */
+/** Something in a session that needs a look before the patient walks in. */
 export type Finding =
   /** The highest score, and when it was given. */
   | { kind: 'pain-above-limit'; score: number; limit: number; when: PainMoment }
@@ -12,9 +12,9 @@ export type Finding =
   | { kind: 'cut-short'; sets: number; firstReason: string }
   /** The ways the knee went, and the other measures that left their limits. */
   | { kind: 'out-of-line'; repetitions: number; ofMeasured: number; ways: Direction[]; measures: MeasureId[] }
-  /** The view was too poor for so many repetitions. */
+  /** The view was too poor for this many repetitions. */
   | { kind: 'not-measured'; repetitions: number; of: number; reason: MissingReason | null }
-  /** Sets that were recorded, and in which no complete repetition was found. */
+  /** Recorded sets in which no complete repetition was found. */
   | { kind: 'nothing-found'; sets: number }
   | { kind: 'unreadable'; sets: number }
   | { kind: 'sets-missing'; done: number; of: number }

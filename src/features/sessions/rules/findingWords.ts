@@ -56,12 +56,12 @@ export function findingSentence(finding: Finding): string {
       const fact = `${capitalised(share(finding))} could not be measured`;
       if (finding.reason === null) return `${fact}.`;
       const { short, advice } = reasonWords[finding.reason];
-      return `${fact}: ${short}. For the next time: ${advice}`;
+      return `${fact}: ${short}. Next time: ${advice}`;
     }
     case 'nothing-found':
       return finding.sets === 1
-        ? 'In a set that was recorded no complete repetition was found. Open it to see what the camera saw.'
-        : `In ${finding.sets} sets that were recorded no complete repetition was found. Open them to see what the camera saw.`;
+        ? 'No complete repetition was found in one recorded set. Open it to see what the camera saw.'
+        : `No complete repetition was found in ${finding.sets} recorded sets. Open them to see what the camera saw.`;
     case 'unreadable':
       return `${finding.sets === 1 ? 'The recording of a set' : `The recordings of ${finding.sets} sets`} can’t be read; the set says why.`;
     case 'sets-missing':

@@ -7,7 +7,7 @@ export interface PatientGroup {
   sessions: ListedSession[];
 }
 
-/** Visits by patient: each one's newest first, and the patient with the newest visit first. */
+/** Sessions by patient: each patient's newest first, and the patient with the newest session first. */
 export function groupByPatient(sessions: readonly ListedSession[]): PatientGroup[] {
   const sorted = [...sessions].sort((a, b) => Date.parse(b.startedAt) - Date.parse(a.startedAt));
   const byPatient = new Map<string, ListedSession[]>();

@@ -14,7 +14,7 @@ export type SetReading =
       hasVideo: boolean;
       /** Whether the careful measuring from the stored video is still to come; until then the numbers are those tracked live. */
       isWaiting: boolean;
-      /** Whether somebody looked it through; left out where nobody did. */
+      /** Whether somebody reviewed it; left out where nobody did. */
       isReviewed?: boolean;
       /** Whether something was corrected by hand; left out where nothing was. */
       isByHand?: boolean;
@@ -23,22 +23,22 @@ export type SetReading =
   | { state: 'unreadable'; sentence: string };
 
 export interface ListedRecording {
-  /** Its line in the visit. */
+  /** Its line in the session. */
   line: SessionSet;
   reading: SetReading;
-  /** Limits that were set in its review last; null where none were. */
+  /** The latest limits set in its review; null where none were. */
   limitsSet: LimitsSet | null;
   /** Limits that its plan gives; null where the plan is not kept here. */
   planned: Limits | null;
 }
 
-/** A visit as the inbox shows it, or a recording that belongs to none. */
+/** A session as the list of kept sessions shows it, or a recording that belongs to none. */
 export interface ListedSession extends Pick<
   SessionDocument,
   'id' | 'patient' | 'startedAt' | 'endedAt' | 'painBefore' | 'painAfter' | 'effort' | 'remark'
 > {
   kind: 'visit' | 'recording';
-  /** Pain above this means stop, 0 to 10; null where nothing tells it. */
+  /** Pain above this means stop, 0 to 10; null where it is not known. */
   painLimit: number | null;
   /** The plan that it followed; null without one. `madeAt` is null where it is not kept here. */
   plan: { id: string; madeAt: string | null } | null;

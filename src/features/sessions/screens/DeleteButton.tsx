@@ -6,12 +6,12 @@ interface Props {
   name?: string;
   /** The question. */
   title: string;
-  /** What goes, and what stays. */
+  /** What is deleted, and what stays. */
   children: ReactNode;
   onDelete: () => void;
 }
 
-/** Deletes after a question that says what goes. */
+/** Deletes after a question that says what will be deleted. */
 export function DeleteButton({ name = 'Delete …', title, children, onDelete }: Props) {
   const [isAsking, setAsking] = useState(false);
   const answer = (isYes: boolean) => {
@@ -28,7 +28,7 @@ export function DeleteButton({ name = 'Delete …', title, children, onDelete }:
           <Dialog role="alertdialog" className="ask">
             <Heading slot="title">{title}</Heading>
             <p>{children}</p>
-            <p>You can take it back for ten seconds. After that nobody can.</p>
+            <p>You can undo this for ten seconds. After that, nobody can.</p>
             <div className="ask-answers">
               <Button autoFocus className="button" onPress={() => answer(false)}>
                 Keep it

@@ -33,15 +33,20 @@ function Contents() {
     <>
       <p className="number" role="status">
         {space === null
-          ? 'The browser does not tell how much is used.'
+          ? 'The browser does not report how much storage is used.'
           : `${megabytes(space.usedBytes)} used, ${megabytes(space.freeBytes)} free.`}
-        {freedBytes !== null && ` Videos of ${megabytes(freedBytes)} were deleted.`}
+        {freedBytes !== null && ` ${megabytes(freedBytes)} of videos deleted.`}
       </p>
       <p>
-        Videos take nearly all of it. Old ones can go; what was measured stays, and can’t be measured again
-        from the video then.
+        Videos take up nearly all of it. You can delete old ones: their measurements stay, but can’t be
+        repeated from the video.
       </p>
-      <NumberBox label="Old from, weeks" value={weeks} range={weeksRange} onChange={setWeeks} />
+      <NumberBox
+        label="Delete videos older than (weeks)"
+        value={weeks}
+        range={weeksRange}
+        onChange={setWeeks}
+      />
       <Button
         className="button"
         isDisabled={!makesSense || !freeableBytes}
@@ -52,8 +57,8 @@ function Contents() {
           : `No videos older than ${weeks} weeks`}
       </Button>
       <p>
-        Everything: sessions, videos, plans, drafts and keys. Without a backup of the key, what patients still
-        send can’t be opened afterwards.
+        Deleting everything removes sessions, videos, plans, drafts and keys. Without a backup of the key,
+        sessions that patients send later can’t be opened.
       </p>
       {isSure ? (
         <Button className="button button-delete" onPress={() => void keptSessions.eraseAll()}>

@@ -2,7 +2,7 @@ import { Button } from 'react-aria-components';
 import { useKeptSessions, useKeptSessionsState } from '../keptSessionsContext';
 import { patientName, sessionTime } from './sessionWords';
 
-/** What is about to go for good, with the way to take it back. */
+/** What is about to be deleted for good, with a way to undo it. */
 export function Removals() {
   const keptSessions = useKeptSessions();
   const removals = useKeptSessionsState((state) => state.removals);
@@ -13,14 +13,14 @@ export function Removals() {
         const session = sessions?.find((one) => one.id === id);
         const name =
           patient !== null
-            ? `Everything of ${patientName(patient)}`
+            ? `All records of ${patientName(patient)}`
             : session === undefined
               ? 'A record'
               : `${patientName(session.patient)}, ${sessionTime(session)}`;
         return (
           <div key={id} className="message">
             <div>
-              <strong>{name}</strong> is deleted for good in a few seconds.
+              <strong>{name}</strong> will be deleted for good in a few seconds.
             </div>
             <Button autoFocus className="button" onPress={() => keptSessions.undoRemove(id)}>
               Undo

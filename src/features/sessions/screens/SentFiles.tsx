@@ -8,12 +8,12 @@ const stateWords: Record<Incoming['state'], string> = {
   checking: 'being checked …',
   kept: 'kept',
   known: 'already kept; nothing was changed',
-  asks: 'another version of a session that is kept here',
-  left: 'left out; what was kept stays',
+  asks: 'a different version of a session already kept here',
+  left: 'skipped; the kept session is unchanged',
   refused: 'refused',
 };
 
-/** Opens what patients sent, and says of each file what became of it. */
+/** Opens what patients sent, and shows the outcome for each file. */
 export function SentFiles() {
   const clinic = useClinic();
   const incoming = useClinicState((state) => state.incoming);
@@ -30,7 +30,7 @@ export function SentFiles() {
       <span className="soft small inbox-sent-hint">or drop them anywhere on this page</span>
       {incoming.length > 0 && (
         <div className="card inbox-sent-list">
-          <ul aria-label="What came in" role="log">
+          <ul aria-label="Received files" role="log">
             {incoming.map((one, index) => (
               <li key={index}>
                 <strong>
@@ -46,7 +46,7 @@ export function SentFiles() {
                       Replace it
                     </Button>
                     <Button className="button button-quiet" onPress={() => void clinic.decide(index, false)}>
-                      Keep the one that is here
+                      Keep the existing one
                     </Button>
                   </span>
                 )}

@@ -7,7 +7,7 @@ import { DeleteButton } from './DeleteButton';
 import { SetList } from './SetList';
 import { patientName, scoreWords, countedSets, sessionLength, sessionTime } from './sessionWords';
 
-/** One visit: what needs a look, how it felt, and its sets. */
+/** One session: what needs a look, how it felt, and its sets. */
 export function SessionDetail({ session }: { session: ListedSession }) {
   const keptSessions = useKeptSessions();
   const needs = findNeeds(session);
@@ -27,8 +27,8 @@ export function SessionDetail({ session }: { session: ListedSession }) {
           title={isWhole ? 'Delete this session?' : 'Delete this recording?'}
           onDelete={() => keptSessions.remove(session)}
         >
-          {isWhole ? `The session of ${sessionTime(session)} with its sets` : 'This recording'}, everything
-          measured, and the videos go from this device. Files that were saved elsewhere stay.
+          {isWhole ? `The session of ${sessionTime(session)} with its sets` : 'This recording'}, all
+          measurements and the videos will be deleted from this device. Files saved elsewhere stay.
         </DeleteButton>
       </header>
       {needs.length > 0 && (
@@ -64,11 +64,11 @@ function DeletePatient({ patient }: { patient: string }) {
   return (
     <DeleteButton
       name="Delete this patient …"
-      title={`Delete everything of ${patientName(patient)}?`}
+      title={`Delete all records of ${patientName(patient)}?`}
       onDelete={() => void keptSessions.removePatient(patient)}
     >
-      All sessions of {patientName(patient)} with everything measured and the videos, the plans and the drafts
-      for them go from this device. Files that were saved elsewhere stay, and backups too.
+      All sessions of {patientName(patient)} with their measurements and videos, and this patient’s plans and
+      drafts, will be deleted from this device. Files saved elsewhere stay, backups included.
     </DeleteButton>
   );
 }

@@ -11,7 +11,7 @@ interface Props {
   onSelect: (id: string) => void;
 }
 
-/** Visits by patient, each with what needs a look; up and down moves from one to the next. */
+/** Sessions by patient, each with what needs a look; the up and down keys move between them. */
 export function SessionList({ sessions, selected, onSelect }: Props) {
   return (
     <ListBox

@@ -55,7 +55,7 @@ export function SessionsScreen() {
   );
 }
 
-/** List and visit beside each other, or where there is no room for both, one at a time. */
+/** List and session side by side, or one at a time where there is no room for both. */
 function Sessions() {
   const keptSessions = useKeptSessions();
   const isNarrow = useMediaQuery('(width < 60rem)');
@@ -97,8 +97,8 @@ function Empty() {
     <main className="card inbox-empty">
       <h2>Nothing is kept on this device yet</h2>
       <p>
-        A session that is done here at home or in the practice appears in this list once its first set is
-        done. Sessions that were saved as files open from the start screen.
+        A session done on this device, at home or in the practice, appears here once its first set is done.
+        Recordings saved as files can be opened from the start screen.
       </p>
     </main>
   );

@@ -15,7 +15,7 @@ import {
   sessionTime,
 } from './sessionWords';
 
-/** The sets of a visit, one a row; up and down moves, Enter opens the recording in the review. */
+/** The sets of a session, one per row; the up and down keys move, Enter opens the recording in the review. */
 export function SetList({ session }: { session: ListedSession }) {
   const keptSessions = useKeptSessions();
   const opening = useKeptSessionsState((state) => state.opening);
@@ -62,7 +62,7 @@ export function SetList({ session }: { session: ListedSession }) {
 interface SetCellsProps {
   set: ListedRecording;
   isOpening: boolean;
-  /** How it stands to the last such set, in a sentence; null where there is none. */
+  /** How it compares with the last such set, in a sentence; null where there is none. */
   change: string | null;
 }
 

@@ -7,7 +7,7 @@ const titles = {
   blocked: 'What is kept here can’t be opened now',
 };
 
-/** That nothing lasts here, or that what is kept can't be got at; nothing where all is well. */
+/** Warns that nothing is saved beyond this tab, or that saved sessions can't be opened; nothing where all is well. */
 export function StorageMessage() {
   return (
     <StorageTrouble

@@ -1,7 +1,7 @@
 import { useKeptSessions, useKeptSessionsState } from '../keptSessionsContext';
 import { DeleteButton } from './DeleteButton';
 
-/** Records that can't be read: why, and the way to be rid of them. */
+/** Records that can't be read: why, and a way to delete them. */
 export function UnreadableRecords() {
   const keptSessions = useKeptSessions();
   const removals = useKeptSessionsState((state) => state.removals);
@@ -18,8 +18,8 @@ export function UnreadableRecords() {
               {kind === 'visit' ? 'A session' : 'A recording'}: {sentence}
             </p>
             <DeleteButton title="Delete this record?" onDelete={() => keptSessions.remove({ id, kind })}>
-              What can’t be read now may be readable with a newer version of this program. Once deleted, it is
-              gone with its videos.
+              What can’t be read now may be readable with a newer version of this program. Once deleted, it
+              and its videos can’t be recovered.
             </DeleteButton>
           </li>
         ))}

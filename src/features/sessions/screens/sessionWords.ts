@@ -27,7 +27,7 @@ export function sessionLength({ kind, startedAt, endedAt }: ListedSession): stri
   return `${minutes} ${minutes === 1 ? 'minute' : 'minutes'}`;
 }
 
-/** A pseudonym, or what stands for none. */
+/** A pseudonym, or the words shown where there is none. */
 export function patientName(patient: string): string {
   return patient === '' ? 'No patient named' : patient;
 }
@@ -37,7 +37,7 @@ export function countedSets({ sets }: Pick<ListedSession, 'sets'>): string {
   return `${sets.length} ${sets.length === 1 ? 'set' : 'sets'}`;
 }
 
-/** The task or hold of a set, as it stands on screens. */
+/** The task or hold of a set, as screens show it. */
 export function nameOfSet({ line: { task } }: ListedRecording): string {
   return findExercise(task).name;
 }
@@ -51,7 +51,7 @@ export function placeOfSet({ line: { side, number } }: ListedRecording): string 
 export function doneInSet({ line, reading }: ListedRecording): string | null {
   const { heldMs, prescribedRepetitions: asked } = line;
   if (heldMs !== null) return `${Math.round(heldMs / 1000)} s held`;
-  if (reading.state !== 'read') return asked === null ? null : `${asked} asked for`;
+  if (reading.state !== 'read') return asked === null ? null : `${asked} prescribed`;
   const done = reading.result.marks.length;
   const noun = (asked ?? done) === 1 ? 'repetition' : 'repetitions';
   return `${asked === null ? done : `${done} of ${asked}`} ${noun}`;
@@ -59,5 +59,5 @@ export function doneInSet({ line, reading }: ListedRecording): string | null {
 
 /** The score of a 0 to 10 scale, or that it was not asked or answered. */
 export function scoreWords(score: number | null): string {
-  return score === null ? 'not told' : String(score);
+  return score === null ? 'not given' : String(score);
 }

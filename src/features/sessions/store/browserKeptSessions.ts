@@ -1,7 +1,7 @@
 import type { KeptSessionsAdapters } from './createKeptSessions';
 import { removalNotes } from './removalNotes';
 
-/** The browser as the inbox needs it. */
+/** The browser as the kept sessions need it. */
 export function browserKeptSessions(
   parts: Pick<KeptSessionsAdapters, 'app' | 'openRepository' | 'forgetPatient'>,
 ): KeptSessionsAdapters {
@@ -12,7 +12,7 @@ export function browserKeptSessions(
     forgetRest() {
       for (const name of Object.keys(localStorage))
         if (name.startsWith('overfoot')) localStorage.removeItem(name);
-      location.reload(); // What the page itself still knows goes too.
+      location.reload(); // This clears what the page still holds in memory.
     },
     later(ms, call) {
       const timer = setTimeout(call, ms);

@@ -17,40 +17,40 @@ import { saveReviewed } from '#features/review/store/saveReviewed';
 import { reviewSession } from './reviewSession';
 import { createRemovals, type RemovalNotes } from './removals';
 
-/** What the inbox needs from the world around it; tests hand in plain objects. */
+/** What the kept sessions need from the world around it; tests hand in plain objects. */
 export interface KeptSessionsAdapters {
   /** Gives the same repository each time; asked again after it could not be opened. */
   openRepository: () => Promise<OpenedRepository>;
   notes: RemovalNotes;
   nowMs: () => number;
-  /** Calls once, later; returns the way to call it off. */
+  /** Calls once, later; returns a function that cancels it. */
   later: (ms: number, call: () => void) => () => void;
-  /** Forgets what lies beside the repository. */
+  /** Forgets what is stored outside the repository. */
   forgetRest: () => void;
   /** Forgets the draft and the last plan that the page still has of a patient. */
   forgetPatient: (patient: string) => void;
   app: Pick<App, 'openKept'>;
 }
 
-/** The sessions that are kept on this device. No action throws or rejects: what goes wrong stands in the state. */
+/** The sessions that are kept on this device. No action throws or rejects: what goes wrong is in the state. */
 export interface KeptSessions {
   readonly store: StoreApi<KeptSessionsState>;
   /** To be called when the screen appears: lists what is kept, then reads it set by set; ends when all is read. */
   enter(): Promise<void>;
-  /** Ends the reading: for a screen that goes. */
+  /** Ends the reading: for when the screen closes. */
   leave(): void;
   select(id: string | null): void;
-  /** Opens a set's recording, with its video, in the review; `title` stands above it there. */
+  /** Opens a set's recording, with its video, in the review; `title` is shown above it there. */
   openSet(recordingId: string, title: string): Promise<void>;
-  /** Deletes a visit or recording with its videos, for good after some seconds. */
+  /** Deletes a session or recording with its videos, for good after some seconds. */
   remove(which: Pick<ListedSession, 'id' | 'kind'>): void;
   /** Deletes everything of a patient in the same way: sessions, videos, plans, drafts. */
   removePatient(patient: string): Promise<void>;
   undoRemove(id: string): void;
   dismissProblem(): void;
-  /** @param weeks  how old a video is that counts as old */
+  /** @param weeks  the age from which a video counts as old */
   lookAtSpace(weeks: number): Promise<void>;
-  /** Deletes the videos of sessions older than so many weeks; what was measured stays. */
+  /** Deletes the videos of recordings older than this; their measurements stay. */
   freeVideos(weeks: number): Promise<void>;
   /** Deletes everything that this program keeps on this device. */
   eraseAll(): Promise<void>;
@@ -60,7 +60,7 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
   const { openRepository, notes, nowMs, later, app } = adapters;
   const store = createStore<KeptSessionsState>(() => initialKeptSessionsState);
   const { getState: get, setState: set } = store;
-  /** Results by session, with what they were read in: the state of measuring, the limits taken over. */
+  /** Results by recording, with what they were read under: the state of measuring, the limits carried over. */
   const known = new Map<string, { readAs: string; reading: SetReading }>();
   let isShown = false;
   let turn = 0;
@@ -166,7 +166,7 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
   const weeksAgo = (weeks: number) => new Date(nowMs() - weeks * 7 * 86_400_000).toISOString();
   const lookAtSpace = (weeks: number) =>
     told('be read', async (kept) => {
-      // What an answer that comes late says of other weeks is overwritten by the one that was asked for last.
+      // A late answer for another age must not overwrite the one asked for last.
       const asked = ++spaceTurn;
       const [space, freeableBytes] = [await kept.space(), await kept.freeableBytes(weeksAgo(weeks))];
       if (asked === spaceTurn) set({ space, freeableBytes });
@@ -204,7 +204,7 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
         const { recordings, videos } = await repository();
         const kept = await recordings.find(recordingId);
         if (kept === null) throw storageProblem('missing');
-        // Without its video the joints can still be looked at.
+        // Without its video the joints can still be viewed.
         const video =
           kept.facts.video === null ? null : await videos.read(kept.facts.video).catch(() => null);
         if (!isShown) return;
@@ -246,7 +246,7 @@ function recordingIds(sessions: readonly ListedSession[]): string[] {
   );
 }
 
-/** The visits with readings put in where there are some; a visit without a new one stays the same object. */
+/** The sessions with readings put in where there are some; a session without a new one stays the same object. */
 function withReadings(
   sessions: readonly ListedSession[],
   readingOf: (recordingId: string) => SetReading | null,

@@ -18,32 +18,35 @@ export interface Removable {
   kind: ListedSession['kind'] | 'plan' | 'interrupted' | 'note';
 }
 
-/** Something that goes for good unless it is taken back within the next seconds. */
+/** Something that will be deleted for good unless that is undone within seconds. */
 export interface Removal {
   /** Of the record, or of the patient: `patient` and the pseudonym. */
   id: string;
   /** Null where it is one record. */
   patient: string | null;
   records: readonly Removable[];
-  /** When it goes, ms since 1970. */
+  /** When it is deleted, ms since 1970. */
   dueMs: number;
 }
 
 export interface KeptSessionsState {
   storage: SessionsStorage;
-  /** Newest first, those about to go included; null until they are listed. */
+  /** Newest first, those about to be deleted included; null until they are listed. */
   sessions: readonly ListedSession[] | null;
   unreadable: readonly UnreadableRecord[];
-  /** Id of the visit that is looked at; null where none was chosen. */
+  /** Id of the session that is viewed; null where none was chosen. */
   selected: string | null;
-  /** Id of the session that is being opened just now. */
+  /** Id of the recording that is being opened. */
   opening: string | null;
   removals: readonly Removal[];
-  /** What is used and free on this device, bytes; null until it was looked at, and where the browser does not tell. */
+  /**
+   * What is used and free on this device, bytes; null until it was read, and where the browser does not
+   * report it.
+   */
   space: { usedBytes: number; freeBytes: number } | null;
-  /** How much the videos come to that would be deleted as old; null until it was looked at. */
+  /** Total size of the videos that would be deleted as old, bytes; null until it was read. */
   freeableBytes: number | null;
-  /** How much the videos came to that were deleted last; null before. */
+  /** Total size of the videos that were deleted last, bytes; null before. */
   freedBytes: number | null;
   problem: ShownProblem | null;
 }

@@ -34,7 +34,7 @@ export async function listSessions({ sessions, recordings, plans }: Repository):
   const inSessions = new Set(
     keptSessions.found.flatMap(({ sets }) => sets.map(({ sessionId: recordingId }) => recordingId)),
   );
-  // Oldest first, as the sets of a visit stand.
+  // Oldest first, in the order of a session's sets.
   const loose = keptFacts.found.filter(({ id }) => !inSessions.has(id)).reverse();
   const sessionIds = new Set(keptSessions.found.map(({ id }) => id));
   const listed = keptSessions.found.map((session) => {
@@ -88,7 +88,7 @@ function setOf(line: SessionSet, planned: Limits | null, facts: RecordingFacts |
   return { line, reading, planned, limitsSet: facts?.limitsSet ?? null };
 }
 
-/** What a visit's line would say of a session that stands in none. */
+/** The line a session would have for a recording that belongs to none. */
 function lineOf({ id, task, side }: RecordingFacts): SessionSet {
   const unknown = { prescribedRepetitions: null, painDuring: null, cutShort: null, heldMs: null };
   return { sessionId: id, item: 0, task, side, number: 1, ...unknown };

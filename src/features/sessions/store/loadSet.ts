@@ -13,9 +13,9 @@ import { explainProblem } from '#shell/explainProblem';
 import { judgeAll } from '#shell/tracking/shownRecording';
 
 /**
- * Reads what a session comes to; what can't be read is told in a sentence.
+ * Reads the result of a recording; a sentence says why it can't be read.
  *
- * @param taken  limits that it takes over, where nothing of its own stands against it
+ * @param taken  limits carried over to it, unless it has its own
  */
 export async function loadSet(
   recordingId: string,
@@ -46,7 +46,7 @@ export async function loadSet(
   }
 }
 
-/** As the review will show them, where an older version measured them or other limits hold now. */
+/** As the review will show them, where an older version measured them or other limits apply now. */
 function judgedAnew(recording: RecordingDocument): JudgedRepetition[] {
   const { setup, limits, corrections = [] } = recording;
   const { measurement, excluded } = measureCorrected(recordingTrack(recording), setup, corrections);

@@ -5,7 +5,7 @@ import type { Removable } from './keptSessionsState';
 /** Notes in which a patient can be named. */
 const noteNames: readonly NoteName[] = ['draft', 'last-plan'];
 
-/** Everything that is kept of a patient: visits with their sets and videos, plans, drafts, sets that were broken off. */
+/** Everything that is kept of a patient: sessions with their sets and videos, plans, drafts, interrupted sets. */
 export async function recordsOfPatient(kept: Repository, patient: string): Promise<Removable[]> {
   const sessions = (await kept.sessions.list()).found.filter((session) => session.patient === patient);
   const plans = (await kept.plans.list()).found.filter(({ text }) => patientOf(text) === patient);

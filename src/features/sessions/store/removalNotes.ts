@@ -10,7 +10,10 @@ const notesSchema = z.array(
   }),
 );
 
-/** Notes in the browser's small storage, which is written at once; where it is refused, they are gone with the tab. */
+/**
+ * Notes in the browser's small storage, which is written at once; where it is refused, they are lost when the
+ * tab closes.
+ */
 export const removalNotes: RemovalNotes = {
   read() {
     try {

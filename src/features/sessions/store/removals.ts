@@ -2,10 +2,10 @@ import type { Repository } from '#device/storage/repository';
 import { explainProblem, type ShownProblem } from '#shell/explainProblem';
 import type { Removable, Removal } from './keptSessionsState';
 
-/** How long a removal can be taken back, ms. */
+/** How long a removal can be undone, ms. */
 export const undoMs = 10_000;
 
-/** A record that has to go, even where the tab is closed before it did; no pseudonym stands in it. */
+/** A record to be deleted, even if the tab is closed first; it contains no pseudonym. */
 export interface RemovalNote extends Removable {
   dueMs: number;
 }
@@ -20,15 +20,15 @@ interface RemovalParts {
   repository: () => Promise<Repository>;
   notes: RemovalNotes;
   nowMs: () => number;
-  /** Calls once, later; returns the way to call it off. */
+  /** Calls once, later; returns a function that cancels it. */
   later: (ms: number, call: () => void) => () => void;
   onChange: (removals: readonly Removal[]) => void;
-  /** Hears when one is gone for good. */
+  /** Called when one is deleted for good. */
   onGone: (removal: Removal) => void;
   onProblem: (problem: ShownProblem) => void;
 }
 
-/** Deletes for good, after a time in which it can be taken back. */
+/** Deletes for good, after a time in which it can be undone. */
 export function createRemovals({
   repository,
   notes,
@@ -44,7 +44,7 @@ export function createRemovals({
     const gone = pending.filter((one) => !next.includes(one)).flatMap(idsOf);
     pending = next;
     const removals = next.flatMap(({ records, dueMs }) => records.map((record) => ({ ...record, dueMs })));
-    // Another tab may have noted some of its own.
+    // Another tab may have noted removals too.
     const others = notes
       .read()
       .filter(({ id }) => !gone.includes(id) && removals.every((one) => one.id !== id));
@@ -82,7 +82,7 @@ export function createRemovals({
       change([...pending, { ...removal, callOff }]);
     },
     undo: drop,
-    /** Deletes what an earlier opening of the page did not come to; a failure is tried again the next time. */
+    /** Deletes what was still due when the page was last closed; a failure is tried again next time. */
     async settle() {
       const due = notes
         .read()

@@ -3,10 +3,10 @@ import { findExercise } from '#core/exercises/exercises';
 import { formatValue } from '#words/formatMeasure';
 import type { ReviewSession } from '#features/review/store/keptReview';
 
-/** Recordings offered to be looked at beside another. */
+/** Most recordings offered for comparison. */
 const mostOthers = 30;
 
-/** What a review needs of the visit that a session belongs to; null for one that belongs to none. */
+/** What a review needs of the session that a recording belongs to; null for one that belongs to none. */
 export function reviewSession(sessions: readonly ListedSession[], recordingId: string): ReviewSession | null {
   const session = sessions.find(({ sets }) => sets.some(({ line }) => line.sessionId === recordingId));
   const own = session?.sets.find(({ line }) => line.sessionId === recordingId);
@@ -20,7 +20,7 @@ export function reviewSession(sessions: readonly ListedSession[], recordingId: s
     sets.flatMap(({ line: other, reading }) => {
       const isHold = findExercise(other.task).kind === 'hold';
       if (other.sessionId === null || other.sessionId === recordingId || isHold) return [];
-      // One that is still being read can be looked at all the same.
+      // One that is still being read can be viewed all the same.
       if (other.task !== line.task || reading.state === 'unreadable') return [];
       const day = startedAt.slice(0, 10);
       const title = `${day}, ${other.side} leg, set ${other.number}`;
@@ -32,7 +32,7 @@ export function reviewSession(sessions: readonly ListedSession[], recordingId: s
   return { ...feeling, line, planned, otherSide, others: others.slice(0, mostOthers) };
 }
 
-/** Score and usual peak of the same visit's last set of that task with the other leg. */
+/** Score and usual peak of the same session's last set of that task with the other leg. */
 function otherSideWords({ sets }: ListedSession, line: ReviewSession['line']): string | null {
   const other = sets.findLast(({ line: { task, side } }) => task === line.task && side !== line.side);
   if (other?.reading.state !== 'read') return null;

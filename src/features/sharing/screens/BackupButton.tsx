@@ -7,7 +7,7 @@ import { ProgressFill } from '#ui/components/ProgressFill';
 import { HeadDialog } from '#ui/components/HeadDialog';
 import { NewPassphrase, nothingTyped } from '#ui/components/NewPassphrase';
 
-/** One sealed file of everything: saved, opened, brought back. */
+/** One sealed file of everything: saved, opened, restored. */
 export function BackupButton() {
   return (
     <HeadDialog name="Backup" title="Backup of everything">
@@ -43,12 +43,12 @@ function Ways() {
     <>
       <p>
         One file with all sessions, videos, plans, drafts and keys of this device, sealed by a passphrase.
-        Keep it in another place than this device, and the passphrase in another place than the file. A set
-        that was broken off and neither kept nor dropped yet is not in it.
+        Store it somewhere other than this device, and keep the passphrase apart from the file. An interrupted
+        set that you have not yet kept or deleted is not included.
       </p>
       <NewPassphrase
         label="Passphrase of the backup"
-        repeatLabel="The same again, to save one"
+        repeatLabel="Once more, to save a backup"
         value={typed}
         onChange={setTyped}
       />
@@ -74,16 +74,16 @@ function Ways() {
       </div>
       <p role="status">
         {saved !== null && `Saved: ${contentsWords(saved)}.`}
-        {state === 'restored' && 'Brought back.'}
+        {state === 'restored' && 'Restored.'}
       </p>
     </>
   );
 }
 
 const workWords = {
-  saving: 'Everything is read and sealed',
-  checking: 'The backup is opened and checked',
-  restoring: 'The backup is brought back',
+  saving: 'Reading and sealing everything',
+  checking: 'Opening and checking the backup',
+  restoring: 'Restoring the backup',
 };
 
 function Work({ state }: { state: keyof typeof workWords }) {
@@ -99,7 +99,7 @@ function Work({ state }: { state: keyof typeof workWords }) {
       <ProgressFill percentage={total === 0 ? undefined : (100 * done) / total} />
       {state !== 'restoring' && (
         <Button className="button button-quiet" onPress={() => backup.cancel()}>
-          Call it off
+          Cancel
         </Button>
       )}
     </>
@@ -114,19 +114,19 @@ function Found() {
   return (
     <>
       <p>
-        A backup of {createdAt.slice(0, 10)}: {contentsWords(contents)}. All of it was checked, and nothing is
-        written yet.
+        A backup from {createdAt.slice(0, 10)}: {contentsWords(contents)}. It was checked in full, and nothing
+        has been written yet.
       </p>
       <p>
         {missing === 0
-          ? 'Nothing of it is missing on this device'
-          : `${missing} of these records are missing on this device`}
-        {different > 0 && `, and ${different} stand here in another version`}. What is kept here and not in
-        the backup stays.
+          ? 'Nothing in it is missing from this device'
+          : `${missing} of these records are missing from this device`}
+        {different > 0 && `, and ${different} differ from the version here`}. Anything kept here that is not
+        in the backup stays.
       </p>
       <div className="inbox-sent-ways">
         <Button className="button button-primary" onPress={() => void backup.restore(false)}>
-          Bring back what is missing
+          Restore what is missing
         </Button>
         {different > 0 && (
           <Button className="button" onPress={() => void backup.restore(true)}>
@@ -134,7 +134,7 @@ function Found() {
           </Button>
         )}
         <Button className="button button-quiet" onPress={() => backup.cancel()}>
-          Leave all as it is
+          Leave everything as it is
         </Button>
       </div>
     </>

@@ -6,7 +6,7 @@ import { HeadDialog } from '#ui/components/HeadDialog';
 import { passphraseHint } from '#ui/components/passphraseHint';
 import { useClinic, useClinicState } from '../clinicContext';
 
-/** The key that sent sessions are sealed for: made here, backed up, brought from a backup. */
+/** The key that sent sessions are sealed for: made here, backed up, restored from a backup. */
 export function KeyButton() {
   return (
     <HeadDialog name="Key" title="The key for sent sessions">
@@ -25,17 +25,19 @@ function KeyFields() {
     <>
       {recipient === null ? (
         <p>
-          No key is on this device yet. With one, patients can send their sessions sealed: the plans that you
-          write carry its public half, and only this device opens what comes back.
+          There is no key on this device yet. With one, patients can send you sealed sessions: the plans that
+          you write carry its public half, and only this device can open what they send.
         </p>
       ) : (
         <>
           <p>
             The plans that you write here carry its public half, and sessions come back sealed for it. If this
-            device is lost without a backup, what was sent can’t be opened any more.
+            device is lost and there is no backup of the key, sent sessions can no longer be opened.
           </p>
           <p className="small soft inbox-key-text">{recipient}</p>
-          {earlierKeys > 0 && <p className="small soft">{earlierKeys} earlier opened with as well.</p>}
+          {earlierKeys > 0 && (
+            <p className="small soft">Earlier keys that still open sessions: {earlierKeys}.</p>
+          )}
         </>
       )}
       <Button className="button" onPress={() => void clinic.makeKey()}>
@@ -63,7 +65,7 @@ function KeyFields() {
           }}
         >
           <Button className="button" isDisabled={passphrase === ''}>
-            Bring it from a backup
+            Restore it from a backup
           </Button>
         </FileTrigger>
       </div>

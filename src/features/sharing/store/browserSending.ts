@@ -47,7 +47,7 @@ export function browserSending(openRepository: () => Promise<OpenedRepository>):
         await navigator.share(data);
         return true;
       } catch {
-        return false; // Called off, or not allowed here: it is saved as a file.
+        return false; // Cancelled, or not allowed here: it is saved as a file.
       }
     },
   };

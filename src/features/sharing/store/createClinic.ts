@@ -6,12 +6,12 @@ import { saveParcel, standingOf } from './saveParcel';
 import { unpackParcel, type Parcel } from './parcel';
 import { backUpKey, newKeyPair, restoreKey, shortPassphrase, unseal, type KeyPair } from '#shell/seal';
 
-/** What became of a file that was opened. */
+/** The outcome for a file that was opened. */
 export interface Incoming {
   fileName: string;
-  /** 'asks': another version of it is kept here, and somebody has to say whether it takes its place. */
+  /** 'asks': another version of it is kept here, and the user has to say whether to replace it. */
   state: 'checking' | 'kept' | 'known' | 'asks' | 'refused' | 'left';
-  /** Pseudonym and beginning of the visit; null until it was read. */
+  /** Pseudonym and start of the session; null until it was read. */
   session: { patient: string; startedAt: string } | null;
   /** Why it was refused. */
   sentence: string | null;
@@ -30,9 +30,9 @@ export interface ClinicState {
 /** What receiving sessions needs from the world around it; tests hand in plain objects. */
 export interface ClinicWorld {
   openRepository: () => Promise<OpenedRepository>;
-  /** As they stood when the page was opened, the one in use first. */
+  /** Those found when the page was opened, the one in use first. */
   firstKeys: readonly KeyPair[];
-  /** As they stand now: another tab may have made one. */
+  /** The current ones: another tab may have made one. */
   readKeys(): Promise<KeyPair[]>;
   /** Rejects where they can't be kept. */
   writeKeys(keys: readonly KeyPair[]): Promise<void>;
@@ -41,18 +41,18 @@ export interface ClinicWorld {
   scryptWorkFactor?: number;
 }
 
-/** Receiving sealed sessions. No action throws or rejects: what goes wrong stands in the state. */
+/** Receiving sealed sessions. No action throws or rejects: what goes wrong is in the state. */
 export interface Clinic {
   readonly store: StoreApi<ClinicState>;
   /** Makes a key; an earlier one still opens what was sealed for it. */
   makeKey(): Promise<void>;
-  /** Hands the key in use out as a file that the passphrase opens. */
+  /** Saves the key in use as a file that the passphrase opens. */
   backUp(passphrase: string): Promise<void>;
-  /** Takes a key from its backup into use. */
+  /** Restores a key from its backup and uses it. */
   restore(file: Blob, passphrase: string): Promise<void>;
   /** Opens sealed files one after another; each is checked whole before anything of it is kept. */
   openFiles(files: readonly File[]): Promise<void>;
-  /** Says whether a file takes the place of what is kept of the same visit. */
+  /** Decides whether a file replaces what is kept of the same session. */
   decide(index: number, replaces: boolean): Promise<void>;
   clearList(): void;
 }
@@ -96,7 +96,7 @@ export function createClinic(world: ClinicWorld): Clinic {
   const open = async (file: Blob): Promise<Parcel> => {
     await lookAnew();
     if (keys.length === 0)
-      throw new Problem('file', 'No key is on this device. Make one, or bring it here from its backup.');
+      throw new Problem('file', 'There is no key on this device. Make one, or restore it from its backup.');
     let first: unknown = null;
     for (const { identity } of keys) {
       try {

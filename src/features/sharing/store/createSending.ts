@@ -10,7 +10,7 @@ import { explainProblem } from '#shell/explainProblem';
 import { packParcel, type Parcel, type ParcelSet } from './parcel';
 import { sealFor } from '#shell/seal';
 
-/** One way to send a visit. */
+/** One way to send a session. */
 export interface SendingChoice {
   /** What would be sent. */
   bytes: number;
@@ -25,13 +25,13 @@ export interface SendingState {
   state: 'idle' | 'preparing' | 'sealing' | 'shared' | 'saved' | 'failed';
   /** What is to be sent of the videos; null until the patient has chosen. */
   chosen: VideoPart | null;
-  /** Null until it was looked at. */
+  /** Null until it was read. */
   choices: Record<VideoPart, SendingChoice> | null;
-  /** How many repetitions of how many went out of line. */
+  /** Repetitions out of line, and how many there were in all. */
   outOfLine: { count: number; of: number };
-  /** The videos as they were prepared for what is chosen, one a set; null where nothing is, or needs to be. */
+  /** The videos prepared for the choice, one per set; null where none are, or need to be. */
   ready: readonly Blob[] | null;
-  /** How far the preparing has come, 0 to 1; null while nothing is prepared. */
+  /** Progress of the preparation, 0 to 1; null while nothing is being prepared. */
   progress: number | null;
   sentence: string | null;
 }
@@ -42,20 +42,20 @@ export interface SendingWorld {
   /** Why no video can be written here; null where it can. */
   coveringFault(): Promise<string | null>;
   coverVideo(video: File, cover: PictureCover, options: CoverOptions): Promise<File>;
-  /** Hands a file to the device's way of sharing; false where it has none for files, or it was called off. */
+  /** Shares a file the device's own way; false where it has none for files, or it was cancelled. */
   share(file: File): Promise<boolean>;
   saveBlob(fileName: string, blob: Blob): void;
   now(): Date;
 }
 
-/** Sending a visit to the therapist. No action rejects: what goes wrong stands in the state. */
+/** Sending a session to the therapist. No action rejects: what goes wrong is in the state. */
 export interface Sending {
   readonly store: StoreApi<SendingState>;
-  /** Looks how much a visit comes to in each way; what was prepared of it before goes. */
+  /** Works out the size of a session for each choice; anything prepared before is dropped. */
   look(sessionId: string): Promise<void>;
-  /** Chooses what is sent of the videos; what has to be written anew for it is, and nothing leaves the device. */
+  /** Chooses what is sent of the videos; videos are re-encoded where needed, and nothing leaves the device. */
   choose(sessionId: string, part: VideoPart): Promise<void>;
-  /** Calls the preparing off, and the choice with it. */
+  /** Cancels the preparation, and the choice with it. */
   stopPreparing(): void;
   /**
    * Sends what was chosen; nothing where nothing is, or it is not ready.
@@ -65,11 +65,11 @@ export interface Sending {
   send(sessionId: string, recipient: string): Promise<void>;
 }
 
-/** Stands on pictures that are not sent. */
+/** Shown in place of pictures that are not sent. */
 const words = 'This part of the video was not sent.';
 const nobodyOutOfLine = 'No repetition was out of line this time.';
-const noVideo = 'No video was kept of this session.';
-const preparedAnew = 'The numbers have changed meanwhile: choose once more what to send.';
+const noVideo = 'No video of this session was kept.';
+const preparedAnew = 'The results have changed since: choose again what to send.';
 
 export function createSending(world: SendingWorld): Sending {
   const idle: SendingState = {
@@ -108,7 +108,7 @@ export function createSending(world: SendingWorld): Sending {
     if (part === 'whole') return { session, sets };
     return { session, sets: isCovered(part) ? (prepared[part] ?? []) : withoutVideo(sets) };
   };
-  /** @param onProgress  hears 0 to 1 over all videos */
+  /** @param onProgress  called with 0 to 1 over all videos */
   const cover = async (
     sets: readonly (ParcelSet & { video: File | null })[],
     part: CoveredPart,

@@ -3,7 +3,7 @@ import { bytesToHex } from '@noble/hashes/utils.js';
 import { deflateSync, Inflate, strFromU8, strToU8 } from 'fflate';
 import { Problem } from '#core/problem';
 
-/** So much is unpacked at a time, so that a bomb is noticed after one piece. */
+/** Unpacked at a time, bytes, so that a decompression bomb is noticed after one piece. */
 const pieceBytes = 16_384;
 
 /** A document as a part of a file, and what the file's first line says of it. */

@@ -25,7 +25,8 @@ export interface Parcel {
 }
 
 /**
- * Puts a visit into one file: a line of JSON that says what follows and what each part's checksum is, then the parts.
+ * Packs a session into one file: a line of JSON that says what follows and what each part's checksum is, then
+ * the parts.
  *
  * @returns  not sealed yet
  */
@@ -60,7 +61,7 @@ export async function packParcel({ session, sets }: Parcel): Promise<Blob> {
 /**
  * Checks and opens what packParcel made, which may be anything: sizes, checksums, and every document.
  *
- * @throws Problem  with a sentence; nothing of it is given where a part is not right
+ * @throws Problem  with a sentence; nothing is returned where any part is wrong
  */
 export async function unpackParcel(blob: Blob): Promise<Parcel> {
   const head = await firstLine(blob, parcelBounds.manifestBytes);
@@ -88,6 +89,6 @@ async function readPacked(
 ): Promise<RecordingDocument> {
   const recording = parseRecording(await unpackPart(part, unpackedBytes, askAgain));
   if (recording.id !== recordingId)
-    throw new Problem('file', `A recording in it is not the one of its set. ${askAgain}`);
+    throw new Problem('file', `A recording in it does not match its set. ${askAgain}`);
   return recording;
 }

@@ -3,10 +3,10 @@ import type { Repository } from '#device/storage/repository';
 import { saveRecordingDocument } from './saveRecordingDocument';
 import type { Parcel } from './parcel';
 
-/** How a parcel stands to what is kept: nothing of it, exactly it, or another version of the same visit. */
+/** How a parcel compares with what is kept: absent, identical, or another version of the same session. */
 export type Standing = 'new' | 'known' | 'another-version';
 
-/** @throws Problem  where it would take the place of what is kept of another visit or another patient */
+/** @throws Problem  where it would replace what is kept of another session or another patient */
 export async function standingOf(
   { session, sets }: Parcel,
   { sessions, recordings, videos }: Repository,
@@ -33,11 +33,11 @@ function notTheirs(patient: string): Problem {
   const whose = patient === '' ? 'another session' : `a session of ${patient}`;
   return new Problem(
     'file',
-    `A part of it has the number of ${whose} that is kept here. Nothing was changed; ask who sent it.`,
+    `Part of it has the same id as ${whose} kept here. Nothing was changed; ask the sender about it.`,
   );
 }
 
-/** Keeps a checked parcel, in the place of an earlier version of the same visit. */
+/** Saves a checked parcel, replacing an earlier version of the same session. */
 export async function saveParcel({ session, sets }: Parcel, repository: Repository): Promise<void> {
   await repository.sessions.remove(session.id);
   for (const { recording, video } of sets)

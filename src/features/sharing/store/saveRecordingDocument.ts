@@ -3,7 +3,7 @@ import type { SessionDocument } from '#documents/session/sessionDocument';
 import type { FromVideo } from '#device/storage/keptSchemas';
 import type { Repository } from '#device/storage/repository';
 
-/** Keeps a session that came from elsewhere, with its video, in the place of one with the same id. */
+/** Saves a recording from elsewhere, with its video, replacing one with the same id. */
 export async function saveRecordingDocument(
   repository: Repository,
   recording: RecordingDocument,

@@ -9,7 +9,7 @@ export function ChosenVideo({ facts }: { facts: Facts }) {
     <p className="chosen-video">
       <strong>{fileName}</strong>
       <span className="small soft number">
-        {(durationMs / 1000).toFixed(1)} seconds, {widthPx} × {heightPx}, {Math.round(frameRateHz)} frames a
+        {(durationMs / 1000).toFixed(1)} seconds, {widthPx} × {heightPx}, {Math.round(frameRateHz)} frames per
         second
       </span>
     </p>

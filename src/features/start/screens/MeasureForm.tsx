@@ -26,7 +26,7 @@ const models: Option<PoseModel>[] = [
   },
 ];
 
-/** Everything that a measurement needs: a video, the task, the working side, and how thoroughly to look. */
+/** Everything that a measurement needs: a video, the task, the working side, and which model to use. */
 export function MeasureForm() {
   const app = useApp();
   const tracking = useTracking();
@@ -52,7 +52,7 @@ export function MeasureForm() {
         {chosen === null && (
           <p>
             {isOpening ? 'Opening the file …' : 'Drop a video here: whole body, square from the front.'}
-            <span className="small soft"> Saved sessions open too.</span>
+            <span className="small soft"> Saved recordings open too.</span>
           </p>
         )}
       </FileDrop>

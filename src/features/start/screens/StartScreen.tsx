@@ -12,7 +12,7 @@ import { OfflineLine } from './OfflineLine';
 import { UpdateMessage } from './UpdateMessage';
 import './start.css';
 
-/** What it is for, and three ways in: exercise at home, look at the example, or measure a video. */
+/** What it is for, and three ways in: exercise at home, view the example, or measure a video. */
 export function StartScreen() {
   const app = useApp();
   const navigation = useNavigation();
@@ -59,8 +59,8 @@ export function StartScreen() {
           <section className="card start-door start-home" aria-labelledby="home-title">
             <h2 id="home-title">Exercise at home</h2>
             <p>
-              By your therapist’s plan, or without one. Your phone or laptop films you, tells you where to
-              stand, and counts along.
+              With your therapist’s plan, or without one. Your phone or laptop films you, tells you where to
+              stand, and counts for you.
             </p>
             <Button className="button button-primary" onPress={() => void navigation.show('home')}>
               Record yourself
@@ -100,16 +100,16 @@ export function StartScreen() {
             <h2>Before you rely on it</h2>
             <ul className="start-list">
               <li>
-                It tells how the leg is aligned in a video, and how far each angle may be off. It makes no
-                diagnosis and says nothing about the risk of an injury.
+                It shows how the leg is aligned in a video, and how far each angle may be off. It makes no
+                diagnosis and says nothing about the risk of injury.
               </li>
               <li>
                 Do the exercise only as your physiotherapist or doctor has shown you; what they say comes
                 first.
               </li>
               <li>
-                Stop when pain gets sharp or the knee gives way, locks or swells, and ask them before you go
-                on. A hot swollen knee, one that can’t bear weight, fever, or pain after a fall: do not
+                Stop when pain gets sharp or the knee gives way, locks or swells, and ask them before you
+                continue. A hot swollen knee, one that can’t bear weight, fever, or pain after a fall: do not
                 exercise, contact a professional.
               </li>
             </ul>

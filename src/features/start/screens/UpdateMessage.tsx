@@ -2,7 +2,7 @@ import { Button } from 'react-aria-components';
 import { useOffline, useOfflineState } from '../offlineContext';
 import { Message } from '#ui/components/Message';
 
-/** A newer version is there; it starts when somebody asks for it, never on its own. */
+/** A newer version is available; it starts only when the user asks for it. */
 export function UpdateMessage({ hasResult }: { hasResult: boolean }) {
   const offline = useOffline();
   const update = useOfflineState((state) => state.update);
@@ -23,8 +23,8 @@ export function UpdateMessage({ hasResult }: { hasResult: boolean }) {
     >
       {update === 'other-tabs'
         ? 'It is open in another tab, where a set may be under way. Close the other tabs, then start it.'
-        : 'The page loads again for it. What is kept on this device stays.'}
-      {hasResult && ' Save the open result first: it goes with the page.'}
+        : 'The page will reload. Nothing kept on this device is lost.'}
+      {hasResult && ' Save the open result first: it will be lost when the page reloads.'}
     </Message>
   );
 }

@@ -11,7 +11,8 @@ export function browserOffline(): OfflineWorld {
   return {
     isKept: () => (serviceWorker?.controller ?? null) !== null,
     keep({ ready, newer }) {
-      // A worker that was still being installed when an earlier opening was left tells nobody else that it is done.
+      // A worker that was still being installed when an earlier opening was left does not report elsewhere that it
+      // is done.
       serviceWorker?.addEventListener('controllerchange', ready);
       const startNewer = registerSW({
         onOfflineReady: ready,

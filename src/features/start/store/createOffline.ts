@@ -20,8 +20,8 @@ export interface OfflineWorld {
 export interface Offline {
   store: StoreApi<OfflineState>;
   /**
-   * Starts the newer version. A version ends in every tab at once, and a set may be under way in another one: with
-   * others open nothing happens but that it is said.
+   * Starts the newer version. A version ends in every tab at once, and a set may be under way in another one:
+   * with others open it only says so.
    */
   startUpdate(): Promise<void>;
 }

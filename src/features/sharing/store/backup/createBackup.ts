@@ -7,9 +7,9 @@ import { openBackup, type ReadableBackup } from './openBackup';
 import { checkBackup, restoreBackup, type BackupReport } from './restoreBackup';
 
 export interface BackupState {
-  /** 'asks': a backup was read whole, and somebody has to say what of it comes back. */
+  /** 'asks': a backup was read whole, and the user has to choose what is restored. */
   state: 'idle' | 'saving' | 'saved' | 'checking' | 'asks' | 'restoring' | 'restored';
-  /** Sessions that are done; null while nothing is being done, or it is not known yet how many there are. */
+  /** Recordings that are done; null while nothing is being done, or the total is not known yet. */
   progress: { done: number; total: number } | null;
   /** What is in the one that was saved last. */
   saved: BackupContents | null;
@@ -27,15 +27,15 @@ export interface BackupWorld {
   scryptWorkFactor?: number;
 }
 
-/** One sealed file of everything that is kept. No action rejects: what goes wrong stands in the state. */
+/** One sealed file of everything that is kept. No action rejects: what goes wrong is in the state. */
 export interface Backup {
   readonly store: StoreApi<BackupState>;
   save(passphrase: string, repeated: string): Promise<void>;
   /** Reads and checks a whole backup; nothing is written. */
   open(file: Blob, passphrase: string): Promise<void>;
-  /** @param replaces  whether what is here in another version gives way */
+  /** @param replaces  whether other versions kept here are replaced */
   restore(replaces: boolean): Promise<void>;
-  /** Calls saving or checking off; forgets a backup that was opened. */
+  /** Cancels saving or checking; forgets a backup that was opened. */
   cancel(): void;
 }
 
@@ -47,7 +47,7 @@ export function createBackup(world: BackupWorld): Backup {
   let opened: ReadableBackup | null = null;
   let turn = 0;
 
-  /** Does work whose progress can be seen and that can be called off. */
+  /** Does work that reports progress and can be cancelled. */
   const attempt = async (
     state: BackupState['state'],
     doing: string,
@@ -80,7 +80,7 @@ export function createBackup(world: BackupWorld): Backup {
         const createdAt = world.now().toISOString();
         const { blob, contents } = await packBackup(repository, createdAt, onProgress);
         const sealed = await sealByPassphrase(passphrase, blob, world.scryptWorkFactor);
-        onProgress(contents.recordings, contents.recordings); // Not saved where it was called off meanwhile.
+        onProgress(contents.recordings, contents.recordings); // Not saved if it was cancelled meanwhile.
         world.saveBlob(`overfoot-backup-${createdAt.slice(0, 10)}.age`, sealed);
         return { state: 'saved', saved: contents };
       });
@@ -99,7 +99,7 @@ export function createBackup(world: BackupWorld): Backup {
       if (backup === null) return;
       opened = null;
       const { found } = store.getState();
-      await attempt('restoring', 'be brought back', async (onProgress) => {
+      await attempt('restoring', 'be restored', async (onProgress) => {
         await restoreBackup(backup, (await world.openRepository()).repository, replaces, onProgress);
         return { state: 'restored', found };
       });

@@ -32,9 +32,9 @@ export type BackupEntry =
 
 export interface ReadableBackup {
   createdAt: string;
-  /** How many entries there are, for telling how far it is. */
+  /** Number of entries, for reporting progress. */
   total: number;
-  /** The entries one after another, each checked as it comes, so that no more than one session is in memory. */
+  /** The entries one after another, each checked as it is read, so that no more than one recording is in memory. */
   entries(): AsyncGenerator<BackupEntry>;
 }
 
@@ -58,7 +58,7 @@ export async function openBackup(blob: Blob): Promise<ReadableBackup> {
         from += file.bytes;
         if ((await hashOf(part)) !== file.sha256)
           throw new Problem('file', `A part of it was changed or lost. ${takeAnotherCopy}`);
-        // A video stands behind its session: a session goes on once it is known whether one comes.
+        // A video follows its recording: a recording is passed on once it is known whether it has one.
         if (file.kind === 'video') {
           if (waiting !== null) yield { ...waiting, video: part };
           waiting = null;
@@ -81,12 +81,15 @@ function readRecordingEntry(
 ) {
   const recording = parseRecording(text);
   if (recording.id !== recordingId)
-    throw new Problem('file', `A session in it is not the one that it says. ${takeAnotherCopy}`);
+    throw new Problem('file', `A recording in it does not match its entry. ${takeAnotherCopy}`);
   return { kind: 'session' as const, recording, file: { visitId: sessionId, fromVideo } };
 }
 
 function readDocumentEntry(kind: 'visit' | 'plan' | 'note', text: string): BackupEntry {
-  const damaged = new Problem('file', `A ${kind} in it can’t be read. ${takeAnotherCopy}`);
+  const damaged = new Problem(
+    'file',
+    `A ${kind === 'visit' ? 'session' : kind} in it can’t be read. ${takeAnotherCopy}`,
+  );
   let data: unknown;
   try {
     data = JSON.parse(text);

@@ -2,7 +2,7 @@ import { backupVersion, type BackupFile, type BackupManifest } from '#documents/
 import type { Repository } from '#device/storage/repository';
 import { hashOf, packPart } from '../packedPart';
 
-/** What is in a backup, to be told. */
+/** What is in a backup, for display. */
 export interface BackupContents {
   sessions: number;
   recordings: number;
@@ -13,10 +13,10 @@ export interface BackupContents {
 export const noContents: BackupContents = { sessions: 0, recordings: 0, plans: 0, videos: 0 };
 
 /**
- * Puts everything that is kept into one file: a line of JSON that says what follows, then the parts. What can't be read
- * is left out; sets that were broken off are not in it.
+ * Puts everything that is kept into one file: a line of JSON that says what follows, then the parts. What
+ * can't be read is left out; interrupted sets are not in it.
  *
- * @param onProgress  hears how many sessions are in; throws to call it off
+ * @param onProgress  called with the number of recordings packed; throws to cancel
  * @returns  not sealed yet
  */
 export async function packBackup(

@@ -3,10 +3,10 @@ import type { Repository } from '#device/storage/repository';
 import { noContents, type BackupContents } from './packBackup';
 import type { BackupEntry, ReadableBackup } from './openBackup';
 
-/** How an entry stands to what is kept here: nothing of it, the same, or another version. */
+/** How an entry compares with what is kept here: absent, the same, or another version. */
 type Standing = 'new' | 'same' | 'different';
 
-/** What is in a backup, and how it stands to what is kept here. */
+/** What is in a backup, and how it compares with what is kept here. */
 export interface BackupReport {
   contents: BackupContents;
   missing: number;
@@ -39,9 +39,9 @@ export async function checkBackup(
 }
 
 /**
- * Brings back what is missing here; what is kept here and not in the backup stays.
+ * Restores what is missing here; what is kept here and not in the backup stays.
  *
- * @param replaces  whether what is here in another version gives way to the backup's
+ * @param replaces  whether other versions kept here are replaced by the backup's
  */
 export async function restoreBackup(
   backup: ReadableBackup,
@@ -72,7 +72,7 @@ async function restore(entry: Exclude<BackupEntry, { kind: 'note' }>, repository
   }
 }
 
-/** Keys are put beside those that are here; a draft or a name only where there is none. */
+/** Keys are added to those that are here; a draft or a name only where there is none. */
 async function restoreNote({ name, text }: { name: string; text: string }, { notes }: Repository) {
   const here = (await notes.read()).get(name);
   if (here === undefined) await notes.write(name, text);

@@ -26,7 +26,7 @@ async function open() {
 }
 
 describe('createLockSettings(world)', () => {
-  it('refuses a passphrase that is short, or not typed twice alike', async () => {
+  it('refuses a passphrase that is short, or not repeated exactly', async () => {
     const { settings, lock, reload, state } = await open();
     await settings.look();
     expect(state()).toEqual({ isOn: false, isWorking: false, sentence: null });
@@ -38,7 +38,7 @@ describe('createLockSettings(world)', () => {
     expect(reload).not.toHaveBeenCalled();
   });
 
-  it('opens the page anew once the lock was turned on', async () => {
+  it('reloads the page once the lock is turned on', async () => {
     const { settings, lock, reload, state } = await open();
     await settings.turnOn('four words in a row', 'four words in a row');
     expect(lock.turnOn).toHaveBeenCalledWith('four words in a row');
@@ -46,7 +46,7 @@ describe('createLockSettings(world)', () => {
     expect(state().isOn).toBe(true);
   });
 
-  it('says what went wrong, and says that a new passphrase holds', async () => {
+  it('reports what went wrong, and that the passphrase was changed', async () => {
     const { settings, reload, state } = await open();
     await settings.turnOff('not the passphrase');
     expect(state()).toMatchObject({
@@ -55,6 +55,6 @@ describe('createLockSettings(world)', () => {
     });
     expect(reload).not.toHaveBeenCalled();
     await settings.change('four words in a row', 'five other words in a row', 'five other words in a row');
-    expect(state().sentence).toMatch(/holds from now on/);
+    expect(state().sentence).toMatch(/passphrase was changed/);
   });
 });

@@ -22,7 +22,7 @@ function repetition(change: Partial<JudgedRepetition> = {}): JudgedRepetition {
 const unmeasured = kneeJudged({ verdict: 'not-measured', reason: 'view-turned' });
 
 describe('buildSetReport(repetitions)', () => {
-  it('gives one mark a complete repetition and leaves partial and cut ones out', () => {
+  it('gives one mark per complete repetition and leaves partial and cut ones out', () => {
     const { marks } = buildSetReport([
       repetition({ completeness: 'cut-at-start' }),
       repetition({
@@ -59,7 +59,7 @@ describe('buildSetReport(repetitions)', () => {
     ).toBe(0);
   });
 
-  it('has no alignment without a measured repetition, and tells the main reason', () => {
+  it('has no alignment without a measured repetition, and gives the main reason', () => {
     const hidden = { ...unmeasured, reason: 'joint-unseen' } as const;
     const judged = [hidden, unmeasured, unmeasured].map((one) => repetition({ judgement: one }));
     expect(buildSetReport(judged)).toMatchObject({ alignmentPct: null, mainReason: 'view-turned' });
@@ -71,7 +71,7 @@ describe('buildSetReport(repetitions)', () => {
 });
 
 describe('mostFrequent(values)', () => {
-  it('gives the first of those that come most often, and null for none', () => {
+  it('gives the first of the most frequent values, and null for none', () => {
     expect(mostFrequent(['b', 'a', 'a', 'b', 'c'])).toBe('b');
     expect(mostFrequent([])).toBeNull();
   });

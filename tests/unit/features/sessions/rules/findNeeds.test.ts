@@ -5,8 +5,8 @@ import { listedRecording, listedSession, readingOf } from '../../../../support/l
 
 const needs = (change: Partial<ListedSession>) => findNeeds(listedSession(change));
 
-describe('findNeeds(visit)', () => {
-  it('finds nothing in a visit that went as planned', () => {
+describe('findNeeds(session)', () => {
+  it('finds nothing in a session that went as planned', () => {
     expect(needs({})).toEqual([]);
   });
 
@@ -36,7 +36,7 @@ describe('findNeeds(visit)', () => {
     expect(needs({ sets: [listedRecording({ reading })] })).toMatchObject([{ ways: ['outward', 'inward'] }]);
   });
 
-  it('does not tell of a repetition near the limit', () => {
+  it('does not report a repetition near the limit', () => {
     expect(needs({ sets: [listedRecording({ reading: readingOf(['near-limit']) })] })).toEqual([]);
   });
 
@@ -95,7 +95,7 @@ describe('findNeeds(visit)', () => {
     ]);
   });
 
-  it('tells recorded sets without a repetition, but not holds and not what is still being read', () => {
+  it('reports recorded sets without a repetition, but not holds and not what is still being read', () => {
     const sets = [
       listedRecording({ reading: readingOf([]) }),
       listedRecording({ reading: { state: 'none' } }),
@@ -104,7 +104,7 @@ describe('findNeeds(visit)', () => {
     expect(needs({ sets })).toEqual([{ kind: 'nothing-found', sets: 1 }]);
   });
 
-  it('tells sets that can’t be read, and those that wait for their careful measuring, last', () => {
+  it('reports sets that can’t be read, and those that wait for their careful measuring, last', () => {
     const sets = [
       listedRecording({ reading: { ...readingOf([['out-of-line', 'inward']]), isWaiting: true } }),
       listedRecording({ reading: { state: 'unreadable', sentence: 'Gone.' } }),
@@ -112,7 +112,7 @@ describe('findNeeds(visit)', () => {
     expect(needs({ sets }).map(({ kind }) => kind)).toEqual(['out-of-line', 'unreadable', 'waiting']);
   });
 
-  it('tells sets of the plan that were not done; a set on two lines counts once', () => {
+  it('reports sets of the plan that were not done; a set on two lines counts once', () => {
     const sets = [listedRecording({ line: { number: 1 } }), listedRecording({ line: { number: 1 } })];
     expect(needs({ sets, plannedSets: 3 })).toEqual([{ kind: 'sets-missing', done: 1, of: 3 }]);
     expect(needs({ sets, plannedSets: null })).toEqual([]);

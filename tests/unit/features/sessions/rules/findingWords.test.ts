@@ -46,9 +46,13 @@ const findings: [Finding, short: string, sentence: RegExp][] = [
   [
     { kind: 'not-measured', repetitions: 1, of: 1, reason: 'view-turned' },
     '1 of 1 not measured',
-    /^1 of 1 repetition could not be measured: turned too far from the camera\. For the next time: Turn /,
+    /^1 of 1 repetition could not be measured: turned too far from the camera\. Next time: Turn /,
   ],
-  [{ kind: 'nothing-found', sets: 1 }, 'no repetition found', /^In a set that was recorded no .* Open it/],
+  [
+    { kind: 'nothing-found', sets: 1 },
+    'no repetition found',
+    /^No complete repetition was found in one recorded set\. Open it/,
+  ],
   [{ kind: 'unreadable', sets: 2 }, '2 sets can’t be read', /^The recordings of 2 sets can’t be read/],
   [{ kind: 'sets-missing', done: 1, of: 4 }, '1 of 4 sets done', /^1 of the plan’s 4 sets were done\.$/],
   [{ kind: 'waiting', sets: 1 }, 'not yet measured carefully', /^A set is not yet .* may still change\.$/],

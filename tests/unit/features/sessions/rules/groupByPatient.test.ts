@@ -5,7 +5,7 @@ import { listedSession } from '../../../../support/listedSession';
 const session = (patient: string, day: number) =>
   listedSession({ patient, id: `${patient} ${day}`, startedAt: `2026-04-0${day}T06:07:08.000Z` });
 
-describe('groupByPatient(visits)', () => {
+describe('groupByPatient(sessions)', () => {
   it('sorts by time, newest first, within a patient and among patients', () => {
     const groups = groupByPatient([
       session('heron', 2),
@@ -21,7 +21,7 @@ describe('groupByPatient(visits)', () => {
     ]);
   });
 
-  it('is empty without visits', () => {
+  it('is empty without sessions', () => {
     expect(groupByPatient([])).toEqual([]);
   });
 });

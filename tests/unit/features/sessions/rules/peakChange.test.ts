@@ -37,7 +37,7 @@ describe('findSetPeak(repetitions)', () => {
 });
 
 describe('peakChange(earlier, later, earlierAt)', () => {
-  it('is never told from less than what people differ by between days: 8.34 from a SEM of 3.01 degrees', () => {
+  it('is never found below the usual difference between days: 8.34 from a SEM of 3.01 degrees', () => {
     // Munro 2012 gives a smallest detectable difference of 7.54 to 8.93 for SEM of 2.72 to 3.01.
     const { detectableDeg } = peakChange(peak(12), peak(4), '');
     expect(detectableDeg).toBeCloseTo(8.34, 2);
@@ -52,18 +52,18 @@ describe('peakChange(earlier, later, earlierAt)', () => {
     expect(verdict).toBe('within-error');
   });
 
-  it('stands in a sentence that says what error takes', () => {
+  it('is put in a sentence that gives the error', () => {
     expect(changeSentence(peakChange(peak(14), peak(3), ''), '5 Apr')).toBe(
-      'Mean peak 3° inward, 14° inward on 5 Apr: less inward by more than error (9°).',
+      'Mean peak 3° inward, 14° inward on 5 Apr: less inward by more than measurement error (9°).',
     );
     expect(changeSentence(peakChange(peak(9), peak(3), ''), '5 Apr')).toBe(
-      'Mean peak 3° inward, 9° inward on 5 Apr: no change beyond error, which takes more than 9°.',
+      'Mean peak 3° inward, 9° inward on 5 Apr: no change beyond measurement error (9°).',
     );
     expect(changeSentence(peakChange(peak(1), peak(12), ''), '5 Apr')).toContain('more inward');
   });
 });
 
-describe('changeSinceLast(visits, visit, set)', () => {
+describe('changeSinceLast(sessions, session, set)', () => {
   const reading = (meanDeg: number | null) => {
     const read = readingOf(['in-line', 'in-line', 'in-line']);
     return { ...read, result: { ...read.result, peak: meanDeg === null ? null : peak(meanDeg) } };

@@ -67,7 +67,7 @@ function openSessionsScreen(
 }
 
 describe('enter()', () => {
-  it('lists visits and reads their sets', async () => {
+  it('lists sessions and reads their sets', async () => {
     const { repository } = await deviceWithSession();
     const { keptSessions, state } = openSessionsScreen(repository);
     expect(state()).toMatchObject({ sessions: null, storage: { state: 'opening' } });
@@ -85,7 +85,7 @@ describe('enter()', () => {
     });
   });
 
-  it('shows visits before their sets are read', async () => {
+  it('shows sessions before their sets are read', async () => {
     const { repository } = await deviceWithSession();
     const { keptSessions, state } = openSessionsScreen(repository);
     const states: (string | undefined)[] = [];
@@ -96,7 +96,7 @@ describe('enter()', () => {
     expect(state().problem).toBeNull();
   });
 
-  it('takes pain limit and number of sets from the plan that the visit followed', async () => {
+  it('takes pain limit and number of sets from the plan that the session followed', async () => {
     const { repository } = await deviceWithSession();
     const plan = { ...smallPlan(), id: session.planId!, painLimit: 1 };
     await repository.plans.save(plan.id, JSON.stringify(plan));
@@ -121,7 +121,7 @@ describe('enter()', () => {
     expect(limits.get(free.id)).toBe(2);
   });
 
-  it('leaves no session out: those of no visit stand alone, those that a visit lost are added to it', async () => {
+  it('leaves no recording out: those of no session are listed alone, those that a session lost are added to it', async () => {
     const { repository } = await deviceWithSession();
     const alone: RecordingDocument = { ...recording, id: idOf(1) };
     const lost: RecordingDocument = { ...recording, id: idOf(2) };
@@ -136,7 +136,7 @@ describe('enter()', () => {
     ]);
   });
 
-  it('tells of a session that is gone, and reads the others', async () => {
+  it('reports a recording that is missing, and reads the others', async () => {
     const { repository } = await deviceWithSession();
     const gone = { ...session.sets[0]!, sessionId: idOf(3) };
     await repository.sessions.save({ ...session, sets: [gone, session.sets[0]!] });
@@ -150,7 +150,7 @@ describe('enter()', () => {
     expect(readings[1]).toMatchObject({ state: 'read' });
   });
 
-  it('measures anew what an older version measured', async () => {
+  it('measures again what an older version measured', async () => {
     const { repository } = await deviceWithSession();
     const derived = { ...recording.derived, measuringVersion: 1, repetitions: [] };
     await repository.recordings.save({ ...recording, derived }, inSession);
@@ -185,7 +185,7 @@ describe('enter()', () => {
     expect(state().sessions).toEqual([]);
   });
 
-  it('says why nothing lasts, and goes on', async () => {
+  it('says why nothing is saved, and continues', async () => {
     const { repository } = await deviceWithSession();
     const { keptSessions, state } = openSessionsScreen(repository, { problem: storageProblem('refused') });
     await keptSessions.enter();
@@ -275,7 +275,7 @@ describe('openSet(sessionId, title)', () => {
     expect(verdicts()).toEqual(['in-line', 'in-line']);
   });
 
-  it('tells where the session is gone, and stays', async () => {
+  it('reports a missing recording, and stays', async () => {
     const { repository } = await deviceWithSession();
     const { keptSessions, navigation, state } = openSessionsScreen(repository);
     void navigation.show('sessions');
@@ -300,7 +300,7 @@ describe('openSet(sessionId, title)', () => {
 describe('remove(which)', () => {
   const which = { id: session.id, kind: 'visit' } as const;
 
-  it('deletes the visit with session and video, once it can no longer be taken back', async () => {
+  it('deletes the session with recording and video, once it can no longer be undone', async () => {
     const { repository } = await deviceWithSession();
     const { keptSessions, state, ring, world } = openSessionsScreen(repository);
     await keptSessions.enter();
@@ -318,7 +318,7 @@ describe('remove(which)', () => {
     expect(world.notes).toEqual([]);
   });
 
-  it('deletes nothing where it is taken back', async () => {
+  it('deletes nothing if it is undone', async () => {
     const { repository } = await deviceWithSession();
     const { keptSessions, state, world, timers } = openSessionsScreen(repository);
     await keptSessions.enter();
@@ -330,7 +330,7 @@ describe('remove(which)', () => {
     expect(world.notes).toEqual([]);
   });
 
-  it('tells where it can’t be deleted, and shows it again', async () => {
+  it('reports that it can’t be deleted, and shows it again', async () => {
     const { repository } = await deviceWithSession();
     const stuck = {
       ...repository,
@@ -346,7 +346,7 @@ describe('remove(which)', () => {
     expect(state().sessions).toMatchObject([{ id: session.id }]);
   });
 
-  it('deletes what an earlier opening of the page did not come to', async () => {
+  it('deletes what was still due when the page was last closed', async () => {
     const { repository } = await deviceWithSession();
     const { keptSessions, state, world } = openSessionsScreen(repository, {
       notes: [{ ...which, dueMs: 4999 }],
@@ -356,7 +356,7 @@ describe('remove(which)', () => {
     expect(world.notes).toEqual([]);
   });
 
-  it('leaves alone what another tab can still take back', async () => {
+  it('leaves alone what another tab can still undo', async () => {
     const { repository } = await deviceWithSession();
     const notes = [{ ...which, dueMs: 5001 }];
     const { keptSessions, state, world } = openSessionsScreen(repository, { notes });
@@ -413,7 +413,7 @@ describe('removePatient(patient)', () => {
     expect(await device.videos.list()).toEqual([]);
   });
 
-  it('is taken back as a whole', async () => {
+  it('is undone as a whole', async () => {
     const { repository } = await twoPatients();
     const { keptSessions, state, world, ring, forgotten } = openSessionsScreen(repository);
     await keptSessions.enter();

@@ -66,7 +66,7 @@ const aborted = (signal: AbortSignal) =>
   new Promise<never>((_, reject) => signal.addEventListener('abort', () => reject(signal.reason as Error)));
 
 describe('createSending(world)', { timeout: 60_000 }, () => {
-  it('tells beforehand what each choice comes to, what is prepared as an estimate', async () => {
+  it('gives the size of each choice beforehand, as an estimate where it is still to be prepared', async () => {
     const { state } = await openDevice();
     const { none, whole, ...parts } = state().choices!;
     expect(whole.bytes - none.bytes).toBe(3000);
@@ -122,7 +122,7 @@ describe('createSending(world)', { timeout: 60_000 }, () => {
       'Not here.',
       null,
     ]);
-    const noVideo = 'No video was kept of this session.';
+    const noVideo = 'No video of this session was kept.';
     expect(await faults(openDevice({}, judged('out-of-line'), false))).toEqual([noVideo, noVideo, noVideo]);
   });
 
@@ -172,7 +172,7 @@ describe('createSending(world)', { timeout: 60_000 }, () => {
     await choose('without-head');
     await sending.look(session.id);
     expect(state()).toMatchObject({ chosen: null });
-    expect(state().sentence).toMatch(/choose once more/);
+    expect(state().sentence).toMatch(/choose again/);
     await send();
     expect(saved).toEqual([]);
     await choose('whole');

@@ -45,7 +45,7 @@ const whole = (data: unknown) => {
 };
 
 describe('packParcel(parcel), unpackParcel(blob)', () => {
-  it('give back the visit, its sessions and videos as they were', async () => {
+  it('give back the session, its recordings and videos as they were', async () => {
     const opened = await unpackParcel(await packParcel(parcel()));
     expect(opened.session).toEqual(session);
     expect(opened.sets[0]!.recording).toEqual(recording);
@@ -104,7 +104,7 @@ describe('packParcel(parcel), unpackParcel(blob)', () => {
       sha256: 'a'.repeat(64),
     };
     expect(await problemOf(around(packed('{}'), {}, { files: [file] }))).toMatch(/belongs to no set/);
-    expect(await problemOf(whole({ ...recording, id: other }))).toMatch(/not the one of its set/);
+    expect(await problemOf(whole({ ...recording, id: other }))).toMatch(/does not match its set/);
   });
 
   it.each<[string, unknown]>([

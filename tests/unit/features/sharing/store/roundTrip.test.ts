@@ -62,7 +62,7 @@ async function twoDevices() {
   };
 }
 
-describe('a visit from the patient’s device to the clinic’s', () => {
+describe('a session from the patient’s device to the clinic’s', () => {
   it('arrives with its numbers and its video, in a file without a name in it', async () => {
     const { sending, saved, clinic, clinicRepository, send, last } = await twoDevices();
     await sending.look(session.id);
@@ -147,7 +147,7 @@ describe('a visit from the patient’s device to the clinic’s', () => {
     await anew.openFiles(saved);
     expect(anew.store.getState().incoming[0]).toMatchObject({
       state: 'refused',
-      sentence: expect.stringMatching(/No key/) as string,
+      sentence: expect.stringMatching(/no key on this device/) as string,
     });
     await anew.restore(backups[0]!, 'other words');
     expect(anew.store.getState().sentence).toMatch(/does not open/);
@@ -157,7 +157,7 @@ describe('a visit from the patient’s device to the clinic’s', () => {
     expect(anew.store.getState().incoming[1]!.state).toBe('known');
   });
 
-  it('says what is missing where the visit is not there', async () => {
+  it('says what is missing where the session is missing', async () => {
     const { sending, recipient } = await twoDevices();
     await sending.choose('11111111-2222-4333-8444-555555555555', 'whole');
     await sending.send('11111111-2222-4333-8444-555555555555', recipient);

@@ -166,7 +166,7 @@ describe('createBackup(world)', () => {
     return { from, to, saved, changes, old: on(from), anew: on(to) };
   }
 
-  it('saves a file that tells nothing without its passphrase, and brings it back with it', async () => {
+  it('saves a file that reveals nothing without its passphrase, and restores it with it', async () => {
     const { from, to, saved, changes, old, anew } = await open();
     await old.save('short', 'short');
     expect(old.store.getState().sentence).toMatch(/at least 12 characters/);
@@ -195,7 +195,7 @@ describe('createBackup(world)', () => {
     expect(await everything(to)).toEqual(await everything(from));
   });
 
-  it('writes nothing of a backup that is called off, and saves none', async () => {
+  it('writes nothing of a backup that is cancelled, and saves none', async () => {
     const { to, saved, old, anew } = await open();
     const saving = old.save(passphrase, passphrase);
     old.cancel();
