@@ -27,9 +27,9 @@ export function summariseSet(judged: readonly JudgedRepetition[], prescribed: nu
   const unmeasured = unmeasuredSentence(judged, measured.length);
   if (judged.length === 0) {
     return {
-      well: 'You took the time for it.',
+      well: 'You took the time to exercise.',
       practise:
-        'No repetition was seen, so nothing can be said about this set. Next time go slowly, and all the way.',
+        'No repetition was seen, so nothing can be said about this set. Next time move slowly, through the whole movement.',
       unmeasured: null,
     };
   }
@@ -60,7 +60,7 @@ function practiseSentence(measured: readonly JudgedRepetition[]): string {
   const outside = measured.filter(({ verdict }) => verdict === 'out-of-line');
   const near = measured.filter(({ verdict }) => verdict === 'near-limit');
   if (outside.length === 0 && near.length === 0) {
-    return 'Keep it like this: slow, and the knee over the middle of the foot.';
+    return 'Keep going like this: slow, and the knee over the middle of the foot.';
   }
   const told = outside.length > 0 ? outside : near;
   const inward = told.filter((one) => decidingWay(one) === 'inward').length;

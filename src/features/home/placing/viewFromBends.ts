@@ -47,9 +47,7 @@ export function viewFromBends(track: KeypointTrack): BendsOutcome {
   const depth = mean(bends, ({ ranges }) => depthMeasure.peak(ranges.depth)?.value ?? 0)!;
   if (depth < leastDepth) return none('The bends were very small. Bend both knees a little more, twice.');
   if (!measurement.view?.cues.some(({ name }) => name === 'thighs')) {
-    return none(
-      'Both legs were not seen all of the time. Clear what stands in front of them, then bend twice.',
-    );
+    return none('Both legs were not seen all of the time. Move anything in front of them, then bend twice.');
   }
   const thighsSdDeg = Math.hypot(openingSdDeg, placedSdDeg(depth));
   const { yawDeg, sdDeg } = fuseCues(

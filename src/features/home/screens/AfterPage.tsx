@@ -35,7 +35,7 @@ export function AfterPage() {
       leave={back}
       actions={
         <Button className={value === null ? 'button' : 'button button-primary'} onPress={() => setAt(at + 1)}>
-          {value === null ? 'Leave it open' : 'Go on'}
+          {value === null ? 'Skip' : 'Continue'}
         </Button>
       }
     >

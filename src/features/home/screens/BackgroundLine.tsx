@@ -19,7 +19,7 @@ export function BackgroundLine() {
             <>
               <Label>
                 {isPaused ? 'Waiting to measure' : 'Measuring'} {waiting === 1 ? 'a set' : `${waiting} sets`}{' '}
-                once more, carefully. You need not wait for it.
+                again, more carefully. You do not need to wait.
               </Label>
               <ProgressFill percentage={percentage} />
             </>

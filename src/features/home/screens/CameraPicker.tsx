@@ -15,7 +15,7 @@ export function CameraPicker({ onChoose }: { onChoose: (wish: CameraChoiceWish) 
     const chosen = camera.state === 'on' ? camera.camera.deviceId : (wished ?? options[0]!.id);
     return (
       <Choice
-        label="Which camera"
+        label="Camera"
         options={options}
         value={chosen}
         onChange={(deviceId) => {
@@ -27,7 +27,7 @@ export function CameraPicker({ onChoose }: { onChoose: (wish: CameraChoiceWish) 
   }
   return (
     <Choice
-      label="Which camera"
+      label="Camera"
       options={facings}
       value={facing}
       onChange={(next) => {
@@ -39,6 +39,6 @@ export function CameraPicker({ onChoose }: { onChoose: (wish: CameraChoiceWish) 
 }
 
 const facings = [
-  { id: 'front', name: 'The one beside the screen', hint: 'You see yourself, and read what to do.' },
-  { id: 'back', name: 'The one at the back', hint: 'You hear what to do, but do not see the screen.' },
+  { id: 'front', name: 'Front camera', hint: 'You see yourself, and read what to do.' },
+  { id: 'back', name: 'Back camera', hint: 'You hear what to do, but do not see the screen.' },
 ] as const;

@@ -6,7 +6,7 @@ import { furnitureToAsk } from './furnitureToAsk';
 
 const words: Record<GuidePress, string> = {
   pause: 'Pause',
-  resume: 'Go on',
+  resume: 'Continue',
   'start-anyway': 'Start anyway',
   'skip-rest': 'Skip the rest',
   'end-set': 'End this set',
@@ -31,7 +31,7 @@ export function FilmActions({ view }: { view: GuideView }) {
     return (
       <div className="film-actions">
         <Button className="button button-primary film-main" onPress={() => home.finishExercise()}>
-          Go on
+          Continue
         </Button>
       </div>
     );

@@ -8,17 +8,21 @@ export function SoundChoices() {
   return (
     <section className="home-section" aria-label="Sound">
       <h2>Sound</h2>
-      {!hasVoice && <p className="soft">This device has no voice. Everything is shown in writing.</p>}
+      {!hasVoice && <p className="soft">This device has no voice. Everything is shown as text.</p>}
       {hasVoice && (
         <Toggle
-          words="A voice tells what to do"
+          words="A voice tells you what to do"
           isOn={voice}
           onChange={(on) => home.setSound({ voice: on })}
         />
       )}
-      <Toggle words="Tones count along" isOn={tones} onChange={(on) => home.setSound({ tones: on })} />
       <Toggle
-        words="A soft tone when the knee left its lane"
+        words="Tones for each repetition"
+        isOn={tones}
+        onChange={(on) => home.setSound({ tones: on })}
+      />
+      <Toggle
+        words="A soft tone after a repetition outside the lane"
         isOn={outside}
         isDisabled={!tones}
         onChange={(on) => home.setSound({ outside: on })}

@@ -2,8 +2,8 @@ import { useHomeState } from '../homeContext';
 import { StorageTrouble } from '#ui/components/StorageTrouble';
 
 const titles = {
-  memory: 'What you record is gone when this tab is closed',
-  blocked: 'Nothing can be begun yet',
+  memory: 'What you record will be lost when this tab is closed',
+  blocked: 'You cannot start yet',
 };
 
 /** That what is recorded does not outlast the tab, or that nothing can be begun. */

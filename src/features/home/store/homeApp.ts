@@ -51,7 +51,7 @@ export interface HomeApp {
 
   /** 0 to 10; can be changed until the visit is saved. Above the limit `painWarning` is set. */
   setPainBefore(score: number): void;
-  /** 'My therapist said to go on at this pain.' */
+  /** 'My therapist told me to continue at this pain.' */
   setToldToGoOn(isTold: boolean): void;
   /** 'pain-before' → 'camera', or → 'exercise' where no set needs a camera; not while a warning stands unanswered. */
   goOnFromPain(): void;

@@ -28,7 +28,7 @@ export async function keepInterrupted(
   if (facts === null && rows.length === 0) {
     throw new StorageProblem(
       'missing',
-      'This set was interrupted before anything of it could be kept. Drop it, and do the set once more if you can.',
+      'This set was interrupted before anything could be saved. Delete it, and do the set again if you can.',
     );
   }
   const track = buildKeypointTrack(start.widthPx, start.heightPx, rows);

@@ -29,7 +29,7 @@ export function openChoice({ adapters, home, storage }: ChoiceParts) {
   const choose = (plan: PlanDocument | null, items: readonly PlanItem[]) => {
     const { storage: kept } = get();
     if (kept.state === 'blocked') {
-      return set({ problem: { title: 'Nothing can be begun yet', sentence: kept.sentence } });
+      return set({ problem: { title: 'You cannot start yet', sentence: kept.sentence } });
     }
     enter('overview', {}, { plan, steps: planSteps(items), painBefore: null });
   };

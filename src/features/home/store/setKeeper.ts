@@ -110,7 +110,7 @@ export function createSetKeeper({ adapters, home, repository, camera, session }:
       isCounting: pace.state === 'known' && pace.hasFeedback,
       onEvent(event) {
         if (event.kind === 'problem') {
-          set({ problem: { title: 'Not everything can be kept', sentence: event.sentence } });
+          set({ problem: { title: 'Not everything can be saved', sentence: event.sentence } });
         } else if (!mine.isOver) onEvent(event);
       },
     });

@@ -17,13 +17,13 @@ export const checkCameraHeight: Check = ({ extent, legPx, track }, wasGood) => {
   const height = (extent.ankles.y - track.heightPx / 2) / legPx;
   if (height < lowest[limit])
     return move(
-      'The camera stands low or looks down. Stand it upright, about as high as your hips.',
+      'The camera is low or tilted down. Stand it upright, level with your hips.',
       'Raise it',
       'up',
     );
   if (height > highest[limit])
     return move(
-      'The camera stands high or looks up. Stand it upright, about as high as your hips.',
+      'The camera is high or tilted up. Stand it upright, level with your hips.',
       'Set lower',
       'down',
     );

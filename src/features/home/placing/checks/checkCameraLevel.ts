@@ -19,7 +19,7 @@ export const checkCameraLevel: Check = (sight, wasGood) => {
   if (sight.extent === null || sight.legPx === null) return notYet;
   const rollDeg = readRollDeg(sight);
   if (rollDeg === null)
-    return unknown('Whether the camera is level shows once you stand upright on both feet.', 'Level?');
+    return unknown('Stand upright on both feet to check whether the camera is level.', 'Level?');
   if (Math.abs(rollDeg) <= widestDeg[wasGood ? 'loose' : 'tight'])
     return good('The camera is level.', 'Level');
   // Leaning right in the picture as filmed, the body leans to its own left: the camera's edge there is too high.

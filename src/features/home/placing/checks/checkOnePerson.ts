@@ -7,5 +7,5 @@ import { good, move, notYet, type Check } from './placingFinding';
 export const checkOnePerson: Check = ({ extent, points, obstacle }) => {
   if (points.jumpedFrames > 0 || obstacle === 'tracking-jumped')
     return move('Somebody else is in the picture. Only you should be in it.', 'Only you');
-  return extent === null ? notYet : good('Only you are followed.', 'One person');
+  return extent === null ? notYet : good('Only one person is tracked.', 'One person');
 };
