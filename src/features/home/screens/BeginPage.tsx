@@ -8,7 +8,7 @@ import { HomePage } from './HomePage';
 import { InterruptedSets } from './InterruptedSets';
 import { StorageNotice } from './StorageNotice';
 
-/** The way in at home: by the plan, or without one. What was interrupted is decided first. */
+/** The way in at home: by the plan, or without one. Interrupted sets are dealt with first. */
 export function BeginPage() {
   const home = useHome();
   const plans = useHomeState((state) => state.plans);

@@ -3,7 +3,7 @@ import { useHomeState } from '../homeContext';
 import type { CameraChoiceWish } from '../store/homeApp';
 import { Choice } from '#ui/components/Choice';
 
-/** Front or back as long as nothing else is known, and each camera by its own name once one was allowed. */
+/** Front or back until access is granted, then each camera by name. */
 export function CameraPicker({ onChoose }: { onChoose: (wish: CameraChoiceWish) => void }) {
   const camera = useHomeState((state) => state.camera);
   const cameras = useHomeState((state) => state.cameras);

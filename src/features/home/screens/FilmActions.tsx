@@ -18,7 +18,7 @@ const words: Record<GuidePress, string> = {
 const mainOrder: readonly GuidePress[] = ['resume', 'skip-rest', 'pause'];
 const sideOrder: readonly GuidePress[] = ['start-anyway', 'end-set', 'pause', 'end'];
 
-/** One large button, one beside it, and always the way out because of pain, each in its own place in every phase. */
+/** One large button, a second next to it, and always the stop for pain, each in the same place in every phase. */
 export function FilmActions({ view }: { view: GuideView }) {
   const { presses, phase, count, pauseReason, step } = view;
   const home = useHome();

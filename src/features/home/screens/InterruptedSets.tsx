@@ -4,7 +4,7 @@ import type { InterruptedView } from '../store/homeState';
 import { Message } from '#ui/components/Message';
 import { findTask } from '#core/exercises/exercises';
 
-/** Sets whose recording broke off: to keep, or to drop. */
+/** Sets whose recording was interrupted: to keep or to delete. */
 export function InterruptedSets() {
   const interrupted = useHomeState((state) => state.interrupted);
   return interrupted.map((set) => <InterruptedSet key={set.id} set={set} />);

@@ -13,7 +13,7 @@ const reasons: Record<PauseReason, string> = {
     'The camera has stopped. What you have done so far is saved. Switch the camera on again, then continue.',
 };
 
-/** That it is paused, why, and what to do. */
+/** Shows that it is paused, why, and what to do. */
 export function PausedView({ view: { pauseReason, count, ofCount, step, presses } }: { view: GuideView }) {
   const home = useHome();
   const warning = useHomeStep('exercise', (part) => part.painWarning);

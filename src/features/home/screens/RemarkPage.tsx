@@ -5,7 +5,7 @@ import { Message } from '#ui/components/Message';
 import { itemName } from '#documents/plan/itemName';
 import { HomePage } from './HomePage';
 
-/** Longest remark, characters, as the visit document takes it. */
+/** Longest remark, characters, that the session document allows. */
 const longestRemark = 2000;
 
 /** A remark, and the sets that are saved with it. */

@@ -8,7 +8,7 @@ import { ProgressFill } from '#ui/components/ProgressFill';
 import { videoParts, type VideoPart } from '#documents/parcel/videoPart';
 import { megabytes } from '#words/megabytes';
 
-/** Sends the saved session back to the therapist whose key the plan carries; how much it is stands there before. */
+/** Sends the saved session back to the therapist whose key the plan carries; the size is shown first. */
 export function SendBack({ recipient }: { recipient: string }) {
   const home = useHome();
   const sending = useSending();
@@ -66,7 +66,7 @@ const partNames: Record<VideoPart, string> = {
   whole: 'The whole video',
 };
 
-/** What of the video is sent, with what it comes to; what is not possible says why. */
+/** How much of the video is sent, with its size; an impossible choice says why. */
 function PartChoice() {
   const home = useHome();
   const sending = useSending();
@@ -107,7 +107,7 @@ function sizeWords({ bytes, isExact }: SendingChoice): string {
   return isExact ? megabytes(bytes) : `about ${megabytes(bytes)}`;
 }
 
-/** How far the preparing has come, and the way to stop it; then what was prepared. */
+/** Progress of the preparation, with a stop button; then the result. */
 function Preparing() {
   const sending = useSending();
   const progress = useSendingState((state) => state.progress);

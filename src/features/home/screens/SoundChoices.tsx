@@ -1,7 +1,7 @@
 import { Switch } from 'react-aria-components';
 import { useHome, useHomeState } from '../homeContext';
 
-/** Voice, tones, and the tone of its own for a repetition that left the lane; captions come in any case. */
+/** Voice, tones, and the separate tone for a repetition outside the lane; captions are always shown. */
 export function SoundChoices() {
   const home = useHome();
   const { voice, tones, outside, hasVoice } = useHomeState((state) => state.sound);

@@ -6,7 +6,7 @@ const titles = {
   blocked: 'You cannot start yet',
 };
 
-/** That what is recorded does not outlast the tab, or that nothing can be begun. */
+/** Warns that recordings are lost with the tab, or that nothing can be started. */
 export function StorageNotice() {
   return <StorageTrouble storage={useHomeState((state) => state.storage)} titles={titles} />;
 }

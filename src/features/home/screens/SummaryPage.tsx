@@ -81,7 +81,7 @@ function withoutSummary({ result: { heldMs, cutShort }, keeping }: HomeSet): str
     : 'You stopped before anything of this set was measured.';
 }
 
-/** Where the device would not keep the session. */
+/** Shown where the session could not be saved. */
 function SaveProblem() {
   const home = useHome();
   const isFailed = useHomeStep('summary', ({ saving }) => saving === 'failed');

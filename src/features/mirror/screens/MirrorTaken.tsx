@@ -6,7 +6,7 @@ import { Message } from '#ui/components/Message';
 import { formatTime } from '#words/formatTime';
 import { megabytes } from '#words/megabytes';
 
-/** What was recorded in the mirror, and what may become of it. */
+/** What was recorded in the mirror, and what can be done with it. */
 export function MirrorTaken() {
   const app = useApp();
   const navigation = useNavigation();

@@ -8,8 +8,8 @@ const lowest = { tight: 0.25, loose: 0.15 };
 const highest = { tight: 1.4, loose: 1.55 };
 
 /**
- * Camera height, as far as it shows: a camera that stands low and looks up shows the same as one that stands higher and
- * level, so that only the two together can be told, in both cases with the same thing to do.
+ * Camera height, as far as it shows: a low camera tilted up looks the same as a higher, level one. Only the
+ * two together can be inferred; the remedy is the same.
  */
 export const checkCameraHeight: Check = ({ extent, legPx, track }, wasGood) => {
   if (extent === null || legPx === null) return notYet;

@@ -8,8 +8,9 @@ const brightest = { tight: 0.9, loose: 0.93 };
 const leastContrast = { tight: 0.06, loose: 0.05 };
 
 /**
- * Light: the picture's own brightness where the caller looked at it, and whether the joints tremble so much that the
- * error band would become too wide. A lamp or window behind the person can't be told from a bright room.
+ * Light: the picture's brightness where the caller supplies it, and whether the joints tremble so much that
+ * the error band would become too wide. A lamp or window behind the person can't be distinguished from a
+ * bright room.
  */
 export const checkLight: Check = ({ facts: { brightness }, expected }, wasGood) => {
   const limit = wasGood ? 'loose' : 'tight';

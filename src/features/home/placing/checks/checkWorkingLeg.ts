@@ -46,7 +46,7 @@ export const checkWorkingLeg: Check = (sight, wasGood) => {
   return good(`Your ${setup.side} leg and foot can be seen.`, 'Leg seen');
 };
 
-/** Points outside of the picture are the whole body's business. */
+/** Points outside the picture are handled by the whole-body check. */
 function seenShare({ points }: Sight, name: KeypointName): number {
   const point = points.point(name);
   const samples = points.timesMs.length;
