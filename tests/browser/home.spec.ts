@@ -68,7 +68,7 @@ async function toCamera(page: Page, openPlan = openPlanFile): Promise<void> {
   await expect(page.getByText('Chair against a wall')).toBeVisible();
   await press(page, 'Yes, ready, and none applies');
   await choose(page, 1);
-  await press(page, 'Go on');
+  await press(page, 'Continue');
   await expect(page.getByText(/no sound is recorded/)).toBeVisible();
 }
 
@@ -84,7 +84,7 @@ async function toWorking(page: Page, openPlan = openPlanFile): Promise<void> {
 async function answerAndSave(page: Page): Promise<void> {
   for (const score of [2, 1, 5]) {
     await choose(page, score);
-    await press(page, 'Go on');
+    await press(page, 'Continue');
   }
   await page.getByRole('textbox').fill('It went well.');
   await press(page, 'Save');
@@ -124,18 +124,18 @@ async function goAllTheWay(clinic: Page, page: Page): Promise<void> {
   await expect(counted(page, 1)).toBeVisible({ timeout: longMs });
   await expect(counted(page, 2)).toBeVisible({ timeout: longMs });
   await expect(phase(page, 'all-done')).toBeVisible({ timeout: longMs });
-  await press(page, 'Go on');
+  await press(page, 'Continue');
   await answerAndSave(page);
   const card = page.getByRole('region', { name: 'Split-stance sit-to-stand, right leg' });
   await expect(card.getByText('Done well')).toBeVisible();
   expect(await savedRepetitions(page)).toEqual(['complete', 'complete']);
 
-  const measuring = page.getByText(/once more, carefully/);
+  const measuring = page.getByText(/again, more carefully/);
   await expect(measuring).toBeVisible();
   await expect(measuring).toBeHidden({ timeout: 2 * longMs });
   await expect(page.getByText('could not be measured again')).toBeHidden();
   expect(await savedRepetitions(page)).toEqual(['complete', 'complete']);
-  await press(page, 'Look at it');
+  await press(page, 'View recording');
   await expect(page.getByRole('grid', { name: 'Repetitions' }).getByRole('rowheader')).toHaveCount(2);
   const video = page.getByLabel('The measured video');
   await expect.poll(() => video.evaluate((shown: HTMLVideoElement) => shown.videoWidth)).toBe(540);
@@ -190,7 +190,7 @@ test('a camera that ends in the middle of a set loses nothing, a killed tab at m
 
   await page.context().grantPermissions(['camera']);
   await press(page, 'Switch the camera on');
-  await press(page, 'Go on');
+  await press(page, 'Continue');
   await expect(phase(page, 'standing')).toBeVisible({ timeout: longMs });
   const recordedFromMs = Date.now();
   await expect(phase(page, 'working')).toBeVisible({ timeout: longMs });
@@ -201,15 +201,15 @@ test('a camera that ends in the middle of a set loses nothing, a killed tab at m
   const next = await page.context().newPage();
   await next.goto('./');
   await press(next, 'Record yourself');
-  await expect(next.getByText('A set was broken off')).toBeVisible();
+  await expect(next.getByText('A set was interrupted')).toBeVisible();
   const told = await next.getByText(/\d+ seconds of it are there/).innerText();
   const keptS = Number(/(\d+) seconds of it/.exec(told)![1]);
   process.stdout.write(`    of ${recordedS.toFixed(1)} s recorded, ${keptS} s are there\n`);
   // The seconds are told without their fractions.
   expect(recordedS - keptS).toBeLessThan(mostLostS + 0.5);
   await press(next, 'Keep it');
-  await expect(next.getByText('A set was broken off')).toBeHidden();
-  await expect(next.getByText(/2 sets once more, carefully/)).toBeVisible();
+  await expect(next.getByText('A set was interrupted')).toBeHidden();
+  await expect(next.getByText(/2 sets again, more carefully/)).toBeVisible();
 
   await press(next, 'Back to the start');
   await press(next, 'Kept sessions');
@@ -251,7 +251,7 @@ test('where the browser refuses to keep anything, it is said and work continues'
     const page = context.pages()[0] ?? (await context.newPage());
     await page.goto('./');
     await press(page, 'Record yourself');
-    await expect(page.getByText('What you record is gone when this tab is closed')).toBeVisible();
+    await expect(page.getByText('What you record will be lost when this tab is closed')).toBeVisible();
     await expect(page.getByText(/refuses to keep anything/)).toBeVisible();
     await toCamera(page);
     await context.close();

@@ -163,7 +163,7 @@ test('what is recorded on request stays in memory: it is measured, saved or drop
   const download = mirror.waitForEvent('download');
   await mirror.getByRole('button', { name: 'Save as a file' }).click();
   expect((await download).suggestedFilename()).toMatch(/^practice-[\d-]+\.(webm|mp4)$/);
-  await mirror.getByRole('button', { name: 'Drop it' }).click();
+  await mirror.getByRole('button', { name: 'Delete it' }).click();
   await expect(close).toBeEnabled();
 
   await expect(words()).toHaveText('The knee is inward of its lane', { timeout: onceMs });
@@ -171,7 +171,7 @@ test('what is recorded on request stays in memory: it is measured, saved or drop
   // Once through the clip, and on to the end of the repetition that leaves the lane and had begun before.
   await expect(stop).toContainText(`${recordedS}.0 s`, { timeout: 2 * onceMs });
   await stop.click();
-  await mirror.getByRole('button', { name: 'Measure it' }).click();
+  await mirror.getByRole('button', { name: 'Measure recording' }).click();
   await mirror.getByRole('button', { name: /How closely to look/ }).click();
   await mirror.getByRole('option', { name: /lite/ }).click();
   await mirror.getByRole('button', { name: 'Measure this video' }).click();

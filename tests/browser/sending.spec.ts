@@ -34,19 +34,19 @@ async function toSummary(browser: Browser, link: string, path: string): Promise<
   await page.goto(link);
   await press(page, 'Yes, ready, and none applies');
   await page.getByRole('radio', { name: /^1\b/ }).check({ force: true });
-  await press(page, 'Go on');
+  await press(page, 'Continue');
   await press(page, 'Switch the camera on');
   const chooser = page.waitForEvent('filechooser');
   await press(page, 'Open a recorded video');
   await (await chooser).setFiles(path);
-  await page.getByRole('button', { name: 'Go on' }).click({ timeout: longMs });
+  await page.getByRole('button', { name: 'Continue' }).click({ timeout: longMs });
   for (const score of [2, 1, 5]) {
     await page.getByRole('radio', { name: new RegExp(`^${score}\\b`) }).check({ force: true });
-    await press(page, 'Go on');
+    await press(page, 'Continue');
   }
   await press(page, 'Save');
   await expect(page.getByRole('heading', { name: 'Send it to your therapist' })).toBeVisible();
-  await expect(page.getByText(/once more, carefully/)).toBeHidden({ timeout: longMs });
+  await expect(page.getByText(/again, more carefully/)).toBeHidden({ timeout: longMs });
   return page;
 }
 
@@ -172,7 +172,7 @@ test('the clinic sees no more of the video than the patient chose to send, in st
 
   // A browser that can't write videos says so, and takes the other choices.
   await patient.evaluate(() => Reflect.deleteProperty(window, 'VideoEncoder'));
-  await press(patient, 'Look at it');
+  await press(patient, 'View recording');
   await press(patient, 'Back to the session');
   for (const name of ['Only the repetitions out of line', 'The video without your head']) {
     await expect(part(patient, name)).toHaveAccessibleName(/This browser can’t write videos/);

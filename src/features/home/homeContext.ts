@@ -10,8 +10,8 @@ export const {
 } = createStoreContext<HomeApp>('HomeProvider');
 
 /**
- * Selects from a step's own part of the state. A screen that is still there when its step was left sees the part as it
- * began.
+ * Selects from a step's own part of the state. A screen still shown after its step was left sees the initial
+ * part.
  */
 export function useHomeStep<S extends HomeStep, Part>(step: S, select: (part: StepParts[S]) => Part): Part {
   return useHomeState((state) => select(partOf(state, step)));

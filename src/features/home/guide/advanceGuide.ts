@@ -11,14 +11,14 @@ import { stopAll } from './phases/stopping';
 import { followWorking, hearRepetition, hearVerdict, missCount } from './phases/working';
 import type { Turn } from './turn';
 
-/** Where the guide stands after an event, and what it wants done, in order. */
+/** The state of the guide after an event, and the effects that it asks for, in order. */
 export interface GuideStep {
   state: GuideState;
   effects: readonly GuideEffect[];
 }
 
 /**
- * The beginning of the way through all sets.
+ * The initial state of the guide through all sets.
  *
  * @param nowMs  any clock that only goes forward, the same as in the ticks
  * @throws RangeError  where there are no sets
@@ -31,7 +31,7 @@ export function startGuide(options: GuideOptions, nowMs: number): GuideStep {
   return turn;
 }
 
-/** One event on; the given state is left as it is. Never throws, whatever the order of events. */
+/** Applies one event; the given state is not changed. Never throws, whatever the order of events. */
 export function advanceGuide(options: GuideOptions, state: GuideState, event: GuideEvent): GuideStep {
   const turn = turnFrom(options, { ...state });
   takeIn(turn, event);

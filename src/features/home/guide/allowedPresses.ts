@@ -3,7 +3,7 @@ import type { GuideState } from './guideState';
 
 const always: readonly GuidePress[] = ['stop-pain', 'end'];
 
-/** What can be pressed where the guide stands; everything else is passed over. */
+/** The buttons allowed in the guide's current state; any other press is ignored. */
 export function allowedPresses({ phase, pausedFrom }: GuideState): readonly GuidePress[] {
   switch (phase) {
     case 'placing':

@@ -11,9 +11,9 @@ export interface Guide {
 }
 
 /**
- * The way through all sets, with what it wants done handed on at once; see advanceGuide.
+ * The guide through all sets; its effects are run at once. See advanceGuide.
  *
- * @param act  does what the guide wants; what it sends back meanwhile is taken in afterwards
+ * @param act  runs an effect; events sent from within it are handled afterwards
  */
 export function createGuide(options: GuideOptions, nowMs: number, act: (effect: GuideEffect) => void): Guide {
   let { state, effects } = startGuide(options, nowMs);

@@ -1,15 +1,15 @@
 import type { ToneKind } from '#device/sound/toneKind';
 import type { TaskId } from '#core/exercises/exercises';
 
-/** What the guide wants done. */
+/** An effect that the guide asks for. */
 export type GuideEffect =
-  /** 'now' ends what is being said; 'after' waits for it. The caption stands in writing for what is spoken. */
+  /** 'now' ends what is being said; 'after' waits for it. The caption is the written form of what is spoken. */
   | { kind: 'say'; line: string; caption: string; when: 'now' | 'after' }
   | { kind: 'tone'; tone: ToneKind }
-  /** 'discard' ends a recording of which nothing is kept. */
+  /** 'discard' ends a recording without saving it. */
   | { kind: 'record'; action: 'start' | 'pause' | 'resume' | 'discard' }
-  /** Ends a recording that is kept; it belongs to the result with this index in the state. */
+  /** Ends a recording and saves it; it belongs to the result with this index in the state. */
   | { kind: 'record'; action: 'stop'; result: number }
-  /** Count repetitions of this task from here, anew; easy bends are counted as a task of their own. */
+  /** Restart counting repetitions of this task from here; easy bends are counted as a task of their own. */
   | { kind: 'count'; action: 'start'; task: TaskId }
   | { kind: 'count'; action: 'stop' };

@@ -13,7 +13,7 @@ export const guidePresses = [
 ] as const;
 export type GuidePress = (typeof guidePresses)[number];
 
-/** How one repetition went, as far as it is known while it is counted. */
+/** How one repetition went, as far as is known during counting. */
 export interface HeardVerdict {
   verdict: Verdict;
   /** The way the knee went, where the verdict rests on it. */
@@ -22,7 +22,7 @@ export interface HeardVerdict {
   cue: string | null;
 }
 
-/** Everything that the guide hears of. The time comes with ticks alone, at least four a second. */
+/** Every event for the guide. Time comes only from ticks, at least four a second. */
 export type GuideEvent =
   /** @param nowMs  any clock that only goes forward */
   | { kind: 'tick'; nowMs: number }
@@ -30,15 +30,15 @@ export type GuideEvent =
   | { kind: 'placing'; isGood: boolean; line: string | null }
   /** Whether somebody is in the picture. */
   | { kind: 'person'; isPresent: boolean }
-  /** Null where it can't be told. */
+  /** Null where it can't be inferred. */
   | { kind: 'posture'; posture: 'seated' | 'standing' | null }
   /** Whether the person stands still on both feet: null, or what to do. Only in the quiet stand. */
   | { kind: 'stand'; line: string | null }
-  /** A repetition has ended; null where nothing is known, or not yet, of how it went. */
+  /** A repetition has ended; null where it is not known, or not yet known, how it went. */
   | { kind: 'repetition'; heard: HeardVerdict | null }
   /** How the repetition went that was counted last, where it was not known at once. */
   | { kind: 'judged'; heard: HeardVerdict }
-  /** Whether the device keeps up with counting along. */
+  /** Whether the device is fast enough to count live. */
   | { kind: 'counting'; works: boolean }
   | { kind: 'camera'; works: boolean }
   | { kind: 'page'; isVisible: boolean }

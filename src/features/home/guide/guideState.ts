@@ -26,11 +26,11 @@ export interface GuideOptions {
   steps: readonly SetStep[];
   /** Said after a stop because of pain: what the plan says to do then. */
   beyondPainLimit: string;
-  /** Whether a repetition that left the limits has a sound of its own. */
+  /** Whether a repetition outside the limits has its own sound. */
   outsideSound: boolean;
 }
 
-/** What was done of one set; a set that the camera's end cut in two comes twice. */
+/** What was done of one set; a set that was split because the camera stopped appears twice. */
 export interface SetResult {
   stepIndex: number;
   itemIndex: number;
@@ -39,17 +39,17 @@ export interface SetResult {
   number: number;
   /** Repetitions asked for; null for a hold. */
   prescribed: number | null;
-  /** Null for a hold, and where the device could not count along. */
+  /** Null for a hold, and where the device could not count live. */
   counted: number | null;
   /** Null for repetitions. */
   heldMs: number | null;
-  /** Why it ended before its time; null where it did not. */
+  /** Why it ended early; null where it did not. */
   cutShort: string | null;
-  /** Whether a recording of it is kept. */
+  /** Whether a recording of it is saved. */
   isRecorded: boolean;
 }
 
-/** Where the way through the sets stands. Plain data; screens read it through readGuide. */
+/** Progress through the sets. Plain data; screens read it through readGuide. */
 export interface GuideState {
   phase: GuidePhase;
   /** In the steps, from 0. */
@@ -61,7 +61,7 @@ export interface GuideState {
   isPlaced: boolean;
   placedChangeMs: number;
   placingLine: string | null;
-  /** What the guide said last of what to move, and when. */
+  /** The guide's last hint on what to move, and when it was given. */
   placingSaid: { line: string; atMs: number } | null;
   /** When 'start anyway' was pressed in this set; null where it was not. */
   startAnywayMs: number | null;
@@ -76,14 +76,14 @@ export interface GuideState {
   isVisible: boolean;
 
   recording: 'off' | 'on' | 'paused';
-  /** Whether working goes on after a pause, so that quiet stand and bends are not repeated. */
+  /** Whether work continues after a pause, so that quiet stand and bends are not repeated. */
   isResuming: boolean;
   isCounting: boolean;
   bends: number;
   /** Repetitions counted in this set, and those of them that an earlier result holds. */
   count: number;
   countBefore: number;
-  /** Whether a part of the set went on uncounted. */
+  /** Whether a part of the set was not counted. */
   hasMissed: boolean;
   /** When the last repetition was counted or asked for. */
   lastCountMs: number;

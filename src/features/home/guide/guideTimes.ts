@@ -1,24 +1,27 @@
-/** How long things last on the way through a set, ms; tried out, no source. */
+/** Durations within a set, ms; found by trial, no source. */
 export const guideTimes = {
-  /** Well placed for so long, it counts. */
+  /** Well placed for this long counts as placed. */
   placedSteady: 1200,
-  /** Out of place for so long in the quiet stand, it goes back to placing. */
+  /** Out of place for this long in the quiet stand returns to placing. */
   misplaced: 1000,
-  /** Nobody in the picture for so long means left, somebody for so long means back. */
+  /** Nobody in the picture for this long means left, somebody for this long means back. */
   gone: 1000,
   back: 1500,
-  /** The same hint on placing again after, and another one at the soonest after. */
+  /** Time until the same placing hint is repeated, and the least time before a different one. */
   hintAgain: 8000,
   hintSoonest: 3000,
-  /** To walk back to the place after a press. */
+  /** Time to walk back into place after a press. */
   walkBack: 6000,
-  /** Two easy bends are waited for so long. */
+  /** Longest wait for two easy bends. */
   bendsAtMost: 15_000,
   /** Two seconds of quiet stand, and what it takes to say so. */
   standing: 3500,
-  /** Somebody who can't stand still is told so once, and not kept from exercising. */
+  /** Somebody who can't stand still is told so once, and may still exercise. */
   standingAtMost: 9000,
-  /** To get into position: where it is seen, at least; where it can't be told; where it does not look like it, at most. */
+  /**
+   * To get into position: at least, where the position is seen; where it can't be inferred; at most, where it
+   * does not look right.
+   */
   readyAtLeast: 2500,
   spokenWord: 400,
   postureSteady: 800,
@@ -26,11 +29,11 @@ export const guideTimes = {
   readyAtMost: 20_000,
   readyHold: 8000,
   countdown: 3000,
-  /** Without a repetition for so long, the person is asked. */
+  /** Without a repetition for this long, the person is prompted. */
   idle: 20_000,
   /** Recorded after the last repetition, so that its end is seen. */
   finishing: 1500,
   setDone: 4000,
-  /** A longer gap between two ticks is no time worked. */
+  /** A longer gap between two ticks does not count as time worked. */
   longestTick: 1000,
 } as const;

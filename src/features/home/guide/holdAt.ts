@@ -1,7 +1,7 @@
 import type { HoldItem } from '#documents/plan/planDocument';
 import { createHoldTimer, type HoldState } from '#core/segmentation/createHoldTimer';
 
-/** Where the holds of a set stand after so much time without pauses, ms. */
+/** Progress of the holds of a set after a given time without pauses, ms. */
 export function holdAt({ holdSeconds, holds, restSeconds }: HoldItem, workedMs: number): HoldState {
   return createHoldTimer({ seconds: holdSeconds, holds, restSeconds }, 0).at(workedMs);
 }

@@ -10,27 +10,27 @@ export const lines = {
   stayPlaced: 'Come back to your place.',
   bends: 'Good. Two easy bends on both legs, small and slow.',
   standing: 'Good. Now stand still on both feet.',
-  placedAgain: 'Good. On we go.',
+  placedAgain: 'Good. Let’s carry on.',
   go: 'Go.',
   uncounted:
-    'This device is too slow to count along. Count for yourself. When you are done, come back and press the button.',
-  idle: 'Go on when you are ready. To end the set, come back and press the button.',
+    'This device is too slow to count along. Count your repetitions yourself. When you are done, come back and press the button.',
+  idle: 'Carry on when you are ready. To end the set, come back and press the button.',
   setDone: 'Set done. Well done.',
   setEnded: 'This set is over.',
   allDone: 'That was everything. Well done.',
   lastSeconds: 'Ten seconds left.',
   hold: 'Hold.',
-  halfway: 'Half of it.',
-  release: 'And let go.',
-  cameraMissing: 'The camera is not there yet.',
-  ended: 'Ended. What you did up to here is kept.',
+  halfway: 'Halfway.',
+  release: 'And relax.',
+  cameraMissing: 'The camera is not on yet.',
+  ended: 'Ended. What you have done so far is saved.',
 };
 
 export const pauseLines: Record<PauseReason, string> = {
-  'left-picture': 'Paused, you left the picture. Come back, and it goes on.',
+  'left-picture': 'Paused: you left the picture. Come back to continue.',
   button: 'Paused.',
-  'page-hidden': 'Paused. Press go on when you are ready.',
-  'camera-ended': 'Paused, the camera has stopped. What you did up to here is kept.',
+  'page-hidden': 'Paused. Press Continue when you are ready.',
+  'camera-ended': 'Paused: the camera has stopped. What you have done so far is saved.',
 };
 
 /** 'Set two of three: split-stance sit-to-stand, right leg.' */

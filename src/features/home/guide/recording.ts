@@ -1,6 +1,6 @@
 import type { Turn } from './turn';
 
-/** The recording follows the state; what makes no sense in it is left out. */
+/** The recording follows the state; effects that make no sense in it are left out. */
 export function startRecording({ state, effects }: Turn): void {
   if (state.recording !== 'off') return;
   state.recording = 'on';

@@ -14,7 +14,7 @@ export interface CountLine {
 const countedDown = 3;
 
 /**
- * The count, what the plan wants said of the repetition, and how many are left of the last three.
+ * The count, the feedback that the plan asks for, and how many of the last three are left.
  *
  * @param count  of this repetition, from 1
  */
@@ -41,7 +41,7 @@ function leftLine(left: number): string | null {
   return left <= countedDown ? `${capitalised(numberWord(left))} more.` : null;
 }
 
-/** Whether a repetition has the sound of its own that tells of leaving the limits. */
+/** Whether a repetition has the sound that signals leaving the limits. */
 export function isOutside(
   heard: HeardVerdict | null,
   feedback: FeedbackMode,
@@ -51,7 +51,7 @@ export function isOutside(
   return isTold && outsideSound && heard?.verdict === 'out-of-line';
 }
 
-/** What is said of how a repetition went; null where the plan wants nothing said, or nothing is known. */
+/** Spoken feedback on a repetition; null where the plan asks for none, or nothing is known. */
 export function feedbackLine(heard: HeardVerdict | null, feedback: FeedbackMode): string | null {
   if (heard === null || feedback === 'after-the-set' || feedback === 'none') return null;
   if (heard.verdict === 'out-of-line') {

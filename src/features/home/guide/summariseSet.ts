@@ -6,7 +6,7 @@ import type { MeasureJudgement } from '#core/scoring/judgeMeasure';
 import { repetitionCount } from '#words/repetitionCount';
 import { reasonWords } from '#words/reasonWords';
 
-/** A set in plain words for whoever did it; no diagnosis, no numbers of degrees. */
+/** A set in plain words for the patient; no diagnosis, no numbers of degrees. */
 export interface SetSummary {
   /** One thing done well. */
   well: string;
@@ -27,9 +27,9 @@ export function summariseSet(judged: readonly JudgedRepetition[], prescribed: nu
   const unmeasured = unmeasuredSentence(judged, measured.length);
   if (judged.length === 0) {
     return {
-      well: 'You took the time for it.',
+      well: 'You took the time to exercise.',
       practise:
-        'No repetition was seen, so nothing can be said about this set. Next time go slowly, and all the way.',
+        'No repetition was seen, so nothing can be said about this set. Next time move slowly, through the whole movement.',
       unmeasured: null,
     };
   }
@@ -55,12 +55,12 @@ function doneSentence(done: number, prescribed: number | null): string {
   return `You did ${repetitionCount(done)}.`;
 }
 
-/** What went off most often is the one to practise; where nothing did, the edge that was come close to. */
+/** The most frequent fault is the one to practise; without one, the limit that was approached. */
 function practiseSentence(measured: readonly JudgedRepetition[]): string {
   const outside = measured.filter(({ verdict }) => verdict === 'out-of-line');
   const near = measured.filter(({ verdict }) => verdict === 'near-limit');
   if (outside.length === 0 && near.length === 0) {
-    return 'Keep it like this: slow, and the knee over the middle of the foot.';
+    return 'Keep going like this: slow, and the knee over the middle of the foot.';
   }
   const told = outside.length > 0 ? outside : near;
   const inward = told.filter((one) => decidingWay(one) === 'inward').length;
@@ -80,7 +80,7 @@ function practiseSentence(measured: readonly JudgedRepetition[]): string {
   return `In ${count} your knee ${went} ${way}. ${cue}, over the middle of the foot.`;
 }
 
-/** Where most rests on measures beside the knee: the most frequent of them. */
+/** Where most faults are in measures besides the knee: the most frequent of them. */
 function otherSentence(others: readonly MeasureJudgement[], of: number, isOutside: boolean): string {
   const alike = [...group(others, ({ measure, end }) => `${measure} ${end}`).values()];
   const [most = []] = alike.sort((a, b) => b.length - a.length);

@@ -5,7 +5,7 @@ import type { ToneKind } from '#device/sound/toneKind';
 import type { GuideEffect } from './guideEffect';
 import type { GuideOptions, GuidePhase, GuideState } from './guideState';
 
-/** One event being worked off: the state may be written to, since it is a copy. */
+/** One event being processed: the state may be written to, since it is a copy. */
 export interface Turn {
   readonly options: GuideOptions;
   readonly state: GuideState;

@@ -1,7 +1,7 @@
 import { toDegrees } from '#core/geometry/degrees';
 
 /**
- * How far beside the camera's own direction something is seen.
+ * How far off the camera's axis something is seen.
  *
  * @param xPx  px from the picture's left edge
  * @returns  degrees, positive = to the picture's right

@@ -1,6 +1,6 @@
 import type { Brightness } from './placing';
 
-/** About so many pixels are looked at, evenly spread. */
+/** About this many pixels are sampled, evenly spread. */
 const looks = 4000;
 
 /**

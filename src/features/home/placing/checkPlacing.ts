@@ -25,7 +25,10 @@ import { readSight } from './readSight';
 /** Nothing older than this counts, ms. */
 export const placingWindowMs = 2000;
 
-/** What need not be known: it does not show in every posture, the caller did not look, or another check says it. */
+/**
+ * Checks that may stay unknown: not visible in every posture, not supplied by the caller, or covered by
+ * another check.
+ */
 const mayStayUnknown: ReadonlySet<PlacingCheckId> = new Set(['light', 'one-person', 'camera-level']);
 
 const seenChecks: Record<Exclude<PlacingCheckId, 'furniture'>, Check> = {
@@ -42,10 +45,10 @@ const seenChecks: Record<Exclude<PlacingCheckId, 'furniture'>, Check> = {
 };
 
 /**
- * Checks whether a person, as filmed now, can be measured, by the functions that measure a set later and refuse what
- * can't be measured. Looked at once, without memory; see createPlacing for what is shown live.
+ * Checks whether a person, as filmed now, can be measured, by the functions that measure a set later and
+ * refuse what can't be measured. One evaluation, without memory; see createPlacing for what is shown live.
  *
- * @param window  joints of the last one to two seconds, at whatever times; what is older is left out
+ * @param window  joints of the last one to two seconds, at any times; anything older is left out
  * @param setup  task and working side of the set to come
  * @param goodBefore  checks that were good the last time: their limits are wider
  * @returns  the checks in order of importance, each with what to move and which way

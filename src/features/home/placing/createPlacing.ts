@@ -18,8 +18,8 @@ export interface LivePlacing {
 }
 
 /**
- * Checks the placing over and over without flickering: what is good stays good up to a wider limit, green comes after
- * a second of nothing in the way, and what is said stays for a second unless it is done.
+ * Checks the placing repeatedly without flickering: what is good stays good up to a wider limit, green comes
+ * after a second of nothing in the way, and what is said stays for a second unless it is done.
  */
 export function createPlacing(): LivePlacing {
   let goodBefore: ReadonlySet<PlacingCheckId> = new Set();

@@ -19,7 +19,8 @@ const bends = [
 ];
 
 /**
- * Half-width of the widest error band that a bend of this leg would have from here, by the band's own function.
+ * Half-width of the widest error band that a bend of this leg would have from here, by the function that
+ * computes the band.
  *
  * @param yaw  what the set's recording is expected to read
  * @param jitter  trembling of the joints after smoothing, in shank lengths

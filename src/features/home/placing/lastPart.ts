@@ -1,7 +1,7 @@
 import { keypointCount } from '#core/keypoints/keypointNames';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 
-/** The frames of the last so many milliseconds; shares the track's memory. */
+/** The frames of the last given milliseconds; shares the track's memory. */
 export function lastPart(track: KeypointTrack, spanMs: number): KeypointTrack {
   const endMs = track.timesMs.at(-1) ?? 0;
   const from = Math.max(

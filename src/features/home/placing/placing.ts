@@ -1,6 +1,6 @@
 import type { QuietStand } from './quietStand';
 
-/** What is looked at, most important first: in this order it is told, one at a time. */
+/** The checks, most important first; they are reported in this order, one at a time. */
 export const placingCheckIds = [
   'light',
   'one-person',
@@ -41,7 +41,7 @@ export type PlacingArrow =
 
 export interface PlacingCheck {
   id: PlacingCheckId;
-  /** 'move': something is to be changed. 'unknown': it can't be told from the picture as it is. */
+  /** 'move': something is to be changed. 'unknown': it can't be inferred from the picture. */
   state: 'good' | 'move' | 'unknown';
   /** Whether it is read off the picture, or can't be seen and is asked of the person. */
   source: 'seen' | 'asked';
@@ -52,15 +52,15 @@ export interface PlacingCheck {
   arrow: PlacingArrow;
 }
 
-/** What is known beside the joints. */
+/** What is known besides the joints. */
 export interface PlacingFacts {
-  /** Brightness of the picture, see brightnessOf; left out where it was not looked at. */
+  /** Brightness of the picture, see brightnessOf; left out where it was not read. */
   brightness?: Brightness | undefined;
-  /** Pictures a second that are recorded, Hz; left out, it is told from the times of the joints. */
+  /** Pictures a second that are recorded, Hz; left out, it is inferred from the times of the joints. */
   cameraRateHz?: number | undefined;
   /** Whether the person has confirmed that chair or step stands where it should and can't slide. */
   isFurniturePlaced?: boolean | undefined;
-  /** What the quiet stand showed, where it was before. */
+  /** What the quiet stand showed, if there was one before. */
   quietStand?: Extract<QuietStand, { problem: null }> | undefined;
 }
 

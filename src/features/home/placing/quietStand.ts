@@ -33,7 +33,7 @@ export type QuietStand =
       standingOffsetDeg: Record<Side, number>;
       /** Trembling of the joints after smoothing, one standard deviation, in shank lengths; the larger of both legs. */
       jitter: number;
-      /** How the body stood to the camera, told from both feet. */
+      /** The body's yaw to the camera, inferred from both feet. */
       yaw: YawEstimate;
     }
   | {

@@ -7,7 +7,7 @@ const uprightShare = 0.85;
 const seatedShare = 0.65;
 
 /**
- * Whether a person stands or sits, sample by sample, told from how long the thighs look.
+ * Whether a person stands or sits, sample by sample, inferred from the apparent thigh length.
  *
  * @returns  1 standing, 0 seated (or bent as low), 0.5 in between or unseen
  */

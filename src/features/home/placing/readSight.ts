@@ -36,7 +36,7 @@ const leastPostureShare = 0.5;
 /** A foot this much higher than the other, share of leg length, is lifted: it does not say where the body faces. */
 const liftedShare = 0.12;
 
-/** Everything that the checks look at: one to two seconds of a person, seen through the functions that measure. */
+/** The input of all checks: one to two seconds of a person, seen through the functions that measure. */
 export interface Sight {
   track: KeypointTrack;
   setup: Setup;
@@ -47,7 +47,10 @@ export interface Sight {
   /** Null where nobody was seen for most of the window. */
   extent: Extent | null;
   legs: Record<Side, ViewedLeg | null>;
-  /** Thigh plus shank of the working leg as they would look upright, px; told from the torso where the leg is unseen. */
+  /**
+   * Thigh plus shank of the working leg as they would look upright, px; inferred from the torso where the leg
+   * is unseen.
+   */
   legPx: number | null;
   posture: 'standing' | 'seated' | 'between';
   /** How the body stands to the camera; null where the working leg was never seen. */
@@ -60,7 +63,7 @@ export interface Sight {
   obstacle: MissingReason | null;
 }
 
-/** Looks at a window of joints as a recording of the set would be looked at. */
+/** Reads a window of joints the way a recording of the set would be read. */
 export function readSight(track: KeypointTrack, setup: Setup, facts: PlacingFacts): Sight {
   const task = findTask(setup.task);
   const points = smoothPoints(track);
@@ -102,8 +105,8 @@ export function readSight(track: KeypointTrack, setup: Setup, facts: PlacingFact
 }
 
 /**
- * A seated thigh points at the camera: its length is then told from the shank. A shank that points away, as that of a
- * foot under the seat does, is as long as the other.
+ * A seated thigh points at the camera: its length is then inferred from the shank. A shank that points away,
+ * as that of a foot under the seat does, is as long as the other.
  */
 function withLengths(
   leg: ViewedLeg | null,

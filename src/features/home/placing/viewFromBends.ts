@@ -26,15 +26,15 @@ const openingSdDeg = 2.3;
 
 export type BendsOutcome =
   | { view: BendsView; problem: null }
-  /** One sentence: why the bends tell nothing, and what to do. */
+  /** One sentence: why nothing can be inferred from the bends, and what to do. */
   | { view: null; problem: string };
 
 /**
- * Tells from two easy two-legged bends how the body stands to the camera, for a set that follows: what both knees do
- * alike there is view, not alignment. Hand the view on as `bends` of the set's setup.
+ * Infers the body's yaw to the camera from two easy two-legged bends, for a set that follows: what both knees
+ * do alike there is view, not alignment. Hand the view on as `bends` of the set's setup.
  *
- * It only holds while the camera is not moved between the bends and the end of the set: not carried, tipped or turned.
- * Film the bends anew when it was.
+ * It only holds while the camera is not moved between the bends and the end of the set: not carried, tipped
+ * or turned. Film the bends again if it was.
  *
  * @param track  the bends alone, with a moment of standing before and between them
  */
@@ -47,9 +47,7 @@ export function viewFromBends(track: KeypointTrack): BendsOutcome {
   const depth = mean(bends, ({ ranges }) => depthMeasure.peak(ranges.depth)?.value ?? 0)!;
   if (depth < leastDepth) return none('The bends were very small. Bend both knees a little more, twice.');
   if (!measurement.view?.cues.some(({ name }) => name === 'thighs')) {
-    return none(
-      'Both legs were not seen all of the time. Clear what stands in front of them, then bend twice.',
-    );
+    return none('Both legs were not seen all of the time. Move anything in front of them, then bend twice.');
   }
   const thighsSdDeg = Math.hypot(openingSdDeg, placedSdDeg(depth));
   const { yawDeg, sdDeg } = fuseCues(

@@ -9,7 +9,7 @@ import { RemarkPage } from './RemarkPage';
 
 type QuestionId = 'painDuring' | 'painAfter' | 'effort';
 
-/** How it was: one question a page, then a remark; each may be left open. */
+/** How it was: one question per page, then a remark; each may be skipped. */
 export function AfterPage() {
   const home = useHome();
   const sets = useHomeState((state) => state.sets);
@@ -35,7 +35,7 @@ export function AfterPage() {
       leave={back}
       actions={
         <Button className={value === null ? 'button' : 'button button-primary'} onPress={() => setAt(at + 1)}>
-          {value === null ? 'Leave it open' : 'Go on'}
+          {value === null ? 'Skip' : 'Continue'}
         </Button>
       }
     >

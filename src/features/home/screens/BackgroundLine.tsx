@@ -3,7 +3,7 @@ import { useHomeState } from '../homeContext';
 import { Message } from '#ui/components/Message';
 import { ProgressFill } from '#ui/components/ProgressFill';
 
-/** How far the careful measuring of stored videos is; nothing where none waits. */
+/** Progress of re-measuring stored videos; nothing where none waits. */
 export function BackgroundLine() {
   const { waiting, share, isPaused, problems } = useHomeState((state) => state.background);
   return (
@@ -19,7 +19,7 @@ export function BackgroundLine() {
             <>
               <Label>
                 {isPaused ? 'Waiting to measure' : 'Measuring'} {waiting === 1 ? 'a set' : `${waiting} sets`}{' '}
-                once more, carefully. You need not wait for it.
+                again, more carefully. You do not need to wait.
               </Label>
               <ProgressFill percentage={percentage} />
             </>

@@ -8,7 +8,7 @@ import { HomePage } from './HomePage';
 import { InterruptedSets } from './InterruptedSets';
 import { StorageNotice } from './StorageNotice';
 
-/** The way in at home: by the plan, or without one. What was interrupted is decided first. */
+/** The way in at home: by the plan, or without one. Interrupted sets are dealt with first. */
 export function BeginPage() {
   const home = useHome();
   const plans = useHomeState((state) => state.plans);
@@ -32,7 +32,7 @@ export function BeginPage() {
             isDisabled={isBlocked || isOpening}
             onPress={() => void home.openKeptPlan(latest.id)}
           >
-            Go on with the plan for {latest.patient}
+            Continue with the plan for {latest.patient}
           </Button>
         )
       }
@@ -42,7 +42,7 @@ export function BeginPage() {
       <BackgroundLine />
       <p>
         Your phone or laptop films you from two to three metres, tells you where to stand, counts along, and
-        shows afterwards how your knee moved. You do not have to touch it meanwhile.
+        shows afterwards how your knee moved. You do not have to touch it while you exercise.
       </p>
       <section className="home-section">
         <h2>With a plan</h2>
@@ -69,7 +69,7 @@ export function BeginPage() {
         </div>
       </section>
       <section className="home-section">
-        <h2>Without one</h2>
+        <h2>Without a plan</h2>
         <p>You choose the exercise, the leg, and how often.</p>
         <div className="home-row">
           <Button className="button" isDisabled={isBlocked} onPress={() => setIsFree(true)}>

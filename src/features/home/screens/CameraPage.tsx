@@ -26,7 +26,7 @@ function CameraAsked({ onBack }: { onBack: () => void }) {
   const isAsking = camera.state === 'asking';
   return (
     <HomePage
-      title="Now the camera"
+      title="Set up the camera"
       leave={{ words: 'Back', onPress: onBack }}
       actions={
         <>
@@ -54,12 +54,12 @@ function CameraAsked({ onBack }: { onBack: () => void }) {
         The camera sees how your knee moves: it is used to count along, and the set is recorded to be
         measured. The pictures stay on this device, nothing is sent anywhere, and no sound is recorded.
       </p>
-      <p>Your browser is going to ask whether this page may use it.</p>
+      <p>Your browser will ask whether this page may use the camera.</p>
       <CameraPicker onChoose={(next) => (wish.current = next)} />
       <ul className="home-list">
         <li>Stand the phone or laptop firmly, about as high as your hips or a little below.</li>
         <li>Two to three metres of clear floor in front of it, and light from its side.</li>
-        <li>Turn the sound up: you are told what to do.</li>
+        <li>Turn the sound up: a voice tells you what to do.</li>
       </ul>
     </HomePage>
   );

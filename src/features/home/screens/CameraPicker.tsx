@@ -3,7 +3,7 @@ import { useHomeState } from '../homeContext';
 import type { CameraChoiceWish } from '../store/homeApp';
 import { Choice } from '#ui/components/Choice';
 
-/** Front or back as long as nothing else is known, and each camera by its own name once one was allowed. */
+/** Front or back until access is granted, then each camera by name. */
 export function CameraPicker({ onChoose }: { onChoose: (wish: CameraChoiceWish) => void }) {
   const camera = useHomeState((state) => state.camera);
   const cameras = useHomeState((state) => state.cameras);
@@ -15,7 +15,7 @@ export function CameraPicker({ onChoose }: { onChoose: (wish: CameraChoiceWish) 
     const chosen = camera.state === 'on' ? camera.camera.deviceId : (wished ?? options[0]!.id);
     return (
       <Choice
-        label="Which camera"
+        label="Camera"
         options={options}
         value={chosen}
         onChange={(deviceId) => {
@@ -27,7 +27,7 @@ export function CameraPicker({ onChoose }: { onChoose: (wish: CameraChoiceWish) 
   }
   return (
     <Choice
-      label="Which camera"
+      label="Camera"
       options={facings}
       value={facing}
       onChange={(next) => {
@@ -39,6 +39,6 @@ export function CameraPicker({ onChoose }: { onChoose: (wish: CameraChoiceWish) 
 }
 
 const facings = [
-  { id: 'front', name: 'The one beside the screen', hint: 'You see yourself, and read what to do.' },
-  { id: 'back', name: 'The one at the back', hint: 'You hear what to do, but do not see the screen.' },
+  { id: 'front', name: 'Front camera', hint: 'You see yourself, and read what to do.' },
+  { id: 'back', name: 'Back camera', hint: 'You hear what to do, but do not see the screen.' },
 ] as const;

@@ -2,7 +2,7 @@ import type { PlacingCheck } from '../placing/placing';
 
 const stateWords: Record<PlacingCheck['state'], string> = {
   good: 'good',
-  move: 'to be changed',
+  move: 'needs changing',
   unknown: 'not known yet',
 };
 
@@ -14,7 +14,7 @@ export function CheckList({ checks }: { checks: readonly PlacingCheck[] }) {
       <p className="checks-count small">
         {good} of {checks.length} good
       </p>
-      <ul className="checks-list" aria-label="What is looked at">
+      <ul className="checks-list" aria-label="Checks">
         {checks.map(({ id, state, short }) => (
           <li key={id}>
             <CheckMark state={state} />

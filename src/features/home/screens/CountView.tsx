@@ -8,7 +8,7 @@ import { repetitionCount } from '#words/repetitionCount';
 import { verdictWords } from '#words/verdictWords';
 import { toldOf } from './toldOf';
 
-/** Repetitions done, huge, and how they went, where the plan wants it told. */
+/** Repetitions done, huge, and how they went, where the plan wants it shown. */
 export function CountView({ view }: { view: GuideView }) {
   const { step, count, ofCount } = view;
   const heard = useHomeStep('exercise', (part) => part.heard);

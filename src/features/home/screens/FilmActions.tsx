@@ -6,7 +6,7 @@ import { furnitureToAsk } from './furnitureToAsk';
 
 const words: Record<GuidePress, string> = {
   pause: 'Pause',
-  resume: 'Go on',
+  resume: 'Continue',
   'start-anyway': 'Start anyway',
   'skip-rest': 'Skip the rest',
   'end-set': 'End this set',
@@ -18,7 +18,7 @@ const words: Record<GuidePress, string> = {
 const mainOrder: readonly GuidePress[] = ['resume', 'skip-rest', 'pause'];
 const sideOrder: readonly GuidePress[] = ['start-anyway', 'end-set', 'pause', 'end'];
 
-/** One large button, one beside it, and always the way out because of pain, each in its own place in every phase. */
+/** One large button, a second next to it, and always the stop for pain, each in the same place in every phase. */
 export function FilmActions({ view }: { view: GuideView }) {
   const { presses, phase, count, pauseReason, step } = view;
   const home = useHome();
@@ -31,7 +31,7 @@ export function FilmActions({ view }: { view: GuideView }) {
     return (
       <div className="film-actions">
         <Button className="button button-primary film-main" onPress={() => home.finishExercise()}>
-          Go on
+          Continue
         </Button>
       </div>
     );

@@ -10,7 +10,7 @@ import { StoppedView } from './StoppedView';
 
 const readyWords = { seated: 'Sit down', standing: 'Stand ready', 'as-shown': 'Get ready' };
 
-/** What stands over the picture, or in its place: one thing a phase. */
+/** What is shown over the picture, or in its place: one thing per phase. */
 export function FilmCentre({ view }: { view: GuideView }) {
   const { phase, step, hold, count } = view;
   switch (phase) {

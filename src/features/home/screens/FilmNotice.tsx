@@ -1,7 +1,7 @@
 import { useHomeState, useHomeStep } from '../homeContext';
 
 /**
- * What to know meanwhile: a set that is not kept, a device that is slow, a screen that may go dark.
+ * Notices during a set: a set that is not saved, a device that is slow, a screen that may go dark.
  *
  * @param isCalm  whether there is time to read
  */

@@ -27,7 +27,7 @@ export function FreePage({ onBack }: { onBack: () => void }) {
       leave={{ words: 'Back', onPress: onBack }}
       actions={
         <Button className="button button-primary" onPress={goOn}>
-          Go on
+          Continue
         </Button>
       }
     >

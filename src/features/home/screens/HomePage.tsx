@@ -19,7 +19,7 @@ export function HomePage({ title, children, actions, leave }: Props) {
   const problem = useHomeState((state) => state.problem);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
-    // Whoever does not see the page hears where the last press has led.
+    // Anyone who can't see the page hears where the last press led.
     heading.current?.focus({ preventScroll: true });
     scrollTo(0, 0);
   }, [title]);

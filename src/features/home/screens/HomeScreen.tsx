@@ -20,7 +20,7 @@ const pages: Record<HomeStep, () => React.ReactNode> = {
   summary: SummaryPage,
 };
 
-/** A home session from its plan to its summary, one page a step. */
+/** A home session from its plan to its summary, one page per step. */
 export function HomeScreen() {
   const home = useHome();
   const Page = pages[useHomeState(({ step }) => step)];

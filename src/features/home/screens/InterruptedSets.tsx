@@ -4,7 +4,7 @@ import type { InterruptedView } from '../store/homeState';
 import { Message } from '#ui/components/Message';
 import { findTask } from '#core/exercises/exercises';
 
-/** Sets whose recording broke off: to keep, or to drop. */
+/** Sets whose recording was interrupted: to keep or to delete. */
 export function InterruptedSets() {
   const interrupted = useHomeState((state) => state.interrupted);
   return interrupted.map((set) => <InterruptedSet key={set.id} set={set} />);
@@ -19,11 +19,11 @@ function InterruptedSet({ set }: { set: InterruptedView }) {
         kind="plain"
         actions={
           <Button className="button" onPress={() => home.undoDrop(id)}>
-            Take it back
+            Undo
           </Button>
         }
       >
-        The set was dropped. It is deleted when you go on.
+        The set will be deleted when you continue.
       </Message>
     );
   }
@@ -31,14 +31,14 @@ function InterruptedSet({ set }: { set: InterruptedView }) {
   return (
     <Message
       kind="caution"
-      title="A set was broken off"
+      title="A set was interrupted"
       actions={
         <div className="home-row">
           <Button className="button" isDisabled={isKeeping} onPress={() => void home.keepInterrupted(id)}>
-            {isKeeping ? 'Keeping it …' : 'Keep it'}
+            {isKeeping ? 'Saving …' : 'Keep it'}
           </Button>
           <Button className="button" isDisabled={isKeeping} onPress={() => home.dropInterrupted(id)}>
-            Drop it
+            Delete it
           </Button>
         </div>
       }

@@ -24,7 +24,7 @@ export function OwnVideosPage() {
             className={left > 0 ? 'button' : 'button button-primary'}
             onPress={() => home.finishOwnRecordings()}
           >
-            {left > 0 ? 'That was all for today' : 'Go on'}
+            {left > 0 ? 'That is all for today' : 'Continue'}
           </Button>
         </>
       }
@@ -36,8 +36,8 @@ export function OwnVideosPage() {
       </ul>
       {left > 0 && (
         <p>
-          {left === 1 ? 'One more set is planned.' : `${left} more sets are planned.`} Film each as a video of
-          its own.
+          {left === 1 ? 'One more set is planned.' : `${left} more sets are planned.`} Film each one as a
+          separate video.
         </p>
       )}
     </HomePage>
@@ -50,7 +50,7 @@ function OwnSet({ set: { item, result, found, problem } }: { set: HomeSet }) {
       <span>
         {itemName(item)}, {result.side} leg, set {result.number}
       </span>
-      <span className="soft">{found === null ? 'being kept …' : repetitionCount(found)}</span>
+      <span className="soft">{found === null ? 'saving …' : repetitionCount(found)}</span>
       {problem !== null && <Message kind="caution">{problem}</Message>}
     </li>
   );

@@ -25,7 +25,7 @@ export function PainPage() {
             isDisabled={score === null}
             onPress={() => home.goOnFromPain()}
           >
-            {score === null ? 'Choose a number' : 'Go on'}
+            {score === null ? 'Choose a number' : 'Continue'}
           </Button>
         ) : (
           <>
@@ -33,7 +33,7 @@ export function PainPage() {
               End here for today
             </Button>
             <Button className="button" onPress={goOnAllTheSame}>
-              My therapist said to go on
+              My therapist told me to continue
             </Button>
           </>
         )

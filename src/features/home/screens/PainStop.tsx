@@ -12,7 +12,7 @@ export function PainStop({ advice }: { advice: string }) {
         Stop for today
       </Button>
       <Button className="button" onPress={() => home.goOnInSpiteOfPain()}>
-        My therapist said to go on
+        My therapist told me to continue
       </Button>
     </section>
   );

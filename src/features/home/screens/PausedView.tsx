@@ -6,14 +6,14 @@ import { BigWords } from './BigWords';
 import { PainStop } from './PainStop';
 
 const reasons: Record<PauseReason, string> = {
-  'left-picture': 'You are out of the picture. Come back into it, and it goes on by itself.',
-  button: 'Take your time. Press go on, and walk back to your place.',
-  'page-hidden': 'The page was not in front. Press go on when you are ready.',
+  'left-picture': 'You are out of the picture. Come back, and it continues by itself.',
+  button: 'Take your time. Press Continue, and walk back to your place.',
+  'page-hidden': 'You left this page. Press Continue when you are ready.',
   'camera-ended':
-    'The camera has stopped. What you did up to here is kept. Switch the camera on again, then go on.',
+    'The camera has stopped. What you have done so far is saved. Switch the camera on again, then continue.',
 };
 
-/** That it is paused, why, and what to do. */
+/** Shows that it is paused, why, and what to do. */
 export function PausedView({ view: { pauseReason, count, ofCount, step, presses } }: { view: GuideView }) {
   const home = useHome();
   const warning = useHomeStep('exercise', (part) => part.painWarning);

@@ -44,8 +44,8 @@ export function PlanPage() {
       </section>
       <section className="home-section home-end">
         <p>
-          <strong>Before you go on:</strong> have you read this, is everything ready, and does none of these
-          signs apply to you today?
+          <strong>Before you continue:</strong> have you read this, is everything ready, and does none of
+          these signs apply to you today?
         </p>
         <Button className="button button-primary" onPress={confirm}>
           Yes, ready, and none applies

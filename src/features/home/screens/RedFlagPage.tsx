@@ -27,9 +27,9 @@ export function RedFlagPage({ onBack }: { onBack: () => void }) {
           </>
         }
       >
-        <p>You say: {chosen.words}.</p>
+        <p>You chose: {chosen.words}.</p>
         <p className="flag-advice">{chosen.advice}</p>
-        <p>This program can’t tell what it is. Please have somebody look at it who can.</p>
+        <p>This program can’t tell what the cause is. Please have it checked by someone who can.</p>
       </HomePage>
     );
   }

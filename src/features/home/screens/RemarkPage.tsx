@@ -5,7 +5,7 @@ import { Message } from '#ui/components/Message';
 import { itemName } from '#documents/plan/itemName';
 import { HomePage } from './HomePage';
 
-/** Longest remark, characters, as the visit document takes it. */
+/** Longest remark, characters, that the session document allows. */
 const longestRemark = 2000;
 
 /** A remark, and the sets that are saved with it. */
@@ -34,7 +34,7 @@ export function RemarkPage({ back }: { back: { words: string; onPress: () => voi
         maxLength={longestRemark}
         onChange={(text) => home.setRemark(text)}
       >
-        <Label>How it felt, or what you would like your therapist to know. It may stay empty.</Label>
+        <Label>How it felt, or what you would like your therapist to know. You can leave this empty.</Label>
         <TextArea className="remark" />
       </TextField>
       {sets.length > 0 && (
@@ -63,7 +63,7 @@ function SavedSet({ set, index }: { set: HomeSet; index: number }) {
         className="button button-quiet"
         onPress={() => (isDiscarded ? home.undoDiscard(index) : home.discardSet(index))}
       >
-        {isDiscarded ? 'Keep it after all' : 'Leave it out'}
+        {isDiscarded ? 'Include it after all' : 'Leave it out'}
       </Button>
       {problem !== null && <Message kind="caution">{problem}</Message>}
     </li>

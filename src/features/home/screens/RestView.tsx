@@ -66,7 +66,7 @@ function nextWords({ item, side, number, ofSets, change }: SetStep): string {
   return `Then: ${itemName(item)}, ${side} leg.`;
 }
 
-/** How the last set went, unless the plan wants nothing told. */
+/** How the last set went, unless the plan wants no feedback. */
 function LastSet() {
   const last = useHomeState(({ sets }) => sets.at(-1));
   if (last === undefined) return null;

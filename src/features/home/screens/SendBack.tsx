@@ -8,7 +8,7 @@ import { ProgressFill } from '#ui/components/ProgressFill';
 import { videoParts, type VideoPart } from '#documents/parcel/videoPart';
 import { megabytes } from '#words/megabytes';
 
-/** Sends the saved session back to the therapist whose key the plan carries; how much it is stands there before. */
+/** Sends the saved session back to the therapist whose key the plan carries; the size is shown first. */
 export function SendBack({ recipient }: { recipient: string }) {
   const home = useHome();
   const sending = useSending();
@@ -26,14 +26,14 @@ export function SendBack({ recipient }: { recipient: string }) {
     <section className="card home-section" aria-labelledby="send-title">
       <h2 id="send-title">Send it to your therapist</h2>
       <p>
-        It goes as one sealed file that only your therapist can open. How your knee moved is always in it; how
-        much of the video is, you decide.
+        It is sent as one sealed file that only your therapist can open. It always shows how your knee moved;
+        you decide how much of the video to include.
       </p>
       <PartChoice />
       <Preparing />
       {isMeasuring && (
         <p className="soft">
-          The careful measuring is not done yet; what you send now has the first numbers.
+          The careful measurement is not finished yet. If you send now, the first results are sent.
         </p>
       )}
       <Button
@@ -44,7 +44,7 @@ export function SendBack({ recipient }: { recipient: string }) {
         {state === 'sealing' ? 'Sealing …' : 'Send'}
       </Button>
       <div role="status">
-        {state === 'shared' && <p>It was handed to the program that you chose.</p>}
+        {state === 'shared' && <p>It was passed to the app that you chose.</p>}
         {state === 'saved' && (
           <p>It was saved as a file among your downloads. Send that file to your therapist as you agreed.</p>
         )}
@@ -66,7 +66,7 @@ const partNames: Record<VideoPart, string> = {
   whole: 'The whole video',
 };
 
-/** What of the video is sent, with what it comes to; what is not possible says why. */
+/** How much of the video is sent, with its size; an impossible choice says why. */
 function PartChoice() {
   const home = useHome();
   const sending = useSending();
@@ -85,7 +85,7 @@ function PartChoice() {
       isDisabled={choices === null || state === 'sealing'}
       onChange={(part) => void sending.choose(home.sessionId(), part as VideoPart)}
     >
-      <Label className="field-label">What of the video?</Label>
+      <Label className="field-label">How much of the video?</Label>
       {videoParts.map((part) => {
         const choice = choices?.[part];
         const isPossible = choice !== undefined && choice.fault === null;
@@ -107,7 +107,7 @@ function sizeWords({ bytes, isExact }: SendingChoice): string {
   return isExact ? megabytes(bytes) : `about ${megabytes(bytes)}`;
 }
 
-/** How far the preparing has come, and the way to stop it; then what was prepared. */
+/** Progress of the preparation, with a stop button; then the result. */
 function Preparing() {
   const sending = useSending();
   const progress = useSendingState((state) => state.progress);
@@ -115,7 +115,7 @@ function Preparing() {
   if (ready !== null) {
     return (
       <div className="home-section">
-        <p>It is ready on this device, and nothing has left it yet. Look at it before you send it.</p>
+        <p>It is ready on this device, and nothing has left it yet. Watch it before you send it.</p>
         {ready.map((video, index) => (
           <ReadyVideo key={index} video={video} number={index + 1} />
         ))}

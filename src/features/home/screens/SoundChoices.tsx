@@ -1,24 +1,28 @@
 import { Switch } from 'react-aria-components';
 import { useHome, useHomeState } from '../homeContext';
 
-/** Voice, tones, and the tone of its own for a repetition that left the lane; captions come in any case. */
+/** Voice, tones, and the separate tone for a repetition outside the lane; captions are always shown. */
 export function SoundChoices() {
   const home = useHome();
   const { voice, tones, outside, hasVoice } = useHomeState((state) => state.sound);
   return (
     <section className="home-section" aria-label="Sound">
       <h2>Sound</h2>
-      {!hasVoice && <p className="soft">This device has no voice. Everything is shown in writing.</p>}
+      {!hasVoice && <p className="soft">This device has no voice. Everything is shown as text.</p>}
       {hasVoice && (
         <Toggle
-          words="A voice tells what to do"
+          words="A voice tells you what to do"
           isOn={voice}
           onChange={(on) => home.setSound({ voice: on })}
         />
       )}
-      <Toggle words="Tones count along" isOn={tones} onChange={(on) => home.setSound({ tones: on })} />
       <Toggle
-        words="A soft tone when the knee left its lane"
+        words="Tones for each repetition"
+        isOn={tones}
+        onChange={(on) => home.setSound({ tones: on })}
+      />
+      <Toggle
+        words="A soft tone after a repetition outside the lane"
         isOn={outside}
         isDisabled={!tones}
         onChange={(on) => home.setSound({ outside: on })}

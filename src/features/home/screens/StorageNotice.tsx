@@ -2,11 +2,11 @@ import { useHomeState } from '../homeContext';
 import { StorageTrouble } from '#ui/components/StorageTrouble';
 
 const titles = {
-  memory: 'What you record is gone when this tab is closed',
-  blocked: 'Nothing can be begun yet',
+  memory: 'What you record will be lost when this tab is closed',
+  blocked: 'You cannot start yet',
 };
 
-/** That what is recorded does not outlast the tab, or that nothing can be begun. */
+/** Warns that recordings are lost with the tab, or that nothing can be started. */
 export function StorageNotice() {
   return <StorageTrouble storage={useHomeState((state) => state.storage)} titles={titles} />;
 }

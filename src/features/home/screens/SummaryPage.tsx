@@ -20,7 +20,7 @@ export function SummaryPage() {
   return (
     <HomePage
       title={isStopped ? 'Stopping was the right thing to do' : 'Well done. This is how it went'}
-      leave={{ words: 'Another one', onPress: () => home.startOver() }}
+      leave={{ words: 'Another session', onPress: () => home.startOver() }}
       actions={
         <Button className="button button-primary" onPress={() => home.leave()}>
           Done for today
@@ -30,7 +30,7 @@ export function SummaryPage() {
       {isStopped && <Message kind="caution">{cautionsOf(plan).beyondPainLimit}</Message>}
       <SaveProblem />
       <StorageNotice />
-      {shown.length === 0 && <p>No set was kept this time, so there is nothing to look at.</p>}
+      {shown.length === 0 && <p>No set was saved this time, so there is nothing to show.</p>}
       {shown.map(({ set, index }) => (
         <SetCard key={index} set={set} index={index} isAlone={shown.length === 1} />
       ))}
@@ -62,7 +62,7 @@ function SetCard({ set, index, isAlone }: { set: HomeSet; index: number; isAlone
       {recordingId !== null && keeping !== 'finishing' && (
         <div className="home-row">
           <Button className="button" onPress={() => void home.reviewSet(index)}>
-            Look at it
+            View recording
           </Button>
           <Button className="button button-quiet" onPress={() => home.saveSetFile(index)}>
             Save as a file
@@ -74,14 +74,14 @@ function SetCard({ set, index, isAlone }: { set: HomeSet; index: number; isAlone
 }
 
 function withoutSummary({ result: { heldMs, cutShort }, keeping }: HomeSet): string {
-  if (heldMs !== null) return `You held it for ${Math.round(heldMs / 1000)} seconds in all.`;
-  if (keeping === 'finishing') return 'The recording is being looked at …';
+  if (heldMs !== null) return `You held it for ${Math.round(heldMs / 1000)} seconds in total.`;
+  if (keeping === 'finishing') return 'The recording is being measured …';
   return cutShort === null
     ? 'There is no recording of this set.'
     : 'You stopped before anything of this set was measured.';
 }
 
-/** Where the device would not keep the session. */
+/** Shown where the session could not be saved. */
 function SaveProblem() {
   const home = useHome();
   const isFailed = useHomeStep('summary', ({ saving }) => saving === 'failed');
@@ -89,14 +89,14 @@ function SaveProblem() {
   return (
     <Message
       kind="problem"
-      title="Not kept yet"
+      title="Not saved yet"
       actions={
         <Button className="button" onPress={() => void home.saveSession()}>
-          Save once more
+          Try again
         </Button>
       }
     >
-      The device did not keep this session. Try once more, or save each set as a file.
+      This device could not save the session. Try again, or save each set as a file.
     </Message>
   );
 }

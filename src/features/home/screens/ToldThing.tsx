@@ -4,7 +4,7 @@ interface Props {
   text: string;
 }
 
-/** One thing that is told, with a drawing of its own: a knee in its lane, a knee on its way there. */
+/** One point of the summary, with its own drawing: a knee in its lane, a knee on its way there. */
 export function ToldThing({ kind, title, text }: Props) {
   return (
     <div className="told">

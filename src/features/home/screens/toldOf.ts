@@ -1,7 +1,7 @@
 import type { HeardVerdict } from '../guide/guideEvent';
 import type { PlanItem } from '#documents/plan/planDocument';
 
-/** How a repetition went as far as the plan wants it shown while the set goes on; null where it does not. */
+/** How a repetition went, as far as the plan wants it shown during the set; otherwise null. */
 export function toldOf(heard: HeardVerdict | null, item: PlanItem): HeardVerdict | null {
   if (item.kind === 'hold' || heard === null) return null;
   if (item.feedback === 'every-repetition') return heard;

@@ -43,7 +43,7 @@ export function answering({
   };
   const summarise = (saving: StepParts['summary']['saving']) => {
     const { step } = get();
-    // Whoever has left meanwhile is not brought back.
+    // Anyone who has left in the meantime is not brought back.
     if (step === 'after' || step === 'summary') enter('summary', { ...answersOf(get()), saving });
   };
 

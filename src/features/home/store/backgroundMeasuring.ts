@@ -9,29 +9,29 @@ import { explainProblem } from '#shell/explainProblem';
 import { measureFromVideo } from '#shell/tracking/measureFromVideo';
 
 export interface BackgroundState {
-  /** Sessions whose joints are still those tracked live, in the order in which they are measured again. */
+  /** Recordings whose joints are still those tracked live, in the order in which they are measured again. */
   waiting: readonly string[];
   /** The one that is tracked now; progress is null while the model is made ready. */
   current: { id: string; progress: TrackingProgress | null } | null;
   isPaused: boolean;
-  /** Sessions that were measured again since the page was opened. */
+  /** Recordings measured again since the page was opened. */
   done: readonly string[];
-  /** What went wrong since the page was opened, a sentence by session. Such a session keeps its joints. */
+  /** What went wrong since the page was opened, a sentence per recording. Such a recording keeps its joints. */
   problems: Readonly<Record<string, string>>;
 }
 
-/** Measures sessions again from their stored videos, one at a time, while nothing else needs the device. */
+/** Measures recordings again from their stored videos, one at a time, while nothing else needs the device. */
 export interface BackgroundMeasuring {
   readonly store: StoreApi<BackgroundState>;
-  /** Looks for sessions that wait and begins; to be called when the page is opened and after a set was kept. */
+  /** Looks for waiting recordings and begins; to be called when the page is opened and after a set was saved. */
   look(): void;
   /** Stops at once, as for a live recording; resolves when the device is free. What was tracked is kept. */
   pause(): Promise<void>;
-  /** Goes on where it was. */
+  /** Continues where it stopped. */
   resume(): void;
-  /** Calls it off for one session, for good: it keeps the joints tracked live. */
+  /** Cancels it for one recording, for good: it keeps the joints tracked live. */
   cancel(id: string): Promise<void>;
-  /** Asks for it again after it was called off or went wrong. */
+  /** Requests it again after it was cancelled or failed. */
   retry(id: string): Promise<void>;
   /** Resolves once nothing is measured any more: all is done, or it was paused. */
   whenIdle(): Promise<void>;
@@ -117,7 +117,7 @@ export function createBackgroundMeasuring({
     }
   };
 
-  /** A session that goes wrong does not hold up the next one. */
+  /** A recording that fails does not hold up the next one. */
   const tryOne = async (id: string, signal: AbortSignal) => {
     set({ current: { id, progress: null } });
     try {
@@ -133,7 +133,7 @@ export function createBackgroundMeasuring({
   };
 
   const work = async (signal: AbortSignal) => {
-    isLookDue = false; // Where no turn is to be had, that is no reason to ask for one over and over.
+    isLookDue = false; // Where no turn is available, do not keep asking.
     const endTurn = await repository.takeTurn('measuring again', signal);
     try {
       while (!signal.aborted) {
@@ -152,7 +152,7 @@ export function createBackgroundMeasuring({
     if (!mayStart()) return;
     stopper = new AbortController();
     running = work(stopper.signal)
-      .catch(() => undefined) // Storage that can't be listed is told of where sessions are shown.
+      .catch(() => undefined) // Storage that can't be listed is reported where sessions are shown.
       .finally(() => {
         running = null;
         if (isLookDue) start();
@@ -166,7 +166,7 @@ export function createBackgroundMeasuring({
   const look = () => {
     isLookDue = true;
     if (mayStart()) start();
-    else if (!isClosed) void nextWaiting().catch(() => undefined); // What waits is told at once.
+    else if (!isClosed) void nextWaiting().catch(() => undefined); // What waits is reported at once.
   };
 
   return {

@@ -7,7 +7,7 @@ import type { HomeAdapters } from './homeAdapters';
 /** Two easy bends before a set: counted, and read for how the body stands to the camera. */
 export interface BendsWatch {
   push(frame: LiveFrame): void;
-  /** Ends it; null where the bends tell nothing. */
+  /** Ends it; null where nothing can be inferred from the bends. */
   finish(): Promise<Bends | null>;
 }
 

@@ -5,9 +5,9 @@ import type { HomeStore } from './homeStore';
 
 /** Whether the device is fast enough for repetitions to be counted while they are done. */
 export interface CountingPace {
-  /** As it was tried out, which may still go on in the beginning. */
+  /** The result of the speed test, which may still be running at first. */
   hasFeedback(): boolean;
-  /** Takes in what the trying out has shown, once it has. */
+  /** Takes in the result of the speed test, once there is one. */
   take(): void;
   /** A set begins to be counted. */
   beginSet(): void;

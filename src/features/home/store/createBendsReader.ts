@@ -4,13 +4,13 @@ import type { Setup } from '#core/measurement/measurement';
 /** How the body stood to the camera in bends before the set. */
 export type Bends = NonNullable<Setup['bends']>;
 
-/** Reads bends beside the page. */
+/** Reads bends off the main thread. */
 export interface BendsReader {
-  /** Null where the bends tell nothing, or can't be read. Never rejects; ends the reader. */
+  /** Null where nothing can be inferred from the bends, or they can't be read. Never rejects; ends the reader. */
   read(track: KeypointTrack): Promise<Bends | null>;
 }
 
-/** Starts a worker at once, so that it stands ready when the bends are over. */
+/** Starts a worker at once, so that it is ready when the bends are over. */
 export function createBendsReader(): BendsReader {
   const worker = new Worker(new URL('./worker/bendsWorker.ts', import.meta.url), { type: 'module' });
   let hasFailed = false;

@@ -76,7 +76,7 @@ export function createHome(adapters: HomeAdapters): HomeApp {
     storage.resumeMeasuring();
   };
 
-  /** What is under way ends, and what was recorded is kept. */
+  /** Ends the running exercise; what was recorded is kept. */
   const end = () => {
     exercising.send({ kind: 'press', press: 'end' });
     exercising.end();

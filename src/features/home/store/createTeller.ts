@@ -6,9 +6,9 @@ import type { HomeStore } from './homeStore';
 
 /** Tells the guide of repetitions, as they are found in the running recording. */
 export interface Teller {
-  /** A recording begins; of the same set some may have been told before. */
+  /** A recording begins; some of the same set may have been reported before. */
   startRecording(): void;
-  /** What a recording tells counts from 'go' on; after a pause it goes on from where it was. */
+  /** Repetitions count from 'go'; after a pause counting continues. */
   hear(event: LiveSetEvent): void;
 }
 

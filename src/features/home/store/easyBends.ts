@@ -3,7 +3,7 @@ import { startBendsWatch, type BendsWatch } from './bendsWatch';
 import type { Bends } from './createBendsReader';
 import type { HomeAdapters } from './homeAdapters';
 
-/** The easy bends before a set, and what they have shown; the next sets of the same task and leg go by them, too. */
+/** The easy bends before a set, and what they have shown; the next sets of the same task and leg use them too. */
 export interface EasyBends {
   /** @param onBend  hears of every complete bend */
   watch(first: Pick<LiveFrame, 'timeMs' | 'widthPx' | 'heightPx'>, onBend: () => void): void;

@@ -18,11 +18,11 @@ import type { Sound } from '#device/sound/sound';
 import { isFilmed } from './sessionOf';
 import type { PictureSize, RunningSetEvent, SetKeeper } from './setKeeper';
 
-/** The sets being done: the guide, and everything that it hears of and wants done. */
+/** The sets being done: the guide, its events and its effects. */
 export interface Exercise {
   send(event: GuideEvent): void;
   frame(frame: LiveFrame): void;
-  /** Ends listening and speaking; what is recorded goes on to be kept. */
+  /** Ends listening and speaking; saving of what was recorded continues. */
   close(): void;
 }
 
@@ -37,7 +37,7 @@ interface ExerciseParts {
 }
 
 const tickMs = 200;
-/** Without a picture for so long, nobody is seen: a call may hold the camera, ms. */
+/** Without a picture for this long, nobody is seen: a call may hold the camera, ms. */
 const staleMs = 1500;
 
 export function startExercise(parts: ExerciseParts): Exercise {

@@ -22,7 +22,7 @@ interface ExercisingParts {
   keeper: SetKeeper;
   sound: Sound;
   warnings: PainWarnings;
-  /** What follows is a session of its own. */
+  /** Starts a separate session. */
   beginSession: () => void;
 }
 
@@ -34,7 +34,7 @@ type Actions = Pick<
 export interface Exercising {
   /** Goes to step 'exercise'. */
   begin(): void;
-  /** Ends it, where one is under way; what is recorded goes on to be kept. */
+  /** Ends it, where one is under way; saving of what was recorded continues. */
   end(): void;
   /** Whether its sets are done or stopped, so that leaving loses nothing. */
   isOver(): boolean;
@@ -70,7 +70,7 @@ export function createExercising(parts: ExercisingParts): Exercising {
   const guideNow = () => partOf(get(), 'exercise').guide;
   const isOver = () => ['stopped', 'all-done'].includes(guideNow()?.phase ?? '');
 
-  /** Nothing is filmed any longer than needed, and nothing goes on while a pain score above the limit stands. */
+  /** Nothing is filmed longer than needed, and nothing continues while a pain score above the limit is unanswered. */
   home.store.subscribe((state, before) => {
     const { guide } = partOf(state, 'exercise');
     if (exercise === null || guide === null || guide.phase === partOf(before, 'exercise').guide?.phase)

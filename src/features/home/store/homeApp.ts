@@ -15,15 +15,15 @@ export interface SeenJoints {
 export type CameraChoiceWish = { deviceId: string } | { facing: 'front' | 'back' };
 
 /**
- * Everything that can be done in a home session, over one store. No action throws or rejects: what goes wrong stands in
- * the state. An action that makes no sense where the session stands does nothing.
+ * Everything that can be done in a home session, over one store. No action throws or rejects: errors are put
+ * in the state. An action that makes no sense in the current state does nothing.
  */
 export interface HomeApp {
   readonly store: StoreApi<HomeState>;
 
-  /** Id of the visit that is under way, or was done last. */
+  /** Id of the current session, or of the last one. */
   sessionId(): string;
-  /** To be called when the home screen appears: opens storage, looks for interrupted sets, goes on measuring. */
+  /** To be called when the home screen appears: opens storage, looks for interrupted sets, resumes measuring. */
   enter(): Promise<void>;
   /** Back to the first screen of the program; a set under way is ended and kept. */
   leave(): void;
@@ -36,7 +36,7 @@ export interface HomeApp {
   openExamplePlan(): Promise<void>;
   openKeptPlan(id: string): Promise<void>;
   startFree(choice: FreeChoice): void;
-  /** Makes a session of an interrupted set; it is measured again from its video in the background. */
+  /** Makes a recording of an interrupted set; it is measured again from its video in the background. */
   keepInterrupted(id: string): Promise<void>;
   dropInterrupted(id: string): void;
   undoDrop(id: string): void;
@@ -49,11 +49,11 @@ export interface HomeApp {
   /** One step back, before the exercise. */
   back(): void;
 
-  /** 0 to 10; can be changed until the visit is saved. Above the limit `painWarning` is set. */
+  /** 0 to 10; can be changed until the session is saved. Above the limit `painWarning` is set. */
   setPainBefore(score: number): void;
-  /** 'My therapist said to go on at this pain.' */
+  /** 'My therapist told me to continue at this pain.' */
   setToldToGoOn(isTold: boolean): void;
-  /** 'pain-before' → 'camera', or → 'exercise' where no set needs a camera; not while a warning stands unanswered. */
+  /** 'pain-before' → 'camera', or → 'exercise' where no set needs a camera; not while a warning is unanswered. */
   goOnFromPain(): void;
   /** Ends before it began, because of pain: back to 'plan'. */
   stopBeforeStart(): void;
@@ -71,7 +71,7 @@ export interface HomeApp {
   startExercise(): void;
   /** The camera's picture, for a video element; null where none runs. Changes with `camera`. */
   stream(): MediaStream | null;
-  /** Hears of the joints in every picture that was looked at; returns the way to stop. */
+  /** Hears of the joints in every picture that was tracked; returns the way to stop. */
   watchJoints(watcher: (joints: SeenJoints) => void): () => void;
 
   /** One of `guide.presses`; 'stop-pain' and 'end' lead to the guide's phase 'stopped'. */
@@ -83,7 +83,7 @@ export interface HomeApp {
 
   /** @param index  in `sets`. In a rest a score above the limit pauses the guide and sets `painWarning`. */
   setPainDuring(index: number, score: number): void;
-  /** Goes on after a warning in a rest: the therapist said so. Stopping is press('stop-pain'). */
+  /** Continues after a warning in a rest: the therapist said so. Stopping is press('stop-pain'). */
   goOnInSpiteOfPain(): void;
   discardSet(index: number): void;
   undoDiscard(index: number): void;

@@ -18,7 +18,7 @@ export interface HomeCamera {
   stream(): MediaStream | null;
   /** With which network the joints are found; null before the camera is on. */
   model(): SetStart['model'] | null;
-  /** No picture is looked at until resume. */
+  /** No picture is tracked until resume. */
   pause(): void;
   resume(): void;
   rates(): LiveRates;
@@ -32,7 +32,7 @@ interface CameraParts {
   set: (change: Partial<HomeCommon>) => void;
   get: () => HomeCommon;
   onFrame: (frame: LiveFrame) => void;
-  /** Hears of the camera's coming (true) and going (false). */
+  /** Called when the camera starts (true) and stops (false). */
   onWorks: (works: boolean) => void;
 }
 
@@ -83,7 +83,7 @@ export function createHomeCamera({ adapters, set, get, onFrame, onWorks }: Camer
       stopListing = null;
       brightness = undefined;
     },
-    /** A new worker may do better; its second failure is told. */
+    /** A new worker may do better; a second failure is reported. */
     async revive(error) {
       const nowMs = adapters.clockMs();
       if (nowMs - failedMs < failsAgainMs) throw error;

@@ -11,7 +11,7 @@ export interface HomeSets {
   show(index: number, recording: RecordingDocument, isFromVideo: boolean): void;
   /** The recording of a set, from this session; null where there is none. */
   recording(index: number): RecordingDocument | null;
-  /** Puts a recording that was measured anew or reviewed in the place of the one with its id. */
+  /** Replaces the recording of the same id with one that was measured again or reviewed. */
   replace(recording: RecordingDocument, isFromVideo: boolean): void;
   forget(): void;
 }

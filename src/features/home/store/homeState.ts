@@ -15,12 +15,12 @@ import type { ShownProblem } from '#shell/explainProblem';
 export type StorageState =
   | { state: 'opening' }
   | { state: 'lasting' }
-  /** Work goes on, but what is recorded is gone with the tab unless it is saved as a file. */
+  /** Work continues, but recordings are lost with the tab unless saved as a file. */
   | { state: 'memory'; sentence: string }
-  /** Nothing can be begun before the page was reloaded. */
+  /** Nothing can be started until the page is reloaded. */
   | { state: 'blocked'; sentence: string };
 
-/** A set whose recording did not come to its end, from an earlier opening of the page. */
+/** A set whose recording was interrupted, from an earlier opening of the page. */
 export interface InterruptedView {
   id: string;
   /** ISO 8601. */
@@ -62,23 +62,23 @@ export type CameraState =
 export type PaceState =
   | { state: 'unknown' }
   | { state: 'checking' }
-  /** `sentence` is null where all is as it should be. */
+  /** `sentence` is null where there is no problem. */
   | { state: 'known'; model: PoseModel; hasFeedback: boolean; sentence: string | null };
 
 export interface SoundState {
   voice: boolean;
   tones: boolean;
-  /** A sound of its own for a repetition that left the limits. */
+  /** A separate sound for a repetition outside the limits. */
   outside: boolean;
   /** Whether the device has a voice at all; captions come either way. */
   hasVoice: boolean;
 }
 
-/** A set that was done, or a part of one where the camera's end cut it in two. */
+/** A set that was done, or a part of one that was split because the camera stopped. */
 export interface HomeSet {
   result: SetResult;
   item: PlanItem;
-  /** Its session document; null for a hold and where nothing was recorded. */
+  /** Its recording document; null for a hold and where nothing was recorded. */
   recordingId: string | null;
   /** 'kept' on the device; 'memory' only until the tab is closed; 'none' where there is nothing to keep. */
   keeping: 'finishing' | 'kept' | 'memory' | 'none';
@@ -91,7 +91,7 @@ export interface HomeSet {
   /** Whether the numbers come from the careful measuring of the stored video. */
   isFromVideo: boolean;
   painDuring: number | null;
-  /** Left out when the visit is saved; can be undone until then. */
+  /** Left out when the session is saved; can be undone until then. */
   isDiscarded: boolean;
   /** What went wrong with recording or keeping it; null where nothing did. */
   problem: string | null;
@@ -127,7 +127,7 @@ export interface HomeCommon {
   problem: ShownProblem | null;
 }
 
-/** What the person says of it afterwards; any of it may be left open. */
+/** What the person answers afterwards; anything may be skipped. */
 export interface Answers {
   painAfter: number | null;
   effort: number | null;
@@ -142,12 +142,12 @@ export interface StepParts {
   overview: {
     /** Whether the person has confirmed the cautions. */
     isConfirmed: boolean;
-    /** Id of the red flag that the person says is true; nothing goes on while there is one. */
+    /** Id of the red flag that the person says is true; nothing continues while there is one. */
     redFlag: string | null;
   };
   'pain-before': {
     painWarning: PainWarning | null;
-    /** Whether the person has said once more that the therapist wants them to go on at this score. */
+    /** Whether the person has said once more that the therapist wants them to continue at this score. */
     isToldToGoOn: boolean;
   };
   /** The reason, then the asking; left out where no set needs a camera. */
@@ -155,13 +155,16 @@ export interface StepParts {
   exercise: {
     /** Null until the guide has begun, and once it has ended. */
     guide: GuideView | null;
-    /** Said or standing there to be read now. */
+    /** Spoken or shown now. */
     caption: string;
     /** What the placing check sees; null where it is not looking. */
     placing: Placing | null;
     /** Whether the person has confirmed that chair or step stands where it should and can't slide. */
     isFurniturePlaced: boolean;
-    /** How each repetition of this set went, in order, whatever the plan wants told; null where it is not known. */
+    /**
+     * How each repetition of this set went, in order, regardless of the plan's feedback; null where it is not
+     * known.
+     */
     heard: readonly (HeardVerdict | null)[];
     painWarning: PainWarning | null;
     /** That the screen may switch itself off; null where it is kept on. */
@@ -215,7 +218,7 @@ export const freshParts: StepParts = {
   summary: { ...noAnswers, saving: 'saving' },
 };
 
-/** A step's own part of the state; where the session is at another step, the part as it would begin. */
+/** A step's own part of the state; where the session is at another step, its initial part. */
 export function partOf<S extends HomeStep>(state: HomeState, step: S): StepParts[S] {
   return isAtStep(state, step) ? state : freshParts[step];
 }
@@ -224,7 +227,7 @@ export function isAtStep<S extends HomeStep>(state: HomeState, step: S): state i
   return state.step === step;
 }
 
-/** The warning that stands now; null in a step that knows none. */
+/** The current warning; null in a step that knows none. */
 export function painWarningOf(state: HomeState): PainWarning | null {
   return 'painWarning' in state ? state.painWarning : null;
 }

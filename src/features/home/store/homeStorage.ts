@@ -28,7 +28,7 @@ interface StorageParts {
   adapters: HomeAdapters;
   get: () => HomeCommon;
   set: (change: Partial<HomeCommon>) => void;
-  /** Hears of each session that was measured anew from its video. */
+  /** Called for each recording that was measured again from its video. */
   onMeasured: (recording: RecordingDocument) => void;
 }
 

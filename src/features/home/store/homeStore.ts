@@ -18,7 +18,7 @@ export interface HomeStore {
   set(change: Partial<HomeCommon>): void;
   /** Changes a step's own part; does nothing where the session is at another step. */
   change<S extends HomeStep>(step: S, part: Partial<StepParts[S]>): void;
-  /** Goes to a step, whose own part begins anew but for what is given. */
+  /** Goes to a step, whose own part is reset except for what is given. */
   enter<S extends HomeStep>(step: S, part?: Partial<StepParts[S]>, common?: Partial<HomeCommon>): void;
 }
 

@@ -9,15 +9,15 @@ import { StorageProblem } from '#device/storage/storageProblem';
 import { loadVideoFacts } from '#shell/tracking/loadVideoFacts';
 import { buildSetRecording } from '#shell/tracking/buildSetRecording';
 
-/** Stands in the visit as the reason why the set ended early, where none was given. */
+/** Stored in the session as the reason why the set ended early, where none was given. */
 export const interruptedReason =
   'The recording was interrupted: the page was closed, or the device went off.';
 
 /**
- * Turns an interrupted set into a session, from the joints and the video that reached storage, and adds it to its
- * visit. Where its video can be read, it waits to be measured again from it.
+ * Turns an interrupted set into a recording, from the joints and the video that reached storage, and adds it
+ * to its session. Where its video can be read, it waits to be measured again from it.
  *
- * @throws StorageProblem  where nothing of it is there that could be kept, or it can't be saved
+ * @throws StorageProblem  where nothing of it was stored, or it can't be saved
  */
 export async function keepInterrupted(
   id: string,
@@ -28,7 +28,7 @@ export async function keepInterrupted(
   if (facts === null && rows.length === 0) {
     throw new StorageProblem(
       'missing',
-      'This set was interrupted before anything of it could be kept. Drop it, and do the set once more if you can.',
+      'This set was interrupted before anything could be saved. Delete it, and do the set again if you can.',
     );
   }
   const track = buildKeypointTrack(start.widthPx, start.heightPx, rows);
@@ -38,7 +38,7 @@ export async function keepInterrupted(
   return recording;
 }
 
-/** The set's visit with the set in it; null where it has none, or none that can be read. */
+/** The set's session with the set in it; null where it has none, or none that can be read. */
 async function sessionWith(start: SetStart, repository: Repository): Promise<SessionDocument | null> {
   const { id, visitId: sessionId, visitSet: sessionSet } = start;
   if (sessionId === null || sessionSet === null) return null;

@@ -20,16 +20,16 @@ interface ChoiceParts {
 /** The ways to choose what is done: a plan, or a recording without one. */
 export function openChoice({ adapters, home, storage }: ChoiceParts) {
   const { get, set, change, enter } = home;
-  /** Raised with every choice: a plan that opens late does not take the place of a later one. */
+  /** Incremented with every choice: a plan that opens late does not take the place of a later one. */
   let turn = 0;
 
-  /** The plan that is looked at and not kept before somebody says yes to it. */
+  /** The plan being viewed; it is not saved before somebody accepts it. */
   let unkept: PlanDocument | null = null;
 
   const choose = (plan: PlanDocument | null, items: readonly PlanItem[]) => {
     const { storage: kept } = get();
     if (kept.state === 'blocked') {
-      return set({ problem: { title: 'Nothing can be begun yet', sentence: kept.sentence } });
+      return set({ problem: { title: 'You cannot start yet', sentence: kept.sentence } });
     }
     enter('overview', {}, { plan, steps: planSteps(items), painBefore: null });
   };
@@ -72,7 +72,7 @@ export function openChoice({ adapters, home, storage }: ChoiceParts) {
           return text;
         }, true),
     },
-    /** Keeps the plan that was said yes to; one that can't be kept is opened from its file or link the next time. */
+    /** Saves the accepted plan; one that can't be saved is opened from its file or link the next time. */
     keepChosen() {
       const plan = unkept;
       unkept = null;

@@ -6,9 +6,9 @@ import type { HomeStore } from './homeStore';
 export interface PainWarnings {
   /** Null where the score is within the limit. */
   of(when: PainWarning['when'], score: number): PainWarning | null;
-  /** Puts one in the place of the one that stood, during the exercise and after it. */
+  /** Replaces the current warning, during the exercise and after it. */
   put(warning: PainWarning | null): void;
-  /** Whether one stands that a set has brought. */
+  /** Whether a warning from a set is current. */
   isOfSet(): boolean;
 }
 

@@ -13,9 +13,9 @@ import type { HomeStore } from './homeStore';
 import { createPlacingWatch } from './placingWatch';
 import { createStandWatch } from './standWatch';
 
-/** Looks before a set whether the person can be measured where they are, and tells the guide and the state. */
+/** Checks before a set whether the person can be measured where they are, and reports to the guide and the state. */
 export interface PlacingLook {
-  /** The guide has come to another phase. */
+  /** The guide has changed phase. */
   enter(phase: GuidePhase): void;
   push(frame: LiveFrame, step: SetStep): void;
 }

@@ -7,12 +7,12 @@ import { createPlacing } from '../placing/createPlacing';
 import type { Placing, PlacingCheck, PlacingFacts } from '../placing/placing';
 import { findTask, type TaskId } from '#core/exercises/exercises';
 
-/** How often it is looked at, ms. */
+/** How often it is checked, ms. */
 const everyMs = 250;
-/** After so long without a picture all begins anew: the camera was off, or another one, ms. */
+/** After this long without a picture everything is reset: the camera was off, or another one, ms. */
 const longestGapMs = 1000;
 
-/** Keeps the joints of the last seconds and looks now and then whether they can be measured. */
+/** Keeps the joints of the last seconds and checks at intervals whether they can be measured. */
 export interface PlacingWatch {
   /**
    * @param setup  what is looked for now; before the easy bends that is a two-legged bend

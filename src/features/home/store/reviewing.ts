@@ -13,7 +13,7 @@ interface ReviewingParts {
   set: (change: Partial<HomeState>) => void;
   storage: Pick<HomeStorage, 'repository' | 'pauseMeasuring' | 'resumeMeasuring'>;
   keeper: Pick<SetKeeper, 'recording' | 'keepVideo' | 'replace'>;
-  /** What follows belongs to a visit of its own. */
+  /** Starts a separate session. */
   beginSession: () => void;
 }
 

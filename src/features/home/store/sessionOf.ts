@@ -3,7 +3,7 @@ import { longestText, type SessionDocument, type SessionSet } from '#documents/s
 import type { SetStep } from '#documents/plan/planSteps';
 import { answersOf, type HomeSet, type HomeState } from './homeState';
 
-/** The visit as it stands, with the sets that were not discarded. */
+/** The session so far, with the sets that were not discarded. */
 export function sessionOf(
   { id, startedAt, endedAt }: Pick<SessionDocument, 'id' | 'startedAt' | 'endedAt'>,
   state: HomeState,

@@ -21,10 +21,10 @@ export interface PictureSize {
   heightPx: number;
 }
 
-/** What a running set reports to those who lead through it. */
+/** What a running set reports to the guide. */
 export type RunningSetEvent = Exclude<RecorderEvent, { kind: 'problem' }>;
 
-/** Records the sets that the guide wants recorded, and turns each into a recording that is kept. */
+/** Records the sets that the guide wants recorded, and turns each into a saved recording. */
 export interface SetKeeper extends Pick<HomeSets, 'recording' | 'replace' | 'forget'> {
   /**
    * @param bends  resolves once they are read; null where there are none
@@ -41,7 +41,7 @@ export interface SetKeeper extends Pick<HomeSets, 'recording' | 'replace' | 'for
   go(): void;
   pause(): void;
   resume(): void;
-  /** Brings to storage what waits for it. */
+  /** Writes pending data to storage. */
   flush(): void;
   discard(): void;
   /** Ends the recording, which belongs to the set with this index. */
@@ -59,7 +59,7 @@ interface KeeperParts {
   home: Pick<HomeStore, 'get' | 'set'>;
   repository: Promise<Repository>;
   camera: Pick<HomeCamera, 'stream' | 'model'>;
-  /** The session as it stands; its end is not reached yet. */
+  /** The session so far; its end is not reached yet. */
   session: () => SessionDocument;
 }
 
@@ -110,7 +110,7 @@ export function createSetKeeper({ adapters, home, repository, camera, session }:
       isCounting: pace.state === 'known' && pace.hasFeedback,
       onEvent(event) {
         if (event.kind === 'problem') {
-          set({ problem: { title: 'Not everything can be kept', sentence: event.sentence } });
+          set({ problem: { title: 'Not everything can be saved', sentence: event.sentence } });
         } else if (!mine.isOver) onEvent(event);
       },
     });

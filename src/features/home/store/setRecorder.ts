@@ -24,7 +24,7 @@ export interface RecordedSet {
 export interface SetRecorder {
   /** A picture's joints, its time on the page's clock. */
   push(frame: LiveFrame): void;
-  /** The set begins now; a set that has begun goes on as it is. */
+  /** The set begins now; a set that has begun is not restarted. */
   go(): void;
   pause(): void;
   resume(): void;
@@ -39,9 +39,9 @@ export interface SetRecorder {
 /** What is reported of a set while it is recorded. */
 export type RecorderEvent =
   | LiveSetEvent
-  /** Counting has stopped by a failure of its own. */
+  /** Counting has failed. */
   | { kind: 'counting-failed' }
-  /** Something of it can't be kept; the set goes on with what is left. */
+  /** Something of it can't be kept; the set continues with what is left. */
   | { kind: 'problem'; sentence: string };
 
 export interface SetRecorderParts {
@@ -55,8 +55,8 @@ export interface SetRecorderParts {
 }
 
 /**
- * Begins to record a set. Whatever fails, the rest goes on: without storage in memory, without a video with the joints,
- * without counting with what is measured afterwards.
+ * Begins to record a set. Whatever fails, the rest continues: without storage in memory, without a video with
+ * the joints, without counting with what is measured afterwards.
  */
 export async function startSetRecorder(parts: SetRecorderParts): Promise<SetRecorder> {
   const { adapters, repository, stream, onEvent } = parts;
@@ -83,7 +83,7 @@ export async function startSetRecorder(parts: SetRecorderParts): Promise<SetReco
       return adapters.recordVideo(stream, set.video, {
         mimeType: start.videoType,
         onProblem: (reason) => {
-          // Of the camera's end the camera itself tells.
+          // The camera itself reports when it stops.
           if (reason.kind !== 'camera-ended') tell(reason);
         },
       });

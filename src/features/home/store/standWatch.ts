@@ -2,10 +2,10 @@ import { createSlidingTrack } from '#core/keypoints/createSlidingTrack';
 import type { LiveFrame } from '#device/live/liveFrame';
 import { quietStand, quietStandMs } from '../placing/quietStand';
 
-/** How often it is looked at, ms. */
+/** How often it is checked, ms. */
 const everyMs = 250;
 
-/** Looks whether somebody stands still on both feet. */
+/** Checks whether somebody stands still on both feet. */
 export interface StandWatch {
   /** @returns  null where they do, else what to do; undefined where it is not time to look */
   push(frame: LiveFrame): string | null | undefined;

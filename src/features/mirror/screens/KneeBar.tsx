@@ -4,7 +4,7 @@ import type { MirrorSight } from '../store/createMirror';
 import type { Limits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
 
-/** The bar shows so much to either side, degrees. */
+/** Range of the bar to either side, degrees. */
 const rangeDeg = 35;
 
 interface Props {

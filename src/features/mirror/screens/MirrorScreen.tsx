@@ -58,19 +58,19 @@ export function MirrorScreen() {
         <div className="practice-start">
           {camera.state === 'problem' && <Message kind="problem">{camera.sentence}</Message>}
           <p>
-            Stand facing the camera squarely, the whole body in the picture. The angle is that of the picture:
-            from another side it says nothing. The lane is{' '}
+            Stand facing the camera squarely, the whole body in the picture. The angle is measured in the
+            picture: from any other direction it means nothing. The lane is{' '}
             {limitWords('knee-angle', 'most', limits['knee-angle'].most)} and{' '}
             {limitWords('knee-angle', 'least', limits['knee-angle'].least)}. Nothing that the camera sees is
             kept, unless you record it.
           </p>
-          <p>Stop when it hurts beyond what was agreed. Something to hold stands within reach.</p>
+          <p>Stop if it hurts more than was agreed. Keep something to hold on to within reach.</p>
           <Button
             className="button button-primary"
             isDisabled={camera.state === 'opening'}
             onPress={() => void mirror.open({ side: leg, limits })}
           >
-            {camera.state === 'opening' ? 'The camera is opened …' : 'Open the camera'}
+            {camera.state === 'opening' ? 'Opening the camera …' : 'Open the camera'}
           </Button>
         </div>
       )}

@@ -6,7 +6,7 @@ import { Message } from '#ui/components/Message';
 import { formatTime } from '#words/formatTime';
 import { megabytes } from '#words/megabytes';
 
-/** What was recorded in the mirror, and what may become of it. */
+/** What was recorded in the mirror, and what can be done with it. */
 export function MirrorTaken() {
   const app = useApp();
   const navigation = useNavigation();
@@ -28,18 +28,19 @@ export function MirrorTaken() {
       actions={
         <div className="practice-taken">
           <Button className="button button-primary" onPress={() => void measure()}>
-            Measure it
+            Measure recording
           </Button>
           <Button className="button" onPress={mirror.saveRecording}>
             Save as a file
           </Button>
           <Button className="button button-quiet" onPress={mirror.dropRecording}>
-            Drop it
+            Delete it
           </Button>
         </div>
       }
     >
-      {problem !== null && `${problem} `}It is in this page’s memory alone, and gone when the page is closed.
+      {problem !== null && `${problem} `}It is only in this page’s memory, and will be lost when the page is
+      closed.
     </Message>
   );
 }

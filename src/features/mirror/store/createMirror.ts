@@ -47,21 +47,24 @@ export interface Mirror {
   /** Changes which leg is watched, and its limits. */
   watchLeg(leg: { side: Side; limits: Limits }): void;
   stream(): MediaStream | null;
-  /** Hears of each picture that was looked at; returns the way to stop. */
+  /** Called for each tracked picture; returns a function to stop. */
   watch(listener: (sight: MirrorSight) => void): () => void;
   setTone(hasTone: boolean): void;
-  /** Records from now on, in memory alone, until stopped or the camera is let go. */
+  /** Records from now on, only in memory, until stopped or the camera is released. */
   record(): void;
   stopRecording(): void;
-  /** Hands what was recorded to the person as a file. */
+  /** Gives the recording to the person as a file. */
   saveRecording(): void;
   /** Forgets what was recorded. */
   dropRecording(): void;
-  /** Lets the camera go. What was recorded stays until it is dropped. */
+  /** Releases the camera. The recording stays until it is deleted. */
   close(): void;
 }
 
-/** The knee must be back by this much before another tone, degrees: else a knee on the limit would ring on and on. */
+/**
+ * The knee must be back by this much before another tone, degrees: otherwise a knee on the limit would sound
+ * continuously.
+ */
 const againDeg = 2;
 
 export function createMirror(adapters: MirrorAdapters): Mirror {

@@ -14,15 +14,15 @@ export interface RecorderAdapters {
 export type MirrorRecording =
   | { state: 'off' }
   | { state: 'running'; fromMs: number }
-  /** In memory alone. */
+  /** Only in memory. */
   | { state: 'done'; file: File; lastedMs: number; problem: string | null }
   | { state: 'failed'; sentence: string };
 
 /** A recording lies in the page's memory: ten minutes at the usual rate are 225 MB. */
 const largestBytes = 250_000_000;
-const fullSentence = 'The recording has ended here: the page’s memory holds no more.';
+const fullSentence = 'The recording has stopped: the page’s memory is full.';
 
-/** Records practice into memory, one recording at a time; tells what has become of it. Never throws or rejects. */
+/** Records practice into memory, one recording at a time; reports its state. Never throws or rejects. */
 export function createMirrorRecorder(adapters: RecorderAdapters, tell: (now: MirrorRecording) => void) {
   let running: VideoRecording | null = null;
   const fail = (error: unknown) =>

@@ -10,7 +10,7 @@ export function followSetDone(turn: Turn): void {
   if (lastedMs(turn) >= guideTimes.setDone) goOn(turn);
 }
 
-/** On to the rest before the next set, or to the end. */
+/** Moves to the rest before the next set, or to the end. */
 export function goOn(turn: Turn): void {
   const { state, options } = turn;
   if (state.stepIndex + 1 >= options.steps.length) {

@@ -29,7 +29,7 @@ export function reasonForEnd(turn: Turn): string | null {
   return turn.state.hasMissed ? null : 'ended early';
 }
 
-/** Writes down what was done since the set, or the last part of it, began, and ends the recording. */
+/** Stores what was done since the set, or its last part, began, and ends the recording. */
 export function closePart(turn: Turn, cutShort: string | null): void {
   const { state } = turn;
   stopCounting(turn);

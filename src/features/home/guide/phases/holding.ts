@@ -10,7 +10,7 @@ import { endSet } from './closing';
 /** Said aloud, each, at the end of a hold and of the rest after it. */
 const countedSeconds = 3;
 
-/** Begins a hold, or goes on with one, or with the rest after it. */
+/** Begins or continues a hold, or the rest after it. */
 export function startHold(turn: Turn): void {
   const { item } = stepOf(turn);
   if (item.kind !== 'hold') return;
@@ -18,7 +18,7 @@ export function startHold(turn: Turn): void {
   say(turn, at.phase === 'resting' ? restLine(at) : lines.hold, 'now');
 }
 
-/** Says what this event changed about the holds of a set. */
+/** Announces what this event changed in the holds of a set. */
 export function followHold(turn: Turn, item: HoldItem, workedBeforeMs: number): void {
   const before = holdAt(item, workedBeforeMs);
   const at = holdAt(item, turn.state.workedMs);

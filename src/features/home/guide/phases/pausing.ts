@@ -46,7 +46,7 @@ export function pause(turn: Turn, reason: PauseReason): void {
   say(turn, pauseLines[reason], 'now');
 }
 
-/** What the camera saw up to its end is kept, and the rest of the set becomes a part of its own. */
+/** What the camera saw until it stopped is saved; the rest of the set becomes a separate part. */
 function endPart(turn: Turn): void {
   if (hasWorked(turn)) closePart(turn, 'the camera stopped');
   else discardRecording(turn);
@@ -61,7 +61,7 @@ export function followPaused(turn: Turn): void {
     state.pauseReason = reason;
     return say(turn, pauseLines[reason], 'now');
   }
-  // Whoever comes back into the picture can't press anything, and need not.
+  // Anyone who comes back into the picture can't press anything, and need not.
   if (state.isPresent && state.nowMs - state.presentChangeMs >= guideTimes.back) {
     state.isResuming = true;
     say(turn, lines.placedAgain, 'now');
@@ -69,7 +69,7 @@ export function followPaused(turn: Turn): void {
   }
 }
 
-/** Goes on by a press: whoever pressed has to walk back to the place first. */
+/** Continues after a press: the person has to walk back into place first. */
 export function resume(turn: Turn): void {
   const { state } = turn;
   const from = state.pausedFrom;

@@ -5,7 +5,7 @@ import { discardRecording, startRecording } from '../recording';
 import { enter, lastedMs, needsCamera, say, preparationOf, stepOf, type Turn } from '../turn';
 import { enterReady } from './ready';
 
-/** Begins the set that the state stands at. */
+/** Begins the current set. */
 export function beginSet(turn: Turn): void {
   const { state } = turn;
   Object.assign(state, {
@@ -26,7 +26,7 @@ export function enterPlacing(turn: Turn): void {
   const { state } = turn;
   enter(turn, 'placing');
   state.placingSaid = null;
-  // Whoever was well placed before may have walked to the device meanwhile.
+  // Anyone who was well placed before may have walked to the device since.
   state.isPlaced = false;
   state.placedChangeMs = state.nowMs;
 }
@@ -59,7 +59,7 @@ function leavePlacing(turn: Turn): void {
   else enterStanding(turn);
 }
 
-/** Not recorded, since repetitions are looked for in all that is. */
+/** Not recorded, since the whole recording is searched for repetitions. */
 function enterBends(turn: Turn): void {
   enter(turn, 'bends');
   turn.state.bends = 0;

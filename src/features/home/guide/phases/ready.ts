@@ -33,7 +33,7 @@ export function followReady(turn: Turn): void {
   if (passesEvery(turn, guideTimes.hintAgain)) say(turn, preparationOf(turn).startLine, 'after');
 }
 
-/** The start position is waited for where it can be told; where it can't, or is told otherwise, only for a time. */
+/** Waits for the start position where it can be inferred; otherwise, only for a limited time. */
 function isReady(turn: Turn): boolean {
   const { start } = preparationOf(turn);
   const { posture, postureChangeMs, nowMs } = turn.state;

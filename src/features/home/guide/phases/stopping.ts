@@ -5,7 +5,7 @@ import { discardRecording } from '../recording';
 import { enter, hasWorked, say, tone, type Turn } from '../turn';
 import { closePart } from './closing';
 
-/** Ends everything, from wherever it stands; what was done is kept. */
+/** Ends everything, in any phase; what was done is kept. */
 export function stopAll(turn: Turn, reason: NonNullable<GuideState['stop']>['reason']): void {
   const { state, options } = turn;
   const from = state.phase === 'paused' ? state.pausedFrom : state.phase;

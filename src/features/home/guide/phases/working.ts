@@ -22,7 +22,7 @@ export function enterWorking(turn: Turn): void {
   if (!turn.state.canCount) missCount(turn);
 }
 
-/** The device does not keep up: the person counts, and ends the set by hand. */
+/** The device is too slow: the person counts, and ends the set by hand. */
 export function missCount(turn: Turn): void {
   turn.state.hasMissed = true;
   say(turn, lines.uncounted, 'after');
@@ -54,7 +54,7 @@ export function hearRepetition(turn: Turn, heard: HeardVerdict | null): void {
   if (state.count === item.repetitions) enterFinishing(turn);
 }
 
-/** What the plan wants said of a repetition that was counted before it was known how it went. */
+/** Feedback that the plan asks for on a repetition that was counted before its verdict was known. */
 export function hearVerdict(turn: Turn, heard: HeardVerdict): void {
   const { state, options } = turn;
   const { item } = stepOf(turn);
@@ -64,7 +64,7 @@ export function hearVerdict(turn: Turn, heard: HeardVerdict): void {
   if (line !== null) say(turn, line, 'after');
 }
 
-/** A tone where each part of the movement begins, over and over from 'go'. */
+/** A tone at the start of each part of the movement, repeated from 'go'. */
 function beatTempo(turn: Turn, { task }: RepetitionItem, tempo: Tempo): void {
   const { state, beforeMs } = turn;
   const down = { tone: 'down', seconds: tempo.downSeconds } as const;

@@ -8,8 +8,8 @@ const lowest = { tight: 0.25, loose: 0.15 };
 const highest = { tight: 1.4, loose: 1.55 };
 
 /**
- * Camera height, as far as it shows: a camera that stands low and looks up shows the same as one that stands higher and
- * level, so that only the two together can be told, in both cases with the same thing to do.
+ * Camera height, as far as it shows: a low camera tilted up looks the same as a higher, level one. Only the
+ * two together can be inferred; the remedy is the same.
  */
 export const checkCameraHeight: Check = ({ extent, legPx, track }, wasGood) => {
   if (extent === null || legPx === null) return notYet;
@@ -17,13 +17,13 @@ export const checkCameraHeight: Check = ({ extent, legPx, track }, wasGood) => {
   const height = (extent.ankles.y - track.heightPx / 2) / legPx;
   if (height < lowest[limit])
     return move(
-      'The camera stands low or looks down. Stand it upright, about as high as your hips.',
+      'The camera is low or tilted down. Stand it upright, level with your hips.',
       'Raise it',
       'up',
     );
   if (height > highest[limit])
     return move(
-      'The camera stands high or looks up. Stand it upright, about as high as your hips.',
+      'The camera is high or tilted up. Stand it upright, level with your hips.',
       'Set lower',
       'down',
     );

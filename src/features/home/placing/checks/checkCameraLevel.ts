@@ -12,14 +12,14 @@ const stillSpread = 0.03;
 const lineSdDeg = { axis: 1.5, hips: 3, shoulders: 3 };
 
 /**
- * Camera level: told from the lines of somebody who stands quietly on both feet, and only from them; a person who
- * leans looks like a camera that is tipped the other way. Nothing is said of somebody seated.
+ * Camera level: inferred only from the lines of somebody who stands quietly on both feet; a person who leans
+ * looks like a camera tipped the other way. Unknown for somebody seated.
  */
 export const checkCameraLevel: Check = (sight, wasGood) => {
   if (sight.extent === null || sight.legPx === null) return notYet;
   const rollDeg = readRollDeg(sight);
   if (rollDeg === null)
-    return unknown('Whether the camera is level shows once you stand upright on both feet.', 'Level?');
+    return unknown('Stand upright on both feet to check whether the camera is level.', 'Level?');
   if (Math.abs(rollDeg) <= widestDeg[wasGood ? 'loose' : 'tight'])
     return good('The camera is level.', 'Level');
   // Leaning right in the picture as filmed, the body leans to its own left: the camera's edge there is too high.
@@ -31,7 +31,10 @@ export const checkCameraLevel: Check = (sight, wasGood) => {
   );
 };
 
-/** How far what stands upright leans to the right in the picture as filmed, degrees; null where it can't be told. */
+/**
+ * How far what stands upright leans to the right in the picture as filmed, degrees; null where it can't be
+ * inferred.
+ */
 function readRollDeg({ extent, legs, legPx, posture }: Sight): number | null {
   const { left, right } = legs;
   if (posture !== 'standing' || left === null || right === null || extent === null) return null;

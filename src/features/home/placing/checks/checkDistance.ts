@@ -9,7 +9,7 @@ const aim = 0.31;
 /** Where the body height is not known, cm: metres are rounded to halves, and said with 'about'. */
 const usualHeightCm = 170;
 
-/** Distance, told from how long the legs look. */
+/** Distance, inferred from the apparent leg length. */
 export const checkDistance: Check = ({ legPx, extent, track, focalPx, setup }, wasGood) => {
   if (legPx === null || extent === null) return notYet;
   const limit = wasGood ? 'loose' : 'tight';

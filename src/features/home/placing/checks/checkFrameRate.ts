@@ -9,7 +9,7 @@ const leastRateHz = { tight: leastFrameRateHz, loose: 10 };
 /** With less of the window measured once all was good, pictures are being lost for more than a moment. */
 const leastShareToStayGood = 0.5;
 
-/** The first pictures of a camera come unevenly: nothing is told from less than this, ms. */
+/** The first pictures of a camera come unevenly: nothing is inferred from less than this, ms. */
 const leastSpanMs = 800;
 
 /** Pictures a second, by the limit at which measuring warns. */

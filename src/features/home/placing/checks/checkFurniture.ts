@@ -23,7 +23,7 @@ export function checkFurniture(
     ? {
         state: 'good',
         source: 'asked',
-        sentence: `The ${piece} stands firm, you say.`,
+        sentence: `The ${piece} stands firmly, as you confirmed.`,
         short: `${piece === 'chair' ? 'Chair' : 'Step'} firm`,
         arrow: 'none',
       }

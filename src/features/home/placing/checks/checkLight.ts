@@ -8,8 +8,9 @@ const brightest = { tight: 0.9, loose: 0.93 };
 const leastContrast = { tight: 0.06, loose: 0.05 };
 
 /**
- * Light: the picture's own brightness where the caller looked at it, and whether the joints tremble so much that the
- * error band would become too wide. A lamp or window behind the person can't be told from a bright room.
+ * Light: the picture's brightness where the caller supplies it, and whether the joints tremble so much that
+ * the error band would become too wide. A lamp or window behind the person can't be distinguished from a
+ * bright room.
  */
 export const checkLight: Check = ({ facts: { brightness }, expected }, wasGood) => {
   const limit = wasGood ? 'loose' : 'tight';
@@ -17,9 +18,12 @@ export const checkLight: Check = ({ facts: { brightness }, expected }, wasGood) 
     if (brightness.mean < darkest[limit])
       return move('It is too dark. Switch on a light in front of you.', 'More light');
     if (brightness.mean > brightest[limit])
-      return move('It is too bright. Turn the camera away from window and lamp.', 'Less light');
+      return move('It is too bright. Turn the camera away from windows and lamps.', 'Less light');
     if (brightness.contrast < leastContrast[limit])
-      return move('The picture is pale. Wipe the lens, and keep lamps from shining into it.', 'Wipe lens');
+      return move(
+        'The picture looks washed out. Wipe the lens, and keep lamps from shining into it.',
+        'Wipe lens',
+      );
   }
   if (
     expected !== null &&
@@ -31,6 +35,6 @@ export const checkLight: Check = ({ facts: { brightness }, expected }, wasGood) 
       'More light',
     );
   return brightness === undefined
-    ? unknown('How bright the picture is was not looked at.', 'Light?')
+    ? unknown('The brightness of the picture was not checked.', 'Light?')
     : good('There is enough light.', 'Light good');
 };

@@ -2,8 +2,8 @@ import { bearingDeg } from '../bearingDeg';
 import { good, move, notYet, type Check } from './placingFinding';
 
 /**
- * How far beside the camera's own direction somebody may stand, degrees: from there on a foot's direction is read off
- * by as much (docs/view.md).
+ * How far off the camera's axis somebody may stand, degrees: a foot's direction is misread by the same angle
+ * (docs/view.md).
  */
 const farthestDeg = { tight: 4.5, loose: 6 };
 

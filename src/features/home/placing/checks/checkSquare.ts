@@ -3,16 +3,22 @@ import { bearingDeg } from '../bearingDeg';
 import type { Sight } from '../readSight';
 import { good, move, notYet, unknown, type Check, type PlacingFinding } from './placingFinding';
 
-/** Turned by more than this, about half of what measuring still bears, degrees: the rest is for turning meanwhile. */
+/**
+ * Turned by more than this, about half of what measuring tolerates, degrees: the rest allows for turning
+ * during the set.
+ */
 const widestDeg = { tight: 10, loose: 13 };
 /**
- * A stance foot that points this much farther to one side than the body is not one that the set's yaw can be told
- * from, degrees: twice the usual spread.
+ * A stance foot that points this much farther to one side than the body can't be used to infer the set's yaw,
+ * degrees: twice the usual spread.
  */
 const widestFootDeg = { tight: 7, loose: 9 };
 /** What the set's own recording is going to read as its yaw may be this far from square, degrees. */
 const widestExpectedDeg = { tight: 11, loose: 12 };
-/** The band that a deep bend is expected to have, of the widest that is told: a repetition may go deeper. */
+/**
+ * The band that a deep bend is expected to have, as a share of the widest that is reported: a repetition may
+ * go deeper.
+ */
 const widestBandShare = { tight: 0.92, loose: 0.94 };
 
 /**
@@ -24,11 +30,11 @@ export const checkSquare: Check = (sight, wasGood) => {
   if (extent === null || view === null || expected === null) return notYet;
   if (!extent.isFacing) return move('Turn round so that you face the camera.', 'Turn round', 'turn-right');
   const { yawDeg, cues } = view.yaw;
-  // That somebody was told to face the camera is all that is known.
+  // All that is known is that the person was told to face the camera.
   if (cues.length < 2)
     return unknown('Show both feet, toes to the camera, and stand or sit still.', 'Show feet');
   const limit = wasGood ? 'loose' : 'tight';
-  // Somebody who stands beside the middle is also seen from their side by as much.
+  // Somebody who stands off centre is also seen from the side by the same angle.
   const asideDeg = bearingDeg(extent.hips.x, track.widthPx, focalPx);
   const mostDeg = (deg: number) => Math.max(Math.abs(deg), Math.abs(deg + asideDeg));
   if (view.isTurned || obstacle === 'view-turned' || mostDeg(yawDeg) > widestDeg[limit])

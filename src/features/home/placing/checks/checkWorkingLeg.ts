@@ -33,20 +33,20 @@ export const checkWorkingLeg: Check = (sight, wasGood) => {
     if (hidden !== undefined) {
       const what = `${side} ${joints[hidden]}`;
       return move(
-        `Your ${what} can't be seen well. Clear what stands in front of it, and let no clothes hide it.`,
+        `Your ${what} can't be seen well. Move anything in front of it, and make sure that clothes do not cover it.`,
         `Show ${joints[hidden]}`,
       );
     }
   }
   if (obstacle === 'joint-unseen')
-    return move(`Your ${setup.side} leg can't be seen well. Clear what stands in front of it.`, 'Show leg');
+    return move(`Your ${setup.side} leg can't be seen well. Move anything in front of it.`, 'Show leg');
   if (sight.task.workingFoot === 'nearer' && sight.posture === 'seated' && isBehind(sight)) {
     return move(`Put your ${setup.side} foot in front of the other.`, 'Foot ahead');
   }
-  return good(`Your ${setup.side} leg and foot are seen.`, 'Leg seen');
+  return good(`Your ${setup.side} leg and foot can be seen.`, 'Leg seen');
 };
 
-/** Points outside of the picture are the whole body's business. */
+/** Points outside the picture are handled by the whole-body check. */
 function seenShare({ points }: Sight, name: KeypointName): number {
   const point = points.point(name);
   const samples = points.timesMs.length;

@@ -1,7 +1,7 @@
 import type { PlacingCheck } from '../placing';
 import type { Sight } from '../readSight';
 
-/** What one look says, without the check's name. */
+/** The result of one check, without its name. */
 export type PlacingFinding = Omit<PlacingCheck, 'id'>;
 
 /**
@@ -25,5 +25,5 @@ export function unknown(sentence: string, short: string): PlacingFinding {
   return { state: 'unknown', source: 'seen', sentence, short, arrow: 'none' };
 }
 
-/** What can't be told before somebody stands there. */
+/** What can't be known before somebody is in view. */
 export const notYet = unknown('Stand where the camera sees you from head to shoes.', 'Step in');

@@ -3,5 +3,5 @@ import { viewFromBends } from '../../placing/viewFromBends';
 
 const scope = self as unknown as DedicatedWorkerGlobalScope;
 
-/** Reads bends in a worker: the first time takes longer than a page may stand still. */
+/** Reads bends in a worker: the first time takes longer than a page may freeze. */
 scope.onmessage = ({ data }: MessageEvent<KeypointTrack>) => scope.postMessage(viewFromBends(data).view);

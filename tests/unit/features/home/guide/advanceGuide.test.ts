@@ -239,7 +239,7 @@ describe('advanceGuide(options, state, event): pauses', () => {
     walk.repeat(1).send(back).until('working');
     expect(walk.recorded()).toEqual(['resume']);
     expect(walk.said()).toEqual([
-      'Good. On we go.',
+      'Good. Let’s carry on.',
       'Sit down, right foot in front.',
       'Three.',
       'Two.',
@@ -276,7 +276,7 @@ describe('advanceGuide(options, state, event): pauses', () => {
   it("keeps what was done before the camera's end as a part of its own, and records the rest anew", () => {
     const walk = atWork().repeat(2).send({ kind: 'camera', works: false });
     expect(walk.state).toMatchObject({ phase: 'paused', pauseReason: 'camera-ended', recording: 'off' });
-    expect(walk.press('resume').said().at(-1)).toBe('The camera is not there yet.');
+    expect(walk.press('resume').said().at(-1)).toBe('The camera is not on yet.');
     walk.send({ kind: 'camera', works: true }).press('resume').until('working').repeat(3).until('set-done');
     expect(walk.recorded()).toEqual(['start', 'stop', 'start', 'stop']);
     expect(walk.state.results).toMatchObject([
@@ -396,7 +396,7 @@ describe('advanceGuide(options, state, event): feedback', () => {
   it('asks once in a while where no repetition comes', () => {
     const walk = atWork().clear().wait(41_000);
     expect(walk.said()).toHaveLength(2);
-    expect(walk.said()[0]).toMatch(/^Go on when you are ready/);
+    expect(walk.said()[0]).toMatch(/^Carry on when you are ready/);
   });
 
   it('says so where the device can not count along, and leaves the end of the set to the person', () => {
@@ -427,7 +427,7 @@ describe('advanceGuide(options, state, event): holds', () => {
       'Three.',
       'Two.',
       'One.',
-      'And let go. Rest for fifteen seconds.',
+      'And relax. Rest for fifteen seconds.',
       'Three.',
       'Two.',
       'One.',
@@ -436,7 +436,7 @@ describe('advanceGuide(options, state, event): holds', () => {
       'Three.',
       'Two.',
       'One.',
-      'And let go.',
+      'And relax.',
       'Set done. Well done.',
       'That was everything. Well done.',
     ]);

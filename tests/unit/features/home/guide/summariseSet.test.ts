@@ -38,7 +38,7 @@ describe('summariseSet(judged, prescribed)', () => {
   it('asks for more of the same where all went well', () => {
     expect(summariseSet([inLine, inLine], 2)).toEqual({
       well: 'In all 2 repetitions your knee stayed over the foot.',
-      practise: 'Keep it like this: slow, and the knee over the middle of the foot.',
+      practise: 'Keep going like this: slow, and the knee over the middle of the foot.',
       unmeasured: null,
     });
   });

@@ -180,7 +180,7 @@ describe('checkPlacing(window, setup, facts)', () => {
   it.each([
     ['too dark', { mean: 0.1, contrast: 0.1 }, /too dark/],
     ['too bright', { mean: 0.95, contrast: 0.1 }, /too bright/],
-    ['fogged', { mean: 0.5, contrast: 0.02 }, /pale/],
+    ['fogged', { mean: 0.5, contrast: 0.02 }, /washed out/],
   ])('says first of all that the picture is %s', (_, brightness, says) => {
     const { first } = checkPlacing(standing({ camera: { yawDeg: 18 } }), squat, { ...facts, brightness });
     expect(first).toMatchObject({ id: 'light', state: 'move' });

@@ -78,7 +78,7 @@ describe('keepInterrupted(id, { repository, openFrameSource })', () => {
 
   it('says that there is nothing to be kept, and leaves the choice to drop it', async () => {
     const { repository, openFrameSource } = await interrupted({ frames: 0, video: '' });
-    await expect(keepInterrupted(start.id, { repository, openFrameSource })).rejects.toThrow(/Drop it/);
+    await expect(keepInterrupted(start.id, { repository, openFrameSource })).rejects.toThrow(/Delete it/);
     expect((await repository.interrupted()).found).toHaveLength(1);
   });
 });
