@@ -2,7 +2,7 @@ import { needIds, needWords } from '#core/exercises/needs';
 import { findPreparation } from '#core/exercises/findPreparation';
 import type { Footwear, PlanItem } from './planDocument';
 
-/** One thing to have at hand. */
+/** One thing to have ready. */
 export interface KitEntry {
   name: string;
   sentence: string;

@@ -14,16 +14,16 @@ import { viewCueNames } from '#core/view/viewCue';
 import { verdicts } from '#core/scoring/verdict';
 import { reviewSchema } from './reviewSchema';
 
-/** Raised when a field is added, changes its meaning or goes; older versions are brought up on reading. */
+/** Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. */
 export const recordingVersion = 7;
 
-/** Longest recording that is read: 30 minutes at 60 frames a second. */
+/** Longest recording that is accepted: 30 minutes at 60 frames a second. */
 export const mostFrames = 108_000;
 const mostRepetitions = 10_000;
-/** Tracks hold points in 32 bits; what they can't hold would be infinite there. */
+/** Tracks hold points in 32 bits; larger values would become infinite there. */
 const largestCoordinatePx = 3.4e38;
 
-/** No measure of whatever unit comes near it; what is beyond it is damaged. */
+/** No measure in any unit comes near it; a value beyond it means that the document is damaged. */
 const largestMeasured = 1e9;
 
 const finite = z.number();
@@ -205,7 +205,7 @@ const derived = z.strictObject({
   repetitions: z.array(repetition).max(mostRepetitions),
 });
 
-/** One set of one task with one leg: what was asked, what was seen, and what follows from it, apart. */
+/** One set of one task with one leg: what was asked, what was seen, and what was derived from it, kept separate. */
 export const recordingSchema = z
   .strictObject({
     format: z.literal('overfoot-session'),

@@ -2,7 +2,7 @@ import { z } from '../schema/zod';
 import { longestName } from './correctionSchema';
 import { limitsSchema } from '../schema/limitsSchema';
 
-/** Longest texts, characters; the forms that take them in keep to the same. */
+/** Longest texts, characters; the forms enforce the same. */
 export const longestReviewText = { remark: 2000, cue: 120 };
 
 const signed = {
@@ -26,7 +26,7 @@ export const limitsSetSchema = z.strictObject({
 });
 export type LimitsSet = z.infer<typeof limitsSetSchema>;
 
-/** What a therapist set down while looking through a session. */
+/** What a therapist noted while reviewing a recording. */
 export const reviewSchema = z.strictObject({
   limitsSet: z
     .array(limitsSetSchema)

@@ -2,22 +2,22 @@ import { z } from '../schema/zod';
 import { exerciseIds } from '#core/exercises/exercises';
 import { sides } from '#core/protocol/side';
 
-/** Raised when a field is added, changes its meaning or goes; older versions are brought up on reading. */
+/** Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. */
 export const sessionVersion = 1;
 
-/** Longest texts, characters; the forms that take them in keep to the same. */
+/** Longest texts, characters; the forms enforce the same. */
 export const longestText = { patient: 60, remark: 2000, cutShort: 300 };
 
-/** All holds of one set together, ms: four hours, more than the longest plan comes to. */
+/** All holds of one set together, ms: four hours, more than the longest plan needs. */
 const longestHeldMs = 4 * 3_600_000;
-/** More than the longest plan comes to. */
+/** More than the longest plan has. */
 const mostSets = 1000;
 const mostItems = 100;
 
 /** 0 to 10 in whole steps, as it is asked. */
 const score = z.int().min(0).max(10);
 
-/** One set as it stands in a visit. */
+/** One set of a session. */
 export const sessionSetSchema = z.strictObject({
   sessionId: z
     .uuid()

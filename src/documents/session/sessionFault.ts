@@ -1,7 +1,7 @@
 import { findExercise } from '#core/exercises/exercises';
 import type { SessionDocument, SessionSet } from './sessionDocument';
 
-/** What the schema can't say of a session document: parts that don't fit together; null where all is well. */
+/** What the schema can't check in a session document: parts that don't fit together; null where all is well. */
 export function sessionFault({ startedAt, endedAt, sets }: SessionDocument): string | null {
   if (endedAt !== null && Date.parse(endedAt) < Date.parse(startedAt)) return 'it ends before it starts';
   const recordingIds = sets.flatMap(({ sessionId: recordingId }) =>

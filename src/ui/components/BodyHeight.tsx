@@ -6,7 +6,7 @@ interface Props {
   onChange: (bodyHeightCm: number | undefined) => void;
 }
 
-/** The person's height, which may be left out: it says distances in centimetres as well. */
+/** The person's height, which may be left out: with it, distances are given in centimetres too. */
 export function BodyHeight({ value, onChange }: Props) {
   return (
     <NumberField
