@@ -6,7 +6,7 @@ import { isFields } from '#documents/schema/isFields';
 import { CommandProblem } from './commandProblem';
 import type { ObservedRecording } from './remeasureRecording';
 
-/** What a session document observed; its derived part may be of any older make, since it is not read. */
+/** The observed part of a recording document; its derived part may be of any older version, since it is not read. */
 const { id, createdAt, note, setup, limits, video, observed, corrections, review } = recordingSchema.shape;
 const observedSchema = z.object({ id, createdAt, note, setup, limits, video, observed, corrections, review });
 
