@@ -15,7 +15,7 @@ const footwearEntries: Record<Footwear, KitEntry> = {
 };
 
 const clothes: KitEntry = {
-  name: 'Knees in sight',
+  name: 'Visible knees',
   sentence: 'Wear clothes that show the shape of your knees and end above the shoes.',
 };
 

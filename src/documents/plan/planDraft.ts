@@ -70,8 +70,7 @@ export function finishDraft(draft: PlanDraft, id: string, createdAt: string): Fi
   const data = { format: 'overfoot-plan', version: planVersion, id, createdAt, ...draft };
   const read = readPlan(data, onItsOwn);
   if ('plan' in read) return { kind: 'plan', plan: read.plan };
-  if ('damaged' in read)
-    return { kind: 'damaged', sentence: `Something is not as it should be at ${read.damaged}.` };
+  if ('damaged' in read) return { kind: 'damaged', sentence: `There is an error at ${read.damaged}.` };
   return { kind: 'senseless', sentence: `${capitalised(read.senseless)}.` };
 }
 

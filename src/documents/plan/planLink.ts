@@ -42,7 +42,7 @@ export function planFromFragment(fragment: string): PlanDocument {
     throw new Problem('plan', `This link is too long for a plan. ${askAgain}`);
   const [version = '', packedText, check, ...more] = text.slice(planMarker.length).split('.');
   if (!text.startsWith(planMarker) || !/^\d{1,6}$/.test(version))
-    throw new Problem('plan', `This link carries no plan. ${askAgain}`);
+    throw new Problem('plan', `This link contains no plan. ${askAgain}`);
   if (Number(version) > linkVersion) {
     throw new Problem(
       'plan',
@@ -53,7 +53,7 @@ export function planFromFragment(fragment: string): PlanDocument {
   if (packed === null || check === undefined || more.length > 0 || check !== checkOf(packed)) {
     throw new Problem(
       'plan',
-      `This link is not whole: a part of it was lost or changed on the way. ${askAgain}`,
+      `This link is not whole: part of it was lost or changed on the way. ${askAgain}`,
     );
   }
   return parsePlan(inflate(packed));
@@ -67,7 +67,7 @@ function checkOf(packed: Uint8Array): string {
 function inflate(packed: Uint8Array): string {
   const unpacked = new Uint8Array(largestPlanBytes);
   let bytes = 0;
-  const tooLarge = new Problem('plan', `What this link carries is too large for a plan. ${askAgain}`);
+  const tooLarge = new Problem('plan', `The content of this link is too large for a plan. ${askAgain}`);
   const stream = new Inflate((piece) => {
     if (bytes + piece.length > unpacked.length) throw tooLarge;
     unpacked.set(piece, bytes);
@@ -78,7 +78,7 @@ function inflate(packed: Uint8Array): string {
       stream.push(packed.subarray(from, from + pieceBytes), from + pieceBytes >= packed.length);
   } catch (error) {
     if (error === tooLarge) throw tooLarge;
-    throw new Problem('plan', `What this link carries can’t be unpacked. ${askAgain}`);
+    throw new Problem('plan', `The content of this link can’t be unpacked. ${askAgain}`);
   }
   return strFromU8(unpacked.subarray(0, bytes));
 }

@@ -54,6 +54,6 @@ export const savedFileWords = (name: string): DocumentWords =>
  * @param getAgain  what to do where it is damaged, a sentence
  */
 export function headWords(name: string, getAgain: string): DocumentWords {
-  const notOne = `It is no ${name} from Overfoot.`;
+  const notOne = `It is not a ${name} from Overfoot.`;
   return { notOne, notJson: notOne, subject: 'It', getAgain };
 }

@@ -191,7 +191,7 @@ const view = z
       )
       .max(10),
   })
-  .describe('How the body stood to the camera, and the readings it was told from.');
+  .describe('How the body stood to the camera, and the readings it was estimated from.');
 
 const derived = z.strictObject({
   measuringVersion: z.int().min(1),
@@ -221,12 +221,10 @@ export const recordingSchema = z
       .array(correctionSchema)
       .max(mostCorrections)
       .optional()
-      .describe(
-        'What was set right by hand, in that order; `setup` and `observed` stand as they were before.',
-      ),
+      .describe('What was corrected by hand, in order; `setup` and `observed` stay as they were before.'),
     derived,
-    review: reviewSchema.optional().describe('What a therapist set down; left out before anybody did.'),
+    review: reviewSchema.optional().describe('What a therapist noted in review; left out before that.'),
   })
-  .meta({ title: 'Overfoot session document' });
+  .meta({ title: 'Overfoot recording document' });
 
 export type RecordingDocument = z.infer<typeof recordingSchema>;

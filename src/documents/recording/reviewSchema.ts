@@ -21,7 +21,7 @@ export const limitsSetSchema = z.strictObject({
   takenFrom: z.iso
     .datetime()
     .optional()
-    .describe('When the session was done in which they were set; left out where it was this one.'),
+    .describe('When the recording was made in which they were set; left out if it was this one.'),
   ...signed,
 });
 export type LimitsSet = z.infer<typeof limitsSetSchema>;
@@ -45,7 +45,7 @@ export const reviewSchema = z.strictObject({
     .array(z.strictObject({ atMs, text: z.string().min(1).max(longestReviewText.cue) }))
     .max(20)
     .describe('Repetitions to show to the patient, each with what is said.'),
-  reviewed: z.strictObject(signed).nullable().describe('Null until somebody has looked it through.'),
+  reviewed: z.strictObject(signed).nullable().describe('Null until somebody has reviewed it.'),
 });
 export type RecordingReview = z.infer<typeof reviewSchema>;
 

@@ -17,10 +17,10 @@ export function BodyHeight({ value, onChange }: Props) {
       formatOptions={{ maximumFractionDigits: 1 }}
       onChange={(cm) => onChange(Number.isNaN(cm) ? undefined : cm)}
     >
-      <Label className="field-label">Body height in cm, if you like</Label>
+      <Label className="field-label">Body height in cm (optional)</Label>
       <Input className="number-input" inputMode="decimal" />
       <Text slot="description" className="small soft">
-        Tells distances in centimetres as well; no angle depends on it.
+        Adds distances in centimetres; no angle depends on it.
       </Text>
     </NumberField>
   );

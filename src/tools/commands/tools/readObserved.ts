@@ -16,7 +16,7 @@ export function readObserved(path: string): ObservedRecording {
   try {
     data = JSON.parse(readFileSync(path, 'utf8'));
   } catch {
-    throw new CommandProblem(`"${path}" is not JSON. Give a session document.`);
+    throw new CommandProblem(`"${path}" is not JSON. Give a recording document.`);
   }
   const result = observedSchema.safeParse(
     isFields(data) ? bringUpRecording(data, Number(data['version'])) : data,
@@ -24,6 +24,6 @@ export function readObserved(path: string): ObservedRecording {
   if (result.success) return result.data;
   const [issue] = result.error.issues;
   throw new CommandProblem(
-    `"${path}" is not a session document that can be measured again (${issue?.path.join('.')}: ${issue?.message}).`,
+    `"${path}" is not a recording document that can be measured again (${issue?.path.join('.')}: ${issue?.message}).`,
   );
 }
