@@ -67,7 +67,7 @@ function checkOf(packed: Uint8Array): string {
 function inflate(packed: Uint8Array): string {
   const unpacked = new Uint8Array(largestPlanBytes);
   let bytes = 0;
-  const tooLarge = new Problem('plan', `The content of this link is too large for a plan. ${askAgain}`);
+  const tooLarge = new Problem('plan', `What this link carries is too large for a plan. ${askAgain}`);
   const stream = new Inflate((piece) => {
     if (bytes + piece.length > unpacked.length) throw tooLarge;
     unpacked.set(piece, bytes);
@@ -78,7 +78,7 @@ function inflate(packed: Uint8Array): string {
       stream.push(packed.subarray(from, from + pieceBytes), from + pieceBytes >= packed.length);
   } catch (error) {
     if (error === tooLarge) throw tooLarge;
-    throw new Problem('plan', `The content of this link can’t be unpacked. ${askAgain}`);
+    throw new Problem('plan', `What this link carries can’t be unpacked. ${askAgain}`);
   }
   return strFromU8(unpacked.subarray(0, bytes));
 }
