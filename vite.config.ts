@@ -9,7 +9,7 @@ import { pageSettings } from './src/tools/build/pageSettings.ts';
 
 const fromHere = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
-/** Where the tests' runner wants a report for. */
+/** Where the test runner wants a report. */
 const report = process.env['OVERFOOT_TEST_REPORT'];
 
 const networkFirst = (name: string, pattern: RegExp) => ({
@@ -18,7 +18,7 @@ const networkFirst = (name: string, pattern: RegExp) => ({
   options: { cacheName: name, cacheableResponse: { statuses: [200] } },
 });
 
-/** Keeps the page on the device: what every visit needs at once, the rest when it was asked for once. */
+/** Caches the page on the device: what is always needed at once, the rest after its first use. */
 const offline = VitePWA({
   registerType: 'prompt',
   injectRegister: null,
@@ -43,7 +43,7 @@ const offline = VitePWA({
     globIgnores: ['assets/*.woff'],
     maximumFileSizeToCacheInBytes: 8_000_000,
     cleanupOutdatedCaches: true,
-    // The first visit is kept as soon as it has loaded, not only the second one.
+    // The page is cached on its first load, not only on the second.
     clientsClaim: true,
     inlineWorkboxRuntime: true,
     navigateFallback: null,
@@ -108,7 +108,7 @@ export default defineConfig(
       setupFiles: 'tests/unit/seedRandomTests.ts',
       reporters: report === undefined ? ['default'] : ['dot', ['json', { outputFile: report }]],
       maxWorkers: '100%',
-      isolate: false, // To load every module for each file takes longer than most tests do.
+      isolate: false, // Loading every module for each file takes longer than most tests.
       execArgv: ['--max-semi-space-size=64'], // Films are many short-lived points.
       testTimeout: 60_000, // Other programs may take the processor meanwhile.
     },

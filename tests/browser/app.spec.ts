@@ -342,7 +342,7 @@ test.describe('a video of one’s own', () => {
     await page
       .locator('input[type=file]')
       .setInputFiles({ name: 'old.json', mimeType: 'application/json', buffer: Buffer.from('{"format":1}') });
-    await expect(page.getByRole('alert')).toContainText('not a session document');
+    await expect(page.getByRole('alert')).toContainText('not a recording document');
     await page.locator('input[type=file]').setInputFiles(shortVideo);
     await expect(page.getByText(/540 × 960/)).toBeVisible();
     await expect(page.getByRole('alert')).toHaveCount(0);

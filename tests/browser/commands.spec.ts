@@ -29,7 +29,7 @@ test.describe('measure', () => {
     expect([code, stdout]).toEqual([2, '']);
   });
 
-  test('prints a table and writes the session document', async () => {
+  test('prints a table and writes the recording document', async () => {
     const outputPath = (name = '') => test.info().outputPath(name);
     const out = outputPath('session.json');
     const words = [short, ...good, '--model', 'lite', '--limit', 'knee-inward=7', '--json', out];

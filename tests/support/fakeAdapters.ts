@@ -55,7 +55,7 @@ export const recordingText = JSON.stringify(
   }),
 );
 
-/** What the fakes were asked for, and what the tests may change. */
+/** What was requested of the fakes, and what the tests may change. */
 export interface FakeWorld {
   saved: { fileName: string; text: string }[];
   trackersStarted: number;
@@ -64,7 +64,7 @@ export interface FakeWorld {
   framesEstimated: number;
   sourcesOpen: number;
   facts: VideoFacts;
-  /** Is waited for before each answer of the tracker. */
+  /** Awaited before each answer of the tracker. */
   beforeAnswer: (frame: number) => Promise<void>;
   beforeLoad: () => Promise<void>;
 }

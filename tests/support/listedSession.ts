@@ -3,7 +3,7 @@ import type { SetMark } from '#features/sessions/rules/buildSetReport';
 import type { Direction } from '#core/scoring/deciding';
 import type { Verdict } from '#core/scoring/verdict';
 
-/** An invented visit in which nothing needs a look, but for what is changed. */
+/** An invented session in which nothing needs a review, except for the given changes. */
 export function listedSession(change: Partial<ListedSession> = {}): ListedSession {
   return {
     kind: 'visit',
@@ -23,7 +23,7 @@ export function listedSession(change: Partial<ListedSession> = {}): ListedSessio
   };
 }
 
-/** A read set of three repetitions in line, but for what is changed. */
+/** A measured set of three repetitions in line, except for the given changes. */
 export function listedRecording({ line, reading, ...rest }: LineChange = {}): ListedRecording {
   return {
     line: {

@@ -65,7 +65,7 @@ export function version5(document: RecordingDocument) {
   return { ...rest, version: 5, derived: { ...derived, repetitions } };
 }
 
-/** The document as it is now with those ends alone that older versions kept. */
+/** The document as it is now with only the ends that older versions had. */
 export function keptOf(document: RecordingDocument): RecordingDocument {
   const repetitions = document.derived.repetitions.map((repetition) => ({
     ...repetition,

@@ -10,7 +10,7 @@ export async function runInProcess(
   words: readonly string[],
 ): Promise<{ code: number; stdout: string; stderr: string }> {
   const result = { stdout: '', stderr: '' };
-  vi.resetModules(); // Else a second import would not start it again.
+  vi.resetModules(); // Otherwise a second import would not start it again.
   const { argv } = process;
   process.argv = [...argv.slice(0, 2), ...words];
   vi.spyOn(console, 'log').mockImplementation((line: string) => void (result.stdout += `${line}\n`));

@@ -1,6 +1,6 @@
 import type { Sound, SpokenLine } from '#device/sound/sound';
 
-/** A sound that gives none, and keeps what it was asked for. */
+/** A silent sound output that records what it was asked to play. */
 export interface SilentSound extends Sound {
   said: SpokenLine[];
   tones: string[];

@@ -5,7 +5,7 @@ import type { SetStart } from '#device/storage/keptSchemas';
 import { smallRecording, smallSetup } from './smallRecording';
 import { smallSession } from './smallSession';
 
-/** The start of the set whose session is smallSession(), in the visit smallVisit(). */
+/** The start of the set whose recording is smallRecording(), in the session smallSession(). */
 export function smallSetStart(): SetStart {
   const { id, createdAt, note, video, observed } = smallRecording();
   const session = smallSession();

@@ -1,7 +1,7 @@
 import { keypointCount, keypointNames, type KeypointName } from '#core/keypoints/keypointNames';
 import { buildKeypointTrack, type KeypointTrack } from '#core/keypoints/keypointTrack';
 
-/** One frame by hand: points that are told stand where told, all others at (50, 60) with score 0.9; null = nobody. */
+/** One frame by hand: the given points are where given, all others at (50, 60) with score 0.9; null = nobody. */
 export type SmallFrame = Partial<Record<KeypointName, [xPx: number, yPx: number, score?: number]>> | null;
 
 /** A track of a few frames of 400 x 700 px, 40 ms apart where no times are given. */

@@ -16,7 +16,7 @@ export const proportions = {
   head: 0.13,
 };
 
-/** Where a foot stands and how it is turned. */
+/** Position and direction of a foot. */
 export interface FootPlace {
   ankle: Vector;
   toeOutDeg: number;
@@ -24,7 +24,7 @@ export interface FootPlace {
   heelUpDeg: number;
 }
 
-/** All that tells one instant of the body from another; lengths as shares of body height. */
+/** Everything that changes from one instant of the body to another; lengths as shares of body height. */
 export interface Posture {
   /** Middle between the hip joints. */
   hips: Vector;
@@ -125,8 +125,8 @@ function legOf(posture: Posture, side: Side): Record<'hip' | 'knee' | 'ankle', V
 }
 
 /**
- * The angle that the synthetic person is built on, told without the product's own formula: how far the direction of
- * the shank is turned from that of the thigh.
+ * The angle that the synthetic person is built on, computed without the product's own formula: how far the
+ * direction of the shank is turned from that of the thigh.
  *
  * @param joints  hip, knee, ankle with y up, in whichever plane the angle is asked for
  * @returns  degrees, -180 to 180, inward positive where the left leg stands at larger x

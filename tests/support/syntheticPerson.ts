@@ -101,13 +101,13 @@ const usual = {
 const scores = { seen: 0.95, outside: 0.6, unseen: 0.2 };
 /** With fewer of the 33 points in the picture nobody is found. */
 const fewestPoints = 11;
-/** Peaks are true to the instant, whatever the frame rate: the scene is looked at this often, ms. */
+/** Peaks are true to the instant, whatever the frame rate: the scene is sampled this often, ms. */
 const fineMs = 10;
 
 /**
  * Films a stick person who does a task with a known alignment.
  *
- * @returns  the joints as the pose network would give them, and beside them what was true
+ * @returns  the joints as the pose network would give them, and what was true
  */
 export function filmPerson(wishes: Partial<Scene> = {}): Film {
   const scene: Scene = { ...usual, ...wishes };
@@ -122,7 +122,7 @@ export function filmPerson(wishes: Partial<Scene> = {}): Film {
       timeMs: sceneMs - scene.filmed.fromMs,
       places,
       points,
-      // Only when asked for: few tests look at every frame.
+      // Only when asked for: few tests use every frame.
       get frontalDeg() {
         return bothKnees((name) => places[name]);
       },
@@ -155,7 +155,7 @@ export function filmPerson(wishes: Partial<Scene> = {}): Film {
   return {
     track: observe(frames, scene, camera),
     frames,
-    // Only when asked for, since a close look takes longer than the filming.
+    // Only when asked for, since dense sampling takes longer than the filming.
     get repetitions() {
       return (repetitions ??= truths());
     },

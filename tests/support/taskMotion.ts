@@ -21,7 +21,7 @@ export interface Motion {
   kneeDeg: number;
   pelvicDropDeg: number;
   trunkSideDeg: number;
-  /** How far the person stands beside the place, m / body height, towards their left. */
+  /** How far the person stands to the side of the place, m / body height, towards their left. */
   aside: number;
   toeOutDeg: number;
 }
@@ -42,7 +42,7 @@ const paths: Record<SyntheticTask, [rest: Vector, far: Vector]> = {
   'two-legged-bend': [vector(0, standing, -0.015), vector(0, standing - 0.12, -0.09)],
 };
 
-/** The body of somebody doing a task; hips, feet and trunk follow from how far the movement has come. */
+/** The body of somebody doing a task; hips, feet and trunk follow from how far the movement has got. */
 export function postureOf(task: SyntheticTask, side: Side, motion: Motion): Posture {
   const { progress, kneeDeg, toeOutDeg } = motion;
   const towards = side === 'left' ? 1 : -1;
@@ -95,7 +95,7 @@ function otherFoot(
       return flat(vector(-halfHips, ankleHeight + 0.17 - 0.08 * progress, -0.17 - 0.04 * progress), 50);
     case 'sliding-leg-squat': // slides out to its own side
       return flat(vector(-halfHips - 0.26 * progress, ankleHeight + 0.006 * progress, 0));
-    case 'lateral-step-down': // hangs beside the step, straight
+    case 'lateral-step-down': // hangs next to the step, straight
       return flat(vector(-0.075, hips.y - 0.98 * (thigh + shank), hips.z + 0.01));
     case 'hip-abduction-on-bent-leg': // lifted out to its own side, straight
       return flat(vector(-halfHips - 0.16 * progress, ankleHeight + 0.02 + 0.04 * progress, -0.02));

@@ -1,6 +1,6 @@
 import type { Motion } from './taskMotion';
 
-/** One repetition as it is asked for. */
+/** One repetition as requested. */
 export interface PlannedRepetition {
   /**
    * Largest frontal-plane angle of the working knee, degrees, inward positive: at two thirds of the way up from a

@@ -1,7 +1,7 @@
 import { keypointCount } from '#core/keypoints/keypointNames';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 
-/** What has been seen up to a time, as it comes in live. */
+/** The part of a track up to a time, as it arrives live. */
 export function trackUpTo(
   { timesMs, xPx, yPx, score, ...size }: KeypointTrack,
   untilMs: number,

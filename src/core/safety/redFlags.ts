@@ -25,7 +25,7 @@ export const redFlags: readonly RedFlag[] = [
   {
     id: 'calf',
     words: 'one calf is newly swollen, warm or painful',
-    advice: `${urgent} With chest pain or short breath, call the emergency number at once.`,
+    advice: `${urgent} With chest pain or shortness of breath, call the emergency number at once.`,
     source: null,
   },
   {
@@ -45,14 +45,14 @@ export const redFlags: readonly RedFlag[] = [
   },
   {
     id: 'shape',
-    words: 'the knee has a new shape, or it is stuck and cannot be straightened',
+    words: 'the knee has changed shape, or it is stuck and cannot be straightened',
     advice: urgent,
     source: kneePage,
   },
   {
     id: 'numbness',
     words: 'the leg or foot is newly numb, tingling or weak',
-    advice: `${professional} With trouble holding water or stool, call the emergency number at once.`,
+    advice: `${professional} If you have trouble controlling your bladder or bowels, call the emergency number at once.`,
     source: null,
   },
   {
@@ -70,7 +70,7 @@ export const redFlags: readonly RedFlag[] = [
   {
     id: 'dizzy',
     words: 'you are dizzy or unsteady today',
-    advice: `${professional} With chest pain or short breath, call the emergency number at once.`,
+    advice: `${professional} With chest pain or shortness of breath, call the emergency number at once.`,
     source: null,
   },
 ];

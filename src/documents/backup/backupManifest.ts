@@ -5,14 +5,14 @@ import { headWords, type DocumentKind } from '../reading/documentKind';
 import { parseDocument } from '../reading/readDocument';
 import { z } from '../schema/zod';
 
-/** Raised when a field is added, changes its meaning or goes. */
+/** Bumped when a field is added, removed or changes its meaning. */
 export const backupVersion = 1;
 
 /** What a backup may hold at most; reading one takes no more memory than its first line and its largest document. */
 export const backupBounds = {
   manifestBytes: 50_000_000,
   files: 100_000,
-  /** A visit, plan or note, unpacked. */
+  /** A session, plan or note, unpacked. */
   documentBytes: 2_000_000,
 } as const;
 
@@ -40,7 +40,7 @@ const backupFile = z.discriminatedUnion('kind', [
   }),
   z.strictObject({
     kind: z.literal('video'),
-    /** It stands right behind its session. */
+    /** It directly follows its recording. */
     sessionId: z.uuid(),
     type: z.enum(['video/mp4', 'video/webm']),
     bytes: size(parcelBounds.videoBytes),
@@ -69,9 +69,9 @@ const manifestKind: DocumentKind<BackupManifest> = {
 };
 
 /**
- * Reads a backup's first line, which may be anything.
+ * Reads a backup's first line, which is untrusted.
  *
- * @param followingBytes  how much follows it
+ * @param followingBytes  bytes that follow it
  * @throws Problem  with a sentence that says what is wrong and what to do
  */
 export function readBackupManifest(line: string, followingBytes: number): BackupManifest {

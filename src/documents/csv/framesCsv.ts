@@ -22,9 +22,9 @@ const names = [
 ];
 
 /**
- * The frames of a recording as CSV, one a row; docs/data-out.md says what each column means.
+ * The frames of a recording as CSV, one per row; docs/data-out.md says what each column means.
  *
- * @param note  for demo data: that it is invented; stands in the first row only
+ * @param note  for demo data: that it is invented; in the first row only
  */
 export function framesCsv(parts: { track: KeypointTrack; measurement: Measurement; note: string }): string {
   return csvText(names, frameRows(parts));
@@ -51,7 +51,7 @@ function* frameRows({ track, measurement, note }: Parameters<typeof framesCsv>[0
   }
 }
 
-/** The sample that stands nearest to a frame; the time base begins with the first frame. */
+/** The sample nearest to a frame; the time base begins with the first frame. */
 function nearestSample({ timesMs, rateHz }: Measurement, timeMs: number): number {
   const sample = Math.round(((timeMs - timesMs[0]!) * rateHz) / 1000);
   return Math.min(timesMs.length - 1, sample);
@@ -63,7 +63,7 @@ function repetitionAt({ repetitions }: Measurement, timeMs: number): number | nu
   return under?.number ?? null;
 }
 
-/** x, y and score of each point; a point without any confidence was not seen and has no place. */
+/** x, y and score of each point; a point with zero confidence was not seen and has no position. */
 function pointCells({ xPx, yPx, score }: KeypointTrack, frame: number): Cell[] {
   const cells: Cell[] = [];
   for (let at = frame * keypointCount; at < (frame + 1) * keypointCount; at++) {

@@ -24,11 +24,11 @@ interface Row {
 type Column = readonly [name: string, cell: (row: Row) => Cell];
 
 /**
- * The repetitions of a recording as CSV, one a row; docs/data-out.md says what each column means.
+ * The repetitions of a recording as CSV, one per row; docs/data-out.md says what each column means.
  *
  * @param note  for demo data: that it is invented
- * @param excluded  one a repetition: why it does not count; null where it counts
- * @param handMade  one a repetition: whether its times or a joint in it were set by hand
+ * @param excluded  one per repetition: why it does not count; null where it counts
+ * @param handMade  one per repetition: whether its times or a joint in it were set by hand
  */
 export function repetitionsCsv(
   parts: Pick<Row, 'measurement' | 'limits' | 'note'> & {
@@ -110,7 +110,7 @@ function timeOutOfLimitsS({ repetition, judgement, measurement, limits }: Row): 
   return rounded((measured - within) / measurement.rateHz, 3);
 }
 
-/** Left empty where the knee angle could not be measured, as it always was. */
+/** Empty where the knee angle could not be measured, as in earlier versions. */
 function decidedBy({ verdict, decidedBy }: Judgement): string | null {
   const isKneeMissing = decidedBy === 'knee-angle' && verdict === 'not-measured';
   return isKneeMissing ? null : decidedBy.replaceAll('-', '_');

@@ -1,5 +1,5 @@
 /**
- * A number for a table, with so many decimals at most; null stays null.
+ * A number for a table, with at most this many decimals; null stays null.
  *
  * @param value  finite; never comes back as -0
  */

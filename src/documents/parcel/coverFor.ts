@@ -4,7 +4,7 @@ import { headCover } from './headCover';
 import { outOfLineSpans } from './outOfLineSpans';
 import type { CoveredPart, PictureCover } from './videoPart';
 
-/** What of a session's pictures is painted black; null where none of its video is sent. */
+/** What is painted black in a recording's pictures; null where none of its video is sent. */
 export function coverFor(part: CoveredPart, recording: RecordingDocument): PictureCover | null {
   if (part === 'without-head') return headCover(recordingTrack(recording));
   const spans = outOfLineSpans(recording.derived.repetitions);

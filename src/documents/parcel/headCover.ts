@@ -18,7 +18,7 @@ const [leftShoulder, rightShoulder] = (['left_shoulder', 'right_shoulder'] as co
 const belowHead = 0.25;
 /** Shoulders turned away look narrower than they are: one of the broadest views counts. */
 const broadShare = 0.9;
-/** So long before and after a frame the head may be where the cover has to reach, ms: a nod, or a point that lags behind. */
+/** The cover of a frame also holds for this long before and after it, ms: for a nod, or a point that lags behind. */
 const aroundMs = 300;
 /** A picture farther from the nearest frame with joints than this is covered whole, ms. */
 const mostApartMs = 150;
@@ -42,7 +42,7 @@ export function headCover({ timesMs, xPx, yPx, score }: KeypointTrack): PictureC
     if (!isSeen(frame)) return null;
     const head = Math.max(...yPx.subarray(at(frame, 0), at(frame, headPoints)));
     const shoulders = Math.min(yPx[at(frame, leftShoulder)]!, yPx[at(frame, rightShoulder)]!);
-    // Whoever comes close to the camera is larger than usual.
+    // Anyone who comes close to the camera looks larger than usual.
     return Math.max(head + belowHead * Math.max(usualPx, breadthPx(frame)), shoulders);
   });
 

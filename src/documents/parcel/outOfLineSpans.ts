@@ -19,7 +19,7 @@ export function isOutOfLine({ excluded, judgement }: Pick<Repetition, 'excluded'
 /**
  * Where in a video repetitions went out of line, with a moment around each.
  *
- * @returns  in order and apart from each other; empty where none did
+ * @returns  in order, not overlapping; empty where none did
  */
 export function outOfLineSpans(repetitions: readonly Repetition[]): Span[] {
   const spans: Span[] = [];

@@ -5,17 +5,17 @@ import { parseDocument } from '../reading/readDocument';
 import { z } from '../schema/zod';
 import { sessionSchema } from '../session/sessionDocument';
 
-/** Raised when a field is added, changes its meaning or goes. */
+/** Bumped when a field is added, removed or changes its meaning. */
 export const parcelVersion = 1;
 
-/** What a parcel may hold at most; what that takes in memory stands in docs/parcel-format.md. */
+/** What a parcel may hold at most; docs/parcel-format.md says how much memory that takes. */
 export const parcelBounds = {
   manifestBytes: 1_000_000,
   files: 200,
-  /** A session's document deflated, and unpacked: the longest recording that is read comes to about 80 MB. */
+  /** A recording document deflated, and unpacked: the longest that is accepted is about 80 MB. */
   sessionBytes: 60_000_000,
   unpackedSessionBytes: 120_000_000,
-  /** All sessions together, unpacked: they are in memory at the same time until all are checked. */
+  /** All recordings together, unpacked: they are in memory at the same time until all are checked. */
   unpackedBytes: 200_000_000,
   videoBytes: 2_000_000_000,
 } as const;
@@ -42,7 +42,7 @@ const parcelFile = z.discriminatedUnion('kind', [
 ]);
 export type ParcelFile = z.infer<typeof parcelFile>;
 
-/** The first line of a parcel: the visit, and what of it follows. */
+/** The first line of a parcel: the session, and which of its files follow. */
 export const manifestSchema = z.strictObject({
   format: z.literal('overfoot-parcel'),
   version: z.literal(parcelVersion),
@@ -62,9 +62,9 @@ const manifestKind: DocumentKind<ParcelManifest> = {
 };
 
 /**
- * Reads a parcel's first line, which may be anything.
+ * Reads a parcel's first line, which is untrusted.
  *
- * @param followingBytes  how much follows it
+ * @param followingBytes  bytes that follow it
  * @throws Problem  with a sentence that says what is wrong and what to do
  */
 export function readManifest(line: string, followingBytes: number): ParcelManifest {

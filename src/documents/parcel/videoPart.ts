@@ -1,8 +1,8 @@
-/** What of the videos is sent, from least to most; the patient decides. */
+/** Which part of the videos is sent, from least to most; the patient decides. */
 export const videoParts = ['none', 'out-of-line', 'without-head', 'whole'] as const;
 export type VideoPart = (typeof videoParts)[number];
 
-/** Parts that have to be written anew from the recorded video. */
+/** Parts that have to be re-encoded from the recorded video. */
 export type CoveredPart = Extract<VideoPart, 'out-of-line' | 'without-head'>;
 
 export function isCovered(part: VideoPart): part is CoveredPart {
@@ -10,7 +10,7 @@ export function isCovered(part: VideoPart): part is CoveredPart {
 }
 
 /**
- * How far down a picture is painted black, by its time in ms from the start of the video.
+ * How far down from the top a picture is painted black, by its time in ms from the start of the video.
  *
  * @returns  px from the picture's top; 0 = nothing of it, its height or more = all of it
  */

@@ -1,4 +1,4 @@
-/** What the part of an address after '#' begins with where it carries a plan. */
+/** How the part of an address after '#' begins if it carries a plan. */
 export const planMarker = 'plan=';
 
 /** Whether the part of an address after '#' carries a plan. */

@@ -3,7 +3,7 @@ import type { PlanDocument } from './planDocument';
 
 /** What is said about pain in a recording without a plan. */
 const withoutPlan =
-  'Stop, rest, and ask your therapist or doctor before you go on. Only they can say how much pain is right for you.';
+  'Stop, rest, and ask your therapist or doctor before you continue. Only they can say how much pain is right for you.';
 
 /** When to stop, and what to do then. */
 export interface Cautions {
@@ -28,7 +28,7 @@ export function cautionsOf(plan: Pick<PlanDocument, 'painLimit' | 'beyondPainLim
       painSentence(painLimit),
       'Stop when the knee gives way.',
       'Stop when the knee locks or gets stuck.',
-      'Stop when the knee swells, and do not go on until your therapist or doctor has seen it.',
+      'Stop when the knee swells, and do not continue until your therapist or doctor has seen it.',
       'Stop when you feel dizzy or unsteady, and sit down.',
     ],
     defer:

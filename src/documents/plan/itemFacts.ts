@@ -12,7 +12,7 @@ export function doseWords(item: PlanItem): string {
   return `${dose}, ${sides}`;
 }
 
-/** What else there is to know of an item, one sentence each. */
+/** What else there is to know about an item, one sentence each. */
 export function itemFacts(item: PlanItem): string[] {
   const facts: string[] = [];
   if (item.kind === 'repetitions') {

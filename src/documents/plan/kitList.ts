@@ -2,7 +2,7 @@ import { needIds, needWords } from '#core/exercises/needs';
 import { findPreparation } from '#core/exercises/findPreparation';
 import type { Footwear, PlanItem } from './planDocument';
 
-/** One thing to have at hand. */
+/** One thing to have ready. */
 export interface KitEntry {
   name: string;
   sentence: string;
@@ -15,7 +15,7 @@ const footwearEntries: Record<Footwear, KitEntry> = {
 };
 
 const clothes: KitEntry = {
-  name: 'Knees in sight',
+  name: 'Visible knees',
   sentence: 'Wear clothes that show the shape of your knees and end above the shoes.',
 };
 

@@ -25,7 +25,7 @@ const planKind: DocumentKind<PlanDocument> = {
 };
 
 /**
- * Reads a plan from text that may be anything.
+ * Reads a plan from untrusted text.
  *
  * @throws Problem  with a sentence that says what is wrong and what to do
  */

@@ -4,10 +4,10 @@ import { holdIds, taskIds } from '#core/exercises/exercises';
 import { sides } from '#core/protocol/side';
 import { planBounds, planRanges } from './planRanges';
 
-/** Raised when a field is added, changes its meaning or goes; older versions are brought up on reading. */
+/** Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. */
 export const planVersion = 3;
 
-/** When something is said of how a repetition went; giving less of it over the weeks helps it become a habit. */
+/** When feedback on a repetition is given; giving less of it over the weeks helps the movement become a habit. */
 export const feedbackModes = ['every-repetition', 'only-outside', 'after-the-set', 'none'] as const;
 export type FeedbackMode = (typeof feedbackModes)[number];
 

@@ -5,7 +5,7 @@ import { planVersion, type PlanDocument, type PlanItem } from './planDocument';
 import { readPlan } from './readPlan';
 import { onItsOwn } from './senseSentence';
 
-/** A plan while it is written: it may make no sense yet. */
+/** A plan while it is being written: it may not make sense yet. */
 export type PlanDraft = Omit<PlanDocument, 'format' | 'version' | 'id' | 'createdAt'>;
 
 /** What pain means while exercising before the therapist says otherwise; common practice, no source. */
@@ -27,7 +27,7 @@ export function newDraft(): PlanDraft {
   };
 }
 
-/** The next patient's plan: everything of the last one but who it is for, when it is reviewed, and its note. */
+/** The next patient's plan: everything from the last one except who it is for, when it is reviewed, and its note. */
 export function copyOf(plan: PlanDocument): PlanDraft {
   const { patient, reviewDate, note } = newDraft();
   const { format, version, id, createdAt, ...draft } = plan;
@@ -60,7 +60,7 @@ export type FinishedDraft =
   { kind: 'plan'; plan: PlanDocument } | { kind: 'incomplete' | 'senseless' | 'damaged'; sentence: string };
 
 /**
- * Makes a plan of a draft, if it makes sense.
+ * Turns a draft into a plan, if it makes sense.
  *
  * @param createdAt  ISO 8601, UTC
  */
@@ -70,8 +70,7 @@ export function finishDraft(draft: PlanDraft, id: string, createdAt: string): Fi
   const data = { format: 'overfoot-plan', version: planVersion, id, createdAt, ...draft };
   const read = readPlan(data, onItsOwn);
   if ('plan' in read) return { kind: 'plan', plan: read.plan };
-  if ('damaged' in read)
-    return { kind: 'damaged', sentence: `Something is not as it should be at ${read.damaged}.` };
+  if ('damaged' in read) return { kind: 'damaged', sentence: `There is an error at ${read.damaged}.` };
   return { kind: 'senseless', sentence: `${capitalised(read.senseless)}.` };
 }
 

@@ -9,11 +9,14 @@ import { planMarker } from './carriesPlan';
 
 /** Version of the way in which a plan is written into a link; the plan has a version of its own. */
 const linkVersion = 1;
-/** The beginning of the SHA-256 of what the link carries, as it stands after it: enough to notice what got lost or changed. */
+/**
+ * The beginning of the SHA-256 of what the link carries, which follows it: enough to notice lost or changed
+ * characters.
+ */
 const checkBytes = 6;
-/** Longer links are cut by programs on the way; no plan within its bounds needs as much. */
+/** Other programs may cut off longer links; no plan within its bounds needs as much. */
 export const longestFragment = 40_000;
-/** So much is inflated at a time, so that a bomb is noticed after one piece. */
+/** Chunk size for inflating, so that a decompression bomb is noticed after one chunk. */
 const pieceBytes = 512;
 
 const askAgain = 'Ask for the link or the plan file again.';
@@ -28,7 +31,7 @@ export function planToFragment(plan: PlanDocument): string {
 }
 
 /**
- * Reads a plan out of a link that may be anything.
+ * Reads a plan from an untrusted link.
  *
  * @param fragment  with or without its '#'
  * @throws Problem  with a sentence that says what is wrong and what to do
@@ -39,7 +42,7 @@ export function planFromFragment(fragment: string): PlanDocument {
     throw new Problem('plan', `This link is too long for a plan. ${askAgain}`);
   const [version = '', packedText, check, ...more] = text.slice(planMarker.length).split('.');
   if (!text.startsWith(planMarker) || !/^\d{1,6}$/.test(version))
-    throw new Problem('plan', `This link carries no plan. ${askAgain}`);
+    throw new Problem('plan', `This link contains no plan. ${askAgain}`);
   if (Number(version) > linkVersion) {
     throw new Problem(
       'plan',
@@ -50,7 +53,7 @@ export function planFromFragment(fragment: string): PlanDocument {
   if (packed === null || check === undefined || more.length > 0 || check !== checkOf(packed)) {
     throw new Problem(
       'plan',
-      `This link is not whole: a part of it was lost or changed on the way. ${askAgain}`,
+      `This link is not whole: part of it was lost or changed on the way. ${askAgain}`,
     );
   }
   return parsePlan(inflate(packed));
@@ -60,7 +63,7 @@ function checkOf(packed: Uint8Array): string {
   return toBase64Url(sha256(packed).subarray(0, checkBytes));
 }
 
-/** @throws Problem  where it is no deflated text, or more than any plan */
+/** @throws Problem  where it is not deflated text, or is larger than any plan */
 function inflate(packed: Uint8Array): string {
   const unpacked = new Uint8Array(largestPlanBytes);
   let bytes = 0;

@@ -12,7 +12,7 @@ export const planRanges = {
   painLimit: { min: 0, max: 10 },
 } as const;
 
-/** Longest lists and texts, in entries and characters; the forms that take them in keep to the same. */
+/** Longest lists and texts, in entries and characters; the forms enforce the same. */
 export const planBounds = {
   items: 20,
   patient: 60,

@@ -1,7 +1,7 @@
 import type { Side } from '#core/protocol/side';
 import type { PlanItem } from './planDocument';
 
-/** One set as it comes along. */
+/** One set in the order in which it is done. */
 export interface SetStep {
   item: PlanItem;
   /** In the plan, from 0. */
@@ -10,7 +10,7 @@ export interface SetStep {
   /** Which set of this item and side, from 1, and of how many. */
   number: number;
   ofSets: number;
-  /** What is new about it against the set before. */
+  /** What differs from the set before. */
   change: 'first' | 'next-set' | 'other-side' | 'next-item';
   /** Rest before it, s; 0 before the first. */
   restSeconds: number;

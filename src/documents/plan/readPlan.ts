@@ -2,10 +2,10 @@ import { whereDamaged } from '../reading/bySchema';
 import { planSchema, type PlanDocument } from './planDocument';
 import { afterThePlan, limitsSentence, planSentence, rangeSentence } from './senseSentence';
 
-/** A plan, or what makes no sense or is damaged about it; half a sentence each. */
+/** A plan, or where it makes no sense or is damaged; half a sentence each. */
 export type ReadPlan = { plan: PlanDocument } | { senseless: string } | { damaged: string };
 
-/** Checks data of this version that may be anything else. */
+/** Checks untrusted data against this version. */
 export function readPlan(data: unknown, naming = afterThePlan): ReadPlan {
   const result = planSchema.safeParse(data);
   const fault =

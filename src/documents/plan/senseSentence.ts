@@ -22,7 +22,7 @@ const fieldWords: Record<Field, string> = {
   painLimit: 'as the pain limit',
 };
 
-/** How a sentence names the plan: where its subject went before ('this plan makes no sense: it …'), or on its own. */
+/** How a sentence names the plan: after its subject ('this plan makes no sense: it …'), or on its own. */
 export interface PlanNaming {
   plan: string;
   /** As it precedes a part of the plan. */
@@ -37,8 +37,8 @@ const emptyWords: Record<string, string> = { items: 'holds nothing to do', sides
 /**
  * What makes no sense about a number that is out of its range or not whole, or a list without entries: 'item 2 asks for …'.
  *
- * @param path  where it stands in the document
- * @param value  what stands there
+ * @param path  place in the document
+ * @param value  the value at that place
  * @returns null where the path leads to neither
  */
 export function rangeSentence(
@@ -79,7 +79,7 @@ function limitAt(path: readonly PropertyKey[]): { id: MeasureId; end: LimitEnd }
 /**
  * What makes no sense about limits of which one lies inside the other.
  *
- * @param items  of a plan that may be anything
+ * @param items  of an untrusted plan
  */
 export function limitsSentence(items: unknown): string | null {
   if (!Array.isArray(items)) return null;

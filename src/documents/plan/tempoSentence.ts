@@ -1,7 +1,7 @@
 import { findTask, type TaskId } from '#core/exercises/exercises';
 import type { Tempo } from './planDocument';
 
-/** A tempo as it is told to the person: 'Up in 1 second, stay for 2 seconds, down in 3 seconds.' */
+/** A tempo in words for the patient: 'Up in 1 second, stay for 2 seconds, down in 3 seconds.' */
 export function tempoSentence({ downSeconds, pauseSeconds, upSeconds }: Tempo, task: TaskId): string {
   const { shape } = findTask(task);
   const [there, back] =

@@ -22,7 +22,7 @@ export interface DocumentKind<Value> {
   version: number;
   /** Migrates a document of an older version to the latest one; left out where there is none. */
   bringUp?(older: object, version: number): object;
-  /** Reads data of the latest version that may be anything else. */
+  /** Reads untrusted data as the latest version. */
   read(data: unknown): DocumentContent<Value>;
   words: DocumentWords;
 }
@@ -50,10 +50,10 @@ export const savedFileWords = (name: string): DocumentWords =>
 /**
  * The words for the first line of a file of parts.
  *
- * @param name  as it follows 'It is no': 'backup'
+ * @param name  as it follows 'It is not a': 'backup'
  * @param getAgain  what to do where it is damaged, a sentence
  */
 export function headWords(name: string, getAgain: string): DocumentWords {
-  const notOne = `It is no ${name} from Overfoot.`;
+  const notOne = `It is not a ${name} from Overfoot.`;
   return { notOne, notJson: notOne, subject: 'It', getAgain };
 }

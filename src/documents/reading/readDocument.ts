@@ -2,7 +2,7 @@ import { Problem } from '#core/problem';
 import type { DocumentKind } from './documentKind';
 
 /**
- * Reads a document from text that may be anything.
+ * Reads a document from untrusted text.
  *
  * @throws Problem  with a sentence that says what is wrong and what to do
  */
@@ -17,7 +17,7 @@ export function parseDocument<Value>(text: string, kind: DocumentKind<Value>): V
 }
 
 /**
- * Reads a document from data that may be anything: its format, its version, its content. An older version is migrated
+ * Reads a document from untrusted data: its format, its version, its content. An older version is migrated
  * first.
  *
  * @throws Problem  with a sentence that says what is wrong and what to do

@@ -3,11 +3,12 @@ import { isFields, type Fields } from '../schema/isFields';
 import { bringUpRepetition } from './bringUpRepetition';
 
 /**
- * Makes a session document of this version of an older one. Version 2 added what bends before a set showed, which a
- * document of version 1 goes without, and the camera's roll, which was not told then: none was taken out. Version 3 added
- * when a set was begun, version 4 corrections and what a therapist sets down, version 5 from where limits were taken over;
- * older ones go without. Version 6 added limits of measures beside the knee angle: before, a verdict was the knee's.
- * Version 7 put the knee angle among the other measures: in limits, curves, ranges and judgements.
+ * Migrates a recording document of an older version to this one. Version 2 added what bends before a set
+ * showed, which version 1 lacks, and the camera's roll: version 1 neither estimated nor removed any. Version
+ * 3 added when a set was started, version 4 corrections and the therapist's review, version 5 which session
+ * limits were copied from; older ones lack them. Version 6 added limits of measures other than the knee
+ * angle: before, a verdict was the knee's alone. Version 7 put the knee angle among the other measures: in
+ * limits, curves, ranges and judgements.
  */
 export function bringUpRecording(older: object, version: number): object {
   if (version < 1 || version > 6) return older;

@@ -1,8 +1,8 @@
 import { isFields, type Fields } from '../schema/isFields';
 
 /**
- * Makes a repetition of version 7 of an older one, which kept both ends of the knee angle, and of every other measure
- * the one end that counts.
+ * Migrates an older repetition to version 7. Older ones held both ends of the knee angle, and only the end
+ * that counts of every other measure.
  */
 export function bringUpRepetition(older: unknown): unknown {
   if (!isFields(older)) return older;
@@ -21,7 +21,7 @@ export function bringUpRepetition(older: unknown): unknown {
   };
 }
 
-/** Which end of its range counted where it was not the one farther from 0. */
+/** Which end of its range counted, for measures where it was not the one farther from 0. */
 const oneEnd: Record<string, 'min' | 'max'> = { 'pelvis-place': 'min', depth: 'max' };
 
 /** A range of which only the end that counts is known. */

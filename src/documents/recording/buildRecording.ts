@@ -18,17 +18,17 @@ export interface RecordingParts {
   model: RecordingDocument['observed']['model'];
   /** As it was seen, without corrections. */
   track: KeypointTrack;
-  /** With corrections, where there are some. */
+  /** With corrections, where there are any. */
   measurement: Measurement;
   corrections?: readonly Correction[] | undefined;
   /** As it was before any correction; the measurement's own where there is none. */
   setup?: Setup;
-  /** One a repetition: why it does not count; null where it counts. */
+  /** One per repetition: why it does not count; null where it counts. */
   excluded?: readonly (string | null)[];
   review?: RecordingReview | undefined;
 }
 
-/** Puts a measured recording into one document; points are kept to 0.01 px, results to 0.0001 of their unit. */
+/** Puts a measured recording into one document; points are rounded to 0.01 px, results to 0.0001 of their unit. */
 export function buildRecording({
   id,
   createdAt,
@@ -66,7 +66,7 @@ export function buildRecording({
   };
 }
 
-/** The part of a session document that follows from the rest. */
+/** The part of a recording document that is derived from the rest. */
 export function deriveRecording(
   measurement: Measurement,
   limits: Limits,

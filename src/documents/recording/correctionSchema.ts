@@ -13,7 +13,10 @@ const timeMs = z
   .max(24 * 3_600_000);
 const atMs = timeMs.describe('A time within the repetition that is meant.');
 
-/** What one correction changes; it names repetitions by a time in them, so that it holds when they are numbered anew. */
+/**
+ * What one correction changes; it names repetitions by a time in them, so that it stays valid when they are
+ * renumbered.
+ */
 const changeSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('exclude'), atMs, reason: z.string().min(1).max(longestReason) }),
   z.strictObject({ kind: z.literal('include'), atMs }),

@@ -3,7 +3,7 @@ import type { RecordingDocument } from './recordingDocument';
 import { recordingKind } from './recordingKind';
 
 /**
- * Reads a recording document from text that may be anything.
+ * Reads a recording document from untrusted text.
  *
  * @throws Problem  with a sentence that says what is wrong and what to do
  */

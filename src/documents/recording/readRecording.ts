@@ -3,7 +3,7 @@ import type { RecordingDocument } from './recordingDocument';
 import { recordingKind } from './recordingKind';
 
 /**
- * Reads a recording document from data that may be anything.
+ * Reads a recording document from untrusted data.
  *
  * @throws Problem  with a sentence that says what is wrong and what to do
  */

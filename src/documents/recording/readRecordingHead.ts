@@ -12,7 +12,7 @@ const headKind: DocumentKind<RecordingHead> = {
 };
 
 /**
- * Reads a recording without its joints from data that may be anything.
+ * Reads a recording without its joints from untrusted data.
  *
  * @throws Problem  with a sentence that says what is wrong and what to do
  */

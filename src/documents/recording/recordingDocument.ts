@@ -14,16 +14,16 @@ import { viewCueNames } from '#core/view/viewCue';
 import { verdicts } from '#core/scoring/verdict';
 import { reviewSchema } from './reviewSchema';
 
-/** Raised when a field is added, changes its meaning or goes; older versions are brought up on reading. */
+/** Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. */
 export const recordingVersion = 7;
 
-/** Longest recording that is read: 30 minutes at 60 frames a second. */
+/** Longest recording that is accepted: 30 minutes at 60 frames a second. */
 export const mostFrames = 108_000;
 const mostRepetitions = 10_000;
-/** Tracks hold points in 32 bits; what they can't hold would be infinite there. */
+/** Tracks hold points in 32 bits; larger values would become infinite there. */
 const largestCoordinatePx = 3.4e38;
 
-/** No measure of whatever unit comes near it; what is beyond it is damaged. */
+/** No measure in any unit comes near it; a value beyond it means that the document is damaged. */
 const largestMeasured = 1e9;
 
 const finite = z.number();
@@ -191,7 +191,7 @@ const view = z
       )
       .max(10),
   })
-  .describe('How the body stood to the camera, and the readings it was told from.');
+  .describe('How the body stood to the camera, and the readings it was estimated from.');
 
 const derived = z.strictObject({
   measuringVersion: z.int().min(1),
@@ -205,7 +205,7 @@ const derived = z.strictObject({
   repetitions: z.array(repetition).max(mostRepetitions),
 });
 
-/** One set of one task with one leg: what was asked, what was seen, and what follows from it, apart. */
+/** One set of one task with one leg: what was asked, what was seen, and what was derived from it, kept separate. */
 export const recordingSchema = z
   .strictObject({
     format: z.literal('overfoot-session'),
@@ -221,12 +221,10 @@ export const recordingSchema = z
       .array(correctionSchema)
       .max(mostCorrections)
       .optional()
-      .describe(
-        'What was set right by hand, in that order; `setup` and `observed` stand as they were before.',
-      ),
+      .describe('What was corrected by hand, in order; `setup` and `observed` stay as they were before.'),
     derived,
-    review: reviewSchema.optional().describe('What a therapist set down; left out before anybody did.'),
+    review: reviewSchema.optional().describe('What a therapist noted in review; left out before that.'),
   })
-  .meta({ title: 'Overfoot session document' });
+  .meta({ title: 'Overfoot recording document' });
 
 export type RecordingDocument = z.infer<typeof recordingSchema>;

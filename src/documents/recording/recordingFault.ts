@@ -3,7 +3,8 @@ import { mapAlwaysLimited } from '#core/measures/measures';
 import type { RecordingDocument } from './recordingDocument';
 
 /**
- * What the schema can't say of a recording document: parts that don't fit together, or time that runs backwards.
+ * What the schema can't check in a recording document: parts that don't fit together, or time that runs
+ * backwards.
  *
  * @param recording  its joints may be left out, where they are elsewhere
  * @returns null where all is well
@@ -50,7 +51,7 @@ function derivedFault(derived: RecordingDocument['derived']): string | null {
   return null;
 }
 
-/** Whether runs of reasons stand in order, within the curve, and exactly where there is no value. */
+/** Whether runs of reasons are in order, within the curve, and exactly where there is no value. */
 function curveFits({ values, missing }: RecordingDocument['derived']['curves']['knee-angle']): boolean {
   let next = 0;
   for (const { from, to } of missing) {

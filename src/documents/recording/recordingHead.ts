@@ -1,6 +1,6 @@
 import type { RecordingDocument } from './recordingDocument';
 
-/** A session without the joints of each frame: small, and all of it that a review changes. */
+/** A recording without the joints of each frame: small, and everything that a review changes. */
 export type RecordingHead = Omit<RecordingDocument, 'observed'>;
 
 export function recordingHead(recording: RecordingDocument): RecordingHead {

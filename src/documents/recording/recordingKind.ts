@@ -11,5 +11,5 @@ export const recordingKind: DocumentKind<RecordingDocument> = {
   version: recordingVersion,
   bringUp: bringUpRecording,
   read: bySchema(recordingSchema, recordingFault),
-  words: savedFileWords('session document'),
+  words: savedFileWords('recording document'),
 };

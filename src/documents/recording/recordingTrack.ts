@@ -1,7 +1,7 @@
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import type { RecordingDocument } from './recordingDocument';
 
-/** The joints that a session document holds, ready to be measured again. */
+/** The joints in a recording document, ready to be measured again. */
 export function recordingTrack({
   observed,
   video,

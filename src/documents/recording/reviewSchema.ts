@@ -2,7 +2,7 @@ import { z } from '../schema/zod';
 import { longestName } from './correctionSchema';
 import { limitsSchema } from '../schema/limitsSchema';
 
-/** Longest texts, characters; the forms that take them in keep to the same. */
+/** Longest texts, characters; the forms enforce the same. */
 export const longestReviewText = { remark: 2000, cue: 120 };
 
 const signed = {
@@ -21,12 +21,12 @@ export const limitsSetSchema = z.strictObject({
   takenFrom: z.iso
     .datetime()
     .optional()
-    .describe('When the session was done in which they were set; left out where it was this one.'),
+    .describe('When the recording was made in which they were set; left out if it was this one.'),
   ...signed,
 });
 export type LimitsSet = z.infer<typeof limitsSetSchema>;
 
-/** What a therapist set down while looking through a session. */
+/** What a therapist noted while reviewing a recording. */
 export const reviewSchema = z.strictObject({
   limitsSet: z
     .array(limitsSetSchema)
@@ -45,7 +45,7 @@ export const reviewSchema = z.strictObject({
     .array(z.strictObject({ atMs, text: z.string().min(1).max(longestReviewText.cue) }))
     .max(20)
     .describe('Repetitions to show to the patient, each with what is said.'),
-  reviewed: z.strictObject(signed).nullable().describe('Null until somebody has looked it through.'),
+  reviewed: z.strictObject(signed).nullable().describe('Null until somebody has reviewed it.'),
 });
 export type RecordingReview = z.infer<typeof reviewSchema>;
 

@@ -2,8 +2,9 @@ import { emptyReview, type LimitsSet } from './reviewSchema';
 import type { RecordingHead } from './recordingHead';
 
 /**
- * A session as it is judged with limits that were set in another session of the same patient, task and side. One whose
- * limits were set already, or that somebody marked as reviewed, stays the same document: no verdict changes unasked.
+ * A recording judged by limits that were set in another recording of the same patient, task and side. One
+ * that has its own limits, or is marked as reviewed, is returned unchanged: no verdict changes without being
+ * asked for.
  *
  * @param taken  null where there are none
  */

@@ -1,8 +1,8 @@
 import { isFields } from './isFields';
 
 /**
- * Makes limits as documents hold them now of limits of an older version, which named those of the knee angle apart
- * from the others, without a sign. Anything else stays as it is.
+ * Migrates limits of an older version, which held those of the knee angle separately and without a sign.
+ * Anything else stays as it is.
  */
 export function bringUpLimits(limits: unknown): unknown {
   if (!isFields(limits) || !('kneeInwardDeg' in limits || 'kneeOutwardDeg' in limits)) return limits;

@@ -1,6 +1,6 @@
 import { z } from './zod';
 
-/** What each number of an array has to be, and how many there may be. */
+/** The range of each number in an array, and the most numbers allowed. */
 interface Bounds {
   min: number;
   max: number;
@@ -15,7 +15,7 @@ export function numberArray({ min, max, most }: Bounds) {
       if (!Array.isArray(value)) return;
       if (value.length > most)
         issues.push({ code: 'custom', input: value, message: `more than ${most} numbers` });
-      // A gap in an array is no number; a loop by index finds it.
+      // A gap in an array is not a number; a loop by index finds it.
       for (let at = 0; at < value.length; at++) {
         const one: unknown = value[at];
         if (typeof one === 'number' && one >= min && one <= max) continue;

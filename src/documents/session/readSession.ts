@@ -3,7 +3,7 @@ import type { SessionDocument } from './sessionDocument';
 import { sessionKind } from './sessionKind';
 
 /**
- * Reads a session document from data that may be anything.
+ * Reads a session document from untrusted data.
  *
  * @throws Problem  with a sentence that says what is wrong and what to do
  */

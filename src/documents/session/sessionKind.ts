@@ -9,5 +9,5 @@ export const sessionKind: DocumentKind<SessionDocument> = {
   format: 'overfoot-visit',
   version: sessionVersion,
   read: bySchema(sessionSchema, sessionFault),
-  words: savedFileWords('visit document'),
+  words: savedFileWords('session document'),
 };

@@ -6,7 +6,7 @@ import type { Plugin } from 'vite';
  */
 const unusedParts = /@tensorflow\/(tfjs-(layers|data)\/|tfjs-core\/.*\/register_all_|tfjs-backend-cpu\/)/;
 
-/** Lets the bundler leave those parts out where nothing names them. */
+/** Lets the bundler leave those parts out where nothing imports from them. */
 export const inferenceOnly: Plugin = {
   name: 'inference-only',
   apply: 'build',

@@ -4,7 +4,7 @@ import { pagePolicy } from './securityHeaders.ts';
 import { inferenceOnly } from './inferenceOnly.ts';
 import { wasmThreadSource } from './wasmThreadSource.ts';
 
-/** Puts the policy into every built page, first of all, so that it holds on a server that sends no headers. */
+/** Puts the policy first in every built page, so that it also applies on a server that sends no headers. */
 const policyInPages: Plugin = {
   name: 'policy-in-pages',
   apply: 'build',
@@ -19,7 +19,7 @@ const policyInPages: Plugin = {
 
 const fromSource = (path: string) => fileURLToPath(new URL(`../../${path}`, import.meta.url));
 
-/** What the pages that are served and the headless ones have in common. */
+/** Settings shared by the served pages and the headless ones. */
 export const pageSettings: UserConfig = {
   root: fromSource(''),
   base: './',

@@ -48,7 +48,7 @@ const policyText = (policy: Policy) =>
 /** Content-Security-Policy for the `<meta>` of each built page. */
 export const pagePolicy = policyText(page);
 
-/** Headers that every file is served with, beside the policy. */
+/** Headers that every file is served with, besides the policy. */
 export const plainHeaders: Readonly<Record<string, string>> = {
   // Threads in WebAssembly need both.
   'Cross-Origin-Opener-Policy': 'same-origin',

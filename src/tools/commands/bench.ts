@@ -14,7 +14,7 @@ import { readChoice } from './tools/readChoice';
 import { runCommand } from './tools/runCommand';
 import { writeJson } from './tools/writeJson';
 
-/** Every part of the benchmark by its name; each returns its figures, one a key. */
+/** Every part of the benchmark by its name; each returns its figures, one per key. */
 const parts = {
   recorded: async (browser: () => Promise<Headless>, model: PoseModel) =>
     benchRecorded(await browser(), join(projectRoot, 'fixtures/example.mp4'), model),

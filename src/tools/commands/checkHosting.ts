@@ -11,7 +11,10 @@ import { startNginx } from './tools/startNginx';
 const revalidated = 'no-cache';
 const keptForAYear = 'max-age=31536000';
 
-/** Tests docs/nginx.conf with an nginx of this machine: headers, types, keeping, refusals, and the pages in a browser. */
+/**
+ * Tests docs/nginx.conf with the nginx of this machine: headers, types, caching, refusals, and the pages in a
+ * browser.
+ */
 await runCommand(async () => {
   ensureBuilt();
   const { url, version, close } = await startNginx();
@@ -30,7 +33,7 @@ await runCommand(async () => {
   }
 });
 
-/** One file of each kind, with the type and the keeping that it should have. */
+/** One file of each kind, with the type and caching that it should have. */
 function expectedFiles(): [path: string, type: string, keeping: string][] {
   const assets = readdirSync(join(projectRoot, 'dist/assets'));
   const asset = (pattern: RegExp) => `assets/${assets.find((name) => pattern.test(name)) ?? pattern.source}`;

@@ -8,8 +8,8 @@ import { runCommand } from './tools/runCommand';
 const reports = join(projectRoot, 'test-results');
 
 /**
- * Runs scripts of package.json one after the other, those joined by '+' at once, whatever the ones before them found.
- * Ends with the counts of all tests; a script without tests counts as one.
+ * Runs scripts of package.json one after the other, those joined by '+' in parallel, even if earlier ones
+ * failed. Ends with the counts of all tests; a script without tests counts as one.
  */
 await runCommand(async () => {
   rmSync(reports, { recursive: true, force: true });

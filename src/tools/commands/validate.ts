@@ -81,7 +81,7 @@ interface FoundClip {
   truth: ClipTruth;
 }
 
-/** Clips with a truth beside them, by name; the others are named on the way. */
+/** Clips with a truth file next to them, by name; the others are listed while searching. */
 function findClips(folder: string): FoundClip[] {
   const names = readdirSync(folder).sort();
   const clips: FoundClip[] = [];
@@ -109,7 +109,7 @@ interface TrackedClip {
 
 type TrackClip = (clip: string, truth: ClipTruth) => Promise<TrackedClip>;
 
-/** Tracks a clip in the browser; with a folder to keep in, its session document is left there. */
+/** Tracks a clip in the browser; with an output folder, its recording document is saved there. */
 function trackNow(headless: Headless, folder: string, model: PoseModel, keep: string | undefined): TrackClip {
   return async (clip, { task, side }) => {
     const limits = withLimit(defaultLimits, 'knee-angle', 'most', comparedLimitDeg);
@@ -120,7 +120,7 @@ function trackNow(headless: Headless, folder: string, model: PoseModel, keep: st
   };
 }
 
-/** Takes the joints from a kept session document and measures them anew: seconds instead of minutes. */
+/** Takes the joints from a saved recording document and measures them again: seconds instead of minutes. */
 function trackedBefore(folder: string, model: PoseModel): TrackClip {
   return (clip) => {
     const path = join(folder, keptName(clip, model));

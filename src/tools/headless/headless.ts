@@ -16,7 +16,7 @@ import type { Outcome, Progress, RecordedTimes } from './headlessPage';
 import { jpegPictures } from './jpegPictures';
 import { runLive } from './runLive';
 
-/** Progress is told no more often than this, ms. */
+/** Shortest time between two progress reports, ms. */
 const tellEveryMs = 200;
 
 let tracker: WorkerPoseTracker | undefined;
@@ -95,7 +95,7 @@ async function measureFile(file: File, request: MeasureRequest): Promise<Measure
   });
 }
 
-/** Times the whole way from file to numbers against the network alone on the same pictures, in turn. */
+/** Times the full run from file to numbers against the network alone on the same pictures, in turn. */
 async function timeRecorded(file: File, { model, maxFrames, rounds }: BenchRequest): Promise<RecordedTimes> {
   const running = startedTracker();
   const device = await running.load(model);

@@ -13,11 +13,11 @@ export interface MeasureRequest {
   setup: Setup;
   limits: Limits;
   model: PoseModel;
-  /** Goes into the session document: for demo data, that it is invented; otherwise empty. */
+  /** Goes into the recording document: for demo data, that it is invented; otherwise empty. */
   note: string;
 }
 
-/** How the frames were read and what that took. */
+/** How the frames were read and how long that took. */
 export interface PipelineFacts {
   readBy: VideoFacts['readBy'];
   framesExpected: number;
@@ -71,7 +71,7 @@ export interface LiveRequest {
 /** Marks that the page sets where the live loop begins and ends, to be found in a trace. */
 export const liveMarks = { from: 'live loop begins', to: 'live loop ends' };
 
-/** What came of counting along with the camera; times are ms from the first picture. */
+/** The result of counting along with the camera; times are ms from the first picture. */
 export interface LiveRun {
   /** The camera's own name. */
   camera: string;
@@ -87,10 +87,10 @@ export interface LiveRun {
   liveFps: number;
   cameraFps: number;
   bareFps: number | null;
-  /** Each count with the time at which the page heard of it. */
+  /** Each count with the time at which the page received it. */
   counts: { count: number; atMs: number }[];
   verdicts: Verdict[];
-  /** Why those were not measured that were not. */
+  /** Why repetitions were not measured, where they were not. */
   unmeasured: MissingReason[];
   /** Complete repetitions that the review finds in the same frames, and when each was over. */
   reviewedCount: number;
@@ -106,7 +106,7 @@ export interface HeadlessPage {
   timeRecorded(request: BenchRequest): Promise<Outcome<RecordedTimes>>;
   /** Counts along with the camera. */
   runLive(request: LiveRequest): Promise<Outcome<LiveRun>>;
-  /** Gives the chosen file's pictures to takeJpeg, so many a second. */
+  /** Passes the chosen file's pictures to takeJpeg, at a given rate per second. */
   giveJpegs(rateHz: number): Promise<Outcome<null>>;
 }
 
@@ -115,9 +115,9 @@ export type Progress = TrackingProgress;
 declare global {
   interface Window {
     headlessPage: HeadlessPage;
-    /** Put there by the command that wants to hear of progress. */
+    /** Set by the command that wants progress reports. */
     reportProgress?: (progress: Progress) => void;
-    /** Put there by whoever asks for pictures: one in base 64, and how often it comes in a row. */
+    /** Set by the caller that asks for pictures: takes one in base 64, and how often it occurs in a row. */
     takeJpeg?: (base64: string, times: number) => Promise<void>;
   }
 }

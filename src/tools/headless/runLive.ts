@@ -9,14 +9,14 @@ import { completeRepetitionEndsMs } from './completeRepetitionEndsMs';
 import type { WorkerPoseTracker } from '#device/pose/createPoseTracker';
 import { liveMarks, type LiveRequest, type LiveRun } from './headlessPage';
 
-/** The loop runs so long before anything is measured: the first pictures take longer than any later one, ms. */
+/** The loop runs for this long before anything is measured: the first pictures take longer than any later one, ms. */
 const warmUpMs = 2500;
 
 /**
  * Runs the live loop on the camera, counting and judging as at home, and the network alone on the same camera's pictures
  * while the camera still runs.
  *
- * @throws CameraProblem  where the camera can't be used or ends on the way
+ * @throws CameraProblem  where the camera can't be used or stops while running
  */
 export async function runLive(tracker: WorkerPoseTracker, request: LiveRequest): Promise<LiveRun> {
   const device = await tracker.load(request.model ?? 'full');
@@ -27,7 +27,7 @@ export async function runLive(tracker: WorkerPoseTracker, request: LiveRequest):
     if (check === null) await warmUp(stream, tracker);
     return { check, bareSeconds: await timeBare(stream, tracker, bareFrames) };
   });
-  // The camera begins anew, so that the loop sees the clip from its start.
+  // The camera starts again, so that the loop sees the clip from its start.
   return withCamera(async (stream, camera) => {
     const live = await countLive(stream, tracker, request);
     const bareSeconds = before.bareSeconds + (await timeBare(stream, tracker, bareFrames));
@@ -107,7 +107,10 @@ async function countLive(stream: MediaStream, tracker: WorkerPoseTracker, reques
   }
 }
 
-/** Seconds that the network alone takes over pictures of the running camera, taken before at the loop's own size. */
+/**
+ * Seconds that the network alone needs for pictures captured beforehand at the loop's own size, while the
+ * camera runs.
+ */
 async function timeBare(stream: MediaStream, tracker: WorkerPoseTracker, frames: number): Promise<number> {
   const feed = openPictureFeed(stream);
   const pictures: ImageBitmap[] = [];

@@ -7,7 +7,7 @@ import { createPoseTracker } from '#device/pose/createPoseTracker';
 import { poseWeights } from '#device/pose/poseWeights';
 import { openRepository } from '#device/storage/openRepository';
 
-/** What has to do with keeping recordings, for a test that kills the page in the middle of it. */
+/** The saving of recordings, for a test that kills the page in the middle of it. */
 const storagePage = {
   openRepository: () => openRepository(),
   pickRecordingType: () => pickRecordingType(),

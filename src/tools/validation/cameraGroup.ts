@@ -1,4 +1,4 @@
-/** How the camera stood: 'square', or turned round the person by no more than so many degrees. */
+/** The camera's position: 'square', or turned round the person by at most n degrees. */
 export const cameraGroups = ['square', 'upTo10', 'upTo20', 'beyond20'] as const;
 export type CameraGroup = (typeof cameraGroups)[number];
 

@@ -37,8 +37,8 @@ export interface ComparedClip {
 /**
  * Holds a measured clip against its truth.
  *
- * @param derived  results of a session document, judged at comparedLimitDeg inward; null
- *   where the clip could not be measured at all
+ * @param derived  results of a recording document, judged at comparedLimitDeg inward; null where the clip
+ *   could not be measured at all
  * @param pictureDeg  knee angle in the picture on the same time base (pictureCurve)
  */
 export function compareClip(

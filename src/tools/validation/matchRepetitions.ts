@@ -1,7 +1,7 @@
 import type { TrueRepetition } from './clipTruth';
 import type { RecordingRepetition } from './readPeak';
 
-/** A true repetition with the found one that lies over it, or null where none does. */
+/** A true repetition with the found one that overlaps it, or null where none does. */
 export interface Match {
   truth: TrueRepetition;
   found: RecordingRepetition | null;

@@ -4,10 +4,11 @@ import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { recordingTrack } from '#documents/recording/recordingTrack';
 
 /**
- * Knee angle as it stands in the picture, from the joints that a session holds: what the pose network alone is worth,
- * before any view is reckoned out.
+ * Knee angle as it appears in the picture, from the joints in a recording: the accuracy of the pose network
+ * alone, before the view is corrected.
  *
- * @returns  degrees, inward positive, on the time base of the session's own curves; null where a joint is unseen
+ * @returns  degrees, inward positive, on the time base of the recording's own curves; null where a joint is
+ * unseen
  */
 export function pictureCurve(recording: RecordingDocument): (number | null)[] {
   const { side } = recording.setup;

@@ -4,7 +4,7 @@ import type { RecordingDocument } from '#documents/recording/recordingDocument';
 
 export type RecordingRepetition = RecordingDocument['derived']['repetitions'][number];
 
-/** The peak of a repetition as the tool tells it. */
+/** The peak of a repetition as the tool reports it. */
 export interface Peak {
   /** Greatest inward knee angle while loaded, degrees, inward positive; null where the tool gives no number. */
   peakDeg: number | null;

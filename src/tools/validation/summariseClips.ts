@@ -32,7 +32,7 @@ export interface Summary {
   timingS: Partial<Record<EventName, ErrorFigures>>;
 }
 
-/** What a group of clips comes to. */
+/** Results of a group of clips. */
 export function summariseClips(clips: readonly ComparedClip[]): Summary {
   const all = clips.flatMap(({ repetitions }) => repetitions);
   const measured = all.filter(({ measuredPeakDeg }) => measuredPeakDeg !== null);

@@ -8,7 +8,8 @@ export type EventName = (typeof eventNames)[number];
 /**
  * How much later than in truth each event was found, seconds; events that either side does not have are left out.
  *
- * In tasks that dip, the truth's `top` is the standing at the end, which is found as the end; it is not told twice.
+ * In tasks that dip, the truth's `top` is the standing at the end, which is found as the end; it is not
+ * counted twice.
  */
 export function timingErrors(
   truth: TrueRepetition,

@@ -15,17 +15,17 @@ interface Props {
   limits: Limits;
   judgements: readonly Judgement[];
   selected: number | null;
-  /** Where the video stands. */
+  /** Current time of the video. */
   timeMs: number;
   onSeek: (timeMs: number) => void;
   onSelect: (index: number) => void;
   /** Start and end of the selected repetition, where they can be moved. */
   edges?: PlotEdges | null;
-  /** Stands at the end of the head line. */
+  /** Shown at the end of the heading. */
   children?: ReactNode;
 }
 
-/** Knee angle over time with the lane, the repetitions below it, and the video's time; a press moves the video. */
+/** Knee angle over time with the lane, the repetitions below it, and the video's time; a press seeks the video. */
 export function AnglePlot(props: Props) {
   const {
     measurement,

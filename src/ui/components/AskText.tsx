@@ -18,12 +18,12 @@ interface Props {
   title: string;
   label: string;
   hint: string;
-  /** What the button that goes on says. */
+  /** Label of the button that continues. */
   answer: string;
   maxLength: number;
-  /** What stands there at first. */
+  /** The text at first. */
   initial?: string;
-  /** Whether nothing at all is an answer too. */
+  /** Whether the answer may be empty. */
   mayBeEmpty?: boolean;
   onAnswer: (text: string) => void;
 }

@@ -6,7 +6,7 @@ interface Props {
   onChange: (bodyHeightCm: number | undefined) => void;
 }
 
-/** The person's height, which may be left out: it says distances in centimetres as well. */
+/** The person's height, which may be left out: with it, distances are given in centimetres too. */
 export function BodyHeight({ value, onChange }: Props) {
   return (
     <NumberField
@@ -17,10 +17,10 @@ export function BodyHeight({ value, onChange }: Props) {
       formatOptions={{ maximumFractionDigits: 1 }}
       onChange={(cm) => onChange(Number.isNaN(cm) ? undefined : cm)}
     >
-      <Label className="field-label">Body height in cm, if you like</Label>
+      <Label className="field-label">Body height in cm (optional)</Label>
       <Input className="number-input" inputMode="decimal" />
       <Text slot="description" className="small soft">
-        Tells distances in centimetres as well; no angle depends on it.
+        Adds distances in centimetres; no angle depends on it.
       </Text>
     </NumberField>
   );

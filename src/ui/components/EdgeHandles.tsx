@@ -29,7 +29,7 @@ export function EdgeHandles({ edges, scales, onSeek }: Props) {
 function EdgeHandle({ edge, edges, scales, onSeek }: Props & { edge: 'start' | 'end' }) {
   const { number, startMs, endMs, stepMs, onMove } = edges;
   const ownMs = edge === 'start' ? startMs : endMs;
-  /** Where it is on the way; null while it rests. */
+  /** Where it is while being moved; null at rest. */
   const [movingMs, setMovingMs] = useState<number | null>(null);
   const [firstMs = 0, lastMs = 0] = scales.x.domain();
   const atMs = movingMs ?? ownMs;

@@ -1,4 +1,4 @@
-/** What went wrong with what was typed or asked for, announced at once; nothing where nothing did. */
+/** What went wrong with what was typed or asked for, announced at once; renders nothing if all is well. */
 export function ErrorLine({ sentence, isSmall = false }: { sentence: string | null; isSmall?: boolean }) {
   if (sentence === null) return null;
   return (

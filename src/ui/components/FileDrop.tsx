@@ -8,10 +8,13 @@ interface Props {
   children?: ReactNode;
 }
 
-/** File types that the system's file dialog offers; what is dropped is looked at, whatever its type. */
+/** File types that the system's file dialog offers; a dropped file is checked whatever its type. */
 const offered = ['video/*', '.mkv', '.json'];
 
-/** A button that takes one file, in an area that says that dropping works too; a miss still lands on the page. */
+/**
+ * A button that takes one file, in an area that says that dropping works too; a file dropped outside the area
+ * is still taken.
+ */
 export function FileDrop({ buttonText, onFile, children }: Props) {
   const isOver = useFileDrop(onFile);
   return (

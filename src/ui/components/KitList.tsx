@@ -6,7 +6,7 @@ interface Props {
   footwear: PlanDocument['footwear'];
 }
 
-/** What to have at hand for these tasks, each with what to see to. */
+/** What to have ready for these tasks, each with what to check. */
 export function KitList({ items, footwear }: Props) {
   return (
     <dl className="plan-kit">

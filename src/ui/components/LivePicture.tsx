@@ -10,7 +10,7 @@ interface Size {
 }
 
 /**
- * Draws over the picture in the place of what was drawn there before.
+ * Draws over the picture, replacing the previous drawing.
  *
  * @param picture  of the camera, as it was when this was seen
  * @param draw  null where there is nothing to draw. Its context's units are px of that picture, and `unit` of them make
@@ -21,16 +21,16 @@ export type PaintOver = (picture: Size, draw: ((context: Context2d, unit: number
 interface Props {
   /** Null while there is none. */
   camera: (Size & { isMirrored: boolean }) | null;
-  /** The camera's picture; looked up anew with each `camera`. */
+  /** The camera's picture; looked up again with each `camera`. */
   stream: () => MediaStream | null;
   /** Lays the picture on its stage. */
   place: (picture: Size, stage: { width: number; height: number }) => PlacedPicture;
-  /** Begins to paint over the picture, and returns the way to stop; left out, nothing is painted. */
+  /** Starts painting over the picture and returns a function that stops it; left out, nothing is painted. */
   overlay?: ((paint: PaintOver) => () => void) | undefined;
   className: string;
 }
 
-/** So much thicker than over a video that is looked at closely. */
+/** How many times thicker than over a video viewed from close by. */
 const thickness = 1.8;
 
 /** The live picture, mirrored as a mirror is, with what is drawn over it; left stays left in the data. */

@@ -11,7 +11,7 @@ interface Props {
   limits: Limits;
   /** While a slider is held. */
   onMove: (limits: Limits) => void;
-  /** When it is let go, and after a limit was set or taken away. */
+  /** When it is let go, and after a limit is set or removed. */
   onMoveEnd: () => void;
 }
 

@@ -3,14 +3,14 @@ import { useEffect, useRef, type ReactNode } from 'react';
 interface Props {
   kind: 'plain' | 'caution' | 'problem';
   title?: string | undefined;
-  /** The title stands as a heading, for what the whole result hangs on. */
+  /** The title is a heading, for what the whole result depends on. */
   isLarge?: boolean;
   children: ReactNode;
-  /** Buttons: the way on. */
+  /** Buttons to continue. */
   actions?: ReactNode;
 }
 
-/** Something to know or to do; a problem is announced at once and brought into sight. */
+/** Something to know or to do; a problem is announced at once and scrolled into view. */
 export function Message({ kind, title, isLarge = false, children, actions }: Props) {
   const box = useRef<HTMLDivElement>(null);
   useEffect(() => {

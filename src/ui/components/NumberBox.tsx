@@ -3,12 +3,12 @@ import { Input, Label, NumberField } from 'react-aria-components';
 interface Props {
   label: string;
   value: number;
-  /** What makes sense; other numbers are taken and marked, so that whoever typed them sees them. */
+  /** What makes sense; other numbers are accepted and marked, so that the user sees them. */
   range: { min: number; max: number };
   onChange: (value: number) => void;
 }
 
-/** A number that may make no sense yet. */
+/** A number that may be out of range for now. */
 export function NumberBox({ label, value, range, onChange }: Props) {
   return (
     <NumberField

@@ -9,7 +9,7 @@ interface Props {
   autoFocus?: boolean;
 }
 
-/** A passphrase, which is not shown while it is typed, and which the browser does not offer to keep. */
+/** A passphrase, hidden while it is typed, which the browser does not offer to save. */
 export function PassphraseField({ label, value, onChange, hint, autoFocus = false }: Props) {
   return (
     <TextField className="field" type="password" value={value} onChange={onChange} autoFocus={autoFocus}>

@@ -6,7 +6,7 @@ import { doseWords, itemFacts } from '#documents/plan/itemFacts';
 
 interface Props {
   items: readonly PlanItem[];
-  /** What else is to be said of an item. */
+  /** What else to say about an item. */
   more?: (item: PlanItem) => ReactNode;
 }
 

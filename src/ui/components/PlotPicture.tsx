@@ -17,7 +17,7 @@ interface Props {
   height: number;
 }
 
-/** What stands still in the plot: axes, lane, loaded times and the curve. */
+/** The static part of the plot: axes, lane, loaded times and the curve. */
 export const PlotPicture = memo(function PlotPicture(props: Props) {
   const { measurement, limits, judgements, selected, scales, width, height } = props;
   const { x, y } = scales;

@@ -7,7 +7,7 @@ interface Props {
   onClose: () => void;
 }
 
-/** What went wrong last, until it is closed. */
+/** The latest problem, until it is closed. */
 export function ProblemMessage({ problem, onClose }: Props) {
   if (problem === null) return null;
   return (

@@ -1,4 +1,4 @@
-/** How far something has come, as a bar; the words and the role stand round it. */
+/** A progress bar's fill; the parent gives the words and the role. */
 export function ProgressFill({ percentage }: { percentage: number | undefined }) {
   return (
     <div className="progress-bar">

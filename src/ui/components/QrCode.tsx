@@ -3,7 +3,7 @@ import { encode } from 'uqr';
 /** Light squares that a reader needs around a code (ISO/IEC 18004: four). */
 const margin = 4;
 
-/** A text as a QR code, black on white whatever the page's colours; null where no code holds so much. */
+/** A text as a QR code, black on white whatever the page's colours; null where the text is too long for a code. */
 export function QrCode({ text, label }: { text: string; label: string }) {
   const rows = squaresOf(text);
   if (rows === null) return null;

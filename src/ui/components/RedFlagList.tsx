@@ -1,6 +1,6 @@
 import { redFlags } from '#core/safety/redFlags';
 
-/** The signs that speak against exercising. */
+/** The signs that mean: do not exercise. */
 export function RedFlagList({ className }: { className?: string }) {
   return (
     <ul className={className}>

@@ -17,10 +17,10 @@ interface Props {
   onSelect: (index: number) => void;
 }
 
-/** A number of three digits takes so much, px. */
+/** Width of a three-digit number, px. */
 const roomPx = 22;
 
-/** Repetitions in a row: each mark stands on, at the edge of, or off the lane, up for inward. */
+/** Repetitions in a row: each mark is on, at the edge of, or off the lane, up for inward. */
 export const RepetitionStrip = memo(function RepetitionStrip(props: Props) {
   const { repetitions, judgements, middlesPx, selected, onSelect } = props;
   const every = numberedEvery(middlesPx);
@@ -75,7 +75,7 @@ const Mark = memo(function Mark(props: MarkProps) {
   );
 });
 
-/** Numbers stand below every mark, or where they would run into each other below every fifth, tenth and so on. */
+/** Numbers below every mark or, where they would overlap, below every fifth, tenth and so on. */
 function numberedEvery(middlesPx: readonly number[]): number {
   const [first, last] = [middlesPx[0], middlesPx.at(-1)];
   if (first === undefined || last === undefined || middlesPx.length < 2) return 1;
@@ -83,7 +83,10 @@ function numberedEvery(middlesPx: readonly number[]): number {
   return gapPx >= roomPx ? 1 : 5 * Math.ceil(roomPx / 5 / Math.max(1, gapPx));
 }
 
-/** What a mark takes of presses, px: as wide as a finger wants it, but never over the middle between it and a neighbour. */
+/**
+ * Width of a mark's press target, px: as wide as a finger wants it, but never over the middle between it and
+ * a neighbour.
+ */
 function targetWidthPx(middlesPx: readonly number[], index: number): number {
   const gaps = [index - 1, index].map((at) => middlesPx[at + 1]! - middlesPx[at]!);
   return Math.max(4, Math.min(44, ...gaps.filter((px) => px > 0)));

@@ -8,14 +8,14 @@ interface Props {
   onChange: (score: number) => void;
   /** Where it is one question among others. */
   isSmall?: boolean;
-  /** The question stands above it already. */
+  /** The question is already shown above it. */
   isQuestionHidden?: boolean;
 }
 
-/** Scores that share their words stand in one row. */
+/** Scores with the same words share a row. */
 const rows = [[0], [1, 2, 3], [4, 5, 6], [7, 8, 9], [10]];
 
-/** A question that is answered with 0 to 10, as large targets with words beside them. */
+/** A question answered from 0 to 10, as large targets with words next to them. */
 export function ScaleChoice(props: Props) {
   const { question, words, value, onChange, isSmall = false, isQuestionHidden = false } = props;
   return (

@@ -4,9 +4,9 @@ import { sides, type Side } from '#core/protocol/side';
 interface Props {
   value: Side | null;
   onChange: (side: Side) => void;
-  /** How the working side is told for the chosen task. */
+  /** How to recognise the working side of the chosen task. */
   hint: string;
-  /** What is still to be done; null where nothing is. */
+  /** What is still missing; null where nothing is. */
   error: string | null;
 }
 

@@ -2,14 +2,14 @@ import type { ReactNode } from 'react';
 import { Message } from './Message';
 
 interface Props {
-  /** The sentence says why something is not kept, and what to do. */
+  /** The sentence says why something is not saved, and what to do. */
   storage: { state: 'opening' | 'lasting' } | { state: 'memory' | 'blocked'; sentence: string };
   titles: Record<'memory' | 'blocked', string>;
   /** Buttons for storage that can't be opened. */
   actions?: ReactNode;
 }
 
-/** That what is kept is gone with the tab, or that it can't be opened; nothing where all is well. */
+/** Says that data is lost when the tab closes, or that storage can't be opened; renders nothing if all is well. */
 export function StorageTrouble({ storage, titles, actions }: Props) {
   switch (storage.state) {
     case 'memory':

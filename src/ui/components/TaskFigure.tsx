@@ -13,11 +13,14 @@ const viewWords: Record<View, string> = {
   side: 'from the side',
   oblique: 'from the front at an angle',
 };
-/** Whoever is upright is drawn as the camera sees them; legs that lie on the floor would be hidden by their feet. */
+/**
+ * A person who is upright is drawn as the camera sees them; legs that lie on the floor would be hidden by
+ * their feet.
+ */
 const views = { upright: ['front', 'side'], lying: ['oblique', 'side'] } as const;
 /** How far round towards the working leg and how far from above an oblique view is, radians. */
 const oblique = { round: (40 * Math.PI) / 180, above: (25 * Math.PI) / 180 };
-/** What whoever lies or sits on the floor has under them, body heights: across, behind the hips and ahead of them. */
+/** The mat under a person who lies or sits on the floor, body heights: across, behind the hips and ahead of them. */
 const mat = { half: 0.22, behind: 0.2, ahead: 0.64 };
 /** What is seen at the start and at the far end, by how a repetition goes. */
 const momentWords = {
@@ -91,7 +94,7 @@ const matCorners: Place[] = [
   { x: -mat.half, y: 0, z: mat.ahead },
 ];
 
-/** As high as the higher of a task's poses, so that they stand on one floor and can be compared. */
+/** As high as the higher of a task's poses, so that they share one floor and can be compared. */
 function viewBoxOf(poses: readonly FigurePose[], view: View, side: Side): string {
   const heights = poses.flatMap((pose) => {
     const place = placeIn(view, pose, side);
@@ -150,7 +153,7 @@ function Drawing({ pose, view, side }: { pose: FigurePose; view: View; side: Sid
   );
 }
 
-/** Where the working knee belongs: a band that stands on the foot, with its plumb line. */
+/** Where the working knee belongs: a band that rises from the foot, with its plumb line. */
 function Lane({ at, top }: { at: number; top: number }) {
   return (
     <>
@@ -160,7 +163,7 @@ function Lane({ at, top }: { at: number; top: number }) {
   );
 }
 
-/** Half-way between what is farthest back and farthest ahead. */
+/** Half-way between the farthest points behind and ahead. */
 function middleAhead({ head, pelvis, prop, toe, ankle }: FigurePose): number {
   const places = [
     head,

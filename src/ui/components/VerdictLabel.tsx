@@ -8,7 +8,7 @@ import { VerdictMark } from './VerdictMark';
 interface Props {
   judgement: Judgement;
   side: Side;
-  /** Leaves the way out where it stands beside the verdict anyhow. */
+  /** Leaves the direction out where it is shown next to the verdict anyway. */
   isShort?: boolean;
 }
 

@@ -3,12 +3,15 @@ import type { Verdict } from '#core/scoring/verdict';
 
 interface Props {
   verdict: Verdict;
-  /** Where a triangle points; the other forms look the same either way. Null: it is not the knee that went off. */
+  /**
+   * Where a triangle points; the other forms look the same either way. Null: the knee was not the one out of
+   * line.
+   */
   pointing?: Pointing | null;
   sizePx?: number;
 }
 
-/** The mark of a verdict: form first, then colour. Words stand beside it; the mark alone is never the only sign. */
+/** The mark of a verdict: form first, then colour. Words are next to it; the mark is never the only sign. */
 export function VerdictMark({ verdict, pointing = 'up', sizePx = 18 }: Props) {
   return (
     <svg className="verdict-mark" viewBox="-10 -10 20 20" width={sizePx} height={sizePx} aria-hidden="true">

@@ -11,7 +11,10 @@ interface Props {
   marks: readonly { number: number; verdict: Verdict; direction: Direction | null }[];
 }
 
-/** Repetitions as a row of marks on, at the edge of, or off the lane, up for inward; to be seen, not to be pressed. */
+/**
+ * Repetitions as a row of marks on, at the edge of, or off the lane, up for inward; for viewing only, not
+ * pressable.
+ */
 export function VerdictRow({ marks }: Props) {
   return (
     <span className="verdict-row" role="img" aria-label={describe(marks)}>

@@ -1,3 +1,3 @@
-/** What to know of a passphrase before it is chosen. */
+/** What to know before choosing a passphrase. */
 export const passphraseHint =
   'Four or five words that do not belong together. Write them down; nobody can recover them.';

@@ -9,7 +9,7 @@ export interface PlotScales {
   y: ScaleLinear<number, number>;
 }
 
-/** Room around the curve, px: degrees stand on the left, seconds below. */
+/** Room around the curve, px: degrees on the left, seconds below. */
 export const plotMargins = { left: 40, right: 14, top: 8, bottom: 20 };
 
 /** Beyond the limits the plot shows at least this much more, degrees. */

@@ -8,8 +8,8 @@ export interface ReducedCurve {
 }
 
 /**
- * Picks the samples of a curve that are worth drawing: all of them where they are few, else the least and the greatest
- * in each column of pixels, so that no peak is lost.
+ * Picks the samples of a curve that are worth drawing: all of them if there are few, otherwise the least and
+ * the greatest in each column of pixels, so that no peak is lost.
  *
  * @param columns  width of the drawing, px, above 0
  */

@@ -21,7 +21,7 @@ export type Context2d = Pick<
   | 'lineCap'
 >;
 
-/** Dark edge of everything that stands over a picture. */
+/** Dark edge of everything drawn over a picture. */
 export const outline = 'rgba(10, 16, 22, 0.75)';
 export const legColour = '#FFFFFF';
 

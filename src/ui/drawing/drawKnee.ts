@@ -4,7 +4,7 @@ import { disc, outline, path, type Context2d } from './canvasShapes';
 import type { KneeState } from './kneeStateAt';
 import { picturePointing, quarterTurns, verdictColours, verdictForms } from './verdictForm';
 
-/** Draws the knee in the form and colour of how it stands just now. */
+/** Draws the knee in the form and colour of its current state. */
 export function drawKnee(
   context: Context2d,
   knee: Point,

@@ -6,7 +6,7 @@ const laneColour = '86, 180, 233';
 /**
  * Draws the lane: a translucent band with its two edges.
  *
- * @param strength  'faint' where the knee can't be judged just now: the edges alone
+ * @param strength  'faint' where the knee can't be judged at this moment: the edges alone
  * @param unit      length of one hairline in the context's own units
  */
 export function drawLane(

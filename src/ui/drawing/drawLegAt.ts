@@ -32,7 +32,7 @@ export function drawLegAt(
   const { side } = measurement.setup;
   const leg = frameLeg(track, nearestFrame(track.timesMs, timeMs), side);
   const state = kneeStateAt(measurement, limits, timeMs);
-  // From a turned view the picture says nothing of the limits, and a lane in it would mislead.
+  // From a turned view the picture says nothing about the limits, and a lane in it would mislead.
   const hasLane = state.reason !== 'view-turned';
   const lane = hasLane ? laneShape(leg, side, laneAngles(leg, side, limits, state.deg)) : null;
   if (lane !== null) drawLane(context, lane, state.deg === null ? 'faint' : 'full', unit);

@@ -18,8 +18,8 @@ export interface LiveScene {
 }
 
 /**
- * Draws the working leg as it is seen just now, with its lane. Nothing is judged: the knee is a plain dot, and the lane
- * stands where it does for somebody who faces the camera squarely.
+ * Draws the working leg as it is seen at this moment, with its lane. Nothing is judged: the knee is a plain
+ * dot, and the lane is placed as for somebody who faces the camera squarely.
  *
  * @param context  its units are picture px
  * @param unit     picture px for one px on the screen, so that lines look the same at every size

@@ -1,7 +1,7 @@
 import { toRadians } from '#core/geometry/degrees';
 
 /**
- * How far beside the line from hip to ankle a knee stands when its projection angle has a given size.
+ * How far to the side of the line from hip to ankle a knee is at a given projection angle.
  *
  * With p and q the distances along the line from the knee's foot point to hip and ankle, the knee at offset h shows the
  * angle atan(h / p) + atan(h / q); solved for h with the sum formula of the tangent.

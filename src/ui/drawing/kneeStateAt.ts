@@ -7,7 +7,7 @@ import { verdictOf, type Verdict } from '#core/scoring/verdict';
 import { bandAt } from './bandAt';
 import { nearestFrame } from './nearestFrame';
 
-/** How the knee stands at one time, as it was measured. */
+/** The measured state of the knee at one time. */
 export interface KneeState {
   verdict: Verdict;
   direction: Direction | null;
@@ -18,8 +18,8 @@ export interface KneeState {
 }
 
 /**
- * How the measured knee angle stands to its limits at a time; looked up, not measured. It is judged with the error
- * band of the repetition that it belongs to, so that a picture never says more than the verdict.
+ * How the measured knee angle compares with its limits at a time; looked up, not measured. It is judged with
+ * the error band of the repetition that it belongs to, so that a picture never says more than the verdict.
  */
 export function kneeStateAt(measurement: Measurement, limits: Limits, timeMs: number): KneeState {
   const curve = measurement.curves['knee-angle'];

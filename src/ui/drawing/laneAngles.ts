@@ -15,8 +15,9 @@ export interface LaneAngles {
 const widestDeg = 80;
 
 /**
- * Brings limits, which hold square to the body's front, into the picture of one frame: they are moved by as much as
- * the angle in the picture differs from the measured one. The angle is only used to place the lane, never told.
+ * Brings limits, which hold square to the body's front, into the picture of one frame: they are moved by as
+ * much as the angle in the picture differs from the measured one. The angle is only used to place the lane,
+ * never shown.
  *
  * @param measuredDeg  the measured angle at that time, inward positive; null where there is none
  * @returns  limits as they are where nothing was measured or a joint is unseen

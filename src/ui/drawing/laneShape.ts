@@ -50,7 +50,7 @@ export function laneShape(
   return { inward: edge(offset(angles.inwardDeg)), outward: edge(offset(angles.outwardDeg)) };
 }
 
-/** How far the foot's centre lies beyond the ankle along the line, px; 0 where the foot is unseen. */
+/** How far the foot's centre is beyond the ankle along the line, px; 0 where the foot is unseen. */
 function footCentreBeyondPx(ankle: Point, along: Point, heel: Point | null, toe: Point | null): number {
   if (heel === null || toe === null) return 0;
   const centre = { x: (heel.x + toe.x) / 2, y: (heel.y + toe.y) / 2 };

@@ -6,9 +6,12 @@ import type { Box } from './legBox';
 
 /** Room left around the joints, as a share of their height in the picture: the head reaches beyond its points. */
 const margin = 0.14;
-/** Points farther out than all but this share of them are left aside: a moment of somebody else moves no edge. */
+/**
+ * Points farther out than all but this share of them are ignored: somebody else in view for a moment moves no
+ * edge.
+ */
 const strayShare = 0.005;
-/** So many frames, evenly taken, are enough to know it. */
+/** Number of frames, evenly spaced, that is enough to find it. */
 const mostFrames = 400;
 
 /**

@@ -1,6 +1,6 @@
 /**
- * The time to ask a video element for so that it shows a certain frame: the middle of the time in which that frame
- * stands, since a time on the edge between two frames may show either of them.
+ * The time to ask a video element for so that it shows a certain frame: the middle of the time for which that
+ * frame is shown, since a time on the edge between two frames may show either of them.
  *
  * @param timesMs  presentation times, ms, increasing
  * @param frame    index; brought into range
@@ -14,6 +14,6 @@ export function seekTimeMs(timesMs: ArrayLike<number>, frame: number): number {
   const nextMs = timesMs[at + 1];
   if (nextMs !== undefined) return (startMs + nextMs) / 2;
   const beforeMs = timesMs[at - 1];
-  // The last frame is taken to stand as long as the one before it.
+  // The last frame is assumed to last as long as the one before it.
   return beforeMs === undefined ? startMs : startMs + (startMs - beforeMs) / 2;
 }

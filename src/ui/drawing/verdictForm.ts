@@ -27,7 +27,7 @@ export function picturePointing(side: Side, direction: Direction): 'left' | 'rig
   return (side === 'left') === (direction === 'inward') ? 'left' : 'right';
 }
 
-/** Where a direction points on a lane that lies: inward is up; null where it is not the knee that went off. */
+/** Where a direction points on a horizontal lane: inward is up; null where the knee was not the one out of line. */
 export function lanePointing(direction: Direction | null): 'up' | 'down' | null {
   return direction && (direction === 'inward' ? 'up' : 'down');
 }

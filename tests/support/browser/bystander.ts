@@ -10,12 +10,12 @@ const outline = [
   '265,172',
 ].flatMap((line) => line.split(' ').map((point) => point.split(',').map(Number) as [number, number]));
 
-/** The bystander's size compared with the person, and where its feet stand, px: at the foot of the wall. */
+/** The bystander's size compared with the person, and the position of its feet, px: at the foot of the wall. */
 const scale = 0.7;
 const floorY = 725;
 const standing = { middleX: 252, feetY: 815 };
 
-/** The person is within these columns, and the wall is bare in the two stretches beside them, px. */
+/** The person is within these columns, and the wall is bare in the two stretches next to them, px. */
 const personX = { from: 165, to: 385 };
 const bareX = [
   { from: 120, to: 160 },

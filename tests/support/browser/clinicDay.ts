@@ -8,7 +8,7 @@ import type { KeptSet } from './saveSessions';
 import { filmPerson } from '../syntheticPerson';
 
 const task = 'split-stance-sit-to-stand';
-/** So many are filmed, over and over until a session has its repetitions. */
+/** This many are filmed, repeated until a recording has its repetitions. */
 const filmedOnce = 15;
 const times = 5;
 export const repetitionsEach = filmedOnce * times;
@@ -20,11 +20,11 @@ interface Exercise {
   /** Day of the year 2026. */
   day: string;
   side: Side;
-  /** Of every fifteen repetitions, so many go out of line. */
+  /** Of every fifteen repetitions, this many go out of line. */
   badOfFifteen: number;
   /** How long a repetition takes, ms. */
   movingMs: number;
-  /** The camera stood so far to the side, degrees. */
+  /** How far to the side the camera was, degrees. */
   yawDeg?: number;
   hasVideo?: boolean;
 }
@@ -34,7 +34,7 @@ export interface ClinicSession {
   exercises: Exercise[];
   change: Partial<SessionDocument>;
   line?: Partial<SessionSet>;
-  /** What the list has to say of it; empty where nothing needs a look. */
+  /** What the list says about it; empty where nothing needs a review. */
   flags: string[];
 }
 
@@ -44,7 +44,10 @@ const exercise = (day: string, badOfFifteen: number, change: Partial<Exercise> =
 });
 const out = (badOfFifteen: number) => `${badOfFifteen * times} of ${repetitionsEach} out of line`;
 
-/** Three invented patients with twelve recordings of 75 repetitions, newest first, each with a reason to look or none. */
+/**
+ * Three invented patients with twelve recordings of 75 repetitions, newest first, each with a reason to
+ * review it or none.
+ */
 export const practice: ClinicSession[] = [
   {
     patient: 'Amber Finch 2',
@@ -83,7 +86,7 @@ export const practice: ClinicSession[] = [
   { patient: 'Slate Plover 9', exercises: [exercise('04-04', 2)], change: {}, flags: [out(2)] },
 ];
 
-/** The practice's visits as they are kept: invented people, and the data says so. */
+/** The practice's sessions as they are saved: invented people, and the data says so. */
 export function* clinicSets(): Generator<KeptSet[]> {
   let number = 0;
   for (const { patient, exercises, change, line } of practice) {

@@ -70,7 +70,7 @@ function readFont(objects: Map<number, { head: string; content: string }>, numbe
   const refer = (head: string, name: string) =>
     objects.get(Number(new RegExp(`/${name} \\[?(\\d+) 0 R`).exec(head)![1]))!;
   const { head } = objects.get(number)!;
-  // A sign that is drawn with the page (Type 3) has no family to descend from, and is taken to have no width.
+  // A glyph that is drawn with the page (Type 3) has no descendant font, and is taken to have no width.
   const isDrawn = head.includes('/Subtype /Type3');
   const widths = new Map<number, number>();
   const widthList = isDrawn ? '' : /\/W \[([\s\S]*)\]\s/.exec(refer(head, 'DescendantFonts').head)![1]!;
@@ -176,7 +176,7 @@ function readMarks(content: string, fonts: Map<string, Font>, heightPt: number):
         font = fonts.get(operands[0]!.slice(1));
         size = b;
         break;
-      case 'Tm': // Upright, on pages that are written downwards: 1 0 0 -1.
+      case 'Tm': // Upright, on pages written downwards: 1 0 0 -1.
         line = [e, f];
         break;
       case 'Td':
@@ -194,7 +194,7 @@ function readMarks(content: string, fonts: Map<string, Font>, heightPt: number):
   return marks;
 }
 
-/** What is given in the inner one's places, in the outer one's. */
+/** Converts from the inner coordinates to the outer ones. */
 function multiply(inner: Matrix, outer: Matrix): Matrix {
   const [a, b, c, d, e, f] = inner;
   const [A, B, C, D, E, F] = outer;

@@ -2,14 +2,14 @@ import type { Page } from '@playwright/test';
 import type {} from '#tools/headless/storage';
 import type { SetStart } from '#device/storage/keptSchemas';
 
-/** The page's clock goes into each picture as black and white fields, so many bits of it, ms: 4.6 hours. */
+/** The page's clock goes into each picture as black and white fields, this many bits of it, ms: 4.6 hours. */
 const clockBits = 24;
 export const clockRangeMs = 2 ** clockBits;
 
 export const recordedSize = { width: 640, height: 480 };
 
 export interface ClockRecording {
-  /** What is told to the page: the set, and where the recorder may not take its own choice, the type. */
+  /** Passed to the page: the set, and where the recorder may not take its own choice, the type. */
   start: SetStart;
   mimeType?: string;
 }
@@ -39,7 +39,7 @@ export async function openStoragePage(page: Page): Promise<void> {
   await page.waitForFunction(() => 'storagePage' in window);
 }
 
-/** Records moving pictures that show the clock, and rows that hold it, until somebody ends the page. */
+/** Records moving pictures that show the clock, and rows that hold it, until the page is closed. */
 export async function beginClock(page: Page, recording: ClockRecording): Promise<string> {
   return page.evaluate(
     async ({ start, mimeType, bits, size }) => {

@@ -17,7 +17,7 @@ const example = parseRecording(fixture('example.session.json'));
 const planText = fixture('example.plan.json');
 const plan = JSON.parse(planText) as { id: string; patient: string };
 
-/** A session to be kept with the example's video, or without one. */
+/** A recording to be saved with the example's video, or without one. */
 export interface KeptSet {
   recording: RecordingDocument;
   hasVideo: boolean;
@@ -44,7 +44,7 @@ function recordingOf(digit: number, createdAt: string): RecordingDocument {
   return { ...example, id: idOf('7', digit), createdAt };
 }
 
-/** The example as a camera that stood too far to the side would have left it. */
+/** The example as recorded by a camera too far to the side. */
 function unmeasured(recording: RecordingDocument, count: number): RecordingDocument {
   const judgement = kneeJudged({ verdict: 'not-measured', reason: 'view-turned' });
   const repetitions = recording.derived.repetitions.map((repetition) =>
@@ -56,9 +56,9 @@ function unmeasured(recording: RecordingDocument, count: number): RecordingDocum
 }
 
 /**
- * Two visits of an invented patient with a plan, one of another, and a recording that names nobody.
+ * Two sessions of an invented patient with a plan, one of another, and a recording that names nobody.
  *
- * @param secondSet  how far the second set is measured; one that waits is measured as soon as somebody looks
+ * @param secondSet  how far the second set is measured; one that waits is measured as soon as it is viewed
  */
 export function demoSessions(secondSet: FromVideo = 'done'): KeptSet[] {
   const sessionOf = (change: Partial<SessionDocument>): SessionDocument => ({
@@ -119,7 +119,7 @@ export function demoSessions(secondSet: FromVideo = 'done'): KeptSet[] {
   ];
 }
 
-/** Keeps sets as a home session does, and the plan; leaves the page on the storage page. */
+/** Saves sets as a home session does, and the plan; leaves the page on the storage page. */
 export async function saveSessions(page: Page, sets: readonly KeptSet[]): Promise<void> {
   await openStoragePage(page);
   await page.evaluate(
@@ -142,7 +142,7 @@ export async function saveSessions(page: Page, sets: readonly KeptSet[]): Promis
   );
 }
 
-/** How many visits, sessions and videos are kept. */
+/** How many sessions, recordings and videos are saved. */
 export async function countKept(
   page: Page,
 ): Promise<{ sessions: number; recordings: number; videos: number }> {

@@ -7,7 +7,8 @@ const rateHz = 30;
 const endOfPicture = Buffer.from([0xff, 0xd9]);
 
 /**
- * The camera file of a fixture clip whose first picture stands still for a while: a person who waits to be told to begin.
+ * The camera file of a fixture clip whose first picture is held for a while: a person waiting for the signal
+ * to begin.
  *
  * @param page  any page of a browser that reads videos; it shows the headless page afterwards
  */

@@ -39,7 +39,7 @@ export interface Recipe {
   uneven?: boolean;
   /** Time of the first frame, seconds. */
   startS?: number;
-  /** The picture is stored turned against this many degrees, which the file tells players to turn it back by. */
+  /** The picture is stored turned against this many degrees, by which the file asks players to turn it back. */
   rotation?: 90 | 180 | 270;
   /** Somebody smaller walks by behind the person. */
   bystander?: boolean;

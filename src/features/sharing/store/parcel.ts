@@ -65,7 +65,7 @@ export async function packParcel({ session, sets }: Parcel): Promise<Blob> {
  */
 export async function unpackParcel(blob: Blob): Promise<Parcel> {
   const head = await firstLine(blob, parcelBounds.manifestBytes);
-  if (head === null) throw new Problem('file', 'It is no session from Overfoot.');
+  if (head === null) throw new Problem('file', 'It is not a session from Overfoot.');
   const { visit: session, files } = readManifest(head.line, blob.size - head.endBytes);
   const recordings = new Map<string, ParcelSet>();
   const videos = new Map<string, Blob>();

@@ -21,7 +21,7 @@ const rateHz = 30;
 const warmUps = 3;
 const rounds = 11;
 
-/** @param sessionPath  a session document whose joints are repeated until there are enough frames */
+/** @param sessionPath  a recording document whose joints are repeated until there are enough frames */
 export function benchCore(recordingPath: string): CoreFigures {
   const recording = parseRecording(readFileSync(recordingPath, 'utf8'));
   const track = recordingTrack(recording);

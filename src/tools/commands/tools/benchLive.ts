@@ -10,18 +10,21 @@ import { CommandProblem } from './commandProblem';
 import { deviceWords } from './deviceWords';
 import { openHeadless, type Headless } from './openHeadless';
 
-/** How counting along with a camera does; medians of the rounds. */
+/** Performance of counting along with a camera; medians of the rounds. */
 export interface LiveFigures {
   model: PoseModel;
   /** Pictures a second that the live loop tracks. */
   appFps: number;
-  /** That the network alone does on the same camera's pictures, taken before, while the camera runs on. */
+  /** The same for the network alone on pictures captured from the camera beforehand, while the camera still runs. */
   bareFps: number;
-  /** Median of the rounds' own ratios. What the camera does not give can't be tracked: its pace is the most. */
+  /** Median of the rounds' own ratios. The camera's frame rate is the upper bound. */
   ratio: number;
   /** Longest task of the page's main thread while live. */
   longestTaskMs: number;
-  /** From a repetition's end, as the review finds it, to the page's hearing of the count; below 0 where it came before. */
+  /**
+   * From a repetition's end, as the review finds it, to the page receiving the count; below 0 where the count
+   * came first.
+   */
   countDelayMs: number;
   /** The slowest of all counts. */
   countDelayMaxMs: number;
@@ -85,7 +88,7 @@ function figuresOf(runs: readonly (LiveRun & { longestTaskMs: number })[], model
   };
 }
 
-/** How long after each repetition's end its count was told; of those that the review finds, too. */
+/** How long after each repetition's end its count was reported, for repetitions that the review finds too. */
 export function countDelaysMs({
   counts,
   reviewedEndsMs,

@@ -15,14 +15,14 @@ import { repeatTrack } from './repeatTrack';
 import { serveBuild } from './serveBuild';
 import { timeRejudging } from './timeRejudging';
 
-/** How quick the review is; medians. */
+/** How fast the review is; medians. */
 export interface ReviewFigures {
-  /** Judging so many repetitions against a moved limit. */
+  /** Judging this many repetitions against a moved limit. */
   rejudge1000Ms: number;
   /** The same where every other measure has its limits too. */
   rejudgeAll1000Ms: number;
   rejudged: number;
-  /** From the key that opens a kept session of so many repetitions to its first picture on the screen. */
+  /** From the key that opens a recording with this many repetitions to its first picture on the screen. */
   openRecordingMs: number;
   openedRepetitions: number;
   /** From the key to the next frame on the screen. */
@@ -31,17 +31,17 @@ export interface ReviewFigures {
   rowStepMs: number;
   /** From the key that moves a limit to all repetitions judged by it on the screen. */
   limitStepMs: number;
-  /** How much more the page's scripts hold after 20 openings than after 5, after collecting what nothing holds. */
+  /** Growth of the page's script memory from the 5th to the 20th opening, after garbage collection. */
   memoryGrowthPct: number;
 }
 
 const repetitions = 75;
 const openings = 20;
-/** From here on nothing is still being made for the first time. */
+/** From here on nothing is created for the first time. */
 const settledOpening = 5;
 const steps = 25;
 
-/** @param sessionPath  a session document whose joints are repeated until there are enough repetitions */
+/** @param sessionPath  a recording document whose joints are repeated until there are enough repetitions */
 export async function benchReview(recordingPath: string): Promise<ReviewFigures> {
   const example = parseRecording(readFileSync(recordingPath, 'utf8'));
   const { rejudgeMs, repetitions: rejudged } = timeRejudging(example, defaultLimits);
@@ -188,7 +188,7 @@ async function timeSteps(page: Page): Promise<number[]> {
 }
 
 /**
- * From each of so many presses of a key to the screen after it, ms.
+ * From each press of a key to the next screen update, ms.
  *
  * @param keys     pressed in turn
  * @param watched  selector of what every press changes

@@ -1,6 +1,6 @@
 /**
- * Switches for a browser with a camera that is none: it shows pictures from a file, over and over. Whoever opens a page
- * in it still has to allow the camera.
+ * Switches for a browser with a fake camera, which shows pictures from a file in a loop. A page in it still
+ * needs permission to use the camera.
  *
  * @param picturesPath  a file made by writeCameraFile
  */

@@ -2,14 +2,14 @@ import { statSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { CommandProblem } from './commandProblem';
 
-/** @throws CommandProblem  where the path is no file that can be read */
+/** @throws CommandProblem  where the path is not a readable file */
 export function checkFile(path: string): void {
   const found = statSync(path, { throwIfNoEntry: false });
   if (found === undefined) throw new CommandProblem(`"${path}" does not exist. Check the path.`);
   if (!found.isFile()) throw new CommandProblem(`"${path}" is not a file. Give the path of one video.`);
 }
 
-/** @throws CommandProblem  where the path is no folder */
+/** @throws CommandProblem  where the path is not a folder */
 export function checkFolder(path: string): void {
   const found = statSync(path, { throwIfNoEntry: false });
   if (found === undefined) throw new CommandProblem(`"${path}" does not exist. Check the path.`);

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { projectRoot } from './projectRoot';
 
 const sources = ['src', 'public', 'fixtures', 'vite.config.ts', 'vite.tools.config.ts', 'package-lock.json'];
-/** Rooms that no page is built from. */
+/** Folders that no page is built from. */
 const notInPages = /^(src\/tools\/(commands|validation)\/|fixtures\/(?!example\.))/;
 
 /** Builds all pages where a build is missing or older than what it is made from. Says so on a terminal only. */

@@ -91,13 +91,13 @@ function installBrowser(): string | undefined {
   return [chromium.executablePath()].find(isProgram);
 }
 
-/** A stand-in that only points to another package manager is a program, too, but does not start. */
+/** A stub that only points to another package manager is executable too, but does not start. */
 function starts(path: string): boolean {
   return spawnSync(path, ['--version'], { timeout: 20_000 }).status === 0;
 }
 
 function run(program: string, words: string[]): void {
   const environment = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
-  // Both streams to stderr: a command's own result alone stands on stdout.
+  // Both streams to stderr: stdout carries only a command's own result.
   spawnSync(program, words, { stdio: ['ignore', 2, 2], env: environment, cwd: projectRoot });
 }

@@ -3,15 +3,15 @@ import formats from 'ajv-formats';
 import fc from 'fast-check';
 import { mutatedText } from './mutateJson';
 
-/** A parser and what it must and must not do. */
+/** A parser with what it must accept and may throw. */
 export interface FuzzedParser {
   name: string;
-  /** A document that it takes, to begin from. */
+  /** A valid document to start from. */
   document: unknown;
   parse: (text: string) => unknown;
   /** Whether what it threw is one of its own refusals. */
   isRefusal: (error: unknown) => boolean;
-  /** JSON Schema of what it gives, as text: checked by another library. */
+  /** JSON Schema of its result, as text: checked by another library. */
   jsonSchema: string;
 }
 

@@ -13,7 +13,7 @@ import { projectRoot } from './projectRoot';
 const fixture = (name: string) =>
   JSON.parse(readFileSync(`${projectRoot}fixtures/${name}`, 'utf8')) as object;
 
-/** The example's session with three frames and one repetition, so that thousands can be tried. */
+/** The example's recording with three frames and one repetition, so that thousands can be tried. */
 function shortRecording(): object {
   const { observed, derived, ...rest } = parseRecording(JSON.stringify(fixture('example.session.json')));
   const frames = 3;

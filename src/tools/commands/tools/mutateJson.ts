@@ -8,7 +8,7 @@ const oddValues: readonly unknown[] = [
 ];
 const oddKeys = ['__proto__', 'constructor', 'toString', 'length', '0', ''];
 
-/** Where in a document something is done, and what. */
+/** One mutation: where in a document, and what. */
 interface Mutation {
   /** Which of all places, and which neighbour, as a share of them. */
   place: number;
@@ -26,7 +26,7 @@ const mutation: fc.Arbitrary<Mutation> = fc.record({
   key: fc.constantFrom(...oddKeys),
 });
 
-/** What is done to the text itself. */
+/** Mutations of the text itself. */
 const textChange = fc.oneof(
   { weight: 8, arbitrary: fc.constant((text: string) => text) },
   {
@@ -44,7 +44,7 @@ const textChange = fc.oneof(
   },
 );
 
-/** A document's text with one to four things done to it: values, keys, lists, and sometimes the text itself. */
+/** A document's text with one to four mutations: values, keys, lists, and sometimes the text itself. */
 export function mutatedText(document: unknown): fc.Arbitrary<string> {
   return fc
     .tuple(fc.array(mutation, { minLength: 1, maxLength: 4 }), textChange)

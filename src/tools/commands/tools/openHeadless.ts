@@ -17,7 +17,7 @@ export interface Headless {
   timeRecorded(videoPath: string, request: BenchRequest): Promise<RecordedTimes>;
   /** Writes a video as a file that a browser can show as its camera. */
   writeCameraFile(videoPath: string, picturesPath: string): Promise<void>;
-  /** Counts along with the browser's camera, and tells the longest task of the page's main thread meanwhile. */
+  /** Counts along with the browser's camera, and reports the longest task of the page's main thread meanwhile. */
   runLive(request: LiveRequest): Promise<LiveRun & { longestTaskMs: number }>;
   close(): Promise<void>;
 }

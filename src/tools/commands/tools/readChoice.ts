@@ -1,10 +1,10 @@
 import { CommandProblem } from './commandProblem';
 
 /**
- * One of a few words.
+ * One of a fixed list of words.
  *
  * @param name  the option as it is typed, for example '--side'
- * @throws CommandProblem  where the value is missing or is no such word
+ * @throws CommandProblem  where the value is missing or not in the list
  */
 export function readChoice<Word extends string>(
   name: string,

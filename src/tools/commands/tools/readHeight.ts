@@ -4,7 +4,7 @@ import { CommandProblem } from './commandProblem';
 /**
  * Body height from a word such as '172', cm.
  *
- * @throws CommandProblem  where it is no number or no height that a person can have
+ * @throws CommandProblem  where it is not a number or not a plausible body height
  */
 export function readHeight(text: string | undefined): { bodyHeightCm?: number } {
   if (text === undefined) return {};

@@ -6,7 +6,7 @@ import { isFields } from '#documents/schema/isFields';
 import { CommandProblem } from './commandProblem';
 import type { ObservedRecording } from './remeasureRecording';
 
-/** What a session document observed; its derived part may be of any older make, since it is not read. */
+/** The observed part of a recording document; its derived part may be of any older version, since it is not read. */
 const { id, createdAt, note, setup, limits, video, observed, corrections, review } = recordingSchema.shape;
 const observedSchema = z.object({ id, createdAt, note, setup, limits, video, observed, corrections, review });
 
@@ -16,7 +16,7 @@ export function readObserved(path: string): ObservedRecording {
   try {
     data = JSON.parse(readFileSync(path, 'utf8'));
   } catch {
-    throw new CommandProblem(`"${path}" is not JSON. Give a session document.`);
+    throw new CommandProblem(`"${path}" is not JSON. Give a recording document.`);
   }
   const result = observedSchema.safeParse(
     isFields(data) ? bringUpRecording(data, Number(data['version'])) : data,
@@ -24,6 +24,6 @@ export function readObserved(path: string): ObservedRecording {
   if (result.success) return result.data;
   const [issue] = result.error.issues;
   throw new CommandProblem(
-    `"${path}" is not a session document that can be measured again (${issue?.path.join('.')}: ${issue?.message}).`,
+    `"${path}" is not a recording document that can be measured again (${issue?.path.join('.')}: ${issue?.message}).`,
   );
 }

@@ -3,10 +3,10 @@ import { buildRecording } from '#documents/recording/buildRecording';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { recordingTrack } from '#documents/recording/recordingTrack';
 
-/** Everything of a session document but what is derived. */
+/** Everything in a recording document except what is derived. */
 export type ObservedRecording = Omit<RecordingDocument, 'format' | 'version' | 'derived'>;
 
-/** Derives a session's results anew from the joints that it holds. */
+/** Derives a recording's results again from its joints. */
 export function remeasureRecording(before: ObservedRecording): RecordingDocument {
   const track = recordingTrack(before);
   const { measurement, excluded } = measureCorrected(track, before.setup, before.corrections ?? []);

@@ -1,6 +1,6 @@
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 
-/** A recording over and over, so many times, without a pause between. */
+/** A recording repeated n times without a pause. */
 export function repeatTrack(track: KeypointTrack, times: number): KeypointTrack {
   const { timesMs, xPx, yPx, score } = track;
   const frames = timesMs.length;

@@ -13,7 +13,7 @@ import { verdictWords } from '#words/verdictWords';
 
 type Repetition = RecordingDocument['derived']['repetitions'][number];
 
-/** The repetitions of a session as a table of text. */
+/** The repetitions of a recording as a text table. */
 export function repetitionTable({ setup, derived }: RecordingDocument): string {
   const table = new Table({
     head: ['Repetition', 'From', 'Verdict', 'Within limits', 'Peak knee angle', 'Knee off line', 'Tempo'],

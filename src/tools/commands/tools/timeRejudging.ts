@@ -10,10 +10,10 @@ const wanted = 1000;
 const rounds = 31;
 
 /**
- * How long judging 1,000 repetitions against a moved limit of the knee takes, with counting which verdicts change;
- * median, ms.
+ * How long judging 1,000 repetitions against a moved limit of the knee takes, including a count of the
+ * verdicts that change; median, ms.
  *
- * @param limits  the other ones, which stay
+ * @param limits  the other ones, which stay the same
  */
 export function timeRejudging(
   recording: RecordingDocument,

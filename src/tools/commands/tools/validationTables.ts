@@ -6,7 +6,7 @@ import type { ValidatedClip } from './validatedClip';
 const plain = { head: [], border: [], compact: true };
 const none = '–';
 
-/** One line a clip: how many repetitions, and for each the true and the measured peak. */
+/** One line per clip: how many repetitions, and for each the true and the measured peak. */
 export function clipTable(clips: readonly ValidatedClip[]): string {
   const table = new Table({
     head: [
@@ -40,7 +40,7 @@ export function clipTable(clips: readonly ValidatedClip[]): string {
   return table.toString();
 }
 
-/** One line a group of clips. Errors are measured less true, as: mean absolute, bias, largest. */
+/** One line per group of clips. Errors are measured less true, as: mean absolute, bias, largest. */
 export function summaryTable(groups: readonly (readonly [string, Summary])[]): string {
   const table = new Table({
     head: [
@@ -79,7 +79,7 @@ export function summaryTable(groups: readonly (readonly [string, Summary])[]): s
   return `Peak errors in degrees: mean absolute, bias (measured less true), largest.\n${table.toString()}`;
 }
 
-/** One line an event: how far off its time is found. */
+/** One line per event: how far off its time is found. */
 export function timingTable({ timingS }: Summary): string {
   const table = new Table({
     head: ['Event', 'Mean absolute', 'Bias', 'Largest'],

@@ -7,7 +7,7 @@ import { mocapRateHz, type MocapFrame, type Position } from './jointCentres';
 const everyFrame = 3;
 
 export interface FilmingCamera {
-  /** Orbit round the person: positive = the camera stands towards the person's left, degrees. */
+  /** Orbit round the person: positive = the camera is towards the person's left, degrees. */
   yawDeg: number;
   heightM: number;
   distanceM: number;
@@ -38,7 +38,7 @@ export function filmTrial(frames: readonly MocapFrame[], camera: FilmingCamera):
 function rowOf(frame: MocapFrame, place: Position, camera: FilmingCamera): Float32Array {
   const row = new Float32Array(keypointCount * 3);
   keypointNames.forEach((name, point) => {
-    // Points that no marker shows stand at the shoulders; nothing is measured from them.
+    // Points without a marker are placed at the shoulders; nothing is measured from them.
     const joint = name in frame ? frame[name as keyof MocapFrame] : frame.left_shoulder;
     const [x, y] = project(joint, place, camera);
     row.set([x, y, 1], point * 3);

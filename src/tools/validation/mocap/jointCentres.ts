@@ -14,7 +14,7 @@ export type MocapFrame = Record<`${Side}_${MocapJoint}`, Position>;
 /** Frames a second of the recordings. */
 export const mocapRateHz = 100;
 
-/** How far the marker on the outside of knee and ankle stands from the joint's centre, mm; see the data's own notes. */
+/** How far the marker on the outside of knee and ankle is from the joint's centre, mm; see the data's own notes. */
 const kneeMm = 55;
 const ankleMm = 38;
 /**
@@ -135,9 +135,10 @@ function middle(a: Position, b: Position): Position {
 }
 
 /**
- * Knee angle of a leg square to the body's front, degrees, inward positive, straight from the places.
+ * Knee angle of a leg square to the body's front, degrees, inward positive, computed directly from the
+ * positions.
  *
- * Written apart from the measuring code, so that one can check the other.
+ * Independent of the measuring code, so that one can check the other.
  */
 export function trueFrontalDeg(frame: MocapFrame, side: Side): number {
   const [hip, knee, ankle] = [frame[`${side}_hip`], frame[`${side}_knee`], frame[`${side}_ankle`]];

@@ -42,7 +42,7 @@ describe('headCover(track)', () => {
     for (const timeMs of [0, 60, 740, 800]) expect(cover(timeMs)).toBe(150);
   });
 
-  it('covers more of whoever comes close to the camera', () => {
+  it('covers more of anyone who comes close to the camera', () => {
     const close = { ...upper(300, 310), left_shoulder: [360, 310], right_shoulder: [40, 310] } as SmallFrame;
     // Shoulders 320 px apart now: a quarter of it below the mouth.
     expect(headCover(smallTrack([...still(20), close]))(800)).toBeCloseTo(380, 4);

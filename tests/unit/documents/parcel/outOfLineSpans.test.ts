@@ -45,7 +45,7 @@ describe('outOfLineSpans(repetitions)', () => {
   });
 });
 
-describe('coverFor(part, session)', () => {
+describe('coverFor(part, recording)', () => {
   const withRepetitions = (...repetitions: Repetition[]) => ({
     ...recording,
     derived: { ...recording.derived, repetitions },
@@ -61,7 +61,7 @@ describe('coverFor(part, session)', () => {
     expect(coverFor('out-of-line', withRepetitions(repetition(2000, 4000, 'in-line')))).toBeNull();
   });
 
-  it('covers the head of the person in the session’s own pictures, at every time', () => {
+  it('covers the head of the person in the recording’s own pictures, at every time', () => {
     const cover = coverFor('without-head', recording)!;
     const { timesMs, yPx, score } = recording.observed;
     for (const [frame, timeMs] of timesMs.entries()) {

@@ -51,7 +51,7 @@ describe('kitList(items, footwear)', () => {
       'Chair against a wall',
       'Small soft ball',
       'Bare feet',
-      'Knees in sight',
+      'Visible knees',
     ]);
   });
 

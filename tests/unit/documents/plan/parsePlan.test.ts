@@ -67,7 +67,7 @@ describe('parsePlan(text)', () => {
   });
 
   it.each(['', 'knee over foot', JSON.stringify(smallPlan()).slice(0, 300), '\u0089PNG'])(
-    'says of %j that it is no JSON',
+    'says of %j that it is not JSON',
     (text) => {
       expect(problemOf(text)).toBe(
         'This is not a plan: it is not JSON. Choose the plan file that you were given.',
@@ -76,7 +76,7 @@ describe('parsePlan(text)', () => {
   );
 
   it.each(['null', '7', '[]', '{}', '{"format":"overfoot-session","version":1}'])(
-    'says of other JSON (%s) that it is no plan',
+    'says of other JSON (%s) that it is not a plan',
     (text) => {
       expect(problemOf(text)).toBe('This is not a plan. Choose the plan file that you were given.');
     },
@@ -228,7 +228,7 @@ describe('parsePlan(text)', () => {
     expect('reached' in {}).toBe(false);
   });
 
-  it('never crashes, and gives back only what is valid, whatever stands in a field', () => {
+  it('never crashes, and gives back only what is valid, whatever a field contains', () => {
     const fields = fc.constantFrom(...Object.keys(smallPlan()));
     const itemFields = fc.constantFrom(...Object.keys(smallItem()));
     fc.assert(

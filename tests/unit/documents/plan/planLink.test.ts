@@ -72,7 +72,7 @@ describe('planToFragment(plan), planFromFragment(fragment)', () => {
 
   it('refuse what is no plan link, is from a later version, or is far too long', () => {
     for (const text of ['', '#', 'plan', 'plan=', 'plan=x.y.z', 'session=1.a.b'])
-      expect(problemOf(text)).toMatch(/carries no plan/);
+      expect(problemOf(text)).toMatch(/contains no plan/);
     expect(problemOf(linkAround(Uint8Array.of(1), '2'))).toMatch(/of version 2; .* Update the program\.$/);
     expect(problemOf(`plan=1.${'A'.repeat(longestFragment)}.AAAAAAAA`)).toMatch(/too long/);
   });

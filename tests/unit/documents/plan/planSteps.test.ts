@@ -41,7 +41,7 @@ describe('freeRecording(choice)', () => {
     expect(planSchema.parse(plan)).toEqual(plan);
   });
 
-  it('comes to its sets', () => {
+  it('contains its sets', () => {
     expect(planSteps([freeRecording(choice)]).map(({ side, number }) => [side, number])).toEqual([
       ['left', 1],
       ['left', 2],

@@ -79,7 +79,7 @@ describe('parseDocument(text, kind)', () => {
 
   it('calls the first line of another file no such file, JSON or not', () => {
     const head = { ...kind, words: headWords('backup', 'Take another copy.') };
-    expect(problemOf(() => parseDocument('{', head))).toBe('It is no backup from Overfoot.');
-    expect(problemOf(() => parseDocument('{}', head))).toBe('It is no backup from Overfoot.');
+    expect(problemOf(() => parseDocument('{', head))).toBe('It is not a backup from Overfoot.');
+    expect(problemOf(() => parseDocument('{}', head))).toBe('It is not a backup from Overfoot.');
   });
 });

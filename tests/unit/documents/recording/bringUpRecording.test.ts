@@ -48,7 +48,7 @@ describe('parseRecording(text) of an older version', () => {
     }
   });
 
-  it('reads one of version 6 in which the knee angle is missing beside a measure that is out of line', () => {
+  it('reads one of version 6 in which the knee angle is missing while another measure is out of line', () => {
     const lost = { ...noRange, mainReason: 'joint-unseen' as const };
     const { depth } = parts.measurement.repetitions[0]!.ranges;
     const limits = withLimit(parts.limits, 'depth', 'most', depth.max!.value - 2 * depth.max!.band);

@@ -36,7 +36,7 @@ describe('buildSession(parts)', () => {
     expect(Object.keys(recording.observed)).toEqual(['model', 'points', 'timesMs', 'xPx', 'yPx', 'score']);
   });
 
-  it('writes null where there is no value, with the reason beside it', () => {
+  it('writes null where there is no value, with the reason', () => {
     const { values, missing } = recording.derived.curves['knee-angle'];
     const covered = values.map((_, i) => missing.some(({ from, to }) => i >= from && i <= to));
     expect(values.map((value) => value === null)).toEqual(covered);
@@ -45,7 +45,7 @@ describe('buildSession(parts)', () => {
     );
   });
 
-  it('carries the judgement of each repetition by the limits of the session', () => {
+  it('carries the judgement of each repetition by the limits of the recording', () => {
     recording.derived.repetitions.forEach(({ judgement }, i) =>
       expect(judgement).toEqual(judge(parts.measurement.repetitions[i]!, parts.measurement, parts.limits)),
     );
@@ -80,7 +80,7 @@ describe('buildSession(parts)', () => {
     expect(again.notes).toEqual(parts.measurement.notes);
   });
 
-  it('writes a session without a single frame that can be read back', () => {
+  it('writes a recording without a single frame that can be read back', () => {
     const empty = {
       ...parts.track,
       timesMs: new Float64Array(),

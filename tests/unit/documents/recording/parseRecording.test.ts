@@ -33,9 +33,9 @@ describe('parseSession(text)', () => {
     ['a cut-off file', text.slice(0, 5000)],
     ['something else', 'knee over foot'],
     ['a picture', '\u0089PNG\r\n\u001a\n'],
-  ])('says of %s that it is no JSON', (_, wrong) => {
+  ])('says of %s that it is not JSON', (_, wrong) => {
     expect(problemOf(wrong)).toBe(
-      'This is not a session document: it is not JSON. Choose a file that was saved here.',
+      'This is not a recording document: it is not JSON. Choose a file that was saved here.',
     );
   });
 
@@ -47,8 +47,8 @@ describe('parseSession(text)', () => {
     '{}',
     '{"format":"another"}',
     '{"format":null,"version":1}',
-  ])('says of other JSON (%s) that it is no session document', (wrong) => {
-    expect(problemOf(wrong)).toBe('This is not a session document. Choose a file that was saved here.');
+  ])('says of other JSON (%s) that it is not a recording document', (wrong) => {
+    expect(problemOf(wrong)).toBe('This is not a recording document. Choose a file that was saved here.');
   });
 
   it('keeps what bends before the set showed', () => {

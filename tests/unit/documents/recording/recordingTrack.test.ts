@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { recordingTrack } from '#documents/recording/recordingTrack';
 import { smallRecording, smallRecordingParts } from '../../../support/smallRecording';
 
-describe('sessionTrack(document)', () => {
+describe('recordingTrack(document)', () => {
   it('gives the observed joints back, to 0.01 px and 0.001 of confidence', () => {
     const { track } = smallRecordingParts();
     const back = recordingTrack(smallRecording());

@@ -101,7 +101,7 @@ function filmed(peakDeg: number, noisePx: number): KeypointTrack {
   return filmPerson({ ...scene, repetitions: [{ peakDeg }] }).track;
 }
 
-describe('a session as JSON', () => {
+describe('a recording as JSON', () => {
   it('comes in as it went out, whatever was filmed', () => {
     fc.assert(
       fc.property(anyContents, (contents) => {

@@ -11,7 +11,7 @@ const taken: LimitsSet = {
 };
 const recording = smallRecording();
 
-describe('withTakenLimits(session, taken)', () => {
+describe('withTakenLimits(recording, taken)', () => {
   it('gives limits that were set elsewhere, signed and dated as there', () => {
     const judged = withTakenLimits(recording, taken);
     expect(judged.limits).toEqual(taken.limits);
@@ -25,7 +25,7 @@ describe('withTakenLimits(session, taken)', () => {
     expect(judged.review).toMatchObject({ remarks, limitsSet: [taken] });
   });
 
-  it('leaves a session alone that was reviewed, whose limits were set, or for which there are none', () => {
+  it('leaves a recording unchanged that was reviewed, has its own limits, or has none to take', () => {
     const at = '2024-03-06T07:00:00.000Z';
     const reviewed = { ...recording, review: { ...emptyReview, reviewed: { by: 'T1', at } } };
     const own = { limits: { 'knee-angle': { least: -9, most: 9 } }, by: 'T1', at };

@@ -27,7 +27,7 @@ describe('numberArray({ min, max, most })', () => {
     expect(faultOf(px)?.[0]).toBe('px.1');
   });
 
-  it('takes no more than so many, and nothing but an array', () => {
+  it('accepts at most the given count, and only arrays', () => {
     expect(faultOf([1, 1, 1, 1, 1])).toEqual(['px', 'more than 4 numbers']);
     for (const value of [null, 'abc', { length: 1, 0: 1 }, new Float64Array(2)]) {
       expect(faultOf(value)).toEqual(['px', 'expected an array']);

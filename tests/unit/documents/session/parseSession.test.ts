@@ -24,12 +24,12 @@ function changed(change: (session: SessionDocument) => unknown): string {
 /** One or more sentences, the last with what to do. */
 const sentences = /^This .*\. (Choose|Save|Update) [^.]*\.$/s;
 
-describe('parseVisit(text)', () => {
+describe('parseSession(text)', () => {
   it('gives back what was written', () => {
     expect(parseSession(JSON.stringify(smallSession()))).toEqual(smallSession());
   });
 
-  it('takes a visit that goes on, of a free recording, without any set', () => {
+  it('accepts a session in progress without a plan and without sets', () => {
     const open = changed((session) =>
       Object.assign(session, {
         endedAt: null,
@@ -43,18 +43,18 @@ describe('parseVisit(text)', () => {
     expect(problemOf(open)).toBeNull();
   });
 
-  it('says of text that is no JSON, and of other JSON, that it is no visit document', () => {
+  it('says of text that is not JSON, and of other JSON, that it is not a session document', () => {
     expect(problemOf('{')).toBe(
-      'This is not a visit document: it is not JSON. Choose a file that was saved here.',
+      'This is not a session document: it is not JSON. Choose a file that was saved here.',
     );
     expect(problemOf('{"format":"overfoot-session","version":1}')).toBe(
-      'This is not a visit document. Choose a file that was saved here.',
+      'This is not a session document. Choose a file that was saved here.',
     );
   });
 
   it('says of a newer version that the program must be updated', () => {
     expect(problemOf(changed((session) => Object.assign(session, { version: 2 })))).toBe(
-      'This visit document is of version 2; this program reads up to 1. Update the program.',
+      'This session document is of version 2; this program reads up to 1. Update the program.',
     );
   });
 
@@ -79,12 +79,12 @@ describe('parseVisit(text)', () => {
     ['a session id that is none', (v) => (v.sets[0]!.sessionId = '12'), /"sets\.0\.sessionId"/],
     ['sets without end', (v) => (v.sets = Array.from({ length: 1001 }, () => v.sets[1]!)), /"sets"/],
     ['an end before the start', (v) => (v.endedAt = '2026-04-05T06:07:07.999Z'), /ends before it starts/],
-    ['a session named twice', (v) => v.sets.push({ ...v.sets[0]!, number: 2 }), /name the same session/],
-    ['a task that was held', (v) => (v.sets[0]!.heldMs = 5), /set 1 has a time held/],
+    ['a recording named twice', (v) => v.sets.push({ ...v.sets[0]!, number: 2 }), /name the same recording/],
+    ['a task that was held', (v) => (v.sets[0]!.heldMs = 5), /set 1 has a hold time/],
     [
       'a hold that was measured',
       (v) => (v.sets[1]!.sessionId = '8b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d12'),
-      /set 2 names a session/,
+      /set 2 names a recording/,
     ],
     ['a hold with repetitions', (v) => (v.sets[1]!.prescribedRepetitions = 3), /set 2 has repetitions/],
   ])('says where and what to do for %s', (_, change, where) => {

@@ -3,7 +3,7 @@ import { countDelaysMs } from '#tools/commands/tools/benchLive';
 import { longestTaskMs } from '#tools/commands/tools/longestTaskMs';
 
 describe('countDelaysMs({ counts, reviewedEndsMs })', () => {
-  it('takes each end from the time at which its count was told', () => {
+  it('takes each end from the time at which its count was reported', () => {
     const counts = [
       { count: 1, atMs: 3900 },
       { count: 2, atMs: 7700 },
@@ -11,7 +11,7 @@ describe('countDelaysMs({ counts, reviewedEndsMs })', () => {
     expect(countDelaysMs({ counts, reviewedEndsMs: [4000, 7500] })).toEqual([-100, 200]);
   });
 
-  it('takes the first time where a count was told again, and a later count for one that was passed over', () => {
+  it('takes the first time where a count was reported again, and a later count for one that was skipped', () => {
     const counts = [
       { count: 1, atMs: 3900 },
       { count: 3, atMs: 12_000 },

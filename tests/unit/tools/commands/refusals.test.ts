@@ -40,7 +40,7 @@ const refused: [command: keyof typeof commands, words: string[], sentence: RegEx
   ['validate', ['nowhere'], /^"nowhere" does not exist/],
   ['validate', [short], /is not a folder/],
   ['bench', ['--only', 'nothing'], /^--only nothing is not known\. Give one of: recorded/],
-  ['remeasure', [fixture('short.truth.json')], /is not a session document that can be measured again/],
+  ['remeasure', [fixture('short.truth.json')], /is not a recording document that can be measured again/],
 ];
 
 describe('a command that can’t do what is asked', () => {

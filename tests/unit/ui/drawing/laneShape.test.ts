@@ -16,7 +16,7 @@ const upright: FrameLeg = {
 };
 
 describe('laneShape(leg, side, angles)', () => {
-  it('stands straight from the foot’s centre to the hip in a square view, wider where the limit is wider', () => {
+  it('runs straight from the foot’s centre to the hip in a square view, wider where the limit is wider', () => {
     const { inward, outward } = laneShape(upright, 'right', square)!;
     // Knee half-way down 300 px: 150 tan 6 deg = 15.766 inward (picture's right), 150 tan 3.5 deg = 9.174 outward.
     for (const { x } of inward) expect(x).toBeCloseTo(115.766, 3);
@@ -50,7 +50,7 @@ describe('laneShape(leg, side, angles)', () => {
     expect(laneShape({ ...upright, [joint]: null }, 'right', square)).toBeNull();
   });
 
-  it('is missing where hip and ankle coincide, and stands for a knee below the ankle', () => {
+  it('is missing where hip and ankle coincide, and present for a knee below the ankle', () => {
     expect(laneShape({ ...upright, ankle: upright.hip }, 'right', square)).toBeNull();
     expect(laneShape({ ...upright, knee: { x: 100, y: 460 } }, 'right', square)).not.toBeNull();
   });

@@ -45,7 +45,7 @@ export interface ReadableBackup {
  */
 export async function openBackup(blob: Blob): Promise<ReadableBackup> {
   const head = await firstLine(blob, backupBounds.manifestBytes);
-  if (head === null) throw new Problem('file', 'It is no backup from Overfoot.');
+  if (head === null) throw new Problem('file', 'It is not a backup from Overfoot.');
   const { createdAt, files } = readBackupManifest(head.line, blob.size - head.endBytes);
   return {
     createdAt,

@@ -72,7 +72,7 @@ describe('packParcel(parcel), unpackParcel(blob)', () => {
 
   it('refuse what is something else, or of a later version', async () => {
     for (const text of ['', 'knee', '{}\n', 'null\n', '[1]\n', '\n'])
-      expect(await problemOf(new Blob([text]))).toBe('It is no session from Overfoot.');
+      expect(await problemOf(new Blob([text]))).toBe('It is not a session from Overfoot.');
     expect(await problemOf(around(packed('{}'), {}, { version: 2 }))).toMatch(
       /of version 2; .*Update the program\.$/,
     );
@@ -116,6 +116,6 @@ describe('packParcel(parcel), unpackParcel(blob)', () => {
     ['another prototype', JSON.parse(`{"__proto__":{"format":"overfoot-session"}}`)],
     ['a later version', { ...recording, version: 99 }],
   ])('refuse a session with %s', async (_, data) => {
-    expect(await problemOf(whole(data))).toMatch(/session document/);
+    expect(await problemOf(whole(data))).toMatch(/recording document/);
   });
 });

@@ -122,8 +122,8 @@ describe('packBackup, openBackup, restoreBackup', () => {
   });
 
   it.each([
-    ['something else', 'knee', /^It is no backup/],
-    ['a parcel', '{"format":"overfoot-parcel","version":1}\n', /^It is no backup/],
+    ['something else', 'knee', /^It is not a backup/],
+    ['a parcel', '{"format":"overfoot-parcel","version":1}\n', /^It is not a backup/],
     [
       'a later version',
       `{"format":"overfoot-backup","version":${backupVersion + 1}}\n`,
