@@ -118,8 +118,9 @@ function CurrentScreen({ screens }: { screens: ReturnType<typeof createScreens> 
   useLayoutEffect(() => {
     scrollTo(0, 0);
   }, [screen]);
+  // With its key, the screen that is left goes at once, and does not wait out of sight for the next one's code.
   return (
-    <Suspense fallback={<OpeningScreen />}>
+    <Suspense key={screen} fallback={<OpeningScreen />}>
       <Screen />
     </Suspense>
   );
