@@ -6,6 +6,7 @@ import { mergeConfig } from 'vite';
 import { defineConfig } from 'vitest/config';
 import { plainHeaders, securityHeaders } from './src/hosting/securityHeaders.ts';
 import { pageSettings } from './src/tools/build/pageSettings.ts';
+import { thirdPartyNotices } from './src/tools/build/thirdPartyNotices.ts';
 
 const fromHere = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
@@ -36,7 +37,13 @@ const offline = VitePWA({
     ],
   },
   workbox: {
-    globPatterns: ['index.html', 'assets/*', 'wasm/*', 'models/blazepose-{detector,lite,full}.*'],
+    globPatterns: [
+      'index.html',
+      'licences.txt',
+      'assets/*',
+      'wasm/*',
+      'models/blazepose-{detector,lite,full}.*',
+    ],
     globIgnores: ['assets/*.woff'],
     maximumFileSizeToCacheInBytes: 8_000_000,
     cleanupOutdatedCaches: true,
@@ -68,6 +75,7 @@ export default defineConfig(
           { src: fromHere('fixtures/example.*'), dest: 'example' },
         ],
       }),
+      thirdPartyNotices,
       offline,
     ],
     build: {

@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import type { Plugin, UserConfig } from 'vite';
 import { pagePolicy } from '../../hosting/securityHeaders.ts';
 import { inferenceOnly } from './inferenceOnly.ts';
+import { notePackages } from './thirdPartyNotices.ts';
 import { wasmThreadSource } from './wasmThreadSource.ts';
 
 /** Puts the policy into every built page, first of all, so that it holds on a server that sends no headers. */
@@ -21,11 +22,11 @@ const policyInPages: Plugin = {
 export const pageSettings: UserConfig = {
   root: fileURLToPath(new URL('../..', import.meta.url)),
   base: './',
-  plugins: [policyInPages],
+  plugins: [policyInPages, notePackages],
   resolve: {
     alias: {
       '@mediapipe/pose': fileURLToPath(new URL('../../pose/worker/mediapipeStub.ts', import.meta.url)),
     },
   },
-  worker: { format: 'es', plugins: () => [wasmThreadSource, inferenceOnly] },
+  worker: { format: 'es', plugins: () => [wasmThreadSource, inferenceOnly, notePackages] },
 };
