@@ -6,6 +6,7 @@ import { mergeConfig } from 'vite';
 import { defineConfig } from 'vitest/config';
 import { plainHeaders, securityHeaders } from './src/tools/build/securityHeaders.ts';
 import { pageSettings } from './src/tools/build/pageSettings.ts';
+import { thirdPartyNotices } from './src/tools/build/thirdPartyNotices.ts';
 
 const fromHere = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
@@ -39,7 +40,13 @@ const offline = VitePWA({
     ],
   },
   workbox: {
-    globPatterns: ['index.html', 'assets/*', 'wasm/*', 'models/blazepose-{detector,lite,full}.*'],
+    globPatterns: [
+      'index.html',
+      'licences.txt',
+      'assets/*',
+      'wasm/*',
+      'models/blazepose-{detector,lite,full}.*',
+    ],
     globIgnores: ['assets/*.woff'],
     maximumFileSizeToCacheInBytes: 8_000_000,
     cleanupOutdatedCaches: true,
@@ -71,6 +78,7 @@ export default defineConfig(
           { src: fromHere('fixtures/example.*'), dest: 'example' },
         ],
       }),
+      thirdPartyNotices,
       offline,
     ],
     build: {

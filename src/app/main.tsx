@@ -186,8 +186,9 @@ function CurrentScreen({ screens }: { screens: ReturnType<typeof createScreens> 
     scrollTo(0, 0);
   }, [screen, isTracking]);
   return (
+    // With its key, the screen that is left goes at once, and does not wait out of sight for the next one's code.
     <>
-      <Suspense fallback={<OpeningScreen />}>
+      <Suspense key={isTracking ? 'tracking' : screen} fallback={<OpeningScreen />}>
         <Screen />
       </Suspense>
       {isAsking && (

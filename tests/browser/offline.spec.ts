@@ -26,6 +26,9 @@ test('after one visit everything works without a network, the tracking of a vide
   await page.getByRole('button', { name: 'Measure this video' }).click();
   await expect(rows(page)).toHaveCount(2, { timeout: 80_000 });
   expect(failed).toEqual([]);
+
+  await page.goto(new URL('licences.txt', server.url).href);
+  await expect(page.locator('body')).toContainText('Copyright The Overfoot authors');
 });
 
 test('a newer version waits until it is asked for, and until no other tab is open', async ({

@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import type { Plugin, UserConfig } from 'vite';
 import { pagePolicy } from './securityHeaders.ts';
 import { inferenceOnly } from './inferenceOnly.ts';
+import { notePackages } from './thirdPartyNotices.ts';
 import { wasmThreadSource } from './wasmThreadSource.ts';
 
 /** Puts the policy first in every built page, so that it also applies on a server that sends no headers. */
@@ -23,7 +24,7 @@ const fromSource = (path: string) => fileURLToPath(new URL(`../../${path}`, impo
 export const pageSettings: UserConfig = {
   root: fromSource(''),
   base: './',
-  plugins: [policyInPages],
+  plugins: [policyInPages, notePackages],
   resolve: {
     alias: [
       // The same as `paths` in tsconfig.json.
@@ -34,5 +35,5 @@ export const pageSettings: UserConfig = {
       { find: '@mediapipe/pose', replacement: fromSource('device/pose/worker/mediapipeStub.ts') },
     ],
   },
-  worker: { format: 'es', plugins: () => [wasmThreadSource, inferenceOnly] },
+  worker: { format: 'es', plugins: () => [wasmThreadSource, inferenceOnly, notePackages] },
 };

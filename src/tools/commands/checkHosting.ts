@@ -40,6 +40,7 @@ function expectedFiles(): [path: string, type: string, keeping: string][] {
   const script = /^(application|text)\/javascript/.source;
   return [
     ['', '^text/html; charset=utf-8$', revalidated],
+    ['licences.txt', '^text/plain; charset=utf-8$', revalidated],
     ['mark.svg', '^image/svg\\+xml', revalidated],
     ['mark-512.png', '^image/png$', revalidated],
     ['sw.js', script, revalidated],

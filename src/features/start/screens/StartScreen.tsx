@@ -125,6 +125,11 @@ export function StartScreen() {
           </div>
         </section>
       </main>
+      <footer className="start-foot small">
+        <a href="./licences.txt" target="_blank" rel="noreferrer">
+          Licences
+        </a>
+      </footer>
     </div>
   );
 }

@@ -1,0 +1,19 @@
+import { expect, test } from '@playwright/test';
+import packageJson from '../../package.json' with { type: 'json' };
+
+test('the licences of everything that is shipped can be read from the start screen', async ({ page }) => {
+  await page.goto('./');
+  const opened = page.waitForEvent('popup');
+  await page.getByRole('link', { name: 'Licences' }).click();
+  const text = await (await opened).locator('body').innerText();
+
+  // Packages that others bring along, in the page, in its workers and in the service worker, count too.
+  const broughtAlong = ['react-aria', 'long', '@tensorflow/tfjs-core', 'workbox-core'];
+  for (const name of [...Object.keys(packageJson.dependencies), ...broughtAlong])
+    expect(text, name).toMatch(new RegExp(`^${name} \\d+\\.\\d+\\.\\d+ \\(`, 'm'));
+  expect(text).toContain('Copyright The Overfoot authors');
+  expect(text).toContain('BlazePose by Google, licensed under the Apache License, Version 2.0');
+  expect(text).toContain('SIL OPEN FONT LICENSE Version 1.1');
+  expect(text).toContain('Mozilla Public License');
+  expect(text).toContain('(the “Software”)'); // Read as UTF-8.
+});
