@@ -1,3 +1,6 @@
+import type { Navigation } from '#shell/navigation/createNavigation';
+import type { Tracking } from '#shell/tracking/createTracking';
+import { guardMirror } from './guardMirror';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { App } from '#features/review/store/createApp';
 import type { Notes } from '#shell/notes';
@@ -7,6 +10,8 @@ import { saveBlob } from '#shell/saveBlob';
 interface Shared {
   baseUrl: string;
   app: App;
+  tracking: Tracking;
+  navigation: Navigation;
   notes: Notes;
   openRepository: () => Promise<OpenedRepository>;
 }
@@ -14,14 +19,14 @@ interface Shared {
 /** The features of the page by name. Each is fetched and created when it is first asked for, once. */
 export type Features = ReturnType<typeof createFeatures>;
 
-export function createFeatures({ baseUrl, app, notes, openRepository }: Shared) {
+export function createFeatures({ baseUrl, app, tracking, navigation, notes, openRepository }: Shared) {
   const features = {
     home: openOnce(async () => {
       const [{ createHome }, { browserWorld }] = await Promise.all([
         import('#features/home/store/createHome'),
         import('#features/home/store/browserWorld'),
       ]);
-      return createHome(browserWorld(baseUrl, app, openRepository));
+      return createHome(browserWorld(baseUrl, { app, tracking, navigation }, openRepository));
     }),
     writing: openOnce(async () => {
       const [{ createPlanWriting }, { browserPlanWriting }] = await Promise.all([
@@ -35,11 +40,11 @@ export function createFeatures({ baseUrl, app, notes, openRepository }: Shared) 
         import('#features/sessions/store/createKeptSessions'),
         import('#features/sessions/store/browserKeptSessions'),
       ]);
+      void features.home(); // It measures what is waiting to be measured from its video.
       return createKeptSessions(
         browserKeptSessions({
           app,
           openRepository,
-          measureWaiting: () => void features.home().then((home) => home.enter()),
           forgetPatient: (patient) => void features.writing().then((writing) => writing.forget(patient)),
         }),
       );
@@ -49,12 +54,7 @@ export function createFeatures({ baseUrl, app, notes, openRepository }: Shared) 
         import('#features/sharing/store/createClinic'),
         import('#features/sharing/store/browserSending'),
       ]);
-      return createClinic(
-        browserClinic(openRepository, notes, () => {
-          if (app.store.getState().screen === 'inbox')
-            void features.keptSessions().then((kept) => kept.enter());
-        }),
-      );
+      return createClinic(browserClinic(openRepository, notes));
     }),
     sending: openOnce(async () => {
       const [{ createSending }, { browserSending }] = await Promise.all([
@@ -68,7 +68,9 @@ export function createFeatures({ baseUrl, app, notes, openRepository }: Shared) 
         import('#features/mirror/store/createMirror'),
         import('#features/mirror/store/browserMirror'),
       ]);
-      return createMirror(browserMirror(baseUrl));
+      const mirror = createMirror(browserMirror(baseUrl));
+      guardMirror(navigation, mirror);
+      return mirror;
     }),
     backup: openOnce(async () => {
       const { createBackup } = await import('#features/sharing/store/backup/createBackup');
@@ -76,10 +78,6 @@ export function createFeatures({ baseUrl, app, notes, openRepository }: Shared) 
         openRepository,
         saveBlob,
         now: () => new Date(),
-        onRestored() {
-          void features.clinic().then((clinic) => clinic.lookAnew());
-          void features.keptSessions().then((kept) => kept.enter());
-        },
       });
     }),
     lockSettings: openOnce(async () => {

@@ -13,7 +13,7 @@ import { LockSettingsProvider } from '#features/lock/lockContext';
 import { createGate } from '#features/lock/store/createGate';
 import { MirrorProvider } from '#features/mirror/mirrorContext';
 import { PlanWritingProvider } from '#features/planning/planWritingContext';
-import { AppProvider, useAppState } from '#features/review/appContext';
+import { AppProvider } from '#features/review/appContext';
 import { browserReviewer } from '#features/review/store/browserReviewer';
 import { KeptSessionsProvider } from '#features/sessions/keptSessionsContext';
 import { BackupProvider } from '#features/sharing/backupContext';
@@ -23,12 +23,19 @@ import { OfflineProvider } from '#features/start/offlineContext';
 import { StartScreen } from '#features/start/screens/StartScreen';
 import { browserOffline } from '#features/start/store/browserOffline';
 import { createOffline } from '#features/start/store/createOffline';
+import { browserHistory } from '#shell/navigation/browserHistory';
+import { createNavigation } from '#shell/navigation/createNavigation';
+import { NavigationProvider, useNavigationState } from '#shell/navigation/navigationContext';
+import { createTracking } from '#shell/tracking/createTracking';
+import { TrackingProvider, useTrackingState } from '#shell/tracking/trackingContext';
 import { fetchExample } from '#shell/fetchExample';
 import { earlierNotes, openNotes } from '#shell/notes';
 import { openOnce } from '#shell/openOnce';
 import { saveFile } from '#shell/saveFile';
 import { createFeatures, type Features } from './features';
+import { guardLeaving } from './guardLeaving';
 import { inContext, lazyScreen } from './lazyScreen';
+import { LeaveDialog } from './LeaveDialog';
 import { NotLoaded } from './NotLoaded';
 import { OpeningScreen } from './OpeningScreen';
 
@@ -62,29 +69,52 @@ async function openPage(): Promise<void> {
     import('#features/review/store/createApp'),
   ]);
 
-  const app = createApp({
+  /** A review needs a recording, which does not outlast the page. */
+  let hasRecording = false;
+  const navigation = createNavigation(browserHistory(), (screen) => screen !== 'review' || hasRecording);
+  const tracking = createTracking({
     openFrameSource,
     createTracker: () => createPoseTracker(baseUrl),
+    weights: poseWeights,
+  });
+  const app = createApp({
+    navigation,
+    openFrameSource,
+    tracking,
     fetchExample: () => fetchExample(`${baseUrl}example/`),
     saveFile,
-    weights: poseWeights,
     reviewer: browserReviewer(notes),
     newId: () => crypto.randomUUID(),
     now: () => new Date(),
     later: (call) => setTimeout(call, 0),
   });
+  app.store.subscribe(({ recording }) => (hasRecording = recording !== null));
+  guardLeaving(navigation, { app, tracking });
+  addEventListener('beforeunload', (event) => {
+    if (navigation.holdsWork()) event.preventDefault();
+  });
   const offline = createOffline(browserOffline());
-  const features = createFeatures({ baseUrl, app, notes, openRepository: openRepositoryOnce });
+  const features = createFeatures({
+    baseUrl,
+    app,
+    tracking,
+    navigation,
+    notes,
+    openRepository: openRepositoryOnce,
+  });
   // A plan that came with the link opens at once, and does not stay in the address, where others could read it.
   const openLink = () => {
     const { hash, pathname, search } = location;
     if (!carriesPlan(hash)) return;
-    history.replaceState(null, '', pathname + search);
-    app.show('home');
-    features.home().then(
-      (home) => home.openPlanLink(hash),
-      () => history.replaceState(null, '', pathname + search + hash), // For when the page is loaded again.
-    );
+    history.replaceState(history.state, '', pathname + search);
+    void navigation.show('home').then((isShown) => {
+      if (!isShown) return;
+      features.home().then(
+        (home) => home.openPlanLink(hash),
+        // For when the page is loaded again.
+        () => history.replaceState(history.state, '', pathname + search + hash),
+      );
+    });
   };
   openLink();
   addEventListener('hashchange', openLink);
@@ -92,11 +122,15 @@ async function openPage(): Promise<void> {
   const screens = createScreens(features);
   root.render(
     <StrictMode>
-      <AppProvider value={app}>
-        <OfflineProvider value={offline}>
-          <CurrentScreen screens={screens} />
-        </OfflineProvider>
-      </AppProvider>
+      <NavigationProvider value={navigation}>
+        <TrackingProvider value={tracking}>
+          <AppProvider value={app}>
+            <OfflineProvider value={offline}>
+              <CurrentScreen screens={screens} />
+            </OfflineProvider>
+          </AppProvider>
+        </TrackingProvider>
+      </NavigationProvider>
     </StrictMode>,
   );
 }
@@ -124,7 +158,7 @@ function createScreens(features: Features) {
       home,
       sending,
     ]),
-    inbox: lazyScreen(
+    sessions: lazyScreen(
       async () => (await import('#features/sessions/screens/SessionsScreen')).SessionsScreen,
       NotLoaded,
       [keptSessions, clinic, backup, lockSettings],
@@ -143,15 +177,19 @@ function createScreens(features: Features) {
 }
 
 function CurrentScreen({ screens }: { screens: ReturnType<typeof createScreens> }) {
-  const screen = useAppState((state) => state.screen);
-  const Screen = screens[screen];
+  const isTracking = useTrackingState((state) => state.isTracking);
+  const screen = useNavigationState((state) => state.screen);
+  const Screen = screens[isTracking ? 'tracking' : screen];
   useLayoutEffect(() => {
     scrollTo(0, 0);
-  }, [screen]);
+  }, [screen, isTracking]);
   return (
-    <Suspense fallback={<OpeningScreen />}>
-      <Screen />
-    </Suspense>
+    <>
+      <Suspense fallback={<OpeningScreen />}>
+        <Screen />
+      </Suspense>
+      <LeaveDialog />
+    </>
   );
 }
 

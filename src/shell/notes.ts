@@ -1,3 +1,4 @@
+import { createQueue } from '#core/createQueue';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
 import { explainStorage, type StorageProblem } from '#device/storage/storageProblem';
@@ -45,12 +46,10 @@ export async function openNotes(
     () => null,
   );
   for (const [name, text] of (await kept?.read().catch(() => null)) ?? []) notes.set(name, text);
-  let writing: Promise<unknown> = Promise.resolve();
+  const writes = createQueue();
   const write = async (name: NoteName, text: string): Promise<void> => {
     notes.set(name, text);
-    const written = writing.then(() => kept?.write(name, text));
-    writing = written.catch(() => undefined);
-    await written.catch(rethrow);
+    await writes.add(() => kept?.write(name, text)).catch(rethrow);
   };
   if (earlier !== null) await bringOver(earlier, notes, kept);
 
@@ -58,7 +57,7 @@ export async function openNotes(
     isLasting: kept !== null,
     read: (name) => notes.get(name) ?? null,
     async readAnew(name) {
-      await writing;
+      await writes.idle();
       if (kept === null) return notes.get(name) ?? null;
       const text = (await kept.read().catch(rethrow)).get(name) ?? null;
       if (text === null) notes.delete(name);

@@ -1,5 +1,5 @@
 import { Decrypter, Encrypter, generateX25519Identity, identityToRecipient } from 'age-encryption';
-import { ParcelProblem } from '#documents/parcel/parcelProblem';
+import { Problem } from '#core/problem';
 
 /** A key pair in the open age format. */
 export interface KeyPair {
@@ -42,7 +42,7 @@ export async function sealFor(recipient: string, blob: Blob): Promise<Blob> {
   return gather(await encrypter.encrypt(blob.stream()));
 }
 
-/** @throws ParcelProblem  where it is not sealed, is sealed for another key, or was changed or cut */
+/** @throws Problem  where it is not sealed, is sealed for another key, or was changed or cut */
 export async function unseal(identity: string, blob: Blob): Promise<Blob> {
   const decrypter = new Decrypter();
   decrypter.addIdentity(identity);
@@ -67,7 +67,7 @@ export async function sealByPassphrase(
   return gather(await encrypterFor(passphrase, scryptWorkFactor).encrypt(blob.stream()));
 }
 
-/** @throws ParcelProblem  where it is not sealed, by another passphrase, or was changed or cut */
+/** @throws Problem  where it is not sealed, by another passphrase, or was changed or cut */
 export async function unsealByPassphrase(passphrase: string, blob: Blob): Promise<Blob> {
   const decrypter = new Decrypter();
   decrypter.addPassphrase(passphrase);
@@ -84,12 +84,12 @@ async function open(
   sentences: { otherKey: string; broken: string },
 ): Promise<Blob> {
   const head = await blob.slice(0, ageStart.length).text();
-  if (head !== ageStart) throw new ParcelProblem('It is no sealed file.');
+  if (head !== ageStart) throw new Problem('file', 'It is no sealed file.');
   try {
     return await gather(await decrypter.decrypt(blob.stream()));
   } catch (error) {
     const isOtherKey = error instanceof Error && /no identity matched/i.test(error.message);
-    throw new ParcelProblem(isOtherKey ? sentences.otherKey : sentences.broken);
+    throw new Problem('file', isOtherKey ? sentences.otherKey : sentences.broken);
   }
 }
 const ageStart = 'age-encryption.org/v1\n';
@@ -115,9 +115,9 @@ function encrypterFor(passphrase: string, scryptWorkFactor: number | undefined):
   return encrypter;
 }
 
-/** @throws ParcelProblem  where the passphrase is another one, or it is no backup of a key */
+/** @throws Problem  where the passphrase is another one, or it is no backup of a key */
 export async function restoreKey(file: Blob, passphrase: string): Promise<KeyPair> {
-  const wrong = (sentence: string) => new ParcelProblem(sentence);
+  const wrong = (sentence: string) => new Problem('file', sentence);
   if (file.size > largestBackupBytes) throw wrong('This is no backup of a key.');
   const decrypter = new Decrypter();
   decrypter.addPassphrase(passphrase);

@@ -1,11 +1,11 @@
-import type { LimitEnd, Limits } from '#core/protocol/limits';
-import { limitedMeasures, limitEnds } from '#core/protocol/limits';
-import type { MeasureId } from '#core/measures/measures';
-import { measureNames, measureUnits, measureWays } from './formatMeasure';
+import { limitEnds, type LimitEnd } from '#core/measures/limitEnd';
+import { findMeasure, type MeasureId } from '#core/measures/measures';
+import { addedMeasures, type Limits } from '#core/protocol/limits';
+import { measureName } from './formatMeasure';
 
 /** The name of a limit, shown next to its number. */
-export function limitName(measure: MeasureId, end: LimitEnd): string {
-  return measureWays[measure]?.[end].long ?? `at ${end}`;
+export function limitName(id: MeasureId, end: LimitEnd): string {
+  return findMeasure(id).ways?.[end].long ?? `at ${end}`;
 }
 
 /**
@@ -13,33 +13,33 @@ export function limitName(measure: MeasureId, end: LimitEnd): string {
  *
  * @returns  never 0
  */
-export function limitFactor(measure: MeasureId, end: LimitEnd): number {
-  const sign = end === 'least' && measureWays[measure] !== null ? -1 : 1;
-  return sign * measureUnits[measure].factor;
+export function limitFactor(id: MeasureId, end: LimitEnd): number {
+  const { ways, unit } = findMeasure(id);
+  return (end === 'least' && ways !== null ? -1 : 1) * unit.factor;
 }
 
 /** The number of a limit with its unit: '6 %'. */
-export function limitNumber(measure: MeasureId, end: LimitEnd, value: number): string {
-  return `${Math.round(value * limitFactor(measure, end))}${measureUnits[measure].short}`;
+export function limitNumber(id: MeasureId, end: LimitEnd, value: number): string {
+  return `${Math.round(10 * value * limitFactor(id, end)) / 10}${findMeasure(id).unit.short}`;
 }
 
 /** A limit as it is shown: '6 % inward', 'at most 29 %'. */
-export function limitWords(measure: MeasureId, end: LimitEnd, value: number): string {
-  const number = limitNumber(measure, end, value);
-  const name = limitName(measure, end);
-  return measureWays[measure] === null ? `${name} ${number}` : `${number} ${name}`;
+export function limitWords(id: MeasureId, end: LimitEnd, value: number): string {
+  const number = limitNumber(id, end, value);
+  const name = limitName(id, end);
+  return findMeasure(id).ways === null ? `${name} ${number}` : `${number} ${name}`;
 }
 
 /**
  * All limits besides the knee angle's: 'trunk lean 10° towards the working side, depth at most 29 %'; empty
  * without any.
  */
-export function otherLimitsWords(limits: Limits): string {
-  return limitedMeasures(limits)
+export function addedLimitsWords(limits: Limits): string {
+  return addedMeasures(limits)
     .flatMap((id) =>
       limitEnds.flatMap((end) => {
-        const value = limits.others?.[id]?.[end];
-        return value === undefined ? [] : [`${measureNames[id].toLowerCase()} ${limitWords(id, end, value)}`];
+        const value = limits[id]?.[end];
+        return value === undefined ? [] : [`${measureName(id)} ${limitWords(id, end, value)}`];
       }),
     )
     .join(', ');

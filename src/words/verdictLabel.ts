@@ -1,6 +1,7 @@
-import { decidingMeasure, decidingWay } from '#core/scoring/decidingMeasure';
+import { decidingWay } from '#core/scoring/deciding';
 import type { Judgement } from '#core/scoring/judge';
-import { measureNames } from './formatMeasure';
+import { findMeasure } from '#core/measures/measures';
+import { measureName } from './formatMeasure';
 import { verdictWords } from './verdictWords';
 
 /**
@@ -8,10 +9,9 @@ import { verdictWords } from './verdictWords';
  * rests on a measure other than the knee angle names it.
  */
 export function verdictLabel(judgement: Judgement, isShort = false): string {
-  const { verdict } = judgement;
-  const measure = decidingMeasure(judgement);
-  if (measure !== null && verdict !== 'in-line')
-    return `${verdictWords[verdict]}: ${measureNames[measure.measure].toLowerCase()}`;
+  const { verdict, decidedBy } = judgement;
+  if (!findMeasure(decidedBy).isAlwaysLimited && verdict !== 'in-line')
+    return `${verdictWords[verdict]}: ${measureName(decidedBy)}`;
   const way = decidingWay(judgement);
   const hasWay = verdict === 'out-of-line' && way !== null && !isShort;
   return hasWay ? `${verdictWords[verdict]} ${way}` : verdictWords[verdict];

@@ -39,7 +39,7 @@ test.describe('measure', () => {
     expect(stdout.match(/^│ +[12] │.*\d\.\d \/ \d\.\d \/ \d\.\d s/gm)).toHaveLength(2);
     expect(stdout).toMatch(/282 frames at [\d.]+ frames a second \(model lite on /);
     const recording = parseRecording(readFileSync(out, 'utf8'));
-    expect(recording.limits).toEqual({ kneeInwardDeg: 7, kneeOutwardDeg: 10 });
+    expect(recording.limits).toEqual({ 'knee-angle': { least: -10, most: 7 } });
     expect(recording.derived.repetitions).toHaveLength(2);
     expect(recording.observed.timesMs).toHaveLength(282);
     expect(recording.note).toBe('');

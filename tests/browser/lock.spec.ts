@@ -1,15 +1,12 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
+import { openKeptSessions } from '../support/browser/openKeptSessions';
 import { demoSessions, saveSessions } from '../support/browser/saveSessions';
 
 /** Two pseudonyms, the key, and what stands at the start of every MP4 file. */
 const secrets = ['Blue Heron 7', 'Quiet Otter 3', 'AGE-SECRET-KEY-1', 'ftypisom'];
 const passphrase = 'otter river stone lamp';
 
-const openSessionsScreen = async (page: Page) => {
-  await page.getByRole('button', { name: 'Kept sessions' }).click();
-  await expect(page.getByRole('heading', { level: 1, name: 'Kept sessions' })).toBeVisible();
-};
 const sessions = (page: Page) =>
   page.getByRole('listbox', { name: 'Kept sessions by patient' }).getByRole('option');
 const locked = (page: Page) => page.getByRole('heading', { name: 'What is kept on this device is locked' });
@@ -47,7 +44,7 @@ const foundOnDisk = (page: Page, words: readonly string[]) =>
 test('a lock seals sessions, videos and keys; the passphrase alone brings them back', async ({ page }) => {
   await saveSessions(page, demoSessions());
   await page.goto('./');
-  await openSessionsScreen(page);
+  await openKeptSessions(page);
   await page.getByRole('button', { name: 'Key', exact: true }).click();
   await page.getByRole('button', { name: 'Make a key' }).click();
   await expect(page.getByText(/^age1/)).toBeVisible();
@@ -69,7 +66,7 @@ test('a lock seals sessions, videos and keys; the passphrase alone brings them b
   await unlock(page, 'another river stone lamp');
   await expect(page.getByRole('alert')).toContainText('does not open what is kept here');
   await unlock(page, passphrase);
-  await openSessionsScreen(page);
+  await openKeptSessions(page);
   await expect(sessions(page)).toHaveCount(4);
   expect(await foundOnDisk(page, secrets)).toEqual([]);
 
@@ -79,7 +76,7 @@ test('a lock seals sessions, videos and keys; the passphrase alone brings them b
     .toBe(540);
   await page.reload();
   await unlock(page, passphrase);
-  await openSessionsScreen(page);
+  await openKeptSessions(page);
   await page.getByRole('button', { name: 'Key', exact: true }).click();
   await expect(page.getByText(/^age1/)).toBeVisible();
   await page.getByRole('button', { name: 'Close' }).click();
@@ -88,10 +85,10 @@ test('a lock seals sessions, videos and keys; the passphrase alone brings them b
   await page.getByLabel('Passphrase of the lock').fill(passphrase);
   await page.getByRole('button', { name: 'Take the lock off' }).click();
   await unlock(page, passphrase);
-  await openSessionsScreen(page);
+  await openKeptSessions(page);
   await expect(sessions(page)).toHaveCount(4);
   await page.reload();
-  await openSessionsScreen(page);
+  await openKeptSessions(page);
   expect(await foundOnDisk(page, secrets)).toEqual(secrets);
 });
 
@@ -103,7 +100,7 @@ test('a lost passphrase leaves the way to begin anew; another open tab keeps the
   await page.goto('./');
   const other = await context.newPage();
   await other.goto('./');
-  await openSessionsScreen(page);
+  await openKeptSessions(page);
   const lockDevice = async () => {
     await page.getByRole('button', { name: 'Lock', exact: true }).click();
     await page.getByLabel('Passphrase of the lock').fill(passphrase);
@@ -114,12 +111,12 @@ test('a lost passphrase leaves the way to begin anew; another open tab keeps the
   await expect(page.getByText('Another tab of this program is in the way')).toBeVisible();
   await other.close();
   await page.reload();
-  await openSessionsScreen(page);
+  await openKeptSessions(page);
   await lockDevice();
   await expect(locked(page)).toBeVisible();
   await page.getByText('The passphrase is lost').click();
   await page.getByRole('button', { name: 'Delete everything …' }).click();
   await page.getByRole('button', { name: 'Yes, delete everything for good' }).click();
-  await openSessionsScreen(page);
+  await openKeptSessions(page);
   await expect(page.getByText('Nothing is kept on this device yet')).toBeVisible();
 });

@@ -83,7 +83,7 @@ function stored(): Promise<string[]> {
 
 /** Height over width of the longest upright run of white pixels that is drawn over the picture; 0 where there is none. */
 function plumbLine(): Promise<number> {
-  return mirror.locator('.practice-placed canvas').evaluate((canvas: HTMLCanvasElement) => {
+  return mirror.locator('.live-picture canvas').evaluate((canvas: HTMLCanvasElement) => {
     const { width, height } = canvas;
     const { data } = canvas.getContext('2d')!.getImageData(0, 0, width, height);
     const isWhite = (x: number, y: number) => {

@@ -53,7 +53,7 @@ test.describe('a browser that decodes video in its element only', () => {
     });
     expect(Math.max(...differencesPx)).toBeLessThan(samePointsWithinPx);
     const peaksDeg = [decoded, stepped].map((recording) =>
-      completeRepetitions(recording).map(({ kneeAngleMaxDeg }) => kneeAngleMaxDeg!.value),
+      completeRepetitions(recording).map(({ ranges }) => ranges['knee-angle'].max!.value),
     );
     expect(peaksDeg[0]).toHaveLength(2);
     expect(peaksDeg[1]).toHaveLength(2);

@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
+import { openKeptSessions } from '../support/browser/openKeptSessions';
 import { demoSessions, saveSessions } from '../support/browser/saveSessions';
 
 const rows = (page: Page) =>
@@ -17,7 +18,7 @@ async function openExample(page: Page) {
 /** Opens the newest kept set of the invented patient in the review. */
 async function openKeptSet(page: Page) {
   await page.goto('./');
-  await page.getByRole('button', { name: 'Kept sessions' }).click();
+  await openKeptSessions(page);
   const sets = page.getByRole('grid', { name: 'Sets' }).getByRole('row');
   await expect(sets.first()).toContainText('%');
   await sets.first().focus();
@@ -257,7 +258,6 @@ test('a limit of another measure is set by keyboard, judges all again, shows its
   expect(await seriousFaults(page)).toEqual([]);
   await expect(page.getByText('Kept on this device')).toBeVisible();
   await page.reload();
-  await page.getByRole('button', { name: 'Kept sessions' }).click();
   await openKeptSet(page);
   await expect(named.first()).toBeVisible();
   await expect(limits).toContainText('Beside the knee angle: depth at most 20 %.');

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import AxeBuilder from '@axe-core/playwright';
 import { chromium, expect, test, type Page } from '@playwright/test';
 import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
+import { openKeptSessions } from '../support/browser/openKeptSessions';
 import { countKept, demoSessions, saveSessions } from '../support/browser/saveSessions';
 
 /** Longer than a deletion can be taken back, ms. */
@@ -13,8 +14,7 @@ test.use({ timezoneId: 'UTC', viewport: { width: 1440, height: 900 } });
 
 async function openSessionsScreen(page: Page) {
   await page.goto('./');
-  await page.getByRole('button', { name: 'Kept sessions' }).click();
-  await expect(page.getByRole('heading', { level: 1, name: 'Kept sessions' })).toBeVisible();
+  await openKeptSessions(page);
 }
 
 const list = (page: Page) => page.getByRole('listbox', { name: 'Kept sessions by patient' });

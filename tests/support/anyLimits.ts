@@ -1,29 +1,14 @@
 import fc from 'fast-check';
-import {
-  limitChoices,
-  limitEnds,
-  limitRangeDeg,
-  type Limits,
-  type MeasureLimits,
-} from '#core/protocol/limits';
-import { measureIds } from '#core/measures/measures';
+import type { LimitChoice } from '#core/measures/measure';
+import { mapMeasures } from '#core/measures/measures';
+import type { Limits } from '#core/protocol/limits';
 
-const within = ({ min, max }: { min: number; max: number }) => fc.double({ min, max, noNaN: true });
-
-const others: fc.Arbitrary<MeasureLimits> = fc.record(
-  Object.fromEntries(
-    measureIds.map((id) => [
-      id,
-      fc.record(Object.fromEntries(limitEnds.map((end) => [end, within(limitChoices[id][end])])), {
-        requiredKeys: [],
-      }),
-    ]),
-  ),
-  { requiredKeys: [] },
-);
+const within = ({ min, max }: LimitChoice) => fc.double({ min, max, noNaN: true });
 
 /** Any limits that a document may hold. */
 export const anyLimits: fc.Arbitrary<Limits> = fc.record(
-  { kneeInwardDeg: within(limitRangeDeg), kneeOutwardDeg: within(limitRangeDeg), others },
-  { requiredKeys: ['kneeInwardDeg', 'kneeOutwardDeg'] },
-);
+  mapMeasures((_, { limits: { least, most }, isAlwaysLimited }) =>
+    fc.record({ least: within(least), most: within(most) }, isAlwaysLimited ? {} : { requiredKeys: [] }),
+  ),
+  { requiredKeys: ['knee-angle'] },
+) as fc.Arbitrary<Limits>;

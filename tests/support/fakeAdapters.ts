@@ -1,12 +1,15 @@
 import type { Adapters } from '#features/review/store/adapters';
 import type { Frame, FrameSource, VideoFacts } from '#device/frames/frameSource';
-import { VideoProblem } from '#device/frames/videoProblem';
+import { Problem } from '#core/problem';
 import { keypointCount } from '#core/keypoints/keypointNames';
 import { frameCount, type KeypointRow, type KeypointTrack } from '#core/keypoints/keypointTrack';
 import { measure } from '#core/measurement/measure';
 import type { PoseTracker } from '#device/pose/poseTracker';
-import { defaultLimits } from '#core/protocol/limits';
+import { createNavigation, type Navigation } from '#shell/navigation/createNavigation';
+import { createTracking, type Tracking, type TrackingAdapters } from '#shell/tracking/createTracking';
+import { defaultLimits, withLimit } from '#core/protocol/limits';
 import { buildRecording } from '#documents/recording/buildRecording';
+import { fakeHistory } from './fakeHistory';
 import { filmPerson } from './syntheticPerson';
 
 /** Three repetitions with the right leg; the last one goes far beyond the default limit. */
@@ -37,7 +40,7 @@ export const recordingText = JSON.stringify(
     id: '1b6f8a1e-8f2b-4c07-9a25-6a1f0d3c5e77',
     createdAt: new Date('2026-02-03T04:05:06Z'),
     note: 'Invented: a made-up person.',
-    limits: { ...defaultLimits, kneeInwardDeg: 12 },
+    limits: withLimit(defaultLimits, 'knee-angle', 'most', 12),
     video: {
       bytes: facts.fileBytes,
       codec: facts.codec,
@@ -67,7 +70,12 @@ export interface FakeWorld {
 }
 
 /** Adapters that film the made-up person, whatever the file; a file named 'bad.txt' is no video. */
-export function fakeAdapters(): { adapters: Adapters; world: FakeWorld } {
+export function fakeAdapters(): {
+  adapters: Adapters & TrackingAdapters;
+  world: FakeWorld;
+  tracking: Tracking;
+  navigation: Navigation;
+} {
   const world: FakeWorld = {
     saved: [],
     trackersStarted: 0,
@@ -79,10 +87,16 @@ export function fakeAdapters(): { adapters: Adapters; world: FakeWorld } {
     beforeAnswer: () => Promise.resolve(),
     beforeLoad: () => Promise.resolve(),
   };
-  const adapters: Adapters = {
+  const navigation = createNavigation(fakeHistory().history, () => true);
+  const tracking = createTracking({
+    openFrameSource: (file) => adapters.openFrameSource(file),
+    createTracker: () => adapters.createTracker(),
+    weights: 'made-up 4.5.6',
+  });
+  const adapters: Adapters & TrackingAdapters = {
     openFrameSource: (file) => {
       if (file.name === 'bad.txt') {
-        return Promise.reject(new VideoProblem('not-a-video', '"bad.txt" is not a video. Choose another.'));
+        return Promise.reject(new Problem('video', '"bad.txt" is not a video. Choose another.'));
       }
       world.sourcesOpen++;
       return Promise.resolve(fakeSource(film.track, world));
@@ -91,15 +105,17 @@ export function fakeAdapters(): { adapters: Adapters; world: FakeWorld } {
       world.trackersStarted++;
       return fakeTracker(film.track, world);
     },
+    weights: 'made-up 4.5.6',
+    tracking,
+    navigation,
     fetchExample: () => Promise.resolve({ recordingText, video: new File(['x'], 'example.mp4') }),
     saveFile: (fileName, text) => world.saved.push({ fileName, text }),
-    weights: 'made-up 4.5.6',
     reviewer: { read: () => 'T1', write: () => undefined },
     newId: () => '7f0c2c3e-51d4-4a39-8c53-0d9a4be4d1c2',
     now: () => new Date('2026-05-06T07:08:09Z'),
     later: (call) => call(),
   };
-  return { adapters, world };
+  return { adapters, world, tracking, navigation };
 }
 
 export function fakeSource(track: KeypointTrack, world: FakeWorld): FrameSource {

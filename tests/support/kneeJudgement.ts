@@ -1,16 +1,32 @@
-import { mapMeasures } from '#core/measures/measures';
-import type { MeasuredRepetition } from '#core/measurement/measurement';
+import type { Extreme, MeasureRange } from '#core/measurement/measureRange';
+import { mapMeasures, type MeasureId } from '#core/measures/measures';
+import type { Direction } from '#core/scoring/deciding';
 import type { Judgement } from '#core/scoring/judge';
+import type { MeasureJudgement } from '#core/scoring/judgeMeasure';
 
-/** What a judgement without limits beside the knee's adds to what is said of the knee. */
-export function ofKnee<Verdict extends Judgement['verdict']>(verdict: Verdict) {
-  const decidedBy: Judgement['decidedBy'] = verdict === 'not-measured' ? null : 'knee-angle';
-  const measures: Judgement['measures'] = [];
-  return { verdict, knee: verdict, decidedBy, measures };
+/** Of a measure that was not seen. */
+export const noRange: MeasureRange = { min: null, max: null, measuredShare: 0, mainReason: null };
+
+/** Of a repetition in which nothing but the given was measured. */
+export function rangesWith(given: Partial<Record<MeasureId, Partial<MeasureRange>>>) {
+  return mapMeasures((id): MeasureRange => ({ ...noRange, ...given[id] }));
 }
 
-/** Of a repetition in which nothing beside the knee angle was measured. */
-export const noRanges: MeasuredRepetition['ranges'] = mapMeasures(() => ({
-  ...{ min: null, max: null },
-  ...{ measuredShare: 0, mainReason: null },
-}));
+interface KneeParts {
+  verdict: Judgement['verdict'];
+  direction?: Direction | null;
+  worst?: Extreme | null;
+  reason?: Judgement['reason'];
+}
+
+/** How the knee angle alone was judged. */
+export function ofKnee({ verdict, direction, worst = null, reason = null }: KneeParts): MeasureJudgement {
+  const end = direction === 'outward' ? 'least' : 'most';
+  return { measure: 'knee-angle', verdict, reason, end, extreme: worst };
+}
+
+/** A judgement that rests on the knee angle, where nothing else has a limit. */
+export function kneeJudged(parts: KneeParts & { alignmentScorePct?: number | null }): Judgement {
+  const { verdict, reason = null, alignmentScorePct = null } = parts;
+  return { verdict, reason, decidedBy: 'knee-angle', alignmentScorePct, measures: [ofKnee(parts)] };
+}

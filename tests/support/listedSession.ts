@@ -1,6 +1,6 @@
 import type { ListedRecording, ListedSession } from '#features/sessions/rules/listedSession';
-import type { SetMark } from '#features/sessions/rules/setResult';
-import type { Direction } from '#core/scoring/judge';
+import type { SetMark } from '#features/sessions/rules/buildSetReport';
+import type { Direction } from '#core/scoring/deciding';
 import type { Verdict } from '#core/scoring/verdict';
 
 /** An invented visit in which nothing needs a look, but for what is changed. */

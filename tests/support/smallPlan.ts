@@ -12,7 +12,7 @@ export function smallItem(change: Partial<RepetitionItem> = {}): RepetitionItem 
     tempo: null,
     seatHeightCm: 46,
     feedback: 'only-outside',
-    limits: { kneeInwardDeg: 9, kneeOutwardDeg: 11 },
+    limits: { 'knee-angle': { least: -11, most: 9 } },
     ...change,
   };
 }
@@ -35,7 +35,7 @@ export function smallHold(change: Partial<HoldItem> = {}): HoldItem {
 export function smallPlan(change: Partial<PlanDocument> = {}): PlanDocument {
   return {
     format: 'overfoot-plan',
-    version: 2,
+    version: 3,
     id: 'b7d4b0a5-2c55-4d6c-8a6e-3f1de2c86f14',
     createdAt: '2024-03-05T07:08:09.010Z',
     note: 'An invented patient.',

@@ -1,7 +1,7 @@
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import { measure } from '#core/measurement/measure';
 import type { Setup } from '#core/measurement/measurement';
-import { defaultLimits } from '#core/protocol/limits';
+import { defaultLimits, withLimit } from '#core/protocol/limits';
 import { buildRecording, type RecordingParts } from '#documents/recording/buildRecording';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { filmPerson } from './syntheticPerson';
@@ -22,7 +22,7 @@ export function smallRecordingParts(): RecordingParts {
     id: '7b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11',
     createdAt: new Date('2024-03-05T07:08:09.010Z'),
     note: 'An invented person.',
-    limits: { ...defaultLimits, kneeInwardDeg: 8.5 },
+    limits: withLimit(defaultLimits, 'knee-angle', 'most', 8.5),
     video: {
       bytes: 123_456,
       codec: 'avc1.42001f',

@@ -5,7 +5,7 @@ import { mirrorTrack } from './mirrorTrack';
 import type { PointChange, SettledCorrections } from './settleCorrections';
 
 /** Corrected frames of a joint no farther apart than this are joined by a straight line, ms: our own choice. */
-export const longestBridgeMs = 1000;
+export const longestCorrectionBridgeMs = 1000;
 /**
  * The correction fades out over this time before the first and after the last corrected frame, ms: our own
  * choice.
@@ -62,7 +62,7 @@ function placeAt(
   const y = (anchor: PointChange) => anchor.yNorm * track.heightPx;
   const before = anchors.findLast((anchor) => anchor.timeMs <= timeMs);
   const after = anchors.find((anchor) => anchor.timeMs >= timeMs);
-  if (before && after && after.timeMs - before.timeMs <= longestBridgeMs) {
+  if (before && after && after.timeMs - before.timeMs <= longestCorrectionBridgeMs) {
     const spanMs = after.timeMs - before.timeMs;
     const share = spanMs === 0 ? 0 : (timeMs - before.timeMs) / spanMs;
     return { x: mix(x(before), x(after), share), y: mix(y(before), y(after), share) };

@@ -1,5 +1,5 @@
 import type { KeypointTrack } from '../keypoints/keypointTrack';
-import { mapOthers } from '../measures/measures';
+import { mapMeasures } from '../measures/measures';
 import { otherSide, type Side } from '../protocol/side';
 import { findTask } from '../exercises/exercises';
 import { findRepetitions, type FoundRepetition } from '../segmentation/findRepetitions';
@@ -12,13 +12,12 @@ import { cameraRoll } from './cameraRoll';
 import { feetPaths } from './feetPaths';
 import { freeFootAside } from './freeFootAside';
 import { collectNotes } from './collectNotes';
-import { frontalCurves, unseenCurves } from './frontalCurves';
 import { levelPoints } from './levelPoints';
 import { measureRepetition } from './measureRepetition';
 import { measuringVersion, type Measurement, type Setup } from './measurement';
-import { otherMeasures } from './otherMeasures';
 import { pictureLeg } from './pictureLeg';
 import { restMoments } from './restMoments';
+import { seeBody, unseenSeries } from './seenBody';
 import { seeView } from './seeView';
 import { smoothPoints } from './smoothPoints';
 import { legLengthPx, viewedLeg } from './viewedLeg';
@@ -61,8 +60,9 @@ export function measure(
     working === null
       ? null
       : seeView(working, leg(otherSide(setup.side)), task, setup.side, focalPx, roll, moments, setup.bends);
-  const curves = view === null ? unseenCurves(points, setup.side) : frontalCurves(points, view, setup.side);
-  const others = view === null ? null : otherMeasures(points, view, setup.side);
+  const body = view === null ? null : seeBody(points, view, setup.side);
+  const unseen = unseenSeries(points, setup.side);
+  const series = mapMeasures((_, measured) => (body === null ? unseen : measured.series(body)));
   const signals = {
     timesMs: points.timesMs,
     excursion: excursion ?? [],
@@ -70,7 +70,7 @@ export function measure(
     feet,
   };
   const repetitions = arrange(findRepetitions(task, signals), points.timesMs).map((found, index) =>
-    measureRepetition(found, index + 1, points.timesMs, curves, others),
+    measureRepetition(found, index + 1, points.timesMs, series),
   );
   return {
     version: measuringVersion,
@@ -79,13 +79,11 @@ export function measure(
     rateHz: points.rateHz,
     legLengthPx: lengthPx,
     view:
-      view === null
+      view === null || body === null
         ? null
-        : { focalPx, ...view.yaw, rollDeg: roll.rollDeg, standingOffsetDeg: curves.standingOffsetDeg },
-    kneeAngleDeg: curves.kneeAngleDeg,
-    kneeDeviation: curves.kneeDeviation,
-    others: others === null ? null : mapOthers((id) => others[id].curve),
+        : { focalPx, ...view.yaw, rollDeg: roll.rollDeg, standingOffsetDeg: body.standingOffsetDeg },
+    curves: mapMeasures((id) => series[id].curve),
     repetitions,
-    notes: collectNotes(track, setup, points, curves.kneeDeviation, lengthPx, view, repetitions),
+    notes: collectNotes(track, setup, points, series['knee-off-line'].curve, lengthPx, view, repetitions),
   };
 }

@@ -1,44 +1,24 @@
-import type { FrontalCurves } from './frontalCurves';
 import type { FoundRepetition } from '../segmentation/findRepetitions';
-import { mapMeasures, mapOthers, type MeasureId } from '../measures/measures';
-import type { OtherMeasures } from './otherMeasures';
+import { mapMeasures, type MeasureId } from '../measures/measures';
 import { missingReasons, type Curve, type MissingReason } from './curve';
-import type { Extreme, MeasuredRepetition, MeasureRange } from './measurement';
+import type { MeasuredRepetition } from './measurement';
+import type { Extreme, MeasureRange } from './measureRange';
+import type { Series } from './seenBody';
 
 /** Takes a repetition's values from the curves while the working leg bears load. */
 export function measureRepetition(
   { completeness, events, loadedFrom, loadedTo }: FoundRepetition,
   number: number,
   timesMs: Float64Array,
-  curves: FrontalCurves,
-  others: OtherMeasures | null,
+  series: Record<MeasureId, Series>,
 ): MeasuredRepetition {
-  const bands = bandsWithin(curves.kneeAngleDeg, curves.kneeAngleBandDeg, loadedFrom, loadedTo);
-  const angle = summarise(curves.kneeAngleDeg, timesMs, loadedFrom, loadedTo);
-  const rangeOf = (curve: Curve, bandAt: (sample: number) => number): MeasureRange => {
+  const ranges = mapMeasures((id, { hasFarBand }): MeasureRange => {
+    const { curve, band } = series[id];
     const { min, max, ...share } = summarise(curve, timesMs, loadedFrom, loadedTo);
-    return { min: withOwnBand(min, bandAt), max: withOwnBand(max, bandAt), ...share };
-  };
-  const unseen: MeasureRange = { min: null, max: null, measuredShare: 0, mainReason: angle.mainReason };
-  const ranges = mapMeasures((id) => {
-    if (id === 'knee-off-line') return rangeOf(curves.kneeDeviation, curves.kneeDeviationBand);
-    return others === null ? unseen : rangeOf(others[id].curve, others[id].band);
+    const moments = hasFarBand ? bandsWithin(curve, band, loadedFrom, loadedTo) : [];
+    return { min: withBand(min, -1, band, moments), max: withBand(max, 1, band, moments), ...share };
   });
-  const peakOf = (id: MeasureId) => pickPeak[id](ranges[id]);
-  return {
-    number,
-    completeness,
-    events,
-    loadedFrom,
-    loadedTo,
-    measuredShare: angle.measuredShare,
-    mainReason: angle.mainReason,
-    kneeAngleMaxDeg: withBand(angle.max, 1, curves.kneeAngleBandDeg, bands),
-    kneeAngleMinDeg: withBand(angle.min, -1, curves.kneeAngleBandDeg, bands),
-    kneeDeviation: peakOf('knee-off-line'),
-    others: mapOthers(peakOf),
-    ranges,
-  };
+  return { number, completeness, events, loadedFrom, loadedTo, ranges };
 }
 
 export interface CurveSummary {
@@ -75,21 +55,6 @@ export function summarise(curve: Curve, timesMs: Float64Array, from: number, to:
   };
 }
 
-/** Which end of a measure counts for a repetition: the farther from 0, the smallest, or the largest. */
-const pickPeak: Record<MeasureId, (range: MeasureRange) => Extreme | null> = {
-  'knee-off-line': farther,
-  'knee-over-foot': farther,
-  'hip-over-knee': farther,
-  'pelvic-drop': farther,
-  'trunk-lean': farther,
-  'pelvis-place': ({ min }) => min,
-  depth: ({ max }) => max,
-};
-
-function withOwnBand(peak: Peak | null, bandAt: (sample: number) => number): Extreme | null {
-  return peak === null ? null : { ...peak, band: bandAt(peak.sample) };
-}
-
 /** So many samples of a repetition tell how far its true peak may lie from the measured one. */
 const bandSamples = 6;
 
@@ -120,14 +85,9 @@ function withBand(
   peak: Peak | null,
   end: 1 | -1,
   bandAt: (sample: number) => number,
-  others: readonly BandedValue[],
+  moments: readonly BandedValue[],
 ): Extreme | null {
   if (peak === null) return null;
-  const reach = others.map(({ value, band }) => end * (value - peak.value) + band);
+  const reach = moments.map(({ value, band }) => end * (value - peak.value) + band);
   return { ...peak, band: Math.max(bandAt(peak.sample), ...reach) };
-}
-
-function farther({ max, min }: MeasureRange): Extreme | null {
-  if (max === null || min === null) return max ?? min;
-  return Math.abs(min.value) > Math.abs(max.value) ? min : max;
 }

@@ -1,10 +1,11 @@
-import type { MeasureId, OtherMeasureId } from '../measures/measures';
+import type { MeasureId } from '../measures/measures';
 import type { Side } from '../protocol/side';
 import type { TaskId } from '../exercises/exercises';
 import type { Completeness, RepetitionEvents } from '../segmentation/findRepetitions';
 import type { BendsView } from '../view/bendsView';
 import type { YawEstimate } from '../view/fuseCues';
 import type { Curve, MissingReason } from './curve';
+import type { MeasureRange } from './measureRange';
 
 /** Bump whenever a number could differ; see docs/CHANGELOG.md, 'Numbers changed'. */
 export const measuringVersion = 4;
@@ -19,16 +20,6 @@ export interface Setup {
   bends?: BendsView | undefined;
 }
 
-/** A value and when it was reached. */
-export interface Extreme {
-  value: number;
-  /** Index on the measurement's time base. */
-  sample: number;
-  timeMs: number;
-  /** Half-width of the error band around the value, same unit; meant to hold the truth in 9 of 10 cases. */
-  band: number;
-}
-
 export interface MeasuredRepetition {
   /** From 1, in order of time. */
   number: number;
@@ -37,30 +28,8 @@ export interface MeasuredRepetition {
   /** First and last sample in which the working leg bears load. */
   loadedFrom: number;
   loadedTo: number;
-  /** Share of the loaded time in which the knee projection angle could be measured, 0 to 1. */
-  measuredShare: number;
-  /** The reason behind most of what is missing; null where nothing is. */
-  mainReason: MissingReason | null;
-  /** Largest and smallest knee projection angle while loaded, degrees, inward positive; null where none was measured. */
-  kneeAngleMaxDeg: Extreme | null;
-  kneeAngleMinDeg: Extreme | null;
-  /** Deviation of the knee from the line hip to ankle, share of leg length, where it is greatest either way. */
-  kneeDeviation: Extreme | null;
-  /** The other measures, each in the window that docs/measurement.md gives; null where none was measured. */
-  others: Record<OtherMeasureId, Extreme | null>;
-  /** How far each measure went either way while loaded; limits are compared with it. */
+  /** How far each measure went either way while loaded, in its own unit and sign. */
   ranges: Record<MeasureId, MeasureRange>;
-}
-
-/** How far a measure went each way, in its own unit and sign. */
-export interface MeasureRange {
-  /** Null where none was measured. */
-  min: Extreme | null;
-  max: Extreme | null;
-  /** Share of the loaded time in which it could be measured, 0 to 1. */
-  measuredShare: number;
-  /** The reason behind most of what is missing; null where nothing is. */
-  mainReason: MissingReason | null;
 }
 
 /** Something that the person should know before trusting the numbers. */
@@ -93,12 +62,8 @@ export interface Measurement {
   legLengthPx: number | null;
   /** How the body was turned from the camera; null where the working leg was never seen. */
   view: MeasuredView | null;
-  /** Knee projection angle in the body's frontal plane, from own standing, degrees, inward positive. */
-  kneeAngleDeg: Curve;
-  /** Knee off the line hip to ankle in the frontal plane, share of leg length, inward positive. */
-  kneeDeviation: Curve;
-  /** Null where the working leg was never seen. */
-  others: Record<OtherMeasureId, Curve> | null;
+  /** Each measure over time, in its own unit and sign (docs/measurement.md). */
+  curves: Record<MeasureId, Curve>;
   repetitions: MeasuredRepetition[];
   notes: MeasurementNote[];
 }

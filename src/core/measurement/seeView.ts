@@ -4,7 +4,7 @@ import type { BendsView } from '../view/bendsView';
 import type { ErrorSources } from '../view/errorBand';
 import { squareToBody, type FrontalLeg } from '../view/frontalKneeAngle';
 import { fuseCues, type YawEstimate } from '../view/fuseCues';
-import { readViewCues, type ViewedLeg } from '../view/readViewCues';
+import { measureViewCues, type ViewedLeg } from '../view/measureViewCues';
 import type { CameraRoll } from './cameraRoll';
 import type { RestMoments } from './restMoments';
 
@@ -42,7 +42,7 @@ export interface View extends RestMoments {
 export function seeView(
   working: ViewedLeg,
   other: ViewedLeg | null,
-  { viewSigns, onBothFeet }: Task,
+  { viewSigns, onBothFeet }: Pick<Task, 'viewSigns' | 'onBothFeet'>,
   workingSide: Side,
   focalPx: number,
   roll: CameraRoll,
@@ -55,7 +55,7 @@ export function seeView(
   >;
   // Without the other leg, only the reading of the working foot is left.
   const signs = other === null ? (['stance-foot'] as const) : viewSigns;
-  const yaw = fuseCues(readViewCues({ legs, workingSide, focalPx, ...moments, bends }, signs));
+  const yaw = fuseCues(measureViewCues({ legs, workingSide, focalPx, ...moments, bends }, signs));
   return {
     ...moments,
     working,

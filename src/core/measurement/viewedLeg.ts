@@ -1,6 +1,6 @@
 import type { Side } from '../protocol/side';
 import { liftLeg, segmentsPx } from '../view/liftLeg';
-import type { ViewedLeg } from '../view/readViewCues';
+import type { ViewedLeg } from '../view/measureViewCues';
 import { allSeen, fromCentre, pictureLeg, type PictureSize } from './pictureLeg';
 import type { SmoothPoints } from './smoothPoints';
 

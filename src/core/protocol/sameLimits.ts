@@ -1,10 +1,7 @@
-import { limitEnds, type Limits } from './limits';
+import { limitEnds } from '../measures/limitEnd';
 import { measureIds } from '../measures/measures';
+import type { Limits } from './limits';
 
 export function sameLimits(a: Limits, b: Limits): boolean {
-  return (
-    a.kneeInwardDeg === b.kneeInwardDeg &&
-    a.kneeOutwardDeg === b.kneeOutwardDeg &&
-    measureIds.every((id) => limitEnds.every((end) => a.others?.[id]?.[end] === b.others?.[id]?.[end]))
-  );
+  return measureIds.every((id) => limitEnds.every((end) => a[id]?.[end] === b[id]?.[end]));
 }

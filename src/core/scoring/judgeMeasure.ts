@@ -1,10 +1,11 @@
 import type { MissingReason } from '../measurement/curve';
-import type { Extreme, MeasureRange } from '../measurement/measurement';
-import { limitChoices, type EndLimits, type LimitEnd, type Limits } from '../protocol/limits';
-import type { MeasureId } from '../measures/measures';
+import type { Extreme, MeasureRange } from '../measurement/measureRange';
+import type { LimitEnd } from '../measures/limitEnd';
+import { findMeasure, type MeasureId } from '../measures/measures';
+import type { EndLimits, Limits } from '../protocol/limits';
 import { leastMeasuredShare, verdictOf, type Verdict } from './verdict';
 
-/** How one measure beside the knee angle was kept within its limits. */
+/** How one measure was kept within its limits. */
 export interface MeasureJudgement {
   measure: MeasureId;
   verdict: Verdict;
@@ -17,18 +18,22 @@ export interface MeasureJudgement {
 }
 
 /** @param limits  one of the ends at least */
-export function judgeMeasure(measure: MeasureId, range: MeasureRange, limits: EndLimits): MeasureJudgement {
+export function judgeMeasure(id: MeasureId, range: MeasureRange, limits: EndLimits): MeasureJudgement {
+  const { heldAgainst, widestBand } = findMeasure(id);
   const { min, max, measuredShare, mainReason } = range;
-  if (min === null || max === null || measuredShare < leastMeasuredShare) {
+  const missing = (reason: MissingReason): MeasureJudgement => {
     const end = limits.most === undefined ? 'least' : 'most';
-    return { measure, verdict: 'not-measured', reason: mainReason ?? 'frames-missing', end, extreme: null };
-  }
-  // Every repetition begins at no depth: it is the deepest point that has to reach the least.
-  const low = measure === 'depth' ? max : min;
-  const [below, above] = [beyond('least', low, limits), beyond('most', max, limits)];
-  const [end, extreme] = below > above ? (['least', low] as const) : (['most', max] as const);
+    return { measure: id, verdict: 'not-measured', reason, end, extreme: null };
+  };
+  if (min === null || max === null || measuredShare < leastMeasuredShare)
+    return missing(mainReason ?? 'frames-missing');
+  if (widestBand !== null && Math.max(max.band, min.band) > widestBand) return missing('band-too-wide');
+  const ends = { min, max };
+  const [low, high] = [ends[heldAgainst.least], ends[heldAgainst.most]];
+  const [below, above] = [beyond('least', low.value, limits), beyond('most', high.value, limits)];
+  const [end, extreme] = below > above ? (['least', low] as const) : (['most', high] as const);
   const verdict = verdictOf(Math.max(below, above), extreme.band);
-  return { measure, verdict, reason: null, end, extreme };
+  return { measure: id, verdict, reason: null, end, extreme };
 }
 
 /**
@@ -37,12 +42,13 @@ export function judgeMeasure(measure: MeasureId, range: MeasureRange, limits: En
  *
  * @returns  1 where it is as far beyond the limit as the proposed one is from 0; negative within, -Infinity where not measured
  */
-export function beyondShare({ measure, end, extreme }: MeasureJudgement, { others }: Limits): number {
+export function beyondShare({ measure, end, extreme }: MeasureJudgement, limits: Limits): number {
   if (extreme === null) return -Infinity;
-  return beyond(end, extreme, others?.[measure] ?? {}) / Math.abs(limitChoices[measure][end].first);
+  return beyond(end, extreme.value, limits[measure] ?? {}) / Math.abs(findMeasure(measure).limits[end].first);
 }
 
-function beyond(end: LimitEnd, { value }: Extreme, { least, most }: EndLimits): number {
+/** How far a value is beyond one of its limits, negative within; -Infinity where there is none. */
+export function beyond(end: LimitEnd, value: number, { least, most }: EndLimits): number {
   if (end === 'least') return least === undefined ? -Infinity : least - value;
   return most === undefined ? -Infinity : value - most;
 }

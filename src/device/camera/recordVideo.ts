@@ -1,3 +1,4 @@
+import { createQueue } from '#core/createQueue';
 import { RecordingProblem } from './recordingProblem';
 
 /** Where the pieces of a recording go, in order; a VideoWriter from storage fits. */
@@ -80,7 +81,7 @@ export function recordVideo(
   const clock = createRecordingClock();
   let problem: RecordingProblem | null = null;
   let bytes = 0;
-  let written: Promise<void> = Promise.resolve();
+  const writes = createQueue();
 
   function startRecorder(): MediaRecorder {
     try {
@@ -115,7 +116,7 @@ export function recordVideo(
   const onCameraEnd = () => fail(new RecordingProblem('camera-ended'));
 
   recorder.ondataavailable = ({ data }) => {
-    if (data.size > 0) written = written.then(() => writeNext(data));
+    if (data.size > 0) void writes.add(() => writeNext(data));
   };
   recorder.onstart = () => clock.start(performance.now());
   recorder.onerror = (event) => fail(new RecordingProblem('recorder-failed', (event as ErrorEvent).error));
@@ -123,7 +124,7 @@ export function recordVideo(
   const ended = new Promise<void>((resolve) => (recorder.onstop = () => resolve())).then(async () => {
     track.removeEventListener('ended', onCameraEnd);
     clock.pause(performance.now());
-    await written;
+    await writes.idle();
     // A recorder also stops by itself, without an error, when its track ends.
     if (!isStopping)
       fail(new RecordingProblem(track.readyState === 'ended' ? 'camera-ended' : 'recorder-failed'));

@@ -10,7 +10,7 @@ import {
 } from 'mediabunny';
 import type { FrameSource, VideoFacts } from './frameSource';
 import { openFrameSource } from './openFrameSource';
-import { VideoProblem } from './videoProblem';
+import { Problem } from '#core/problem';
 
 export interface CoverOptions {
   /** Shown on pictures that are covered in full. */
@@ -45,7 +45,7 @@ export async function coverVideo(
   try {
     signal.throwIfAborted();
     const codec = await findCodec(source.facts, file.type);
-    if (codec === null) throw new VideoProblem('codec', cantWrite);
+    if (codec === null) throw new Problem('video', cantWrite);
     return await write(source, codec, coverPx, { words, signal, onProgress });
   } finally {
     source.close();

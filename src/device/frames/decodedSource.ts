@@ -1,7 +1,7 @@
 import { VideoSampleSink, type Input, type InputVideoTrack } from 'mediabunny';
 import type { Frame, FrameSource, VideoFacts } from './frameSource';
 import { scaledSize } from './scaledSize';
-import { VideoProblem } from './videoProblem';
+import { Problem } from '#core/problem';
 
 /** Frames decoded straight from the file, each exactly once, with the container's own times. */
 export function createDecodedSource(input: Input, track: InputVideoTrack, facts: VideoFacts): FrameSource {
@@ -29,9 +29,9 @@ export function createDecodedSource(input: Input, track: InputVideoTrack, facts:
           } else sample.close();
         }
       } catch (error) {
-        if (lastMs >= 0) return; // A damaged end: what came before it is measured, and the count shows how much.
-        throw new VideoProblem(
-          'cut-off',
+        if (lastMs >= 0) return; // A damaged end: what came before it is measured, and the count tells how much.
+        throw new Problem(
+          'video',
           `"${facts.fileName}" can't be decoded (${error instanceof Error ? error.message : 'unknown error'}). ` +
             'Copy it from the camera again, then open it.',
         );

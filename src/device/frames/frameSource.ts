@@ -38,5 +38,5 @@ export interface FrameSource {
   close(): void;
 }
 
-/** Opens a file for reading; throws a VideoProblem with a clear sentence where it can't. */
+/** Opens a file for reading; throws a Problem with a clear sentence where it can't. */
 export type OpenFrameSource = (file: File) => Promise<FrameSource>;

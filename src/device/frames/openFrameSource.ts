@@ -2,7 +2,7 @@ import { ALL_FORMATS, BlobSource, EncodedPacketSink, Input, type InputVideoTrack
 import type { FrameSource, VideoFacts } from './frameSource';
 import { createDecodedSource } from './decodedSource';
 import { createSteppedSource } from './steppedSource';
-import { VideoProblem } from './videoProblem';
+import { isProblem, Problem } from '#core/problem';
 import { wholeWebmPart } from './wholeWebmPart';
 
 const convertHint =
@@ -12,12 +12,12 @@ const convertHint =
  * Opens a video file frame by frame: decoded from the file where the browser can, otherwise by stepping a
  * video element.
  *
- * @throws VideoProblem  empty, not a video, sound only, cut off, or a codec that this browser can't show
+ * @throws Problem  empty, not a video, sound only, cut off, or a codec that this browser can't show
  */
 export async function openFrameSource(file: File): Promise<FrameSource> {
   if (file.size === 0) {
-    throw new VideoProblem(
-      'empty',
+    throw new Problem(
+      'video',
       `"${file.name}" is empty (0 bytes). Copy it from the camera again, then open it.`,
     );
   }
@@ -30,10 +30,7 @@ export async function openFrameSource(file: File): Promise<FrameSource> {
     const stepped = await createSteppedSource(file, { ...facts, readBy: 'video element' }, timesMs);
     input.dispose();
     if (stepped !== null) return stepped;
-    throw new VideoProblem(
-      'codec',
-      `This browser can't show the video's format (${facts.codec}). ${convertHint}`,
-    );
+    throw new Problem('video', `This browser can't show the video's format (${facts.codec}). ${convertHint}`);
   } catch (error) {
     input.dispose();
     throw error;
@@ -42,8 +39,8 @@ export async function openFrameSource(file: File): Promise<FrameSource> {
 
 async function readVideoTrack(input: Input, file: File): Promise<InputVideoTrack> {
   if (!(await input.canRead().catch(() => false))) {
-    throw new VideoProblem(
-      'not-a-video',
+    throw new Problem(
+      'video',
       `"${file.name}" is not a video that can be read. Choose a video file: MP4, MOV, WebM or MKV.`,
     );
   }
@@ -56,10 +53,7 @@ async function readVideoTrack(input: Input, file: File): Promise<InputVideoTrack
   if (track !== null) return track;
   const sound = await input.getPrimaryAudioTrack().catch(() => null);
   if (sound === null) throw cutOff(file);
-  throw new VideoProblem(
-    'no-picture',
-    `"${file.name}" holds sound only, no picture. Choose the video itself.`,
-  );
+  throw new Problem('video', `"${file.name}" holds sound only, no picture. Choose the video itself.`);
 }
 
 async function readFacts(
@@ -94,14 +88,14 @@ async function readFacts(
       },
     };
   } catch (error) {
-    if (error instanceof VideoProblem) throw error;
+    if (isProblem(error, 'video')) throw error;
     throw cutOff(file);
   }
 }
 
-function cutOff(file: File): VideoProblem {
-  return new VideoProblem(
-    'cut-off',
+function cutOff(file: File): Problem {
+  return new Problem(
+    'video',
     `"${file.name}" is cut off or damaged: its frames can't be read. Copy it from the camera again, then open it.`,
   );
 }

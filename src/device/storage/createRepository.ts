@@ -8,7 +8,7 @@ import { planRecordSchema, recordingFactsSchema, type PlanRecord, type Recording
 import { eraseKept } from './eraseKept';
 import type { DeviceLock } from './lock/createDeviceLock';
 import { createMarks, type Marks } from './marks';
-import { findKept, listKept, readKept } from './readKept';
+import { findKept, listKept, parseKept } from './parseKept';
 import type { Records } from './records';
 import type { Repository } from './repository';
 import {
@@ -19,8 +19,9 @@ import {
   savingRecording,
   videoNamesOf,
 } from './recordingChanges';
-import { hasJoints, readKeptHead, readKeptRecording } from './keptRecording';
+import { hasJoints, loadKeptHead, loadKeptRecording } from './keptRecording';
 import { StorageProblem, storageProblem } from './storageProblem';
+import { watchChanges, type ChangeChannel } from './watchChanges';
 import type { Videos } from './videos';
 
 export interface RepositoryParts {
@@ -33,21 +34,25 @@ export interface RepositoryParts {
   now?: () => Date;
   /** The browser's own storage estimate; undefined where it gives none. */
   storage?: Pick<StorageManager, 'estimate' | 'persist'> | undefined;
+  /** Carries changes to and from other tabs; null where there is none. */
+  channel?: ChangeChannel | null;
 }
 
-const readFacts = (value: unknown) => readKept(value, recordingFactsSchema);
-const readPlan = (value: unknown) => readKept(value, planRecordSchema);
+const readFacts = (value: unknown) => parseKept(value, recordingFactsSchema);
+const readPlan = (value: unknown) => parseKept(value, planRecordSchema);
 
 /** The repository over tables, videos and marks of any kind. */
 export function createRepository({
-  records,
+  records: plainRecords,
   videos,
   lasting,
   marks = createMarks(),
   lock = null,
   now = () => new Date(),
   storage = globalThis.navigator?.storage,
+  channel = null,
 }: RepositoryParts): Repository {
+  const { records, subscribe } = watchChanges(plainRecords, channel);
   const findFacts = async (id: string): Promise<RecordingFacts> => {
     const facts = await findKept(records, 'facts', id, readFacts);
     if (facts === null) throw storageProblem('missing');
@@ -67,6 +72,7 @@ export function createRepository({
   };
 
   return {
+    subscribe,
     lasting,
     lock,
     sessions: {
@@ -91,11 +97,11 @@ export function createRepository({
         return listed;
       },
       async find(id) {
-        const recording = await readKeptRecording(records, id);
+        const recording = await loadKeptRecording(records, id);
         return recording === null ? null : { recording, facts: await findFacts(id) };
       },
       async findHead(id) {
-        const recording = await readKeptHead(records, id);
+        const recording = await loadKeptHead(records, id);
         return recording === null ? null : { recording, facts: await findFacts(id) };
       },
       save: async (recording, beside) => records.apply(savingRecording(recording, beside)),

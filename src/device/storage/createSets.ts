@@ -1,11 +1,11 @@
 import { readSession } from '#documents/session/readSession';
 import type { SessionDocument } from '#documents/session/sessionDocument';
-import { createRowKeeper } from './createRowKeeper';
+import { createRowSaver } from './createRowSaver';
 import { unpackRows } from './jointRows';
 import { setStartSchema, type SetStart } from './keptSchemas';
 import type { Marks } from './marks';
-import { findKept, listKept, readKept } from './readKept';
-import type { Change, Records } from './records';
+import { findKept, listKept, parseKept } from './parseKept';
+import type { RecordChange, Records } from './records';
 import type { InterruptedSet, Listed, OpenSet, Repository } from './repository';
 import { savingRecording, videoNamesOf } from './recordingChanges';
 import { storageProblem } from './storageProblem';
@@ -20,11 +20,11 @@ const rowsOf = (id: string) => `set:${id}`;
 /** Prefix of the mark that a tab holds while it records a set. */
 export const setMark = 'overfoot-set:';
 const markOf = (id: string) => `${setMark}${id}`;
-const readStart = (value: unknown) => readKept(value, setStartSchema);
+const readStart = (value: unknown) => parseKept(value, setStartSchema);
 
 /** Sets being recorded, and what is left of them where the recording was interrupted. */
 export function createSets(records: Records, videos: Videos, marks: Marks): Sets {
-  const removing = (id: string): Change[] => [
+  const removing = (id: string): RecordChange[] => [
     { remove: 'sets', key: id },
     { remove: 'rows', key: `${rowsOf(id)}/`, andBelow: true },
   ];
@@ -62,7 +62,7 @@ export function createSets(records: Records, videos: Videos, marks: Marks): Sets
       try {
         await records.apply([{ put: 'sets', key: id, value: start }]);
         const video = videoType === null ? null : await videos.create(videoName(id, videoType));
-        const rows = createRowKeeper(records, rowsOf(id), { blocks: 0, lastMs: -1 }, onProblem);
+        const rows = createRowSaver(records, rowsOf(id), { blocks: 0, lastMs: -1 }, onProblem);
         return {
           id,
           video,
@@ -129,7 +129,7 @@ export function createSets(records: Records, videos: Videos, marks: Marks): Sets
 }
 
 /** The changes that save a session, checked first; none for a recording without one. */
-export function savingSession(session: SessionDocument | null): Change[] {
+export function savingSession(session: SessionDocument | null): RecordChange[] {
   if (session === null) return [];
   return [{ put: 'visits', key: readSession(session).id, value: session }];
 }

@@ -1,4 +1,4 @@
-import { createRowKeeper } from './createRowKeeper';
+import { createRowSaver } from './createRowSaver';
 import { unpackRows } from './jointRows';
 import { trackingModelSchema, type TrackingModel } from './keptSchemas';
 import type { Records } from './records';
@@ -17,7 +17,7 @@ export function createTrackingRows(records: Records): Repository['trackingRows']
       [kept, earlier] = [[], []];
     }
     const lastMs = earlier.at(-1)?.timeMs ?? -1;
-    const keeper = createRowKeeper(records, owner, { blocks: kept.length, lastMs }, onProblem);
+    const keeper = createRowSaver(records, owner, { blocks: kept.length, lastMs }, onProblem);
     return {
       earlier,
       addRow: (timed) => keeper.add(timed),

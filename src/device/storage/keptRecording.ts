@@ -6,14 +6,14 @@ import type { Records } from './records';
 import { jointsKey } from './recordingChanges';
 
 /** Reads a kept recording with its joints; null where there is none. */
-export async function readKeptRecording(records: Records, id: string): Promise<RecordingDocument | null> {
+export async function loadKeptRecording(records: Records, id: string): Promise<RecordingDocument | null> {
   const [kept, joints] = await Promise.all([records.get('sessions', id), records.get('rows', jointsKey(id))]);
   if (kept === undefined) return null;
   return readRecording(hasJoints(kept) ? kept : { ...(kept as object), observed: joints });
 }
 
 /** Reads a kept recording without its joints, which takes a tenth of the time; null where there is none. */
-export async function readKeptHead(records: Records, id: string): Promise<RecordingHead | null> {
+export async function loadKeptHead(records: Records, id: string): Promise<RecordingHead | null> {
   const kept = await records.get('sessions', id);
   if (kept === undefined) return null;
   return hasJoints(kept) ? recordingHead(readRecording(kept)) : readRecordingHead(kept);

@@ -1,9 +1,13 @@
 import { z } from '#documents/schema/zod';
+import { bringUpLimits } from '#documents/schema/bringUpLimits';
+import { limitsSchema } from '#documents/schema/limitsSchema';
 import { limitsSetSchema } from '#documents/recording/reviewSchema';
 import { recordingSchema } from '#documents/recording/recordingDocument';
 import { sessionSetSchema } from '#documents/session/sessionDocument';
 
-const { setup, limits, note, video, observed } = recordingSchema.shape;
+const { setup, note, video, observed } = recordingSchema.shape;
+/** Rows of older versions hold limits of an older make. */
+const keptLimits = z.preprocess(bringUpLimits, limitsSchema);
 const videoText = z.string().max(100).nullable();
 
 /**
@@ -24,7 +28,7 @@ export const recordingFactsSchema = z.strictObject({
   video: videoText,
   fromVideo: z.enum(fromVideoStates),
   /** The limits that a review set last; null where none did. */
-  limitsSet: limitsSetSchema.nullable().default(null),
+  limitsSet: limitsSetSchema.extend({ limits: keptLimits }).nullable().default(null),
 });
 export type RecordingFacts = z.infer<typeof recordingFactsSchema>;
 
@@ -37,7 +41,7 @@ export const setStartSchema = z.strictObject({
   /** Its line in the session, as far as it is known; null for a recording without a session. */
   visitSet: sessionSetSchema.nullable(),
   setup,
-  limits,
+  limits: keptLimits,
   note,
   /** Size of the picture that the rows' px refer to. */
   widthPx: video.shape.widthPx,

@@ -1,5 +1,5 @@
 import { Dexie, type DexieOptions, type Table } from 'dexie';
-import type { Change, Records, TableName } from './records';
+import type { RecordChange, Records, TableName } from './records';
 import { explainStorage, storageProblem } from './storageProblem';
 
 interface Row {
@@ -56,11 +56,11 @@ export async function openRecords(name = 'overfoot', options: DexieOptions = {})
   };
 }
 
-function tableOf(change: Change): TableName {
+function tableOf(change: RecordChange): TableName {
   return 'put' in change ? change.put : 'replace' in change ? change.replace : change.remove;
 }
 
-async function applyTo(table: Table<Row, string>, change: Change): Promise<void> {
+async function applyTo(table: Table<Row, string>, change: RecordChange): Promise<void> {
   const { key } = change;
   if ('remove' in change) {
     if (change.andBelow === true) await table.where(':id').startsWith(key).delete();

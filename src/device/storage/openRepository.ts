@@ -2,7 +2,7 @@ import { createRepository } from './createRepository';
 import { createMemoryRecords } from './memoryRecords';
 import { createDeviceLock } from './lock/createDeviceLock';
 import { openLocked, type LockedDevice } from './lock/openLocked';
-import { readLock } from './lock/storedLock';
+import { loadLock } from './lock/storedLock';
 import { createMarks } from './marks';
 import { createMemoryVideos } from './memoryVideos';
 import { openRecords } from './openRecords';
@@ -44,7 +44,7 @@ export async function openRepository(
   askForPassphrase = refuseToAsk,
 ): Promise<OpenedRepository> {
   const records = await settle(open.openRecords());
-  if (records.problem?.kind === 'newer' || records.problem?.kind === 'other-tab') throw records.problem;
+  if (records.problem?.reason === 'newer' || records.problem?.reason === 'other-tab') throw records.problem;
   // Videos without records of what they show would be useless.
   const videos = records.problem === null ? await settle(open.openVideos()) : records;
   const plain = {
@@ -53,17 +53,28 @@ export async function openRepository(
   };
   const lasting = { records: records.problem === null, videos: videos.problem === null };
   const marks = createMarks();
-  const lock = await createDeviceLock(plain.records, marks, open.scryptWorkFactor);
-  const stored = await readLock(plain.records);
+  const lock = await createDeviceLock(plain.records, marks);
+  const stored = await loadLock(plain.records);
   const { lockProblem, ...kept } =
     stored === null
       ? { ...plain, lockProblem: null }
       : await openLocked(plain, stored, lock, askForPassphrase);
   if (lasting.records && lasting.videos) await removeForsakenVideos(kept.records, kept.videos);
   return {
-    repository: createRepository({ ...kept, lasting, marks, lock: lasting.records ? lock : null }),
+    repository: createRepository({
+      ...kept,
+      lasting,
+      marks,
+      lock: lasting.records ? lock : null,
+      channel: lasting.records ? openChannel() : null,
+    }),
     problem: records.problem ?? videos.problem ?? lockProblem,
   };
+}
+
+/** To the program's other tabs; in Node, which has none, it would keep the process alive. */
+function openChannel(): BroadcastChannel | null {
+  return typeof document === 'undefined' ? null : new BroadcastChannel('overfoot-changes');
 }
 
 /** Deletes videos that belong to nothing: their set was deleted, and the page closed before the video was. */

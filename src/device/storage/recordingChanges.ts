@@ -2,14 +2,14 @@ import { readRecording } from '#documents/recording/readRecording';
 import { recordingHead, type RecordingHead } from '#documents/recording/recordingHead';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import type { RecordingFacts } from './keptSchemas';
-import type { Change } from './records';
+import type { RecordChange } from './records';
 import { videoName } from './videos';
 
 /** The changes that save a recording; the document is checked first, so that it can be read back. */
 export function savingRecording(
   recording: RecordingDocument,
   { visitId: sessionId, video, fromVideo }: Pick<RecordingFacts, 'visitId' | 'video' | 'fromVideo'>,
-): Change[] {
+): RecordChange[] {
   const checked = readRecording(recording);
   const { id, createdAt, setup } = checked;
   const { task, side } = setup;
@@ -30,7 +30,7 @@ export function lastLimits({ review }: RecordingHead): RecordingFacts['limitsSet
 }
 
 /** The changes that delete a recording. */
-export function removingRecording(id: string): Change[] {
+export function removingRecording(id: string): RecordChange[] {
   return [
     { remove: 'sessions', key: id },
     { remove: 'rows', key: jointsKey(id) },
@@ -47,12 +47,12 @@ export function jointsKey(id: string): string {
   return `session:${id}/joints`;
 }
 
-export function puttingJoints({ id, observed }: Pick<RecordingDocument, 'id' | 'observed'>): Change {
+export function puttingJoints({ id, observed }: Pick<RecordingDocument, 'id' | 'observed'>): RecordChange {
   return { put: 'rows', key: jointsKey(id), value: observed };
 }
 
 /** The changes that delete the rows tracked so far from a recording's video. */
-export function removingTracking(id: string): Change[] {
+export function removingTracking(id: string): RecordChange[] {
   return [
     { remove: 'tracking', key: id },
     { remove: 'rows', key: `${trackingOwner(id)}/`, andBelow: true },

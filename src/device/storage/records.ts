@@ -5,7 +5,7 @@ export const tableNames = [
 ] as const;
 export type TableName = (typeof tableNames)[number];
 
-export type Change =
+export type RecordChange =
   | { put: TableName; key: string; value: unknown }
   /** Only replaces an existing record; where it is gone, none of the changes is made. */
   | { replace: TableName; key: string; value: unknown }
@@ -24,6 +24,6 @@ export interface Records {
    *
    * @throws StorageProblem  'missing' where a record to be replaced is gone, 'full', ...
    */
-  apply(changes: readonly Change[]): Promise<void>;
+  apply(changes: readonly RecordChange[]): Promise<void>;
   close(): void;
 }

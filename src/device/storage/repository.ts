@@ -5,6 +5,7 @@ import type { SessionDocument } from '#documents/session/sessionDocument';
 import type { FromVideo, PlanRecord, RecordingFacts, SetStart, TrackingModel } from './keptSchemas';
 import type { DeviceLock } from './lock/createDeviceLock';
 import type { StorageProblem } from './storageProblem';
+import type { KeptChange } from './watchChanges';
 import type { Videos, VideoWriter } from './videos';
 
 /** Documents of a kind; what can't be read is reported next to them and stays where it is. */
@@ -59,6 +60,12 @@ export interface TrackingRows {
  * reader where a document is not valid; both have a sentence. What is read is checked.
  */
 export interface Repository {
+  /**
+   * Hears of every change to what is kept, made here or in another tab.
+   *
+   * @returns the way to stop
+   */
+  subscribe(listener: (change: KeptChange) => void): () => void;
   /** What persists beyond the tab; where something does not, the person must be told. */
   readonly lasting: { records: boolean; videos: boolean };
   /** The passphrase lock; null where nothing persists. */

@@ -1,4 +1,6 @@
-export type StorageProblemKind =
+import { Problem } from '#core/problem';
+
+export type StorageReason =
   | 'refused'
   | 'private-window'
   | 'unsupported'
@@ -12,18 +14,18 @@ export type StorageProblemKind =
   | 'failed';
 
 /** Something that can't be kept on this device or read back, with a sentence that says why and what to do. */
-export class StorageProblem extends Error {
+export class StorageProblem extends Problem {
   constructor(
-    readonly kind: StorageProblemKind,
+    readonly reason: StorageReason,
     message: string,
     options?: ErrorOptions,
   ) {
-    super(message, options);
+    super('storage', message, options);
     this.name = 'StorageProblem';
   }
 }
 
-const sentences: Record<Exclude<StorageProblemKind, 'failed'>, string> = {
+const sentences: Record<Exclude<StorageReason, 'failed'>, string> = {
   refused:
     'The browser refuses to keep anything for this page. Allow site data for it in the browser’s settings, then reload.',
   'private-window':
@@ -41,12 +43,12 @@ const sentences: Record<Exclude<StorageProblemKind, 'failed'>, string> = {
 };
 
 /** A problem of a kind that needs no detail in its sentence. */
-export function storageProblem(kind: Exclude<StorageProblemKind, 'failed'>, cause?: unknown): StorageProblem {
-  return new StorageProblem(kind, sentences[kind], { cause });
+export function storageProblem(reason: Exclude<StorageReason, 'failed'>, cause?: unknown): StorageProblem {
+  return new StorageProblem(reason, sentences[reason], { cause });
 }
 
 /** Names of browser and Dexie errors, and what they mean. */
-const kindsByName: Record<string, Exclude<StorageProblemKind, 'failed'>> = {
+const reasonsByName: Record<string, Exclude<StorageReason, 'failed'>> = {
   SecurityError: 'refused',
   NotAllowedError: 'refused',
   // A read-only database: private windows of older browsers.
@@ -73,8 +75,8 @@ interface Fault {
 export function explainStorage(error: unknown): StorageProblem {
   for (const fault of withCauses(error)) {
     if (fault instanceof StorageProblem) return fault;
-    const kind = kindsByName[fault.name] ?? (isDenial(fault) ? 'refused' : undefined);
-    if (kind !== undefined) return storageProblem(kind, error);
+    const reason = reasonsByName[fault.name] ?? (isDenial(fault) ? 'refused' : undefined);
+    if (reason !== undefined) return storageProblem(reason, error);
   }
   const detail = error instanceof Error && error.message !== '' ? error.message : 'no reason was given';
   return new StorageProblem(

@@ -1,7 +1,9 @@
-import { z } from '../schema/zod';
+import { Problem } from '#core/problem';
 import { parcelBounds } from '../parcel/parcelManifest';
-import { ParcelProblem } from '../parcel/parcelProblem';
-import { readHead } from '../parcel/readHead';
+import { bySchema } from '../reading/bySchema';
+import { headWords, type DocumentKind } from '../reading/documentKind';
+import { parseDocument } from '../reading/readDocument';
+import { z } from '../schema/zod';
 
 /** Raised when a field is added, changes its meaning or goes. */
 export const backupVersion = 1;
@@ -58,19 +60,22 @@ export type BackupManifest = z.infer<typeof backupManifestSchema>;
 
 export const takeAnotherCopy = 'Take another copy of the backup.';
 
+const manifestKind: DocumentKind<BackupManifest> = {
+  problem: 'file',
+  format: 'overfoot-backup',
+  version: backupVersion,
+  read: bySchema(backupManifestSchema),
+  words: headWords('backup', takeAnotherCopy),
+};
+
 /**
  * Reads a backup's first line, which may be anything.
  *
  * @param followingBytes  how much follows it
- * @throws ParcelProblem  with a sentence that says what is wrong and what to do
+ * @throws Problem  with a sentence that says what is wrong and what to do
  */
 export function readBackupManifest(line: string, followingBytes: number): BackupManifest {
-  const head = readHead(line, backupManifestSchema, {
-    format: 'overfoot-backup',
-    version: backupVersion,
-    kind: 'backup',
-    whatNext: takeAnotherCopy,
-  });
+  const head = parseDocument(line, manifestKind);
   const { files } = head;
   const recordings = files.flatMap((file) => (file.kind === 'session' ? file.sessionId : []));
   const isWhole =
@@ -80,6 +85,6 @@ export function readBackupManifest(line: string, followingBytes: number): Backup
       const before = files[index - 1];
       return file.kind !== 'video' || (before?.kind === 'session' && before.sessionId === file.sessionId);
     });
-  if (!isWhole) throw new ParcelProblem(`It is not whole, or not in order. ${takeAnotherCopy}`);
+  if (!isWhole) throw new Problem('file', `It is not whole, or not in order. ${takeAnotherCopy}`);
   return head;
 }

@@ -1,20 +1,22 @@
 import { keypointCount, keypointNames } from '#core/keypoints/keypointNames';
 import { frameCount, type KeypointTrack } from '#core/keypoints/keypointTrack';
 import { curveReason, curveValue } from '#core/measurement/curve';
+import { mapSavedCurves } from '#core/measures/measures';
 import type { Measurement } from '#core/measurement/measurement';
 import { csvText, type Cell } from './csvText';
 import { rounded } from './rounded';
 
 const pointColumns = keypointNames.flatMap((name) => [`${name}_x_px`, `${name}_y_px`, `${name}_score`]);
 
+const curveColumns = Object.values(
+  mapSavedCurves((id, { unit }) => ({ id, unit, name: id.replaceAll('-', '_') })),
+);
+
 const names = [
   'frame',
   'time_s',
   'repetition',
-  'knee_angle_deg',
-  'knee_angle_reason',
-  'knee_off_line_pct_leg',
-  'knee_off_line_reason',
+  ...curveColumns.flatMap(({ name, unit }) => [`${name}_${unit.csv}`, `${name}_reason`]),
   ...pointColumns,
   'note',
 ];
@@ -29,19 +31,20 @@ export function framesCsv(parts: { track: KeypointTrack; measurement: Measuremen
 }
 
 function* frameRows({ track, measurement, note }: Parameters<typeof framesCsv>[0]): Generator<Cell[]> {
-  const { kneeAngleDeg, kneeDeviation } = measurement;
   for (let frame = 0; frame < frameCount(track); frame++) {
     const timeMs = track.timesMs[frame]!;
     const sample = nearestSample(measurement, timeMs);
-    const deviation = curveValue(kneeDeviation, sample);
     yield [
       frame + 1,
       rounded(timeMs / 1000, 3),
       repetitionAt(measurement, timeMs),
-      rounded(curveValue(kneeAngleDeg, sample), 2),
-      curveReason(kneeAngleDeg, sample),
-      rounded(deviation === null ? null : 100 * deviation, 2),
-      curveReason(kneeDeviation, sample),
+      ...curveColumns.flatMap(({ id, unit }) => {
+        const value = curveValue(measurement.curves[id], sample);
+        return [
+          rounded(value === null ? null : unit.factor * value, 2),
+          curveReason(measurement.curves[id], sample),
+        ];
+      }),
       ...pointCells(track, frame),
       frame === 0 ? note : null,
     ];

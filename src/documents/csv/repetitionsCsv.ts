@@ -1,10 +1,13 @@
-import type { Curve, MissingReason } from '#core/measurement/curve';
-import { summarise } from '#core/measurement/measureRepetition';
-import type { Extreme, MeasuredRepetition, Measurement } from '#core/measurement/measurement';
-import { limitEnds, type LimitEnd, type Limits } from '#core/protocol/limits';
-import { otherMeasureIds, type MeasureId } from '#core/measures/measures';
+import type { MeasuredRepetition, Measurement } from '#core/measurement/measurement';
+import type { Extreme } from '#core/measurement/measureRange';
+import { kneeAngle } from '#core/measures/kneeAngle';
+import type { LimitEnd } from '#core/measures/limitEnd';
+import type { Measure, Unit } from '#core/measures/measure';
+import { findMeasure, measureIds, type MeasureId } from '#core/measures/measures';
+import type { EndLimits, Limits } from '#core/protocol/limits';
 import { countWithin } from '#core/scoring/countWithin';
-import { judge, type Judgement } from '#core/scoring/judge';
+import { kneeDirection } from '#core/scoring/deciding';
+import { judge, judgementOf, type Judgement } from '#core/scoring/judge';
 import { csvText, type Cell } from './csvText';
 import { rounded } from './rounded';
 
@@ -49,75 +52,71 @@ export function repetitionsCsv(
   );
 }
 
-/** Number a unit of the document, and the unit's name in the header row. */
-interface Unit {
-  name: string;
-  factor: number;
-}
-
-const degree: Unit = { name: 'deg', factor: 1 };
-const percentOfLeg: Unit = { name: 'pct_leg', factor: 100 };
-const percentOfStance: Unit = { name: 'pct_stance', factor: 100 };
-
-const units: Record<MeasureId, Unit> = {
-  'knee-off-line': percentOfLeg,
-  'knee-over-foot': percentOfLeg,
-  'hip-over-knee': percentOfLeg,
-  'pelvic-drop': degree,
-  'trunk-lean': degree,
-  'pelvis-place': percentOfStance,
-  depth: percentOfLeg,
-};
-
 /** Value, band and time of an extreme. */
 function extreme(name: string, unit: Unit, of: (row: Row) => Extreme | null): Column[] {
   const scaled = (value: number | undefined) => rounded(value === undefined ? null : unit.factor * value, 2);
   return [
-    [`${name}_${unit.name}`, (row) => scaled(of(row)?.value)],
-    [`${name}_band_${unit.name}`, (row) => scaled(of(row)?.band)],
+    [`${name}_${unit.csv}`, (row) => scaled(of(row)?.value)],
+    [`${name}_band_${unit.csv}`, (row) => scaled(of(row)?.band)],
     [`${name}_at_s`, (row) => seconds(of(row)?.timeMs)],
   ];
 }
 
-/** An extreme, why there is none where there is none, and its limits. */
-function measure(
-  id: MeasureId,
-  of: (row: Row) => Extreme | null,
-  curve: (measurement: Measurement) => Curve,
-): Column[] {
-  const [name, unit] = [id.replaceAll('-', '_'), units[id]];
-  const limit = (end: LimitEnd): Column => [
-    `${name}_${end}_${unit.name}`,
-    ({ limits }) => {
-      const value = limits.others?.[id]?.[end];
-      return rounded(value === undefined ? null : unit.factor * value, 2);
-    },
-  ];
-  return [
-    ...extreme(name, unit, of),
-    ...limitEnds.map(limit),
-    [`${name}_reason`, (row) => (of(row) === null ? reasonWithin(row, curve(row.measurement)) : null)],
-  ];
+/** The columns that a measure asks for. */
+function measureColumns(id: MeasureId, { columns, unit, peak }: Measure): Column[] {
+  return columns.flatMap((column): Column[] => {
+    switch (column.kind) {
+      case 'extreme':
+        return extreme(column.name, unit, ({ repetition, judgement }) => {
+          const isLeftOut = column.needsVerdict && !hasVerdict(judgement, id);
+          return isLeftOut ? null : column.of(repetition.ranges[id]);
+        });
+      case 'limit':
+        return [[`${column.name}_${unit.csv}`, ({ limits }) => scaledLimit(column, limits[id], unit)]];
+      case 'reason':
+        return [
+          [
+            column.name,
+            ({ repetition: { ranges } }) => (peak(ranges[id]) === null ? ranges[id].mainReason : null),
+          ],
+        ];
+    }
+  });
 }
 
-/** The reason behind most of what is missing from a curve in the loaded time. */
-function reasonWithin({ repetition, measurement }: Row, curve: Curve): MissingReason | null {
-  const { loadedFrom, loadedTo } = repetition;
-  return summarise(curve, measurement.timesMs, loadedFrom, loadedTo).mainReason;
+function hasVerdict({ measures }: Judgement, id: MeasureId): boolean {
+  return measures.some(({ measure, verdict }) => measure === id && verdict !== 'not-measured');
+}
+
+function scaledLimit(
+  { end, isDistance }: { end: LimitEnd; isDistance: boolean },
+  limits: EndLimits = {},
+  { factor }: Unit,
+): Cell {
+  const value = limits[end];
+  return rounded(value === undefined ? null : factor * (isDistance ? Math.abs(value) : value), 2);
 }
 
 const seconds = (timeMs: number | null | undefined) =>
   rounded(timeMs === null || timeMs === undefined ? null : timeMs / 1000, 3);
 
-/** An angle stands only where there is a verdict: else it can't be trusted, and the reason stands instead. */
-const judged = (name: 'kneeAngleMaxDeg' | 'kneeAngleMinDeg') => (row: Row) =>
-  row.judgement.knee === 'not-measured' ? null : row.repetition[name];
-
 function timeOutOfLimitsS({ repetition, judgement, measurement, limits }: Row): number | null {
-  if (judgement.knee === 'not-measured') return null;
-  const { measured, within } = countWithin(repetition, measurement.kneeAngleDeg, limits);
+  if (!hasVerdict(judgement, 'knee-angle')) return null;
+  const { measured, within } = countWithin(
+    repetition,
+    measurement.curves['knee-angle'],
+    limits['knee-angle'],
+  );
   return rounded((measured - within) / measurement.rateHz, 3);
 }
+
+/** Left empty where the knee angle could not be measured, as it always was. */
+function decidedBy({ verdict, decidedBy }: Judgement): string | null {
+  const isKneeMissing = decidedBy === 'knee-angle' && verdict === 'not-measured';
+  return isKneeMissing ? null : decidedBy.replaceAll('-', '_');
+}
+
+const kneeRange = ({ ranges }: MeasuredRepetition) => ranges['knee-angle'];
 
 const columns: readonly Column[] = [
   ['repetition', ({ repetition }) => repetition.number],
@@ -126,29 +125,18 @@ const columns: readonly Column[] = [
   ['completeness', ({ repetition }) => repetition.completeness],
   ['verdict', ({ judgement }) => judgement.verdict],
   ['reason', ({ judgement }) => judgement.reason],
-  ['decided_by', ({ judgement }) => judgement.decidedBy?.replaceAll('-', '_') ?? null],
-  ['direction', ({ judgement }) => judgement.direction],
-  ...extreme('worst_knee_angle', degree, ({ judgement }) => judgement.worst),
+  ['decided_by', ({ judgement }) => decidedBy(judgement)],
+  ['direction', ({ judgement }) => kneeDirection(judgement)],
+  ...extreme(
+    'worst_knee_angle',
+    kneeAngle.unit,
+    ({ judgement }) => judgementOf(judgement, 'knee-angle').extreme,
+  ),
   ['alignment_score_pct', ({ judgement }) => rounded(judgement.alignmentScorePct, 1)],
   ['out_of_limits_s', timeOutOfLimitsS],
-  ['measured_share_pct', ({ repetition }) => rounded(100 * repetition.measuredShare, 1)],
-  ['unmeasured_reason', ({ repetition }) => repetition.mainReason],
-  ['limit_inward_deg', ({ limits }) => rounded(limits.kneeInwardDeg, 2)],
-  ['limit_outward_deg', ({ limits }) => rounded(limits.kneeOutwardDeg, 2)],
-  ...extreme('knee_angle_largest', degree, judged('kneeAngleMaxDeg')),
-  ...extreme('knee_angle_smallest', degree, judged('kneeAngleMinDeg')),
-  ...measure(
-    'knee-off-line',
-    ({ repetition }) => repetition.kneeDeviation,
-    ({ kneeDeviation }) => kneeDeviation,
-  ),
-  ...otherMeasureIds.flatMap((id) =>
-    measure(
-      id,
-      ({ repetition }) => repetition.others[id],
-      ({ others, kneeDeviation }) => others?.[id] ?? kneeDeviation,
-    ),
-  ),
+  ['measured_share_pct', ({ repetition }) => rounded(100 * kneeRange(repetition).measuredShare, 1)],
+  ['unmeasured_reason', ({ repetition }) => kneeRange(repetition).mainReason],
+  ...measureIds.flatMap((id) => measureColumns(id, findMeasure(id))),
   ['start_s', ({ repetition }) => seconds(repetition.events.startMs)],
   ['seat_off_s', ({ repetition }) => seconds(repetition.events.seatOffMs)],
   ['top_s', ({ repetition }) => seconds(repetition.events.topMs)],

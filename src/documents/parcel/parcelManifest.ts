@@ -1,7 +1,9 @@
+import { Problem } from '#core/problem';
+import { bySchema } from '../reading/bySchema';
+import { headWords, type DocumentKind } from '../reading/documentKind';
+import { parseDocument } from '../reading/readDocument';
 import { z } from '../schema/zod';
 import { sessionSchema } from '../session/sessionDocument';
-import { ParcelProblem } from './parcelProblem';
-import { readHead } from './readHead';
 
 /** Raised when a field is added, changes its meaning or goes. */
 export const parcelVersion = 1;
@@ -49,19 +51,24 @@ export const manifestSchema = z.strictObject({
 });
 export type ParcelManifest = z.infer<typeof manifestSchema>;
 
+export const askAgain = 'Ask the patient to send it again.';
+
+const manifestKind: DocumentKind<ParcelManifest> = {
+  problem: 'file',
+  format: 'overfoot-parcel',
+  version: parcelVersion,
+  read: bySchema(manifestSchema),
+  words: headWords('session', askAgain),
+};
+
 /**
  * Reads a parcel's first line, which may be anything.
  *
  * @param followingBytes  how much follows it
- * @throws ParcelProblem  with a sentence that says what is wrong and what to do
+ * @throws Problem  with a sentence that says what is wrong and what to do
  */
 export function readManifest(line: string, followingBytes: number): ParcelManifest {
-  const head = readHead(line, manifestSchema, {
-    format: 'overfoot-parcel',
-    version: parcelVersion,
-    kind: 'session',
-    whatNext: askAgain,
-  });
+  const head = parseDocument(line, manifestKind);
   const { visit: session, files } = head;
   const wanted = new Set(session.sets.flatMap(({ sessionId: recordingId }) => recordingId ?? []));
   const keys = files.map(({ kind, sessionId: recordingId }) => `${kind} ${recordingId}`);
@@ -77,10 +84,8 @@ export function readManifest(line: string, followingBytes: number): ParcelManife
     0,
   );
   if (unpackedBytes > parcelBounds.unpackedBytes)
-    throw new ParcelProblem(`It would unpack to more than a session can hold. ${askAgain}`);
+    throw new Problem('file', `It would unpack to more than a session can hold. ${askAgain}`);
   if (!isWhole)
-    throw new ParcelProblem(`It is not whole, or holds what belongs to no set of it. ${askAgain}`);
+    throw new Problem('file', `It is not whole, or holds what belongs to no set of it. ${askAgain}`);
   return head;
 }
-
-export const askAgain = 'Ask the patient to send it again.';

@@ -5,7 +5,7 @@ import { sides } from '#core/protocol/side';
 import { planBounds, planRanges } from './planRanges';
 
 /** Raised when a field is added, changes its meaning or goes; older versions are brought up on reading. */
-export const planVersion = 2;
+export const planVersion = 3;
 
 /** When something is said of how a repetition went; giving less of it over the weeks helps it become a habit. */
 export const feedbackModes = ['every-repetition', 'only-outside', 'after-the-set', 'none'] as const;

@@ -1,7 +1,9 @@
 import { findExercise, type ExerciseId } from '#core/exercises/exercises';
 import { defaultLimits } from '#core/protocol/limits';
+import { capitalised } from '#words/capitalised';
 import { planVersion, type PlanDocument, type PlanItem } from './planDocument';
 import { readPlan } from './readPlan';
+import { onItsOwn } from './senseSentence';
 
 /** A plan while it is written: it may make no sense yet. */
 export type PlanDraft = Omit<PlanDocument, 'format' | 'version' | 'id' | 'createdAt'>;
@@ -25,17 +27,11 @@ export function newDraft(): PlanDraft {
   };
 }
 
-/** The next patient's plan: everything of the last one but who it is for and when it is looked at again. */
-export function copyOf({
-  items,
-  footwear,
-  painLimit,
-  beyondPainLimit,
-  howOften,
-  words,
-  returnKey,
-}: PlanDocument): PlanDraft {
-  return { ...newDraft(), items, footwear, painLimit, beyondPainLimit, howOften, words, returnKey };
+/** The next patient's plan: everything of the last one but who it is for, when it is reviewed, and its note. */
+export function copyOf(plan: PlanDocument): PlanDraft {
+  const { patient, reviewDate, note } = newDraft();
+  const { format, version, id, createdAt, ...draft } = plan;
+  return { ...draft, patient, reviewDate, note };
 }
 
 /** A task or hold as the library doses it, for one leg. */
@@ -59,23 +55,30 @@ export function newItem(id: ExerciseId): PlanItem {
   };
 }
 
+/** A draft as a plan, or what it still lacks, what makes no sense about it, or where it is damaged, as a sentence. */
+export type FinishedDraft =
+  { kind: 'plan'; plan: PlanDocument } | { kind: 'incomplete' | 'senseless' | 'damaged'; sentence: string };
+
 /**
- * A draft as a plan, or what still makes no sense about it, as a sentence.
+ * Makes a plan of a draft, if it makes sense.
  *
  * @param createdAt  ISO 8601, UTC
  */
-export function finishDraft(
-  draft: PlanDraft,
-  id: string,
-  createdAt: string,
-): { plan: PlanDocument } | { sentence: string } {
-  if (draft.patient.trim() === '') return { sentence: 'Give the patient a pseudonym; never their name.' };
-  if (draft.items.length === 0) return { sentence: 'Add at least one task.' };
-  if (draft.beyondPainLimit.trim() === '')
-    return { sentence: 'Say what the patient should do when the pain goes above the limit.' };
-  const read = readPlan({ format: 'overfoot-plan', version: planVersion, id, createdAt, ...draft });
-  if ('plan' in read) return read;
-  if ('damaged' in read) return { sentence: `Something is not as it should be at ${read.damaged}.` };
-  const words = read.senseless.replace(/^its /, 'the ').replace(/^it /, 'the plan ');
-  return { sentence: `${words.charAt(0).toUpperCase()}${words.slice(1)}.` };
+export function finishDraft(draft: PlanDraft, id: string, createdAt: string): FinishedDraft {
+  const lacking = lackingSentence(draft);
+  if (lacking !== null) return { kind: 'incomplete', sentence: lacking };
+  const data = { format: 'overfoot-plan', version: planVersion, id, createdAt, ...draft };
+  const read = readPlan(data, onItsOwn);
+  if ('plan' in read) return { kind: 'plan', plan: read.plan };
+  if ('damaged' in read)
+    return { kind: 'damaged', sentence: `Something is not as it should be at ${read.damaged}.` };
+  return { kind: 'senseless', sentence: `${capitalised(read.senseless)}.` };
+}
+
+function lackingSentence({ patient, items, beyondPainLimit }: PlanDraft): string | null {
+  if (patient.trim() === '') return 'Give the patient a pseudonym; never their name.';
+  if (items.length === 0) return 'Add at least one task.';
+  if (beyondPainLimit.trim() === '')
+    return 'Say what the patient should do when the pain goes above the limit.';
+  return null;
 }

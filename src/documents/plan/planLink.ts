@@ -2,7 +2,7 @@ import { sha256 } from '@noble/hashes/sha2.js';
 import { deflateSync, Inflate, strFromU8, strToU8 } from 'fflate';
 import { parsePlan } from './parsePlan';
 import type { PlanDocument } from './planDocument';
-import { PlanProblem } from './planProblem';
+import { Problem } from '#core/problem';
 import { largestPlanBytes } from './planRanges';
 import { fromBase64Url, toBase64Url } from './base64Url';
 import { planMarker } from './carriesPlan';
@@ -31,22 +31,27 @@ export function planToFragment(plan: PlanDocument): string {
  * Reads a plan out of a link that may be anything.
  *
  * @param fragment  with or without its '#'
- * @throws PlanProblem  with a sentence that says what is wrong and what to do
+ * @throws Problem  with a sentence that says what is wrong and what to do
  */
 export function planFromFragment(fragment: string): PlanDocument {
   const text = fragment.replace(/^#/, '');
-  if (text.length > longestFragment) throw new PlanProblem(`This link is too long for a plan. ${askAgain}`);
+  if (text.length > longestFragment)
+    throw new Problem('plan', `This link is too long for a plan. ${askAgain}`);
   const [version = '', packedText, check, ...more] = text.slice(planMarker.length).split('.');
   if (!text.startsWith(planMarker) || !/^\d{1,6}$/.test(version))
-    throw new PlanProblem(`This link carries no plan. ${askAgain}`);
+    throw new Problem('plan', `This link carries no plan. ${askAgain}`);
   if (Number(version) > linkVersion) {
-    throw new PlanProblem(
+    throw new Problem(
+      'plan',
       `This link is of version ${Number(version)}; this program reads up to ${linkVersion}. Update the program.`,
     );
   }
   const packed = packedText === undefined ? null : fromBase64Url(packedText);
   if (packed === null || check === undefined || more.length > 0 || check !== checkOf(packed)) {
-    throw new PlanProblem(`This link is not whole: a part of it was lost or changed on the way. ${askAgain}`);
+    throw new Problem(
+      'plan',
+      `This link is not whole: a part of it was lost or changed on the way. ${askAgain}`,
+    );
   }
   return parsePlan(inflate(packed));
 }
@@ -55,11 +60,11 @@ function checkOf(packed: Uint8Array): string {
   return toBase64Url(sha256(packed).subarray(0, checkBytes));
 }
 
-/** @throws PlanProblem  where it is no deflated text, or more than any plan */
+/** @throws Problem  where it is no deflated text, or more than any plan */
 function inflate(packed: Uint8Array): string {
   const unpacked = new Uint8Array(largestPlanBytes);
   let bytes = 0;
-  const tooLarge = new PlanProblem(`What this link carries is too large for a plan. ${askAgain}`);
+  const tooLarge = new Problem('plan', `What this link carries is too large for a plan. ${askAgain}`);
   const stream = new Inflate((piece) => {
     if (bytes + piece.length > unpacked.length) throw tooLarge;
     unpacked.set(piece, bytes);
@@ -70,7 +75,7 @@ function inflate(packed: Uint8Array): string {
       stream.push(packed.subarray(from, from + pieceBytes), from + pieceBytes >= packed.length);
   } catch (error) {
     if (error === tooLarge) throw tooLarge;
-    throw new PlanProblem(`What this link carries can’t be unpacked. ${askAgain}`);
+    throw new Problem('plan', `What this link carries can’t be unpacked. ${askAgain}`);
   }
   return strFromU8(unpacked.subarray(0, bytes));
 }

@@ -1,5 +1,3 @@
-import { limitRangeDeg } from '#core/protocol/limits';
-
 /** What makes sense in a plan, both ends included; wide, since the therapist decides. Common practice, no source. */
 export const planRanges = {
   sets: { min: 1, max: 20 },
@@ -11,8 +9,6 @@ export const planRanges = {
   pauseSeconds: { min: 0, max: 60 },
   upSeconds: { min: 0.5, max: 30 },
   seatHeightCm: { min: 20, max: 90 },
-  kneeInwardDeg: limitRangeDeg,
-  kneeOutwardDeg: limitRangeDeg,
   painLimit: { min: 0, max: 10 },
 } as const;
 

@@ -1,4 +1,7 @@
-import { limitedMeasures, type Limits } from '#core/protocol/limits';
+import { limitEnds, type LimitEnd } from '#core/measures/limitEnd';
+import { findMeasure, measureIds, type MeasureId } from '#core/measures/measures';
+import { measureName } from '#words/formatMeasure';
+import { limitNumber, limitWords } from '#words/limitWords';
 import { findTask } from '#core/exercises/exercises';
 import { itemName } from './itemName';
 import type { PlanDocument, PlanItem } from './planDocument';
@@ -16,10 +19,18 @@ const fieldWords: Record<Field, string> = {
   pauseSeconds: 'seconds at the turning point',
   upSeconds: 'seconds up',
   seatHeightCm: 'cm of seat height',
-  kneeInwardDeg: 'degrees inward as the limit',
-  kneeOutwardDeg: 'degrees outward as the limit',
   painLimit: 'as the pain limit',
 };
+
+/** How a sentence names the plan: where its subject went before ('this plan makes no sense: it …'), or on its own. */
+export interface PlanNaming {
+  plan: string;
+  /** As it precedes a part of the plan. */
+  its: string;
+}
+
+export const afterThePlan: PlanNaming = { plan: 'it', its: 'its' };
+export const onItsOwn: PlanNaming = { plan: 'the plan', its: 'the' };
 
 const emptyWords: Record<string, string> = { items: 'holds nothing to do', sides: 'names no side' };
 
@@ -30,17 +41,39 @@ const emptyWords: Record<string, string> = { items: 'holds nothing to do', sides
  * @param value  what stands there
  * @returns null where the path leads to neither
  */
-export function rangeSentence(path: readonly PropertyKey[], value: unknown): string | null {
+export function rangeSentence(
+  path: readonly PropertyKey[],
+  value: unknown,
+  { plan }: PlanNaming,
+): string | null {
   const field = path.at(-1);
-  const who = path[0] === 'items' && path.length > 1 ? `item ${Number(path[1]) + 1}` : 'it';
+  const who = path[0] === 'items' && path.length > 1 ? `item ${Number(path[1]) + 1}` : plan;
   if (Array.isArray(value) && value.length === 0)
     return `${who} ${emptyWords[String(field)] ?? 'lacks something'}`;
-  if (typeof field !== 'string' || !(field in fieldWords) || typeof value !== 'number') return null;
+  if (typeof field !== 'string' || typeof value !== 'number') return null;
+  const limit = limitAt(path);
+  if (limit !== null) {
+    const { id, end } = limit;
+    const { min, max } = findMeasure(id).limits[end];
+    const [least, most] = [min, max].map((one) => limitNumber(id, end, one)).sort(byNumber);
+    return `${who} asks for ${limitWords(id, end, value)} as the limit of ${measureName(id)}, where ${least} to ${most} make sense`;
+  }
+  if (!(field in fieldWords)) return null;
   const { min, max } = planRanges[field as Field];
   // What is refused within its range is refused for its fraction.
   const sense =
     value > min && value < max ? `a whole number from ${min} to ${max} makes` : `${min} to ${max} make`;
   return `${who} asks for ${value} ${fieldWords[field as Field]}, where ${sense} sense`;
+}
+
+const byNumber = (a: string, b: string) => parseFloat(a) - parseFloat(b);
+
+/** The limit that a path leads to; null where it leads elsewhere. */
+function limitAt(path: readonly PropertyKey[]): { id: MeasureId; end: LimitEnd } | null {
+  const [field, measure, last] = path.slice(-3);
+  const id = measureIds.find((one) => one === measure);
+  const end = limitEnds.find((one) => one === last);
+  return field !== 'limits' || id === undefined || end === undefined ? null : { id, end };
 }
 
 /**
@@ -51,22 +84,26 @@ export function rangeSentence(path: readonly PropertyKey[], value: unknown): str
 export function limitsSentence(items: unknown): string | null {
   if (!Array.isArray(items)) return null;
   for (const [i, item] of items.entries()) {
-    const { kneeInwardDeg: inward, kneeOutwardDeg: outward } = (item as RawItem | null)?.limits ?? {};
-    if (typeof inward !== 'number' || typeof outward !== 'number' || inward + outward > 0) continue;
-    return (
-      `in item ${i + 1} one limit lies inside its opposite (${inward} degrees inward, ${outward} outward), ` +
-      'so no knee could be between them'
-    );
+    const limits = (item as RawItem | null)?.limits ?? {};
+    for (const id of measureIds) {
+      const { least, most } = limits[id] ?? {};
+      if (typeof least !== 'number' || typeof most !== 'number' || least <= most) continue;
+      const both = `${limitWords(id, 'most', most)}, ${limitWords(id, 'least', least)}`;
+      return `in item ${i + 1} one limit of ${measureName(id)} lies inside its opposite (${both}), so nothing could be between them`;
+    }
   }
   return null;
 }
 
-type RawItem = { limits?: { kneeInwardDeg?: unknown; kneeOutwardDeg?: unknown } | null };
+type RawItem = { limits?: { [Id in MeasureId]?: { least?: unknown; most?: unknown } | null } | null };
 
 /** What makes no sense about a plan whose parts are each valid; null where all is well. */
-export function planSentence({ items, createdAt, reviewDate }: PlanDocument): string | null {
+export function planSentence(
+  { items, createdAt, reviewDate }: PlanDocument,
+  { its }: PlanNaming,
+): string | null {
   if (reviewDate !== null && reviewDate < createdAt.slice(0, 10)) {
-    return `its review date (${reviewDate}) is before the day it was made`;
+    return `${its} review date (${reviewDate}) is before the day it was made`;
   }
   for (const [i, item] of items.entries()) {
     const fault = itemFault(item);
@@ -78,18 +115,6 @@ export function planSentence({ items, createdAt, reviewDate }: PlanDocument): st
 function itemFault(item: PlanItem): string | null {
   if (new Set(item.sides).size < item.sides.length) return `names the ${item.sides[0]} side twice`;
   if (item.kind === 'hold') return null;
-  const fault = limitsFault(item.limits);
-  if (fault !== null || item.seatHeightCm === null || findTask(item.task).shape === 'rise') return fault;
+  if (item.seatHeightCm === null || findTask(item.task).shape === 'rise') return null;
   return 'gives a seat height, but has no seat';
-}
-
-/** Of limits that leave nothing between them. */
-function limitsFault(limits: Limits): string | null {
-  const id = limitedMeasures(limits).find((one) => {
-    const { least, most } = limits.others?.[one] ?? {};
-    return least !== undefined && most !== undefined && least > most;
-  });
-  return id === undefined
-    ? null
-    : `has a limit of ${id.replaceAll('-', ' ')} with more at least than at most`;
 }

@@ -1,64 +1,43 @@
-import type { z } from 'zod';
-import { RecordingFileProblem } from './recordingFileProblem';
-
-/** What tells one kind of document from the others. */
-export interface DocumentKind<Value> {
-  /** As it follows 'this is not a': 'session document'. */
-  name: string;
-  format: string;
-  version: number;
-  schema: z.ZodType<Value>;
-  /** Makes a document of this version of one of an older version; left out where there is none. */
-  bringUp?(older: object, version: number): object;
-}
+import { Problem } from '#core/problem';
+import type { DocumentKind } from './documentKind';
 
 /**
- * Reads text that may be anything as JSON.
+ * Reads a document from text that may be anything.
  *
- * @param name  what it ought to be, as it follows 'this is not a'
- * @throws SessionProblem  with a sentence that says what is wrong and what to do
+ * @throws Problem  with a sentence that says what is wrong and what to do
  */
-export function readJson(text: string, name: string): unknown {
+export function parseDocument<Value>(text: string, kind: DocumentKind<Value>): Value {
+  let data: unknown;
   try {
-    return JSON.parse(text);
+    data = JSON.parse(text);
   } catch {
-    throw new RecordingFileProblem(
-      `This is not a ${name}: it is not JSON. Choose a file that was saved here.`,
-    );
+    throw new Problem(kind.problem, kind.words.notJson);
   }
+  return readDocument(data, kind);
 }
 
 /**
- * Reads data that may be anything as a document of one kind: its format, its version, its schema.
+ * Reads a document from data that may be anything: its format, its version, its content. An older version is migrated
+ * first.
  *
- * @throws SessionProblem  with a sentence that says what is wrong and what to do
+ * @throws Problem  with a sentence that says what is wrong and what to do
  */
 export function readDocument<Value>(data: unknown, kind: DocumentKind<Value>): Value {
-  const version = checkVersion(data, kind);
-  const isOlder = version !== null && version < kind.version;
-  const current = isOlder ? (kind.bringUp?.(data as object, version) ?? data) : data;
-  const result = kind.schema.safeParse(current);
-  if (result.success) return result.data;
-  const [issue] = result.error.issues;
-  const where = issue === undefined || issue.path.length === 0 ? 'the document' : `"${issue.path.join('.')}"`;
-  throw new RecordingFileProblem(
-    `This ${kind.name} is damaged at ${where} (${issue?.message ?? 'unknown'}). Save it again where it came from.`,
-  );
-}
-
-/** @returns  the document's version; null where it gives none that is a number */
-function checkVersion(data: unknown, kind: Omit<DocumentKind<unknown>, 'schema'>): number | null {
-  const { format, version } = (typeof data === 'object' && data !== null ? data : {}) as Record<
-    string,
-    unknown
-  >;
-  if (format !== kind.format) {
-    throw new RecordingFileProblem(`This is not a ${kind.name}. Choose a file that was saved here.`);
-  }
+  const { words } = kind;
+  const fail = (sentence: string) => new Problem(kind.problem, sentence);
+  const { format, version } = fieldsOf(data);
+  if (format !== kind.format) throw fail(words.notOne);
   if (typeof version === 'number' && version > kind.version) {
-    throw new RecordingFileProblem(
-      `This ${kind.name} is of version ${version}; this program reads up to ${kind.version}. Update the program.`,
+    throw fail(
+      `${words.subject} is of version ${version}; this program reads up to ${kind.version}. Update the program.`,
     );
   }
-  return typeof version === 'number' ? version : null;
+  const isOlder = typeof version === 'number' && version < kind.version;
+  const content = kind.read(isOlder ? (kind.bringUp?.(data as object, version) ?? data) : data);
+  if ('value' in content) return content.value;
+  throw fail(`${words.subject} ${content.fault}. ${words.getAgain}`);
+}
+
+function fieldsOf(data: unknown): Record<string, unknown> {
+  return (typeof data === 'object' && data !== null ? data : {}) as Record<string, unknown>;
 }

@@ -3,6 +3,7 @@ import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import { curveReason, curveValue, type Curve } from '#core/measurement/curve';
 import type { Correction } from '#core/correction/correction';
 import type { Measurement, Setup } from '#core/measurement/measurement';
+import { mapSavedCurves } from '#core/measures/measures';
 import type { Limits } from '#core/protocol/limits';
 import { judge } from '#core/scoring/judge';
 import type { RecordingReview } from './reviewSchema';
@@ -77,16 +78,12 @@ export function deriveRecording(
     startMs: measurement.timesMs[0] ?? 0,
     legLengthPx: measurement.legLengthPx,
     view: measurement.view,
-    kneeAngleDeg: curveToDocument(measurement.kneeAngleDeg),
-    kneeDeviation: curveToDocument(measurement.kneeDeviation),
-    repetitions: measurement.repetitions.map((repetition, index) => {
-      const { ranges, ...kept } = repetition; // They only serve to judge.
-      return {
-        ...kept,
-        ...withReason(excluded[index]),
-        judgement: judge(repetition, measurement, limits),
-      };
-    }),
+    curves: mapSavedCurves((id) => curveToDocument(measurement.curves[id])),
+    repetitions: measurement.repetitions.map((repetition, index) => ({
+      ...repetition,
+      ...withReason(excluded[index]),
+      judgement: judge(repetition, measurement, limits),
+    })),
   };
 }
 
@@ -94,12 +91,14 @@ function withReason(excluded: string | null | undefined): { excluded?: string } 
   return excluded === null || excluded === undefined ? {} : { excluded };
 }
 
-function curveToDocument(curve: Curve): RecordingDocument['derived']['kneeAngleDeg'] {
+type SavedCurve = RecordingDocument['derived']['curves']['knee-angle'];
+
+function curveToDocument(curve: Curve): SavedCurve {
   const values = Array.from(curve.values, (_, sample) => {
     const value = curveValue(curve, sample);
     return value === null ? null : round(value, 4);
   });
-  const missing: RecordingDocument['derived']['kneeAngleDeg']['missing'] = [];
+  const missing: SavedCurve['missing'] = [];
   values.forEach((_, sample) => {
     const reason = curveReason(curve, sample);
     const open = missing.at(-1);

@@ -1,12 +1,12 @@
-import { readJson } from '../reading/readDocument';
-import { readRecording } from './readRecording';
-import { recordingKind, type RecordingDocument } from './recordingDocument';
+import { parseDocument } from '../reading/readDocument';
+import type { RecordingDocument } from './recordingDocument';
+import { recordingKind } from './recordingKind';
 
 /**
- * Reads a session document from text that may be anything.
+ * Reads a recording document from text that may be anything.
  *
- * @throws SessionProblem  with a sentence that says what is wrong and what to do
+ * @throws Problem  with a sentence that says what is wrong and what to do
  */
 export function parseRecording(text: string): RecordingDocument {
-  return readRecording(readJson(text, recordingKind.name));
+  return parseDocument(text, recordingKind);
 }

@@ -1,20 +1,21 @@
-import { checkRecording } from './checkRecording';
-import { readDocument, type DocumentKind } from '../reading/readDocument';
-import { recordingKind, recordingSchema } from './recordingDocument';
+import { bySchema } from '../reading/bySchema';
+import type { DocumentKind } from '../reading/documentKind';
+import { readDocument } from '../reading/readDocument';
+import { recordingSchema } from './recordingDocument';
+import { recordingFault } from './recordingFault';
 import type { RecordingHead } from './recordingHead';
+import { recordingKind } from './recordingKind';
 
 const headKind: DocumentKind<RecordingHead> = {
   ...recordingKind,
-  schema: recordingSchema.omit({ observed: true }),
+  read: bySchema(recordingSchema.omit({ observed: true }), recordingFault),
 };
 
 /**
- * Reads a session without its joints from data that may be anything.
+ * Reads a recording without its joints from data that may be anything.
  *
- * @throws SessionProblem  with a sentence that says what is wrong and what to do
+ * @throws Problem  with a sentence that says what is wrong and what to do
  */
 export function readRecordingHead(data: unknown): RecordingHead {
-  const head = readDocument(data, headKind);
-  checkRecording(head);
-  return head;
+  return readDocument(data, headKind);
 }

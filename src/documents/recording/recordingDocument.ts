@@ -6,18 +6,16 @@ import { keypointCount, keypointNames } from '#core/keypoints/keypointNames';
 import { missingReasons } from '#core/measurement/curve';
 import { poseModels } from '#core/keypoints/poseModel';
 import { bodyHeightRangeCm } from '#core/protocol/bodyHeight';
-import { limitEnds } from '#core/protocol/limits';
-import { mapOthers, measureIds } from '#core/measures/measures';
+import { limitEnds } from '#core/measures/limitEnd';
+import { mapAlwaysLimited, mapMeasures, mapSavedCurves, measureIds } from '#core/measures/measures';
 import { sides } from '#core/protocol/side';
 import { taskIds } from '#core/exercises/exercises';
 import { viewCueNames } from '#core/view/viewCue';
 import { verdicts } from '#core/scoring/verdict';
-import { bringUpRecording } from './bringUpRecording';
-import type { DocumentKind } from '../reading/readDocument';
 import { reviewSchema } from './reviewSchema';
 
 /** Raised when a field is added, changes its meaning or goes; older versions are brought up on reading. */
-export const recordingVersion = 6;
+export const recordingVersion = 7;
 
 /** Longest recording that is read: 30 minutes at 60 frames a second. */
 export const mostFrames = 108_000;
@@ -49,6 +47,13 @@ const extreme = z
   })
   .nullable()
   .describe('A value and where it stands on the time base; null where none was measured.');
+
+const range = z.strictObject({
+  min: extreme,
+  max: extreme,
+  measuredShare: finite.min(0).max(1).describe('Share of the loaded time in which it could be measured.'),
+  mainReason: reason.nullable().describe('The reason behind most of what is missing; null where nothing is.'),
+});
 
 const curve = z.strictObject({
   values: z
@@ -134,25 +139,24 @@ const repetition = z.strictObject({
   }),
   loadedFrom: z.int().min(0),
   loadedTo: z.int().min(0),
-  measuredShare: finite.min(0).max(1),
-  mainReason: reason.nullable(),
-  kneeAngleMaxDeg: extreme,
-  kneeAngleMinDeg: extreme,
-  kneeDeviation: extreme.describe('Share of leg length, inward positive.'),
-  others: z
-    .strictObject(mapOthers(() => extreme))
-    .describe('See docs/measurement.md for unit, sign and window.'),
+  ranges: z
+    .strictObject({
+      ...mapMeasures(() => range.partial().optional()),
+      ...mapAlwaysLimited(() => range),
+    })
+    .describe(
+      'How far each measure went while loaded, in its own unit and sign; see docs/measurement.md. What an older ' +
+        'version did not keep is left out.',
+    ),
   judgement: z.strictObject({
     verdict: z.enum(verdicts),
     reason: reason.nullable(),
-    decidedBy: z
-      .enum(['knee-angle', ...measureIds])
+    decidedBy: z.enum(measureIds).describe('What the verdict rests on, or lacks.'),
+    alignmentScorePct: finite
+      .min(0)
+      .max(100)
       .nullable()
-      .describe('What the verdict rests on, or lacks; null where it lacks the knee angle.'),
-    knee: z.enum(verdicts).describe('Of the knee angle alone.'),
-    direction: z.enum(['inward', 'outward']).nullable(),
-    worst: extreme,
-    alignmentScorePct: finite.min(0).max(100).nullable(),
+      .describe('Share of the measured loaded time in which the knee angle was within its limits.'),
     measures: z
       .array(
         z.strictObject({
@@ -164,7 +168,7 @@ const repetition = z.strictObject({
         }),
       )
       .max(measureIds.length)
-      .describe('The other measures that have a limit.'),
+      .describe('Those that have a limit.'),
   }),
 });
 
@@ -195,12 +199,9 @@ const derived = z.strictObject({
   startMs: timeMs.describe('Time of the first sample; sample n stands at startMs + n * 1000 / rateHz.'),
   legLengthPx: measured.min(0).nullable(),
   view: view.nullable(),
-  kneeAngleDeg: curve.describe(
-    "Knee projection angle in the body's frontal plane, from own standing, degrees, inward positive.",
-  ),
-  kneeDeviation: curve.describe(
-    'Knee off the line hip to ankle in the frontal plane, share of leg length, inward positive.',
-  ),
+  curves: z
+    .strictObject(mapSavedCurves(() => curve))
+    .describe('Measures over time, in the unit and sign of docs/measurement.md.'),
   repetitions: z.array(repetition).max(mostRepetitions),
 });
 
@@ -229,11 +230,3 @@ export const recordingSchema = z
   .meta({ title: 'Overfoot session document' });
 
 export type RecordingDocument = z.infer<typeof recordingSchema>;
-
-export const recordingKind: DocumentKind<RecordingDocument> = {
-  name: 'session document',
-  format: 'overfoot-session',
-  version: recordingVersion,
-  schema: recordingSchema,
-  bringUp: bringUpRecording,
-};

@@ -1,25 +1,16 @@
-import { limitChoices, limitRangeDeg, type LimitChoice } from '#core/protocol/limits';
-import { mapMeasures } from '#core/measures/measures';
+import type { LimitChoice, Measure } from '#core/measures/measure';
+import { mapAlwaysLimited, mapMeasures, type MeasureId } from '#core/measures/measures';
 import { z } from './zod';
 
-const limitDeg = z.number().min(limitRangeDeg.min).max(limitRangeDeg.max);
-const limitWithin = ({ min, max }: LimitChoice) => z.number().min(min).max(max).optional();
+const limitWithin = ({ min, max }: LimitChoice) => z.number().min(min).max(max);
+
+const bothEnds = (_: MeasureId, { limits: { least, most } }: Measure) =>
+  z.strictObject({ least: limitWithin(least), most: limitWithin(most) });
 
 /** Limits as every document holds them. */
-export const limitsSchema = z.strictObject({
-  kneeInwardDeg: limitDeg,
-  kneeOutwardDeg: limitDeg,
-  others: z
-    .strictObject(
-      mapMeasures((id) =>
-        z
-          .strictObject({
-            least: limitWithin(limitChoices[id].least),
-            most: limitWithin(limitChoices[id].most),
-          })
-          .optional(),
-      ),
-    )
-    .optional()
-    .describe('Of other measures, in the unit and sign of each; left out where none is set.'),
-});
+export const limitsSchema = z
+  .strictObject({
+    ...mapMeasures((id, measure) => bothEnds(id, measure).partial().optional()),
+    ...mapAlwaysLimited(bothEnds),
+  })
+  .describe('In the unit and sign of each measure; left out where none is set.');

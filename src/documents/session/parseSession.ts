@@ -1,12 +1,12 @@
-import { readJson } from '../reading/readDocument';
-import { readSession } from './readSession';
-import { sessionKind, type SessionDocument } from './sessionDocument';
+import { parseDocument } from '../reading/readDocument';
+import type { SessionDocument } from './sessionDocument';
+import { sessionKind } from './sessionKind';
 
 /**
- * Reads a visit document from text that may be anything.
+ * Reads a session document from text that may be anything.
  *
- * @throws SessionProblem  with a sentence that says what is wrong and what to do
+ * @throws Problem  with a sentence that says what is wrong and what to do
  */
 export function parseSession(text: string): SessionDocument {
-  return readSession(readJson(text, sessionKind.name));
+  return parseDocument(text, sessionKind);
 }

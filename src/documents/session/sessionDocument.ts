@@ -1,7 +1,6 @@
 import { z } from '../schema/zod';
 import { exerciseIds } from '#core/exercises/exercises';
 import { sides } from '#core/protocol/side';
-import type { DocumentKind } from '../reading/readDocument';
 
 /** Raised when a field is added, changes its meaning or goes; older versions are brought up on reading. */
 export const sessionVersion = 1;
@@ -64,10 +63,3 @@ export const sessionSchema = z
 
 export type SessionDocument = z.infer<typeof sessionSchema>;
 export type SessionSet = z.infer<typeof sessionSetSchema>;
-
-export const sessionKind: DocumentKind<SessionDocument> = {
-  name: 'visit document',
-  format: 'overfoot-visit',
-  version: sessionVersion,
-  schema: sessionSchema,
-};

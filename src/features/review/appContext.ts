@@ -1,4 +1,3 @@
-import { useStore } from 'zustand';
 import { createStoreContext } from '#shell/createStoreContext';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import type { App } from './store/createApp';
@@ -10,9 +9,6 @@ export const {
   useOwnerState: useAppState,
 } = createStoreContext<App>('AppProvider');
 
-/** The recording as it is now; drawn again when it is replaced. */
 export function useRecording(): ShownRecording | null {
-  const app = useApp();
-  useStore(app.store, ({ revision }) => revision);
-  return app.recording();
+  return useAppState(({ recording }) => recording);
 }

@@ -14,7 +14,7 @@ import { recordingTrack } from '#documents/recording/recordingTrack';
 export type RecordingOrigin = 'example' | 'video' | 'session';
 
 /**
- * A recording with all that is known a frame. It lives beside the store, not in it; it is replaced, never changed.
+ * A recording with all that is known of each frame; it is replaced, never changed.
  */
 export interface ShownRecording extends Readonly<CorrectedMeasurement> {
   readonly origin: RecordingOrigin;

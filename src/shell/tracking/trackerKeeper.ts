@@ -1,3 +1,4 @@
+import { createQueue } from '#core/createQueue';
 import type { PoseDevice, PoseModel } from '#core/keypoints/poseModel';
 import type { PoseTracker } from '#device/pose/poseTracker';
 import type { DeviceState } from './deviceState';
@@ -20,12 +21,12 @@ export function createTrackerKeeper(
 ): TrackerKeeper {
   let tracker: PoseTracker | null = null;
   // Loads wait for each other: two at once could end with the model that was asked for first.
-  let queue: Promise<unknown> = Promise.resolve();
+  let loads = createQueue();
 
   const discard = () => {
     tracker?.close();
     tracker = null;
-    queue = Promise.resolve();
+    loads = createQueue();
   };
 
   const load = async (current: PoseTracker, model: PoseModel) => {
@@ -49,8 +50,7 @@ export function createTrackerKeeper(
         onDevice({ state: 'starting' });
       }
       const current = tracker;
-      const loaded = queue.then(() => load(current, model));
-      queue = loaded.catch(() => undefined);
+      const loaded = loads.add(() => load(current, model));
       return signal === undefined ? loaded : Promise.race([loaded, rejectOnAbort(signal)]);
     },
     discard,

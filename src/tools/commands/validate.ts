@@ -1,11 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { extname, join } from 'node:path';
 import { defaultPoseModel, poseModels, type PoseModel } from '#core/keypoints/poseModel';
-import { defaultLimits } from '#core/protocol/limits';
+import { defaultLimits, withLimit } from '#core/protocol/limits';
 import { cameraGroup, cameraGroups, cameraGroupWords } from '../validation/cameraGroup';
 import { parseClipTruth, type ClipTruth } from '../validation/clipTruth';
 import { compareClip, comparedLimitDeg } from '../validation/compareClip';
-import { summarise } from '../validation/summarise';
+import { summariseClips } from '../validation/summariseClips';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { pictureCurve } from '../validation/pictureCurve';
 import { checkFile, checkFolder, checkOutput } from './tools/checkInput';
@@ -65,10 +65,10 @@ await runCommand(async () => {
   const groups = Object.fromEntries(
     cameraGroups.map((group) => [
       group,
-      summarise(clips.filter(({ camera }) => cameraGroup(camera) === group)),
+      summariseClips(clips.filter(({ camera }) => cameraGroup(camera) === group)),
     ]),
   );
-  const summary = { model, limitDeg: comparedLimitDeg, ...summarise(clips), groups };
+  const summary = { model, limitDeg: comparedLimitDeg, ...summariseClips(clips), groups };
   console.log(clipTable(clips));
   const rows = cameraGroups.map((group) => [cameraGroupWords[group], groups[group]!] as const);
   console.log(summaryTable([['all', summary], ...rows.filter(([, { clips: count }]) => count > 0)]));
@@ -112,7 +112,7 @@ type TrackClip = (clip: string, truth: ClipTruth) => Promise<TrackedClip>;
 /** Tracks a clip in the browser; with a folder to keep in, its session document is left there. */
 function trackNow(headless: Headless, folder: string, model: PoseModel, keep: string | undefined): TrackClip {
   return async (clip, { task, side }) => {
-    const limits = { ...defaultLimits, kneeInwardDeg: comparedLimitDeg };
+    const limits = withLimit(defaultLimits, 'knee-angle', 'most', comparedLimitDeg);
     const request = { setup: { task, side }, limits, model, note: '' };
     const { recording, pipeline } = await headless.measure(join(folder, clip), request);
     if (keep !== undefined) writeJson(join(keep, keptName(clip, model)), recording);
@@ -139,7 +139,7 @@ async function validateClip(track: TrackClip, clip: string, truth: ClipTruth): P
   try {
     const { recording, framesPerSecond } = await track(clip, truth);
     const compared = compareClip(truth, recording.derived, pictureCurve(recording));
-    const { timingMaeS } = summarise([compared]);
+    const { timingMaeS } = summariseClips([compared]);
     return { ...about, ...compared, problem: null, timingMaeS, framesPerSecond };
   } catch (error) {
     if (!(error instanceof CommandProblem)) throw error;

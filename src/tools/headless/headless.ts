@@ -3,7 +3,7 @@ import { CameraProblem } from '#device/camera/cameraProblem';
 import type { FrameSource } from '#device/frames/frameSource';
 import { openFrameSource } from '#device/frames/openFrameSource';
 import { shortfallSentence } from '#device/frames/shortfallSentence';
-import { VideoProblem } from '#device/frames/videoProblem';
+import { isProblem } from '#core/problem';
 import { frameCount } from '#core/keypoints/keypointTrack';
 import { hasPerson } from '#core/keypoints/observedPoint';
 import { measure } from '#core/measurement/measure';
@@ -48,7 +48,7 @@ async function settle<Value>(job: () => Promise<Value>): Promise<Outcome<Value>>
   try {
     return { value: await job(), problem: null };
   } catch (error) {
-    if (error instanceof VideoProblem || error instanceof CameraProblem)
+    if (isProblem(error, 'video') || error instanceof CameraProblem)
       return { value: null, problem: error.message };
     tracker?.close();
     tracker = undefined;

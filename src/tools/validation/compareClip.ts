@@ -10,7 +10,7 @@ import { timingErrors, type EventName } from './timingErrors';
 /** Verdicts are compared at this limit, degrees inward. */
 export const comparedLimitDeg = 10;
 
-export interface ComparedRepetition {
+export interface RepetitionComparison {
   /** The true repetition's, from 0. */
   index: number;
   /** Greatest angle in the body's frontal plane, degrees, inward positive. */
@@ -31,7 +31,7 @@ export interface ComparedClip {
   repsTrue: number;
   /** Complete repetitions found, whether or not one is true. */
   repsFound: number;
-  repetitions: ComparedRepetition[];
+  repetitions: RepetitionComparison[];
 }
 
 /**
@@ -48,7 +48,7 @@ export function compareClip(
 ): ComparedClip {
   const complete = (derived?.repetitions ?? []).filter(({ completeness }) => completeness === 'complete');
   const repetitions = matchRepetitions(truth.reps, complete).map(
-    ({ truth: rep, found }): ComparedRepetition => {
+    ({ truth: rep, found }): RepetitionComparison => {
       const peak = found === null ? null : readPeak(found);
       return {
         index: rep.index,
@@ -72,13 +72,14 @@ export function compareClip(
 /** Greatest picture angle of the network's joints over the measured moments of a repetition; null where there is none. */
 function readPicturePeak(
   pictureDeg: readonly (number | null)[],
-  { kneeAngleDeg }: RecordingDocument['derived'],
+  { curves }: RecordingDocument['derived'],
   { loadedFrom, loadedTo }: RecordingDocument['derived']['repetitions'][number],
 ): number | null {
+  const { values } = curves['knee-angle'];
   let peakDeg: number | null = null;
   for (let i = loadedFrom; i <= loadedTo; i++) {
     const deg = pictureDeg[i] ?? null;
-    if (deg !== null && kneeAngleDeg.values[i] !== null && (peakDeg === null || deg > peakDeg)) peakDeg = deg;
+    if (deg !== null && values[i] !== null && (peakDeg === null || deg > peakDeg)) peakDeg = deg;
   }
   return peakDeg;
 }

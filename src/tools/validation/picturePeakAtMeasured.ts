@@ -10,17 +10,13 @@ import type { RecordingRepetition } from './readPeak';
  */
 export function picturePeakAtMeasured(
   { perFrame, workingSide }: Pick<ClipTruth, 'perFrame' | 'workingSide'>,
-  {
-    startMs,
-    rateHz,
-    kneeAngleDeg,
-  }: Pick<RecordingDocument['derived'], 'startMs' | 'rateHz' | 'kneeAngleDeg'>,
+  { startMs, rateHz, curves }: Pick<RecordingDocument['derived'], 'startMs' | 'rateHz' | 'curves'>,
   { loadedFrom, loadedTo }: Pick<RecordingRepetition, 'loadedFrom' | 'loadedTo'>,
 ): number | null {
   let peakDeg: number | null = null;
   for (const { t, side } of perFrame) {
     const sample = Math.round(((t * 1000 - startMs) * rateHz) / 1000);
-    if (sample < loadedFrom || sample > loadedTo || kneeAngleDeg.values[sample] === null) continue;
+    if (sample < loadedFrom || sample > loadedTo || curves['knee-angle'].values[sample] === null) continue;
     const angleDeg = side[workingSide]?.fppaImage;
     if (angleDeg !== undefined && (peakDeg === null || angleDeg > peakDeg)) peakDeg = angleDeg;
   }

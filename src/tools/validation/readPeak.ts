@@ -1,4 +1,5 @@
 import type { MissingReason } from '#core/measurement/curve';
+import { judgementOf } from '#core/scoring/judge';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 
 export type RecordingRepetition = RecordingDocument['derived']['repetitions'][number];
@@ -14,9 +15,11 @@ export interface Peak {
 }
 
 /** The one place where the comparison reads a repetition's peak and its error band. */
-export function readPeak({ kneeAngleMaxDeg, mainReason, judgement }: RecordingRepetition): Peak {
-  if (judgement.knee === 'not-measured' || kneeAngleMaxDeg === null) {
-    return { peakDeg: null, bandDeg: null, reason: judgement.reason ?? mainReason ?? 'frames-missing' };
+export function readPeak({ ranges, judgement }: RecordingRepetition): Peak {
+  const { max } = ranges['knee-angle'];
+  const { verdict, reason } = judgementOf(judgement, 'knee-angle');
+  if (verdict === 'not-measured' || max === null) {
+    return { peakDeg: null, bandDeg: null, reason: reason ?? 'frames-missing' };
   }
-  return { peakDeg: kneeAngleMaxDeg.value, bandDeg: kneeAngleMaxDeg.band, reason: null };
+  return { peakDeg: max.value, bandDeg: max.band, reason: null };
 }

@@ -1,8 +1,8 @@
 import { Button } from 'react-aria-components';
-import { limitChoices, limitEnds, withLimit, type LimitEnd, type Limits } from '#core/protocol/limits';
-import type { MeasureId } from '#core/measures/measures';
+import { withLimit, type Limits } from '#core/protocol/limits';
+import { limitEnds, type LimitEnd } from '#core/measures/limitEnd';
+import { findMeasure, type MeasureId } from '#core/measures/measures';
 import { capitalised } from '#words/capitalised';
-import { measureNames, measureUnits } from '#words/formatMeasure';
 import { limitFactor, limitName, limitNumber, limitWords } from '#words/limitWords';
 import { LimitSlider } from './LimitSlider';
 
@@ -15,10 +15,10 @@ interface Props {
   onMoveEnd: () => void;
 }
 
-/** Both limits of a measure beside the knee angle: neither is in force until it is set. */
+/** Both limits of a measure: neither is in force until it is set, unless the measure always has them. */
 export function MeasureLimits({ measure, ...rest }: Props) {
   return (
-    <div className="limits-sliders" role="group" aria-label={measureNames[measure]}>
+    <div className="limits-sliders" role="group" aria-label={findMeasure(measure).name}>
       {[...limitEnds].reverse().map((end) => (
         <EndLimit key={`${measure} ${end}`} {...{ measure, end }} {...rest} />
       ))}
@@ -27,11 +27,12 @@ export function MeasureLimits({ measure, ...rest }: Props) {
 }
 
 function EndLimit({ measure, end, limits, onMove, onMoveEnd }: Props & { end: LimitEnd }) {
-  const { min, max, step, first } = limitChoices[measure][end];
-  const value = limits.others?.[measure]?.[end];
+  const { limits: choices, unit, isAlwaysLimited } = findMeasure(measure);
+  const { min, max, step, first } = choices[end];
+  const value = limits[measure]?.[end];
   const label = capitalised(limitName(measure, end));
   const factor = limitFactor(measure, end);
-  const shown = (raw: number) => Math.round(raw * factor);
+  const shown = (raw: number) => Math.round(100 * raw * factor) / 100;
   const put = (next: number | null) => {
     onMove(withLimit(limits, measure, end, next));
     onMoveEnd();
@@ -46,20 +47,24 @@ function EndLimit({ measure, end, limits, onMove, onMoveEnd }: Props & { end: Li
       </div>
     );
   }
+  const slider = (
+    <LimitSlider
+      label={label}
+      value={shown(value)}
+      range={{
+        min: Math.min(shown(min), shown(max)),
+        max: Math.max(shown(min), shown(max)),
+        step: Math.abs(shown(step)),
+      }}
+      unit={unit.short === '°' ? 'degree' : 'percent'}
+      onMove={(next) => onMove(withLimit(limits, measure, end, next / factor))}
+      onMoveEnd={onMoveEnd}
+    />
+  );
+  if (isAlwaysLimited) return slider;
   return (
     <div className="limit-set">
-      <LimitSlider
-        label={label}
-        value={shown(value)}
-        range={{
-          min: Math.min(shown(min), shown(max)),
-          max: Math.max(shown(min), shown(max)),
-          step: Math.abs(shown(step)),
-        }}
-        unit={measureUnits[measure].short === '°' ? 'degree' : 'percent'}
-        onMove={(next) => onMove(withLimit(limits, measure, end, next / factor))}
-        onMoveEnd={onMoveEnd}
-      />
+      {slider}
       <Button
         className="button button-quiet no-print"
         aria-label={`${label}: no limit`}
@@ -73,12 +78,14 @@ function EndLimit({ measure, end, limits, onMove, onMoveEnd }: Props & { end: Li
 
 /** What is in force by default, what is proposed, and where it comes from. */
 export function MeasureLimitSource({ measure }: { measure: MeasureId }) {
-  const { least, most } = limitChoices[measure];
-  const proposed = (end: LimitEnd) => limitWords(measure, end, limitChoices[measure][end].first);
+  const { isAlwaysLimited, limits } = findMeasure(measure);
+  const { least, most } = limits;
+  const proposed = (end: LimitEnd) => limitWords(measure, end, limits[end].first);
   const isAlike = least.source === most.source;
   return (
     <>
-      Default: no limit. Proposed: {proposed('most')}
+      {isAlwaysLimited ? 'Default: ' : 'Default: no limit. Proposed: '}
+      {proposed('most')}
       {!isAlike && ` (${most.source})`}, {proposed('least')} ({least.source}).
     </>
   );

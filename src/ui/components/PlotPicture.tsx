@@ -2,7 +2,7 @@ import { line } from 'd3-shape';
 import { memo, useMemo } from 'react';
 import type { Measurement } from '#core/measurement/measurement';
 import type { Limits } from '#core/protocol/limits';
-import type { Judgement } from '#core/scoring/judge';
+import { judgementOf, type Judgement } from '#core/scoring/judge';
 import { reasonWords } from '#words/reasonWords';
 import { plotMargins, type PlotScales } from './plotScales';
 import { reduceCurve } from './reduceCurve';
@@ -21,7 +21,9 @@ interface Props {
 export const PlotPicture = memo(function PlotPicture(props: Props) {
   const { measurement, limits, judgements, selected, scales, width, height } = props;
   const { x, y } = scales;
-  const { timesMs, kneeAngleDeg, repetitions } = measurement;
+  const { timesMs, curves, repetitions } = measurement;
+  const kneeAngleDeg = curves['knee-angle'];
+  const { least, most } = limits['knee-angle'];
   const { runs, gaps } = useMemo(() => reduceCurve(kneeAngleDeg, width), [kneeAngleDeg, width]);
   const curve = line<number>(
     (sample) => x(timesMs[sample]!),
@@ -29,11 +31,13 @@ export const PlotPicture = memo(function PlotPicture(props: Props) {
   );
   const [left, right] = [plotMargins.left, width - plotMargins.right];
   const floor = height - plotMargins.bottom;
-  const laneTop = y(limits.kneeInwardDeg);
-  const laneBottom = y(-limits.kneeOutwardDeg);
-  const whiskers = judgements.flatMap(({ worst }) => (worst === null ? [] : [worst]));
-  const noneBecause = runs.length > 0 ? null : (repetitions[0]?.mainReason ?? gaps[0]?.reason ?? null);
-  const worst = selected === null ? null : (judgements[selected]?.worst ?? null);
+  const laneTop = y(most);
+  const laneBottom = y(least);
+  const whiskers = judgements.flatMap((one) => judgementOf(one, 'knee-angle').extreme ?? []);
+  const noneBecause =
+    runs.length > 0 ? null : (repetitions[0]?.ranges['knee-angle'].mainReason ?? gaps[0]?.reason ?? null);
+  const shown = selected === null ? undefined : judgements[selected];
+  const worst = shown === undefined ? null : judgementOf(shown, 'knee-angle').extreme;
 
   return (
     <>

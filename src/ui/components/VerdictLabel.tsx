@@ -1,6 +1,6 @@
 import { picturePointing } from '../drawing/verdictForm';
 import type { Side } from '#core/protocol/side';
-import { decidingWay } from '#core/scoring/decidingMeasure';
+import { decidingWay } from '#core/scoring/deciding';
 import type { Judgement } from '#core/scoring/judge';
 import { verdictLabel } from '#words/verdictLabel';
 import { VerdictMark } from './VerdictMark';

@@ -1,4 +1,4 @@
-import type { Direction } from '#core/scoring/judge';
+import type { Direction } from '#core/scoring/deciding';
 import { verdicts, type Verdict } from '#core/scoring/verdict';
 import { repetitionCount } from '#words/repetitionCount';
 import { verdictWords } from '#words/verdictWords';

@@ -21,12 +21,12 @@ export function plotScales(
   limits: Limits,
   size: { width: number; height: number },
 ): PlotScales {
-  const peaks = repetitions.flatMap(({ kneeAngleMaxDeg, kneeAngleMinDeg }) => [
-    (kneeAngleMaxDeg?.value ?? 0) + (kneeAngleMaxDeg?.band ?? 0),
-    (kneeAngleMinDeg?.value ?? 0) - (kneeAngleMinDeg?.band ?? 0),
-  ]);
-  const least = Math.min(-limits.kneeOutwardDeg - roomDeg, ...peaks.map((deg) => deg - 2));
-  const greatest = Math.max(limits.kneeInwardDeg + roomDeg, ...peaks.map((deg) => deg + 2));
+  const peaks = repetitions.flatMap(({ ranges }) => {
+    const { min, max } = ranges['knee-angle'];
+    return [(max?.value ?? 0) + (max?.band ?? 0), (min?.value ?? 0) - (min?.band ?? 0)];
+  });
+  const least = Math.min(limits['knee-angle'].least - roomDeg, ...peaks.map((deg) => deg - 2));
+  const greatest = Math.max(limits['knee-angle'].most + roomDeg, ...peaks.map((deg) => deg + 2));
   const { left, right, top, bottom } = plotMargins;
   return {
     x: scaleLinear([timesMs[0] ?? 0, timesMs.at(-1) ?? 1], [left, size.width - right]),

@@ -1,5 +1,5 @@
 import type { Measurement } from '#core/measurement/measurement';
-import type { Direction } from '#core/scoring/judge';
+import type { Direction } from '#core/scoring/deciding';
 
 /**
  * Error band of the knee angle at a sample: that of the repetition which it belongs to, outside all repetitions the
@@ -13,9 +13,9 @@ export function bandAt(
   direction: Direction,
 ): number | null {
   const own = repetitions.filter(({ loadedFrom, loadedTo }) => sample >= loadedFrom && sample <= loadedTo);
-  const bands = (own.length > 0 ? own : repetitions).flatMap(({ kneeAngleMaxDeg, kneeAngleMinDeg }) => {
-    const extreme = direction === 'inward' ? kneeAngleMaxDeg : kneeAngleMinDeg;
-    return extreme === null ? [] : [extreme.band];
+  const bands = (own.length > 0 ? own : repetitions).flatMap(({ ranges }) => {
+    const { min, max } = ranges['knee-angle'];
+    return (direction === 'inward' ? max : min)?.band ?? [];
   });
   return bands.length === 0 ? null : Math.max(...bands);
 }

@@ -5,7 +5,7 @@ import type { Context2d } from './canvasShapes';
 import { drawKnee } from './drawKnee';
 import { drawLane } from './drawLane';
 import { drawLegLines } from './drawLegLines';
-import { frameLeg } from './frameLeg';
+import { frameLeg } from '#core/keypoints/frameLeg';
 import { kneeStateAt } from './kneeStateAt';
 import { laneAngles } from './laneAngles';
 import { laneShape } from './laneShape';

@@ -1,19 +1,17 @@
-import { buildKeypointTrack, type KeypointRow } from '#core/keypoints/keypointTrack';
-import { leastThighShare } from '#core/measurement/frontalCurves';
+import { rowLeg } from '#core/keypoints/frameLeg';
+import type { KeypointRow } from '#core/keypoints/keypointTrack';
+import { showsThigh } from '#core/measurement/showsThigh';
 import type { Limits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
 import { disc, legColour, type Context2d } from './canvasShapes';
 import { drawLane } from './drawLane';
 import { drawLegLines } from './drawLegLines';
-import { frameLeg, type FrameLeg } from './frameLeg';
 import { laneAngles } from './laneAngles';
 import { laneShape } from './laneShape';
 
 export interface LiveScene {
   /** Joints of one picture, px of the camera's picture as filmed. */
   row: KeypointRow;
-  widthPx: number;
-  heightPx: number;
   side: Side;
   /** Null where no lane is shown. */
   limits: Limits | null;
@@ -27,17 +25,10 @@ export interface LiveScene {
  * @param unit     picture px for one px on the screen, so that lines look the same at every size
  */
 export function drawLiveLeg(context: Context2d, scene: LiveScene, unit: number): void {
-  const { row, widthPx, heightPx, side, limits } = scene;
-  const leg = frameLeg(buildKeypointTrack(widthPx, heightPx, [{ timeMs: 0, row }]), 0, side);
+  const { row, side, limits } = scene;
+  const leg = rowLeg(row, side);
   const lane = limits === null ? null : laneShape(leg, side, laneAngles(leg, side, limits, null));
-  if (lane !== null) drawLane(context, lane, hasThigh(leg) ? 'full' : 'faint', unit);
+  if (lane !== null) drawLane(context, lane, showsThigh(leg) ? 'full' : 'faint', unit);
   drawLegLines(context, leg, unit);
   if (leg.knee !== null) disc(context, leg.knee, 7 * unit, legColour, unit);
-}
-
-/** Whether the thigh is seen at enough of its length; one that points at the camera tells nothing of the lane. */
-function hasThigh({ hip, knee, ankle }: FrameLeg): boolean {
-  if (hip === null || knee === null || ankle === null) return false;
-  const thighPx = Math.hypot(knee.x - hip.x, knee.y - hip.y);
-  return thighPx >= leastThighShare * Math.hypot(ankle.x - knee.x, ankle.y - knee.y);
 }

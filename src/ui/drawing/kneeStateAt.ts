@@ -1,7 +1,8 @@
 import { curveReason, curveValue, type MissingReason } from '#core/measurement/curve';
 import type { Measurement } from '#core/measurement/measurement';
 import type { Limits } from '#core/protocol/limits';
-import type { Direction } from '#core/scoring/judge';
+import type { Direction } from '#core/scoring/deciding';
+import { beyond } from '#core/scoring/judgeMeasure';
 import { verdictOf, type Verdict } from '#core/scoring/verdict';
 import { bandAt } from './bandAt';
 import { nearestFrame } from './nearestFrame';
@@ -21,14 +22,15 @@ export interface KneeState {
  * band of the repetition that it belongs to, so that a picture never says more than the verdict.
  */
 export function kneeStateAt(measurement: Measurement, limits: Limits, timeMs: number): KneeState {
+  const curve = measurement.curves['knee-angle'];
   const sample = nearestFrame(measurement.timesMs, timeMs);
-  const deg = sample < 0 ? null : curveValue(measurement.kneeAngleDeg, sample);
+  const deg = sample < 0 ? null : curveValue(curve, sample);
   if (deg === null) {
-    const reason = sample < 0 ? null : curveReason(measurement.kneeAngleDeg, sample);
+    const reason = sample < 0 ? null : curveReason(curve, sample);
     return { verdict: 'not-measured', direction: null, deg, reason };
   }
-  const inwardExcessDeg = deg - limits.kneeInwardDeg;
-  const outwardExcessDeg = -deg - limits.kneeOutwardDeg;
+  const inwardExcessDeg = beyond('most', deg, limits['knee-angle']);
+  const outwardExcessDeg = beyond('least', deg, limits['knee-angle']);
   const direction = inwardExcessDeg >= outwardExcessDeg ? 'inward' : 'outward';
   return {
     verdict: verdictOf(

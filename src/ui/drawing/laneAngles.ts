@@ -1,7 +1,7 @@
 import { kneeProjectionAngleDeg } from '#core/geometry/kneeProjectionAngleDeg';
 import type { Limits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
-import type { FrameLeg } from './frameLeg';
+import type { FrameLeg } from '#core/keypoints/frameLeg';
 
 /** Angles in the picture that the knee would show at the lane's edges and in its middle, degrees, inward positive. */
 export interface LaneAngles {
@@ -33,8 +33,8 @@ export function laneAngles(
   const straightDeg = pictureDeg === null || measuredDeg === null ? 0 : pictureDeg - measuredDeg;
   const bounded = (deg: number) => Math.min(widestDeg, Math.max(-widestDeg, deg));
   return {
-    inwardDeg: bounded(straightDeg + limits.kneeInwardDeg),
+    inwardDeg: bounded(straightDeg + limits['knee-angle'].most),
     straightDeg: bounded(straightDeg),
-    outwardDeg: bounded(straightDeg - limits.kneeOutwardDeg),
+    outwardDeg: bounded(straightDeg + limits['knee-angle'].least),
   };
 }

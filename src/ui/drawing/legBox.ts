@@ -1,5 +1,5 @@
 import type { Point } from '#core/geometry/point';
-import type { FrameLeg } from './frameLeg';
+import type { FrameLeg } from '#core/keypoints/frameLeg';
 
 export interface Box {
   x: number;

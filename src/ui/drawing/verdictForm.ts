@@ -1,5 +1,5 @@
 import type { Side } from '#core/protocol/side';
-import type { Direction } from '#core/scoring/judge';
+import type { Direction } from '#core/scoring/deciding';
 import type { Verdict } from '#core/scoring/verdict';
 
 /** The form of a verdict's mark, the same on every surface. */

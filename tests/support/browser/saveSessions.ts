@@ -8,7 +8,7 @@ import type { SessionDocument, SessionSet } from '#documents/session/sessionDocu
 import type { FromVideo } from '#device/storage/keptSchemas';
 import { smallSetStart } from '../smallSet';
 import { openStoragePage } from './recordedClock';
-import { ofKnee } from '../kneeJudgement';
+import { kneeJudged } from '../kneeJudgement';
 
 const fixture = (name: string) => readFileSync(`${projectRoot}fixtures/${name}`, 'utf8');
 
@@ -46,13 +46,7 @@ function recordingOf(digit: number, createdAt: string): RecordingDocument {
 
 /** The example as a camera that stood too far to the side would have left it. */
 function unmeasured(recording: RecordingDocument, count: number): RecordingDocument {
-  const judgement = {
-    ...ofKnee('not-measured'),
-    reason: 'view-turned' as const,
-    direction: null,
-    worst: null,
-    alignmentScorePct: null,
-  };
+  const judgement = kneeJudged({ verdict: 'not-measured', reason: 'view-turned' });
   const repetitions = recording.derived.repetitions.map((repetition) =>
     repetition.completeness === 'complete' && repetition.number <= count
       ? { ...repetition, judgement }

@@ -1,14 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { explainProblem } from '#shell/explainProblem';
-import { VideoProblem } from '#device/frames/videoProblem';
-import { RecordingFileProblem } from '#documents/reading/recordingFileProblem';
+import { Problem } from '#core/problem';
 
 describe('explainProblem(error, doing)', () => {
   it('passes on the sentence of a problem that explains itself', () => {
-    expect(explainProblem(new VideoProblem('empty', 'It is empty.'), 'be opened').sentence).toBe(
-      'It is empty.',
-    );
-    expect(explainProblem(new RecordingFileProblem('It is cut.'), 'be opened').sentence).toBe('It is cut.');
+    expect(explainProblem(new Problem('video', 'It is empty.'), 'be opened').sentence).toBe('It is empty.');
+    expect(explainProblem(new Problem('recording', 'It is cut.'), 'be opened').sentence).toBe('It is cut.');
   });
 
   it('says what could not be done, the reason, and what to do, for anything else', () => {

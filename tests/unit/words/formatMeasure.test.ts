@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatMeasure, longMeasure } from '#words/formatMeasure';
+import { formatMeasure, formatValue, longMeasure } from '#words/formatMeasure';
 
 describe('formatMeasure(id, extreme), longMeasure(id, extreme)', () => {
   it('say number, direction in words and band', () => {
@@ -24,5 +24,27 @@ describe('formatMeasure(id, extreme), longMeasure(id, extreme)', () => {
     expect(formatMeasure('trunk-lean', { value: -0.3, band: 0.2 })).toBe('0° ±1');
     expect(formatMeasure('depth', { value: -0.001, band: 0 })).toBe('0 % ±1');
     expect(longMeasure('knee-off-line', { value: 0, band: 0 })).toBe('0 % of leg length, give or take 1');
+  });
+
+  it('say the knee angle in degrees, with their number', () => {
+    expect(formatMeasure('knee-angle', { value: 14.2, band: 2.4 })).toBe('14° in ±2');
+    expect(formatMeasure('knee-angle', { value: -3.4, band: 5.6 })).toBe('3° out ±6');
+    expect(formatMeasure('knee-angle', { value: 0.3, band: 0.2 })).toBe('0° ±1');
+    expect(longMeasure('knee-angle', { value: 14.2, band: 2.4 })).toBe('14 degrees inward, give or take 2');
+    expect(longMeasure('knee-angle', { value: -1.2, band: 5 })).toBe('1 degree outward, give or take 5');
+    expect(longMeasure('knee-angle', { value: 0, band: 5 })).toBe('0 degrees, give or take 5');
+  });
+});
+
+describe('formatValue(id, value)', () => {
+  it.each([
+    [13.6, '14° inward'],
+    [-2.5, '3° outward'],
+    [0.5, '1° inward'],
+    [0.49, '0°'],
+    [-0.3, '0°'],
+    [-0, '0°'],
+  ])('writes a knee angle of %d as %s', (deg, words) => {
+    expect(formatValue('knee-angle', deg)).toBe(words);
   });
 });

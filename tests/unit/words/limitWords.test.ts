@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { defaultLimits, limitChoices, limitEnds } from '#core/protocol/limits';
-import { measureIds } from '#core/measures/measures';
-import { limitFactor, limitName, limitWords, otherLimitsWords } from '#words/limitWords';
+import { defaultLimits } from '#core/protocol/limits';
+import { limitEnds } from '#core/measures/limitEnd';
+import { findMeasure, measureIds } from '#core/measures/measures';
+import { limitFactor, limitName, limitWords, addedLimitsWords } from '#words/limitWords';
 
 describe('limitWords(measure, end, value), limitName(measure, end)', () => {
   it('say a direction in words, without a sign', () => {
@@ -10,21 +11,22 @@ describe('limitWords(measure, end, value), limitName(measure, end)', () => {
     expect(limitWords('depth', 'most', 0.29)).toBe('at most 29 %');
     expect(limitWords('pelvis-place', 'least', 0.5)).toBe('at least 50 %');
     expect(limitName('pelvic-drop', 'most')).toBe('free side down');
+    expect(limitWords('knee-angle', 'least', -8.5)).toBe('8.5° outward');
   });
 
   it('show every proposed limit as a number above 0', () => {
     for (const id of measureIds)
       for (const end of limitEnds)
-        expect(limitChoices[id][end].first * limitFactor(id, end)).toBeGreaterThan(0);
+        expect(findMeasure(id).limits[end].first * limitFactor(id, end)).toBeGreaterThan(0);
   });
 });
 
-describe('otherLimitsWords(limits)', () => {
+describe('addedLimitsWords(limits)', () => {
   it('lists what has a limit beside the knee angle, and nothing without', () => {
     const others = { depth: { most: 0.29 }, 'trunk-lean': { least: -8, most: 10 } };
-    expect(otherLimitsWords({ ...defaultLimits, others })).toBe(
+    expect(addedLimitsWords({ ...defaultLimits, ...others })).toBe(
       'trunk lean 8° away from the working side, trunk lean 10° towards the working side, depth at most 29 %',
     );
-    expect(otherLimitsWords(defaultLimits)).toBe('');
+    expect(addedLimitsWords(defaultLimits)).toBe('');
   });
 });

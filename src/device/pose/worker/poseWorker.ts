@@ -1,6 +1,7 @@
 import { expose, transfer } from 'comlink';
 import * as poseDetection from '@tensorflow-models/pose-detection';
 import * as tf from '@tensorflow/tfjs';
+import { createQueue } from '#core/createQueue';
 import { keypointCount } from '#core/keypoints/keypointNames';
 import type { KeypointRow } from '#core/keypoints/keypointTrack';
 import type { PoseDevice, PoseModel } from '#core/keypoints/poseModel';
@@ -8,20 +9,13 @@ import { pickBackend } from './pickBackend';
 
 let detector: poseDetection.PoseDetector | undefined;
 let device: Promise<PoseDevice> | undefined;
-/** The job in progress: messages may arrive in the middle of it, and the detector does one picture at a time. */
-let lastJob: Promise<unknown> = Promise.resolve();
-
-/** Runs a job after all those requested before it. */
-function inTurn<Value>(job: () => Promise<Value>): Promise<Value> {
-  const result = lastJob.then(job);
-  lastJob = result.catch(() => undefined);
-  return result;
-}
+/** Messages may arrive in the middle of it, and the detector does one picture at a time. */
+const jobs = createQueue();
 
 const worker = {
   /** Starts the backend and loads a model; a second call changes the model. */
   load(model: PoseModel, assetsUrl: string): Promise<PoseDevice> {
-    return inTurn(async () => {
+    return jobs.add(async () => {
       device ??= pickBackend(assetsUrl);
       const started = await device;
       detector?.dispose();
@@ -33,7 +27,7 @@ const worker = {
 
   /** Forgets where the person was, so that the next frame is searched from scratch. */
   reset(): Promise<void> {
-    return inTurn(async () => loaded().reset());
+    return jobs.add(async () => loaded().reset());
   },
 
   /**
@@ -44,7 +38,7 @@ const worker = {
    * @returns interleaved x, y (px of the displayed video), score; null where no person is found
    */
   estimate(picture: ImageBitmap, scale: number, timeMs: number): Promise<KeypointRow | null> {
-    return inTurn(async () => {
+    return jobs.add(async () => {
       try {
         const row = await estimateRow(picture, scale, timeMs);
         return row === null ? null : transfer(row, [row.buffer]);
@@ -56,7 +50,7 @@ const worker = {
 
   /** Seconds that the detector alone takes for pictures already loaded; for the benchmark. */
   timeBareLoop(pictures: ImageBitmap[]): Promise<number> {
-    return inTurn(async () => {
+    return jobs.add(async () => {
       loaded().reset();
       const start = performance.now();
       for (const [index, picture] of pictures.entries()) await estimateRow(picture, 1, index);

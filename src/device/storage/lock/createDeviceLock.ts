@@ -1,7 +1,7 @@
 import type { Marks } from '../marks';
 import type { Records } from '../records';
 import { storageProblem } from '../storageProblem';
-import { readLock, writeLock } from './storedLock';
+import { loadLock, writeLock } from './storedLock';
 import { unwrapKey, wrapKey } from './wrapKey';
 
 /** Prefix of the mark held by every tab that has the repository open. */
@@ -40,12 +40,12 @@ export async function createDeviceLock(
       if (name.startsWith(openMark) && name !== own) throw storageProblem('other-tab');
   };
   const stored = async () => {
-    const lock = await readLock(records);
+    const lock = await loadLock(records);
     if (lock === null) throw storageProblem('missing');
     return lock;
   };
   return {
-    isOn: async () => (await readLock(records)) !== null,
+    isOn: async () => (await loadLock(records)) !== null,
     assertAlone,
     async turnOn(passphrase) {
       // Pages over http have no ciphers: locked data could not be opened again.

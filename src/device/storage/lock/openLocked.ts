@@ -5,7 +5,7 @@ import type { Videos } from '../videos';
 import { createCipher, type Cipher } from './cipher';
 import type { DeviceLock } from './createDeviceLock';
 import { createSealedRecords, isSealed, openRecord, sealRecord } from './sealedRecords';
-import { createSealedVideos, openVideos, sealVideos } from './sealedVideos';
+import { createSealedVideos, unsealVideos, sealVideos } from './sealedVideos';
 import { writeLock, type StoredLock } from './storedLock';
 import { unwrapKey } from './wrapKey';
 
@@ -81,7 +81,7 @@ const openAll: Work = async (plain, cipher, onProgress) => {
     // ever.
     isSealed(value) ? openRecord(cipher, table, key, value).catch(() => null) : null,
   );
-  await openVideos(plain.videos, cipher, step);
+  await unsealVideos(plain.videos, cipher, step);
 };
 
 /** Rewrites records one by one, so that no more than one is in memory; null leaves a record unchanged. */

@@ -1,4 +1,4 @@
-import type { Change, Records, TableName } from '../records';
+import type { RecordChange, Records, TableName } from '../records';
 import { storageProblem } from '../storageProblem';
 import type { Cipher } from './cipher';
 import { bytesOfRecord, recordOfBytes } from './recordBytes';
@@ -12,7 +12,7 @@ export interface SealedRecord {
 export function createSealedRecords(inner: Records, cipher: Cipher): Records {
   const open = async (table: TableName, key: string, value: unknown) =>
     isSealed(value) ? openRecord(cipher, table, key, value) : value;
-  const seal = async (change: Change): Promise<Change> =>
+  const seal = async (change: RecordChange): Promise<RecordChange> =>
     'put' in change
       ? { ...change, value: await sealRecord(cipher, change.put, change.key, change.value) }
       : 'replace' in change

@@ -1,3 +1,4 @@
+import { createQueue } from '#core/createQueue';
 import { storageProblem } from '../storageProblem';
 import { videoType, type Videos, type VideoWriter } from '../videos';
 import { sealBytes, type Cipher } from './cipher';
@@ -61,7 +62,7 @@ export async function sealVideos(inner: Videos, cipher: Cipher, onDone: () => vo
 }
 
 /** The reverse. */
-export async function openVideos(inner: Videos, cipher: Cipher, onDone: () => void): Promise<void> {
+export async function unsealVideos(inner: Videos, cipher: Cipher, onDone: () => void): Promise<void> {
   for (const { name } of await inner.list()) {
     if (!name.endsWith(ending)) continue;
     const file = await inner.read(name);
@@ -77,7 +78,7 @@ export async function openVideos(inner: Videos, cipher: Cipher, onDone: () => vo
 /** Each piece: its length (4 bytes, big-endian), then sealed bytes that open at this place of this video alone. */
 function sealingWriter(writer: VideoWriter, name: string, cipher: Cipher): VideoWriter {
   let pieces = 0;
-  let lastJob: Promise<void> = Promise.resolve();
+  const jobs = createQueue();
   const write = async (chunk: Blob) => {
     for (let from = 0; from < chunk.size; from += pieceBytes) {
       const bytes = new Uint8Array(await chunk.slice(from, from + pieceBytes).arrayBuffer());
@@ -89,13 +90,9 @@ function sealingWriter(writer: VideoWriter, name: string, cipher: Cipher): Video
     }
   };
   return {
-    write(chunk) {
-      const written = lastJob.then(() => write(chunk));
-      lastJob = written.catch(() => undefined);
-      return written;
-    },
+    write: (chunk) => jobs.add(() => write(chunk)),
     async close() {
-      await lastJob;
+      await jobs.idle();
       await writer.close();
     },
   };

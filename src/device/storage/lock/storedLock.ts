@@ -19,7 +19,7 @@ const key = 'lock';
  * @returns  null where the device is not locked
  * @throws StorageProblem  'damaged'
  */
-export async function readLock(records: Records): Promise<StoredLock | null> {
+export async function loadLock(records: Records): Promise<StoredLock | null> {
   const value = await records.get('lock', key);
   if (value === undefined) return null;
   const result = storedLockSchema.safeParse(value);

@@ -1,3 +1,4 @@
+import { createQueue } from '#core/createQueue';
 import type { WriterAnswer, WriterRequest } from './writerMessages';
 
 /**
@@ -7,12 +8,12 @@ import type { WriterAnswer, WriterRequest } from './writerMessages';
  */
 let handle: FileSystemSyncAccessHandle | undefined;
 let bytesWritten = 0;
-let lastJob: Promise<unknown> = Promise.resolve();
+const jobs = createQueue();
 
 const scope = self as unknown as DedicatedWorkerGlobalScope;
 
 scope.onmessage = ({ data }: MessageEvent<WriterRequest>) => {
-  lastJob = lastJob.then(async () => scope.postMessage(await answer(data)));
+  void jobs.add(async () => scope.postMessage(await answer(data)));
 };
 
 async function answer(request: WriterRequest): Promise<WriterAnswer> {

@@ -1,4 +1,4 @@
-import type { Direction } from '#core/scoring/judge';
+import type { Direction } from '#core/scoring/deciding';
 import type { Verdict } from '#core/scoring/verdict';
 
 /** What the person can press, where it is offered; see readGuide. */

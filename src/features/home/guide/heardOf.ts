@@ -1,14 +1,15 @@
-import { measureCue } from '#core/exercises/library/measureCue';
-import { decidingMeasure, decidingWay } from '#core/scoring/decidingMeasure';
+import { findMeasure } from '#core/measures/measures';
+import { decidingMeasure, decidingWay } from '#core/scoring/deciding';
 import type { Judgement } from '#core/scoring/judge';
 import type { HeardVerdict } from './guideEvent';
 
 /** What the person hears of a judgement. */
 export function heardOf(judgement: Judgement): HeardVerdict {
-  const measure = decidingMeasure(judgement);
+  const { measure, end } = decidingMeasure(judgement);
+  const { isAlwaysLimited, cues } = findMeasure(measure);
   return {
     verdict: judgement.verdict,
     direction: decidingWay(judgement),
-    cue: measure === null ? null : measureCue(measure.measure, measure.end),
+    cue: isAlwaysLimited ? null : cues[end],
   };
 }

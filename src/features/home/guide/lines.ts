@@ -34,10 +34,14 @@ export const pauseLines: Record<PauseReason, string> = {
 };
 
 /** 'Set two of three: split-stance sit-to-stand, right leg.' */
-export function setLine({ item, side, number, ofSets }: SetStep): string {
-  const which = ofSets === 1 ? '' : `Set ${numberWord(number)} of ${numberWord(ofSets)}: `;
-  const name = itemName(item);
-  return `${which}${which === '' ? name : lowered(name)}, ${side} leg.`;
+export function stepLine(step: SetStep): string {
+  return `${capitalised(stepWords(step))}.`;
+}
+
+/** The same within a sentence. */
+function stepWords({ item, side, number, ofSets }: SetStep): string {
+  const which = ofSets === 1 ? '' : `set ${numberWord(number)} of ${numberWord(ofSets)}: `;
+  return `${which}${lowered(itemName(item))}, ${side} leg`;
 }
 
 /** How much of it, and how fast: 'Six repetitions. Up in 1 second, …' */
@@ -59,7 +63,7 @@ export function restLine(next: SetStep): string {
     'other-side': 'Then change sides',
     'next-item': 'Next',
   };
-  return `Rest for ${seconds(next.restSeconds)}. ${change[next.change]}: ${lowered(setLine(next))}`;
+  return `Rest for ${seconds(next.restSeconds)}. ${change[next.change]}: ${stepWords(next)}.`;
 }
 
 export function stopLine(beyondPainLimit: string): string {

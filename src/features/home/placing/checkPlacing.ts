@@ -11,7 +11,7 @@ import { checkOnePerson } from './checks/checkOnePerson';
 import { checkSquare } from './checks/checkSquare';
 import { checkWholeBody } from './checks/checkWholeBody';
 import { checkWorkingLeg } from './checks/checkWorkingLeg';
-import type { Check } from './checks/finding';
+import type { Check } from './checks/placingFinding';
 import { lastPart } from './lastPart';
 import {
   placingCheckIds,

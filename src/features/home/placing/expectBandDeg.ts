@@ -6,7 +6,7 @@ import { frontalKneeAngleDeg, medianWhere } from '#core/view/frontalKneeAngle';
 import type { YawEstimate } from '#core/view/fuseCues';
 import type { LiftedLeg } from '#core/view/liftLeg';
 import type { Path } from '#core/view/path';
-import type { ViewedLeg } from '#core/view/readViewCues';
+import type { ViewedLeg } from '#core/view/measureViewCues';
 
 /**
  * Bends on the way of these tasks, from straight to deep: how far the shank leans forward and the thigh back,

@@ -1,6 +1,6 @@
 import type { ViewSign } from '#core/exercises/exercise';
 import { fuseCues, type YawEstimate } from '#core/view/fuseCues';
-import { readViewCues, usualSdDeg, type ViewScene } from '#core/view/readViewCues';
+import { measureViewCues, usualSdDeg, type ViewScene } from '#core/view/measureViewCues';
 
 /**
  * What a set's own recording is going to read as its yaw: what the stance foot says shows already; what only shows in
@@ -9,7 +9,7 @@ import { readViewCues, usualSdDeg, type ViewScene } from '#core/view/readViewCue
  * @param now  how the body stands to the camera as it stands or sits
  */
 export function expectYaw(scene: ViewScene, signs: readonly ViewSign[], now: YawEstimate): YawEstimate {
-  const shown = readViewCues(
+  const shown = measureViewCues(
     scene,
     signs.filter((sign) => sign === 'stance-foot'),
   );

@@ -1,6 +1,6 @@
-import { keypointNames, type KeypointName } from '#core/keypoints/keypointNames';
+import { distancePx } from '#core/geometry/point';
+import { rowLeg } from '#core/keypoints/frameLeg';
 import type { KeypointRow } from '#core/keypoints/keypointTrack';
-import { leastScore } from '#core/keypoints/observedPoint';
 import type { Side } from '#core/protocol/side';
 
 /** A thigh that looks longer than this share of the shank is upright; one that looks shorter than the other points at
@@ -15,18 +15,11 @@ const seatedShare = 0.65;
  * @returns null where it can't be told
  */
 export function postureOf(row: KeypointRow, side: Side): 'seated' | 'standing' | null {
-  const [hip, knee, ankle] = (['hip', 'knee', 'ankle'] as const).map((joint) =>
-    pointOf(row, `${side}_${joint}`),
-  );
-  if (!hip || !knee || !ankle) return null;
-  const shankPx = Math.hypot(ankle.x - knee.x, ankle.y - knee.y);
+  const { hip, knee, ankle } = rowLeg(row, side);
+  if (hip === null || knee === null || ankle === null) return null;
+  const shankPx = distancePx(knee, ankle);
   if (shankPx === 0) return null;
-  const share = Math.hypot(knee.x - hip.x, knee.y - hip.y) / shankPx;
+  const share = distancePx(hip, knee) / shankPx;
   if (share > uprightShare) return 'standing';
   return share < seatedShare ? 'seated' : null;
-}
-
-function pointOf(row: KeypointRow, name: KeypointName): { x: number; y: number } | null {
-  const at = keypointNames.indexOf(name) * 3;
-  return row[at + 2]! >= leastScore ? { x: row[at]!, y: row[at + 1]! } : null;
 }

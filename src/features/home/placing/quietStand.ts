@@ -1,7 +1,7 @@
 import { deviation } from 'd3-array';
 import type { KeypointName } from '#core/keypoints/keypointNames';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
-import { frontalCurves } from '#core/measurement/frontalCurves';
+import { seeBody } from '#core/measurement/seenBody';
 import { unseenRoll } from '#core/measurement/cameraRoll';
 import { restMoments } from '#core/measurement/restMoments';
 import { seeView } from '#core/measurement/seeView';
@@ -12,7 +12,7 @@ import { findTask } from '#core/exercises/exercises';
 import { focalLengthPx } from '#core/view/focalLengthPx';
 import type { YawEstimate } from '#core/view/fuseCues';
 import type { SegmentsPx } from '#core/view/liftLeg';
-import type { ViewedLeg } from '#core/view/readViewCues';
+import type { ViewedLeg } from '#core/view/measureViewCues';
 import { lastPart } from './lastPart';
 
 /** How long it takes, ms. */
@@ -99,7 +99,7 @@ function standing(
   const samples = points.timesMs.length;
   const still = restMoments(task, new Float64Array(samples), samples);
   const view = seeView(legs[side], legs[otherSide(side)], task, side, focalPx, unseenRoll, still);
-  return { offsetDeg: frontalCurves(points, view, side).standingOffsetDeg, yaw: view.yaw };
+  return { offsetDeg: seeBody(points, view, side).standingOffsetDeg, yaw: view.yaw };
 }
 
 interface JointRecord {

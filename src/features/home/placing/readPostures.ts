@@ -1,6 +1,6 @@
 import { mean } from 'd3-array';
 import { sides, type Side } from '#core/protocol/side';
-import type { ViewedLeg } from '#core/view/readViewCues';
+import type { ViewedLeg } from '#core/view/measureViewCues';
 
 /** Seen at more than this share of its length the thigh is upright, at less than the other it lies on a seat. */
 const uprightShare = 0.85;

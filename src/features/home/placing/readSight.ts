@@ -1,5 +1,6 @@
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
-import { frontalCurves, unseenCurves } from '#core/measurement/frontalCurves';
+import { seeBody, unseenSeries } from '#core/measurement/seenBody';
+import { kneeOffLine } from '#core/measures/kneeOffLine';
 import type { MissingReason } from '#core/measurement/curve';
 import { summarise } from '#core/measurement/measureRepetition';
 import type { Setup } from '#core/measurement/measurement';
@@ -15,7 +16,7 @@ import { focalLengthPx } from '#core/view/focalLengthPx';
 import type { YawEstimate } from '#core/view/fuseCues';
 import { medianWhere } from '#core/view/frontalKneeAngle';
 import { liftLeg } from '#core/view/liftLeg';
-import type { ViewedLeg } from '#core/view/readViewCues';
+import type { ViewedLeg } from '#core/view/measureViewCues';
 import { expectBandDeg } from './expectBandDeg';
 import { expectYaw } from './expectYaw';
 import type { PlacingFacts } from './placing';
@@ -29,7 +30,7 @@ const leastOfOther = 0.9;
 /** Thigh plus shank over the torso from hips to shoulders, the same source: (.245 + .246) / .288. */
 const legToTorso = 1.7;
 /** With less of the window measured than this, a set would lose too much. */
-const leastMeasuredShare = 0.8;
+const leastShareToBegin = 0.8;
 /** A posture counts when it fills this share of the window. */
 const leastPostureShare = 0.5;
 /** A foot this much higher than the other, share of leg length, is lifted: it does not say where the body faces. */
@@ -79,14 +80,9 @@ export function readSight(track: KeypointTrack, setup: Setup, facts: PlacingFact
   const working = legs[setup.side];
   const postures = readPostures(legs, points.timesMs.length);
   const view = working === null ? null : seeStill(working, legs, postures, setup, task, focalPx);
-  const { kneeDeviation } =
-    view === null ? unseenCurves(points, setup.side) : frontalCurves(points, view, setup.side);
-  const { measuredShare, mainReason } = summarise(
-    kneeDeviation,
-    points.timesMs,
-    0,
-    points.timesMs.length - 1,
-  );
+  const { curve } =
+    view === null ? unseenSeries(points, setup.side) : kneeOffLine.series(seeBody(points, view, setup.side));
+  const { measuredShare, mainReason } = summarise(curve, points.timesMs, 0, points.timesMs.length - 1);
   return {
     track,
     setup,
@@ -101,7 +97,7 @@ export function readSight(track: KeypointTrack, setup: Setup, facts: PlacingFact
     view,
     expected: view === null ? null : expect(view, legs, setup, task, focalPx),
     measuredShare,
-    obstacle: measuredShare < leastMeasuredShare ? mainReason : null,
+    obstacle: measuredShare < leastShareToBegin ? mainReason : null,
   };
 }
 
@@ -139,9 +135,11 @@ function seeStill(
   const onOne = isFootLifted(legs);
   const signs: ViewSign[] = ['thighs', onOne ? 'stance-foot' : 'feet'];
   if (bends !== undefined && !onOne) signs.push('stance-foot');
-  const anyTask: Task = { ...task, shape: 'rise', viewSigns: signs };
-  const moments = restMoments(anyTask, postures, postures.length);
-  return seeView(working, legs[otherSide(side)], anyTask, side, focalPx, unseenRoll, moments, bends);
+  const { onBothFeet } = task;
+  // Seated counts as at rest and upright as the far end, as in a task that rises.
+  const moments = restMoments({ shape: 'rise' }, postures, postures.length);
+  const how = { viewSigns: signs, onBothFeet };
+  return seeView(working, legs[otherSide(side)], how, side, focalPx, unseenRoll, moments, bends);
 }
 
 function isFootLifted({ left, right }: Record<Side, ViewedLeg | null>): boolean {

@@ -2,6 +2,7 @@ import { toDegrees } from '#core/geometry/degrees';
 import { mean } from 'd3-array';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import { measure } from '#core/measurement/measure';
+import { depth as depthMeasure } from '#core/measures/depth';
 import type { Measurement } from '#core/measurement/measurement';
 import { smoothPoints } from '#core/measurement/smoothPoints';
 import { viewedLeg } from '#core/measurement/viewedLeg';
@@ -10,7 +11,7 @@ import type { BendsView } from '#core/view/bendsView';
 import { placingSd } from '#core/view/errorBand';
 import { focalLengthPx } from '#core/view/focalLengthPx';
 import { fuseCues } from '#core/view/fuseCues';
-import { footOfLegDeg } from '#core/view/readViewCues';
+import { footOfLegDeg } from '#core/view/measureViewCues';
 
 /** Fewer complete bends than this do not count. */
 const leastBends = 2;
@@ -43,7 +44,7 @@ export function viewFromBends(track: KeypointTrack): BendsOutcome {
   if (bends.length < leastBends) {
     return none('Two bends were not seen. Bend both knees a little and stand up again, twice.');
   }
-  const depth = mean(bends, ({ others }) => others.depth?.value ?? 0)!;
+  const depth = mean(bends, ({ ranges }) => depthMeasure.peak(ranges.depth)?.value ?? 0)!;
   if (depth < leastDepth) return none('The bends were very small. Bend both knees a little more, twice.');
   if (!measurement.view?.cues.some(({ name }) => name === 'thighs')) {
     return none(

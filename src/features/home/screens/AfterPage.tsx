@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState } from '../homeContext';
+import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { Message } from '#ui/components/Message';
 import { ScaleChoice } from '#ui/components/ScaleChoice';
 import { effortWords, painWords, scaleQuestions } from '#core/safety/painScale';
@@ -12,8 +12,8 @@ type QuestionId = 'painDuring' | 'painAfter' | 'effort';
 /** How it was: one question a page, then a remark; each may be left open. */
 export function AfterPage() {
   const home = useHome();
-  const { painAfter, effort, sets } = useHomeState((state) => state);
-  const warning = useHomeState((state) => state.painWarning);
+  const sets = useHomeState((state) => state.sets);
+  const { painAfter, effort, painWarning: warning } = useHomeStep('after', (part) => part);
   const [at, setAt] = useState(0);
   const lastSet = sets.length - 1;
   const questions: QuestionId[] = [...(lastSet >= 0 ? (['painDuring'] as const) : []), 'painAfter', 'effort'];

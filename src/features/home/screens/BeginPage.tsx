@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
-import { useHome, useHomeState } from '../homeContext';
+import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { useFileDrop } from '#ui/components/useFileDrop';
 import { BackgroundLine } from './BackgroundLine';
 import { FreePage } from './FreePage';
@@ -12,7 +12,7 @@ import { StorageNotice } from './StorageNotice';
 export function BeginPage() {
   const home = useHome();
   const plans = useHomeState((state) => state.plans);
-  const isOpening = useHomeState((state) => state.isOpening);
+  const isOpening = useHomeStep('plan', (part) => part.isOpening);
   const isBlocked = useHomeState(({ storage }) => storage.state === 'blocked' || storage.state === 'opening');
   const [isFree, setIsFree] = useState(false);
   useFileDrop((file) => void home.openPlanFile(file));

@@ -3,7 +3,7 @@ import { Button } from 'react-aria-components';
 import { useHome, useHomeState } from '../homeContext';
 import { Message } from '#ui/components/Message';
 import { findPreparation } from '#core/exercises/findPreparation';
-import { CameraChoice } from './CameraChoice';
+import { CameraPicker } from './CameraPicker';
 import { HomePage } from './HomePage';
 import { MirrorStage } from './MirrorStage';
 import { OwnRecording } from './OwnRecording';
@@ -55,7 +55,7 @@ function CameraAsked({ onBack }: { onBack: () => void }) {
         measured. The pictures stay on this device, nothing is sent anywhere, and no sound is recorded.
       </p>
       <p>Your browser is going to ask whether this page may use it.</p>
-      <CameraChoice onChoose={(next) => (wish.current = next)} />
+      <CameraPicker onChoose={(next) => (wish.current = next)} />
       <ul className="home-list">
         <li>Stand the phone or laptop firmly, about as high as your hips or a little below.</li>
         <li>Two to three metres of clear floor in front of it, and light from its side.</li>
@@ -84,7 +84,7 @@ function CameraRuns() {
       <div className="camera-look">
         <MirrorStage />
       </div>
-      <CameraChoice onChoose={(wish) => void home.openCamera(wish)} />
+      <CameraPicker onChoose={(wish) => void home.openCamera(wish)} />
       {preparation !== null && (
         <section className="home-section">
           <h2>Set it up like this</h2>

@@ -1,4 +1,4 @@
-import { useHomeState } from '../homeContext';
+import { useHomeStep } from '../homeContext';
 import { VerdictMark } from '#ui/components/VerdictMark';
 import { picturePointing } from '#ui/drawing/verdictForm';
 import type { HeardVerdict } from '../guide/guideEvent';
@@ -11,7 +11,7 @@ import { toldOf } from './toldOf';
 /** Repetitions done, huge, and how they went, where the plan wants it told. */
 export function CountView({ view }: { view: GuideView }) {
   const { step, count, ofCount } = view;
-  const heard = useHomeState((state) => state.heard);
+  const heard = useHomeStep('exercise', (part) => part.heard);
   if (count === null) {
     return (
       <div className="film-count">

@@ -1,5 +1,5 @@
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState } from '../homeContext';
+import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import type { GuidePress } from '../guide/guideEvent';
 import type { GuideView } from '../guide/readGuide';
 import { furnitureToAsk } from './furnitureToAsk';
@@ -23,7 +23,8 @@ export function FilmActions({ view }: { view: GuideView }) {
   const { presses, phase, count, pauseReason, step } = view;
   const home = useHome();
   const hasCamera = useHomeState(({ camera }) => camera.state === 'on' || camera.state === 'asking');
-  const isAsked = useHomeState(
+  const isAsked = useHomeStep(
+    'exercise',
     ({ isFurniturePlaced }) => phase === 'placing' && furnitureToAsk(step.item, isFurniturePlaced) !== null,
   );
   if (phase === 'all-done' || phase === 'stopped') {

@@ -1,4 +1,4 @@
-import { useHomeState } from '../homeContext';
+import { useHomeState, useHomeStep } from '../homeContext';
 
 /**
  * What to know meanwhile: a set that is not kept, a device that is slow, a screen that may go dark.
@@ -8,7 +8,7 @@ import { useHomeState } from '../homeContext';
 export function FilmNotice({ isCalm }: { isCalm: boolean }) {
   const problem = useHomeState(({ problem }) => problem?.sentence ?? null);
   const pace = useHomeState(({ pace }) => (pace.state === 'known' ? pace.sentence : null));
-  const awake = useHomeState((state) => state.awakeSentence);
+  const awake = useHomeStep('exercise', (part) => part.awakeSentence);
   const others = isCalm ? [pace, awake] : [];
   const notice = [problem, ...others].find((sentence) => sentence !== null);
   return notice === undefined ? null : (

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { useHomeState } from '../homeContext';
+import { useHomeStep } from '../homeContext';
 import { findPreparation } from '#core/exercises/findPreparation';
 import { CheckList } from './CheckList';
 import { FilmActions } from './FilmActions';
@@ -14,11 +14,11 @@ const withoutPicture = ['resting', 'set-done', 'all-done', 'stopped'];
 
 /** While a set is done: what to do now in the largest type there is, over the live picture, and a few buttons. */
 export function FilmScreen() {
-  const view = useHomeState((state) => state.guide);
-  const placing = useHomeState((state) => state.placing);
-  const caption = useHomeState((state) => state.caption);
-  const isFurniturePlaced = useHomeState((state) => state.isFurniturePlaced);
-  const isWarned = useHomeState(({ painWarning }) => painWarning?.when === 'during');
+  const view = useHomeStep('exercise', (part) => part.guide);
+  const placing = useHomeStep('exercise', (part) => part.placing);
+  const caption = useHomeStep('exercise', (part) => part.caption);
+  const isFurniturePlaced = useHomeStep('exercise', (part) => part.isFurniturePlaced);
+  const isWarned = useHomeStep('exercise', ({ painWarning }) => painWarning !== null);
   const item = view?.step.item;
   const side = view?.step.side;
   const isDrawn = view !== null && view.phase !== 'paused' && view.phase !== 'placing';

@@ -1,5 +1,5 @@
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState } from '../homeContext';
+import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { Message } from '#ui/components/Message';
 import { ScaleChoice } from '#ui/components/ScaleChoice';
 import { painWords, scaleQuestions } from '#core/safety/painScale';
@@ -9,7 +9,7 @@ import { HomePage } from './HomePage';
 export function PainPage() {
   const home = useHome();
   const score = useHomeState((state) => state.painBefore);
-  const warning = useHomeState(({ painWarning }) => (painWarning?.when === 'before' ? painWarning : null));
+  const warning = useHomeStep('pain-before', (part) => part.painWarning);
   const goOnAllTheSame = () => {
     home.setToldToGoOn(true);
     home.goOnFromPain();

@@ -1,5 +1,5 @@
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState } from '../homeContext';
+import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import type { PauseReason } from '../guide/guideState';
 import type { GuideView } from '../guide/readGuide';
 import { BigWords } from './BigWords';
@@ -16,7 +16,7 @@ const reasons: Record<PauseReason, string> = {
 /** That it is paused, why, and what to do. */
 export function PausedView({ view: { pauseReason, count, ofCount, step, presses } }: { view: GuideView }) {
   const home = useHome();
-  const warning = useHomeState(({ painWarning }) => (painWarning?.when === 'during' ? painWarning : null));
+  const warning = useHomeStep('exercise', (part) => part.painWarning);
   const camera = useHomeState((state) => state.camera);
   if (warning !== null) return <PainStop advice={warning.advice} />;
   const reason = pauseReason ?? 'button';

@@ -1,4 +1,4 @@
-import { useHomeState } from '../homeContext';
+import { useHomeState, useHomeStep } from '../homeContext';
 import type { GuideView } from '../guide/readGuide';
 import { findPreparation } from '#core/exercises/findPreparation';
 import { BigWords } from './BigWords';
@@ -7,9 +7,9 @@ import { furnitureToAsk } from './furnitureToAsk';
 
 /** What to move and which way; before that the question that no camera can answer. */
 export function PlacingView({ view: { step } }: { view: GuideView }) {
-  const placing = useHomeState((state) => state.placing);
+  const placing = useHomeStep('exercise', (part) => part.placing);
   const isTrying = useHomeState(({ pace }) => pace.state === 'checking');
-  const question = useHomeState((state) => furnitureToAsk(step.item, state.isFurniturePlaced));
+  const question = useHomeStep('exercise', (part) => furnitureToAsk(step.item, part.isFurniturePlaced));
   // Asked at once, before anybody has walked away from the device.
   if (question !== null)
     return <Prepare question={question} steps={findPreparation(step.item.task, step.side).steps} />;

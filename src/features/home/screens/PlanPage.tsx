@@ -1,13 +1,14 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState } from '../homeContext';
+import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { HowTo } from '#ui/components/HowTo';
 import { Message } from '#ui/components/Message';
 import { KitList } from '#ui/components/KitList';
 import { PlanItems } from '#ui/components/PlanItems';
+import { RedFlagList } from '#ui/components/RedFlagList';
+import { StopRules } from '#ui/components/StopRules';
 import { cautionsOf } from '#documents/plan/cautions';
 import type { PlanDocument, PlanItem } from '#documents/plan/planDocument';
-import { redFlags } from '#core/safety/redFlags';
 import { HomePage } from './HomePage';
 import { RedFlagPage } from './RedFlagPage';
 
@@ -16,7 +17,7 @@ export function PlanPage() {
   const home = useHome();
   const plan = useHomeState((state) => state.plan);
   const steps = useHomeState((state) => state.steps);
-  const hasFlag = useHomeState(({ redFlag }) => redFlag !== null);
+  const hasFlag = useHomeStep('overview', ({ redFlag }) => redFlag !== null);
   const [isAsking, setIsAsking] = useState(false);
   if (isAsking || hasFlag) return <RedFlagPage onBack={() => setIsAsking(false)} />;
 
@@ -38,11 +39,7 @@ export function PlanPage() {
       <section className="message message-problem">
         <div className="home-section">
           <h2>Do not exercise today if</h2>
-          <ul className="home-list">
-            {redFlags.map(({ id, words }) => (
-              <li key={id}>{words}.</li>
-            ))}
-          </ul>
+          <RedFlagList className="home-list" />
         </div>
       </section>
       <section className="home-section home-end">
@@ -87,14 +84,7 @@ function Stops({ plan }: { plan: PlanDocument | null }) {
     <section className="message message-caution">
       <div className="home-section">
         <h2>When to stop</h2>
-        <ul className="home-list">
-          {stop.map((sentence) => (
-            <li key={sentence}>{sentence}</li>
-          ))}
-        </ul>
-        <p>
-          <strong>What to do then:</strong> {beyondPainLimit}
-        </p>
+        <StopRules stop={stop} beyondPainLimit={beyondPainLimit} listClassName="home-list" />
         <p>{defer}</p>
       </div>
     </section>

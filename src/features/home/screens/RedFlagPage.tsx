@@ -1,5 +1,5 @@
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState } from '../homeContext';
+import { useHome, useHomeStep } from '../homeContext';
 import { redFlags } from '#core/safety/redFlags';
 import { capitalised } from '#words/capitalised';
 import { HomePage } from './HomePage';
@@ -7,7 +7,7 @@ import { HomePage } from './HomePage';
 /** Which of the signs applies, and then who to turn to; the way on is closed. */
 export function RedFlagPage({ onBack }: { onBack: () => void }) {
   const home = useHome();
-  const chosen = useHomeState(({ redFlag }) => redFlags.find(({ id }) => id === redFlag));
+  const chosen = useHomeStep('overview', ({ redFlag }) => redFlags.find(({ id }) => id === redFlag));
   const takeBack = () => {
     home.setRedFlag(null);
     onBack();

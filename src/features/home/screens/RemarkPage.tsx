@@ -1,5 +1,5 @@
 import { Button, Label, TextArea, TextField } from 'react-aria-components';
-import { useHome, useHomeState } from '../homeContext';
+import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import type { HomeSet } from '../store/homeState';
 import { Message } from '#ui/components/Message';
 import { itemName } from '#documents/plan/itemName';
@@ -11,9 +11,9 @@ const longestRemark = 2000;
 /** A remark, and the sets that are saved with it. */
 export function RemarkPage({ back }: { back: { words: string; onPress: () => void } | undefined }) {
   const home = useHome();
-  const remark = useHomeState((state) => state.remark);
+  const remark = useHomeStep('after', (part) => part.remark);
   const sets = useHomeState((state) => state.sets);
-  const isSaving = useHomeState(({ saving }) => saving === 'saving');
+  const isSaving = useHomeStep('after', ({ saving }) => saving === 'saving');
   return (
     <HomePage
       title="Anything to add?"

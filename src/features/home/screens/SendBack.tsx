@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { Button, Label, ProgressBar, Radio, RadioGroup } from 'react-aria-components';
-import { useHome, useHomeState } from '../homeContext';
+import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { useSending, useSendingState } from '#features/sharing/sendingContext';
 import type { SendingChoice } from '#features/sharing/store/createSending';
 import { Message } from '#ui/components/Message';
@@ -12,7 +12,7 @@ import { megabytes } from '#words/megabytes';
 export function SendBack({ recipient }: { recipient: string }) {
   const home = useHome();
   const sending = useSending();
-  const isSaved = useHomeState(({ saving }) => saving === 'saved');
+  const isSaved = useHomeStep('summary', ({ saving }) => saving === 'saved');
   const isFinishing = useHomeState(({ sets }) => sets.some(({ keeping }) => keeping === 'finishing'));
   const isMeasuring = useHomeState(({ background }) => background.waiting > 0);
   const { state, chosen, sentence } = useSendingState((all) => all);

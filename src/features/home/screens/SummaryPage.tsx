@@ -1,5 +1,5 @@
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState } from '../homeContext';
+import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import type { HomeSet } from '../store/homeState';
 import { Message } from '#ui/components/Message';
 import { cautionsOf } from '#documents/plan/cautions';
@@ -84,7 +84,7 @@ function withoutSummary({ result: { heldMs, cutShort }, keeping }: HomeSet): str
 /** Where the device would not keep the session. */
 function SaveProblem() {
   const home = useHome();
-  const isFailed = useHomeState(({ saving }) => saving === 'failed');
+  const isFailed = useHomeStep('summary', ({ saving }) => saving === 'failed');
   if (!isFailed) return null;
   return (
     <Message

@@ -1,7 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { TrackingProgress } from '#device/tracking/trackVideo';
 import type { OpenFrameSource } from '#device/frames/frameSource';
-import { VideoProblem } from '#device/frames/videoProblem';
+import { isProblem } from '#core/problem';
 import { defaultPoseModel, type PoseModel } from '#core/keypoints/poseModel';
 import type { PoseTracker } from '#device/pose/poseTracker';
 import type { Repository } from '#device/storage/repository';
@@ -125,7 +125,7 @@ export function createBackgroundMeasuring({
     } catch (error) {
       if (signal.aborted) return;
       tell(id, explainProblem(error, 'be measured again').sentence);
-      if (error instanceof VideoProblem) await repository.recordings.setFromVideo(id, 'impossible');
+      if (isProblem(error, 'video')) await repository.recordings.setFromVideo(id, 'impossible');
       else freeTracker(); // After a failure of its own it may never answer again.
     } finally {
       set({ current: null });

@@ -1,4 +1,4 @@
-import { buildKeypointTrack, type TimedRow } from '#core/keypoints/keypointTrack';
+import { createGrowingTrack } from '#core/keypoints/createGrowingTrack';
 import type { LiveFrame } from '#device/live/liveFrame';
 import { defaultLimits } from '#core/protocol/limits';
 import type { Bends } from './createBendsReader';
@@ -18,7 +18,7 @@ export function startBendsWatch(
   onBend: () => void,
 ): BendsWatch {
   const { timeMs: startMs, widthPx, heightPx } = first;
-  const rows: TimedRow[] = [];
+  const track = createGrowingTrack(widthPx, heightPx);
   const reader = createBendsReader();
   let told = 0;
   const setup = { task: 'two-legged-bend', side: 'left' } as const;
@@ -28,12 +28,12 @@ export function startBendsWatch(
   return {
     push(frame) {
       if (frame.widthPx !== widthPx || frame.heightPx !== heightPx || frame.timeMs < startMs) return;
-      rows.push({ timeMs: frame.timeMs - startMs, row: frame.row });
+      track.append(frame.timeMs - startMs, frame.row);
       live.push(frame);
     },
     finish() {
       live.close();
-      return reader.read(buildKeypointTrack(widthPx, heightPx, rows));
+      return reader.read(track.copy());
     },
   };
 }

@@ -27,7 +27,7 @@ import type { HomeAdapters } from './homeAdapters';
  */
 export function browserWorld(
   baseUrl: string,
-  app: HomeAdapters['app'],
+  { app, tracking, navigation }: Pick<HomeAdapters, 'app' | 'tracking' | 'navigation'>,
   openRepository: HomeAdapters['openRepository'],
 ): HomeAdapters {
   const createTracker = () => createPoseTracker(baseUrl);
@@ -61,5 +61,7 @@ export function browserWorld(
       return () => clearInterval(timer);
     },
     app,
+    tracking,
+    navigation,
   };
 }

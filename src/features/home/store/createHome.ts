@@ -1,32 +1,38 @@
-import { createStore } from 'zustand/vanilla';
-import { awakeSentence } from '#device/camera/keepAwake';
-import type { GuideOptions } from '../guide/guideState';
-import { cautionsOf, painAdvice } from '#documents/plan/cautions';
-import { explainProblem } from '#shell/explainProblem';
-import { openChoice } from './openChoice';
-import { startExercise, type Exercise } from './exercise';
+import type { LeaveQuestion } from '#shell/navigation/createNavigation';
+import { answering } from './answering';
+import { createExercising } from './exercising';
 import type { HomeAdapters } from './homeAdapters';
 import type { HomeApp, SeenJoints } from './homeApp';
 import { createHomeCamera } from './homeCamera';
-import { initialHomeState, type HomeState, type HomeStep, type PainWarning } from './homeState';
+import { initialCommon, isSaved, type HomeStep } from './homeState';
 import { createHomeStorage } from './homeStorage';
+import { createHomeStore } from './homeStore';
+import { openChoice } from './openChoice';
+import { createPainWarnings } from './painWarnings';
 import { reviewing } from './reviewing';
-import { createSetKeeper } from './setKeeper';
 import { isFilmed, sessionOf } from './sessionOf';
+import { createSetKeeper } from './setKeeper';
+
+const leaveQuestion: LeaveQuestion = {
+  title: 'End this session?',
+  sentence: 'The exercise is still running. If you leave, it ends here; the sets recorded so far are kept.',
+  leave: 'End it and leave',
+};
 
 /** A home session over the given world. */
 export function createHome(adapters: HomeAdapters): HomeApp {
-  const store = createStore<HomeState>(() => initialHomeState);
-  const { getState: get, setState: set } = store;
+  const home = createHomeStore();
+  const { get, set, change, enter } = home;
   const watchers = new Set<(joints: SeenJoints) => void>();
-  const sound = adapters.createSound((caption) => set({ caption }));
+  const sound = adapters.createSound((caption) => change('exercise', { caption }));
   set({ sound: { ...get().sound, hasVoice: sound.hasVoice() } });
-  let exercise: Exercise | null = null;
-  let options: GuideOptions | null = null;
-  let letSleep: (() => void) | null = null;
   let begun = { id: adapters.newId(), startedAt: adapters.now().toISOString() };
-
+  const beginSession = () => {
+    begun = { id: adapters.newId(), startedAt: adapters.now().toISOString() };
+  };
   const session = (endedAt: string | null = null) => sessionOf({ ...begun, endedAt }, get());
+  const warnings = createPainWarnings(home);
+
   const storage = createHomeStorage({
     adapters,
     get,
@@ -39,95 +45,74 @@ export function createHome(adapters: HomeAdapters): HomeApp {
     set,
     onFrame(frame) {
       watchers.forEach((watch) => watch(frame));
-      exercise?.frame(frame);
+      exercising.frame(frame);
     },
-    onWorks: (works) => exercise?.send({ kind: 'camera', works }),
+    onWorks: (works) => exercising.send({ kind: 'camera', works }),
   });
-  const keeper = createSetKeeper({
+  const keeper = createSetKeeper({ adapters, home, repository: storage.repository, camera, session });
+  const exercising = createExercising({
     adapters,
-    get,
-    set,
-    repository: storage.repository,
+    home,
+    storage,
     camera,
-    session,
-    onCountingFailed: () => exercise?.send({ kind: 'counting', works: false }),
+    keeper,
+    sound,
+    warnings,
+    beginSession,
   });
-  const { openPlan, keepChosen, ...choosing } = openChoice({ adapters, get, set, storage });
+  const pause = () => exercising.send({ kind: 'press', press: 'pause' });
+  const { openPlan, keepChosen, startFree } = openChoice({ adapters, home, storage });
   const isAt = (...steps: HomeStep[]) => steps.includes(get().step);
-  const cautions = () => cautionsOf(get().plan);
 
-  const warningOf = (when: PainWarning['when'], score: number): PainWarning | null => {
-    const advice = painAdvice(score, cautions());
-    return advice === null ? null : { when, score, advice };
-  };
-
-  const endFilming = () => {
-    letSleep?.();
-    letSleep = null;
-    camera.close();
-    set({ awakeSentence: null });
-  };
-  /** What is recorded goes on to be kept. */
-  const endExercise = () => {
-    exercise?.close();
-    exercise = null;
-    options = null;
-    endFilming();
-    set({ guide: null, placing: null });
-    void keeper.settled().then(storage.resumeMeasuring);
-  };
-  const isOver = () => ['stopped', 'all-done'].includes(get().guide?.phase ?? '');
-  /** Nothing is filmed any longer than needed, and nothing goes on while a pain score above the limit stands. */
-  store.subscribe(({ guide, painWarning }, before) => {
-    if (exercise === null || guide === null || guide.phase === before.guide?.phase) return;
-    if (painWarning?.when === 'during') exercise.send({ kind: 'press', press: 'pause' });
-    if (!isOver()) return;
-    const mine = exercise;
-    void keeper.settled().then(() => {
-      if (exercise === mine) endFilming();
-    });
-  });
-  const beginSession = () => {
-    begun = { id: adapters.newId(), startedAt: adapters.now().toISOString() };
-  };
-  const begin = () => {
-    storage.settleDrops();
-    const { steps, sound: wanted } = get();
-    options = { steps, beyondPainLimit: cautions().beyondPainLimit, outsideSound: wanted.outside };
-    beginSession();
-    set({ step: 'exercise', sets: [], saving: 'no', painAfter: null, effort: null, remark: '' });
-    letSleep = adapters.keepAwake((state) => set({ awakeSentence: awakeSentence(state) }));
-    exercise = startExercise({ adapters, get, set, options, camera, sound, keeper });
-  };
   const toStart = () => {
     keeper.forget();
     const { storage: kept, interrupted, background, plans, cameras, sound: wanted } = get();
-    set({ ...initialHomeState, storage: kept, interrupted, background, plans, cameras, sound: wanted });
+    const stays = { storage: kept, interrupted, background, plans, cameras, sound: wanted };
+    enter('plan', {}, { ...initialCommon, ...stays });
     void storage.listPlans();
   };
-  const changeSet = (index: number, change: Partial<HomeState['sets'][number]>) =>
-    set({ sets: get().sets.map((one, at) => (at === index ? { ...one, ...change } : one)) });
+  const letCameraGo = () => {
+    camera.close();
+    storage.resumeMeasuring();
+  };
+
+  /** What is under way ends, and what was recorded is kept. */
+  const end = () => {
+    exercising.send({ kind: 'press', press: 'end' });
+    exercising.end();
+    storage.settleDrops();
+    void keeper.settled().then(async () => {
+      // What was answered up to here is kept with the sets that were done.
+      const isUnkept = get().sets.length > 0 && !isSaved(get());
+      const kept = isUnkept ? session(adapters.now().toISOString()) : null;
+      toStart();
+      if (kept !== null) await (await storage.repository).sessions.save(kept).catch(() => undefined);
+    });
+  };
+  adapters.navigation.guard({
+    question: (to) => (isAt('exercise') && !exercising.isOver() && to !== 'home' ? leaveQuestion : null),
+  });
+  /** Videos that wait are measured while the kept sessions are shown, not only while this session is. */
+  const measureWaiting = () => {
+    if (adapters.navigation.screen() === 'sessions') void storage.open();
+  };
+  measureWaiting();
+  adapters.navigation.store.subscribe(measureWaiting);
+  // Its own reviews lead back to it; every other screen ends it.
+  adapters.navigation.store.subscribe(({ screen }, before) => {
+    if (before.screen === 'home' && screen !== 'home' && screen !== 'review') end();
+  });
 
   return {
-    store,
-    ...choosing,
+    store: home.store,
     ...reviewing({ adapters, get, set, storage, keeper, beginSession }),
+    ...answering({ adapters, home, storage, keeper, warnings, session, pause }),
+    ...exercising.actions,
     sessionId: () => begun.id,
     enter: storage.open,
-    leave() {
-      exercise?.send({ kind: 'press', press: 'end' });
-      endExercise();
-      storage.settleDrops();
-      adapters.app.show('start');
-      void keeper.settled().then(async () => {
-        const { sets, saving } = get();
-        // What was answered up to here is kept with the sets that were done.
-        const kept = sets.length > 0 && saving !== 'saved' ? session(adapters.now().toISOString()) : null;
-        toStart();
-        if (kept !== null) await (await storage.repository).sessions.save(kept).catch(() => undefined);
-      });
-    },
+    leave: () => adapters.navigation.returnTo('start', true),
     dismissProblem: () => set({ problem: null }),
+    startFree,
     openPlanFile: openPlan.fromFile,
     openPlanLink: openPlan.fromLink,
     openExamplePlan: openPlan.example,
@@ -136,134 +121,65 @@ export function createHome(adapters: HomeAdapters): HomeApp {
     dropInterrupted: storage.dropInterrupted,
     undoDrop: storage.undoDrop,
 
-    setRedFlag: (redFlag) => set({ redFlag }),
-    setConfirmed: (isConfirmed) => set({ isConfirmed }),
+    setRedFlag: (redFlag) => change('overview', { redFlag }),
+    setConfirmed: (isConfirmed) => change('overview', { isConfirmed }),
     confirm() {
-      const { isConfirmed, redFlag } = get();
-      if (!isAt('overview') || !isConfirmed || redFlag !== null) return;
+      const state = get();
+      if (state.step !== 'overview' || !state.isConfirmed || state.redFlag !== null) return;
       keepChosen();
-      set({ step: 'pain-before' });
+      const { painBefore } = state;
+      const painWarning = painBefore === null ? null : warnings.of('before', painBefore);
+      enter('pain-before', { painWarning });
     },
     back() {
-      const before: Partial<Record<HomeStep, HomeStep>> = {
-        overview: 'plan',
-        'pain-before': 'overview',
-        camera: 'pain-before',
-      };
-      const step = before[get().step];
-      if (step === undefined) return;
-      if (get().step === 'camera') {
-        camera.close();
-        storage.resumeMeasuring();
+      if (isAt('overview')) enter('plan', {}, { problem: null });
+      else if (isAt('pain-before')) enter('overview', { isConfirmed: true }, { problem: null });
+      else if (isAt('camera')) {
+        letCameraGo();
+        enter('pain-before', {}, { problem: null });
       }
-      set({ step, problem: null });
     },
 
     setPainBefore(painBefore) {
-      if (get().saving === 'saved') return;
-      if (isAt('pain-before')) set({ painWarning: warningOf('before', painBefore), isToldToGoOn: false });
+      if (isSaved(get())) return;
+      const painWarning = warnings.of('before', painBefore);
+      change('pain-before', { painWarning, isToldToGoOn: false });
       set({ painBefore });
     },
-    setToldToGoOn: (isToldToGoOn) => set({ isToldToGoOn }),
+    setToldToGoOn: (isToldToGoOn) => change('pain-before', { isToldToGoOn }),
     goOnFromPain() {
-      const { painBefore, painWarning, isToldToGoOn, steps } = get();
-      if (!isAt('pain-before') || painBefore === null || (painWarning !== null && !isToldToGoOn)) return;
-      set({ painWarning: null });
-      if (steps.some(isFilmed)) return set({ step: 'camera' });
+      const state = get();
+      if (state.step !== 'pain-before' || state.painBefore === null) return;
+      if (state.painWarning !== null && !state.isToldToGoOn) return;
+      if (state.steps.some(isFilmed)) return enter('camera');
       sound.unlock();
-      begin();
+      exercising.begin();
     },
     stopBeforeStart() {
-      if (isAt('overview', 'pain-before', 'camera')) {
-        camera.close();
-        storage.resumeMeasuring();
-        toStart();
-      }
+      if (!isAt('overview', 'pain-before', 'camera')) return;
+      letCameraGo();
+      toStart();
     },
 
     async openCamera(wish = { facing: 'front' }) {
       if (!isAt('camera', 'exercise')) return;
       sound.unlock();
-      adapters.app.release();
+      adapters.tracking.release();
       await storage.pauseMeasuring();
       if (isAt('camera', 'exercise')) await camera.open(wish);
     },
     startExercise() {
       if (!isAt('camera') || get().camera.state !== 'on') return;
       sound.unlock();
-      begin();
+      exercising.begin();
     },
     finishOwnRecordings() {
-      if (isAt('camera') && get().sets.length > 0) set({ step: 'after', problem: null });
+      if (isAt('camera') && get().sets.length > 0) enter('after', {}, { problem: null });
     },
     stream: camera.stream,
     watchJoints(watcher) {
       watchers.add(watcher);
       return () => watchers.delete(watcher);
-    },
-
-    press(press) {
-      sound.unlock();
-      const goesOn = press === 'resume' || press === 'skip-rest' || press === 'start-anyway';
-      if (goesOn && get().painWarning?.when === 'during') return;
-      exercise?.send({ kind: 'press', press });
-      if (press === 'stop-pain') set({ painWarning: null });
-    },
-    setFurniturePlaced: (isFurniturePlaced) => set({ isFurniturePlaced }),
-    setSound(change) {
-      const wanted = { ...get().sound, ...change };
-      set({ sound: wanted });
-      sound.setOn(wanted);
-      if (options !== null) options.outsideSound = wanted.outside;
-    },
-    finishExercise() {
-      if (!isAt('exercise') || !isOver()) return;
-      endExercise();
-      set({ step: 'after' });
-    },
-
-    setPainDuring(index, painDuring) {
-      if (get().saving === 'saved') return;
-      changeSet(index, { painDuring });
-      const painWarning = warningOf('during', painDuring);
-      if (painWarning === null && get().painWarning?.when !== 'during') return;
-      set({ painWarning });
-      if (painWarning !== null) exercise?.send({ kind: 'press', press: 'pause' });
-    },
-    goOnInSpiteOfPain() {
-      if (get().painWarning?.when !== 'during') return;
-      set({ painWarning: null });
-      exercise?.send({ kind: 'press', press: 'resume' });
-    },
-    discardSet(index) {
-      if (get().saving !== 'saved') changeSet(index, { isDiscarded: true });
-    },
-    undoDiscard(index) {
-      if (get().saving !== 'saved') changeSet(index, { isDiscarded: false });
-    },
-    setPainAfter(painAfter) {
-      if (get().saving !== 'saved') set({ painAfter, painWarning: warningOf('after', painAfter) });
-    },
-    setEffort: (effort) => {
-      if (get().saving !== 'saved') set({ effort });
-    },
-    setRemark: (remark) => {
-      if (get().saving !== 'saved') set({ remark });
-    },
-    async saveSession() {
-      if (!isAt('after', 'summary') || get().saving === 'saving' || get().saving === 'saved') return;
-      set({ saving: 'saving', problem: null });
-      try {
-        await keeper.settled();
-        const repository = await storage.repository;
-        await repository.sessions.save(session(adapters.now().toISOString()));
-        for (const { isDiscarded, recordingId } of get().sets) {
-          if (isDiscarded && recordingId !== null) await repository.recordings.remove(recordingId);
-        }
-        set({ saving: 'saved', step: 'summary', painWarning: null });
-      } catch (error) {
-        set({ saving: 'failed', step: 'summary', problem: explainProblem(error, 'be saved') });
-      }
     },
     startOver() {
       if (isAt('summary')) toStart();

@@ -1,7 +1,8 @@
 import { heardOf } from '../guide/heardOf';
 import type { GuideEvent } from '../guide/guideEvent';
 import type { LiveSetEvent } from '#device/live/createLiveSet';
-import type { HomeState } from './homeState';
+import { partOf } from './homeState';
+import type { HomeStore } from './homeStore';
 
 /** Tells the guide of repetitions, as they are found in the running recording. */
 export interface Teller {
@@ -12,21 +13,22 @@ export interface Teller {
 }
 
 export function createTeller(
-  { get, set }: { get: () => HomeState; set: (change: Partial<HomeState>) => void },
+  { get, change }: Pick<HomeStore, 'get' | 'change'>,
   send: (event: GuideEvent) => void,
   isWorking: () => boolean,
 ): Teller {
+  const heardSoFar = () => partOf(get(), 'exercise').heard;
   let told = 0;
   let toldBefore = 0;
   return {
     startRecording() {
       told = 0;
-      toldBefore = get().heard.length;
+      toldBefore = heardSoFar().length;
     },
     hear(event) {
       if (event.kind === 'counted') {
         for (; told < event.count && isWorking(); told++) {
-          set({ heard: [...get().heard, null] });
+          change('exercise', { heard: [...heardSoFar(), null] });
           send({ kind: 'repetition', heard: null });
         }
         return;
@@ -34,7 +36,8 @@ export function createTeller(
       const index = event.count - 1;
       if (index >= told) return;
       const heard = heardOf(event.judgement);
-      set({ heard: get().heard.map((earlier, at) => (at === toldBefore + index ? heard : earlier)) });
+      const changed = heardSoFar().map((earlier, at) => (at === toldBefore + index ? heard : earlier));
+      change('exercise', { heard: changed });
       if (index === told - 1) send({ kind: 'judged', heard });
     },
   };

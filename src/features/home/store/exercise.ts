@@ -1,24 +1,22 @@
+import { shallow } from 'zustand/shallow';
 import { createGuide, type Guide } from '../guide/createGuide';
 import type { GuideEffect } from '../guide/guideEffect';
 import type { GuideEvent } from '../guide/guideEvent';
 import type { GuideOptions, GuidePhase } from '../guide/guideState';
 import type { GuideView } from '../guide/readGuide';
-import { createPaceWatch } from '#device/live/createPaceWatch';
 import type { LiveFrame } from '#device/live/liveFrame';
 import { postureOf } from '../placing/postureOf';
-import type { SetStep } from '#documents/plan/planSteps';
-import { findPreparation } from '#core/exercises/findPreparation';
 import type { HomeAdapters } from './homeAdapters';
-import { slowedSentence, type HomeCamera } from './homeCamera';
-import type { HomeState, PaceState } from './homeState';
+import { createCountingPace } from './countingPace';
+import { createEasyBends } from './easyBends';
+import type { HomeCamera } from './homeCamera';
+import { partOf } from './homeState';
+import type { HomeStore } from './homeStore';
 import { createTeller } from './createTeller';
-import { createPlacingWatch } from './placingWatch';
-import { createStandWatch } from './standWatch';
+import { createPlacingLook } from './placingLook';
 import type { Sound } from '#device/sound/sound';
 import { isFilmed } from './sessionOf';
-import { startBendsWatch, type BendsWatch } from './bendsWatch';
-import type { Bends } from './createBendsReader';
-import type { PictureSize, SetKeeper } from './setKeeper';
+import type { PictureSize, RunningSetEvent, SetKeeper } from './setKeeper';
 
 /** The sets being done: the guide, and everything that it hears of and wants done. */
 export interface Exercise {
@@ -30,8 +28,7 @@ export interface Exercise {
 
 interface ExerciseParts {
   adapters: HomeAdapters;
-  get: () => HomeState;
-  set: (change: Partial<HomeState>) => void;
+  home: HomeStore;
   /** May be changed on the way. */
   options: GuideOptions;
   camera: HomeCamera;
@@ -42,27 +39,18 @@ interface ExerciseParts {
 const tickMs = 200;
 /** Without a picture for so long, nobody is seen: a call may hold the camera, ms. */
 const staleMs = 1500;
-const placingPhases: readonly GuidePhase[] = ['placing', 'bends', 'standing'];
 
 export function startExercise(parts: ExerciseParts): Exercise {
-  const { adapters, get, set, options, camera, sound, keeper } = parts;
-  const placingWatch = createPlacingWatch();
-  let standWatch = createStandWatch();
+  const { adapters, home, options, camera, sound, keeper } = parts;
+  const { get, change } = home;
+  const own = () => partOf(get(), 'exercise');
   let guide: Guide | null = null;
   let isClosed = false;
   let phase: GuidePhase | null = null;
   let stepIndex = -1;
   let lastFrameMs = -Infinity;
   let size: (PictureSize & { timeMs: number }) | null = null;
-  let bendsWatch: BendsWatch | null = null;
-  const noBends = Promise.resolve(null);
-  let bends: Promise<Bends | null> = noBends;
-  /** As far as they are read. */
-  let knownBends: Bends | null = null;
-  let mayCount = createPaceWatch();
-  /** As the device was tried out, which may still go on in the beginning; it may become slower on the way. */
-  let triedPace: PaceState = { state: 'unknown' };
-  const hasFeedback = () => triedPace.state === 'known' && triedPace.hasFeedback;
+  const bends = createEasyBends(adapters);
   const stepNow = () => options.steps[guide?.state().stepIndex ?? 0]!;
 
   const act = (effect: GuideEffect) => {
@@ -81,7 +69,7 @@ export function startExercise(parts: ExerciseParts): Exercise {
     switch (effect.action) {
       case 'start':
         teller.startRecording();
-        if (size !== null) keeper.start(stepNow(), bends, size, teller.hear);
+        if (size !== null) keeper.start(stepNow(), bends.read(), size, hear);
         return;
       case 'stop':
         keeper.takeResults(guide?.state().results ?? []);
@@ -91,24 +79,18 @@ export function startExercise(parts: ExerciseParts): Exercise {
     }
   };
   const count = (effect: GuideEffect & { kind: 'count' }) => {
-    if (effect.action === 'stop') {
-      if (bendsWatch !== null) takeBends(bendsWatch.finish());
-      bendsWatch = null;
-    } else if (guide?.state().phase === 'bends') {
+    if (effect.action === 'stop') bends.end();
+    else if (guide?.state().phase === 'bends') {
       const bend = () => send({ kind: 'repetition', heard: null });
-      if (size !== null && hasFeedback()) bendsWatch = startBendsWatch(adapters, size, bend);
+      if (size !== null && pace.hasFeedback()) bends.watch(size, bend);
     } else {
       keeper.go();
-      mayCount = createPaceWatch();
+      pace.beginSet();
     }
   };
-
-  const takeBends = (next: Promise<Bends | null>) => {
-    bends = next;
-    knownBends = null;
-    void next.then((known) => {
-      if (bends === next) knownBends = known;
-    });
+  const hear = (event: RunningSetEvent) => {
+    if (event.kind === 'counting-failed') send({ kind: 'counting', works: false });
+    else teller.hear(event);
   };
 
   const send = (event: GuideEvent) => {
@@ -123,86 +105,50 @@ export function startExercise(parts: ExerciseParts): Exercise {
     if (state.stepIndex !== stepIndex) enterStep(state.stepIndex);
     if (state.phase !== phase) enterPhase(state.phase);
     const view = guide.view();
-    if (!isSame(view, get().guide)) set({ guide: view });
+    if (!isSame(view, own().guide)) change('exercise', { guide: view });
   };
   const enterStep = (index: number) => {
     const before = options.steps[stepIndex];
     stepIndex = index;
-    set({ heard: [] });
+    change('exercise', { heard: [] });
     const step = options.steps[index]!;
     const isSameTask = before?.item.task === step.item.task && before.side === step.side;
     if (!isSameTask) {
-      takeBends(noBends);
-      set({ isFurniturePlaced: before?.item.task === step.item.task && get().isFurniturePlaced });
+      bends.forget();
+      const isFurniturePlaced = before?.item.task === step.item.task && own().isFurniturePlaced;
+      change('exercise', { isFurniturePlaced });
     }
     if (isFilmed(step)) camera.resume();
     else camera.pause();
   };
   const enterPhase = (next: GuidePhase) => {
     phase = next;
-    if (next === 'standing') standWatch = createStandWatch();
-    if (!placingPhases.includes(next)) set({ placing: null });
-    // A device that was too slow in one set is tried again in the next.
-    if (next === 'set-done' && hasFeedback()) {
-      guide?.send({ kind: 'counting', works: true });
-      set({ pace: triedPace });
-    }
+    placingLook.enter(next);
+    if (next === 'set-done') pace.tryAgain();
     if (next === 'stopped' || next === 'all-done') keeper.flush();
   };
 
-  const look = (frame: LiveFrame) => {
-    if (phase === null || !placingPhases.includes(phase)) return;
-    const { item, side } = stepNow();
-    if (item.kind === 'hold') return;
-    const isBefore = phase !== 'standing' && knownBends === null && isWithBends(stepNow());
-    const setup = {
-      task: isBefore ? ('two-legged-bend' as const) : item.task,
-      side,
-      ...(knownBends !== null && !isBefore ? { bends: knownBends } : {}),
-    };
-    const { seenFps } = camera.rates();
-    const facts = {
-      isFurniturePlaced: get().isFurniturePlaced,
-      brightness: camera.brightness(),
-      cameraRateHz: seenFps > 0 ? seenFps : undefined,
-    };
-    const line = phase === 'standing' ? standWatch.push(frame) : undefined;
-    if (line !== undefined) send({ kind: 'stand', line });
-    const placing = placingWatch.push(frame, setup, facts, item.task);
-    if (placing === null) return;
-    set({ placing });
-    send({ kind: 'placing', isGood: placing.ready, line: placing.first?.sentence ?? null });
-  };
-  const takePace = () => {
-    const { pace } = get();
-    if (triedPace.state === 'known' || pace.state !== 'known') return;
-    triedPace = pace;
-    if (!pace.hasFeedback) send({ kind: 'counting', works: false });
-  };
   const tick = () => {
     const nowMs = adapters.clockMs();
-    takePace();
+    pace.take();
     if (isFilmed(stepNow()) && nowMs - lastFrameMs > staleMs) sendPerson(false);
-    if (guide?.state().phase === 'working' && isFilmed(stepNow()) && hasFeedback()) {
-      const { trackedFps } = camera.rates();
-      if (!mayCount(nowMs, trackedFps)) slowDown(trackedFps);
-    }
+    if (guide?.state().phase === 'working' && isFilmed(stepNow()))
+      pace.look(nowMs, camera.rates().trackedFps);
     send({ kind: 'tick', nowMs });
-  };
-  const slowDown = (trackedFps: number) => {
-    if (guide?.state().canCount !== true) return;
-    send({ kind: 'counting', works: false });
-    const { pace } = get();
-    const sentence = slowedSentence(trackedFps);
-    if (pace.state === 'known') set({ pace: { ...pace, sentence } });
   };
   const sendPerson = (isPresent: boolean) => {
     if (guide?.state().isPresent !== isPresent) send({ kind: 'person', isPresent });
   };
 
-  const teller = createTeller({ get, set }, send, () => guide?.state().phase === 'working');
+  const placingLook = createPlacingLook({ home, camera, bends, send });
+  const teller = createTeller(home, send, () => guide?.state().phase === 'working');
+  const pace = createCountingPace(
+    home,
+    () => guide?.state().canCount === true,
+    (works) => send({ kind: 'counting', works }),
+  );
   guide = createGuide(options, adapters.clockMs(), act);
-  takePace();
+  pace.take();
   refresh();
   const stops = [
     adapters.every(tickMs, tick),
@@ -223,8 +169,8 @@ export function startExercise(parts: ExerciseParts): Exercise {
       sendPerson(row !== null);
       const posture = row === null ? null : postureOf(row, stepNow().side);
       if (guide?.state().posture !== posture) send({ kind: 'posture', posture });
-      bendsWatch?.push(frame);
-      look(frame);
+      bends.push(frame);
+      placingLook.push(frame, stepNow());
     },
     close() {
       isClosed = true;
@@ -234,10 +180,9 @@ export function startExercise(parts: ExerciseParts): Exercise {
   };
 }
 
-function isWithBends({ item, side }: SetStep): boolean {
-  return findPreparation(item.task, side).easyBends;
-}
-
 function isSame(a: GuideView, b: GuideView | null): boolean {
-  return b !== null && JSON.stringify(a) === JSON.stringify(b);
+  if (b === null) return false;
+  const { hold, presses, ...rest } = a;
+  const { hold: holdBefore, presses: pressesBefore, ...restBefore } = b;
+  return shallow(rest, restBefore) && shallow(hold, holdBefore) && shallow(presses, pressesBefore);
 }

@@ -12,6 +12,8 @@ import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
 import type { BackgroundMeasuring } from './backgroundMeasuring';
 import type { App } from '#features/review/store/createApp';
+import type { Navigation } from '#shell/navigation/createNavigation';
+import type { Tracking } from '#shell/tracking/createTracking';
 import type { BendsReader } from './createBendsReader';
 
 /** What a home session needs from the world around it; tests hand in plain objects. */
@@ -47,17 +49,8 @@ export interface HomeAdapters {
   /** Calls again and again; returns the way to stop. */
   every: (ms: number, call: () => void) => () => void;
   /** The program around the home session. */
-  app: Pick<
-    App,
-    | 'store'
-    | 'show'
-    | 'openFile'
-    | 'openKept'
-    | 'setTask'
-    | 'setSide'
-    | 'startTracking'
-    | 'recording'
-    | 'release'
-    | 'dismissProblem'
-  >;
+  app: Pick<App, 'openKept'>;
+  navigation: Pick<Navigation, 'store' | 'screen' | 'returnTo' | 'guard'>;
+  /** The page's own pose network: for videos from the device's camera app. */
+  tracking: Pick<Tracking, 'trackFile' | 'release'>;
 }

@@ -93,7 +93,7 @@ export interface HomeApp {
   /** 'after' → 'summary'; answers may be left out. From 'summary' it tries again where saving failed. */
   saveSession(): Promise<void>;
 
-  /** Opens the therapist's review of a set; App.show('home') leads back. */
+  /** Opens the therapist's review of a set; Back leads to the home session. */
   reviewSet(index: number): Promise<void>;
   saveSetFile(index: number): void;
   /** From 'summary' to 'plan', for another one. */

@@ -1,16 +1,15 @@
-import type { Camera, CameraWish } from '#device/camera/camera';
+import type { CameraWish } from '#device/camera/camera';
 import { CameraProblem, cameraWayOut } from '#device/camera/cameraProblem';
 import type { PoseModel } from '#core/keypoints/poseModel';
-import { decideLive } from '#device/live/decideLive';
+import { createCameraLoop } from '#device/live/createCameraLoop';
 import type { LiveFrame } from '#device/live/liveFrame';
 import type { PictureFeed } from '#device/live/pictureFeed';
-import { startLiveLoop, type LiveLoop, type LiveRates } from '#device/live/startLiveLoop';
+import type { LiveRates } from '#device/live/startLiveLoop';
 import type { Brightness } from '../placing/placing';
-import type { PoseTracker } from '#device/pose/poseTracker';
 import type { SetStart } from '#device/storage/keptSchemas';
 import { explainProblem } from '#shell/explainProblem';
 import type { HomeAdapters } from './homeAdapters';
-import type { HomeState } from './homeState';
+import type { HomeCommon } from './homeState';
 
 /** The camera of a home session with what follows the joints in its pictures. */
 export interface HomeCamera {
@@ -30,8 +29,8 @@ export interface HomeCamera {
 
 interface CameraParts {
   adapters: HomeAdapters;
-  set: (change: Partial<HomeState>) => void;
-  get: () => HomeState;
+  set: (change: Partial<HomeCommon>) => void;
+  get: () => HomeCommon;
   onFrame: (frame: LiveFrame) => void;
   /** Hears of the camera's coming (true) and going (false). */
   onWorks: (works: boolean) => void;
@@ -43,47 +42,18 @@ const brightnessEveryMs = 1000;
 const failsAgainMs = 20_000;
 
 export function createHomeCamera({ adapters, set, get, onFrame, onWorks }: CameraParts): HomeCamera {
-  let camera: Camera | null = null;
-  let tracker: PoseTracker | null = null;
   let model: SetStart['model'] | null = null;
-  let loop: LiveLoop | null = null;
-  let isPaused = false;
   let failedMs = -Infinity;
   let brightness: Brightness | undefined;
-  /** Raised with every opening and closing: what an earlier one still had under way counts no more. */
-  let turn = 0;
-  let stops: (() => void)[] = [];
+  let stopListing: (() => void) | null = null;
 
-  const letGo = () => {
-    turn++;
-    stops.forEach((stop) => stop());
-    stops = [];
-    loop?.stop();
-    loop = null;
-    camera?.close();
-    camera = null;
-    brightness = undefined;
-  };
   const freeTracker = () => {
-    tracker?.close();
-    tracker = null;
+    loop.freeTracker();
     model = null;
   };
-  const fail = (error: unknown) => {
-    letGo();
-    const isCamera = error instanceof CameraProblem;
-    const sentence = isCamera
-      ? error.message
-      : `${explainProblem(error, 'be followed').sentence} ${cameraWayOut}`;
-    set({ camera: { state: 'problem', kind: isCamera ? error.kind : 'tracking', sentence } });
-    if (get().pace.state === 'checking') set({ pace: { state: 'unknown' } });
-    if (!isCamera) freeTracker();
-    onWorks(false);
-  };
-
-  const listCameras = async () => {
-    const cameras = await adapters.listCameras().catch(() => null);
-    if (cameras !== null) set({ cameras });
+  const loadModel = async (size: PoseModel) => {
+    const { backend } = await loop.tracker().load(size);
+    model = { name: 'BlazePose', size, weights: adapters.weights, backend };
   };
 
   /** Looks at a picture now and then on its way to the tracker. */
@@ -103,96 +73,81 @@ export function createHomeCamera({ adapters, set, get, onFrame, onWorks }: Camer
     };
   };
 
-  const loadModel = async (size: PoseModel) => {
-    tracker ??= adapters.createTracker();
-    const { backend } = await tracker.load(size);
-    model = { name: 'BlazePose', size, weights: adapters.weights, backend };
-  };
+  const loop = createCameraLoop({
+    openFeed: watchedFeed,
+    createTracker: adapters.createTracker,
+    onFrame,
+    now: adapters.clockMs,
+    onLetGo() {
+      stopListing?.();
+      stopListing = null;
+      brightness = undefined;
+    },
+    /** A new worker may do better; its second failure is told. */
+    async revive(error) {
+      const nowMs = adapters.clockMs();
+      if (nowMs - failedMs < failsAgainMs) throw error;
+      failedMs = nowMs;
+      const size = model?.size ?? 'lite';
+      freeTracker();
+      await loadModel(size);
+    },
+    onFailed(error) {
+      const isCamera = error instanceof CameraProblem;
+      const sentence = isCamera
+        ? error.message
+        : `${explainProblem(error, 'be followed').sentence} ${cameraWayOut}`;
+      set({ camera: { state: 'problem', kind: isCamera ? error.kind : 'tracking', sentence } });
+      if (get().pace.state === 'checking') set({ pace: { state: 'unknown' } });
+      if (!isCamera) freeTracker();
+      onWorks(false);
+    },
+  });
 
+  const listCameras = async () => {
+    const cameras = await adapters.listCameras().catch(() => null);
+    if (cameras !== null) set({ cameras });
+  };
   /** Two seconds with the full model and, where it is too slow, two with the lite one; once in a home session. */
-  const checkPace = async (stream: MediaStream, mine: number) => {
+  const checkPace = async (stream: MediaStream, isCurrent: () => boolean) => {
     const { pace } = get();
     if (pace.state === 'known') return loadModel(pace.model);
     set({ pace: { state: 'checking' } });
-    tracker ??= adapters.createTracker();
-    const { decision } = await adapters.checkDevice({ openFeed: () => adapters.openFeed(stream), tracker });
-    if (mine !== turn) return;
+    const openFeed = () => adapters.openFeed(stream);
+    const { decision } = await adapters.checkDevice({ openFeed, tracker: loop.tracker() });
+    if (!isCurrent()) return;
     set({ pace: { state: 'known', ...decision } });
     await loadModel(decision.model);
   };
 
-  const follow = (stream: MediaStream, mine: number) => {
-    const current = tracker;
-    if (current === null) return;
-    loop = startLiveLoop({
-      feed: watchedFeed(stream),
-      tracker: current,
-      onFrame,
-      now: adapters.clockMs,
-    });
-    if (isPaused) loop.pause();
-    loop.ended.catch(async (error: unknown) => {
-      if (mine !== turn) return;
-      // A new worker may do better; its second failure is told.
-      const nowMs = adapters.clockMs();
-      if (nowMs - failedMs < failsAgainMs) return fail(error);
-      failedMs = nowMs;
-      const size = model?.size ?? 'lite';
-      freeTracker();
-      try {
-        await loadModel(size);
-        if (mine === turn) follow(stream, mine);
-      } catch (again) {
-        if (mine === turn) fail(again);
-      }
-    });
-  };
-
   return {
     async open(wish) {
-      letGo();
-      const mine = turn;
       set({ camera: { state: 'asking' } });
-      try {
-        const opened = await adapters.openCamera(wish);
-        if (mine !== turn) return opened.close();
-        camera = opened;
-        stops.push(opened.onEnded(fail));
-        stops.push(adapters.watchCameras(() => void listCameras()));
-        const { deviceId, label, facing, widthPx, heightPx } = opened.facts;
-        const isMirrored = facing !== 'back';
-        set({ camera: { state: 'on', camera: { deviceId, label, facing }, widthPx, heightPx, isMirrored } });
-        void listCameras();
-        await checkPace(opened.stream, mine);
-        if (mine !== turn) return;
-        follow(opened.stream, mine);
-        onWorks(true);
-      } catch (error) {
-        if (mine === turn) fail(error);
-      }
+      const isFollowed = await loop.open(
+        () => adapters.openCamera(wish),
+        async ({ stream, facts }, isCurrent) => {
+          stopListing = adapters.watchCameras(() => void listCameras());
+          const { deviceId, label, facing, widthPx, heightPx } = facts;
+          const isMirrored = facing !== 'back';
+          set({
+            camera: { state: 'on', camera: { deviceId, label, facing }, widthPx, heightPx, isMirrored },
+          });
+          void listCameras();
+          await checkPace(stream, isCurrent);
+        },
+      );
+      if (isFollowed) onWorks(true);
     },
-    stream: () => camera?.stream ?? null,
+    stream: loop.stream,
     model: () => model,
-    pause() {
-      isPaused = true;
-      loop?.pause();
-    },
-    resume() {
-      isPaused = false;
-      loop?.resume();
-    },
-    rates: () => loop?.rates() ?? { seenFps: 0, trackedFps: 0 },
+    pause: loop.pause,
+    resume: loop.resume,
+    rates: loop.rates,
     brightness: () => brightness,
     close() {
-      letGo();
-      freeTracker();
-      isPaused = false;
+      loop.close();
+      model = null;
       set({ camera: { state: 'off' } });
     },
   };
-}
-
-/** What to tell of a device that became too slow on the way. */
-export function slowedSentence(trackedFps: number): string | null {
-  return decideLive(trackedFps, trackedFps)?.sentence ?? null;
 }

@@ -1,7 +1,7 @@
 import type { GuideView } from '../guide/readGuide';
 import type { HeardVerdict } from '../guide/guideEvent';
 import type { SetResult } from '../guide/guideState';
-import type { SetSummary } from '../guide/setSummary';
+import type { SetSummary } from '../guide/summariseSet';
 import type { PoseModel } from '#core/keypoints/poseModel';
 import type { Placing } from '../placing/placing';
 import type { PlanDocument, PlanItem } from '#documents/plan/planDocument';
@@ -9,19 +9,7 @@ import type { SetStep } from '#documents/plan/planSteps';
 import type { Side } from '#core/protocol/side';
 import type { TaskId } from '#core/exercises/exercises';
 import type { Judgement } from '#core/scoring/judge';
-import type { Problem } from '#shell/explainProblem';
-
-/** The way through a home session; each is one screen, `exercise` as many as the guide has phases. */
-export const homeSteps = [
-  'plan', // choose a plan or a free recording; interrupted sets are offered here
-  'overview', // what is done, what is needed, cautions, red flags, confirmation
-  'pain-before',
-  'camera', // the reason, then the asking; left out where no set needs one
-  'exercise', // led by the guide; see `guide`
-  'after', // pain during and after, effort, remark; then save
-  'summary',
-] as const;
-export type HomeStep = (typeof homeSteps)[number];
+import type { ShownProblem } from '#shell/explainProblem';
 
 /** What is kept on this device; the sentence says why something is not, and what to do. */
 export type StorageState =
@@ -116,8 +104,8 @@ export interface PainWarning {
   advice: string;
 }
 
-export interface HomeState {
-  step: HomeStep;
+/** What there is in every step. */
+export interface HomeCommon {
   storage: StorageState;
   interrupted: readonly InterruptedView[];
   background: BackgroundView;
@@ -127,69 +115,149 @@ export interface HomeState {
   plan: PlanDocument | null;
   /** Empty before anything was chosen. */
   steps: readonly SetStep[];
-  /** Whether the person has confirmed the cautions. */
-  isConfirmed: boolean;
-  /** Id of the red flag that the person says is true; nothing goes on while there is one. */
-  redFlag: string | null;
+  /** Null as long as it was not asked. */
   painBefore: number | null;
-  painWarning: PainWarning | null;
-  /** Whether the person has said once more that the therapist wants them to go on at this score. */
-  isToldToGoOn: boolean;
+  /** What was done so far. */
+  sets: readonly HomeSet[];
   camera: CameraState;
   /** Names, and more than one, come only once a camera was allowed. */
   cameras: readonly CameraOption[];
   pace: PaceState;
-  /** That the screen may switch itself off; null where it is kept on. */
-  awakeSentence: string | null;
   sound: SoundState;
-  /** The guide; null outside `exercise`. */
-  guide: GuideView | null;
-  /** Said or standing there to be read now. */
-  caption: string;
-  /** What the placing check sees; null where it is not looking. */
-  placing: Placing | null;
-  /** Whether the person has confirmed that chair or step stands where it should and can't slide. */
-  isFurniturePlaced: boolean;
-  /** How each repetition of this set went, in order, whatever the plan wants told; null where it is not known. */
-  heard: readonly (HeardVerdict | null)[];
-  sets: readonly HomeSet[];
+  problem: ShownProblem | null;
+}
+
+/** What the person says of it afterwards; any of it may be left open. */
+export interface Answers {
   painAfter: number | null;
   effort: number | null;
   remark: string;
-  /** 'failed': the device would not keep it; saveVisit() tries again, and each set can be saved as a file. */
-  saving: 'no' | 'saving' | 'saved' | 'failed';
-  isOpening: boolean;
-  problem: Problem | null;
 }
 
-export const initialHomeState: HomeState = {
-  step: 'plan',
+/** The way through a home session, with what each step has of its own; `exercise` is as many screens as the guide has phases. */
+export interface StepParts {
+  /** Choose a plan or a free recording; interrupted sets are offered here. */
+  plan: { isOpening: boolean };
+  /** What is done, what is needed, cautions, red flags, confirmation. */
+  overview: {
+    /** Whether the person has confirmed the cautions. */
+    isConfirmed: boolean;
+    /** Id of the red flag that the person says is true; nothing goes on while there is one. */
+    redFlag: string | null;
+  };
+  'pain-before': {
+    painWarning: PainWarning | null;
+    /** Whether the person has said once more that the therapist wants them to go on at this score. */
+    isToldToGoOn: boolean;
+  };
+  /** The reason, then the asking; left out where no set needs a camera. */
+  camera: object;
+  exercise: {
+    /** Null until the guide has begun, and once it has ended. */
+    guide: GuideView | null;
+    /** Said or standing there to be read now. */
+    caption: string;
+    /** What the placing check sees; null where it is not looking. */
+    placing: Placing | null;
+    /** Whether the person has confirmed that chair or step stands where it should and can't slide. */
+    isFurniturePlaced: boolean;
+    /** How each repetition of this set went, in order, whatever the plan wants told; null where it is not known. */
+    heard: readonly (HeardVerdict | null)[];
+    painWarning: PainWarning | null;
+    /** That the screen may switch itself off; null where it is kept on. */
+    awakeSentence: string | null;
+  };
+  /** Pain during and after, effort, remark; then save. */
+  after: Answers & { painWarning: PainWarning | null; saving: 'no' | 'saving' };
+  /** 'failed': the device would not keep it; saveSession() tries again, and each set can be saved as a file. */
+  summary: Answers & { saving: 'saving' | 'saved' | 'failed' };
+}
+export type HomeStep = keyof StepParts;
+
+/** The state at one step. */
+export type HomeAt<S extends HomeStep> = HomeCommon & { step: S } & StepParts[S];
+export type HomeState = { [S in HomeStep]: HomeAt<S> }[HomeStep];
+
+export const initialCommon: HomeCommon = {
   storage: { state: 'opening' },
   interrupted: [],
   background: { waiting: 0, share: null, isPaused: false, problems: [] },
   plans: [],
   plan: null,
   steps: [],
-  isConfirmed: false,
-  redFlag: null,
   painBefore: null,
-  painWarning: null,
-  isToldToGoOn: false,
+  sets: [],
   camera: { state: 'off' },
   cameras: [],
   pace: { state: 'unknown' },
-  awakeSentence: null,
   sound: { voice: true, tones: true, outside: true, hasVoice: false },
-  guide: null,
-  caption: '',
-  placing: null,
-  isFurniturePlaced: false,
-  heard: [],
-  sets: [],
-  painAfter: null,
-  effort: null,
-  remark: '',
-  saving: 'no',
-  isOpening: false,
   problem: null,
 };
+
+const noAnswers: Answers = { painAfter: null, effort: null, remark: '' };
+
+/** Each step's own part as it begins. */
+export const freshParts: StepParts = {
+  plan: { isOpening: false },
+  overview: { isConfirmed: false, redFlag: null },
+  'pain-before': { painWarning: null, isToldToGoOn: false },
+  camera: {},
+  exercise: {
+    guide: null,
+    caption: '',
+    placing: null,
+    isFurniturePlaced: false,
+    heard: [],
+    painWarning: null,
+    awakeSentence: null,
+  },
+  after: { ...noAnswers, painWarning: null, saving: 'no' },
+  summary: { ...noAnswers, saving: 'saving' },
+};
+
+/** A step's own part of the state; where the session is at another step, the part as it would begin. */
+export function partOf<S extends HomeStep>(state: HomeState, step: S): StepParts[S] {
+  return isAtStep(state, step) ? state : freshParts[step];
+}
+
+export function isAtStep<S extends HomeStep>(state: HomeState, step: S): state is HomeState & HomeAt<S> {
+  return state.step === step;
+}
+
+/** The warning that stands now; null in a step that knows none. */
+export function painWarningOf(state: HomeState): PainWarning | null {
+  return 'painWarning' in state ? state.painWarning : null;
+}
+
+/** What was answered so far. */
+export function answersOf(state: HomeState): Answers {
+  if (state.step !== 'after' && state.step !== 'summary') return noAnswers;
+  const { painAfter, effort, remark } = state;
+  return { painAfter, effort, remark };
+}
+
+/** Whether the session is saved, after which it does not change. */
+export function isSaved(state: HomeState): boolean {
+  return state.step === 'summary' && state.saving === 'saved';
+}
+
+/** The part of a state that stays from step to step. */
+export function commonOf(state: HomeState): HomeCommon {
+  const { storage, interrupted, background, plans, plan, steps, painBefore, sets } = state;
+  const { camera, cameras, pace, sound, problem } = state;
+  return {
+    storage,
+    interrupted,
+    background,
+    plans,
+    plan,
+    steps,
+    painBefore,
+    sets,
+    camera,
+    cameras,
+    pace,
+    sound,
+    problem,
+  };
+}

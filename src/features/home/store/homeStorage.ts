@@ -1,12 +1,11 @@
 import { parsePlan } from '#documents/plan/parsePlan';
-import { StorageProblem } from '#device/storage/storageProblem';
 import type { Repository } from '#device/storage/repository';
 import type { BackgroundMeasuring, BackgroundState } from './backgroundMeasuring';
 import { explainProblem } from '#shell/explainProblem';
 import { keepInterrupted } from './keepInterrupted';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import type { HomeAdapters } from './homeAdapters';
-import type { BackgroundView, HomeState, InterruptedView } from './homeState';
+import type { BackgroundView, HomeCommon, InterruptedView } from './homeState';
 
 /** What a home session keeps on this device, and what it finds there. */
 export interface HomeStorage {
@@ -27,8 +26,8 @@ export interface HomeStorage {
 
 interface StorageParts {
   adapters: HomeAdapters;
-  get: () => HomeState;
-  set: (change: Partial<HomeState>) => void;
+  get: () => HomeCommon;
+  set: (change: Partial<HomeCommon>) => void;
   /** Hears of each session that was measured anew from its video. */
   onMeasured: (recording: RecordingDocument) => void;
 }
@@ -56,9 +55,7 @@ export function createHomeStorage({ adapters, get, set, onMeasured }: StoragePar
       background.store.subscribe((state, before) => void follow(found, state, before));
       await Promise.all([listPlans(), listInterrupted()]);
     } catch (error) {
-      const sentence =
-        error instanceof StorageProblem ? error.message : explainProblem(error, 'be opened').sentence;
-      set({ storage: { state: 'blocked', sentence } });
+      set({ storage: { state: 'blocked', sentence: explainProblem(error, 'be opened').sentence } });
     }
   };
   const follow = async (kept: Repository, state: BackgroundState, before: BackgroundState) => {

@@ -1,12 +1,12 @@
 import type { OpenFrameSource } from '#device/frames/frameSource';
 import { buildKeypointTrack } from '#core/keypoints/keypointTrack';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
-import { RecordingFileProblem } from '#documents/reading/recordingFileProblem';
+import { isProblem } from '#core/problem';
 import type { SessionDocument } from '#documents/session/sessionDocument';
 import type { SetStart } from '#device/storage/keptSchemas';
 import type { Repository } from '#device/storage/repository';
 import { StorageProblem } from '#device/storage/storageProblem';
-import { readVideoFacts } from '#shell/tracking/readVideoFacts';
+import { loadVideoFacts } from '#shell/tracking/loadVideoFacts';
 import { buildSetRecording } from '#shell/tracking/buildSetRecording';
 
 /** Stands in the visit as the reason why the set ended early, where none was given. */
@@ -24,7 +24,7 @@ export async function keepInterrupted(
   { repository, openFrameSource }: { repository: Repository; openFrameSource: OpenFrameSource },
 ): Promise<RecordingDocument> {
   const { start, rows, video } = await repository.readInterrupted(id);
-  const facts = video === null ? null : await readVideoFacts(video, openFrameSource);
+  const facts = video === null ? null : await loadVideoFacts(video, openFrameSource);
   if (facts === null && rows.length === 0) {
     throw new StorageProblem(
       'missing',
@@ -51,7 +51,7 @@ async function sessionWith(start: SetStart, repository: Repository): Promise<Ses
       sets: [...session.sets.filter(({ sessionId: recordingId }) => recordingId !== id), line],
     };
   } catch (error) {
-    if (error instanceof RecordingFileProblem) return null;
+    if (isProblem(error, 'session')) return null;
     throw error;
   }
 }

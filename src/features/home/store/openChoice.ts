@@ -2,24 +2,24 @@ import { planFromFragment } from '#documents/plan/planLink';
 import { freeRecording, type FreeChoice } from '#documents/plan/freeRecording';
 import { parsePlan } from '#documents/plan/parsePlan';
 import type { PlanDocument, PlanItem } from '#documents/plan/planDocument';
-import { PlanProblem } from '#documents/plan/planProblem';
+import { Problem } from '#core/problem';
 import { largestPlanBytes } from '#documents/plan/planRanges';
 import { planSteps } from '#documents/plan/planSteps';
 import { storageProblem } from '#device/storage/storageProblem';
 import { explainProblem } from '#shell/explainProblem';
 import type { HomeAdapters } from './homeAdapters';
-import type { HomeState } from './homeState';
 import type { HomeStorage } from './homeStorage';
+import type { HomeStore } from './homeStore';
 
 interface ChoiceParts {
   adapters: HomeAdapters;
-  get: () => HomeState;
-  set: (change: Partial<HomeState>) => void;
+  home: HomeStore;
   storage: HomeStorage;
 }
 
 /** The ways to choose what is done: a plan, or a recording without one. */
-export function openChoice({ adapters, get, set, storage }: ChoiceParts) {
+export function openChoice({ adapters, home, storage }: ChoiceParts) {
+  const { get, set, change, enter } = home;
   /** Raised with every choice: a plan that opens late does not take the place of a later one. */
   let turn = 0;
 
@@ -31,19 +31,13 @@ export function openChoice({ adapters, get, set, storage }: ChoiceParts) {
     if (kept.state === 'blocked') {
       return set({ problem: { title: 'Nothing can be begun yet', sentence: kept.sentence } });
     }
-    const fresh = {
-      isConfirmed: false,
-      redFlag: null,
-      painBefore: null,
-      painWarning: null,
-      isToldToGoOn: false,
-    };
-    set({ ...fresh, plan, steps: planSteps(items), step: 'overview', isFurniturePlaced: false });
+    enter('overview', {}, { plan, steps: planSteps(items), painBefore: null });
   };
   const open = async (read: () => Promise<string | PlanDocument>, isKept: boolean) => {
     if (get().step !== 'plan') return;
     const mine = ++turn;
-    set({ isOpening: true, problem: null });
+    change('plan', { isOpening: true });
+    set({ problem: null });
     try {
       const found = await read();
       const plan = typeof found === 'string' ? parsePlan(found) : found;
@@ -53,7 +47,7 @@ export function openChoice({ adapters, get, set, storage }: ChoiceParts) {
     } catch (error) {
       if (mine === turn) set({ problem: explainProblem(error, 'be opened') });
     } finally {
-      if (mine === turn) set({ isOpening: false });
+      if (mine === turn) change('plan', { isOpening: false });
     }
   };
 
@@ -62,7 +56,8 @@ export function openChoice({ adapters, get, set, storage }: ChoiceParts) {
       fromFile: (file: File) =>
         open(() => {
           if (file.size > largestPlanBytes) {
-            throw new PlanProblem(
+            throw new Problem(
+              'plan',
               'This file is too large for a plan. Choose the plan file that you were given.',
             );
           }
@@ -90,7 +85,8 @@ export function openChoice({ adapters, get, set, storage }: ChoiceParts) {
       if (get().step !== 'plan') return;
       turn++;
       unkept = null;
-      set({ isOpening: false, problem: null });
+      change('plan', { isOpening: false });
+      set({ problem: null });
       choose(null, [freeRecording(choice)]);
     },
   };

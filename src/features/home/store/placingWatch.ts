@@ -1,4 +1,4 @@
-import { buildKeypointTrack, type TimedRow } from '#core/keypoints/keypointTrack';
+import { createSlidingTrack } from '#core/keypoints/createSlidingTrack';
 import type { LiveFrame } from '#device/live/liveFrame';
 import type { Setup } from '#core/measurement/measurement';
 import { placingWindowMs } from '../placing/checkPlacing';
@@ -23,23 +23,22 @@ export interface PlacingWatch {
 }
 
 export function createPlacingWatch(): PlacingWatch {
+  const recent = createSlidingTrack(placingWindowMs);
   let placing = createPlacing();
-  let rows: TimedRow[] = [];
   let size = { widthPx: 0, heightPx: 0 };
   let lookedMs = -Infinity;
   return {
     push({ timeMs, row, widthPx, heightPx }, setup, facts, task) {
       const isTurned = widthPx !== size.widthPx || heightPx !== size.heightPx;
-      if (isTurned || timeMs - (rows.at(-1)?.timeMs ?? timeMs) > longestGapMs) {
+      if (isTurned || timeMs - (recent.lastMs() ?? timeMs) > longestGapMs) {
         size = { widthPx, heightPx };
-        rows = [];
+        recent.clear();
         placing = createPlacing();
       }
-      rows = rows.filter((earlier) => earlier.timeMs > timeMs - placingWindowMs);
-      rows.push({ timeMs, row });
+      recent.push({ timeMs, row });
       if (timeMs - lookedMs < everyMs) return null;
       lookedMs = timeMs;
-      const seen = placing.update(buildKeypointTrack(widthPx, heightPx, rows), setup, facts);
+      const seen = placing.update(recent.read(widthPx, heightPx), setup, facts);
       return setup.task === task ? seen : withFurniture(seen, task, facts);
     },
   };

@@ -27,13 +27,6 @@ export function reviewing({
   beginSession,
 }: ReviewingParts): Pick<HomeApp, 'reviewSet' | 'saveSetFile' | 'openOwnRecording'> {
   const { app } = adapters;
-  /** What went wrong in the rest of the program while this session is shown is told here. */
-  const takeProblem = () => {
-    const { problem, screen } = app.store.getState();
-    if (problem === null || screen !== 'home') return;
-    app.dismissProblem();
-    set({ problem });
-  };
   /** What is kept of a set; null where only this page knows it. */
   const keptOf = async (id: string) => {
     const repository = await storage.repository;
@@ -41,25 +34,16 @@ export function reviewing({
     return facts === undefined ? null : { repository, facts };
   };
 
-  /** The recording of the video that was opened last; null where it was none, or tracking did not come to its end. */
-  const trackChosen = async () => {
-    const { problem, chosen } = app.store.getState();
-    if (problem !== null || chosen === null) return null;
-    const before = app.recording();
-    await app.startTracking();
-    const tracked = app.recording();
-    return tracked === before ? null : tracked;
-  };
-
   return {
     async reviewSet(index) {
       const recording = keeper.recording(index);
       if (recording === null) return;
+      set({ problem: null });
       const kept = await keptOf(recording.id).catch(() => null);
-      if (kept === null) app.openKept(recording, fileNameOf(recording), null);
-      else {
+      try {
+        if (kept === null) return app.openKept(recording, fileNameOf(recording), null);
         const { repository, facts } = kept;
-        // Without its video the joints can still be looked at.
+        // Without its video the joints can still be viewed.
         const video =
           facts.video === null ? null : await repository.videos.read(facts.video).catch(() => null);
         app.openKept(recording, fileNameOf(recording), video, {
@@ -71,8 +55,9 @@ export function reviewing({
           },
           readOther: () => Promise.reject(new Error('Open the set from the kept sessions to compare.')),
         });
+      } catch (error) {
+        set({ problem: explainProblem(error, 'be opened') });
       }
-      takeProblem();
     },
     saveSetFile(index) {
       const recording = keeper.recording(index);
@@ -85,16 +70,13 @@ export function reviewing({
       set({ problem: null });
       await storage.pauseMeasuring();
       try {
-        app.setTask(filmed.item.task);
-        app.setSide(filmed.side);
-        await app.openFile(file);
-        const tracked = await trackChosen();
-        if (tracked === null) return takeProblem();
+        const { task } = filmed.item;
+        const tracked = await adapters.tracking.trackFile(file, { task, side: filmed.side });
+        if (tracked === null) return;
         if (sets.length === 0) beginSession();
         keeper.keepVideo(steps.indexOf(filmed), tracked, file);
-        app.show('home');
       } catch (error) {
-        set({ problem: explainProblem(error, 'be opened') });
+        set({ problem: explainProblem(error, 'be tracked') });
       } finally {
         storage.resumeMeasuring();
       }

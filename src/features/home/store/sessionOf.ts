@@ -1,13 +1,14 @@
 import { findPreparation } from '#core/exercises/findPreparation';
 import { longestText, type SessionDocument, type SessionSet } from '#documents/session/sessionDocument';
 import type { SetStep } from '#documents/plan/planSteps';
-import type { HomeSet, HomeState } from './homeState';
+import { answersOf, type HomeSet, type HomeState } from './homeState';
 
 /** The visit as it stands, with the sets that were not discarded. */
 export function sessionOf(
   { id, startedAt, endedAt }: Pick<SessionDocument, 'id' | 'startedAt' | 'endedAt'>,
-  { plan, painBefore, painAfter, effort, remark, sets }: HomeState,
+  state: HomeState,
 ): SessionDocument {
+  const { plan, painBefore, sets } = state;
   return {
     format: 'overfoot-visit',
     version: 1,
@@ -17,9 +18,7 @@ export function sessionOf(
     patient: plan?.patient ?? '',
     planId: plan?.id ?? null,
     painBefore,
-    painAfter,
-    effort,
-    remark,
+    ...answersOf(state),
     sets: sets.filter(({ isDiscarded }) => !isDiscarded).map(sessionSetOf),
   };
 }

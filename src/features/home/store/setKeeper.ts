@@ -1,35 +1,40 @@
-import type { LiveSetEvent } from '#device/live/createLiveSet';
 import type { LiveFrame } from '#device/live/liveFrame';
-import { setSummary } from '../guide/setSummary';
-import type { SetResult } from '../guide/guideState';
+import type { RepetitionItem } from '#documents/plan/planDocument';
 import type { SetStep } from '#documents/plan/planSteps';
-import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import type { SessionDocument } from '#documents/session/sessionDocument';
 import type { SetStart } from '#device/storage/keptSchemas';
 import type { Repository } from '#device/storage/repository';
 import { explainProblem } from '#shell/explainProblem';
-import type { Bends } from './createBendsReader';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
+import type { SetResult } from '../guide/guideState';
+import { buildSetStart } from './buildSetStart';
+import type { Bends } from './createBendsReader';
 import type { HomeAdapters } from './homeAdapters';
 import type { HomeCamera } from './homeCamera';
-import type { HomeSet, HomeState } from './homeState';
+import { createHomeSets, type HomeSets } from './homeSets';
+import type { HomeStore } from './homeStore';
 import { keepOwnVideo } from './keepOwnVideo';
-import { setStart } from './setStart';
-import { startSetRecorder, type SetRecorder } from './setRecorder';
+import { startSetRecorder, type RecorderEvent, type SetRecorder } from './setRecorder';
 
 export interface PictureSize {
   widthPx: number;
   heightPx: number;
 }
 
-/** Records the sets that the guide wants recorded, and turns each into a session. */
-export interface SetKeeper {
-  /** @param bends  resolves once they are read; null where there are none */
+/** What a running set reports to those who lead through it. */
+export type RunningSetEvent = Exclude<RecorderEvent, { kind: 'problem' }>;
+
+/** Records the sets that the guide wants recorded, and turns each into a recording that is kept. */
+export interface SetKeeper extends Pick<HomeSets, 'recording' | 'replace' | 'forget'> {
+  /**
+   * @param bends  resolves once they are read; null where there are none
+   * @param onEvent  hears of the set until it is ended
+   */
   start(
     step: SetStep,
     bends: Promise<Bends | null>,
     size: PictureSize,
-    onEvent: (event: LiveSetEvent) => void,
+    onEvent: (event: RunningSetEvent) => void,
   ): void;
   push(frame: LiveFrame): void;
   /** The person was told to begin: what the recording holds from before is no repetition of the set. */
@@ -47,22 +52,15 @@ export interface SetKeeper {
   takeResults(results: readonly SetResult[]): void;
   /** Resolves once nothing is being kept any more. */
   settled(): Promise<void>;
-  /** The session of a set, from this visit; null where there is none. */
-  recording(index: number): RecordingDocument | null;
-  /** Puts a session that was measured anew or reviewed in the place of the one with its id. */
-  replace(recordingDocument: RecordingDocument, isFromVideo: boolean): void;
-  forget(): void;
 }
 
 interface KeeperParts {
   adapters: HomeAdapters;
-  get: () => HomeState;
-  set: (change: Partial<HomeState>) => void;
+  home: Pick<HomeStore, 'get' | 'set'>;
   repository: Promise<Repository>;
   camera: Pick<HomeCamera, 'stream' | 'model'>;
-  /** The visit as it stands; its end is not reached yet. */
+  /** The session as it stands; its end is not reached yet. */
   session: () => SessionDocument;
-  onCountingFailed: () => void;
 }
 
 interface Running {
@@ -72,31 +70,36 @@ interface Running {
   begun: Promise<SetRecorder | null>;
 }
 
-export function createSetKeeper(parts: KeeperParts): SetKeeper {
-  const { adapters, get, set, repository, camera, session } = parts;
-  const recordings = new Map<string, RecordingDocument>();
+export function createSetKeeper({ adapters, home, repository, camera, session }: KeeperParts): SetKeeper {
+  const { get, set } = home;
+  const sets = createHomeSets(home);
   let running: Running | null = null;
   let underWay: Promise<unknown> = Promise.resolve();
 
-  const change = (index: number, changed: Partial<HomeSet>) =>
-    set({ sets: get().sets.map((earlier, at) => (at === index ? { ...earlier, ...changed } : earlier)) });
   const queue = (work: () => Promise<void>) => {
     underWay = underWay.then(work).catch((error: unknown) => {
       set({ problem: explainProblem(error, 'be kept') });
     });
   };
-
+  const startOf = (
+    step: SetStep,
+    item: RepetitionItem,
+    filmed: Pick<SetStart, 'widthPx' | 'heightPx' | 'model' | 'videoType'>,
+  ): SetStart => {
+    const startedAt = adapters.now().toISOString();
+    return buildSetStart(step, item, { id: adapters.newId(), startedAt, visitId: session().id, ...filmed });
+  };
   const begin = async (
     mine: Running,
     asked: SetStart,
     bends: Promise<Bends | null>,
     stream: MediaStream,
-    onEvent: (event: LiveSetEvent) => void,
+    onEvent: (event: RunningSetEvent) => void,
   ) => {
     const kept = await repository;
     const known = await bends;
     const setup = { ...asked.setup, ...(known === null ? {} : { bends: known }) };
-    // A set that is interrupted finds its visit; where it can't be kept, the set itself says why.
+    // A set that is interrupted finds its session; where it can't be kept, the set itself says why.
     await kept.sessions.save(session()).catch(() => undefined);
     const { pace } = get();
     mine.recorder = await startSetRecorder({
@@ -105,24 +108,16 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
       stream,
       start: { ...asked, setup },
       isCounting: pace.state === 'known' && pace.hasFeedback,
-      onEvent: (event) => {
-        if (!mine.isOver) onEvent(event);
+      onEvent(event) {
+        if (event.kind === 'problem') {
+          set({ problem: { title: 'Not everything can be kept', sentence: event.sentence } });
+        } else if (!mine.isOver) onEvent(event);
       },
-      onProblem: (sentence) => set({ problem: { title: 'Not everything can be kept', sentence } }),
-      onCountingFailed: parts.onCountingFailed,
     });
     return mine.recorder;
   };
-  const tell = (index: number, recordingDocument: RecordingDocument, isFromVideo: boolean) => {
-    recordings.set(recordingDocument.id, recordingDocument);
-    const complete = recordingDocument.derived.repetitions.filter(
-      ({ completeness, excluded }) => completeness === 'complete' && excluded === undefined,
-    );
-    const judgements = complete.map(({ judgement }) => judgement);
-    const prescribed = get().sets[index]?.result.prescribed ?? null;
-    const summary = setSummary(judgements, prescribed);
-    change(index, { found: judgements.length, judgements, summary, isFromVideo });
-  };
+  const whenBegun = (act: (recorder: SetRecorder) => void) =>
+    void running?.begun.then((recorder) => recorder !== null && act(recorder));
   const end = (): Running | null => {
     const ended = running;
     running = null;
@@ -131,22 +126,17 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
   };
 
   return {
-    start(step, bends, { widthPx, heightPx }, onEvent) {
+    recording: sets.recording,
+    replace: sets.replace,
+    forget: sets.forget,
+    start(step, bends, size, onEvent) {
       const { item } = step;
       const stream = camera.stream();
       const model = camera.model();
       if (item.kind === 'hold' || stream === null || model === null) return;
-      const id = adapters.newId();
-      const start = setStart(step, item, {
-        id,
-        startedAt: adapters.now().toISOString(),
-        visitId: session().id,
-        widthPx,
-        heightPx,
-        model,
-        videoType: recordingType(adapters),
-      });
-      const mine: Running = { id, isOver: false, recorder: null, begun: Promise.resolve(null) };
+      const { widthPx, heightPx } = size;
+      const start = startOf(step, item, { widthPx, heightPx, model, videoType: recordingType(adapters) });
+      const mine: Running = { id: start.id, isOver: false, recorder: null, begun: Promise.resolve(null) };
       running = mine;
       mine.begun = begin(mine, start, bends, stream, onEvent).catch((error: unknown) => {
         set({ problem: explainProblem(error, 'be recorded') });
@@ -154,10 +144,10 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
       });
     },
     push: (frame) => running?.recorder?.push(frame),
-    go: () => void running?.begun.then((recorder) => recorder?.go()),
-    pause: () => void running?.begun.then((recorder) => recorder?.pause()),
-    resume: () => void running?.begun.then((recorder) => recorder?.resume()),
-    flush: () => void running?.begun.then((recorder) => recorder?.flush()),
+    go: () => whenBegun((recorder) => recorder.go()),
+    pause: () => whenBegun((recorder) => recorder.pause()),
+    resume: () => whenBegun((recorder) => recorder.resume()),
+    flush: () => whenBegun((recorder) => void recorder.flush()),
     discard() {
       const ended = end();
       if (ended !== null) queue(async () => (await ended.begun)?.discard());
@@ -165,59 +155,41 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
     stop(index) {
       const ended = end();
       if (ended === null) return;
-      change(index, { recordingId: ended.id, keeping: 'finishing' });
+      sets.change(index, { recordingId: ended.id, keeping: 'finishing' });
       queue(async () => {
         const recorded = (await (await ended.begun)?.finish(session)) ?? null;
-        if (recorded === null) return change(index, { recordingId: null, keeping: 'none' });
-        const { recording: recordingDocument, isKept, problem } = recorded;
-        change(index, { keeping: isKept ? 'kept' : 'memory', problem });
-        tell(index, recordingDocument, false);
+        if (recorded === null) return sets.change(index, { recordingId: null, keeping: 'none' });
+        const { recording, isKept, problem } = recorded;
+        sets.change(index, { keeping: isKept ? 'kept' : 'memory', problem });
+        sets.show(index, recording, false);
       });
     },
     keepVideo(stepIndex, recording, file) {
-      const { steps, sets } = get();
-      const step = steps[stepIndex];
+      const step = get().steps[stepIndex];
       if (step === undefined || step.item.kind === 'hold') return;
-      const { item, itemIndex, side, number } = step;
-      const id = adapters.newId();
-      const result: SetResult = {
-        stepIndex,
-        itemIndex,
-        task: item.task,
-        side,
-        number,
-        prescribed: item.repetitions,
-        counted: null,
-        heldMs: null,
-        cutShort: null,
-        isRecorded: true,
-      };
-      const index = sets.length;
-      set({ sets: [...sets, { ...emptySet, item, result, recordingId: id, keeping: 'finishing' }] });
+      const { item } = step;
       const { widthPx, heightPx } = recording.videoFacts;
-      const start = setStart(step, item, {
-        id,
-        startedAt: adapters.now().toISOString(),
-        visitId: session().id,
-        widthPx,
-        heightPx,
-        model: recording.model,
-        videoType: /webm|matroska/.test(file.type) || file.name.endsWith('.mkv') ? 'video/webm' : 'video/mp4',
-      });
+      const videoType =
+        /webm|matroska/.test(file.type) || file.name.endsWith('.mkv') ? 'video/webm' : 'video/mp4';
+      const start = startOf(step, item, { widthPx, heightPx, model: recording.model, videoType });
+      const index = get().sets.length;
+      const result = ownVideoResult(step, item, stepIndex);
+      sets.add([{ item, result, recordingId: start.id, keeping: 'finishing' }]);
       queue(async () => {
         const kept = await keepOwnVideo(start, recording, file, await repository, session);
-        change(index, { keeping: kept.isKept ? 'kept' : 'memory', problem: kept.problem });
-        tell(index, kept.recording, true);
+        sets.change(index, { keeping: kept.isKept ? 'kept' : 'memory', problem: kept.problem });
+        sets.show(index, kept.recording, true);
       });
     },
     takeResults(results) {
-      const { sets, steps } = get();
-      if (results.length === sets.length) return;
-      const added = results.slice(sets.length).map((result): HomeSet => {
-        const { item } = steps[result.stepIndex]!;
-        return { ...emptySet, result, item };
-      });
-      set({ sets: [...sets, ...added] });
+      const { sets: known, steps } = get();
+      if (results.length === known.length) return;
+      sets.add(
+        results.slice(known.length).map((result) => {
+          const { item } = steps[result.stepIndex]!;
+          return { item, result, recordingId: null, keeping: 'none' };
+        }),
+      );
       queue(async () => (await repository).sessions.save(session()));
     },
     async settled() {
@@ -227,26 +199,28 @@ export function createSetKeeper(parts: KeeperParts): SetKeeper {
         await seen;
       } while (seen !== underWay);
     },
-    recording: (index) => recordings.get(get().sets[index]?.recordingId ?? '') ?? null,
-    replace(recordingDocument, isFromVideo) {
-      const index = get().sets.findIndex(({ recordingId }) => recordingId === recordingDocument.id);
-      if (index >= 0) tell(index, recordingDocument, isFromVideo);
-    },
-    forget: () => recordings.clear(),
   };
 }
 
-const emptySet: Omit<HomeSet, 'result' | 'item'> = {
-  recordingId: null,
-  keeping: 'none',
-  found: null,
-  judgements: [],
-  summary: null,
-  isFromVideo: false,
-  painDuring: null,
-  isDiscarded: false,
-  problem: null,
-};
+/** A set that was filmed with another camera: nobody counted along. */
+function ownVideoResult(
+  { itemIndex, side, number }: SetStep,
+  { task, repetitions }: RepetitionItem,
+  stepIndex: number,
+): SetResult {
+  return {
+    stepIndex,
+    itemIndex,
+    task,
+    side,
+    number,
+    prescribed: repetitions,
+    counted: null,
+    heldMs: null,
+    cutShort: null,
+    isRecorded: true,
+  };
+}
 
 /** Null where this browser can't record: the joints are kept all the same. */
 function recordingType({ pickRecordingType }: HomeAdapters): string | null {

@@ -1,6 +1,6 @@
 import type { VideoRecording } from '#device/camera/recordVideo';
 import { RecordingProblem } from '#device/camera/recordingProblem';
-import { buildKeypointTrack, type TimedRow } from '#core/keypoints/keypointTrack';
+import { createGrowingTrack } from '#core/keypoints/createGrowingTrack';
 import type { LiveSetEvent } from '#device/live/createLiveSet';
 import type { LiveFrame } from '#device/live/liveFrame';
 import type { RunningSet } from '#device/live/startLiveSet';
@@ -9,7 +9,7 @@ import type { SessionDocument } from '#documents/session/sessionDocument';
 import type { SetStart } from '#device/storage/keptSchemas';
 import type { OpenSet, Repository } from '#device/storage/repository';
 import { explainProblem } from '#shell/explainProblem';
-import { readVideoFacts } from '#shell/tracking/readVideoFacts';
+import { loadVideoFacts } from '#shell/tracking/loadVideoFacts';
 import { buildSetRecording } from '#shell/tracking/buildSetRecording';
 import type { HomeAdapters } from './homeAdapters';
 
@@ -36,6 +36,14 @@ export interface SetRecorder {
   discard(): Promise<void>;
 }
 
+/** What is reported of a set while it is recorded. */
+export type RecorderEvent =
+  | LiveSetEvent
+  /** Counting has stopped by a failure of its own. */
+  | { kind: 'counting-failed' }
+  /** Something of it can't be kept; the set goes on with what is left. */
+  | { kind: 'problem'; sentence: string };
+
 export interface SetRecorderParts {
   adapters: Pick<HomeAdapters, 'startLiveSet' | 'recordVideo' | 'openFrameSource' | 'clockMs'>;
   repository: Repository;
@@ -43,11 +51,7 @@ export interface SetRecorderParts {
   start: SetStart;
   /** Whether repetitions are counted while they happen. */
   isCounting: boolean;
-  onEvent: (event: LiveSetEvent) => void;
-  /** Hears at once of what goes wrong; the set goes on with what is left. */
-  onProblem: (sentence: string) => void;
-  /** Hears where counting has stopped by a failure of its own. */
-  onCountingFailed: () => void;
+  onEvent: (event: RecorderEvent) => void;
 }
 
 /**
@@ -55,14 +59,15 @@ export interface SetRecorderParts {
  * without counting with what is measured afterwards.
  */
 export async function startSetRecorder(parts: SetRecorderParts): Promise<SetRecorder> {
-  const { adapters, repository, stream, onProblem } = parts;
+  const { adapters, repository, stream, onEvent } = parts;
   let { start } = parts;
   let problem: string | null = null;
   const tell = (error: unknown) => {
     problem = explainProblem(error, 'be kept').sentence;
-    onProblem(problem);
+    onEvent({ kind: 'problem', sentence: problem });
   };
-  const rows: TimedRow[] = [];
+  const joints = createGrowingTrack(start.widthPx, start.heightPx);
+  let lastMs: number | null = null;
   const open = await repository.beginSet(start, tell).catch((error: unknown) => {
     tell(error);
     return null;
@@ -92,10 +97,10 @@ export async function startSetRecorder(parts: SetRecorderParts): Promise<SetReco
     // Counted on the video's own clock, so that what is measured from the video later has the same times.
     const set = adapters.startLiveSet(
       { setup, limits, widthPx, heightPx, startMs: 0, awaitsGo: true },
-      parts.onEvent,
+      onEvent,
     );
     set.failed.catch(() => {
-      if (!isEnded) parts.onCountingFailed();
+      if (!isEnded) onEvent({ kind: 'counting-failed' });
     });
     return set;
   }
@@ -105,7 +110,7 @@ export async function startSetRecorder(parts: SetRecorderParts): Promise<SetReco
     const finished = (await live?.finish().catch(() => undefined)) ?? null;
     live?.close();
     if (finished !== null) return finished;
-    return { track: buildKeypointTrack(start.widthPx, start.heightPx, rows), measurement: undefined };
+    return { track: joints.copy(), measurement: undefined };
   };
   const end = async () => {
     isEnded = true;
@@ -115,10 +120,11 @@ export async function startSetRecorder(parts: SetRecorderParts): Promise<SetReco
   return {
     push(frame) {
       const timeMs = timeOf(frame.timeMs);
-      if (isEnded || timeMs === null || timeMs <= (rows.at(-1)?.timeMs ?? -1)) return;
+      if (isEnded || timeMs === null || timeMs <= (lastMs ?? -1)) return;
       const isSameSize = frame.widthPx === start.widthPx && frame.heightPx === start.heightPx;
       const row = isSameSize ? frame.row : null;
-      rows.push({ timeMs, row });
+      joints.append(timeMs, row);
+      lastMs = timeMs;
       open?.addRow({ timeMs, row });
       live?.push({ ...frame, timeMs });
     },
@@ -141,13 +147,13 @@ export async function startSetRecorder(parts: SetRecorderParts): Promise<SetReco
     async finish(session) {
       await end();
       const { track, measurement } = await measured();
-      if (rows.length === 0) {
+      if (lastMs === null) {
         await open?.drop().catch(() => undefined);
         return null;
       }
       const file = (await open?.endVideo().catch(() => null)) ?? null;
       const facts =
-        file === null ? null : await readVideoFacts(file, adapters.openFrameSource).catch(() => null);
+        file === null ? null : await loadVideoFacts(file, adapters.openFrameSource).catch(() => null);
       const recording = buildSetRecording(start, track, facts, measurement);
       if (open === null) return { recording, isKept: false, problem };
       try {

@@ -1,4 +1,4 @@
-import { buildKeypointTrack, type TimedRow } from '#core/keypoints/keypointTrack';
+import { createSlidingTrack } from '#core/keypoints/createSlidingTrack';
 import type { LiveFrame } from '#device/live/liveFrame';
 import { quietStand, quietStandMs } from '../placing/quietStand';
 
@@ -13,15 +13,14 @@ export interface StandWatch {
 
 /** From one quiet stand's beginning on. */
 export function createStandWatch(): StandWatch {
-  let rows: TimedRow[] = [];
+  const recent = createSlidingTrack(quietStandMs + everyMs);
   let lookedMs = -Infinity;
   return {
     push({ timeMs, row, widthPx, heightPx }) {
-      rows = rows.filter((earlier) => earlier.timeMs > timeMs - quietStandMs - everyMs);
-      rows.push({ timeMs, row });
+      recent.push({ timeMs, row });
       if (timeMs - lookedMs < everyMs) return undefined;
       lookedMs = timeMs;
-      const seen = quietStand(buildKeypointTrack(widthPx, heightPx, rows));
+      const seen = quietStand(recent.read(widthPx, heightPx));
       return seen.problem === null ? null : seen.sentence;
     },
   };

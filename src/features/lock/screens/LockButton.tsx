@@ -1,9 +1,10 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useLockSettings, useLockSettingsState } from '../lockContext';
+import { ErrorLine } from '#ui/components/ErrorLine';
 import { PassphraseField } from '#ui/components/PassphraseField';
 import { HeadDialog } from '#ui/components/HeadDialog';
-import { passphraseHint } from '#ui/components/passphraseHint';
+import { NewPassphrase, nothingTyped } from '#ui/components/NewPassphrase';
 
 /** The passphrase lock of what is kept on this device: on, off, and with another passphrase. */
 export function LockButton() {
@@ -42,11 +43,7 @@ function Settings() {
           <Off />
         </>
       )}
-      {sentence !== null && (
-        <p className="field-error" role="alert">
-          {sentence}
-        </p>
-      )}
+      <ErrorLine sentence={sentence} />
     </>
   );
 }
@@ -54,21 +51,19 @@ function Settings() {
 function Off() {
   const lock = useLockSettings();
   const isWorking = useLockSettingsState((state) => state.isWorking);
-  const [passphrase, setPassphrase] = useState('');
-  const [repeated, setRepeated] = useState('');
+  const [typed, setTyped] = useState(nothingTyped);
   return (
     <>
-      <PassphraseField
+      <NewPassphrase
         label="Passphrase of the lock"
-        hint={passphraseHint}
-        value={passphrase}
-        onChange={setPassphrase}
+        repeatLabel="The same again"
+        value={typed}
+        onChange={setTyped}
       />
-      <PassphraseField label="The same again" value={repeated} onChange={setRepeated} />
       <Button
         className="button"
-        isDisabled={isWorking || passphrase === ''}
-        onPress={() => void lock.turnOn(passphrase, repeated)}
+        isDisabled={isWorking || typed.passphrase === ''}
+        onPress={() => void lock.turnOn(typed.passphrase, typed.repeated)}
       >
         Lock this device
       </Button>
@@ -80,8 +75,7 @@ function On() {
   const lock = useLockSettings();
   const isWorking = useLockSettingsState((state) => state.isWorking);
   const [passphrase, setPassphrase] = useState('');
-  const [next, setNext] = useState('');
-  const [repeated, setRepeated] = useState('');
+  const [next, setNext] = useState(nothingTyped);
   return (
     <>
       <Button className="button" onPress={() => lock.lockNow()}>
@@ -95,12 +89,16 @@ function On() {
       >
         Take the lock off
       </Button>
-      <PassphraseField label="Another passphrase" hint={passphraseHint} value={next} onChange={setNext} />
-      <PassphraseField label="The other one again" value={repeated} onChange={setRepeated} />
+      <NewPassphrase
+        label="Another passphrase"
+        repeatLabel="The other one again"
+        value={next}
+        onChange={setNext}
+      />
       <Button
         className="button"
-        isDisabled={isWorking || passphrase === '' || next === ''}
-        onPress={() => void lock.change(passphrase, next, repeated)}
+        isDisabled={isWorking || passphrase === '' || next.passphrase === ''}
+        onPress={() => void lock.change(passphrase, next.passphrase, next.repeated)}
       >
         Change the passphrase
       </Button>

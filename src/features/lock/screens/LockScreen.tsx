@@ -3,6 +3,7 @@ import { Button } from 'react-aria-components';
 import type { Gate } from '../store/createGate';
 import { useStore } from 'zustand';
 import { Brand } from '#ui/components/Brand';
+import { ErrorLine } from '#ui/components/ErrorLine';
 import { PassphraseField } from '#ui/components/PassphraseField';
 import { ProgressFill } from '#ui/components/ProgressFill';
 import './lock.css';
@@ -25,11 +26,7 @@ export function LockScreen({ gate }: { gate: Gate }) {
         <h1>What is kept on this device is locked</h1>
         <form className="lock-form" onSubmit={unlock}>
           <PassphraseField label="Passphrase" value={passphrase} onChange={setPassphrase} autoFocus />
-          {sentence !== null && (
-            <p className="field-error" role="alert">
-              {sentence}
-            </p>
-          )}
+          <ErrorLine sentence={sentence} />
           <Button className="button button-primary" type="submit" isDisabled={isTrying || passphrase === ''}>
             {isTrying ? 'Unlocking …' : 'Unlock'}
           </Button>

@@ -22,7 +22,8 @@ export function KneeBar({ side, limits, isMirrored }: Props) {
   const inwardSign = (side === 'left' ? -1 : 1) * (isMirrored ? -1 : 1);
   const place = (deg: number) =>
     50 + (50 * inwardSign * Math.max(-rangeDeg, Math.min(rangeDeg, deg))) / rangeDeg;
-  const edges = [place(limits.kneeInwardDeg), place(-limits.kneeOutwardDeg)];
+  const { least, most } = limits['knee-angle'];
+  const edges = [place(most), place(least)];
   const knee = sight?.knee ?? null;
   const words =
     knee === null

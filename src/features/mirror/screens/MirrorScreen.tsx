@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
 import { Button, ToggleButton } from 'react-aria-components';
+import { useNavigation, useNavigationState } from '#shell/navigation/navigationContext';
 import { useApp, useAppState } from '#features/review/appContext';
 import { useMirror, useMirrorState } from '../mirrorContext';
 import { Message } from '#ui/components/Message';
@@ -10,6 +11,7 @@ import './mirror.css';
 import { MirrorPicture } from './MirrorPicture';
 import { MirrorTaken } from './MirrorTaken';
 import { RecordButton } from './RecordButton';
+import { limitWords } from '#words/limitWords';
 
 /** A mirror for practice in the room: the leg over the live picture, and how far the knee is from its lane. */
 export function MirrorScreen() {
@@ -20,7 +22,8 @@ export function MirrorScreen() {
   const recording = useMirrorState((state) => state.recording);
   const { task, side } = useAppState((state) => state.setup);
   const limits = useAppState((state) => state.limits.present);
-  const backTo = useAppState((state) => state.mirrorBackTo);
+  const navigation = useNavigation();
+  const from = useNavigationState((state) => state.from);
   const leg = side ?? 'right';
 
   useEffect(() => () => mirror.close(), [mirror]);
@@ -40,7 +43,7 @@ export function MirrorScreen() {
         <Button
           className="button"
           isDisabled={recording.state === 'running' || recording.state === 'done'}
-          onPress={() => app.show(backTo)}
+          onPress={() => navigation.returnTo(from ?? 'start')}
         >
           Close the mirror
         </Button>
@@ -56,8 +59,10 @@ export function MirrorScreen() {
           {camera.state === 'problem' && <Message kind="problem">{camera.sentence}</Message>}
           <p>
             Stand facing the camera squarely, the whole body in the picture. The angle is that of the picture:
-            from another side it says nothing. The lane is {limits.kneeInwardDeg}° inward and{' '}
-            {limits.kneeOutwardDeg}° outward. Nothing that the camera sees is kept, unless you record it.
+            from another side it says nothing. The lane is{' '}
+            {limitWords('knee-angle', 'most', limits['knee-angle'].most)} and{' '}
+            {limitWords('knee-angle', 'least', limits['knee-angle'].least)}. Nothing that the camera sees is
+            kept, unless you record it.
           </p>
           <p>Stop when it hurts beyond what was agreed. Something to hold stands within reach.</p>
           <Button

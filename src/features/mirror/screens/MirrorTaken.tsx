@@ -1,4 +1,5 @@
 import { Button } from 'react-aria-components';
+import { useNavigation } from '#shell/navigation/navigationContext';
 import { useApp } from '#features/review/appContext';
 import { useMirror, useMirrorState } from '../mirrorContext';
 import { Message } from '#ui/components/Message';
@@ -8,13 +9,14 @@ import { megabytes } from '#words/megabytes';
 /** What was recorded in the mirror, and what may become of it. */
 export function MirrorTaken() {
   const app = useApp();
+  const navigation = useNavigation();
   const mirror = useMirror();
   const recording = useMirrorState((state) => state.recording);
   if (recording.state === 'failed') return <Message kind="problem">{recording.sentence}</Message>;
   if (recording.state !== 'done') return null;
   const { file, lastedMs, problem } = recording;
   const measure = async () => {
-    app.show('start');
+    await navigation.show('start', true);
     await app.openFile(file);
     // One that could not be opened can still be saved here.
     if (app.store.getState().chosen !== null) mirror.dropRecording();

@@ -2,11 +2,13 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Camera } from '#device/camera/camera';
 import { CameraProblem } from '#device/camera/cameraProblem';
 import { kneeReading, type KneeReading } from '#device/live/kneeReading';
+import { createCameraLoop } from '#device/live/createCameraLoop';
 import type { LiveFrame } from '#device/live/liveFrame';
 import type { PictureFeed } from '#device/live/pictureFeed';
-import { startLiveLoop, type LiveLoop } from '#device/live/startLiveLoop';
 import type { PoseTracker } from '#device/pose/poseTracker';
+import { limitEnds } from '#core/measures/limitEnd';
 import type { Limits } from '#core/protocol/limits';
+import { beyond } from '#core/scoring/judgeMeasure';
 import type { Side } from '#core/protocol/side';
 import { explainProblem } from '#shell/explainProblem';
 import { createMirrorRecorder, type MirrorRecording, type RecorderAdapters } from './mirrorRecorder';
@@ -72,28 +74,9 @@ export function createMirror(adapters: MirrorAdapters): Mirror {
   const { getState: get, setState: set } = store;
   const recorder = createMirrorRecorder(adapters, (recording) => set({ recording }));
   const listeners = new Set<(sight: MirrorSight) => void>();
-  let camera: Camera | null = null;
-  let tracker: PoseTracker | null = null;
-  let loop: LiveLoop | null = null;
   let leg: { side: Side; limits: Limits } | null = null;
   let hasRung = false;
-  /** Raised with every opening and closing: what an earlier one had under way counts no more. */
-  let turn = 0;
 
-  const letGo = () => {
-    turn++;
-    loop?.stop();
-    recorder.stop();
-    camera?.close();
-    tracker?.close();
-    loop = camera = tracker = null;
-  };
-  const fail = (error: unknown) => {
-    letGo();
-    const sentence =
-      error instanceof CameraProblem ? error.message : explainProblem(error, 'be followed').sentence;
-    set({ camera: { state: 'problem', sentence } });
-  };
   const onFrame = (frame: LiveFrame) => {
     if (leg === null) return;
     const { side, limits } = leg;
@@ -101,7 +84,7 @@ export function createMirror(adapters: MirrorAdapters): Mirror {
     const excessDeg =
       knee === null
         ? -Infinity
-        : Math.max(knee.deg - limits.kneeInwardDeg, -knee.deg - limits.kneeOutwardDeg);
+        : Math.max(...limitEnds.map((end) => beyond(end, knee.deg, limits['knee-angle'])));
     const isOutside = excessDeg > 0;
     if (isOutside && !hasRung && get().hasTone) tone.play();
     if (isOutside) hasRung = true;
@@ -109,36 +92,35 @@ export function createMirror(adapters: MirrorAdapters): Mirror {
     listeners.forEach((listener) => listener({ frame, knee, isOutside }));
   };
 
+  const loop = createCameraLoop({
+    openFeed,
+    createTracker,
+    onFrame,
+    onLetGo: recorder.stop,
+    onFailed(error) {
+      loop.freeTracker();
+      const sentence =
+        error instanceof CameraProblem ? error.message : explainProblem(error, 'be followed').sentence;
+      set({ camera: { state: 'problem', sentence } });
+    },
+  });
+
   return {
     store,
     async open(asked) {
-      letGo();
+      loop.close();
       leg = asked;
-      const mine = turn;
       set({ camera: { state: 'opening' } });
-      try {
-        const opened = await openCamera();
-        if (mine !== turn) return opened.close();
-        camera = opened;
-        opened.onEnded(fail);
-        const started = createTracker();
-        tracker = started;
-        await started.load('lite');
-        if (mine !== turn) return;
-        const { widthPx, heightPx, facing } = opened.facts;
-        set({ camera: { state: 'on', widthPx, heightPx, isMirrored: facing !== 'back' } });
-        loop = startLiveLoop({ feed: openFeed(opened.stream), tracker: started, onFrame });
-        loop.ended.catch((error: unknown) => {
-          if (mine === turn) fail(error);
-        });
-      } catch (error) {
-        if (mine === turn) fail(error);
-      }
+      await loop.open(openCamera, async ({ facts }, isCurrent) => {
+        await loop.tracker().load('lite');
+        const { widthPx, heightPx, facing } = facts;
+        if (isCurrent()) set({ camera: { state: 'on', widthPx, heightPx, isMirrored: facing !== 'back' } });
+      });
     },
     watchLeg(next) {
       leg = next;
     },
-    stream: () => camera?.stream ?? null,
+    stream: loop.stream,
     watch(listener) {
       listeners.add(listener);
       return () => listeners.delete(listener);
@@ -148,7 +130,8 @@ export function createMirror(adapters: MirrorAdapters): Mirror {
       set({ hasTone });
     },
     record() {
-      if (camera !== null && get().recording.state !== 'done') recorder.start(camera.stream);
+      const stream = loop.stream();
+      if (stream !== null && get().recording.state !== 'done') recorder.start(stream);
     },
     stopRecording: () => recorder.stop(),
     saveRecording() {
@@ -159,7 +142,7 @@ export function createMirror(adapters: MirrorAdapters): Mirror {
       if (get().recording.state !== 'running') set({ recording: { state: 'off' } });
     },
     close() {
-      letGo();
+      loop.close();
       set({ camera: { state: 'off' } });
     },
   };

@@ -1,7 +1,7 @@
 import { Button, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import { findExercise, type Exercise, type ExerciseId } from '#core/exercises/exercises';
 import type { FaultDirection, Phase } from '#core/exercises/library/fault';
-import { defaultLimits, limitSources } from '#core/protocol/limits';
+import { MeasureLimitSource } from '#ui/components/MeasureLimits';
 
 const directionWords: Record<FaultDirection, string> = {
   inward: 'Inward',
@@ -57,9 +57,7 @@ export function AboutTask({ id }: { id: ExerciseId }) {
         </p>
         {exercise.kind === 'task' && (
           <p>
-            <strong>Limits at first:</strong> {defaultLimits.kneeInwardDeg}° inward (
-            {limitSources.kneeInwardDeg}), {defaultLimits.kneeOutwardDeg}° outward (
-            {limitSources.kneeOutwardDeg}).
+            <strong>Limits of the knee angle at first.</strong> <MeasureLimitSource measure="knee-angle" />
           </p>
         )}
         <p className="soft">

@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 import { Button } from 'react-aria-components';
-import { useApp } from '#features/review/appContext';
+import { useNavigation } from '#shell/navigation/navigationContext';
 import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
 import { Brand } from '#ui/components/Brand';
 import { GeneralFields } from './GeneralFields';
@@ -11,7 +11,7 @@ import './plan.css';
 
 /** Writing a plan for a patient: the form, and beside it the sheet that the patient gets. */
 export function PlanScreen() {
-  const app = useApp();
+  const navigation = useNavigation();
   const writing = usePlanWriting();
   const canUndo = usePlanWritingState((state) => state.canUndo);
   const canRedo = usePlanWritingState((state) => state.canRedo);
@@ -46,7 +46,7 @@ export function PlanScreen() {
           <Button className="button button-quiet" onPress={() => writing.startNew()}>
             Empty plan
           </Button>
-          <Button className="button button-quiet" onPress={() => app.show('start')}>
+          <Button className="button button-quiet" onPress={() => navigation.returnTo('start')}>
             Back to the start
           </Button>
         </nav>

@@ -2,9 +2,10 @@ import { usePlanWritingState } from '../planWritingContext';
 import { HowTo } from '#ui/components/HowTo';
 import { KitList } from '#ui/components/KitList';
 import { PlanItems } from '#ui/components/PlanItems';
+import { RedFlagList } from '#ui/components/RedFlagList';
+import { StopRules } from '#ui/components/StopRules';
 import { cautionsOf } from '#documents/plan/cautions';
 import type { PlanDraft } from '#documents/plan/planDraft';
-import { redFlags } from '#core/safety/redFlags';
 import { findPreparation } from '#core/exercises/findPreparation';
 
 /** The sheet that the patient gets, as it is printed: when to stop comes before what to do. */
@@ -37,22 +38,11 @@ function Stops({ draft }: { draft: PlanDraft }) {
     <div className="plan-stops">
       <section>
         <h3>When to stop</h3>
-        <ul>
-          {stop.map((sentence) => (
-            <li key={sentence}>{sentence}</li>
-          ))}
-        </ul>
-        <p>
-          <strong>What to do then:</strong> {beyondPainLimit}
-        </p>
+        <StopRules stop={stop} beyondPainLimit={beyondPainLimit} />
       </section>
       <section>
         <h3>Do not exercise, and contact a professional, if</h3>
-        <ul>
-          {redFlags.map(({ id, words: flag }) => (
-            <li key={id}>{flag}.</li>
-          ))}
-        </ul>
+        <RedFlagList />
         <p>{defer}</p>
       </section>
     </div>

@@ -4,10 +4,9 @@ import { MeasureLimits, MeasureLimitSource } from '#ui/components/MeasureLimits'
 import { NumberBox } from '#ui/components/NumberBox';
 import type { FeedbackMode, RepetitionItem, Tempo } from '#documents/plan/planDocument';
 import { planRanges } from '#documents/plan/planRanges';
-import { measureIds } from '#core/measures/measures';
+import { measures, type MeasureId } from '#core/measures/measures';
 import { findTask } from '#core/exercises/exercises';
-import { measureNames } from '#words/formatMeasure';
-import { otherLimitsWords } from '#words/limitWords';
+import { addedLimitsWords } from '#words/limitWords';
 
 interface Props {
   item: RepetitionItem;
@@ -27,7 +26,7 @@ const usualSeatCm = 46;
 /** What is said meanwhile, the lane's limits, tempo and seat. */
 export function RepetitionFields({ item, onChange }: Props) {
   const { limits, tempo, seatHeightCm } = item;
-  const limited = otherLimitsWords(limits);
+  const limited = addedLimitsWords(limits);
   const { shape } = findTask(item.task);
   const [down, up] = shape === 'reach' ? ['Back', 'Out'] : ['Down', 'Up'];
   const tempoBox = (field: keyof Tempo, label: string) =>
@@ -39,6 +38,20 @@ export function RepetitionFields({ item, onChange }: Props) {
         onChange={(value) => onChange({ ...item, tempo: { ...tempo, [field]: value } }, field)}
       />
     );
+  const limitsOf = ({ id, name }: { id: MeasureId; name: string }) => (
+    <div key={id} className="plan-limit">
+      <h4>{name}</h4>
+      <MeasureLimits
+        measure={id}
+        limits={limits}
+        onMove={(next) => onChange({ ...item, limits: next }, id)}
+        onMoveEnd={() => undefined}
+      />
+      <p className="small soft">
+        <MeasureLimitSource measure={id} />
+      </p>
+    </div>
+  );
   return (
     <>
       <div className="plan-pair">
@@ -48,40 +61,14 @@ export function RepetitionFields({ item, onChange }: Props) {
           value={item.feedback}
           onChange={(feedback) => onChange({ ...item, feedback })}
         />
-        <NumberBox
-          label="Inward limit, degrees"
-          value={limits.kneeInwardDeg}
-          range={planRanges.kneeInwardDeg}
-          onChange={(kneeInwardDeg) => onChange({ ...item, limits: { ...limits, kneeInwardDeg } }, 'inward')}
-        />
-        <NumberBox
-          label="Outward limit, degrees"
-          value={limits.kneeOutwardDeg}
-          range={planRanges.kneeOutwardDeg}
-          onChange={(kneeOutwardDeg) =>
-            onChange({ ...item, limits: { ...limits, kneeOutwardDeg } }, 'outward')
-          }
-        />
       </div>
+      {measures.filter(({ isAlwaysLimited }) => isAlwaysLimited).map(limitsOf)}
       <Disclosure className="plan-limits">
         <Button slot="trigger" className="button button-quiet">
           Limits of other measures{limited === '' ? '' : `: ${limited}`}
         </Button>
         <DisclosurePanel>
-          {measureIds.map((id) => (
-            <div key={id} className="plan-limit">
-              <h4>{measureNames[id]}</h4>
-              <MeasureLimits
-                measure={id}
-                limits={limits}
-                onMove={(next) => onChange({ ...item, limits: next }, id)}
-                onMoveEnd={() => undefined}
-              />
-              <p className="small soft">
-                <MeasureLimitSource measure={id} />
-              </p>
-            </div>
-          ))}
+          {measures.filter(({ isAlwaysLimited }) => !isAlwaysLimited).map(limitsOf)}
         </DisclosurePanel>
       </Disclosure>
       <div className="plan-pair">

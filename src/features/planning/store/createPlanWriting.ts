@@ -62,8 +62,8 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
     const finished = finishDraft(draft, identity.id, identity.createdAt);
     return {
       draft,
-      plan: 'plan' in finished ? finished.plan : null,
-      fault: 'sentence' in finished ? finished.sentence : null,
+      plan: finished.kind === 'plan' ? finished.plan : null,
+      fault: finished.kind === 'plan' ? null : finished.sentence,
       canUndo: past.length > 0,
       canRedo: future.length > 0,
     };
@@ -155,8 +155,7 @@ function readDraft(world: PlanWritingWorld): PlanDraft | null {
       world.newId(),
       world.now().toISOString(),
     );
-    const isDamaged = 'sentence' in shown && shown.sentence.startsWith('Something is not as it should be');
-    return isDamaged ? null : draft;
+    return shown.kind === 'damaged' ? null : draft;
   } catch {
     return null;
   }

@@ -1,8 +1,8 @@
 import { cueFor } from '#core/exercises/library/cueFor';
-import { measureCue } from '#core/exercises/library/measureCue';
+import { findMeasure } from '#core/measures/measures';
 import type { Measurement } from '#core/measurement/measurement';
 import { findTask } from '#core/exercises/exercises';
-import { decidingMeasure, decidingWay } from '#core/scoring/decidingMeasure';
+import { decidingMeasure, decidingWay } from '#core/scoring/deciding';
 import type { Judgement } from '#core/scoring/judge';
 import { phaseAt } from './phaseAt';
 
@@ -23,10 +23,12 @@ export function cueWords(
 ): string {
   if (judgement === null || judgement.verdict === 'in-line') return modelWords;
   const repetition = repetitions[index];
-  const measure = decidingMeasure(judgement);
-  if (measure !== null && measure.extreme !== null) return measureCue(measure.measure, measure.end);
+  const { measure, end, extreme } = decidingMeasure(judgement);
+  const { isAlwaysLimited, cues } = findMeasure(measure);
+  if (extreme === null) return usualWords;
+  if (!isAlwaysLimited) return cues[end];
   const way = decidingWay(judgement);
   if (way === null || repetition === undefined) return usualWords;
-  const phase = phaseAt(repetition.events, findTask(setup.task).shape, judgement.worst!.timeMs) ?? 'going';
+  const phase = phaseAt(repetition.events, findTask(setup.task).shape, extreme.timeMs) ?? 'going';
   return cueFor(setup.task, way, phase) ?? usualWords;
 }

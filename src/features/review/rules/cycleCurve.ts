@@ -9,9 +9,10 @@ export const cyclePoints = 101;
  * @returns  101 angles, degrees, inward positive; null where the samples round a point were not measured
  */
 export function cycleCurve(
-  { kneeAngleDeg: { values, missing } }: Pick<Measurement, 'kneeAngleDeg'>,
+  { curves }: Pick<Measurement, 'curves'>,
   { loadedFrom, loadedTo }: Pick<MeasuredRepetition, 'loadedFrom' | 'loadedTo'>,
 ): (number | null)[] {
+  const { values, missing } = curves['knee-angle'];
   return Array.from({ length: cyclePoints }, (_, point) => {
     const at = loadedFrom + ((loadedTo - loadedFrom) * point) / (cyclePoints - 1);
     const [before, after] = [Math.floor(at), Math.ceil(at)];

@@ -1,7 +1,7 @@
 import { group, max, median } from 'd3-array';
 import type { Limits } from '#core/protocol/limits';
-import { beyondLimitDeg } from '#core/scoring/beyondLimitDeg';
-import { decidingWay } from '#core/scoring/decidingMeasure';
+import { beyondLimit } from '#core/scoring/beyondLimit';
+import { decidingWay } from '#core/scoring/deciding';
 import type { CountedRepetition } from './countedRepetitions';
 
 export interface ProposedCue {
@@ -15,29 +15,27 @@ export interface ProposedCue {
  */
 export function proposeCues(counted: readonly CountedRepetition[], limits: Limits): ProposedCue[] {
   const measured = counted.flatMap(({ index, judgement }) => {
-    const beyondDeg = beyondLimitDeg(judgement, limits);
+    const beyond = beyondLimit(judgement, limits);
     const { verdict, decidedBy } = judgement;
-    if (beyondDeg === null || verdict === 'not-measured') return [];
-    return [{ index, verdict, fault: decidingWay(judgement) ?? decidedBy, beyondDeg }];
+    if (beyond === null || verdict === 'not-measured') return [];
+    return [{ index, verdict, fault: decidingWay(judgement) ?? decidedBy, beyond }];
   });
-  const faults = measured
-    .filter(({ verdict }) => verdict !== 'in-line')
-    .sort((a, b) => b.beyondDeg - a.beyondDeg);
+  const faults = measured.filter(({ verdict }) => verdict !== 'in-line').sort((a, b) => b.beyond - a.beyond);
   const proposed: ProposedCue[] = [];
   const [worst] = faults;
   if (worst !== undefined) proposed.push({ index: worst.index, role: 'worst' });
   const alike = [...group(faults, ({ fault }) => fault).values()];
   const mostAlike = max(alike, ({ length }) => length);
   const usual = alike.find(({ length }) => length === mostAlike) ?? [];
-  const middleDeg = median(usual, ({ beyondDeg }) => beyondDeg) ?? 0;
+  const middle = median(usual, ({ beyond }) => beyond) ?? 0;
   const [typical] = usual
     .filter(({ index }) => index !== worst?.index)
-    .sort((a, b) => Math.abs(a.beyondDeg - middleDeg) - Math.abs(b.beyondDeg - middleDeg));
+    .sort((a, b) => Math.abs(a.beyond - middle) - Math.abs(b.beyond - middle));
   if (typical !== undefined) proposed.push({ index: typical.index, role: 'typical' });
   const taken = new Set(proposed.map(({ index }) => index));
   const [best] = measured
     .filter(({ index, verdict }) => verdict !== 'out-of-line' && !taken.has(index))
-    .sort((a, b) => a.beyondDeg - b.beyondDeg);
+    .sort((a, b) => a.beyond - b.beyond);
   if (best !== undefined) proposed.push({ index: best.index, role: 'model' });
   return proposed;
 }

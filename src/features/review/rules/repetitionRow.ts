@@ -1,8 +1,10 @@
-import type { Extreme, Measurement } from '#core/measurement/measurement';
+import type { Measurement } from '#core/measurement/measurement';
+import type { Extreme } from '#core/measurement/measureRange';
 import type { Limits } from '#core/protocol/limits';
-import type { MeasureId } from '#core/measures/measures';
+import { mapMeasures, type MeasureId } from '#core/measures/measures';
 import { countWithin } from '#core/scoring/countWithin';
-import type { Judgement } from '#core/scoring/judge';
+import { kneeDirection } from '#core/scoring/deciding';
+import { judgementOf, type Judgement } from '#core/scoring/judge';
 import { verdicts, type Verdict } from '#core/scoring/verdict';
 
 /** What a table tells of one repetition. */
@@ -17,6 +19,7 @@ export interface RepetitionRow {
   outOfLimitsMs: number | null;
   /** Share of the loaded time that was measured, 0 to 100 %. */
   measuredPct: number;
+  /** The value of each measure; of the knee angle the one that was judged. */
   measures: Record<MeasureId, Extreme | null>;
   excluded: string | null;
   isByHand: boolean;
@@ -28,29 +31,28 @@ export function repetitionRows(
   limits: Limits,
   { excluded, handMade }: { excluded: readonly (string | null)[]; handMade: readonly boolean[] },
 ): RepetitionRow[] {
-  const { repetitions, timesMs, rateHz, kneeAngleDeg } = measurement;
+  const { repetitions, timesMs, rateHz, curves } = measurement;
   return repetitions.flatMap((repetition, index) => {
     const judgement = judgements[index];
     if (judgement === undefined) return [];
-    const { loadedFrom, loadedTo, number, measuredShare, kneeDeviation, others } = repetition;
-    const { worst, knee } = judgement;
-    const { measured, within } = countWithin(repetition, kneeAngleDeg, limits);
+    const { loadedFrom, loadedTo, number, ranges } = repetition;
+    const { extreme: worst, verdict: knee } = judgementOf(judgement, 'knee-angle');
+    const { measured, within } = countWithin(repetition, curves['knee-angle'], limits['knee-angle']);
     return {
       ...{ index, number, judgement },
       startMs: timesMs[loadedFrom]!,
       worstAtPct:
         worst === null ? null : (100 * (worst.sample - loadedFrom)) / Math.max(1, loadedTo - loadedFrom),
       outOfLimitsMs: knee === 'not-measured' ? null : ((measured - within) * 1000) / rateHz,
-      measuredPct: 100 * measuredShare,
-      measures: { 'knee-off-line': kneeDeviation, ...others },
+      measuredPct: 100 * ranges['knee-angle'].measuredShare,
+      measures: { ...mapMeasures((id, { peak }) => peak(ranges[id])), 'knee-angle': worst },
       excluded: excluded[index] ?? null,
       isByHand: handMade[index] ?? false,
     };
   });
 }
 
-export type SortKey =
-  'number' | 'verdict' | 'score' | 'worst' | 'worst-at' | 'out-of-limits' | 'measured' | MeasureId;
+export type SortKey = 'number' | 'verdict' | 'score' | 'worst-at' | 'out-of-limits' | 'measured' | MeasureId;
 
 /** Rows in another order; rows without a value stand last, and equal ones in order of time. */
 export function sortedRows(
@@ -68,7 +70,7 @@ export function sortedRows(
 }
 
 function sortValue({ number, judgement, ...row }: RepetitionRow, key: SortKey): number | null {
-  const { verdict, worst, alignmentScorePct } = judgement;
+  const { verdict, alignmentScorePct } = judgement;
   switch (key) {
     case 'number':
       return number;
@@ -76,8 +78,6 @@ function sortValue({ number, judgement, ...row }: RepetitionRow, key: SortKey): 
       return verdicts.indexOf(verdict);
     case 'score':
       return alignmentScorePct;
-    case 'worst':
-      return worst?.value ?? null;
     case 'worst-at':
       return row.worstAtPct;
     case 'out-of-limits':
@@ -98,7 +98,9 @@ export function filteredRows(rows: readonly RepetitionRow[], filter: RowFilter):
     if (filter === 'excluded') return excluded !== null;
     if (excluded !== null) return false;
     if (filter === 'inward' || filter === 'outward')
-      return judgement.direction === filter && judgement.knee !== 'in-line';
+      return (
+        kneeDirection(judgement) === filter && judgementOf(judgement, 'knee-angle').verdict !== 'in-line'
+      );
     return judgement.verdict === filter;
   });
 }

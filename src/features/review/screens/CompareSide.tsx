@@ -1,9 +1,9 @@
-import { judge } from '#core/scoring/judge';
+import { judge, judgementOf } from '#core/scoring/judge';
 import type { OtherRecording } from '../store/keptReview';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { VerdictLabel } from '#ui/components/VerdictLabel';
 import type { Limits } from '#core/protocol/limits';
-import { longAngle } from '#words/formatWithBand';
+import { longMeasure } from '#words/formatMeasure';
 import type { Playhead } from './playhead';
 import { VideoStage } from './VideoStage';
 
@@ -31,6 +31,7 @@ export function CompareSide({ side, playhead, limits, name, onIndex, others = []
   const { measurement } = side.recording;
   const repetition = measurement.repetitions[side.index];
   const judgement = repetition === undefined ? null : judge(repetition, measurement, limits);
+  const angle = judgement === null ? null : judgementOf(judgement, 'knee-angle').extreme;
   return (
     <section className="compare-side" aria-label={`${name} picture`}>
       <header className="compare-head">
@@ -64,7 +65,7 @@ export function CompareSide({ side, playhead, limits, name, onIndex, others = []
         {judgement !== null && (
           <span>
             <VerdictLabel judgement={judgement} side={measurement.setup.side} />
-            {judgement.worst !== null && <span className="soft"> {longAngle(judgement.worst)}</span>}
+            {angle !== null && <span className="soft"> {longMeasure('knee-angle', angle)}</span>}
           </span>
         )}
         {repetition === undefined && <span className="soft">No repetition was found.</span>}

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Button, Input, TextField } from 'react-aria-components';
+import { useNavigation } from '#shell/navigation/navigationContext';
 import { useApp, useAppState } from '../appContext';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { findExercise } from '#core/exercises/exercises';
@@ -23,6 +24,7 @@ interface Props {
 /** Repetitions to show to the patient, each with one cue; proposed, picked, edited, then shown large. */
 export function CueList({ recording, selected, onSelect }: Props) {
   const app = useApp();
+  const navigation = useNavigation();
   const { cues } = useAppState((state) => state.review);
   const judgements = useAppState((state) => state.judgements);
   const limits = useAppState((state) => state.limits.present);
@@ -66,7 +68,7 @@ export function CueList({ recording, selected, onSelect }: Props) {
         <Button className="button" onPress={() => setComparing(true)}>
           Compare two
         </Button>
-        <Button className="button" onPress={() => app.show('mirror')}>
+        <Button className="button" onPress={() => void navigation.show('mirror')}>
           Live mirror
         </Button>
       </div>

@@ -16,7 +16,7 @@ interface Props {
 /** The typical repetition of the set with its spread, and the selected one over it, from 0 to 100 % of the movement. */
 export function CyclePlot({ recording, selected }: Props) {
   const judgements = useAppState((state) => state.judgements);
-  const limits = useAppState((state) => state.limits.present);
+  const { least, most } = useAppState((state) => state.limits.present['knee-angle']);
   const { measurement, excluded } = recording;
   const [frame, { width, height }] = useSize<HTMLDivElement>();
   const typical = useMemo(() => {
@@ -32,10 +32,7 @@ export function CyclePlot({ recording, selected }: Props) {
     ...seen.flatMap(({ mean, sd }) => [mean - sd, mean + sd]),
   ];
   const x = scaleLinear([0, 100], [34, width - 8]);
-  const y = scaleLinear(
-    [Math.min(-limits.kneeOutwardDeg - 2, ...values), Math.max(limits.kneeInwardDeg + 2, ...values)],
-    [height - 20, 6],
-  );
+  const y = scaleLinear([Math.min(least - 2, ...values), Math.max(most + 2, ...values)], [height - 20, 6]);
   const has = (point: MeanPoint | null): point is MeanPoint => point !== null;
   const spread = area<MeanPoint | null>()
     .defined(has)
@@ -64,8 +61,8 @@ export function CyclePlot({ recording, selected }: Props) {
                 className="plot-lane"
                 x={34}
                 width={Math.max(0, width - 42)}
-                y={y(limits.kneeInwardDeg)}
-                height={y(-limits.kneeOutwardDeg) - y(limits.kneeInwardDeg)}
+                y={y(most)}
+                height={y(least) - y(most)}
               />
               <line className="plot-zero" x1={34} x2={width - 8} y1={y(0)} y2={y(0)} />
               <path className="cycle-spread" d={spread(typical) ?? ''} />

@@ -2,8 +2,9 @@ import { useState, type KeyboardEvent, type PointerEvent } from 'react';
 import { useApp } from '../appContext';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { otherSidePoint } from '#core/correction/mirrorTrack';
-import { frameLeg, type FrameLeg } from '#ui/drawing/frameLeg';
+import { frameLeg, type FrameLeg } from '#core/keypoints/frameLeg';
 import { nearestFrame } from '#ui/drawing/nearestFrame';
+import { capitalised } from '#words/capitalised';
 import type { KeypointName } from '#core/keypoints/keypointNames';
 import type { Playhead } from './playhead';
 import { usePlayhead } from './usePlayhead';
@@ -82,8 +83,8 @@ function JointHandle({ joint, leg, frame, recording }: HandleProps) {
       data-own-keys
       aria-label={
         moving === null
-          ? `${capital(joint)}: drag it or move it with the arrow keys`
-          : `${capital(joint)} moved: Enter sets it, Escape leaves it`
+          ? `${capitalised(joint)}: drag it or move it with the arrow keys`
+          : `${capitalised(joint)} moved: Enter sets it, Escape leaves it`
       }
       onKeyDown={onKeyDown}
       onBlur={finish}
@@ -94,8 +95,4 @@ function JointHandle({ joint, leg, frame, recording }: HandleProps) {
       <span aria-hidden="true">{joint}</span>
     </button>
   );
-}
-
-function capital(word: string): string {
-  return word.charAt(0).toUpperCase() + word.slice(1);
 }

@@ -2,14 +2,12 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useApp, useAppState } from '../appContext';
 import { Choice } from '#ui/components/Choice';
-import { LimitSlider } from '#ui/components/LimitSlider';
 import { MeasureLimits, MeasureLimitSource } from '#ui/components/MeasureLimits';
-import { defaultLimits, limitedMeasures, limitRangeDeg, limitSources } from '#core/protocol/limits';
-import { measureIds, type MeasureId } from '#core/measures/measures';
+import { addedMeasures, defaultLimits } from '#core/protocol/limits';
+import { measures, type MeasureId } from '#core/measures/measures';
 import { sameLimits } from '#core/protocol/sameLimits';
 import { limitsOrigin, type LimitsOrigin } from '../rules/limitsOrigin';
-import { measureNames } from '#words/formatMeasure';
-import { otherLimitsWords } from '#words/limitWords';
+import { addedLimitsWords } from '#words/limitWords';
 import { Signed } from './CorrectionsPanel';
 
 /** How far each measure may go, and who says so; moving a limit judges every repetition again at once. */
@@ -20,15 +18,12 @@ export function LimitsPanel() {
   const planned = useAppState((state) => state.session?.planned ?? null);
   const changed = useAppState((state) => state.changedVerdicts);
   const total = useAppState((state) => state.judgements.length);
-  const [measure, setMeasure] = useState<'knee-angle' | MeasureId>('knee-angle');
-  const limited = limitedMeasures(present);
-  const options = [
-    { id: 'knee-angle' as const, name: 'Knee angle' },
-    ...measureIds.map((id) => ({
-      ...{ id, name: measureNames[id] },
-      ...(limited.includes(id) ? { hint: 'has a limit' } : {}),
-    })),
-  ];
+  const [measure, setMeasure] = useState<MeasureId>('knee-angle');
+  const added = addedMeasures(present);
+  const options = measures.map(({ id, name }) => ({
+    ...{ id, name },
+    ...(added.includes(id) ? { hint: 'has a limit' } : {}),
+  }));
   return (
     <section className="card limits" aria-labelledby="limits-title">
       <header className="limits-head">
@@ -54,49 +49,20 @@ export function LimitsPanel() {
           Default
         </Button>
       </header>
-      {measure === 'knee-angle' ? (
-        <div className="limits-sliders">
-          <KneeLimit label="Inward" end="kneeInwardDeg" />
-          <KneeLimit label="Outward" end="kneeOutwardDeg" />
-        </div>
-      ) : (
-        <MeasureLimits
-          measure={measure}
-          limits={present}
-          onMove={app.moveLimits}
-          onMoveEnd={app.endLimitMove}
-        />
-      )}
+      <MeasureLimits
+        measure={measure}
+        limits={present}
+        onMove={app.moveLimits}
+        onMoveEnd={app.endLimitMove}
+      />
       <p className="small">
         <OriginWords origin={limitsOrigin(movingFrom ?? present, lastSet, planned)} />
-        {limited.length > 0 && <> Beside the knee angle: {otherLimitsWords(present)}.</>}
+        {added.length > 0 && <> Beside the knee angle: {addedLimitsWords(present)}.</>}
       </p>
       <p className="small soft">
-        {measure === 'knee-angle' ? (
-          <>
-            Default inward {defaultLimits.kneeInwardDeg}°: {limitSources.kneeInwardDeg}. Outward{' '}
-            {defaultLimits.kneeOutwardDeg}°: {limitSources.kneeOutwardDeg}.
-          </>
-        ) : (
-          <MeasureLimitSource measure={measure} />
-        )}
+        <MeasureLimitSource measure={measure} />
       </p>
     </section>
-  );
-}
-
-function KneeLimit({ label, end }: { label: string; end: keyof typeof limitSources }) {
-  const app = useApp();
-  const present = useAppState((state) => state.limits.present);
-  return (
-    <LimitSlider
-      label={label}
-      value={present[end]}
-      range={{ ...limitRangeDeg, step: 1 }}
-      unit="degree"
-      onMove={(deg) => app.moveLimits({ ...present, [end]: deg })}
-      onMoveEnd={app.endLimitMove}
-    />
   );
 }
 

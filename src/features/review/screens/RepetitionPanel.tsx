@@ -1,17 +1,18 @@
 import type { ReactNode } from 'react';
 import { Button } from 'react-aria-components';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
-import { longMeasure, measureNames } from '#words/formatMeasure';
-import { longAngle, shortCm } from '#words/formatWithBand';
+import { longMeasure } from '#words/formatMeasure';
+import { shortCm } from '#words/shortCm';
 import { limitWords } from '#words/limitWords';
 import { formatTime } from '#words/formatTime';
 import { tempo } from '#words/tempo';
 import { VerdictLabel } from '#ui/components/VerdictLabel';
-import type { Extreme, MeasuredRepetition, Setup } from '#core/measurement/measurement';
+import type { MeasuredRepetition, Setup } from '#core/measurement/measurement';
+import type { Extreme } from '#core/measurement/measureRange';
 import type { Limits } from '#core/protocol/limits';
-import type { MeasureId } from '#core/measures/measures';
+import { findMeasure, type MeasureId } from '#core/measures/measures';
 import { findTask } from '#core/exercises/exercises';
-import type { Judgement } from '#core/scoring/judge';
+import { judgementOf, type Judgement } from '#core/scoring/judge';
 import { reasonWords } from '#words/reasonWords';
 import { verdictWords } from '#words/verdictWords';
 import { completenessWords } from '#words/completenessWords';
@@ -70,9 +71,18 @@ type FactsProps = Pick<Props, 'repetition' | 'judgement' | 'limits'> & {
   setup: Pick<Setup, 'task' | 'bodyHeightCm'>;
 };
 
+/** What is told of every repetition besides the knee angle, with its name and the words before its number. */
+const always: readonly [MeasureId, name: string, before: string][] = [
+  ['knee-off-line', 'Knee off the line', ''],
+  ['knee-over-foot', 'Knee over foot', ''],
+  ['hip-over-knee', 'Hip over knee', 'knee '],
+];
+
 function Facts({ repetition, judgement, limits, setup }: FactsProps) {
-  const { worst, alignmentScorePct, measures } = judgement;
-  const { kneeDeviation, others, measuredShare, mainReason, completeness } = repetition;
+  const { alignmentScorePct, measures } = judgement;
+  const { ranges, completeness } = repetition;
+  const knee = judgementOf(judgement, 'knee-angle');
+  const { measuredShare, mainReason } = ranges['knee-angle'];
   const lacking = completenessWords[completeness];
   const facts: [string, ReactNode][] = [];
   const withCm = (id: MeasureId, extreme: Extreme) => {
@@ -80,25 +90,30 @@ function Facts({ repetition, judgement, limits, setup }: FactsProps) {
     return longMeasure(id, extreme) + (cm === null ? '' : ` (${cm})`);
   };
   for (const { measure, verdict, end, extreme, reason } of measures) {
+    const { name, isAlwaysLimited } = findMeasure(measure);
+    if (isAlwaysLimited) continue;
     const value =
       extreme === null
         ? reasonWords[reason!].short
         : `${longMeasure(measure, extreme)}, at ${formatTime(extreme.timeMs)}`;
-    const limit = limitWords(measure, end, limits.others?.[measure]?.[end] ?? 0);
-    facts.push([measureNames[measure], `${verdictWords[verdict]} (limit ${limit}): ${value}`]);
+    const limit = limitWords(measure, end, limits[measure]?.[end] ?? 0);
+    facts.push([name, `${verdictWords[verdict]} (limit ${limit}): ${value}`]);
   }
-  if (judgement.knee === 'not-measured' && judgement.verdict !== 'not-measured')
+  if (knee.verdict === 'not-measured' && judgement.verdict !== 'not-measured')
     facts.push([
       'Knee angle',
       `not measured${mainReason === null ? '' : `: ${reasonWords[mainReason].short}`}`,
     ]);
-  if (worst !== null) facts.push(['Peak angle', `${longAngle(worst)}, at ${formatTime(worst.timeMs)}`]);
+  if (knee.extreme !== null) {
+    const { timeMs } = knee.extreme;
+    facts.push(['Peak angle', `${longMeasure('knee-angle', knee.extreme)}, at ${formatTime(timeMs)}`]);
+  }
   if (alignmentScorePct !== null)
     facts.push(['Alignment', `${Math.round(alignmentScorePct)} % of the loaded time within the limits`]);
-  if (kneeDeviation !== null) facts.push(['Knee off the line', withCm('knee-off-line', kneeDeviation)]);
-  const [kneeOverFoot, hipOverKnee] = [others['knee-over-foot'], others['hip-over-knee']];
-  if (kneeOverFoot !== null) facts.push(['Knee over foot', withCm('knee-over-foot', kneeOverFoot)]);
-  if (hipOverKnee !== null) facts.push(['Hip over knee', `knee ${withCm('hip-over-knee', hipOverKnee)}`]);
+  for (const [id, name, before] of always) {
+    const extreme = findMeasure(id).peak(ranges[id]);
+    if (extreme !== null) facts.push([name, before + withCm(id, extreme)]);
+  }
   const parts = tempo(repetition, findTask(setup.task).shape);
   facts.push([
     'Tempo',
@@ -106,7 +121,7 @@ function Facts({ repetition, judgement, limits, setup }: FactsProps) {
       .map(({ name, seconds }) => `${name} ${seconds === null ? 'not seen' : `${seconds.toFixed(1)} s`}`)
       .join(', '),
   ]);
-  if (measuredShare < 0.995 && mainReason !== null && worst !== null) {
+  if (measuredShare < 0.995 && mainReason !== null && knee.extreme !== null) {
     const percent = Math.round(100 * measuredShare);
     facts.push(['Measured', `${percent} % of the loaded time; the rest: ${reasonWords[mainReason].short}`]);
   }

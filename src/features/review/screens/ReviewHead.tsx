@@ -1,8 +1,8 @@
 import { memo } from 'react';
 import { Button, Radio, RadioGroup } from 'react-aria-components';
-import { useApp, useAppState } from '../appContext';
+import { useApp } from '../appContext';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
-import type { AppState } from '../store/appState';
+import { useNavigation, useNavigationState } from '#shell/navigation/navigationContext';
 import { Brand } from '#ui/components/Brand';
 import { TaskChoice } from '#ui/components/TaskChoice';
 import { sides, type Side } from '#core/protocol/side';
@@ -13,7 +13,9 @@ import { TableMenu } from './TableMenu';
 /** What is shown, measured as what, and what can be done with it. */
 export const ReviewHead = memo(function ReviewHead({ recording }: { recording: ShownRecording }) {
   const app = useApp();
-  const backTo = useAppState((state) => state.backTo);
+  const navigation = useNavigation();
+  const from = useNavigationState((state) => state.from);
+  const backTo = from === 'home' || from === 'sessions' ? from : 'start';
   const { task, side } = recording.measurement.setup;
   return (
     <header className="review-head">
@@ -37,7 +39,7 @@ export const ReviewHead = memo(function ReviewHead({ recording }: { recording: S
       <KeepingLine />
       <CorrectionsPanel />
       <div className="review-actions no-print">
-        <Button className="button" onPress={() => app.show(backTo)}>
+        <Button className="button" onPress={() => navigation.returnTo(backTo)}>
           {backWords[backTo]}
         </Button>
         <TableMenu />
@@ -49,8 +51,8 @@ export const ReviewHead = memo(function ReviewHead({ recording }: { recording: S
   );
 });
 
-const backWords: Record<AppState['backTo'], string> = {
+const backWords = {
   start: 'New video',
   home: 'Back to the session',
-  inbox: 'Back to kept sessions',
+  sessions: 'Back to kept sessions',
 };

@@ -6,7 +6,7 @@ import { Message } from '#ui/components/Message';
 import { useMediaQuery } from '#ui/components/useMediaQuery';
 import { DropElsewhere } from './DropElsewhere';
 import { LimitsPanel } from './LimitsPanel';
-import { Notes } from './Notes';
+import { RecordingNotes } from './RecordingNotes';
 import { createPlayhead } from './playhead';
 import { PlotOverTime } from './PlotOverTime';
 import { RepetitionTabs } from './RepetitionTabs';
@@ -76,7 +76,7 @@ function Review({ recording }: { recording: ShownRecording }) {
       <ReviewHead recording={recording} />
       <section className="review-notes" aria-label="About this recording">
         <Problems />
-        <Notes recording={recording} />
+        <RecordingNotes recording={recording} />
         <SetGlanceLine recording={recording} />
       </section>
       <main className="review-main">

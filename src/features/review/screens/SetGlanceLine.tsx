@@ -1,8 +1,8 @@
 import { memo, type ReactNode } from 'react';
 import { useAppState } from '../appContext';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
-import { setGlance, type SetGlance } from '../rules/setGlance';
-import { formatAngle } from '#words/formatAngle';
+import { buildSetGlance, type SetGlance } from '../rules/buildSetGlance';
+import { formatValue } from '#words/formatMeasure';
 import { formatTempo } from '#words/tempo';
 
 /** What the set comes to, in one line above everything: for the two minutes that there are. */
@@ -11,7 +11,7 @@ export const SetGlanceLine = memo(function SetGlanceLine({ recording }: { record
   const limits = useAppState((state) => state.limits.present);
   const session = useAppState((state) => state.session);
   const { measurement, excluded, isByHand } = recording;
-  const glance = setGlance(measurement, judgements, excluded, limits);
+  const glance = buildSetGlance(measurement, judgements, excluded, limits);
   const { side } = measurement.setup;
   return (
     <section className="glance" aria-label="The set at a glance">
@@ -85,7 +85,7 @@ function scoreWords({ score }: SetGlance): string {
 
 function peakWords({ peak, done }: SetGlance): string {
   if (peak === null) return done < 3 ? 'needs 3 repetitions' : 'not measured';
-  return `${formatAngle(peak.meanDeg)}, of ${peak.count}`;
+  return `${formatValue('knee-angle', peak.meanDeg)}, of ${peak.count}`;
 }
 
 function trendWords({ trend }: SetGlance): string {

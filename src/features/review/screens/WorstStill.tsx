@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'react';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { useSize } from '#ui/components/useSize';
 import { drawLegAt } from '#ui/drawing/drawLegAt';
-import { frameLeg } from '#ui/drawing/frameLeg';
+import { frameLeg } from '#core/keypoints/frameLeg';
 import { legBox } from '#ui/drawing/legBox';
 import { nearestFrame } from '#ui/drawing/nearestFrame';
 import { seekTimeMs } from '#ui/drawing/seekTimeMs';

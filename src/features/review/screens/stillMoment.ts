@@ -1,5 +1,5 @@
 import type { MeasuredRepetition, Measurement } from '#core/measurement/measurement';
-import { decidingMeasure } from '#core/scoring/decidingMeasure';
+import { tellingMeasure } from '#core/scoring/deciding';
 import type { Judgement } from '#core/scoring/judge';
 
 /** The moment of a repetition that is worth a picture. */
@@ -15,7 +15,7 @@ export function stillMoment(
   { number, loadedFrom, loadedTo }: MeasuredRepetition,
   judgement: Judgement,
 ): StillMoment {
-  const worst = decidingMeasure(judgement)?.extreme ?? judgement.worst;
+  const { extreme: worst } = tellingMeasure(judgement);
   if (worst !== null) return { number, timeMs: worst.timeMs, isWorst: true };
   return { number, timeMs: (timesMs[loadedFrom]! + timesMs[loadedTo]!) / 2, isWorst: false };
 }

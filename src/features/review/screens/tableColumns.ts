@@ -1,10 +1,9 @@
 import type { Measurement } from '#core/measurement/measurement';
-import { measureIds, type MeasureId } from '#core/measures/measures';
+import { findMeasure, measureIds, type MeasureId } from '#core/measures/measures';
 import { findTask, type Task } from '#core/exercises/exercises';
 import type { RepetitionRow, SortKey } from '../rules/repetitionRow';
 import { completenessWords } from '#words/completenessWords';
-import { formatMeasure, measureNames } from '#words/formatMeasure';
-import { shortAngle } from '#words/formatWithBand';
+import { formatMeasure } from '#words/formatMeasure';
 import { formatTime } from '#words/formatTime';
 import { reasonWords } from '#words/reasonWords';
 import { formatTempo, tempo } from '#words/tempo';
@@ -21,17 +20,18 @@ export interface TableColumn {
   notes?: (row: RepetitionRow) => string[];
 }
 
-/** Where no measure beside the knee angle has a limit. */
+const besidesKnee = measureIds.filter((id) => id !== 'knee-angle');
+/** Where no measure besides the knee angle has a limit. */
 const firstShown: readonly MeasureId[] = ['knee-off-line'];
 
 /**
  * The table's columns, from left to right: few where there is little room, every measure where asked for.
  *
- * @param limited  measures that have a limit, which are shown wherever there is room
+ * @param added  measures that have a limit besides the usual ones, which are shown wherever there is room
  */
 export function tableColumns(
   measurement: Measurement,
-  limited: readonly MeasureId[],
+  added: readonly MeasureId[],
   isNarrow: boolean,
   hasAll: boolean,
 ): TableColumn[] {
@@ -41,8 +41,8 @@ export function tableColumns(
     isNumber: true,
     canSort: true,
   });
-  const measure = (id: MeasureId) =>
-    number(id, measureNames[id], ({ measures }) => {
+  const measure = (id: MeasureId, name = findMeasure(id).name) =>
+    number(id, name, ({ measures }) => {
       const extreme = measures[id];
       return extreme === null ? '–' : formatMeasure(id, extreme);
     });
@@ -68,9 +68,7 @@ export function tableColumns(
     number('score', 'Score', ({ judgement: { alignmentScorePct } }) =>
       alignmentScorePct === null ? '–' : `${Math.round(alignmentScorePct)} %`,
     ),
-    number('worst', isNarrow ? 'Peak' : 'Peak angle', ({ judgement: { worst } }) =>
-      worst === null ? '–' : shortAngle(worst),
-    ),
+    measure('knee-angle', isNarrow ? 'Peak' : 'Peak angle'),
     ...(isWide
       ? [
           number('worst-at', 'At', ({ worstAtPct }) =>
@@ -81,11 +79,11 @@ export function tableColumns(
           ),
           ...(hasAll
             ? [
-                ...measureIds.map(measure),
+                ...besidesKnee.map((id) => measure(id)),
                 number('measured', 'Seen', ({ measuredPct }) => `${Math.round(measuredPct)} %`),
                 tempoColumn(measurement, shape),
               ]
-            : (limited.length === 0 ? firstShown : limited).map(measure)),
+            : (added.length === 0 ? firstShown : added).map((id) => measure(id))),
         ]
       : []),
   ];

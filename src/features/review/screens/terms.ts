@@ -1,27 +1,22 @@
-import { widestBandDeg } from '#core/scoring/judge';
+import { kneeAngle } from '#core/measures/kneeAngle';
+import type { Term } from '#core/measures/measure';
+import { measures } from '#core/measures/measures';
 import { leastMeasuredShare } from '#core/scoring/verdict';
 
 /** The table's terms, each in a sentence or two. */
-export const terms = [
+export const terms: readonly Term[] = [
   {
     term: 'Verdict',
     meaning:
       'In line: the peak lies within its limit with its whole error band. Near the limit: the band straddles it. Out ' +
       'of line: the whole band lies beyond it. Not measured: the angle was seen in less than ' +
-      `${Math.round(leastMeasuredShare * 100)} % of the loaded time, or its band is wider than ±${widestBandDeg}°.`,
+      `${Math.round(leastMeasuredShare * 100)} % of the loaded time, or its band is wider than ±${kneeAngle.widestBand}°.`,
   },
   {
     term: 'Score',
     meaning: 'Alignment score: the share of the loaded time in which the knee was within its limits.',
   },
-  {
-    term: 'Peak angle',
-    meaning:
-      'Frontal-plane projection angle (FPPA) of the knee, seen square from the body’s front and counted from own ' +
-      'standing, where it came closest to its limit or went farthest beyond it. 0° is the leg as it stands; inward ' +
-      '(towards the other knee) is the valgus direction, outward the varus direction. It is not ' +
-      'knee abduction as motion capture gives it, no diagnosis, and says nothing about the risk of an injury.',
-  },
+  ...measures.map(({ term }) => term),
   {
     term: '±, give or take',
     meaning:
@@ -47,22 +42,10 @@ export const terms = [
       'It says nothing of the cause.',
   },
   {
-    term: 'Knee off line',
-    meaning:
-      'Greatest distance of the knee from the straight line between hip and ankle, seen square to the body, as a ' +
-      'share of leg length.',
-  },
-  {
     term: 'Verdict by another measure',
     meaning:
       'Each measure can have limits beside the knee angle’s. The verdict then rests on whatever is gravest, and ' +
       'names it; its mark is a diamond instead of a triangle where it is not the knee angle that is out of line.',
-  },
-  {
-    term: 'Knee over foot, hip over knee',
-    meaning:
-      'Where the knee was farthest sideways from the line of the foot, and from the hip, seen square to the body, as ' +
-      'shares of leg length. No limit is set for either.',
   },
   {
     term: 'Loaded time',

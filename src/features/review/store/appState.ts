@@ -1,38 +1,25 @@
-import type { TrackingProgress } from '#device/tracking/trackVideo';
 import type { VideoFacts } from '#device/frames/frameSource';
-import { defaultPoseModel, type PoseModel } from '#core/keypoints/poseModel';
 import type { TimedSetup } from '#core/measurement/measureSet';
 import { defaultLimits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
 import type { Judgement } from '#core/scoring/judge';
 import { startCorrections, type CorrectionHistory } from '#core/correction/correctionHistory';
 import { emptyReview, type RecordingReview } from '#documents/recording/reviewSchema';
-import type { DeviceState } from '#shell/tracking/deviceState';
-import type { Problem } from '#shell/explainProblem';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
+import type { ShownProblem } from '#shell/explainProblem';
 import { startLimits, type LimitHistory } from './limitHistory';
 import type { KeepingState, ReviewSession } from './keptReview';
 
-export type ScreenName = 'start' | 'tracking' | 'review' | 'home' | 'inbox' | 'plan' | 'mirror';
-
 export interface AppState {
-  screen: ScreenName;
-  /** Where the review leads back to: the home session or the kept sessions where it was opened from there. */
-  backTo: 'start' | 'home' | 'inbox';
-  /** Where the live mirror was opened, and leads back to. */
-  mirrorBackTo: 'start' | 'review' | 'inbox';
   /** What the next recording is measured as; the side is asked for, never guessed. */
   setup: Omit<TimedSetup, 'side'> & { side: Side | null };
-  model: PoseModel;
   /** The video that is ready to be tracked. */
   chosen: VideoFacts | null;
   /** What is being opened just now. */
   opening: 'example' | 'file' | null;
-  /** Null while the model is made ready. */
-  progress: TrackingProgress | null;
-  problem: Problem | null;
-  device: DeviceState;
-  /** Raised with every new recording or measurement; the recording itself stands beside the store. */
-  revision: number;
+  problem: ShownProblem | null;
+  /** What is reviewed, with all that is known a frame; null before the first one. */
+  recording: ShownRecording | null;
   limits: LimitHistory;
   corrections: CorrectionHistory;
   /** What can be taken back, last one last. */
@@ -53,17 +40,11 @@ export interface AppState {
 }
 
 export const initialState: AppState = {
-  screen: 'start',
-  backTo: 'start',
-  mirrorBackTo: 'start',
   setup: { task: 'split-stance-sit-to-stand', side: null },
-  model: defaultPoseModel,
   chosen: null,
   opening: null,
-  progress: null,
   problem: null,
-  device: { state: 'unknown' },
-  revision: 0,
+  recording: null,
   limits: startLimits(defaultLimits),
   corrections: startCorrections(),
   undoable: [],

@@ -1,5 +1,5 @@
 import type { VideoFacts } from '#device/frames/frameSource';
-import { VideoProblem } from '#device/frames/videoProblem';
+import { Problem } from '#core/problem';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 
 /** A copy that was written anew may be this much longer or shorter, ms. */
@@ -8,13 +8,13 @@ const durationToleranceMs = 500;
 /**
  * Makes sure that a video is the one that was measured; over another one every line would stand in the wrong place.
  *
- * @throws VideoProblem  where picture size or duration differ
+ * @throws Problem  where picture size or duration differ
  */
 export function checkSameVideo(facts: VideoFacts, measured: RecordingDocument['video']): void {
   const sameSize = facts.widthPx === measured.widthPx && facts.heightPx === measured.heightPx;
   if (sameSize && Math.abs(facts.durationMs - measured.durationMs) <= durationToleranceMs) return;
-  throw new VideoProblem(
-    'not-a-video',
+  throw new Problem(
+    'video',
     `"${facts.fileName}" is not the video that was measured: it is ${describe(facts)}, ` +
       `and the measured one is ${describe(measured)}. Choose the video that this session was made from.`,
   );

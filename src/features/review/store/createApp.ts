@@ -1,9 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import { trackVideo } from '#device/tracking/trackVideo';
 import { framesCsv } from '#documents/csv/framesCsv';
 import { repetitionsCsv } from '#documents/csv/repetitionsCsv';
-import { VideoProblem } from '#device/frames/videoProblem';
-import type { PoseModel } from '#core/keypoints/poseModel';
 import type { TimedSetup } from '#core/measurement/measureSet';
 import type { Limits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
@@ -15,7 +12,7 @@ import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { recordingHead } from '#documents/recording/recordingHead';
 import { emptyReview } from '#documents/recording/reviewSchema';
 import type { Adapters } from './adapters';
-import { initialState, type AppState, type ScreenName } from './appState';
+import { initialState, type AppState } from './appState';
 import { checkSameVideo } from './checkSameVideo';
 import { explainProblem } from '#shell/explainProblem';
 import { endMove, moveLimits, startLimits, type LimitHistory } from './limitHistory';
@@ -23,7 +20,6 @@ import {
   judgeAll,
   measuredAgain,
   recordingRecording,
-  trackedRecording,
   type ShownRecording,
 } from '#shell/tracking/shownRecording';
 import type { KeptReview } from './keptReview';
@@ -31,29 +27,26 @@ import { createReviewActions, type ReviewActions } from './reviewActions';
 import { createReviewKeeper } from './reviewKeeper';
 import { sameRepetition } from './sameRepetition';
 import { tellingRepetition } from './tellingRepetition';
-import { createTrackerKeeper } from '#shell/tracking/trackerKeeper';
-import { watchedSource } from '#shell/tracking/watchedSource';
 
 /** A file of a size that no session document of a recording within bounds reaches, bytes. */
 const largestRecordingBytes = 300_000_000;
 
-type PictureWatcher = (picture: ImageBitmap) => void;
-
-/** Everything that can be done, over one store; what changes a frame stands in `recording()`. */
+/** Everything that can be done, over one store. */
 export interface App extends ReviewActions {
   readonly store: StoreApi<AppState>;
-  recording(): ShownRecording | null;
   setTask(task: TaskId): void;
   setSide(side: Side): void;
   /** Undefined where it is not known. */
   setBodyHeight(bodyHeightCm: number | undefined): void;
-  setModel(model: PoseModel): void;
-  /** Starts the pose network ahead of its first use. */
-  prepare(): Promise<void>;
   openExample(): Promise<void>;
   /** Takes a video to be measured, or a session document, which opens at once. */
   openFile(file: File): Promise<void>;
-  /** Shows a session that is kept on this device, with its video where there is one; the review leads back to where it stood. */
+  /**
+   * Shows a recording that is kept on this device, with its video where there is one; the review leads back to where it
+   * was opened.
+   *
+   * @throws Error  where it can't be measured
+   */
   openKept(
     recordingDocument: RecordingDocument,
     fileName: string,
@@ -71,9 +64,6 @@ export interface App extends ReviewActions {
   startTracking(): Promise<void>;
   /** Tracks the shown recording's video once more on this device. */
   trackAgain(): Promise<void>;
-  cancel(): void;
-  /** Hears of every picture while a video is tracked; returns the way to stop. */
-  watchPictures(watcher: PictureWatcher): () => void;
   moveLimits(next: Limits): void;
   endLimitMove(): void;
   /** Sets both limits at once. */
@@ -82,23 +72,21 @@ export interface App extends ReviewActions {
   saveRecording(): void;
   /** Hands over the shown recording as CSV, a row a repetition or a row a frame. */
   saveTable(rows: 'repetitions' | 'frames'): void;
-  show(screen: Exclude<ScreenName, 'tracking'>): void;
   dismissProblem(): void;
-  /** Stops the pose network, which is started anew when it is needed: for whoever needs the device more. */
-  release(): void;
 }
 
 export function createApp(adapters: Adapters): App {
   const store = createStore<AppState>(() => ({ ...initialState, reviewer: adapters.reviewer.read() }));
   const { getState: get, setState: set } = store;
-  const keeper = createTrackerKeeper(adapters.createTracker, (device) => set({ device }));
-  const watchers = new Set<PictureWatcher>();
-  let recording: ShownRecording | null = null;
+  const { navigation } = adapters;
   let chosenFile: File | null = null;
   let job = new AbortController();
-  /** Where to go back to when tracking does not come to its end. */
-  let cameFrom: Exclude<ScreenName, 'tracking'> = 'start';
-  const reviewKeeper = createReviewKeeper(get, set, () => recording, adapters.later);
+  const reviewKeeper = createReviewKeeper(get, set, adapters.later);
+
+  // What went wrong on one screen says nothing on the next.
+  navigation.store.subscribe(({ screen }, before) => {
+    if (screen !== before.screen) set({ problem: null });
+  });
 
   /** Begins a job that ends every other one; what it throws becomes a problem, unless it was cancelled. */
   const run = async (doing: string, work: (signal: AbortSignal) => Promise<void>) => {
@@ -110,35 +98,29 @@ export function createApp(adapters: Adapters): App {
     } catch (error) {
       if (!signal.aborted) set({ problem: explainProblem(error, doing) });
     } finally {
-      if (!signal.aborted) set({ opening: null, progress: null });
+      if (!signal.aborted) set({ opening: null });
     }
   };
 
-  const forgetTracker = () => {
-    keeper.discard();
-    set({ device: { state: 'unknown' } });
-  };
-
   const showRecording = (next: ShownRecording, part: Partial<AppState>) => {
-    recording = next;
     const { setup } = next.measurement;
     const limits = part.limits ?? get().limits;
     const judgements = judgeAll(next.measurement, limits.present);
     set({
-      screen: 'review',
+      recording: next,
       setup,
       judgements,
       changedVerdicts: null,
       selected: tellingRepetition(judgements, limits.present),
-      revision: get().revision + 1,
       ...part,
     });
+    void navigation.show('review', true);
   };
 
   /** Measures what is shown once more: for another task or with other corrections. */
-  const measureAgain = (setup = recording?.setup) => {
-    if (recording === null || setup === undefined || get().screen !== 'review') return;
-    const { corrections, selected } = get();
+  const measureAgain = (setup = get().recording?.setup) => {
+    const { recording, corrections, selected } = get();
+    if (recording === null || setup === undefined || navigation.screen() !== 'review') return;
     const again = measuredAgain(recording, setup, corrections.done);
     const selectedAgain = sameRepetition(recording.measurement, again.measurement, selected);
     showRecording(again, selectedAgain === null ? {} : { selected: selectedAgain });
@@ -148,6 +130,7 @@ export function createApp(adapters: Adapters): App {
 
   /** Judges again; the change is counted against the limits before it. */
   const setLimits = (limits: LimitHistory, before: Limits) => {
+    const { recording } = get();
     if (recording === null) return set({ limits });
     const { measurement } = recording;
     const judgements = judgeAll(measurement, limits.present);
@@ -156,53 +139,24 @@ export function createApp(adapters: Adapters): App {
     set({ limits, judgements, changedVerdicts: changed.length });
   };
 
-  const track = async (
+  const track = (
     video: File,
     setup: TimedSetup,
-    origin: ShownRecording['origin'],
-    note: string,
+    told: Pick<ShownRecording, 'origin' | 'note'>,
     corrections = startCorrections(),
-  ) => {
-    const { screen, model: size } = get();
-    cameFrom = screen === 'tracking' ? 'start' : screen;
-    await run('be tracked', async (signal) => {
-      set({ screen: 'tracking', progress: null, ...(cameFrom === 'home' ? { backTo: 'home' } : {}) });
-      try {
-        const source = await adapters.openFrameSource(video);
-        try {
-          signal.throwIfAborted();
-          const { tracker, device } = await keeper.ready(size, signal);
-          const watched = watchedSource(source, (picture) => watchers.forEach((watch) => watch(picture)));
-          const options = { signal, onProgress: (progress: AppState['progress']) => set({ progress }) };
-          const tracked = await trackVideo(watched, tracker, options);
-          const { weights } = adapters;
-          const { facts } = source;
-          reviewKeeper.begin(null, null);
-          showRecording(
-            trackedRecording({
-              ...{ origin, video, note, observed: tracked, facts, setup, size, device, weights },
-              corrections: corrections.done,
-            }),
-            {
-              ...fresh,
-              corrections,
-              undoable: corrections.done.map(() => 'correction'),
-              limits: startLimits(get().limits.present),
-            },
-          );
-        } finally {
-          source.close();
-        }
-      } catch (error) {
-        if (!signal.aborted) {
-          set({ screen: cameFrom });
-          // After a failure of its own a tracker may never answer again; the next video gets a new one.
-          if (!(error instanceof VideoProblem)) forgetTracker();
-        }
-        throw error;
-      }
+  ) =>
+    run('be tracked', async (signal) => {
+      const { done } = corrections;
+      const tracked = await adapters.tracking.trackFile(video, setup, { ...told, corrections: done, signal });
+      if (tracked === null || signal.aborted) return;
+      reviewKeeper.begin(null, null);
+      showRecording(tracked, {
+        ...fresh,
+        corrections,
+        undoable: done.map(() => 'correction'),
+        limits: startLimits(get().limits.present),
+      });
     });
-  };
 
   const openRecording = (
     document: RecordingDocument,
@@ -223,7 +177,7 @@ export function createApp(adapters: Adapters): App {
 
   /** Ends a move of a limit; who set it when is noted. */
   const settleLimits = () => {
-    const { limits, review, undoable, reviewer } = get();
+    const { recording, limits, review, undoable, reviewer } = get();
     const ended = endMove(limits);
     set({ limits: ended });
     if (recording === null || ended.past.length === limits.past.length) return;
@@ -237,35 +191,30 @@ export function createApp(adapters: Adapters): App {
 
   /** Before there is a recording, what the next one is measured as; in its review, what it is. */
   const changeSetup = (part: Partial<Pick<TimedSetup, 'task' | 'bodyHeightCm'>>) => {
+    const { recording } = get();
     set({ setup: { ...get().setup, ...part } });
-    if (recording === null || get().screen !== 'review') return;
+    if (recording === null || navigation.screen() !== 'review') return;
     measureAgain({ ...recording.setup, ...part });
     reviewKeeper.changed();
   };
 
   const reviewActions = createReviewActions({
     ...{ get, set, setLimits, now: adapters.now, writeReviewer: adapters.reviewer.write },
-    recording: () => recording,
     measureAgain: () => measureAgain(),
     changed: reviewKeeper.changed,
   });
 
   return {
     store,
-    recording: () => recording,
     ...reviewActions,
     setTask: (task) => changeSetup({ task }),
     setSide(side) {
-      if (recording !== null && get().screen === 'review') {
+      const { recording } = get();
+      if (recording !== null && navigation.screen() === 'review') {
         if (recording.measurement.setup.side !== side) reviewActions.correct({ kind: 'working-side', side });
       } else set({ setup: { ...get().setup, side } });
     },
     setBodyHeight: (bodyHeightCm) => changeSetup({ bodyHeightCm }),
-    setModel: (model) => set({ model }),
-    async prepare() {
-      if (get().device.state !== 'unknown') return;
-      await keeper.ready(get().model).catch(() => undefined); // The device line tells of it.
-    },
     openExample: () =>
       run('be opened', async (signal) => {
         set({ opening: 'example' });
@@ -293,13 +242,9 @@ export function createApp(adapters: Adapters): App {
         set({ chosen: source.facts });
       }),
     openKept(recordingDocument, fileName, video, kept) {
-      void run('be opened', (signal) => {
-        signal.throwIfAborted();
-        const backTo = get().screen === 'inbox' ? 'inbox' : 'home';
-        openRecording(recordingDocument, { origin: 'session', fileName, video }, kept);
-        set({ backTo });
-        return Promise.resolve();
-      });
+      job.abort();
+      openRecording(recordingDocument, { origin: 'session', fileName, video }, kept);
+      set({ opening: null, problem: null });
     },
     attachVideo: (file) =>
       run('be attached', async (signal) => {
@@ -307,10 +252,10 @@ export function createApp(adapters: Adapters): App {
         const source = await adapters.openFrameSource(file);
         source.close();
         signal.throwIfAborted();
+        const { recording } = get();
         if (recording === null) return;
         checkSameVideo(source.facts, recording.videoFacts);
-        recording = { ...recording, video: file };
-        set({ revision: get().revision + 1 });
+        set({ recording: { ...recording, video: file } });
       }),
     async readBeside(recordingId) {
       const kept = reviewKeeper.kept();
@@ -322,23 +267,13 @@ export function createApp(adapters: Adapters): App {
     async startTracking() {
       const { side, ...setup } = get().setup;
       if (chosenFile === null || side === null) return;
-      await track(chosenFile, { ...setup, side }, 'video', '');
+      await track(chosenFile, { ...setup, side }, { origin: 'video', note: '' });
     },
     async trackAgain() {
+      const { recording } = get();
       if (recording === null || recording.video === null) return;
       const { video, setup, origin, note } = recording;
-      await track(video, setup, origin, note, get().corrections);
-    },
-    cancel() {
-      if (get().screen !== 'tracking') return;
-      job.abort();
-      // Ends the work at once, and no answer that is still under way can slip into the next recording.
-      forgetTracker();
-      set({ screen: cameFrom, progress: null });
-    },
-    watchPictures(watcher) {
-      watchers.add(watcher);
-      return () => watchers.delete(watcher);
+      await track(video, setup, { origin, note }, get().corrections);
     },
     moveLimits(next) {
       const moved = moveLimits(get().limits, next);
@@ -352,6 +287,7 @@ export function createApp(adapters: Adapters): App {
     },
     select: (selected) => set({ selected }),
     saveRecording() {
+      const { recording } = get();
       if (recording === null) return;
       const { videoFacts: video, model, note, observed, measurement, setup, excluded } = recording;
       const createdAt = adapters.now();
@@ -368,6 +304,7 @@ export function createApp(adapters: Adapters): App {
       if (get().keeping.state === 'unsaved') set({ keeping: { state: 'not-kept' } });
     },
     saveTable(rows) {
+      const { recording } = get();
       if (recording === null) return;
       const limits = get().limits.present;
       const text =
@@ -376,22 +313,7 @@ export function createApp(adapters: Adapters): App {
           : repetitionsCsv({ ...recording, limits });
       adapters.saveFile(`overfoot-${rows}-${dayOf(adapters.now())}.csv`, text);
     },
-    show: (screen) => {
-      if (screen === 'review' && recording === null) return;
-      const from = get().screen;
-      set({
-        screen,
-        problem: null,
-        ...(screen === 'review' || screen === 'mirror' ? {} : { backTo: 'start' }),
-        ...(screen === 'mirror'
-          ? { mirrorBackTo: from === 'review' || from === 'inbox' ? from : 'start' }
-          : {}),
-      });
-    },
     dismissProblem: () => set({ problem: null }),
-    release() {
-      if (get().screen !== 'tracking') forgetTracker();
-    },
   };
 }
 

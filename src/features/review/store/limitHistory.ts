@@ -1,4 +1,4 @@
-import { limitRangeDeg, type Limits } from '#core/protocol/limits';
+import { limitsInRange, type Limits } from '#core/protocol/limits';
 import { sameLimits } from '#core/protocol/sameLimits';
 
 /** Limits in force, with what they were before. */
@@ -16,7 +16,7 @@ export function startLimits(present: Limits): LimitHistory {
 
 /** Moves limits while a slider is held; the whole move counts as one change once it is ended. */
 export function moveLimits(history: LimitHistory, next: Limits): LimitHistory {
-  const present = inRange(next);
+  const present = limitsInRange(next);
   return { ...history, present, movingFrom: history.movingFrom ?? history.present };
 }
 
@@ -33,12 +33,4 @@ export function undoLimits(history: LimitHistory): LimitHistory {
   const before = ended.past.at(-1);
   if (before === undefined) return ended;
   return { present: before, past: ended.past.slice(0, -1), movingFrom: null };
-}
-
-function inRange({ kneeInwardDeg, kneeOutwardDeg, ...others }: Limits): Limits {
-  return { kneeInwardDeg: clamp(kneeInwardDeg), kneeOutwardDeg: clamp(kneeOutwardDeg), ...others };
-}
-
-function clamp(deg: number): number {
-  return Math.min(limitRangeDeg.max, Math.max(limitRangeDeg.min, deg));
 }

@@ -3,7 +3,6 @@ import { addCorrection, redoCorrection, undoCorrection } from '#core/correction/
 import type { RecordingReview } from '#documents/recording/reviewSchema';
 import type { AppState } from './appState';
 import { undoLimits } from './limitHistory';
-import type { ShownRecording } from '#shell/tracking/shownRecording';
 
 /** What a therapist does to a recording in its review. */
 export interface ReviewActions {
@@ -23,7 +22,6 @@ export interface ReviewActions {
 interface Parts {
   get: () => AppState;
   set: (part: Partial<AppState>) => void;
-  recording: () => ShownRecording | null;
   /** Measures the recording anew with the corrections in force. */
   measureAgain: () => void;
   setLimits: (limits: AppState['limits'], before: AppState['limits']['present']) => void;
@@ -34,7 +32,7 @@ interface Parts {
 }
 
 export function createReviewActions(parts: Parts): ReviewActions {
-  const { get, set, recording, measureAgain, setLimits, changed, now } = parts;
+  const { get, set, measureAgain, setLimits, changed, now } = parts;
   const signed = () => ({ by: get().reviewer, at: now().toISOString() });
   const setReview = (part: Partial<RecordingReview>) => {
     set({ review: { ...get().review, ...part } });
@@ -48,8 +46,8 @@ export function createReviewActions(parts: Parts): ReviewActions {
 
   return {
     correct(change) {
-      if (recording() === null) return;
-      const { corrections, undoable } = get();
+      const { recording, corrections, undoable } = get();
+      if (recording === null) return;
       withCorrections(addCorrection(corrections, { change, ...signed() }), [...undoable, 'correction']);
     },
     undo() {

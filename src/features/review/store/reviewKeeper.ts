@@ -2,7 +2,6 @@ import { deriveRecording } from '#documents/recording/buildRecording';
 import type { RecordingHead } from '#documents/recording/recordingHead';
 import type { AppState } from './appState';
 import { explainProblem } from '#shell/explainProblem';
-import type { ShownRecording } from '#shell/tracking/shownRecording';
 import type { KeptReview } from './keptReview';
 
 /** Keeps a review as it goes on: one saving at a time, and what came meanwhile in the next. */
@@ -18,7 +17,6 @@ export interface ReviewKeeper {
 export function createReviewKeeper(
   get: () => AppState,
   set: (part: Partial<AppState>) => void,
-  recording: () => ShownRecording | null,
   later: (call: () => void) => void,
 ): ReviewKeeper {
   let current: { kept: KeptReview; document: RecordingHead } | null = null;
@@ -32,7 +30,7 @@ export function createReviewKeeper(
     isDue = false;
     let keeping: AppState['keeping'] = { state: 'kept' };
     try {
-      await mine.kept.save(reviewedRecording(mine.document, get(), recording()));
+      await mine.kept.save(reviewedRecording(mine.document, get()));
     } catch (error) {
       keeping = { state: 'failed', sentence: explainProblem(error, 'be kept').sentence };
     }
@@ -59,8 +57,7 @@ export function createReviewKeeper(
 /** The kept session with what the review made of it; the joints stay where they are. */
 function reviewedRecording(
   document: RecordingHead,
-  { limits, corrections, review }: AppState,
-  recording: ShownRecording | null,
+  { recording, limits, corrections, review }: AppState,
 ): RecordingHead {
   if (recording === null) throw new Error('There is no recording to keep a review of.');
   const { done } = corrections;

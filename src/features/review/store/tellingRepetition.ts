@@ -1,5 +1,5 @@
 import type { Limits } from '#core/protocol/limits';
-import { beyondLimitDeg } from '#core/scoring/beyondLimitDeg';
+import { beyondLimit } from '#core/scoring/beyondLimit';
 import type { Judgement } from '#core/scoring/judge';
 
 /**
@@ -9,10 +9,10 @@ import type { Judgement } from '#core/scoring/judge';
  */
 export function tellingRepetition(judgements: readonly Judgement[], limits: Limits): number | null {
   if (judgements.length === 0) return null;
-  let [telling, mostDeg] = [0, -Infinity];
+  let [telling, most] = [0, -Infinity];
   judgements.forEach((judgement, index) => {
-    const beyondDeg = beyondLimitDeg(judgement, limits);
-    if (beyondDeg !== null && beyondDeg > mostDeg) [telling, mostDeg] = [index, beyondDeg];
+    const beyond = beyondLimit(judgement, limits);
+    if (beyond !== null && beyond > most) [telling, most] = [index, beyond];
   });
   return telling;
 }

@@ -1,4 +1,4 @@
-import { formatAngle } from '#words/formatAngle';
+import { formatValue } from '#words/formatMeasure';
 import type { PeakChange } from './peakChange';
 
 /**
@@ -8,7 +8,7 @@ import type { PeakChange } from './peakChange';
  */
 export function changeSentence(change: PeakChange, earlierDay: string): string {
   const { earlierDeg, laterDeg, detectableDeg, verdict } = change;
-  const fact = `Mean peak ${formatAngle(laterDeg)}, ${formatAngle(earlierDeg)} on ${earlierDay}`;
+  const fact = `Mean peak ${formatValue('knee-angle', laterDeg)}, ${formatValue('knee-angle', earlierDeg)} on ${earlierDay}`;
   // Rounded up: a change that is shown as large as what can be told must not be within error.
   const least = `${Math.ceil(detectableDeg)}°`;
   switch (verdict) {

@@ -1,7 +1,7 @@
 import type { Finding } from './finding';
 import type { ListedSession } from './listedSession';
 import { findPain } from './findPain';
-import { mostFrequent, type SetResult } from './setResult';
+import { mostFrequent, type SetReport } from './buildSetReport';
 
 /** From this share of repetitions without a verdict on, the view counts as too poor. Our own choice, no source. */
 export const poorViewShare = 1 / 4;
@@ -35,7 +35,7 @@ function findCutShort({ sets }: Pick<ListedSession, 'sets'>): Finding[] {
   return firstReason === undefined ? [] : [{ kind: 'cut-short', sets: reasons.length, firstReason }];
 }
 
-function findMovement(results: readonly SetResult[]): Finding[] {
+function findMovement(results: readonly SetReport[]): Finding[] {
   const marks = results.flatMap((result) => result.marks);
   const unmeasured = marks.filter(({ verdict }) => verdict === 'not-measured').length;
   const outside = marks.filter(({ verdict }) => verdict === 'out-of-line');

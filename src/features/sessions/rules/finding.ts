@@ -1,6 +1,6 @@
 import type { MissingReason } from '#core/measurement/curve';
 import type { MeasureId } from '#core/measures/measures';
-import type { Direction } from '#core/scoring/judge';
+import type { Direction } from '#core/scoring/deciding';
 
 export type PainMoment = 'before' | 'during' | 'after';
 

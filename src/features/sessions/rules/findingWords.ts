@@ -1,5 +1,5 @@
 import { capitalised } from '#words/capitalised';
-import { measureNames } from '#words/formatMeasure';
+import { measureName } from '#words/formatMeasure';
 import { reasonWords } from '#words/reasonWords';
 import type { Finding, PainMoment } from './finding';
 
@@ -46,7 +46,7 @@ export function findingSentence(finding: Finding): string {
         : `${finding.sets} sets were cut short; the first one: ${closed(finding.firstReason)}`;
     case 'out-of-line': {
       const { ways, measures } = finding;
-      const beyond = measures.map((id) => measureNames[id].toLowerCase()).join(', ');
+      const beyond = measures.map(measureName).join(', ');
       const other = beyond === '' ? '' : `beyond its limit: ${beyond}`;
       if (ways.length === 0) return `In ${measuredShare(finding)} something went ${other}.`;
       const way = ways.length === 1 ? ways[0]! : 'sometimes inward, sometimes outward';

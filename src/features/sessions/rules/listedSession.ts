@@ -1,7 +1,7 @@
 import type { Limits } from '#core/protocol/limits';
 import type { LimitsSet } from '#documents/recording/reviewSchema';
 import type { SessionDocument, SessionSet } from '#documents/session/sessionDocument';
-import type { SetResult } from './setResult';
+import type { SetReport } from './buildSetReport';
 
 /** What is known of a set's recording. */
 export type SetReading =
@@ -10,7 +10,7 @@ export type SetReading =
   | { state: 'reading' }
   | {
       state: 'read';
-      result: SetResult;
+      result: SetReport;
       hasVideo: boolean;
       /** Whether the careful measuring from the stored video is still to come; until then the numbers are those tracked live. */
       isWaiting: boolean;

@@ -5,13 +5,13 @@ import type { ListedSession } from '../rules/listedSession';
 import { useKeptSessions } from '../keptSessionsContext';
 import { DeleteButton } from './DeleteButton';
 import { SetList } from './SetList';
-import { patientName, scoreWords, setCount, sessionLength, sessionTime } from './sessionWords';
+import { patientName, scoreWords, countedSets, sessionLength, sessionTime } from './sessionWords';
 
 /** One visit: what needs a look, how it felt, and its sets. */
 export function SessionDetail({ session }: { session: ListedSession }) {
   const keptSessions = useKeptSessions();
   const needs = findNeeds(session);
-  const facts = [sessionTime(session), sessionLength(session), setCount(session)].filter(
+  const facts = [sessionTime(session), sessionLength(session), countedSets(session)].filter(
     (fact) => fact !== null,
   );
   const line = facts.map((fact) => fact.replaceAll(' ', '\u00a0')).join(' · '); // It breaks between facts.

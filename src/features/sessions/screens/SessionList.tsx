@@ -3,7 +3,7 @@ import { findNeeds } from '../rules/findNeeds';
 import { shortFinding } from '../rules/findingWords';
 import { groupByPatient } from '../rules/groupByPatient';
 import type { ListedSession } from '../rules/listedSession';
-import { patientName, setCount, sessionTime } from './sessionWords';
+import { patientName, countedSets, sessionTime } from './sessionWords';
 
 interface Props {
   sessions: readonly ListedSession[];
@@ -38,7 +38,7 @@ export function SessionList({ sessions, selected, onSelect }: Props) {
             >
               <Text slot="label" className="inbox-item-head">
                 <strong className="number">{sessionTime(session)}</strong>
-                <span className="soft small">{setCount(session)}</span>
+                <span className="soft small">{countedSets(session)}</span>
               </Text>
               <Text slot="description" className="inbox-item-needs small">
                 <Needs session={session} />

@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 import { Button } from 'react-aria-components';
-import { useApp } from '#features/review/appContext';
+import { useNavigation } from '#shell/navigation/navigationContext';
 import { useKeptSessions, useKeptSessionsState } from '../keptSessionsContext';
 import { Brand } from '#ui/components/Brand';
 import { ProblemMessage } from '#ui/components/ProblemMessage';
@@ -21,7 +21,7 @@ import { SessionList } from './SessionList';
 
 /** The sessions kept on this device, by patient, with what needs a look in each. */
 export function SessionsScreen() {
-  const app = useApp();
+  const navigation = useNavigation();
   const keptSessions = useKeptSessions();
   const problem = useKeptSessionsState((state) => state.problem);
   useEffect(() => {
@@ -33,14 +33,14 @@ export function SessionsScreen() {
       <header className="inbox-head">
         <Brand />
         <h1>Kept sessions</h1>
-        <Button className="button button-quiet" onPress={() => app.show('mirror')}>
+        <Button className="button button-quiet" onPress={() => void navigation.show('mirror')}>
           Live mirror
         </Button>
         <DeviceButton />
         <BackupButton />
         <LockButton />
         <KeyButton />
-        <Button className="button button-quiet" onPress={() => app.show('start')}>
+        <Button className="button button-quiet" onPress={() => navigation.returnTo('start')}>
           Back to the start
         </Button>
       </header>

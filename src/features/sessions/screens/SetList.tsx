@@ -5,7 +5,15 @@ import { changeSentence } from '../rules/changeWords';
 import type { ListedRecording, ListedSession } from '../rules/listedSession';
 import { changeSinceLast } from '../rules/peakChange';
 import { reasonWords } from '#words/reasonWords';
-import { patientName, scoreWords, setDone, setName, setPlace, sessionDay, sessionTime } from './sessionWords';
+import {
+  patientName,
+  scoreWords,
+  doneInSet,
+  nameOfSet,
+  placeOfSet,
+  sessionDay,
+  sessionTime,
+} from './sessionWords';
 
 /** The sets of a visit, one a row; up and down moves, Enter opens the recording in the review. */
 export function SetList({ session }: { session: ListedSession }) {
@@ -15,7 +23,7 @@ export function SetList({ session }: { session: ListedSession }) {
   const open = (key: unknown) => {
     const set = session.sets[Number(key)];
     if (set === undefined || set.line.sessionId === null || set.reading.state !== 'read') return;
-    const title = `${patientName(session.patient)}, ${sessionTime(session)}: ${setName(set)}, ${setPlace(set)}`;
+    const title = `${patientName(session.patient)}, ${sessionTime(session)}: ${nameOfSet(set)}, ${placeOfSet(set)}`;
     void keptSessions.openSet(set.line.sessionId, title);
   };
   return (
@@ -36,7 +44,7 @@ export function SetList({ session }: { session: ListedSession }) {
               key={index}
               id={index}
               className={`set-row set-${set.reading.state}`}
-              textValue={`${setName(set)}, ${setPlace(set)}`}
+              textValue={`${nameOfSet(set)}, ${placeOfSet(set)}`}
             >
               <SetCells
                 set={set}
@@ -64,10 +72,10 @@ function SetCells({ set, isOpening, change }: SetCellsProps) {
   return (
     <>
       <span className="set-name">
-        <strong>{setName(set)}</strong>
-        <span className="small soft">{setPlace(set)}</span>
+        <strong>{nameOfSet(set)}</strong>
+        <span className="small soft">{placeOfSet(set)}</span>
       </span>
-      <span className="number">{setDone(set)}</span>
+      <span className="number">{doneInSet(set)}</span>
       <span>
         <Marks reading={reading} />
       </span>

@@ -33,22 +33,22 @@ export function patientName(patient: string): string {
 }
 
 /** '3 sets'. */
-export function setCount({ sets }: Pick<ListedSession, 'sets'>): string {
+export function countedSets({ sets }: Pick<ListedSession, 'sets'>): string {
   return `${sets.length} ${sets.length === 1 ? 'set' : 'sets'}`;
 }
 
 /** The task or hold of a set, as it stands on screens. */
-export function setName({ line: { task } }: ListedRecording): string {
+export function nameOfSet({ line: { task } }: ListedRecording): string {
   return findExercise(task).name;
 }
 
 /** Side and number: 'right, set 2'. */
-export function setPlace({ line: { side, number } }: ListedRecording): string {
+export function placeOfSet({ line: { side, number } }: ListedRecording): string {
   return `${side}, set ${number}`;
 }
 
 /** What was done of what was asked: '6 of 8 repetitions', '30 s held'; null where nothing is known. */
-export function setDone({ line, reading }: ListedRecording): string | null {
+export function doneInSet({ line, reading }: ListedRecording): string | null {
   const { heldMs, prescribedRepetitions: asked } = line;
   if (heldMs !== null) return `${Math.round(heldMs / 1000)} s held`;
   if (reading.state !== 'read') return asked === null ? null : `${asked} asked for`;

@@ -3,7 +3,7 @@ import { removalNotes } from './removalNotes';
 
 /** The browser as the inbox needs it. */
 export function browserKeptSessions(
-  parts: Pick<KeptSessionsAdapters, 'app' | 'openRepository' | 'measureWaiting' | 'forgetPatient'>,
+  parts: Pick<KeptSessionsAdapters, 'app' | 'openRepository' | 'forgetPatient'>,
 ): KeptSessionsAdapters {
   return {
     ...parts,

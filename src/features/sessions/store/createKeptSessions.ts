@@ -11,7 +11,7 @@ import type { App } from '#features/review/store/createApp';
 import { explainProblem } from '#shell/explainProblem';
 import { initialKeptSessionsState, type KeptSessionsState } from './keptSessionsState';
 import { listSessions } from './listSessions';
-import { readSet } from './readSet';
+import { loadSet } from './loadSet';
 import { recordsOfPatient } from './recordsOfPatient';
 import { saveReviewed } from '#features/review/store/saveReviewed';
 import { reviewSession } from './reviewSession';
@@ -25,13 +25,11 @@ export interface KeptSessionsAdapters {
   nowMs: () => number;
   /** Calls once, later; returns the way to call it off. */
   later: (ms: number, call: () => void) => () => void;
-  /** Begins to measure, in the background, what waits for it; it does no harm where that is under way. */
-  measureWaiting: () => void;
   /** Forgets what lies beside the repository. */
   forgetRest: () => void;
   /** Forgets the draft and the last plan that the page still has of a patient. */
   forgetPatient: (patient: string) => void;
-  app: Pick<App, 'store' | 'openKept' | 'dismissProblem'>;
+  app: Pick<App, 'openKept'>;
 }
 
 /** The sessions that are kept on this device. No action throws or rejects: what goes wrong stands in the state. */
@@ -58,9 +56,6 @@ export interface KeptSessions {
   eraseAll(): Promise<void>;
 }
 
-/** How often it is looked whether sets that wait were measured meanwhile, ms. */
-const lookAgainMs = 5000;
-
 export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions {
   const { openRepository, notes, nowMs, later, app } = adapters;
   const store = createStore<KeptSessionsState>(() => initialKeptSessionsState);
@@ -70,7 +65,8 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
   let isShown = false;
   let turn = 0;
   let spaceTurn = 0;
-  let stopLooking: () => void = () => undefined;
+  let watched: Repository | null = null;
+  let isSettling = false;
 
   const repository = async () => (await openRepository()).repository;
   const removals = createRemovals({
@@ -86,7 +82,6 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
   });
 
   const save = async (recording: RecordingHead, fromVideo: RecordingFacts['fromVideo']) => {
-    known.delete(recording.id);
     await saveReviewed(await repository(), recording, fromVideo);
   };
   const readOther = async (recordingId: string) => {
@@ -102,42 +97,63 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
       const { repository, problem } = await openRepository();
       const sentence = problem === null ? null : problem.message;
       set({ storage: sentence === null ? { state: 'lasting' } : { state: 'memory', sentence } });
+      watch(repository);
       return repository;
     } catch (error) {
       set({ storage: { state: 'blocked', sentence: explainProblem(error, 'be opened').sentence } });
       return null;
     }
   };
-  const readAll = async (kept: Repository, isCurrent: () => boolean): Promise<boolean> => {
+  const readAll = async (kept: Repository, isCurrent: () => boolean): Promise<void> => {
     const { sessions, unreadable, facts } = await listSessions(kept);
-    if (!isCurrent()) return false;
+    if (!isCurrent()) return;
     const readAs = (id: string) =>
       `${facts.get(id)?.fromVideo ?? 'impossible'} ${takenLimits(sessions, id)?.at ?? ''}`;
     set({ sessions: withReadings(sessions, (id) => settled(known.get(id), readAs(id))), unreadable });
-    let isWaiting = false;
     for (const id of recordingIds(sessions)) {
       const reading =
-        settled(known.get(id), readAs(id)) ?? (await readSet(id, takenLimits(sessions, id), kept));
-      if (!isCurrent()) return false;
+        settled(known.get(id), readAs(id)) ?? (await loadSet(id, takenLimits(sessions, id), kept));
+      if (!isCurrent()) return;
       known.set(id, { readAs: readAs(id), reading });
-      isWaiting ||= reading.state === 'read' && reading.isWaiting;
       set({ sessions: withReadings(get().sessions ?? [], (other) => (other === id ? reading : null)) });
     }
-    return isWaiting;
   };
   const look = async (): Promise<void> => {
-    stopLooking();
     const mine = ++turn;
     const isCurrent = () => mine === turn;
     const kept = await open();
     if (kept === null || !isCurrent()) return;
     try {
-      await removals.settle().catch(() => undefined); // Told where it is shown, by its being there still.
-      if ((await readAll(kept, isCurrent)) && isCurrent())
-        stopLooking = later(lookAgainMs, () => void look());
+      isSettling = true;
+      await removals.settle().catch(() => undefined); // What could not be deleted is still listed.
+      isSettling = false;
+      if (!isCurrent()) return;
+      await readAll(kept, isCurrent);
     } catch (error) {
       if (isCurrent()) set({ sessions: get().sessions ?? [], problem: explainProblem(error, 'be listed') });
     }
+  };
+
+  /** What is changed while the list is shown, here or in another tab, is listed at once. */
+  const watch = (kept: Repository) => {
+    if (kept === watched) return;
+    watched = kept;
+    kept.subscribe(({ kind, id }) => {
+      if (kind !== 'sessions' && kind !== 'recordings') return;
+      if (id === null) known.clear();
+      else known.delete(id);
+      if (isShown) lookSoon();
+    });
+  };
+  /** Changes that come together are listed once. */
+  let isDue = false;
+  const lookSoon = () => {
+    if (isDue || isSettling) return; // What settling deletes is not listed afterwards anyway.
+    isDue = true;
+    queueMicrotask(() => {
+      isDue = false;
+      if (isShown) void look();
+    });
   };
 
   const told = async (doing: string, work: (kept: Repository) => Promise<void>) => {
@@ -162,7 +178,6 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
     freeVideos: (weeks) =>
       told('be deleted', async (kept) => {
         set({ freedBytes: await kept.freeVideos(weeksAgo(weeks)) });
-        known.clear();
         await look();
         await lookAtSpace(weeks);
       }),
@@ -170,19 +185,16 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
       told('be deleted', async (kept) => {
         await kept.eraseAll();
         adapters.forgetRest();
-        known.clear();
         set({ selected: null, space: null, freeableBytes: null, freedBytes: null });
         await look();
       }),
     enter() {
       isShown = true;
-      adapters.measureWaiting();
       return look();
     },
     leave() {
       isShown = false;
       turn++;
-      stopLooking();
     },
     select: (selected) => set({ selected }),
     async openSet(recordingId, title) {
@@ -203,9 +215,6 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
           save: (reviewed) => save(reviewed, kept.facts.fromVideo),
           readOther,
         });
-        const { problem } = app.store.getState();
-        app.dismissProblem(); // What goes wrong there is told here.
-        set({ problem });
       } catch (error) {
         set({ problem: explainProblem(error, 'be opened') });
       } finally {

@@ -1,5 +1,5 @@
 import type { ListedSession } from '../rules/listedSession';
-import type { Problem } from '#shell/explainProblem';
+import type { ShownProblem } from '#shell/explainProblem';
 
 /** Whether what is kept here outlasts the tab; the sentence says why not, and what to do. */
 export type SessionsStorage =
@@ -45,7 +45,7 @@ export interface KeptSessionsState {
   freeableBytes: number | null;
   /** How much the videos came to that were deleted last; null before. */
   freedBytes: number | null;
-  problem: Problem | null;
+  problem: ShownProblem | null;
 }
 
 export const initialKeptSessionsState: KeptSessionsState = {

@@ -1,5 +1,5 @@
 import type { Repository } from '#device/storage/repository';
-import { explainProblem, type Problem } from '#shell/explainProblem';
+import { explainProblem, type ShownProblem } from '#shell/explainProblem';
 import type { Removable, Removal } from './keptSessionsState';
 
 /** How long a removal can be taken back, ms. */
@@ -25,7 +25,7 @@ interface RemovalParts {
   onChange: (removals: readonly Removal[]) => void;
   /** Hears when one is gone for good. */
   onGone: (removal: Removal) => void;
-  onProblem: (problem: Problem) => void;
+  onProblem: (problem: ShownProblem) => void;
 }
 
 /** Deletes for good, after a time in which it can be taken back. */

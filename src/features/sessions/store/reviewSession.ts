@@ -1,6 +1,6 @@
 import type { ListedSession } from '../rules/listedSession';
 import { findExercise } from '#core/exercises/exercises';
-import { formatAngle } from '#words/formatAngle';
+import { formatValue } from '#words/formatMeasure';
 import type { ReviewSession } from '#features/review/store/keptReview';
 
 /** Recordings offered to be looked at beside another. */
@@ -39,5 +39,5 @@ function otherSideWords({ sets }: ListedSession, line: ReviewSession['line']): s
   const { alignmentPct, peak } = other.reading.result;
   if (alignmentPct === null) return 'not measured';
   const score = `${Math.round(alignmentPct)} % within`;
-  return peak === null ? score : `${score}, usual peak ${formatAngle(peak.meanDeg)}`;
+  return peak === null ? score : `${score}, usual peak ${formatValue('knee-angle', peak.meanDeg)}`;
 }

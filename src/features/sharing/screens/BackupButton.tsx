@@ -2,10 +2,10 @@ import { useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
 import { useBackup, useBackupState } from '../backupContext';
 import type { BackupContents } from '../store/backup/packBackup';
-import { PassphraseField } from '#ui/components/PassphraseField';
+import { ErrorLine } from '#ui/components/ErrorLine';
 import { ProgressFill } from '#ui/components/ProgressFill';
 import { HeadDialog } from '#ui/components/HeadDialog';
-import { passphraseHint } from '#ui/components/passphraseHint';
+import { NewPassphrase, nothingTyped } from '#ui/components/NewPassphrase';
 
 /** One sealed file of everything: saved, opened, brought back. */
 export function BackupButton() {
@@ -28,11 +28,7 @@ function Contents() {
       ) : (
         <Ways />
       )}
-      {sentence !== null && (
-        <p className="field-error" role="alert">
-          {sentence}
-        </p>
-      )}
+      <ErrorLine sentence={sentence} />
     </>
   );
 }
@@ -41,8 +37,8 @@ function Ways() {
   const backup = useBackup();
   const state = useBackupState((backup) => backup.state);
   const saved = useBackupState((backup) => backup.saved);
-  const [passphrase, setPassphrase] = useState('');
-  const [repeated, setRepeated] = useState('');
+  const [typed, setTyped] = useState(nothingTyped);
+  const { passphrase, repeated } = typed;
   return (
     <>
       <p>
@@ -50,13 +46,12 @@ function Ways() {
         Keep it in another place than this device, and the passphrase in another place than the file. A set
         that was broken off and neither kept nor dropped yet is not in it.
       </p>
-      <PassphraseField
+      <NewPassphrase
         label="Passphrase of the backup"
-        hint={passphraseHint}
-        value={passphrase}
-        onChange={setPassphrase}
+        repeatLabel="The same again, to save one"
+        value={typed}
+        onChange={setTyped}
       />
-      <PassphraseField label="The same again, to save one" value={repeated} onChange={setRepeated} />
       <div className="inbox-sent-ways">
         <Button
           className="button"

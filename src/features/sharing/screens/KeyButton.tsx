@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
+import { ErrorLine } from '#ui/components/ErrorLine';
 import { PassphraseField } from '#ui/components/PassphraseField';
 import { HeadDialog } from '#ui/components/HeadDialog';
 import { passphraseHint } from '#ui/components/passphraseHint';
@@ -66,11 +67,7 @@ function KeyFields() {
           </Button>
         </FileTrigger>
       </div>
-      {sentence !== null && (
-        <p className="field-error" role="alert">
-          {sentence}
-        </p>
-      )}
+      <ErrorLine sentence={sentence} />
     </>
   );
 }

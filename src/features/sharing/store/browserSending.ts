@@ -8,14 +8,9 @@ import type { SendingWorld } from './createSending';
 import type { KeyPair } from '#shell/seal';
 
 /** The browser as receiving sessions needs it. */
-export function browserClinic(
-  openRepository: () => Promise<OpenedRepository>,
-  notes: Notes,
-  onKept: () => void,
-): ClinicWorld {
+export function browserClinic(openRepository: () => Promise<OpenedRepository>, notes: Notes): ClinicWorld {
   return {
     openRepository,
-    onKept,
     saveBlob,
     firstKeys: keysOf(notes.read('keys')),
     readKeys: async () => keysOf(await notes.readAnew('keys')),

@@ -1,8 +1,8 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import { ParcelProblem } from '#documents/parcel/parcelProblem';
+import { Problem } from '#core/problem';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import { explainProblem } from '#shell/explainProblem';
-import { keepParcel, standingOf } from './keepParcel';
+import { saveParcel, standingOf } from './saveParcel';
 import { unpackParcel, type Parcel } from './parcel';
 import { backUpKey, newKeyPair, restoreKey, shortPassphrase, unseal, type KeyPair } from '#shell/seal';
 
@@ -37,8 +37,6 @@ export interface ClinicWorld {
   /** Rejects where they can't be kept. */
   writeKeys(keys: readonly KeyPair[]): Promise<void>;
   saveBlob(fileName: string, blob: Blob): void;
-  /** Called when something new is kept. */
-  onKept(): void;
   /** log2 of the cost of trying a key backup's passphrase; age's default if left out. */
   scryptWorkFactor?: number;
 }
@@ -57,8 +55,6 @@ export interface Clinic {
   /** Says whether a file takes the place of what is kept of the same visit. */
   decide(index: number, replaces: boolean): Promise<void>;
   clearList(): void;
-  /** To be called when keys may have come from elsewhere. */
-  lookAnew(): Promise<void>;
 }
 
 export function createClinic(world: ClinicWorld): Clinic {
@@ -84,6 +80,15 @@ export function createClinic(world: ClinicWorld): Clinic {
     keys = await world.readKeys();
     set(ofKeys());
   };
+  /** Keys may come from a backup or from another tab. */
+  void world
+    .openRepository()
+    .then(({ repository }) =>
+      repository.subscribe(({ kind, id }) => {
+        if (kind === 'notes' && (id === null || id === 'keys')) void lookAnew().catch(() => undefined);
+      }),
+    )
+    .catch(() => undefined); // Where nothing can be opened, that is reported where files are.
   const tell = (index: number, change: Partial<Incoming>) =>
     set({ incoming: get().incoming.map((one, at) => (at === index ? { ...one, ...change } : one)) });
 
@@ -91,7 +96,7 @@ export function createClinic(world: ClinicWorld): Clinic {
   const open = async (file: Blob): Promise<Parcel> => {
     await lookAnew();
     if (keys.length === 0)
-      throw new ParcelProblem('No key is on this device. Make one, or bring it here from its backup.');
+      throw new Problem('file', 'No key is on this device. Make one, or bring it here from its backup.');
     let first: unknown = null;
     for (const { identity } of keys) {
       try {
@@ -104,9 +109,8 @@ export function createClinic(world: ClinicWorld): Clinic {
   };
   const keep = async (index: number, parcel: Parcel) => {
     try {
-      await keepParcel(parcel, (await world.openRepository()).repository);
+      await saveParcel(parcel, (await world.openRepository()).repository);
       tell(index, { state: 'kept' });
-      world.onKept();
     } catch (error) {
       tell(index, { state: 'refused', sentence: explainProblem(error, 'be kept').sentence });
     }
@@ -158,7 +162,6 @@ export function createClinic(world: ClinicWorld): Clinic {
       if (replaces) await keep(index, parcel);
       else tell(index, { state: 'left' });
     },
-    lookAnew: () => lookAnew().catch(() => undefined),
     clearList() {
       waiting.clear();
       set({ incoming: [] });

@@ -1,7 +1,7 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 import { deflateSync, Inflate, strFromU8, strToU8 } from 'fflate';
-import { ParcelProblem } from '#documents/parcel/parcelProblem';
+import { Problem } from '#core/problem';
 
 /** So much is unpacked at a time, so that a bomb is noticed after one piece. */
 const pieceBytes = 16_384;
@@ -26,10 +26,10 @@ export function packPart(document: unknown): PackedPart {
  * The text of a packed document.
  *
  * @param whatNext  what to do where it can't be unpacked
- * @throws ParcelProblem  where it is not exactly as long as it says; no more than that is ever unpacked
+ * @throws Problem  where it is not exactly as long as it says; no more than that is ever unpacked
  */
 export async function unpackPart(blob: Blob, unpackedBytes: number, whatNext: string): Promise<string> {
-  const wrong = new ParcelProblem(`A document in it can’t be unpacked. ${whatNext}`);
+  const wrong = new Problem('file', `A document in it can’t be unpacked. ${whatNext}`);
   const packed = new Uint8Array(await blob.arrayBuffer());
   const unpacked = new Uint8Array(unpackedBytes);
   let length = 0;

@@ -6,7 +6,7 @@ import {
   type ParcelFile,
   type ParcelManifest,
 } from '#documents/parcel/parcelManifest';
-import { ParcelProblem } from '#documents/parcel/parcelProblem';
+import { Problem } from '#core/problem';
 import { parseRecording } from '#documents/recording/parseRecording';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import type { SessionDocument } from '#documents/session/sessionDocument';
@@ -60,11 +60,11 @@ export async function packParcel({ session, sets }: Parcel): Promise<Blob> {
 /**
  * Checks and opens what packParcel made, which may be anything: sizes, checksums, and every document.
  *
- * @throws ParcelProblem, SessionProblem  with a sentence; nothing of it is given where a part is not right
+ * @throws Problem  with a sentence; nothing of it is given where a part is not right
  */
 export async function unpackParcel(blob: Blob): Promise<Parcel> {
   const head = await firstLine(blob, parcelBounds.manifestBytes);
-  if (head === null) throw new ParcelProblem('It is no session from Overfoot.');
+  if (head === null) throw new Problem('file', 'It is no session from Overfoot.');
   const { visit: session, files } = readManifest(head.line, blob.size - head.endBytes);
   const recordings = new Map<string, ParcelSet>();
   const videos = new Map<string, Blob>();
@@ -74,7 +74,7 @@ export async function unpackParcel(blob: Blob): Promise<Parcel> {
     const part = blob.slice(from, from + file.bytes, type);
     from += file.bytes;
     if ((await hashOf(part)) !== file.sha256)
-      throw new ParcelProblem(`A part of it was changed or lost on the way. ${askAgain}`);
+      throw new Problem('file', `A part of it was changed or lost on the way. ${askAgain}`);
     if (file.kind === 'video') videos.set(file.sessionId, part);
     else recordings.set(file.sessionId, { recording: await readPacked(part, file), video: null });
   }
@@ -88,6 +88,6 @@ async function readPacked(
 ): Promise<RecordingDocument> {
   const recording = parseRecording(await unpackPart(part, unpackedBytes, askAgain));
   if (recording.id !== recordingId)
-    throw new ParcelProblem(`A recording in it is not the one of its set. ${askAgain}`);
+    throw new Problem('file', `A recording in it is not the one of its set. ${askAgain}`);
   return recording;
 }

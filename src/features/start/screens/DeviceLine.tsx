@@ -1,9 +1,9 @@
-import { useAppState } from '#features/review/appContext';
+import { useTrackingState } from '#shell/tracking/trackingContext';
 import type { DeviceState } from '#shell/tracking/deviceState';
 
 /** What the pose network runs on, as far as it is known. */
 export function DeviceLine() {
-  const device = useAppState((state) => state.device);
+  const device = useTrackingState((state) => state.device);
   return (
     <p className="small soft start-device">
       <strong>About this device:</strong> {describe(device)}

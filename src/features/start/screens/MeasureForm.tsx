@@ -1,8 +1,10 @@
 import { useState, type FormEvent } from 'react';
 import { Button } from 'react-aria-components';
 import { useApp, useAppState } from '#features/review/appContext';
+import { useTracking, useTrackingState } from '#shell/tracking/trackingContext';
 import { BodyHeight } from '#ui/components/BodyHeight';
 import { Choice, type Option } from '#ui/components/Choice';
+import { ErrorLine } from '#ui/components/ErrorLine';
 import { FileDrop } from '#ui/components/FileDrop';
 import { SideChoice } from '#ui/components/SideChoice';
 import { TaskChoice } from '#ui/components/TaskChoice';
@@ -27,8 +29,9 @@ const models: Option<PoseModel>[] = [
 /** Everything that a measurement needs: a video, the task, the working side, and how thoroughly to look. */
 export function MeasureForm() {
   const app = useApp();
+  const tracking = useTracking();
   const { task, side, bodyHeightCm } = useAppState((state) => state.setup);
-  const model = useAppState((state) => state.model);
+  const model = useTrackingState((state) => state.model);
   const chosen = useAppState((state) => state.chosen);
   const isOpening = useAppState((state) => state.opening === 'file');
   const [wasPressed, setWasPressed] = useState(false);
@@ -53,14 +56,10 @@ export function MeasureForm() {
           </p>
         )}
       </FileDrop>
-      {wasPressed && chosen === null && !isOpening && (
-        <p className="small field-error" role="alert">
-          Choose a video first.
-        </p>
-      )}
+      {wasPressed && chosen === null && !isOpening && <ErrorLine sentence="Choose a video first." isSmall />}
       <div className="measure-pair">
         <TaskChoice value={task} onChange={app.setTask} />
-        <Choice label="How closely to look" options={models} value={model} onChange={app.setModel} />
+        <Choice label="How closely to look" options={models} value={model} onChange={tracking.setModel} />
       </div>
       <div className="measure-pair">
         <SideChoice

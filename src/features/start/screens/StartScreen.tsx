@@ -1,6 +1,8 @@
 import { useEffect } from 'react';
 import { Button } from 'react-aria-components';
+import { useNavigation } from '#shell/navigation/navigationContext';
 import { useApp, useAppState } from '#features/review/appContext';
+import { useTracking } from '#shell/tracking/trackingContext';
 import { Brand } from '#ui/components/Brand';
 import { ProblemMessage } from '#ui/components/ProblemMessage';
 import { DeviceLine } from './DeviceLine';
@@ -13,15 +15,17 @@ import './start.css';
 /** What it is for, and three ways in: exercise at home, look at the example, or measure a video. */
 export function StartScreen() {
   const app = useApp();
+  const navigation = useNavigation();
+  const tracking = useTracking();
   const problem = useAppState((state) => state.problem);
   const opening = useAppState((state) => state.opening);
-  const hasResult = useAppState((state) => state.revision > 0);
+  const hasResult = useAppState((state) => state.recording !== null);
 
   useEffect(() => {
     // The network starts while the person reads, so that the first measurement need not wait for it.
-    const timer = setTimeout(() => void app.prepare(), 1500);
+    const timer = setTimeout(() => void tracking.prepare(), 1500);
     return () => clearTimeout(timer);
-  }, [app]);
+  }, [tracking]);
 
   return (
     <div className="start">
@@ -29,17 +33,17 @@ export function StartScreen() {
         <Brand />
         <nav className="start-ways">
           {hasResult && (
-            <Button className="button button-quiet" onPress={() => app.show('review')}>
+            <Button className="button button-quiet" onPress={() => void navigation.show('review')}>
               Back to the result
             </Button>
           )}
-          <Button className="button button-quiet" onPress={() => app.show('plan')}>
+          <Button className="button button-quiet" onPress={() => void navigation.show('plan')}>
             Write a plan
           </Button>
-          <Button className="button button-quiet" onPress={() => app.show('inbox')}>
+          <Button className="button button-quiet" onPress={() => void navigation.show('sessions')}>
             Kept sessions
           </Button>
-          <Button className="button button-quiet" onPress={() => app.show('mirror')}>
+          <Button className="button button-quiet" onPress={() => void navigation.show('mirror')}>
             Live mirror
           </Button>
         </nav>
@@ -58,7 +62,7 @@ export function StartScreen() {
               By your therapist’s plan, or without one. Your phone or laptop films you, tells you where to
               stand, and counts along.
             </p>
-            <Button className="button button-primary" onPress={() => app.show('home')}>
+            <Button className="button button-primary" onPress={() => void navigation.show('home')}>
               Record yourself
             </Button>
           </section>

@@ -3,7 +3,7 @@ import { chromium, type Page } from '@playwright/test';
 import { median } from 'd3-array';
 import type {} from '../../headless/storage';
 import { measure } from '#core/measurement/measure';
-import { defaultLimits, limitChoices, type Limits } from '#core/protocol/limits';
+import { defaultLimits, type Limits } from '#core/protocol/limits';
 import { mapMeasures } from '#core/measures/measures';
 import { buildRecording } from '#documents/recording/buildRecording';
 import { parseRecording } from '#documents/recording/parseRecording';
@@ -94,11 +94,7 @@ export async function benchReview(recordingPath: string): Promise<ReviewFigures>
 
 /** For every measure those that are proposed at first. */
 function everyLimit(): Limits {
-  const others = mapMeasures((id) => ({
-    least: limitChoices[id].least.first,
-    most: limitChoices[id].most.first,
-  }));
-  return { ...defaultLimits, others };
+  return mapMeasures((_, { limits: { least, most } }) => ({ least: least.first, most: most.first }));
 }
 
 function longRecording(example: RecordingDocument): RecordingDocument {

@@ -1,12 +1,11 @@
 import { readFileSync } from 'node:fs';
+import { mapSavedCurves } from '#core/measures/measures';
 import { backupManifestSchema, readBackupManifest } from '#documents/backup/backupManifest';
 import { manifestSchema, readManifest } from '#documents/parcel/parcelManifest';
-import { ParcelProblem } from '#documents/parcel/parcelProblem';
-import { PlanProblem } from '#documents/plan/planProblem';
+import { isProblem, type ProblemKind } from '#core/problem';
 import { parsePlan } from '#documents/plan/parsePlan';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { parseSession } from '#documents/session/parseSession';
-import { RecordingFileProblem } from '#documents/reading/recordingFileProblem';
 import { documentJsonSchema, jsonSchemaOf } from './documentJsonSchema';
 import type { FuzzedParser } from './fuzzParser';
 import { projectRoot } from './projectRoot';
@@ -20,14 +19,12 @@ function shortRecording(): object {
   const frames = 3;
   const cut = (values: readonly number[], each = 33) => values.slice(0, frames * each);
   const curve = { values: [1, 2, 3], missing: [] };
-  const atFirst = <Extreme extends { sample: number } | null>(extreme: Extreme) =>
-    extreme && { ...extreme, sample: 1 };
-  const [repetition] = derived.repetitions.map(({ judgement, others, ...one }) => ({
-    ...one,
-    ...{ loadedFrom: 0, loadedTo: 2, kneeDeviation: atFirst(one.kneeDeviation) },
-    ...{ kneeAngleMaxDeg: atFirst(one.kneeAngleMaxDeg), kneeAngleMinDeg: atFirst(one.kneeAngleMinDeg) },
-    others: Object.fromEntries(Object.entries(others).map(([id, extreme]) => [id, atFirst(extreme)])),
-    judgement: { ...judgement, worst: atFirst(judgement.worst) },
+  /** The same with every extreme at the first sample. */
+  const atFirst = <Value>(value: Value): Value =>
+    JSON.parse(JSON.stringify(value), (key, one: unknown) => (key === 'sample' ? 1 : one)) as Value;
+  const [repetition] = derived.repetitions.map((one) => ({
+    ...atFirst(one),
+    ...{ loadedFrom: 0, loadedTo: 2 },
   }));
   return {
     ...rest,
@@ -40,7 +37,7 @@ function shortRecording(): object {
         score: cut(observed.score),
       },
     },
-    derived: { ...derived, kneeAngleDeg: curve, kneeDeviation: curve, repetitions: [repetition] },
+    derived: { ...derived, curves: mapSavedCurves(() => curve), repetitions: [repetition] },
   };
 }
 
@@ -86,19 +83,18 @@ const backupHead = {
   ],
 };
 
-const isParcelProblem = (error: unknown) => error instanceof ParcelProblem;
-const isRecordingFileProblem = (error: unknown) => error instanceof RecordingFileProblem;
+const isOf = (kind: ProblemKind) => (error: unknown) => isProblem(error, kind);
 
 /** Everything that reads a document from outside. */
 export function fuzzedParsers(): FuzzedParser[] {
   return [
     {
       ...{ name: 'plan', document: fixture('example.plan.json'), parse: parsePlan },
-      isRefusal: (error) => error instanceof PlanProblem,
+      isRefusal: isOf('plan'),
       jsonSchema: documentJsonSchema('plan'),
     },
     {
-      ...{ name: 'session', document: session, parse: parseSession, isRefusal: isRecordingFileProblem },
+      ...{ name: 'session', document: session, parse: parseSession, isRefusal: isOf('session') },
       jsonSchema: documentJsonSchema('session'),
     },
     {
@@ -106,17 +102,17 @@ export function fuzzedParsers(): FuzzedParser[] {
         name: 'recording',
         document: shortRecording(),
         parse: parseRecording,
-        isRefusal: isRecordingFileProblem,
+        isRefusal: isOf('recording'),
       },
       jsonSchema: documentJsonSchema('recording'),
     },
     {
-      ...{ name: 'sent session, first line', document: parcelHead, isRefusal: isParcelProblem },
+      ...{ name: 'sent session, first line', document: parcelHead, isRefusal: isOf('file') },
       parse: (text) => readManifest(text, followingBytes),
       jsonSchema: jsonSchemaOf(manifestSchema),
     },
     {
-      ...{ name: 'backup, first line', document: backupHead, isRefusal: isParcelProblem },
+      ...{ name: 'backup, first line', document: backupHead, isRefusal: isOf('file') },
       parse: (text) => readBackupManifest(text, followingBytes),
       jsonSchema: jsonSchemaOf(backupManifestSchema),
     },

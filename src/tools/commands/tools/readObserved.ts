@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { z } from 'zod';
 import { recordingSchema } from '#documents/recording/recordingDocument';
+import { bringUpRecording } from '#documents/recording/bringUpRecording';
+import { isFields } from '#documents/schema/isFields';
 import { CommandProblem } from './commandProblem';
 import type { ObservedRecording } from './remeasureRecording';
 
@@ -16,7 +18,9 @@ export function readObserved(path: string): ObservedRecording {
   } catch {
     throw new CommandProblem(`"${path}" is not JSON. Give a session document.`);
   }
-  const result = observedSchema.safeParse(data);
+  const result = observedSchema.safeParse(
+    isFields(data) ? bringUpRecording(data, Number(data['version'])) : data,
+  );
   if (result.success) return result.data;
   const [issue] = result.error.issues;
   throw new CommandProblem(

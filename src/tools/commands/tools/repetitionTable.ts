@@ -1,10 +1,12 @@
 import Table from 'cli-table3';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { findTask } from '#core/exercises/exercises';
-import { decidingMeasure } from '#core/scoring/decidingMeasure';
+import { kneeOffLine } from '#core/measures/kneeOffLine';
+import { findMeasure } from '#core/measures/measures';
+import { judgementOf } from '#core/scoring/judge';
 import { completenessWords } from '#words/completenessWords';
-import { formatMeasure, measureNames } from '#words/formatMeasure';
-import { shortAngle, shortCm } from '#words/formatWithBand';
+import { formatMeasure, measureName } from '#words/formatMeasure';
+import { shortCm } from '#words/shortCm';
 import { reasonWords } from '#words/reasonWords';
 import { formatTempo, tempo } from '#words/tempo';
 import { verdictWords } from '#words/verdictWords';
@@ -19,16 +21,17 @@ export function repetitionTable({ setup, derived }: RecordingDocument): string {
     style: { head: [], border: [], compact: true },
   });
   for (const repetition of derived.repetitions) {
-    const { number, completeness, events, judgement, kneeDeviation } = repetition;
+    const { number, completeness, events, ranges, judgement } = repetition;
+    const { extreme: angle } = judgementOf(judgement, 'knee-angle');
+    const { min = null, max = null } = ranges['knee-off-line'] ?? {};
+    const deviation = kneeOffLine.peak({ min, max });
     table.push([
       `${number}`,
       `${(events.startMs / 1000).toFixed(1)} s`,
       verdictText(judgement) + lacking(completeness),
       judgement.alignmentScorePct === null ? '–' : `${Math.round(judgement.alignmentScorePct)} %`,
-      judgement.worst === null ? '–' : shortAngle(judgement.worst),
-      judgement.worst === null || kneeDeviation === null
-        ? '–'
-        : deviationText(kneeDeviation, setup.bodyHeightCm),
+      angle === null ? '–' : formatMeasure('knee-angle', angle),
+      angle === null || deviation === null ? '–' : deviationText(deviation, setup.bodyHeightCm),
       formatTempo(tempo(repetition, findTask(setup.task).shape)),
     ]);
   }
@@ -36,9 +39,9 @@ export function repetitionTable({ setup, derived }: RecordingDocument): string {
 }
 
 function verdictText(judgement: Repetition['judgement']): string {
-  const { verdict, reason } = judgement;
-  const measure = verdict === 'in-line' ? null : decidingMeasure(judgement);
-  const what = measure === null ? [] : [measureNames[measure.measure].toLowerCase()];
+  const { verdict, reason, decidedBy } = judgement;
+  const isNamed = verdict !== 'in-line' && !findMeasure(decidedBy).isAlwaysLimited;
+  const what = isNamed ? [measureName(decidedBy)] : [];
   const why = reason === null ? [] : [reasonWords[reason].short];
   return [verdictWords[verdict], ...what, ...why].join(': ');
 }

@@ -1,6 +1,6 @@
 import { median } from 'd3-array';
 import { measure } from '#core/measurement/measure';
-import type { Limits } from '#core/protocol/limits';
+import { withLimit, type Limits } from '#core/protocol/limits';
 import { judge } from '#core/scoring/judge';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { recordingTrack } from '#documents/recording/recordingTrack';
@@ -27,7 +27,7 @@ export function timeRejudging(
   let before = judgeAll(limits);
   const times: number[] = [];
   for (let round = 0; round < rounds; round++) {
-    const moved = { ...limits, kneeInwardDeg: 4 + (round % 16) };
+    const moved = withLimit(limits, 'knee-angle', 'most', 4 + (round % 16));
     const startMs = performance.now();
     const after = judgeAll(moved);
     after.filter(({ verdict }, index) => verdict !== before[index]?.verdict);

@@ -1,6 +1,6 @@
 import Table from 'cli-table3';
 import type { ErrorFigures } from '../../validation/describeErrors';
-import type { Summary } from '../../validation/summarise';
+import type { Summary } from '../../validation/summariseClips';
 import type { ValidatedClip } from './validatedClip';
 
 const plain = { head: [], border: [], compact: true };

@@ -34,15 +34,15 @@ export function compareTrial(
   const track = filmTrial(frames, camera);
   const measurement = measure(track, { task: 'two-legged-bend', side });
   const [repetition] = measurement.repetitions;
-  if (repetition === undefined || repetition.kneeAngleMaxDeg === null || measurement.view === null)
-    return null;
-  const { loadedFrom, loadedTo, kneeAngleMaxDeg } = repetition;
+  const peak = repetition?.ranges['knee-angle'].max ?? null;
+  if (repetition === undefined || peak === null || measurement.view === null) return null;
+  const { loadedFrom, loadedTo } = repetition;
   const standing = frames.slice(0, Math.round(bentFrom * mocapRateHz));
   const trueStandingDeg = median(standing, (frame) => trueFrontalDeg(frame, side))!;
   const pictureStandingDeg = pictureDeg(track, 0, side);
   const moments: { trueDeg: number; pictureDeg: number }[] = [];
   for (let i = loadedFrom; i <= loadedTo; i++) {
-    if (curveValue(measurement.kneeAngleDeg, i) === null) continue;
+    if (curveValue(measurement.curves['knee-angle'], i) === null) continue;
     const timeMs = measurement.timesMs[i]!;
     const frame = frames[Math.min(frames.length - 1, Math.round((timeMs * mocapRateHz) / 1000))]!;
     const filmed = nearest(track.timesMs, timeMs);
@@ -53,8 +53,8 @@ export function compareTrial(
   }
   return {
     truePeakDeg: Math.max(...moments.map(({ trueDeg }) => trueDeg)),
-    measuredPeakDeg: kneeAngleMaxDeg.value,
-    bandDeg: kneeAngleMaxDeg.band,
+    measuredPeakDeg: peak.value,
+    bandDeg: peak.band,
     picturePeakDeg: Math.max(...moments.map((moment) => moment.pictureDeg)),
     // A camera towards the person's left sees the front point to the picture's left.
     yawErrorDeg: measurement.view.yawDeg + camera.yawDeg,

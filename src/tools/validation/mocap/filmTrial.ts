@@ -1,7 +1,7 @@
 import { toRadians } from '#core/geometry/degrees';
 import { keypointCount, keypointNames } from '#core/keypoints/keypointNames';
 import { buildKeypointTrack, type KeypointTrack } from '#core/keypoints/keypointTrack';
-import { mocapRateHz, type MocapFrame, type Place } from './jointCentres';
+import { mocapRateHz, type MocapFrame, type Position } from './jointCentres';
 
 /** Every third frame: about what a phone films. */
 const everyFrame = 3;
@@ -19,7 +19,7 @@ export interface FilmingCamera {
 /** What an unerring pose network would see of a trial through a pinhole camera. */
 export function filmTrial(frames: readonly MocapFrame[], camera: FilmingCamera): KeypointTrack {
   const middle = frames[0]!;
-  const place: Place = [
+  const place: Position = [
     (middle.left_ankle[0] + middle.right_ankle[0]) / 2,
     0,
     (middle.left_ankle[2] + middle.right_ankle[2]) / 2,
@@ -35,7 +35,7 @@ export function filmTrial(frames: readonly MocapFrame[], camera: FilmingCamera):
   );
 }
 
-function rowOf(frame: MocapFrame, place: Place, camera: FilmingCamera): Float32Array {
+function rowOf(frame: MocapFrame, place: Position, camera: FilmingCamera): Float32Array {
   const row = new Float32Array(keypointCount * 3);
   keypointNames.forEach((name, point) => {
     // Points that no marker shows stand at the shoulders; nothing is measured from them.
@@ -46,7 +46,7 @@ function rowOf(frame: MocapFrame, place: Place, camera: FilmingCamera): Float32A
   return row;
 }
 
-function project([x, y, z]: Place, place: Place, camera: FilmingCamera): [number, number] {
+function project([x, y, z]: Position, place: Position, camera: FilmingCamera): [number, number] {
   const rad = toRadians(camera.yawDeg);
   const [dx, dz] = [x - place[0], z - place[2]];
   // Turning the person away from the camera is the same as walking the camera round the person.

@@ -4,12 +4,12 @@ import { csvParse } from 'd3-dsv';
 import type { Side } from '#core/protocol/side';
 
 /** x to the person's left, y up, z forward; m. */
-export type Place = readonly [x: number, y: number, z: number];
+export type Position = readonly [x: number, y: number, z: number];
 
 export type MocapJoint = 'hip' | 'knee' | 'ankle' | 'heel' | 'foot_index' | 'shoulder';
 
 /** Joint centres of one instant, square to the body as it faces on average over the trial. */
-export type MocapFrame = Record<`${Side}_${MocapJoint}`, Place>;
+export type MocapFrame = Record<`${Side}_${MocapJoint}`, Position>;
 
 /** Frames a second of the recordings. */
 export const mocapRateHz = 100;
@@ -30,13 +30,13 @@ const hipShares = { aside: 0.36, back: 0.19, down: 0.3 };
  * @returns  null where a marker that is needed is missing in any frame
  */
 export function jointCentres(csv: string): MocapFrame[] | null {
-  const rows = csvParse(csv).map((row) => (marker: string): Place | null => {
+  const rows = csvParse(csv).map((row) => (marker: string): Position | null => {
     const [x, y, z] = ['x', 'y', 'z'].map((axis) => row[`${marker}_${axis}`] ?? '');
     return x === '' || y === '' || z === '' ? null : [Number(x), Number(y), Number(z)];
   });
-  const frames: Record<string, Place>[] = [];
+  const frames: Record<string, Position>[] = [];
   for (const marker of rows) {
-    const needed: Record<string, Place> = {};
+    const needed: Record<string, Position> = {};
     for (const letter of ['L', 'R']) {
       for (const name of ['ASI', 'PSI', 'KNE', 'ANK', 'HEE', 'TOE', 'SHO']) {
         const place = marker(letter + name);
@@ -52,15 +52,15 @@ export function jointCentres(csv: string): MocapFrame[] | null {
 }
 
 /** Direction that the pelvis faces on the floor, from the back spines to the front ones. */
-function pelvisHeadingRad({ LASI, RASI, LPSI, RPSI }: Record<string, Place>): number {
+function pelvisHeadingRad({ LASI, RASI, LPSI, RPSI }: Record<string, Position>): number {
   const [front, back] = [middle(LASI!, RASI!), middle(LPSI!, RPSI!)];
   return Math.atan2(front[1] - back[1], front[0] - back[0]);
 }
 
-function toBody(frame: Record<string, Place>, headingRad: number): MocapFrame {
+function toBody(frame: Record<string, Position>, headingRad: number): MocapFrame {
   const [cos, sin] = [Math.cos(headingRad), Math.sin(headingRad)];
   // Forward is (cos, sin) on the floor, the person's left a quarter turn on from it.
-  const turn = ([x, y, z]: Place): Place => [
+  const turn = ([x, y, z]: Position): Position => [
     (y * cos - x * sin) / 1000,
     z / 1000,
     (x * cos + y * sin) / 1000,
@@ -69,7 +69,7 @@ function toBody(frame: Record<string, Place>, headingRad: number): MocapFrame {
   const pelvis = pelvisAxes(at('LASI'), at('RASI'), middle(at('LPSI'), at('RPSI')));
   const side = (letter: 'L' | 'R') => {
     const outward = letter === 'L' ? 1 : -1;
-    const inward = (place: Place, mm: number): Place => [
+    const inward = (place: Position, mm: number): Position => [
       place[0] - (outward * mm) / 1000,
       place[1],
       place[2],
@@ -92,15 +92,15 @@ function toBody(frame: Record<string, Place>, headingRad: number): MocapFrame {
 
 interface PelvisAxes {
   /** Middle of the front spines, and their distance in m. */
-  front: Place;
+  front: Position;
   spread: number;
-  left: Place;
-  up: Place;
-  forward: Place;
+  left: Position;
+  up: Position;
+  forward: Position;
 }
 
 /** The pelvis' own axes from its spines: they tilt with it. */
-function pelvisAxes(leftSpine: Place, rightSpine: Place, back: Place): PelvisAxes {
+function pelvisAxes(leftSpine: Position, rightSpine: Position, back: Position): PelvisAxes {
   const front = middle(leftSpine, rightSpine);
   const across = minus(leftSpine, rightSpine);
   const spread = Math.hypot(...across);
@@ -109,7 +109,7 @@ function pelvisAxes(leftSpine: Place, rightSpine: Place, back: Place): PelvisAxe
   return { front, spread, left, up, forward: cross(left, up) };
 }
 
-function hipCentre({ front, spread, left, up, forward }: PelvisAxes, outward: 1 | -1): Place {
+function hipCentre({ front, spread, left, up, forward }: PelvisAxes, outward: 1 | -1): Position {
   const along = (axis: 0 | 1 | 2) =>
     front[axis] +
     spread *
@@ -117,20 +117,20 @@ function hipCentre({ front, spread, left, up, forward }: PelvisAxes, outward: 1 
   return [along(0), along(1), along(2)];
 }
 
-function minus(a: Place, b: Place): Place {
+function minus(a: Position, b: Position): Position {
   return [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 }
 
-function cross(a: Place, b: Place): Place {
+function cross(a: Position, b: Position): Position {
   return [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]];
 }
 
-function unit(a: Place): Place {
+function unit(a: Position): Position {
   const length = Math.hypot(...a);
   return [a[0] / length, a[1] / length, a[2] / length];
 }
 
-function middle(a: Place, b: Place): Place {
+function middle(a: Position, b: Position): Position {
   return [mean([a[0], b[0]])!, mean([a[1], b[1]])!, mean([a[2], b[2]])!];
 }
 

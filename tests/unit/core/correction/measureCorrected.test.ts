@@ -76,9 +76,9 @@ describe('measureCorrected(track, setup, corrections)', () => {
       { kind: 'join', atMs: middleMs(1, split.measurement), withMs: middleMs(2, split.measurement) },
     );
     const whole = joined.measurement.repetitions[1]!;
-    const { loadedFrom, loadedTo, kneeAngleMaxDeg } = plain.repetitions[1]!;
+    const { loadedFrom, loadedTo, ranges } = plain.repetitions[1]!;
     expect([whole.loadedFrom, whole.loadedTo]).toEqual([loadedFrom, loadedTo]);
-    expect(whole.kneeAngleMaxDeg).toEqual(kneeAngleMaxDeg);
+    expect(whole.ranges['knee-angle'].max).toEqual(ranges['knee-angle'].max);
     expect(joined.measurement.repetitions).toHaveLength(3);
   });
 
@@ -137,15 +137,18 @@ describe('measureCorrected(track, setup, corrections)', () => {
     const again = measureCorrected(flipped.track, setup, [
       { change: { kind: 'mirrored', isMirrored: true } },
     ]);
-    again.measurement.repetitions.forEach(({ kneeAngleMaxDeg }, index) => {
-      expect(kneeAngleMaxDeg!.value).toBeCloseTo(plain.repetitions[index]!.kneeAngleMaxDeg!.value, 2);
+    again.measurement.repetitions.forEach(({ ranges }, index) => {
+      expect(ranges['knee-angle'].max!.value).toBeCloseTo(
+        plain.repetitions[index]!.ranges['knee-angle'].max!.value,
+        2,
+      );
     });
     expect(flipped.isMirrored).toBe(true);
   });
 
   it('moves a joint that was set by hand, with what is measured from it', () => {
     const knee = keypointNames.indexOf('right_knee');
-    const sample = plain.repetitions[0]!.kneeAngleMaxDeg!.timeMs;
+    const sample = plain.repetitions[0]!.ranges['knee-angle'].max!.timeMs;
     const changes = [-300, 0, 300].map((offsetMs): CorrectionChange => {
       const frame = track.timesMs.findIndex((timeMs) => timeMs >= sample + offsetMs);
       const at = frame * keypointCount + knee;
@@ -159,12 +162,12 @@ describe('measureCorrected(track, setup, corrections)', () => {
     });
     const moved = corrected(...changes);
     const [before, after] = [plain, moved.measurement].map(
-      ({ repetitions }) => repetitions[0]!.kneeAngleMaxDeg!.value,
+      ({ repetitions }) => repetitions[0]!.ranges['knee-angle'].max!.value,
     );
     expect(after! - before!).toBeGreaterThan(3);
     expect(moved.handMade).toEqual([true, false, false]);
-    expect(moved.measurement.repetitions[2]!.kneeAngleMinDeg!.value).toBeCloseTo(
-      plain.repetitions[2]!.kneeAngleMinDeg!.value,
+    expect(moved.measurement.repetitions[2]!.ranges['knee-angle'].min!.value).toBeCloseTo(
+      plain.repetitions[2]!.ranges['knee-angle'].min!.value,
       0,
     );
   });

@@ -19,9 +19,9 @@ describe('measure(track, setup) of hip abduction on a bent stance leg', () => {
       'complete',
       'complete',
     ]);
-    measured.repetitions.forEach(({ kneeAngleMaxDeg, events }, i) => {
+    measured.repetitions.forEach(({ ranges, events }, i) => {
       const { frontal, events: trueEvents } = repetitions[i]!;
-      expect(Math.abs(kneeAngleMaxDeg!.value - frontal.maxDeg)).toBeLessThan(toleranceDeg);
+      expect(Math.abs(ranges['knee-angle'].max!.value - frontal.maxDeg)).toBeLessThan(toleranceDeg);
       expect(events.startMs).toBeLessThan(events.bottomMs!);
       expect(events.bottomMs).toBeLessThan(events.endMs);
       expect(Math.abs(events.startMs - trueEvents.startMs!)).toBeLessThan(150);

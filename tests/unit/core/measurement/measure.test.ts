@@ -2,6 +2,7 @@ import { mean } from 'd3-array';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { curveReason, type Curve, type MissingReason } from '#core/measurement/curve';
+import { kneeOffLine } from '#core/measures/kneeOffLine';
 import { measure } from '#core/measurement/measure';
 import type { MeasuredRepetition, Measurement } from '#core/measurement/measurement';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
@@ -36,8 +37,8 @@ function film(scene: FilmedScene = {}) {
   return Object.assign(filmed, { measurement: measure(filmed.track, { task, side }) });
 }
 
-const peakOf = ({ kneeAngleMaxDeg, kneeAngleMinDeg }: MeasuredRepetition, plannedDeg: number) =>
-  plannedDeg < 0 ? kneeAngleMinDeg! : kneeAngleMaxDeg!;
+const peakOf = ({ ranges }: MeasuredRepetition, plannedDeg: number) =>
+  plannedDeg < 0 ? ranges['knee-angle'].min! : ranges['knee-angle'].max!;
 const truePeakOf = ({ frontal }: TrueRepetition, plannedDeg: number) =>
   plannedDeg < 0 ? frontal.minDeg : frontal.maxDeg;
 /** Error and half-width of the band of each repetition's peak. */
@@ -48,7 +49,7 @@ const errorsOf = ({ measurement, repetitions }: ReturnType<typeof film>, planned
   });
 
 const peaks = ({ repetitions }: Measurement) =>
-  repetitions.map(({ kneeAngleMaxDeg }) => kneeAngleMaxDeg?.value ?? null);
+  repetitions.map(({ ranges }) => ranges['knee-angle'].max?.value ?? null);
 const kinds = ({ notes }: Measurement) => notes.map(({ kind }) => kind);
 const reasonsIn = (curve: Curve, { timesMs }: Measurement, fromMs: number, untilMs: number) => {
   const reasons = new Set<MissingReason | null>();
@@ -59,14 +60,14 @@ const reasonsIn = (curve: Curve, { timesMs }: Measurement, fromMs: number, until
 };
 
 /** Every number of a measurement that must be one. */
-function numbersOf({ timesMs, rateHz, kneeAngleDeg, kneeDeviation, repetitions }: Measurement): number[] {
-  const extremes = repetitions.flatMap(
-    ({ kneeAngleMaxDeg, kneeAngleMinDeg, kneeDeviation, measuredShare }) => [
+function numbersOf({ timesMs, rateHz, curves, repetitions }: Measurement): number[] {
+  const extremes = repetitions.flatMap(({ ranges }) =>
+    Object.values(ranges).flatMap(({ min, max, measuredShare }) => [
       measuredShare,
-      ...[kneeAngleMaxDeg, kneeAngleMinDeg, kneeDeviation].map((extreme) => extreme?.value ?? 0),
-    ],
+      ...[min, max].map((extreme) => extreme?.value ?? 0),
+    ]),
   );
-  return [rateHz, ...timesMs, ...kneeAngleDeg.values, ...kneeDeviation.values, ...extremes];
+  return [rateHz, ...timesMs, ...Object.values(curves).flatMap(({ values }) => [...values]), ...extremes];
 }
 
 describe('measure(track, setup)', () => {
@@ -129,8 +130,8 @@ describe('measure(track, setup)', () => {
 
   it('gives no angle where the person is turned too far, and says about how far', () => {
     const { measurement } = film({ task: 'split-stance-sit-to-stand', camera: { yawDeg: 38 } });
-    for (const { kneeAngleMaxDeg, mainReason, measuredShare } of measurement.repetitions)
-      expect([kneeAngleMaxDeg, mainReason, measuredShare]).toEqual([null, 'view-turned', 0]);
+    for (const { ranges } of measurement.repetitions)
+      expect(ranges['knee-angle']).toMatchObject({ max: null, mainReason: 'view-turned', measuredShare: 0 });
     const [note] = measurement.notes.filter(({ kind }) => kind === 'view-turned');
     expect(note).toBeDefined();
     expect(Math.abs(Math.abs((note as { yawDeg: number }).yawDeg) - 38)).toBeLessThan(8);
@@ -143,7 +144,7 @@ describe('measure(track, setup)', () => {
         noisePx,
         repetitions: [{ peakDeg: 12 }],
       });
-      return measurement.repetitions[0]!.kneeAngleMaxDeg!.band;
+      return measurement.repetitions[0]!.ranges['knee-angle'].max!.band;
     });
     expect(bandsDeg).toEqual(bandsDeg.toSorted((a, b) => a - b));
     expect(bandsDeg[3]).toBeGreaterThan(1.2 * bandsDeg[0]!);
@@ -173,7 +174,7 @@ describe('measure(track, setup)', () => {
 
   it('measures how far the knee stands off the line hip to ankle, in shares of the leg', () => {
     const { measurement, frames } = film({ task: 'split-stance-sit-to-stand' });
-    const { kneeDeviation } = measurement.repetitions[1]!;
+    const kneeDeviation = kneeOffLine.peak(measurement.repetitions[1]!.ranges['knee-off-line']);
     const { left_hip: hip, left_knee: knee, left_ankle: ankle } = frames[kneeDeviation!.sample]!.places;
     // Distance of the knee from the line, from the area of the triangle in the frontal plane: twice the area over the
     // base; leg of .491 x 1.7 m.
@@ -220,34 +221,40 @@ describe('measure(track, setup)', () => {
   it('says so where the feet are out of the picture', () => {
     const { measurement } = film({ camera: { heightPx: 1280, pitchDeg: 17 } });
     expect(measurement.notes).toContainEqual({ kind: 'legs-not-seen', reason: 'out-of-picture' });
-    for (const { kneeAngleMaxDeg, mainReason, measuredShare } of measurement.repetitions)
-      expect([kneeAngleMaxDeg, mainReason, measuredShare]).toEqual([null, 'out-of-picture', 0]);
+    for (const { ranges } of measurement.repetitions)
+      expect(ranges['knee-angle']).toMatchObject({
+        max: null,
+        mainReason: 'out-of-picture',
+        measuredShare: 0,
+      });
   });
 
   it('gives the reason where a joint is unseen, and no number', () => {
     const { measurement } = film({ unseen: [{ joint: 'left_knee', fromMs: 5000, untilMs: 7000 }] });
-    expect(reasonsIn(measurement.kneeAngleDeg, measurement, 5050, 6900)).toEqual(['joint-unseen']);
+    expect(reasonsIn(measurement.curves['knee-angle'], measurement, 5050, 6900)).toEqual(['joint-unseen']);
     const [first, second] = measurement.repetitions;
-    expect(first).toMatchObject({ measuredShare: 1, mainReason: null });
-    expect(second!.measuredShare).toBeLessThan(0.5);
-    expect(second!.mainReason).toBe('joint-unseen');
+    expect(first!.ranges['knee-angle']).toMatchObject({ measuredShare: 1, mainReason: null });
+    expect(second!.ranges['knee-angle'].measuredShare).toBeLessThan(0.5);
+    expect(second!.ranges['knee-angle'].mainReason).toBe('joint-unseen');
   });
 
   it('leaves the working leg alone where a joint of the other is unseen', () => {
     const { measurement } = film({ unseen: [{ joint: 'right_knee', fromMs: 0, untilMs: 60_000 }] });
-    expect(measurement.repetitions.map(({ measuredShare }) => measuredShare)).toEqual([1, 1, 1]);
+    expect(measurement.repetitions.map(({ ranges }) => ranges['knee-angle'].measuredShare)).toEqual([
+      1, 1, 1,
+    ]);
   });
 
   it('gives the reason where frames were lost, and bridges a short hole', () => {
     const long = film({ dropped: [{ fromMs: 2000, untilMs: 2600 }] }).measurement;
-    expect(reasonsIn(long.kneeAngleDeg, long, 2010, 2590)).toEqual(['frames-missing']);
+    expect(reasonsIn(long.curves['knee-angle'], long, 2010, 2590)).toEqual(['frames-missing']);
     const short = film({ dropped: [{ fromMs: 2000, untilMs: 2090 }] }).measurement;
-    expect(reasonsIn(short.kneeAngleDeg, short, 0, 60_000)).toEqual([null]);
+    expect(reasonsIn(short.curves['knee-angle'], short, 0, 60_000)).toEqual([null]);
   });
 
   it('leaves out the time in which somebody else is followed', () => {
     const { measurement, track } = film({ somebodyElse: [{ fromMs: 3900, untilMs: 4700 }] });
-    expect(reasonsIn(measurement.kneeAngleDeg, measurement, 3910, 4650)).toEqual(['tracking-jumped']);
+    expect(reasonsIn(measurement.curves['knee-angle'], measurement, 3910, 4650)).toEqual(['tracking-jumped']);
     const frames = track.timesMs.filter((timeMs) => timeMs >= 3900 && timeMs < 4700).length;
     expect(measurement.notes).toContainEqual({ kind: 'somebody-else', frames });
     expect(measurement.repetitions).toHaveLength(3);
@@ -256,9 +263,11 @@ describe('measure(track, setup)', () => {
   it('gives no angle while the thigh points at the camera', () => {
     const { measurement, repetitions } = film({ task: 'split-stance-sit-to-stand' });
     const { startMs, topMs, topEndMs } = repetitions[0]!.events;
-    expect(reasonsIn(measurement.kneeAngleDeg, measurement, 0, startMs!)).toEqual(['thigh-foreshortened']);
-    expect(reasonsIn(measurement.kneeAngleDeg, measurement, topMs!, topEndMs!)).toEqual([null]);
-    expect(reasonsIn(measurement.kneeDeviation, measurement, 0, startMs!)).toEqual([null]);
+    expect(reasonsIn(measurement.curves['knee-angle'], measurement, 0, startMs!)).toEqual([
+      'thigh-foreshortened',
+    ]);
+    expect(reasonsIn(measurement.curves['knee-angle'], measurement, topMs!, topEndMs!)).toEqual([null]);
+    expect(reasonsIn(measurement.curves['knee-off-line'], measurement, 0, startMs!)).toEqual([null]);
   });
 
   it('finds the repetitions of somebody who walks in and out', () => {
@@ -328,12 +337,12 @@ describe('measure(track, setup), whatever the film', { timeout: 30_000 }, () => 
     expect(other.repetitions.map(({ completeness }) => completeness)).toEqual(
       one.repetitions.map(({ completeness }) => completeness),
     );
-    expect(other.kneeAngleDeg.missing).toEqual(one.kneeAngleDeg.missing);
-    one.kneeAngleDeg.values.forEach((deg, i) =>
-      expect(Math.abs(other.kneeAngleDeg.values[i]! - deg)).toBeLessThan(grainDeg),
+    expect(other.curves['knee-angle'].missing).toEqual(one.curves['knee-angle'].missing);
+    one.curves['knee-angle'].values.forEach((deg, i) =>
+      expect(Math.abs(other.curves['knee-angle'].values[i]! - deg)).toBeLessThan(grainDeg),
     );
-    one.kneeDeviation.values.forEach((share, i) =>
-      expect(Math.abs(other.kneeDeviation.values[i]! - share)).toBeLessThan(grainShare),
+    one.curves['knee-off-line'].values.forEach((share, i) =>
+      expect(Math.abs(other.curves['knee-off-line'].values[i]! - share)).toBeLessThan(grainShare),
     );
   };
 
@@ -378,7 +387,7 @@ describe('measure(track, setup), whatever the film', { timeout: 30_000 }, () => 
           const repetitions = [{ peakDeg: 14 }];
           const [square, moved] = [{}, { offCentreM, rollDeg }].map(
             (camera) =>
-              film({ task, side, repetitions, camera }).measurement.repetitions[0]!.kneeAngleMaxDeg!,
+              film({ task, side, repetitions, camera }).measurement.repetitions[0]!.ranges['knee-angle'].max!,
           );
           expect(Math.abs(moved!.value - square!.value)).toBeLessThan(square!.band);
         },

@@ -14,7 +14,7 @@ const sameMomentMs = 70;
 function peaks(task: TaskId, noisePx: number, seed: number) {
   const repetitions = [{ peakDeg: 12 }, { peakDeg: 6 }];
   const { track } = filmPerson({ task, seed, repetitions, noisePx, camera: { yawDeg: 3 } });
-  return measure(track, { task, side: 'left' }).repetitions.map(({ kneeAngleMaxDeg }) => kneeAngleMaxDeg!);
+  return measure(track, { task, side: 'left' }).repetitions.map(({ ranges }) => ranges['knee-angle'].max!);
 }
 
 describe('measure(track, setup) of trembling joints', { timeout: 60_000 }, () => {

@@ -19,9 +19,9 @@ function errorsOf(task: TaskId, scene: Filmed) {
     const found = measure(film.track, { task, side }).repetitions;
     expect(found).toHaveLength(plannedDeg.length);
     return plannedDeg.map((deg, i) => {
-      const { kneeAngleMaxDeg, kneeAngleMinDeg } = found[i]!;
+      const { min, max } = found[i]!.ranges['knee-angle'];
       const { maxDeg, minDeg } = film.repetitions[i]!.frontal;
-      const { value, band } = deg < 0 ? kneeAngleMinDeg! : kneeAngleMaxDeg!;
+      const { value, band } = deg < 0 ? min! : max!;
       return { errorDeg: value - (deg < 0 ? minDeg : maxDeg), bandDeg: band };
     });
   });
@@ -88,9 +88,9 @@ describe('measure(track, setup), from wherever it is filmed', { timeout: 30_000 
           task,
           side: 'left',
         });
-        expect(found.map(({ kneeAngleMaxDeg, mainReason }) => [kneeAngleMaxDeg, mainReason])).toEqual(
-          new Array(3).fill([null, 'view-turned']),
-        );
+        expect(
+          found.map(({ ranges }) => [ranges['knee-angle'].max, ranges['knee-angle'].mainReason]),
+        ).toEqual(new Array(3).fill([null, 'view-turned']));
         const note = notes.find(({ kind }) => kind === 'view-turned') as { yawDeg: number; sdDeg: number };
         // A camera on the person's left sees their front point to the picture's left: negative.
         expect(Math.abs(note.yawDeg + yawDeg)).toBeLessThan(2 * note.sdDeg);
@@ -114,7 +114,9 @@ describe('measure(track, setup) of a leg that is never quite straight', () => {
       const timeMs = measured.timesMs[i]!;
       return film.repetitions.every(({ events }) => timeMs < events.startMs! || timeMs > events.endMs!);
     });
-    expect(Math.abs(median(rest, (i) => curveValue(measured.kneeAngleDeg, i))!)).toBeLessThan(quietDeg);
+    expect(Math.abs(median(rest, (i) => curveValue(measured.curves['knee-angle'], i))!)).toBeLessThan(
+      quietDeg,
+    );
     // What was taken off is the angle itself, less the parallax of a knee ahead (goalDeg above).
     expect(Math.abs(measured.view!.standingOffsetDeg - standingDeg)).toBeLessThan(1.2);
   });

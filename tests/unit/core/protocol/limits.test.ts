@@ -1,33 +1,34 @@
 import { describe, expect, it } from 'vitest';
 import {
+  addedMeasures,
   defaultLimits,
-  limitChoices,
   limitedMeasures,
-  limitEnds,
-  limitRangeDeg,
+  limitsInRange,
   withLimit,
 } from '#core/protocol/limits';
-import { measureIds, type MeasureId } from '#core/measures/measures';
+import { limitEnds } from '#core/measures/limitEnd';
+import { findMeasure, measureIds, type MeasureId } from '#core/measures/measures';
 import { sameLimits } from '#core/protocol/sameLimits';
 
 describe('defaultLimits', () => {
   it('lie within the range that makes sense', () => {
-    for (const deg of [defaultLimits.kneeInwardDeg, defaultLimits.kneeOutwardDeg]) {
-      expect(deg).toBeGreaterThanOrEqual(limitRangeDeg.min);
-      expect(deg).toBeLessThanOrEqual(limitRangeDeg.max);
-    }
+    expect(limitsInRange(defaultLimits)).toEqual(defaultLimits);
+    // Limits outside 1 to 30 degrees make no sense for a knee that bends forward.
+    const { least, most } = findMeasure('knee-angle').limits;
+    expect([least.min, least.max, most.min, most.max]).toEqual([-30, -1, 1, 30]);
   });
 
-  it('are 10 degrees inward, where the step-down study begins its dynamic valgus category', () => {
-    expect(defaultLimits.kneeInwardDeg).toBe(10);
+  it('are 10 degrees either way: inward, where the step-down study begins its dynamic valgus category', () => {
+    expect(defaultLimits['knee-angle']).toEqual({ least: -10, most: 10 });
   });
 
   it('limit nothing beside the knee angle', () => {
-    expect(limitedMeasures(defaultLimits)).toEqual([]);
+    expect(limitedMeasures(defaultLimits)).toEqual(['knee-angle']);
+    expect(addedMeasures(defaultLimits)).toEqual([]);
   });
 });
 
-describe('limitChoices', () => {
+describe('findMeasure(id).limits', () => {
   const rad = Math.PI / 180;
   // The geometry that each proposal names, to the percent in which it is set.
   const geometry: [MeasureId, 'least' | 'most', number][] = [
@@ -38,19 +39,19 @@ describe('limitChoices', () => {
     ['depth', 'most', 1 - Math.cos(45 * rad)],
   ];
   it.each(geometry)('propose for %s at %s what the geometry gives', (id, end, share) => {
-    expect(limitChoices[id][end].first).toBe(Math.round(100 * share) / 100);
+    expect(findMeasure(id).limits[end].first).toBe(Math.round(100 * share) / 100);
   });
 
   it('propose what can be set, each with where it comes from', () => {
     for (const id of measureIds) {
       for (const end of limitEnds) {
-        const { min, max, step, first, source } = limitChoices[id][end];
+        const { min, max, step, first, source } = findMeasure(id).limits[end];
         expect(first).toBeGreaterThanOrEqual(min);
         expect(first).toBeLessThanOrEqual(max);
         expect(step).toBeLessThan(max - min);
-        expect(source).toMatch(/no source|no published value|memory|10°/);
+        expect(source).toMatch(/no source|no published value|memory|10°|in a study/);
       }
-      expect(limitChoices[id].least.first).toBeLessThan(limitChoices[id].most.first);
+      expect(findMeasure(id).limits.least.first).toBeLessThan(findMeasure(id).limits.most.first);
     }
   });
 });
@@ -59,21 +60,25 @@ describe('withLimit(limits, measure, end, value)', () => {
   it('sets, moves and takes away one limit, and leaves the others', () => {
     const one = withLimit(defaultLimits, 'trunk-lean', 'most', 12);
     const two = withLimit(one, 'trunk-lean', 'least', -8);
-    expect(two).toEqual({ ...defaultLimits, others: { 'trunk-lean': { most: 12, least: -8 } } });
+    expect(two).toEqual({ ...defaultLimits, 'trunk-lean': { most: 12, least: -8 } });
     const three = withLimit(two, 'depth', 'least', 0.1);
-    expect(limitedMeasures(three)).toEqual(['trunk-lean', 'depth']);
+    expect(addedMeasures(three)).toEqual(['trunk-lean', 'depth']);
     expect(withLimit(two, 'trunk-lean', 'least', null)).toEqual(one);
     expect(withLimit(one, 'trunk-lean', 'most', null)).toEqual(defaultLimits);
     expect(withLimit(defaultLimits, 'depth', 'least', null)).toEqual(defaultLimits);
   });
 
+  it('brings the first limit back where a measure always has one', () => {
+    const moved = withLimit(defaultLimits, 'knee-angle', 'least', -4);
+    expect(moved).toEqual({ 'knee-angle': { least: -4, most: 10 } });
+    expect(withLimit(moved, 'knee-angle', 'least', null)).toEqual(defaultLimits);
+  });
+
   it('keeps a limit in its range and on its side of the opposite one', () => {
-    expect(withLimit(defaultLimits, 'trunk-lean', 'most', 99).others).toEqual({ 'trunk-lean': { most: 30 } });
-    expect(withLimit(defaultLimits, 'pelvic-drop', 'least', 3).others).toEqual({
-      'pelvic-drop': { least: -1 },
-    });
+    expect(withLimit(defaultLimits, 'trunk-lean', 'most', 99)['trunk-lean']).toEqual({ most: 30 });
+    expect(withLimit(defaultLimits, 'pelvic-drop', 'least', 3)['pelvic-drop']).toEqual({ least: -1 });
     const atMost = withLimit(defaultLimits, 'depth', 'most', 0.3);
-    expect(withLimit(atMost, 'depth', 'least', 0.4).others).toEqual({ depth: { most: 0.3, least: 0.3 } });
+    expect(withLimit(atMost, 'depth', 'least', 0.4).depth).toEqual({ most: 0.3, least: 0.3 });
   });
 });
 
@@ -81,11 +86,11 @@ describe('sameLimits(a, b)', () => {
   it('looks at every limit', () => {
     for (const id of measureIds)
       for (const end of limitEnds) {
-        const other = withLimit(defaultLimits, id, end, limitChoices[id][end].first);
+        const other = withLimit(defaultLimits, id, end, findMeasure(id).limits[end].first * 1.1);
         expect(sameLimits(defaultLimits, other)).toBe(false);
         expect(sameLimits(other, { ...other })).toBe(true);
       }
-    expect(sameLimits(defaultLimits, { ...defaultLimits, others: { depth: {} } })).toBe(true);
-    expect(sameLimits(defaultLimits, { ...defaultLimits, kneeOutwardDeg: 9 })).toBe(false);
+    expect(sameLimits(defaultLimits, { ...defaultLimits, depth: {} })).toBe(true);
+    expect(sameLimits(defaultLimits, withLimit(defaultLimits, 'knee-angle', 'least', -9))).toBe(false);
   });
 });

@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { reasonCode } from '#core/measurement/curve';
 import { countWithin } from '#core/scoring/countWithin';
 
-const limits = { kneeInwardDeg: 10, kneeOutwardDeg: 7 };
+const limits = { least: -7, most: 10 };
 
-describe('countWithin(repetition, kneeAngleDeg, limits)', () => {
+describe('countWithin(repetition, curve, limits)', () => {
   it('counts the loaded, measured samples and those within, the limits themselves included', () => {
     const values = Float64Array.of(99, 10, 10.01, -7, -7.01, 0, 0, 99);
     const missing = Uint8Array.of(0, 0, 0, 0, 0, 0, reasonCode('no-person'), 0);

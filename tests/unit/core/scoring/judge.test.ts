@@ -1,14 +1,20 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { missingReasons, reasonCode } from '#core/measurement/curve';
-import { mapOthers } from '#core/measures/measures';
+import { kneeAngle } from '#core/measures/kneeAngle';
+import { mapMeasures } from '#core/measures/measures';
+import type { MeasureRange } from '#core/measurement/measureRange';
 import type { MeasuredRepetition } from '#core/measurement/measurement';
 import type { Limits } from '#core/protocol/limits';
-import { judge, widestBandDeg } from '#core/scoring/judge';
+import { kneeDirection } from '#core/scoring/deciding';
+import { judge, judgementOf } from '#core/scoring/judge';
 import { leastMeasuredShare, verdictOf } from '#core/scoring/verdict';
-import { noRanges, ofKnee } from '../../../support/kneeJudgement';
+import { kneeJudged, rangesWith } from '../../../support/kneeJudgement';
 
-const limits: Limits = { kneeInwardDeg: 10, kneeOutwardDeg: 7 };
+const limits: Limits = { 'knee-angle': { least: -7, most: 10 } };
+const kneeLimits = (inwardDeg: number, outwardDeg: number): Limits => ({
+  'knee-angle': { least: -outwardDeg, most: inwardDeg },
+});
 const noEvents = {
   startMs: 0,
   seatOffMs: null,
@@ -20,8 +26,8 @@ const noEvents = {
 };
 
 /** A repetition over a whole curve; null = missing as out of the picture. */
-function repetitionOver(degs: (number | null)[], change: Partial<MeasuredRepetition> = {}, band = 2) {
-  const kneeAngleDeg = {
+function repetitionOver(degs: (number | null)[], change: Partial<MeasureRange> = {}, band = 2) {
+  const curve = {
     values: Float64Array.from(degs, (deg) => deg ?? 0),
     missing: Uint8Array.from(degs, (deg) => (deg === null ? reasonCode('out-of-picture') : 0)),
   };
@@ -34,16 +40,17 @@ function repetitionOver(degs: (number | null)[], change: Partial<MeasuredRepetit
     events: noEvents,
     loadedFrom: 0,
     loadedTo: degs.length - 1,
-    measuredShare: seen.length / degs.length,
-    mainReason: seen.length < degs.length ? 'out-of-picture' : null,
-    kneeAngleMaxDeg: seen.reduce<(typeof seen)[0] | null>((a, b) => (a && a.value >= b.value ? a : b), null),
-    kneeAngleMinDeg: seen.reduce<(typeof seen)[0] | null>((a, b) => (a && a.value <= b.value ? a : b), null),
-    kneeDeviation: null,
-    others: mapOthers(() => null),
-    ranges: noRanges,
-    ...change,
+    ranges: rangesWith({
+      'knee-angle': {
+        max: seen.reduce<(typeof seen)[0] | null>((a, b) => (a && a.value >= b.value ? a : b), null),
+        min: seen.reduce<(typeof seen)[0] | null>((a, b) => (a && a.value <= b.value ? a : b), null),
+        measuredShare: seen.length / degs.length,
+        mainReason: seen.length < degs.length ? 'out-of-picture' : null,
+        ...change,
+      },
+    }),
   };
-  return [repetition, { kneeAngleDeg }] as const;
+  return [repetition, { curves: mapMeasures(() => curve) }] as const;
 }
 
 describe('verdictOf(excessDeg, bandDeg)', () => {
@@ -76,8 +83,14 @@ describe('judge(repetition, measurement, limits)', () => {
     [12.01, 'out-of-line'],
   ])('judges an inward peak of %d degrees as %s', (peakDeg, verdict) => {
     const judgement = judge(...repetitionOver([0, peakDeg, 1]), limits);
-    expect(judgement).toMatchObject({ verdict, direction: 'inward', reason: null });
-    expect(judgement.worst).toEqual({ value: peakDeg, sample: 1, timeMs: 30, band: 2 });
+    expect(judgement).toMatchObject({ verdict, reason: null });
+    expect(kneeDirection(judgement)).toBe('inward');
+    expect(judgementOf(judgement, 'knee-angle').extreme).toEqual({
+      value: peakDeg,
+      sample: 1,
+      timeMs: 30,
+      band: 2,
+    });
   });
 
   it.each([
@@ -88,16 +101,21 @@ describe('judge(repetition, measurement, limits)', () => {
     [-9.01, 'out-of-line'],
   ])('judges an outward peak of %d degrees as %s', (peakDeg, verdict) => {
     const judgement = judge(...repetitionOver([0, 1, peakDeg]), limits);
-    expect(judgement).toMatchObject({ verdict, direction: 'outward' });
-    expect(judgement.worst).toEqual({ value: peakDeg, sample: 2, timeMs: 60, band: 2 });
+    expect(judgement.verdict).toBe(verdict);
+    expect(kneeDirection(judgement)).toBe('outward');
+    expect(judgementOf(judgement, 'knee-angle').extreme).toEqual({
+      value: peakDeg,
+      sample: 2,
+      timeMs: 60,
+      band: 2,
+    });
   });
 
   it('goes by the way in which the knee comes closest to its limit, not by the larger angle', () => {
     // 6 inward is 4 within its limit of 10; 5.5 outward is 1.5 within its limit of 7.
-    expect(judge(...repetitionOver([6, -5.5]), limits)).toMatchObject({
-      verdict: 'near-limit',
-      direction: 'outward',
-    });
+    const judgement = judge(...repetitionOver([6, -5.5]), limits);
+    expect(judgement.verdict).toBe('near-limit');
+    expect(kneeDirection(judgement)).toBe('outward');
   });
 
   it('judges a knee that is exactly in line all the time', () => {
@@ -123,13 +141,9 @@ describe('judge(repetition, measurement, limits)', () => {
     'measures nothing because of %s',
     (mainReason) => {
       const measuredShare = leastMeasuredShare - 0.001;
-      expect(judge(...repetitionOver([20, 21], { measuredShare, mainReason }), limits)).toEqual({
-        ...ofKnee('not-measured'),
-        reason: mainReason,
-        direction: null,
-        worst: null,
-        alignmentScorePct: null,
-      });
+      expect(judge(...repetitionOver([20, 21], { measuredShare, mainReason }), limits)).toEqual(
+        kneeJudged({ verdict: 'not-measured', reason: mainReason }),
+      );
     },
   );
 
@@ -139,15 +153,9 @@ describe('judge(repetition, measurement, limits)', () => {
   });
 
   it('says nothing where the band is wider than stated, and judges exactly at it', () => {
-    const wide = judge(...repetitionOver([0, 40], {}, widestBandDeg + 0.01), limits);
-    expect(wide).toEqual({
-      ...ofKnee('not-measured'),
-      reason: 'band-too-wide',
-      direction: null,
-      worst: null,
-      alignmentScorePct: null,
-    });
-    expect(judge(...repetitionOver([0, 40], {}, widestBandDeg), limits).verdict).toBe('out-of-line');
+    const wide = judge(...repetitionOver([0, 40], {}, kneeAngle.widestBand + 0.01), limits);
+    expect(wide).toEqual(kneeJudged({ verdict: 'not-measured', reason: 'band-too-wide' }));
+    expect(judge(...repetitionOver([0, 40], {}, kneeAngle.widestBand), limits).verdict).toBe('out-of-line');
   });
 
   it('says less, never the opposite, the wider the band', () => {
@@ -175,12 +183,9 @@ describe('judge(repetition, measurement, limits)', () => {
 
   it('gives mirrored angles the mirrored judgement when the limits change places', () => {
     fc.assert(
-      fc.property(angles, limit, limit, (degs, kneeInwardDeg, kneeOutwardDeg) => {
-        const one = judge(...repetitionOver(degs), { kneeInwardDeg, kneeOutwardDeg });
-        const other = judge(...repetitionOver(degs.map((deg) => -deg)), {
-          kneeInwardDeg: kneeOutwardDeg,
-          kneeOutwardDeg: kneeInwardDeg,
-        });
+      fc.property(angles, limit, limit, (degs, inwardDeg, outwardDeg) => {
+        const one = judge(...repetitionOver(degs), kneeLimits(inwardDeg, outwardDeg));
+        const other = judge(...repetitionOver(degs.map((deg) => -deg)), kneeLimits(outwardDeg, inwardDeg));
         expect([other.verdict, other.alignmentScorePct]).toEqual([one.verdict, one.alignmentScorePct]);
       }),
     );
@@ -190,8 +195,7 @@ describe('judge(repetition, measurement, limits)', () => {
     const order = ['in-line', 'near-limit', 'out-of-line'];
     fc.assert(
       fc.property(angles, limit, limit, (degs, deg, moreDeg) => {
-        const at = (kneeInwardDeg: number) =>
-          judge(...repetitionOver(degs), { kneeInwardDeg, kneeOutwardDeg: kneeInwardDeg });
+        const at = (bothDeg: number) => judge(...repetitionOver(degs), kneeLimits(bothDeg, bothDeg));
         const [narrow, wide] = [at(deg), at(deg + moreDeg)];
         expect(order.indexOf(wide.verdict)).toBeLessThanOrEqual(order.indexOf(narrow.verdict));
         expect(wide.alignmentScorePct!).toBeGreaterThanOrEqual(narrow.alignmentScorePct!);

@@ -1,13 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { measure } from '#core/measurement/measure';
-import type { MeasureRange } from '#core/measurement/measurement';
-import { defaultLimits, limitChoices, limitEnds, withLimit, type Limits } from '#core/protocol/limits';
-import { measureIds, type MeasureId } from '#core/measures/measures';
-import { decidingMeasure, decidingWay } from '#core/scoring/decidingMeasure';
-import { judge } from '#core/scoring/judge';
+import type { MeasureRange } from '#core/measurement/measureRange';
+import { defaultLimits, withLimit, type Limits } from '#core/protocol/limits';
+import { limitEnds } from '#core/measures/limitEnd';
+import { findMeasure, measureIds, type MeasureId } from '#core/measures/measures';
+import { decidingMeasure, decidingWay } from '#core/scoring/deciding';
+import { judge, judgementOf } from '#core/scoring/judge';
 import { judgeMeasure } from '#core/scoring/judgeMeasure';
-import { beyondLimitDeg } from '#core/scoring/beyondLimitDeg';
+import { beyondLimit } from '#core/scoring/beyondLimit';
 import { leastMeasuredShare } from '#core/scoring/verdict';
 import { filmPerson } from '../../../support/syntheticPerson';
 
@@ -79,13 +80,14 @@ describe('judge(repetition, measurement, limits) with limits beside the knee ang
   /** A limit that the straight repetition is beyond by so many bands. */
   const beyond = (id: MeasureId, bands: number): Limits => {
     const { value, band } = straight!.ranges[id].max!;
-    return { ...defaultLimits, others: { [id]: { most: value - bands * band } } };
+    return { ...defaultLimits, [id]: { most: value - bands * band } };
   };
 
   it('changes nothing where there are none', () => {
     for (const repetition of measurement.repetitions) {
       const judgement = judge(repetition, measurement, defaultLimits);
-      expect(judgement).toMatchObject({ verdict: judgement.knee, decidedBy: 'knee-angle', measures: [] });
+      const knee = judgementOf(judgement, 'knee-angle');
+      expect(judgement).toMatchObject({ verdict: knee.verdict, decidedBy: 'knee-angle', measures: [knee] });
     }
   });
 
@@ -93,36 +95,40 @@ describe('judge(repetition, measurement, limits) with limits beside the knee ang
     expect(judge(straight!, measurement, defaultLimits).verdict).not.toBe('out-of-line');
     const out = judge(straight!, measurement, beyond('depth', 1.5));
     expect(out).toMatchObject({ verdict: 'out-of-line', decidedBy: 'depth', reason: null });
-    expect(out.knee).not.toBe('out-of-line');
+    expect(judgementOf(out, 'knee-angle').verdict).not.toBe('out-of-line');
     expect(decidingMeasure(out)).toMatchObject({ measure: 'depth', end: 'most' });
     expect(decidingWay(out)).toBeNull();
     expect(judge(straight!, measurement, beyond('depth', 0.5)).verdict).toBe('near-limit');
-    expect(beyondLimitDeg(out, beyond('depth', 1.5))).toBeGreaterThan(0);
+    expect(beyondLimit(out, beyond('depth', 1.5))).toBeGreaterThan(0);
 
     const knee = judge(inward!, measurement, beyond('depth', 1.5));
-    expect(knee).toMatchObject({ verdict: 'out-of-line', decidedBy: 'knee-angle', direction: 'inward' });
-    expect(decidingMeasure(knee)).toBeNull();
+    expect(knee).toMatchObject({ verdict: 'out-of-line', decidedBy: 'knee-angle' });
+    expect(decidingMeasure(knee)).toMatchObject({ measure: 'knee-angle', end: 'most' });
     expect(decidingWay(knee)).toBe('inward');
   });
 
   it('is not measured where something limited could not be, unless something else is out of line', () => {
     const unseen = { min: null, max: null, measuredShare: 0, mainReason: 'no-stance' } as const;
     const blind = { ...straight!, ranges: { ...straight!.ranges, 'pelvis-place': unseen } };
-    const limits = { ...defaultLimits, others: { 'pelvis-place': { least: 0.5 } } };
+    const limits = { ...defaultLimits, 'pelvis-place': { least: 0.5 } };
     expect(judge(blind, measurement, limits)).toMatchObject({
       ...{ verdict: 'not-measured', reason: 'no-stance', decidedBy: 'pelvis-place' },
-      knee: judge(straight!, measurement, defaultLimits).knee,
     });
-    const withDepth = { ...limits, others: { ...limits.others, ...beyond('depth', 1.5).others } };
+    const usual = judge(straight!, measurement, defaultLimits);
+    expect(judgementOf(judge(blind, measurement, limits), 'knee-angle')).toEqual(
+      judgementOf(usual, 'knee-angle'),
+    );
+    const withDepth = { ...limits, ...beyond('depth', 1.5) };
     expect(judge(blind, measurement, withDepth)).toMatchObject({
       ...{ verdict: 'out-of-line', reason: null, decidedBy: 'depth' },
     });
-    const noKnee = { ...straight!, kneeAngleMaxDeg: null, mainReason: 'joint-unseen' } as const;
-    expect(judge(noKnee, measurement, beyond('depth', 1.5))).toMatchObject({
-      ...{ verdict: 'out-of-line', knee: 'not-measured', worst: null, decidedBy: 'depth' },
-    });
+    const lost = { ...unseen, mainReason: 'joint-unseen' } as const;
+    const noKnee = { ...straight!, ranges: { ...straight!.ranges, 'knee-angle': lost } };
+    const byDepth = judge(noKnee, measurement, beyond('depth', 1.5));
+    expect(byDepth).toMatchObject({ verdict: 'out-of-line', decidedBy: 'depth' });
+    expect(judgementOf(byDepth, 'knee-angle')).toMatchObject({ verdict: 'not-measured', extreme: null });
     expect(judge(noKnee, measurement, beyond('depth', -9))).toMatchObject({
-      ...{ verdict: 'not-measured', reason: 'joint-unseen', decidedBy: null },
+      ...{ verdict: 'not-measured', reason: 'joint-unseen', decidedBy: 'knee-angle' },
     });
   });
 
@@ -136,7 +142,7 @@ describe('judge(repetition, measurement, limits) with limits beside the knee ang
         share,
         share,
         (id, end, a, b) => {
-          const { min, max } = limitChoices[id][end];
+          const { min, max } = findMeasure(id).limits[end];
           const gravity = (value: number) =>
             order.indexOf(judge(straight!, measurement, withLimit(defaultLimits, id, end, value)).verdict);
           const [low, high] = [min + Math.min(a, b) * (max - min), min + Math.max(a, b) * (max - min)];

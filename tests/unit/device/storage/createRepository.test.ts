@@ -4,8 +4,9 @@ import { recordingHead } from '#documents/recording/recordingHead';
 import { createRepository } from '#device/storage/createRepository';
 import { createMarks } from '#device/storage/marks';
 import { createMemoryVideos } from '#device/storage/memoryVideos';
-import { tableNames, type Change } from '#device/storage/records';
+import { tableNames, type RecordChange } from '#device/storage/records';
 import type { StorageProblem } from '#device/storage/storageProblem';
+import { keptOf, version5 } from '../../../support/olderRecording';
 import { createTestDevice } from '../../../support/openTestRepository';
 import { smallRecording, smallRecordingParts } from '../../../support/smallRecording';
 import { rowsOf, smallSetStart } from '../../../support/smallSet';
@@ -20,7 +21,7 @@ const fail = (problem: StorageProblem) => {
   throw problem;
 };
 const otherId = (digit: number) => `${digit}b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11`;
-const missing = expect.objectContaining({ name: 'StorageProblem', kind: 'missing' });
+const missing = expect.objectContaining({ name: 'StorageProblem', reason: 'missing' });
 
 async function writeVideo(device: ReturnType<typeof createTestDevice>, name: string, text = 'pictures') {
   const writer = await device.videos.create(name);
@@ -103,8 +104,10 @@ describe('repository.sessions', () => {
     const records = await device.openRecords();
     const repository = await device.open({ records });
     await repository.recordings.save(recording, beside);
-    await records.apply([{ put: 'sessions', key: recording.id, value: { ...recording, version: 1 } }]);
-    expect((await repository.recordings.find(recording.id))?.recording).toEqual(recording);
+    await records.apply([
+      { put: 'sessions', key: recording.id, value: { ...version5(recording), version: 1 } },
+    ]);
+    expect((await repository.recordings.find(recording.id))?.recording).toEqual(keptOf(recording));
     expect(recording.version).toBeGreaterThan(1);
   });
 
@@ -276,7 +279,7 @@ describe('repository.beginSet(start, onProblem)', () => {
 
   it('leaves nothing where the video could not be begun, and says why', async () => {
     const device = createTestDevice();
-    const full = Object.assign(new Error('no room'), { name: 'StorageProblem', kind: 'full' });
+    const full = Object.assign(new Error('no room'), { name: 'StorageProblem', reason: 'full' });
     vi.spyOn(device.videos, 'create').mockRejectedValue(full);
     const repository = await device.open();
     await expect(repository.beginSet(smallSetStart(), fail)).rejects.toBe(full);
@@ -464,7 +467,7 @@ describe('repository.sessions.update(session)', () => {
   it('writes no joints: they stay what they were, and a session that holds them is refused', async () => {
     const { openRecords } = createTestDevice();
     const records = await openRecords();
-    const written: Change[] = [];
+    const written: RecordChange[] = [];
     const repository = createRepository({
       ...{ videos: createMemoryVideos(), lasting: { records: true, videos: true } },
       records: {
@@ -504,13 +507,28 @@ describe('repository.sessions.update(session)', () => {
   it('tells the limits that were set last beside the document, and no longer once they are taken back', async () => {
     const repository = await createTestDevice().open();
     await repository.recordings.save(recording, beside);
-    const entry = (kneeInwardDeg: number) => ({
-      ...{ limits: { kneeInwardDeg, kneeOutwardDeg: 9 }, by: 'T1', at: recording.createdAt },
+    const entry = (most: number) => ({
+      ...{ limits: { 'knee-angle': { least: -9, most } }, by: 'T1', at: recording.createdAt },
     });
     await repository.recordings.update({ ...head, review: { ...review, limitsSet: [entry(4), entry(6)] } });
     expect((await repository.recordings.list()).found[0]!.limitsSet).toEqual(entry(6));
     await repository.recordings.update({ ...head, review });
     expect((await repository.recordings.list()).found[0]).toMatchObject({ limitsSet: null });
+  });
+
+  it('reads limits beside the document as an older version kept them', async () => {
+    const device = createTestDevice();
+    const repository = await device.open();
+    await repository.recordings.save(recording, beside);
+    const records = await device.openRecords();
+    const facts = (await records.get('facts', recording.id)) as object;
+    const limits = { kneeInwardDeg: 6, kneeOutwardDeg: 9, others: { depth: { most: 0.3 } } };
+    const limitsSet = { limits, by: 'T1', at: recording.createdAt };
+    await records.apply([{ put: 'facts', key: recording.id, value: { ...facts, limitsSet } }]);
+    expect((await repository.recordings.list()).found[0]!.limitsSet!.limits).toEqual({
+      'knee-angle': { least: -9, most: 6 },
+      depth: { most: 0.3 },
+    });
   });
 
   it('brings no session back that was deleted meanwhile', async () => {

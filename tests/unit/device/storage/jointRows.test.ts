@@ -21,6 +21,6 @@ describe('unpackRows(packRows(rows))', () => {
     ['a block twice', [packRows(rows), packRows(rows)]],
     ['a time that is none', [packRows([{ timeMs: NaN, row: null }])]],
   ])('refuses %s', (_, blocks) => {
-    expect(() => unpackRows(blocks)).toThrow(expect.objectContaining({ kind: 'damaged' }));
+    expect(() => unpackRows(blocks)).toThrow(expect.objectContaining({ reason: 'damaged' }));
   });
 });

@@ -25,7 +25,7 @@ describe('openRepository(openers)', () => {
       ...openMemory,
       openRecords: () => Promise.reject(named('SecurityError')),
     });
-    expect(problem).toMatchObject({ kind: 'refused' });
+    expect(problem).toMatchObject({ reason: 'refused' });
     expect(repository.lasting).toEqual({ records: false, videos: false });
     await repository.sessions.save(smallSession());
     expect((await repository.sessions.list()).found).toEqual([smallSession()]);
@@ -41,16 +41,16 @@ describe('openRepository(openers)', () => {
       ...openMemory,
       openVideos: () => Promise.reject(storageProblem('private-window')),
     });
-    expect(problem).toMatchObject({ kind: 'private-window' });
+    expect(problem).toMatchObject({ reason: 'private-window' });
     expect(repository.lasting).toEqual({ records: true, videos: false });
   });
 
   it.each([
     ['VersionError', 'newer'],
     ['DatabaseClosedError', 'other-tab'],
-  ])('does not go around what is kept already (%s)', async (name, kind) => {
+  ])('does not go around what is kept already (%s)', async (name, reason) => {
     const opening = openRepository({ ...openMemory, openRecords: () => Promise.reject(named(name)) });
-    await expect(opening).rejects.toMatchObject({ kind });
+    await expect(opening).rejects.toMatchObject({ reason });
   });
 
   it('deletes videos that belong to no set and no session, and no other', async () => {

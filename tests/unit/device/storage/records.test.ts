@@ -58,7 +58,7 @@ describe.each(kinds)('%s', (_, open) => {
         { remove: 'plans', key: 'a' },
         { replace: 'plans', key: 'gone', value: 3 },
       ]),
-    ).rejects.toMatchObject({ name: 'StorageProblem', kind: 'missing' });
+    ).rejects.toMatchObject({ name: 'StorageProblem', reason: 'missing' });
     expect((await records.list('plans')).map(({ key }) => key)).toEqual(['a']);
     await records.apply([{ replace: 'plans', key: 'a', value: 4 }]);
     expect(await records.get('plans', 'a')).toBe(4);
@@ -111,7 +111,7 @@ describe('openRecords(name, options)', () => {
     await newer.table('plans').put({ key: 'a', value: 'newer' });
     newer.close();
     await expect(openRecords('overfoot', { indexedDB, IDBKeyRange })).rejects.toMatchObject({
-      kind: 'newer',
+      reason: 'newer',
     });
     const again = await new Dexie('overfoot', { indexedDB, IDBKeyRange }).open();
     expect(await again.table('plans').get('a')).toEqual({ key: 'a', value: 'newer' });
@@ -125,11 +125,11 @@ describe('openRecords(name, options)', () => {
     newer.version(databaseVersion + 1).stores({ plans: 'key', somethingNew: 'key' });
     await newer.open();
     expect(await newer.table('plans').count()).toBe(1);
-    await expect(records.get('plans', 'a')).rejects.toMatchObject({ kind: 'other-tab' });
+    await expect(records.get('plans', 'a')).rejects.toMatchObject({ reason: 'other-tab' });
   });
 
   it('says that there is no database where the browser has none', async () => {
     const none = { indexedDB: undefined, IDBKeyRange: undefined } as never;
-    await expect(openRecords('overfoot', none)).rejects.toMatchObject({ kind: 'unsupported' });
+    await expect(openRecords('overfoot', none)).rejects.toMatchObject({ reason: 'unsupported' });
   });
 });

@@ -13,22 +13,22 @@ describe('explainStorage(error)', () => {
     ['DatabaseClosedError', 'other-tab', /Close all its other tabs/],
     ['NoModificationAllowedError', 'other-tab', /Close all its other tabs/],
     ['NotFoundError', 'missing', /no longer kept/],
-  ])('tells of %s as %s, with what to do', (name, kind, sentence) => {
+  ])('tells of %s as %s, with what to do', (name, reason, sentence) => {
     const problem = explainStorage(named(name));
-    expect(problem.kind).toBe(kind);
+    expect(problem.reason).toBe(reason);
     expect(problem.message).toMatch(sentence);
   });
 
   it('knows Chromium’s words for settings that refuse storage', () => {
     const denied = named('UnknownError', 'The user denied permission to access the database.');
-    expect(explainStorage(denied).kind).toBe('refused');
-    expect(explainStorage(named('UnknownError', 'Internal error.')).kind).toBe('failed');
+    expect(explainStorage(denied).reason).toBe('refused');
+    expect(explainStorage(named('UnknownError', 'Internal error.')).reason).toBe('failed');
   });
 
   it('looks behind the error that wraps another', () => {
     const wrapped = Object.assign(named('AbortError', 'aborted'), { inner: named('QuotaExceededError') });
-    expect(explainStorage(wrapped).kind).toBe('full');
-    expect(explainStorage(new Error('x', { cause: storageProblem('newer') })).kind).toBe('newer');
+    expect(explainStorage(wrapped).reason).toBe('full');
+    expect(explainStorage(new Error('x', { cause: storageProblem('newer') })).reason).toBe('newer');
   });
 
   it('tells of anything else with the reason that was given', () => {
@@ -42,6 +42,6 @@ describe('explainStorage(error)', () => {
   it('ends with errors that go round in a circle', () => {
     const one = Object.assign(new Error('one'), { cause: null as unknown });
     one.cause = Object.assign(new Error('two'), { cause: one });
-    expect(explainStorage(one).kind).toBe('failed');
+    expect(explainStorage(one).reason).toBe('failed');
   });
 });

@@ -31,10 +31,10 @@ describe('framesCsv({ track, measurement, note })', () => {
     // The film is even, and the measurement has its rate: sample and frame are one.
     expect(measurement.timesMs).toHaveLength(track.timesMs.length);
     rows.forEach((row, frame) => {
-      const value = curveValue(measurement.kneeAngleDeg, frame);
+      const value = curveValue(measurement.curves['knee-angle'], frame);
       if (value === null) expect(row['knee_angle_deg']).toBe('');
       else expect(Number(row['knee_angle_deg'])).toBeCloseTo(value, 2);
-      expect(row['knee_angle_reason']).toBe(curveReason(measurement.kneeAngleDeg, frame) ?? '');
+      expect(row['knee_angle_reason']).toBe(curveReason(measurement.curves['knee-angle'], frame) ?? '');
       expect(row['knee_angle_deg'] === '').toBe(row['knee_angle_reason'] !== '');
       expect(row['knee_off_line_pct_leg'] === '').toBe(row['knee_off_line_reason'] !== '');
     });

@@ -3,21 +3,22 @@ import { csvParse } from 'd3-dsv';
 import { describe, expect, it } from 'vitest';
 import { repetitionsCsv } from '#documents/csv/repetitionsCsv';
 import { blankCurve, reasonCode } from '#core/measurement/curve';
-import { mapOthers } from '#core/measures/measures';
-import type { MeasuredRepetition, Measurement } from '#core/measurement/measurement';
-import { judge } from '#core/scoring/judge';
+import { mapMeasures } from '#core/measures/measures';
+import type { MeasureRange } from '#core/measurement/measureRange';
+import type { Measurement } from '#core/measurement/measurement';
+import { judge, judgementOf } from '#core/scoring/judge';
 import { smallRecordingParts } from '../../../support/smallRecording';
-import { noRanges } from '../../../support/kneeJudgement';
+import { rangesWith } from '../../../support/kneeJudgement';
 
-const limits = { kneeInwardDeg: 10, kneeOutwardDeg: 7 };
+const limits = { 'knee-angle': { least: -7, most: 10 } };
 const rowsOf = (measurement: Measurement, note = '') =>
   csvParse(repetitionsCsv({ measurement, limits, note }).slice(1));
 
 /** Ten samples at 10 Hz: 0 to 9 degrees inward, then 13 and 11 in the last two; depth is missing all the time. */
-function handMade(change: Partial<MeasuredRepetition> = {}): Measurement {
+function handMade(change: Partial<MeasureRange> = {}): Measurement {
   const { measurement } = smallRecordingParts();
   const angles = [0, 1, 2, 3, 4, 5, 6, 7, 13, 11];
-  const kneeAngleDeg = { ...blankCurve(10), values: Float64Array.from(angles) };
+  const kneeCurve = { ...blankCurve(10), values: Float64Array.from(angles) };
   const unseen = { ...blankCurve(10), missing: new Uint8Array(10).fill(reasonCode('joint-unseen')) };
   const at = (value: number, sample: number, band: number) => ({
     value,
@@ -29,9 +30,7 @@ function handMade(change: Partial<MeasuredRepetition> = {}): Measurement {
     ...measurement,
     rateHz: 10,
     timesMs: Float64Array.from({ length: 10 }, (_, i) => 500 + 100 * i),
-    kneeAngleDeg,
-    kneeDeviation: blankCurve(10),
-    others: { ...mapOthers(() => blankCurve(10)), depth: unseen },
+    curves: { ...mapMeasures(() => blankCurve(10)), 'knee-angle': kneeCurve, depth: unseen },
     repetitions: [
       {
         number: 1,
@@ -47,14 +46,13 @@ function handMade(change: Partial<MeasuredRepetition> = {}): Measurement {
         },
         loadedFrom: 0,
         loadedTo: 9,
-        measuredShare: 1,
-        mainReason: null,
-        kneeAngleMaxDeg: at(13, 8, 2.345),
-        kneeAngleMinDeg: at(0, 0, 1.5),
-        kneeDeviation: at(-0.0312, 7, 0.011),
-        others: { ...mapOthers(() => at(0.25, 3, 0.05)), 'pelvic-drop': at(-4.5, 6, 1.25), depth: null },
-        ranges: noRanges,
-        ...change,
+        ranges: rangesWith({
+          'knee-angle': { min: at(0, 0, 1.5), max: at(13, 8, 2.345), measuredShare: 1, ...change },
+          'knee-off-line': { min: at(-0.0312, 7, 0.011), max: at(0.01, 2, 0.011) },
+          'pelvic-drop': { min: at(-4.5, 6, 1.25), max: at(4.4, 3, 1.25) },
+          'pelvis-place': { min: at(0.25, 3, 0.05), max: at(0.5, 4, 0.05) },
+          depth: { mainReason: 'joint-unseen' },
+        }),
       },
     ],
   };
@@ -117,7 +115,9 @@ describe('repetitionsCsv({ measurement, limits, note })', () => {
     const rows = rowsOf(measurement);
     expect(rows).toHaveLength(2);
     rows.forEach((row, i) => {
-      const { verdict, worst, alignmentScorePct } = judge(measurement.repetitions[i]!, measurement, limits);
+      const judgement = judge(measurement.repetitions[i]!, measurement, limits);
+      const { verdict, alignmentScorePct } = judgement;
+      const { extreme: worst } = judgementOf(judgement, 'knee-angle');
       expect(row['verdict']).toBe(verdict);
       expect(Number(row['worst_knee_angle_deg'])).toBeCloseTo(worst!.value, 2);
       expect(Number(row['alignment_score_pct'])).toBeCloseTo(alignmentScorePct!, 1);

@@ -8,7 +8,7 @@ import {
   type PlanDocument,
   type RepetitionItem,
 } from '#documents/plan/planDocument';
-import { PlanProblem } from '#documents/plan/planProblem';
+import { isProblem } from '#core/problem';
 import { largestPlanBytes, planBounds } from '#documents/plan/planRanges';
 import { smallItem, smallPlan } from '../../../support/smallPlan';
 import { anyLimits } from '../../../support/anyLimits';
@@ -20,7 +20,7 @@ function problemOf(text: string): string | null {
     parsePlan(text);
     return null;
   } catch (error) {
-    if (error instanceof PlanProblem) return error.message;
+    if (isProblem(error, 'plan')) return error.message;
     throw error;
   }
 }
@@ -39,14 +39,22 @@ const sentences = /^This .*\. (Choose|Ask|Update) [^.]*\.$/s;
 /** Every limit there is, each with many digits. */
 const allLimits = {
   ...defaultLimits,
-  others: {
-    ...mapMeasures(() => ({ least: -0.1000001, most: 0.1000001 })),
-    'pelvic-drop': { least: -5.000001, most: 5.000001 },
-    'trunk-lean': { least: -5.000001, most: 5.000001 },
-    'pelvis-place': { least: 0.5000001, most: 1.000001 },
-    depth: { least: 0.1000001, most: 0.3000001 },
-  },
+  ...mapMeasures(() => ({ least: -0.1000001, most: 0.1000001 })),
+  'knee-angle': { least: -5.000001, most: 5.000001 },
+  'pelvic-drop': { least: -5.000001, most: 5.000001 },
+  'trunk-lean': { least: -5.000001, most: 5.000001 },
+  'pelvis-place': { least: 0.5000001, most: 1.000001 },
+  depth: { least: 0.1000001, most: 0.3000001 },
 };
+
+/** The small plan with its first item's limits as older versions wrote them. */
+function older(kneeInwardDeg: number, kneeOutwardDeg: number, more: object = {}): object {
+  const [item, ...items] = smallPlan().items;
+  return {
+    ...smallPlan(),
+    items: [{ ...item, limits: { kneeInwardDeg, kneeOutwardDeg, ...more } }, ...items],
+  };
+}
 
 describe('parsePlan(text)', () => {
   it('reads what was written', () => {
@@ -75,8 +83,8 @@ describe('parsePlan(text)', () => {
   );
 
   it('says of a newer version that the program must be updated', () => {
-    expect(problemAfter((plan) => Object.assign(plan, { version: 3 }))).toBe(
-      'This plan is of version 3; this program reads up to 2. Update the program.',
+    expect(problemAfter((plan) => Object.assign(plan, { version: 4 }))).toBe(
+      'This plan is of version 4; this program reads up to 3. Update the program.',
     );
   });
 
@@ -84,7 +92,7 @@ describe('parsePlan(text)', () => {
     fc.assert(
       fc.property(anyLimits, (limits) => {
         const isSenseless = limitedMeasures(limits).some((id) => {
-          const { least = -Infinity, most = Infinity } = limits.others?.[id] ?? {};
+          const { least = -Infinity, most = Infinity } = limits[id] ?? {};
           return least > most;
         });
         fc.pre(!isSenseless);
@@ -95,7 +103,19 @@ describe('parsePlan(text)', () => {
   });
 
   it('reads a plan of version 1, which limits the knee alone', () => {
-    expect(parsePlan(JSON.stringify({ ...smallPlan(), version: 1 }))).toEqual(smallPlan());
+    expect(parsePlan(JSON.stringify({ ...older(9, 11), version: 1 }))).toEqual(smallPlan());
+  });
+
+  it('reads a plan of version 2, which limits the knee apart from the others', () => {
+    const others = { 'trunk-lean': { least: -8, most: 12 }, depth: { most: 0.3 } };
+    const limits = { 'knee-angle': { least: -7.5, most: 12 }, ...others };
+    expect(parsePlan(JSON.stringify({ ...older(12, 7.5, { others }), version: 2 }))).toEqual(
+      smallPlan({ items: [smallItem({ limits }), ...smallPlan().items.slice(1)] }),
+    );
+  });
+
+  it('refuses limits of version 2 in a plan of version 3', () => {
+    expect(problemOf(JSON.stringify(older(9, 11)))).toMatch(/"items\.0\.limits/);
   });
 
   it('refuses a file that is too large before reading it', () => {
@@ -129,8 +149,8 @@ describe('parsePlan(text)', () => {
     ['half a set', (p) => (second(p).sets = 0.5), /item 2 asks for 0.5 sets, where 1 to 20/],
     [
       'limits without room between them',
-      (p) => (first(p).limits.others = { depth: { least: 0.3, most: 0.2 } }),
-      /item 1 \(.*\) has a limit of depth with more at least than at most/,
+      (p) => (first(p).limits.depth = { least: 0.3, most: 0.2 }),
+      /item 1 one limit of depth lies inside its opposite \(at most 20 %, at least 30 %\)/,
     ],
     ['too many holds', (p) => (second(p).holds = 21), /item 2 asks for 21 holds/],
     ['rest that runs backward', (p) => (second(p).restSeconds = -1), /item 2 asks for -1 seconds of rest/],
@@ -143,13 +163,13 @@ describe('parsePlan(text)', () => {
     ['a seat on the floor', (p) => (first(p).seatHeightCm = 2), /item 1 asks for 2 cm of seat height/],
     [
       'a limit beyond any knee',
-      (p) => (first(p).limits.kneeInwardDeg = 31),
-      /31 degrees inward as the limit/,
+      (p) => (first(p).limits['knee-angle'].most = 31),
+      /31° inward as the limit of knee angle, where 1° to 30° make sense/,
     ],
     [
       'a limit inside its opposite',
-      (p) => (first(p).limits = { kneeInwardDeg: -12, kneeOutwardDeg: 8 }),
-      /item 1 one limit lies inside its opposite \(-12 degrees inward, 8 outward\)/,
+      (p) => (first(p).limits = { 'knee-angle': { least: -8, most: -12 } }),
+      /item 1 one limit of knee angle lies inside its opposite \(-12° inward, 8° outward\)/,
     ],
     [
       'a tempo without time',

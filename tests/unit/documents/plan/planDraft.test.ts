@@ -15,7 +15,7 @@ const sentenceOf = (change: Partial<PlanDraft>) => {
 describe('newItem(id)', () => {
   it.each(libraryIds)('doses a %s as the library does, ready for a plan', (task) => {
     const finished = finish({ items: [newItem(task)] });
-    expect(finished).toHaveProperty('plan');
+    expect(finished.kind).toBe('plan');
     expect(planSteps([newItem(task)]).length).toBeGreaterThan(0);
   });
 });
@@ -52,10 +52,16 @@ describe('finishDraft(draft, id, createdAt)', () => {
     expect(sentenceOf(change)).toBe(sentence);
   });
 
+  it('tells a draft that the form could not have made from one that makes no sense', () => {
+    expect(finish({ footwear: 'boots' as string as 'shoes' })).toMatchObject({ kind: 'damaged' });
+    expect(finish({ painLimit: 11 })).toMatchObject({ kind: 'senseless' });
+    expect(finish({ patient: '' })).toMatchObject({ kind: 'incomplete' });
+  });
+
   it('says where a limit lies inside its opposite', () => {
-    const limits = { kneeInwardDeg: -4, kneeOutwardDeg: 3 };
+    const limits = { 'knee-angle': { least: -3, most: -4 } };
     expect(sentenceOf({ items: [smallItem({ limits })] })).toMatch(
-      /^In item 1 one limit lies inside its opposite/,
+      /^In item 1 one limit of .* lies inside its opposite/,
     );
   });
 });

@@ -9,7 +9,7 @@ import { projectRoot } from '#tools/commands/tools/projectRoot';
 import { carriesPlan } from '#documents/plan/carriesPlan';
 import { longestFragment, planFromFragment, planToFragment } from '#documents/plan/planLink';
 import { parsePlan } from '#documents/plan/parsePlan';
-import { PlanProblem } from '#documents/plan/planProblem';
+import { isProblem } from '#core/problem';
 import { largestPlanBytes } from '#documents/plan/planRanges';
 import { smallPlan } from '../../../support/smallPlan';
 
@@ -20,7 +20,7 @@ function problemOf(fragment: string): string | null {
     planFromFragment(fragment);
     return null;
   } catch (error) {
-    if (error instanceof PlanProblem) return error.message;
+    if (isProblem(error, 'plan')) return error.message;
     throw error;
   }
 }

@@ -1,42 +1,83 @@
 import { describe, expect, it } from 'vitest';
+import { withLimit } from '#core/protocol/limits';
+import { judge } from '#core/scoring/judge';
 import { buildRecording } from '#documents/recording/buildRecording';
 import { parseRecording } from '#documents/recording/parseRecording';
+import { noRange } from '../../../support/kneeJudgement';
+import { keptOf, olderLimits, version5, version6 } from '../../../support/olderRecording';
 import { smallRecordingParts } from '../../../support/smallRecording';
 
-describe('parseSession(text) of an older version', () => {
-  const present = buildRecording(smallRecordingParts());
+const parts = smallRecordingParts();
+const present = buildRecording(parts);
+
+const read = (document: object) => parseRecording(JSON.stringify(document));
+
+describe('parseRecording(text) of an older version', () => {
+  const derived = version5(present).derived;
   const oldView = Object.fromEntries(
     Object.entries(present.derived.view!).filter(([name]) => name !== 'rollDeg'),
   );
-  const repetitions = present.derived.repetitions.map(({ judgement, ...repetition }) => {
-    const { decidedBy, knee, measures, ...older } = judgement;
-    return { ...repetition, judgement: older };
-  });
-  const derived = { ...present.derived, repetitions };
-  const old = { ...present, version: 1, derived: { ...derived, view: oldView } };
+  const old = { ...version5(present), version: 1, derived: { ...derived, view: oldView } };
 
   it('reads a document of version 1, which took no roll out', () => {
-    const read = parseRecording(JSON.stringify(old));
-    expect(read.version).toBe(present.version);
-    expect(read.derived.view).toEqual({ ...present.derived.view, rollDeg: 0 });
-    expect({ ...read, derived: null }).toEqual({ ...present, derived: null });
+    const { derived: now, ...rest } = read(old);
+    expect(rest.version).toBe(present.version);
+    expect(now.view).toEqual({ ...present.derived.view, rollDeg: 0 });
+    expect({ ...rest, derived: null }).toEqual({ ...present, derived: null });
   });
 
-  it('reads a document of version 2, in which all of the recording is the set', () => {
-    expect(parseRecording(JSON.stringify({ ...present, version: 2, derived }))).toEqual(present);
+  it.each([2, 3, 4, 5])(
+    'reads a document of version %d, in which a verdict was the knee’s alone',
+    (version) => {
+      expect(derived.repetitions.length).toBeGreaterThan(0);
+      expect(read({ ...version5(present), version })).toEqual(keptOf(present));
+    },
+  );
+
+  it('reads a document of version 6, in which the knee angle stood apart', () => {
+    const { min, max } = parts.measurement.repetitions[0]!.ranges.depth;
+    const limits = [
+      withLimit(parts.limits, 'depth', 'most', max!.value - 2 * max!.band),
+      withLimit(parts.limits, 'pelvis-place', 'least', 1.5),
+      { ...parts.limits, 'knee-angle': { least: -2, most: 2 } },
+    ];
+    expect(min).not.toBeNull();
+    for (const one of limits) {
+      const document = buildRecording({ ...parts, limits: one });
+      expect(read(version6(document))).toEqual(keptOf(document));
+    }
   });
 
-  it('reads a document of version 4, in which no limits were taken over', () => {
-    expect(parseRecording(JSON.stringify({ ...present, version: 4, derived }))).toEqual(present);
+  it('reads one of version 6 in which the knee angle is missing beside a measure that is out of line', () => {
+    const lost = { ...noRange, mainReason: 'joint-unseen' as const };
+    const { depth } = parts.measurement.repetitions[0]!.ranges;
+    const limits = withLimit(parts.limits, 'depth', 'most', depth.max!.value - 2 * depth.max!.band);
+    const document = buildRecording({ ...parts, limits });
+    const [first, ...rest] = document.derived.repetitions;
+    const measured = {
+      ...parts.measurement.repetitions[0]!,
+      ranges: { ...first!.ranges, 'knee-angle': lost },
+    };
+    const judgement = judge(measured as (typeof parts.measurement.repetitions)[0], parts.measurement, limits);
+    expect(judgement).toMatchObject({ verdict: 'out-of-line', decidedBy: 'depth', alignmentScorePct: null });
+    const changed = { ...first!, ranges: measured.ranges, judgement };
+    const blind = { ...document, derived: { ...document.derived, repetitions: [changed, ...rest] } };
+    expect(read(version6(blind))).toEqual(keptOf(blind));
   });
 
-  it('reads a document of version 5, in which a verdict was the knee’s alone', () => {
-    expect(derived.repetitions.length).toBeGreaterThan(0);
-    expect(parseRecording(JSON.stringify({ ...present, version: 5, derived }))).toEqual(present);
+  it('reads limits that a review set in an older version', () => {
+    const signed = { by: 'T1', at: '2024-03-06T07:08:09.010Z' };
+    const limits = withLimit(parts.limits, 'trunk-lean', 'least', -8);
+    const review = { remarks: [], cues: [], reviewed: null };
+    const older = { ...review, limitsSet: [{ ...signed, limits: olderLimits(limits) }] };
+    expect(read({ ...version6(present), review: older }).review).toEqual({
+      ...review,
+      limitsSet: [{ ...signed, limits }],
+    });
   });
 
   it('reads one in which the leg was never seen', () => {
     const unseen = { ...old, derived: { ...old.derived, view: null } };
-    expect(parseRecording(JSON.stringify(unseen)).derived.view).toBeNull();
+    expect(read(unseen).derived.view).toBeNull();
   });
 });

@@ -19,11 +19,11 @@ describe('buildSession(parts)', () => {
   it('says what was asked, and when', () => {
     expect(recording).toMatchObject({
       format: 'overfoot-session',
-      version: 6,
+      version: 7,
       createdAt: '2024-03-05T07:08:09.010Z',
       note: 'An invented person.',
       setup: smallSetup,
-      limits: { kneeInwardDeg: 8.5, kneeOutwardDeg: 10 },
+      limits: { 'knee-angle': { least: -10, most: 8.5 } },
     });
   });
 
@@ -37,7 +37,7 @@ describe('buildSession(parts)', () => {
   });
 
   it('writes null where there is no value, with the reason beside it', () => {
-    const { values, missing } = recording.derived.kneeAngleDeg;
+    const { values, missing } = recording.derived.curves['knee-angle'];
     const covered = values.map((_, i) => missing.some(({ from, to }) => i >= from && i <= to));
     expect(values.map((value) => value === null)).toEqual(covered);
     expect(new Set(missing.map(({ reason }) => reason))).toEqual(
@@ -73,9 +73,9 @@ describe('buildSession(parts)', () => {
         expect(Math.abs((atMs ?? 0) - (before ?? 0))).toBeLessThan(keptMs);
       }
     });
-    expect(again.kneeAngleDeg.missing).toEqual(parts.measurement.kneeAngleDeg.missing);
-    again.kneeAngleDeg.values.forEach((deg, i) =>
-      expect(Math.abs(deg - parts.measurement.kneeAngleDeg.values[i]!)).toBeLessThan(keptDeg),
+    expect(again.curves['knee-angle'].missing).toEqual(parts.measurement.curves['knee-angle'].missing);
+    again.curves['knee-angle'].values.forEach((deg, i) =>
+      expect(Math.abs(deg - parts.measurement.curves['knee-angle'].values[i]!)).toBeLessThan(keptDeg),
     );
     expect(again.notes).toEqual(parts.measurement.notes);
   });

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { recordingSchema, type RecordingDocument } from '#documents/recording/recordingDocument';
-import { RecordingFileProblem } from '#documents/reading/recordingFileProblem';
+import { isProblem } from '#core/problem';
 import { smallRecording } from '../../../support/smallRecording';
 
 const text = JSON.stringify(smallRecording());
@@ -19,7 +19,7 @@ function problemOf(wrong: string): string | null {
     parseRecording(wrong);
     return null;
   } catch (error) {
-    if (error instanceof RecordingFileProblem) return error.message;
+    if (isProblem(error, 'recording')) return error.message;
     throw error;
   }
 }
@@ -51,11 +51,6 @@ describe('parseSession(text)', () => {
     expect(problemOf(wrong)).toBe('This is not a session document. Choose a file that was saved here.');
   });
 
-  it('reads a document of version 1, which knew no bends, as one of version 2', () => {
-    const older = damaged((document) => Object.assign(document, { version: 1 }));
-    expect(parseRecording(older)).toEqual(parseRecording(text));
-  });
-
   it('keeps what bends before the set showed', () => {
     const bends = { yawDeg: -3.5, sdDeg: 2.4, footDeg: { left: 4, right: null } };
     const withBends = damaged(({ setup }) => Object.assign(setup, { bends }));
@@ -76,7 +71,7 @@ describe('parseSession(text)', () => {
     ['a side that is none', (d) => Object.assign(d.setup, { side: 'both' }), /"setup\.side"/],
     ['a task that is none', (d) => Object.assign(d.setup, { task: 'jump' }), /"setup\.task"/],
     ['a point farther away than can be', (d) => (d.observed.xPx[7] = 1e308), /"observed\.xPx\.7"/],
-    ['a limit out of range', (d) => (d.limits.kneeInwardDeg = 31), /"limits\.kneeInwardDeg"/],
+    ['a limit out of range', (d) => (d.limits['knee-angle'].most = 31), /"limits\.knee-angle\.most"/],
     ['an id that is none', (d) => (d.id = '12'), /"id"/],
     ['a date that is none', (d) => (d.createdAt = 'yesterday'), /"createdAt"/],
     ['a picture without width', (d) => (d.video.widthPx = 0), /"video\.widthPx"/],
@@ -95,15 +90,27 @@ describe('parseSession(text)', () => {
       /times do not increase/,
     ],
     ['points in another order', (d) => d.observed.points.reverse(), /body points are in another order/],
-    ['curves of different lengths', (d) => d.derived.kneeDeviation.values.pop(), /curves differ in length/],
+    [
+      'curves of different lengths',
+      (d) => d.derived.curves['knee-off-line'].values.pop(),
+      /curves differ in length/,
+    ],
     ['curves without a time base', (d) => (d.derived.rateHz = 0), /no time base/],
     [
       'a value without a reason',
-      (d) => (d.derived.kneeDeviation.values[9] = null),
-      /kneeDeviation" gives reasons/,
+      (d) => (d.derived.curves['knee-off-line'].values[9] = null),
+      /knee-off-line" gives reasons/,
     ],
-    ['a reason without a gap', (d) => (d.derived.kneeAngleDeg.values[0] = 3), /kneeAngleDeg" gives reasons/],
-    ['a reason past the end', (d) => (d.derived.kneeAngleDeg.missing.at(-1)!.to = 9e5), /gives reasons/],
+    [
+      'a reason without a gap',
+      (d) => (d.derived.curves['knee-angle'].values[0] = 3),
+      /knee-angle" gives reasons/,
+    ],
+    [
+      'a reason past the end',
+      (d) => (d.derived.curves['knee-angle'].missing.at(-1)!.to = 9e5),
+      /gives reasons/,
+    ],
     ['a repetition past the end', (d) => (d.derived.repetitions[1]!.loadedTo = 9e5), /outside the recording/],
     [
       'a repetition that runs backward',
@@ -112,17 +119,17 @@ describe('parseSession(text)', () => {
     ],
     [
       'a peak past the end',
-      (d) => (d.derived.repetitions[0]!.kneeAngleMaxDeg!.sample = 9e5),
+      (d) => (d.derived.repetitions[0]!.ranges['knee-angle'].max!.sample = 9e5),
       /outside the rec/,
     ],
     [
       'a gap at the end without a reason',
-      (d) => d.derived.kneeDeviation.values.splice(-1, 1, null),
+      (d) => d.derived.curves['knee-off-line'].values.splice(-1, 1, null),
       /gives reasons/,
     ],
     [
       'a depth past the end',
-      (d) => (d.derived.repetitions[1]!.others.depth!.sample = 9e5),
+      (d) => (d.derived.repetitions[1]!.ranges.depth!.max!.sample = 9e5),
       /outside the rec/,
     ],
     ['repetitions that are miscounted', (d) => (d.derived.repetitions[0]!.number = 2), /out of order/],
@@ -133,8 +140,13 @@ describe('parseSession(text)', () => {
       /judgement of repetition 1 contradicts itself/,
     ],
     [
+      'a judgement without the knee angle',
+      (d) => (d.derived.repetitions[1]!.judgement.measures = []),
+      /judgement of repetition 2 contradicts itself/,
+    ],
+    [
       'a verdict without a peak',
-      (d) => (d.derived.repetitions[1]!.judgement.worst = null),
+      (d) => (d.derived.repetitions[1]!.judgement.measures[0]!.extreme = null),
       /judgement of repetition 2 contradicts itself/,
     ],
   ])('says where and what to do for %s', (_, change, where) => {
@@ -226,8 +238,8 @@ function expectValid(document: RecordingDocument): void {
   ]);
   expect(observed.timesMs.toSorted((a, b) => a - b)).toEqual(observed.timesMs);
   expect(new Set(observed.timesMs).size).toBe(frames);
-  for (const { values, missing } of [derived.kneeAngleDeg, derived.kneeDeviation]) {
-    expect(values).toHaveLength(derived.kneeAngleDeg.values.length);
+  for (const { values, missing } of [derived.curves['knee-angle'], derived.curves['knee-off-line']]) {
+    expect(values).toHaveLength(derived.curves['knee-angle'].values.length);
     const explained = missing.flatMap(({ from, to }) =>
       Array.from({ length: to - from + 1 }, (_, i) => from + i),
     );
@@ -235,7 +247,7 @@ function expectValid(document: RecordingDocument): void {
   }
   derived.repetitions.forEach(({ number, loadedFrom, loadedTo, judgement }, i) => {
     expect(number).toBe(i + 1);
-    expect(derived.kneeAngleDeg.values.slice(loadedFrom, loadedTo + 1)).toHaveLength(
+    expect(derived.curves['knee-angle'].values.slice(loadedFrom, loadedTo + 1)).toHaveLength(
       loadedTo - loadedFrom + 1,
     );
     expect(judgement.reason === null).toBe(judgement.verdict !== 'not-measured');

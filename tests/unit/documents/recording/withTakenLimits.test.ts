@@ -4,7 +4,7 @@ import { withTakenLimits } from '#documents/recording/withTakenLimits';
 import { smallRecording } from '../../../support/smallRecording';
 
 const taken: LimitsSet = {
-  limits: { kneeInwardDeg: 6, kneeOutwardDeg: 14 },
+  limits: { 'knee-angle': { least: -14, most: 6 } },
   by: 'T2',
   at: '2024-03-02T08:00:00.000Z',
   takenFrom: '2024-03-01T07:00:00.000Z',
@@ -28,7 +28,7 @@ describe('withTakenLimits(session, taken)', () => {
   it('leaves a session alone that was reviewed, whose limits were set, or for which there are none', () => {
     const at = '2024-03-06T07:00:00.000Z';
     const reviewed = { ...recording, review: { ...emptyReview, reviewed: { by: 'T1', at } } };
-    const own = { limits: { kneeInwardDeg: 9, kneeOutwardDeg: 9 }, by: 'T1', at };
+    const own = { limits: { 'knee-angle': { least: -9, most: 9 } }, by: 'T1', at };
     const set = { ...recording, review: { ...emptyReview, limitsSet: [own] } };
     expect(withTakenLimits(reviewed, taken)).toBe(reviewed);
     expect(withTakenLimits(set, taken)).toBe(set);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parseSession } from '#documents/session/parseSession';
-import { RecordingFileProblem } from '#documents/reading/recordingFileProblem';
+import { isProblem } from '#core/problem';
 import type { SessionDocument } from '#documents/session/sessionDocument';
 import { smallSession } from '../../../support/smallSession';
 
@@ -10,7 +10,7 @@ function problemOf(wrong: string): string | null {
     parseSession(wrong);
     return null;
   } catch (error) {
-    if (error instanceof RecordingFileProblem) return error.message;
+    if (isProblem(error, 'session')) return error.message;
     throw error;
   }
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { fuzzedParsers } from '#tools/commands/tools/fuzzedParsers';
-import { PlanProblem } from '#documents/plan/planProblem';
+import { isProblem, Problem } from '#core/problem';
 import { fuzzParser } from '#tools/commands/tools/fuzzParser';
 
 describe('mutated documents', { timeout: 60_000 }, () => {
@@ -17,10 +17,10 @@ describe('mutated documents', { timeout: 60_000 }, () => {
       try {
         return JSON.parse(text) as { items: unknown[] };
       } catch {
-        throw new PlanProblem('This is not a plan.');
+        throw new Problem('plan', 'This is not a plan.');
       }
     };
-    const isRefusal = (error: unknown) => error instanceof PlanProblem;
+    const isRefusal = (error: unknown) => isProblem(error, 'plan');
     expect(() =>
       fuzzParser({ ...plan!, isRefusal, parse: (text) => data(text).items.length }, 200, 1),
     ).toThrow();

@@ -8,9 +8,9 @@ describe('readLimits(words)', () => {
   });
 
   it('sets both directions at once, or one', () => {
-    expect(readLimits(['knee=12.5'])).toEqual({ kneeInwardDeg: 12.5, kneeOutwardDeg: 12.5 });
-    expect(readLimits(['knee=12', 'knee-outward=7'])).toEqual({ kneeInwardDeg: 12, kneeOutwardDeg: 7 });
-    expect(readLimits(['knee-inward=30']).kneeInwardDeg).toBe(30);
+    expect(readLimits(['knee=12.5'])).toEqual({ 'knee-angle': { least: -12.5, most: 12.5 } });
+    expect(readLimits(['knee=12', 'knee-outward=7'])).toEqual({ 'knee-angle': { least: -7, most: 12 } });
+    expect(readLimits(['knee-inward=30'])['knee-angle'].most).toBe(30);
   });
 
   it.each(['knee', 'knee=', 'knee=ten', 'knee=0.5', 'knee=31', 'knee=-3', 'knee=NaN'])(
@@ -21,7 +21,8 @@ describe('readLimits(words)', () => {
   );
 
   it('limits other measures in degrees or percent, either way', () => {
-    expect(readLimits(['trunk-lean-most=12', 'trunk-lean-least=-8', 'depth-least=20']).others).toEqual({
+    expect(readLimits(['trunk-lean-most=12', 'trunk-lean-least=-8', 'depth-least=20'])).toEqual({
+      ...defaultLimits,
       'trunk-lean': { most: 12, least: -8 },
       depth: { least: 0.2 },
     });
@@ -30,7 +31,7 @@ describe('readLimits(words)', () => {
   it.each(['trunk-lean-most=31', 'trunk-lean-most=0', 'trunk-lean-most=', 'depth-least=-5'])(
     'refuses %s',
     (word) => {
-      expect(() => readLimits([word])).toThrow(/must be from \d+ to \d+ (°|%)/);
+      expect(() => readLimits([word])).toThrow(/must be from \d+ to \d+ (degrees|%)/);
     },
   );
 

@@ -14,8 +14,7 @@ function derived(
     startMs: 0,
     legLengthPx: 400,
     view: null,
-    kneeAngleDeg: curve,
-    kneeDeviation: curve,
+    curves: { 'knee-angle': curve, 'knee-off-line': curve },
     repetitions,
   };
 }

@@ -1,7 +1,6 @@
-import { mapOthers } from '#core/measures/measures';
 import type { ClipTruth, TrueRepetition } from '#tools/validation/clipTruth';
 import type { RecordingRepetition } from '#tools/validation/readPeak';
-import { ofKnee } from '../../../support/kneeJudgement';
+import { kneeJudged, rangesWith } from '../../../support/kneeJudgement';
 
 /** A sit-to-stand repetition of the truth, seconds; peaks 12 degrees in the frontal plane, 9 in the picture. */
 export function trueRepetition(
@@ -57,27 +56,21 @@ export function foundRepetition(
     },
     loadedFrom: Math.round(loadedFromS * 30),
     loadedTo: Math.round(loadedToS * 30),
-    measuredShare: 0.8,
-    mainReason: 'thigh-foreshortened',
-    kneeAngleMaxDeg: peak,
-    kneeAngleMinDeg: { value: -3, sample: 50, timeMs: 1667, band: 3.5 },
-    kneeDeviation: { value: 0.05, sample: 40, timeMs: 1333, band: 0.02 },
-    others: mapOthers(() => null),
-    judgement: {
-      ...ofKnee('near-limit'),
-      reason: null,
-      direction: 'inward',
-      worst: peak,
-      alignmentScorePct: 90,
-    },
+    ranges: rangesWith({
+      'knee-angle': {
+        min: { value: -3, sample: 50, timeMs: 1667, band: 3.5 },
+        max: peak,
+        measuredShare: 0.8,
+        mainReason: 'thigh-foreshortened',
+      },
+      'knee-off-line': { max: { value: 0.05, sample: 40, timeMs: 1333, band: 0.02 } },
+    }),
+    judgement: kneeJudged({ verdict: 'near-limit', worst: peak, alignmentScorePct: 90 }),
     ...changes,
   };
 }
 
-export const notMeasured: RecordingRepetition['judgement'] = {
-  ...ofKnee('not-measured'),
+export const notMeasured: RecordingRepetition['judgement'] = kneeJudged({
+  verdict: 'not-measured',
   reason: 'out-of-picture',
-  direction: null,
-  worst: null,
-  alignmentScorePct: null,
-};
+});

@@ -6,12 +6,14 @@ import type { Measurement } from '#core/measurement/measurement';
 
 const measurement = {
   timesMs: Float64Array.of(0, 100, 200),
-  kneeAngleDeg: {
-    values: Float64Array.of(14.2, -3.4, 0),
-    missing: Uint8Array.of(0, 0, reasonCode('thigh-foreshortened')),
+  curves: {
+    'knee-angle': {
+      values: Float64Array.of(14.2, -3.4, 0),
+      missing: Uint8Array.of(0, 0, reasonCode('thigh-foreshortened')),
+    },
   },
-  repetitions: [{ kneeAngleMaxDeg: { value: 33, band: 4 }, kneeAngleMinDeg: { value: -4, band: 3 } }],
-} as Measurement;
+  repetitions: [{ ranges: { 'knee-angle': { max: { value: 33, band: 4 }, min: { value: -4, band: 3 } } } }],
+} as unknown as Measurement;
 
 describe('readoutAt(measurement, timeMs)', () => {
   it('says the angle with its band, or why there is none', () => {
@@ -26,7 +28,7 @@ describe('plotScales(measurement, limits, size)', () => {
   it('shows every peak and both limits with room, inward up', () => {
     const { x, y } = plotScales(
       measurement,
-      { kneeInwardDeg: 10, kneeOutwardDeg: 8 },
+      { 'knee-angle': { least: -8, most: 10 } },
       { width: 500, height: 200 },
     );
     const [least, greatest] = y.domain();

@@ -111,9 +111,14 @@ describe('drawLegAt(context, scene, timeMs, unit)', () => {
   it('draws no lane from a view that is turned too far', () => {
     const inkedWithout = (reason: MissingReason) => {
       const { context, inked } = sheet(track.widthPx, track.heightPx);
-      const { values, missing } = measurement.kneeAngleDeg;
+      const { values, missing } = measurement.curves['knee-angle'];
       const none = { values, missing: missing.slice().fill(reasonCode(reason)) };
-      drawLegAt(context, { ...scene, measurement: { ...measurement, kneeAngleDeg: none } }, 400, 1);
+      drawLegAt(
+        context,
+        { ...scene, measurement: { ...measurement, curves: { ...measurement.curves, 'knee-angle': none } } },
+        400,
+        1,
+      );
       return inked();
     };
     expect(inkedWithout('view-turned')).toBeLessThan(inkedWithout('thigh-foreshortened'));

@@ -27,7 +27,7 @@ const seated = rowOf({ left_hip: [100, 84], left_knee: [100, 100], left_ankle: [
 function draw(row: Float32Array, limits: typeof defaultLimits | null) {
   const canvas = createCanvas(200, 200);
   const context = canvas.getContext('2d');
-  const scene = { row, widthPx: 200, heightPx: 200, side: 'left', limits } as const;
+  const scene = { row, side: 'left', limits } as const;
   drawLiveLeg(context as unknown as Context2d, scene, 1);
   return (x: number, y: number) => [...context.getImageData(x, y, 1, 1).data];
 }
@@ -53,7 +53,7 @@ describe('drawLiveLeg(context, scene, unit)', () => {
 
   it('shows the lane by its edges alone while the thigh points at the camera', () => {
     const lane = (row: Float32Array) => {
-      const pixel = draw(row, { kneeInwardDeg: 25, kneeOutwardDeg: 25 });
+      const pixel = draw(row, { 'knee-angle': { least: -25, most: 25 } });
       return Array.from({ length: 40 }, (_, i) => pixel(61 + i, 130)[3]!).filter((alpha) => alpha > 0).length;
     };
     expect(lane(seated)).toBeGreaterThan(0);

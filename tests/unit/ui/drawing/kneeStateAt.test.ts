@@ -4,16 +4,18 @@ import { picturePointing } from '#ui/drawing/verdictForm';
 import { reasonCode } from '#core/measurement/curve';
 import type { Measurement } from '#core/measurement/measurement';
 
-const limits = { kneeInwardDeg: 10, kneeOutwardDeg: 6 };
+const limits = { 'knee-angle': { least: -6, most: 10 } };
 const measurement = {
   timesMs: Float64Array.of(0, 100, 200, 300, 400),
-  kneeAngleDeg: {
-    values: Float64Array.of(1, 9, 13, -9, 0),
-    missing: Uint8Array.of(0, 0, 0, 0, reasonCode('joint-unseen')),
+  curves: {
+    'knee-angle': {
+      values: Float64Array.of(1, 9, 13, -9, 0),
+      missing: Uint8Array.of(0, 0, 0, 0, reasonCode('joint-unseen')),
+    },
   },
   repetitions: [
-    { loadedFrom: 1, loadedTo: 2, kneeAngleMaxDeg: { band: 2 }, kneeAngleMinDeg: { band: 5 } },
-    { loadedFrom: 3, loadedTo: 4, kneeAngleMaxDeg: { band: 7 }, kneeAngleMinDeg: { band: 4 } },
+    { loadedFrom: 1, loadedTo: 2, ranges: { 'knee-angle': { max: { band: 2 }, min: { band: 5 } } } },
+    { loadedFrom: 3, loadedTo: 4, ranges: { 'knee-angle': { max: { band: 7 }, min: { band: 4 } } } },
   ],
 } as unknown as Measurement;
 

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { FrameLeg } from '#ui/drawing/frameLeg';
+import type { FrameLeg } from '#core/keypoints/frameLeg';
 import { laneAngles } from '#ui/drawing/laneAngles';
 import { laneShape } from '#ui/drawing/laneShape';
 import { kneeProjectionAngleDeg } from '#core/geometry/kneeProjectionAngleDeg';
 
-const limits = { kneeInwardDeg: 12, kneeOutwardDeg: 7 };
+const limits = { 'knee-angle': { least: -7, most: 12 } };
 const square = { inwardDeg: 12, straightDeg: 0, outwardDeg: -7 };
 const upright: FrameLeg = {
   hip: { x: 100, y: 100 },
@@ -84,7 +84,10 @@ describe('laneShape(leg, side, laneAngles(leg, side, limits, measuredDeg))', () 
       fc.property(px, px, px, degrees, side, (a, b, c, measuredDeg, which) => {
         const knee = { x: 100 + a, y: 250 + b };
         const leg = { ...upright, knee, ankle: { x: 100 + c, y: 400 } };
-        const excess = Math.max(measuredDeg - limits.kneeInwardDeg, -measuredDeg - limits.kneeOutwardDeg);
+        const excess = Math.max(
+          measuredDeg - limits['knee-angle'].most,
+          limits['knee-angle'].least - measuredDeg,
+        );
         fc.pre(Math.abs(excess) > 1e-6);
         const { inward, outward } = laneShape(leg, which, laneAngles(leg, which, limits, measuredDeg))!;
         // The knee lies on the line through both edges' knee points: between them when the parts add up.

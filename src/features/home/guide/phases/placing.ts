@@ -1,6 +1,6 @@
 import { startCounting, stopCounting } from '../counting';
 import { guideTimes } from '../guideTimes';
-import { lines, setLine } from '../lines';
+import { lines, stepLine } from '../lines';
 import { discardRecording, startRecording } from '../recording';
 import { enter, lastedMs, needsCamera, say, preparationOf, stepOf, type Turn } from '../turn';
 import { enterReady } from './ready';
@@ -17,7 +17,7 @@ export function beginSet(turn: Turn): void {
     workedMs: 0,
   });
   state.startAnywayMs = null;
-  say(turn, setLine(stepOf(turn)), 'after');
+  say(turn, stepLine(stepOf(turn)), 'after');
   if (needsCamera(turn)) enterPlacing(turn);
   else enterReady(turn);
 }

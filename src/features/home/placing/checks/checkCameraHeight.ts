@@ -1,4 +1,4 @@
-import { good, move, notYet, type Check } from './finding';
+import { good, move, notYet, type Check } from './placingFinding';
 
 /**
  * Where a level camera's own height, the middle of the picture, meets the body: above the ankles, in leg lengths.

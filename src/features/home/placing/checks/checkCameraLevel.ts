@@ -1,6 +1,6 @@
 import { toDegrees } from '#core/geometry/degrees';
 import type { Sight } from '../readSight';
-import { good, move, notYet, unknown, type Check } from './finding';
+import { good, move, notYet, unknown, type Check } from './placingFinding';
 
 /** Rolled by more than this, other measures than the knee angle leave their bands (docs/view.md), degrees. */
 const widestDeg = { tight: 3, loose: 4 };

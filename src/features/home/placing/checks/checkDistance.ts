@@ -1,5 +1,5 @@
 import { legLengthCm } from '#core/protocol/bodyHeight';
-import { good, move, notYet, type Check } from './finding';
+import { good, move, notYet, type Check } from './placingFinding';
 
 /** Leg length over picture height: nearer there is no room to move, farther the joints are seen too coarsely. */
 const nearest = { tight: 0.42, loose: 0.44 };

@@ -1,5 +1,5 @@
 import { leastFrameRateHz } from '#core/measurement/collectNotes';
-import { good, move, notYet, type Check } from './finding';
+import { good, move, notYet, type Check } from './placingFinding';
 
 /**
  * A camera that was fast enough may falter for a moment, Hz: measuring warns by the usual rate of the whole recording.
@@ -7,7 +7,7 @@ import { good, move, notYet, type Check } from './finding';
  */
 const leastRateHz = { tight: leastFrameRateHz, loose: 10 };
 /** With less of the window measured once all was good, pictures are being lost for more than a moment. */
-const leastMeasuredShare = 0.5;
+const leastShareToStayGood = 0.5;
 
 /** The first pictures of a camera come unevenly: nothing is told from less than this, ms. */
 const leastSpanMs = 800;
@@ -22,7 +22,7 @@ export const checkFrameRate: Check = ({ track, facts, points, obstacle, measured
       `The camera gives only ${rateHz} pictures a second. Add light, and close other programs.`,
       'Slow video',
     );
-  if (obstacle === 'frames-missing' && !(wasGood && measuredShare >= leastMeasuredShare))
+  if (obstacle === 'frames-missing' && !(wasGood && measuredShare >= leastShareToStayGood))
     return move('Pictures are being lost. Close other programs, and add light.', 'Slow video');
   return good('The camera is fast enough.', 'Speed good');
 };

@@ -1,6 +1,6 @@
 import type { PlacingFacts } from '../placing';
 import type { Task } from '#core/exercises/exercises';
-import type { Finding } from './finding';
+import type { PlacingFinding } from './placingFinding';
 
 const furniture = ['chair', 'step'] as const;
 
@@ -9,7 +9,10 @@ const furniture = ['chair', 'step'] as const;
  *
  * @returns  null where the task needs neither
  */
-export function checkFurniture(task: Task, { isFurniturePlaced = false }: PlacingFacts): Finding | null {
+export function checkFurniture(
+  task: Task,
+  { isFurniturePlaced = false }: PlacingFacts,
+): PlacingFinding | null {
   const piece = furniture.find((piece) => task.preparation.needs.includes(piece));
   if (piece === undefined) return null;
   const ask =

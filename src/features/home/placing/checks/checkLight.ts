@@ -1,5 +1,5 @@
-import { widestBandDeg } from '#core/scoring/judge';
-import { good, move, unknown, type Check } from './finding';
+import { kneeAngle } from '#core/measures/kneeAngle';
+import { good, move, unknown, type Check } from './placingFinding';
 
 /** Picture brightness, 0 black to 1 white, tight and while it was good; common practice, no source. */
 const darkest = { tight: 0.2, loose: 0.17 };
@@ -21,7 +21,11 @@ export const checkLight: Check = ({ facts: { brightness }, expected }, wasGood) 
     if (brightness.contrast < leastContrast[limit])
       return move('The picture is pale. Wipe the lens, and keep lamps from shining into it.', 'Wipe lens');
   }
-  if (expected !== null && expected.bandDeg > widestBandDeg && expected.stillBandDeg <= widestBandDeg)
+  if (
+    expected !== null &&
+    expected.bandDeg > kneeAngle.widestBand &&
+    expected.stillBandDeg <= kneeAngle.widestBand
+  )
     return move(
       "Your joints can't be seen steadily. Add light from the front and wear clothes that stand out from the wall.",
       'More light',

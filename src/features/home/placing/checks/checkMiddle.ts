@@ -1,5 +1,5 @@
 import { bearingDeg } from '../bearingDeg';
-import { good, move, notYet, type Check } from './finding';
+import { good, move, notYet, type Check } from './placingFinding';
 
 /**
  * How far beside the camera's own direction somebody may stand, degrees: from there on a foot's direction is read off

@@ -1,4 +1,4 @@
-import { good, move, notYet, type Check } from './finding';
+import { good, move, notYet, type Check } from './placingFinding';
 
 /**
  * One person only: told when the tracker leaps to somebody else, or to somebody of another size. It follows one person

@@ -1,7 +1,7 @@
-import { widestBandDeg } from '#core/scoring/judge';
+import { kneeAngle } from '#core/measures/kneeAngle';
 import { bearingDeg } from '../bearingDeg';
 import type { Sight } from '../readSight';
-import { good, move, notYet, unknown, type Check, type Finding } from './finding';
+import { good, move, notYet, unknown, type Check, type PlacingFinding } from './placingFinding';
 
 /** Turned by more than this, about half of what measuring still bears, degrees: the rest is for turning meanwhile. */
 const widestDeg = { tight: 10, loose: 13 };
@@ -37,7 +37,7 @@ export const checkSquare: Check = (sight, wasGood) => {
   if (footDeg !== null && Math.abs(footDeg) > widestFootDeg[limit])
     return turnFoot(sight.setup.side, footDeg);
   const isFar = mostDeg(expected.yaw.yawDeg) > widestExpectedDeg[limit];
-  if (isFar || expected.stillBandDeg > widestBandShare[limit] * widestBandDeg)
+  if (isFar || expected.stillBandDeg > widestBandShare[limit] * kneeAngle.widestBand)
     return footDeg !== null && Math.abs(footDeg) > Math.abs(yawDeg)
       ? turnFoot(sight.setup.side, footDeg)
       : turnBack(expected.yaw.yawDeg);
@@ -45,7 +45,7 @@ export const checkSquare: Check = (sight, wasGood) => {
 };
 
 /** Positive = the body's front points to the picture's right, towards the person's own left: the left shoulder is back. */
-function turnBack(yawDeg: number): Finding {
+function turnBack(yawDeg: number): PlacingFinding {
   const back = yawDeg > 0 ? 'right' : 'left';
   const little = Math.abs(yawDeg) > 2 * widestDeg.tight ? '' : ' a little';
   return move(`Turn your ${back} shoulder${little} back.`, `Turn ${back}`, `turn-${back}`);
@@ -58,7 +58,7 @@ function footBesideBodyDeg({ view, expected, setup }: Sight): number | null {
   return foot === undefined || view === null ? null : foot.yawDeg - view.yaw.yawDeg;
 }
 
-function turnFoot(side: 'left' | 'right', footDeg: number): Finding {
+function turnFoot(side: 'left' | 'right', footDeg: number): PlacingFinding {
   const towards = footDeg > 0 ? 'right' : 'left';
   const way = towards === side ? 'outward' : 'inward';
   return move(

@@ -1,6 +1,6 @@
 import { otherSide } from '#core/protocol/side';
 import type { Sight } from '../readSight';
-import { good, move, notYet, unknown, type Check } from './finding';
+import { good, move, notYet, unknown, type Check } from './placingFinding';
 
 /** Room that is left round the body, share of the picture's height. */
 const margin = { tight: 0.02, loose: 0.005 };

@@ -4,7 +4,7 @@ import { missingAt } from '#core/measurement/smoothPoints';
 import { otherSide, type Side } from '#core/protocol/side';
 import { medianWhere } from '#core/view/frontalKneeAngle';
 import type { Sight } from '../readSight';
-import { good, move, notYet, type Check } from './finding';
+import { good, move, notYet, type Check } from './placingFinding';
 
 /** A joint has to be seen in this share of the window. */
 const leastSeenShare = { tight: 0.85, loose: 0.75 };

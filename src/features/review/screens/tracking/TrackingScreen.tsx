@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { Button, Label, ProgressBar } from 'react-aria-components';
-import { useApp, useAppState } from '../../appContext';
+import { useTracking, useTrackingState } from '#shell/tracking/trackingContext';
 import { Brand } from '#ui/components/Brand';
 import { ProgressFill } from '#ui/components/ProgressFill';
 import { useFileDrop } from '#ui/components/useFileDrop';
@@ -9,8 +9,8 @@ import { timeLeftWords } from './timeLeftWords';
 
 /** While a video is tracked: how far it is, how long it takes, and the way out. */
 export function TrackingScreen() {
-  const app = useApp();
-  const progress = useAppState((state) => state.progress);
+  const tracking = useTracking();
+  const progress = useTrackingState((state) => state.progress);
   useFileDrop(() => undefined); // A file dropped now must not take the page's place.
   const done = progress?.framesDone ?? 0;
   const expected = progress?.framesExpected ?? 0;
@@ -56,7 +56,7 @@ export function TrackingScreen() {
             </dd>
           </div>
         </dl>
-        <Button className="button" onPress={() => app.cancel()}>
+        <Button className="button" onPress={() => tracking.cancel()}>
           Cancel
         </Button>
         <p className="small soft">
@@ -71,11 +71,11 @@ export function TrackingScreen() {
 const showEveryMs = 250;
 
 function CurrentPicture() {
-  const app = useApp();
+  const tracking = useTracking();
   const canvas = useRef<HTMLCanvasElement>(null);
   useEffect(() => {
     let shownMs = -Infinity;
-    return app.watchPictures((picture) => {
+    return tracking.watchPictures((picture) => {
       const target = canvas.current;
       if (target === null || performance.now() - shownMs < showEveryMs) return;
       shownMs = performance.now();
@@ -83,7 +83,7 @@ function CurrentPicture() {
       if (target.height !== picture.height) target.height = picture.height;
       target.getContext('2d')?.drawImage(picture, 0, 0);
     });
-  }, [app]);
+  }, [tracking]);
   return (
     <div className="tracking-stage">
       <canvas

@@ -3,7 +3,7 @@ import type { OpenedRepository } from '#device/storage/openRepository';
 import { explainProblem } from '#shell/explainProblem';
 import { sealByPassphrase, passphraseFault, unsealByPassphrase } from '#shell/seal';
 import { packBackup, type BackupContents } from './packBackup';
-import { readBackup, type ReadableBackup } from './readBackup';
+import { openBackup, type ReadableBackup } from './openBackup';
 import { checkBackup, restoreBackup, type BackupReport } from './restoreBackup';
 
 export interface BackupState {
@@ -23,8 +23,6 @@ export interface BackupWorld {
   openRepository: () => Promise<OpenedRepository>;
   saveBlob(fileName: string, blob: Blob): void;
   now(): Date;
-  /** Called when something was brought back. */
-  onRestored(): void;
   /** log2 of the cost of trying a passphrase; age's default if left out. */
   scryptWorkFactor?: number;
 }
@@ -90,7 +88,7 @@ export function createBackup(world: BackupWorld): Backup {
     async open(file, passphrase) {
       opened = null;
       await attempt('checking', 'be opened', async (onProgress) => {
-        const backup = await readBackup(await unsealByPassphrase(passphrase, file));
+        const backup = await openBackup(await unsealByPassphrase(passphrase, file));
         const report = await checkBackup(backup, (await world.openRepository()).repository, onProgress);
         opened = backup;
         return { state: 'asks', found: { ...report, createdAt: backup.createdAt } };
@@ -103,7 +101,6 @@ export function createBackup(world: BackupWorld): Backup {
       const { found } = store.getState();
       await attempt('restoring', 'be brought back', async (onProgress) => {
         await restoreBackup(backup, (await world.openRepository()).repository, replaces, onProgress);
-        world.onRestored();
         return { state: 'restored', found };
       });
     },

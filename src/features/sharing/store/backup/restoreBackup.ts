@@ -1,7 +1,7 @@
 import { saveRecordingDocument } from '../saveRecordingDocument';
 import type { Repository } from '#device/storage/repository';
 import { noContents, type BackupContents } from './packBackup';
-import type { BackupEntry, ReadableBackup } from './readBackup';
+import type { BackupEntry, ReadableBackup } from './openBackup';
 
 /** How an entry stands to what is kept here: nothing of it, the same, or another version. */
 type Standing = 'new' | 'same' | 'different';

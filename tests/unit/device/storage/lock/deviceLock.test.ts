@@ -118,13 +118,13 @@ describe('the passphrase lock', () => {
     const { lock, open, answer } = await filledDevice();
     await lock.turnOn(passphrase);
     await expect(open(answer('another river stone lamp'))).rejects.toMatchObject({
-      kind: 'wrong-passphrase',
+      reason: 'wrong-passphrase',
     });
     await expect(lock.changePassphrase('wrong words here, all', 'x')).rejects.toMatchObject({
-      kind: 'wrong-passphrase',
+      reason: 'wrong-passphrase',
     });
     await lock.changePassphrase(passphrase, 'four quite other words');
-    await expect(open()).rejects.toMatchObject({ kind: 'wrong-passphrase' });
+    await expect(open()).rejects.toMatchObject({ reason: 'wrong-passphrase' });
     expect((await open(answer('four quite other words'))).problem).toBeNull();
   });
 
@@ -163,7 +163,7 @@ describe('the passphrase lock', () => {
     await lock.turnOn(passphrase);
     for (const direction of ['on', 'off'] as const) {
       const cut = await open(undefined, full);
-      expect(cut.problem, direction).toMatchObject({ kind: 'full' });
+      expect(cut.problem, direction).toMatchObject({ reason: 'full' });
       expect(await everything(cut.repository), direction).toEqual(before);
       const whole = await open();
       expect(whole.problem, direction).toBeNull();
@@ -184,7 +184,7 @@ describe('the passphrase lock', () => {
     sealed[40]! ^= 1;
     await records.apply([{ put: 'visits', key: session.id, value: { sealed } }]);
     const { repository } = await open();
-    await expect(repository.sessions.find(session.id)).rejects.toMatchObject({ kind: 'damaged' });
+    await expect(repository.sessions.find(session.id)).rejects.toMatchObject({ reason: 'damaged' });
     expect(await repository.plans.find('plan')).toBe('{"patient":"Grey Otter 3"}');
   });
 
@@ -203,6 +203,6 @@ describe('the passphrase lock', () => {
     await lock.turnOn(passphrase);
     await expect(
       openRepository({ openRecords: device.openRecords, openVideos: () => Promise.resolve(device.videos) }),
-    ).rejects.toMatchObject({ kind: 'locked' });
+    ).rejects.toMatchObject({ reason: 'locked' });
   });
 });

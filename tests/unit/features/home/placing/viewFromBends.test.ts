@@ -27,9 +27,9 @@ function compare(task: TaskId, toeOutDeg: number, yawDeg: number) {
   const film = filmPerson({ task, side: 'left', toeOutDeg, camera, noisePx: 1, seed: 5 });
   const results = [undefined, viewOf({ toeOutDeg, camera })].map((known) => {
     const measured = measure(film.track, { task, side: 'left', bends: known });
-    const peaks = measured.repetitions.map(({ kneeAngleMaxDeg }, i) => ({
-      errorDeg: Math.abs(kneeAngleMaxDeg!.value - film.repetitions[i]!.frontal.maxDeg),
-      bandDeg: kneeAngleMaxDeg!.band,
+    const peaks = measured.repetitions.map(({ ranges }, i) => ({
+      errorDeg: Math.abs(ranges['knee-angle'].max!.value - film.repetitions[i]!.frontal.maxDeg),
+      bandDeg: ranges['knee-angle'].max!.band,
     }));
     const refused = measured.repetitions.filter(
       (one) => judge(one, measured, defaultLimits).reason !== null,

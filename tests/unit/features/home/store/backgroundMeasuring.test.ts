@@ -1,7 +1,7 @@
 import { describe, expect, it, onTestFinished, vi } from 'vitest';
 import { createBackgroundMeasuring } from '#features/home/store/backgroundMeasuring';
 import type { FrameSource } from '#device/frames/frameSource';
-import { VideoProblem } from '#device/frames/videoProblem';
+import { Problem } from '#core/problem';
 import { parseRecording } from '#documents/recording/parseRecording';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { createMarks, type Marks } from '#device/storage/marks';
@@ -268,7 +268,7 @@ describe('createBackgroundMeasuring(parts)', () => {
       ...parts,
       openFrameSource: (file) =>
         file.name.startsWith('1')
-          ? Promise.reject(new VideoProblem('cut-off', 'It is cut off. Copy it again.'))
+          ? Promise.reject(new Problem('video', 'It is cut off. Copy it again.'))
           : openFrameSource(file),
     });
     background.look();

@@ -248,14 +248,14 @@ describe('the camera', () => {
   const phoneVideo = (name = 'phone.mp4') => new File(['pictures'], name, { type: 'video/mp4' });
 
   it('gives way to videos from the device itself: each becomes the next set of the visit, with its video', async () => {
-    const { home, app, world, state, repository } = await atCamera(await openFakeHome());
+    const { home, navigation, world, state, repository } = await atCamera(await openFakeHome());
     world.cameraFault = new CameraProblem('none');
     await home.openCamera();
     home.finishOwnRecordings();
     expect(state().step).toBe('camera');
     await home.openOwnRecording(phoneVideo());
     await settle();
-    expect(app.store.getState().screen).toBe('home');
+    expect(navigation.screen()).toBe('home');
     expect(state().sets).toMatchObject([
       { result: { number: 1, counted: null, prescribed: 3 }, found: 3, keeping: 'kept', isFromVideo: true },
     ]);
@@ -279,7 +279,7 @@ describe('the camera', () => {
     expect(await (await repository.videos.read(kept.video!))!.text()).toBe('pictures');
     expect((await repository.interrupted()).found).toEqual([]);
     await home.reviewSet(1);
-    expect(app.store.getState()).toMatchObject({ screen: 'review', backTo: 'home' });
+    expect(navigation.store.getState()).toMatchObject({ screen: 'review', from: 'home' });
   });
 
   it('keeps what such a video shows where there is no room for the video, and says so', async () => {
@@ -295,10 +295,11 @@ describe('the camera', () => {
   });
 
   it('tells in the session what is wrong with such a video', async () => {
-    const { home, app, state } = await atCamera(await openFakeHome());
+    const { home, app, navigation, state } = await atCamera(await openFakeHome());
     await home.openOwnRecording(new File(['x'], 'bad.txt'));
     expect(state().problem?.sentence).toContain('not a video');
-    expect(app.store.getState()).toMatchObject({ screen: 'home', problem: null });
+    expect(navigation.screen()).toBe('home');
+    expect(app.store.getState().problem).toBeNull();
   });
 
   it('may end in the middle of a set: what was done is kept, and the rest follows with the next camera', async () => {
@@ -413,11 +414,11 @@ describe('stopping', () => {
   });
 
   it('by leaving keeps the visit as far as it went', async () => {
-    const { home, app, state, world, repository } = await atExercise(await openFakeHome());
+    const { home, navigation, state, world, repository } = await atExercise(await openFakeHome());
     await world.until('working');
     await world.wait(5000);
     home.leave();
-    expect(app.store.getState().screen).toBe('start');
+    expect(navigation.screen()).toBe('start');
     await settle();
     expect(state()).toMatchObject({ step: 'plan', sets: [] });
     expect(world.camera?.isOpen).toBe(false);
@@ -574,14 +575,14 @@ describe('afterwards', () => {
   });
 
   it('the review of a set opens with its video and leads back', async () => {
-    const { home, app } = await atSummary();
+    const { home, app, navigation } = await atSummary();
     await home.saveSession();
     await home.reviewSet(0);
-    expect(app.store.getState()).toMatchObject({ screen: 'review', backTo: 'home' });
-    expect(app.recording()).toMatchObject({ origin: 'session' });
-    expect(app.recording()!.video).not.toBeNull();
-    app.show('home');
-    expect(app.store.getState()).toMatchObject({ screen: 'home', backTo: 'start' });
+    expect(navigation.store.getState()).toMatchObject({ screen: 'review', from: 'home' });
+    expect(app.store.getState().recording).toMatchObject({ origin: 'session' });
+    expect(app.store.getState().recording!.video).not.toBeNull();
+    navigation.returnTo('home');
+    expect(navigation.store.getState()).toMatchObject({ screen: 'home', from: 'start' });
   });
 
   it('what is set in the review of a set is kept, and the summary follows', async () => {
@@ -589,7 +590,7 @@ describe('afterwards', () => {
     await home.saveSession();
     await home.reviewSet(0);
     const { found, recordingId } = state().sets[0]!;
-    const { repetitions, timesMs } = app.recording()!.measurement;
+    const { repetitions, timesMs } = app.store.getState().recording!.measurement;
     const { loadedFrom, loadedTo } = repetitions[0]!;
     const atMs = (timesMs[loadedFrom]! + timesMs[loadedTo]!) / 2;
     app.correct({ kind: 'exclude', atMs, reason: 'A trial.' });
@@ -598,7 +599,7 @@ describe('afterwards', () => {
     expect(kept.recording.corrections).toMatchObject([{ change: { kind: 'exclude', reason: 'A trial.' } }]);
     expect(state().sets[0]!.found).toBe(found! - 1);
     await home.reviewSet(0);
-    expect(app.recording()!.excluded[0]).toBe('A trial.');
+    expect(app.store.getState().recording!.excluded[0]).toBe('A trial.');
   });
 
   it('a visit that can’t be saved is told of and tried again', async () => {

@@ -3,6 +3,7 @@ import { createBackgroundMeasuring } from '#features/home/store/backgroundMeasur
 import { createApp } from '#features/review/store/createApp';
 import { createHome } from '#features/home/store/createHome';
 import type { HomeAdapters } from '#features/home/store/homeAdapters';
+import { freshParts, partOf } from '#features/home/store/homeState';
 import type { Camera } from '#device/camera/camera';
 import { CameraProblem } from '#device/camera/cameraProblem';
 import { RecordingProblem } from '#device/camera/recordingProblem';
@@ -52,7 +53,7 @@ export async function openFakeHome(
   }: { device?: ReturnType<typeof createTestDevice>; lasting?: boolean } = {},
   change: (adapters: HomeAdapters, world: FakeHome) => void = () => undefined,
 ) {
-  const { adapters: appAdapters, world: appWorld } = fakeAdapters();
+  const { adapters: appAdapters, world: appWorld, tracking, navigation } = fakeAdapters();
   const app = createApp(appAdapters);
   const stored = await device.open({ lasting: { records: lasting, videos: lasting } });
   const world = new FakeHome(stored);
@@ -122,14 +123,27 @@ export async function openFakeHome(
       return () => world.timers.delete(timer);
     },
     app,
+    tracking,
+    navigation,
   };
   change(adapters, world);
   const home = createHome(adapters);
-  world.phase = () => home.store.getState().guide?.phase ?? null;
-  app.show('home');
+  world.phase = () => partOf(home.store.getState(), 'exercise').guide?.phase ?? null;
+  void navigation.show('home');
   await home.enter();
-  return { home, app, appWorld, world, device, repository: stored, state: home.store.getState };
+  /** With what other steps have of their own, too, so that a test reads it without asking for the step. */
+  const state = () => ({ ...absent, ...home.store.getState() });
+  return { home, app, navigation, appWorld, world, device, repository: stored, state };
 }
+
+/** What the steps have of their own, as it begins. */
+const absent = {
+  ...freshParts.plan,
+  ...freshParts.overview,
+  ...freshParts['pain-before'],
+  ...freshParts.exercise,
+  ...freshParts.after,
+};
 
 export class FakeCamera implements Camera {
   isOpen = true;

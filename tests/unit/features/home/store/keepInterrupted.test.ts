@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { interruptedReason, keepInterrupted } from '#features/home/store/keepInterrupted';
-import { VideoProblem } from '#device/frames/videoProblem';
+import { Problem } from '#core/problem';
 import type { SetStart } from '#device/storage/keptSchemas';
 import { createTestDevice } from '../../../../support/openTestRepository';
 import { rowsOf, smallSetStart } from '../../../../support/smallSet';
@@ -26,7 +26,7 @@ async function interrupted({
   return { repository, openFrameSource: fakeAdapters().adapters.openFrameSource };
 }
 
-const unreadable = () => Promise.reject(new VideoProblem('cut-off', 'It is cut off. Copy it again.'));
+const unreadable = () => Promise.reject(new Problem('video', 'It is cut off. Copy it again.'));
 
 describe('keepInterrupted(id, { repository, openFrameSource })', () => {
   it('makes a session of what was tracked, which waits to be measured from its video', async () => {

@@ -6,6 +6,7 @@ import { cueWords } from '#features/review/rules/cueWords';
 import { proposeCues } from '#features/review/rules/proposeCues';
 import { judge } from '#core/scoring/judge';
 import { heardOf } from '#features/home/guide/heardOf';
+import { noRange } from '../../../../support/kneeJudgement';
 import { filmPerson } from '../../../../support/syntheticPerson';
 
 const setup = { task: 'single-leg-squat', side: 'left' } as const;
@@ -17,14 +18,14 @@ const { track } = filmPerson({
 });
 const measurement = measure(track, setup);
 /** Wide enough for the view's own band. */
-const kneeLimits: Limits = { kneeInwardDeg: 20, kneeOutwardDeg: 12 };
+const kneeLimits: Limits = { 'knee-angle': { least: -12, most: 20 } };
 const judgedBy = (limits: Limits) =>
   measurement.repetitions.map((repetition) => judge(repetition, measurement, limits));
 const deepest = measurement.repetitions[0]!.ranges.depth.max!;
 /** The first repetition goes too deep for it, beside what the knee does. */
 const shallow: Limits = {
   ...kneeLimits,
-  others: { depth: { most: deepest.value - 2 * deepest.band } },
+  depth: { most: deepest.value - 2 * deepest.band },
 };
 
 describe('cueWords(measurement, index, judgement)', () => {
@@ -38,7 +39,9 @@ describe('cueWords(measurement, index, judgement)', () => {
   });
 
   it('does not praise what was not measured', () => {
-    const unseen = judge({ ...measurement.repetitions[0]!, kneeAngleMaxDeg: null }, measurement, kneeLimits);
+    const first = measurement.repetitions[0]!;
+    const ranges = { ...first.ranges, 'knee-angle': noRange };
+    const unseen = judge({ ...first, ranges }, measurement, kneeLimits);
     expect(cueWords(measurement, 0, unseen)).toBe('Knee over the middle of the foot.');
   });
 });

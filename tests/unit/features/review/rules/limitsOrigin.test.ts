@@ -3,7 +3,7 @@ import { defaultLimits } from '#core/protocol/limits';
 import { limitsOrigin } from '#features/review/rules/limitsOrigin';
 
 const signed = { by: 'T1', at: '2026-04-06T18:00:00.000Z' };
-const planned = { kneeInwardDeg: 8, kneeOutwardDeg: 12 };
+const planned = { 'knee-angle': { least: -12, most: 8 } };
 
 describe('limitsOrigin(present, lastSet, planned)', () => {
   it('names who set them, and the session they were taken over from', () => {

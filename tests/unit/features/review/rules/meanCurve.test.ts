@@ -1,23 +1,24 @@
 import { describe, expect, it } from 'vitest';
+import { mapMeasures } from '#core/measures/measures';
 import { blankCurve } from '#core/measurement/curve';
 import { cycleCurve } from '#features/review/rules/cycleCurve';
 import { meanCurve } from '#features/review/rules/meanCurve';
 
 describe('cycleCurve(measurement, repetition)', () => {
   it('lays a repetition on 0 to 100 %, between its samples in a straight line', () => {
-    const kneeAngleDeg = blankCurve(6);
-    kneeAngleDeg.values.set([9, 2, 4, 8, 6, 9]);
-    const curve = cycleCurve({ kneeAngleDeg }, { loadedFrom: 1, loadedTo: 4 });
+    const kneeCurve = blankCurve(6);
+    kneeCurve.values.set([9, 2, 4, 8, 6, 9]);
+    const curve = cycleCurve({ curves: mapMeasures(() => kneeCurve) }, { loadedFrom: 1, loadedTo: 4 });
     expect(curve).toHaveLength(101);
     // Half of three steps is 1.5: between 4 and 8.
     expect([curve[0], curve[50], curve[100]]).toEqual([2, 6, 6]);
   });
 
   it('has no value where a sample beside a point is missing', () => {
-    const kneeAngleDeg = blankCurve(3);
-    kneeAngleDeg.values.set([1, 0, 3]);
-    kneeAngleDeg.missing[1] = 2;
-    const curve = cycleCurve({ kneeAngleDeg }, { loadedFrom: 0, loadedTo: 2 });
+    const kneeCurve = blankCurve(3);
+    kneeCurve.values.set([1, 0, 3]);
+    kneeCurve.missing[1] = 2;
+    const curve = cycleCurve({ curves: mapMeasures(() => kneeCurve) }, { loadedFrom: 0, loadedTo: 2 });
     expect([curve[0], curve[25], curve[50], curve[100]]).toEqual([1, null, null, 3]);
   });
 });

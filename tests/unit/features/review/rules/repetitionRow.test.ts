@@ -4,7 +4,7 @@ import { defaultLimits } from '#core/protocol/limits';
 import { countedRepetitions } from '#features/review/rules/countedRepetitions';
 import { proposeCues } from '#features/review/rules/proposeCues';
 import { filteredRows, repetitionRows, sortedRows } from '#features/review/rules/repetitionRow';
-import { setGlance } from '#features/review/rules/setGlance';
+import { buildSetGlance } from '#features/review/rules/buildSetGlance';
 import { judge } from '#core/scoring/judge';
 import { filmPerson } from '../../../../support/syntheticPerson';
 
@@ -38,8 +38,8 @@ describe('sortedRows(rows, key, direction)', () => {
   const order = (...args: Parameters<typeof sortedRows>) => sortedRows(...args).map(({ number }) => number);
 
   it('sorts by any measure, either way, and leaves the rows it was given', () => {
-    expect(order(rows, 'worst', 'descending')).toEqual([2, 4, 3, 1]);
-    expect(order(rows, 'worst', 'ascending')).toEqual([1, 3, 4, 2]);
+    expect(order(rows, 'knee-angle', 'descending')).toEqual([2, 4, 3, 1]);
+    expect(order(rows, 'knee-angle', 'ascending')).toEqual([1, 3, 4, 2]);
     expect(order(rows, 'number', 'descending')).toEqual([4, 3, 2, 1]);
     expect(rows.map(({ number }) => number)).toEqual([1, 2, 3, 4]);
   });
@@ -81,9 +81,9 @@ describe('proposeCues(counted, limits)', () => {
   });
 });
 
-describe('setGlance(measurement, judgements, excluded, limits)', () => {
+describe('buildSetGlance(measurement, judgements, excluded, limits)', () => {
   it('counts what counts, with a score between the ends of its band', () => {
-    const glance = setGlance(measurement, judgements, [null, 'A trial.', null, null], defaultLimits);
+    const glance = buildSetGlance(measurement, judgements, [null, 'A trial.', null, null], defaultLimits);
     expect(glance).toMatchObject({ done: 3, excluded: 1 });
     const { pct, lowPct, highPct, count } = glance.score!;
     expect(count).toBe(3);
@@ -95,7 +95,7 @@ describe('setGlance(measurement, judgements, excluded, limits)', () => {
 
   it('says that nothing was measured where nothing counts', () => {
     const all = judgements.map(() => 'A trial.');
-    const glance = setGlance(measurement, judgements, all, defaultLimits);
+    const glance = buildSetGlance(measurement, judgements, all, defaultLimits);
     expect(glance).toMatchObject({ done: 0, score: null, peak: null, trend: null, depth: null });
   });
 });

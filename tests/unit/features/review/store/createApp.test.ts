@@ -6,9 +6,19 @@ import { parseRecording } from '#documents/recording/parseRecording';
 import { facts, fakeAdapters, film, recordingText } from '../../../../support/fakeAdapters';
 
 function start() {
-  const { adapters, world } = fakeAdapters();
+  const { adapters, world, tracking, navigation } = fakeAdapters();
   const app = createApp(adapters);
-  return { app, world, adapters, state: app.store.getState };
+  const trackingState = tracking.store.getState;
+  return {
+    app,
+    tracking,
+    world,
+    adapters,
+    navigation,
+    /** What is shown, and where. */
+    state: () => ({ ...app.store.getState(), screen: navigation.screen() }),
+    trackingState,
+  };
 }
 
 const video = new File(['x'], 'stairs.mp4', { type: 'video/mp4' });
@@ -44,8 +54,8 @@ describe('openFile(file)', () => {
     const { app, state } = start();
     await app.openFile(new File([recordingText], 'overfoot-session-2026-02-03.json'));
     expect(state()).toMatchObject({ screen: 'review', setup: { side: 'right' } });
-    expect(state().limits.present.kneeInwardDeg).toBe(12);
-    expect(app.recording()).toMatchObject({ origin: 'session', video: null });
+    expect(state().limits.present['knee-angle'].most).toBe(12);
+    expect(app.store.getState().recording).toMatchObject({ origin: 'session', video: null });
     expect(state().judgements).toHaveLength(3);
   });
 
@@ -78,8 +88,11 @@ describe('openExample()', () => {
     const { app, state } = start();
     await app.openExample();
     expect(state()).toMatchObject({ screen: 'review', opening: null });
-    expect(app.recording()).toMatchObject({ origin: 'example', note: 'Invented: a made-up person.' });
-    expect(app.recording()?.video?.name).toBe('example.mp4');
+    expect(app.store.getState().recording).toMatchObject({
+      origin: 'example',
+      note: 'Invented: a made-up person.',
+    });
+    expect(app.store.getState().recording?.video?.name).toBe('example.mp4');
   });
 
   it('tells when the example is missing', async () => {
@@ -103,26 +116,32 @@ describe('startTracking()', () => {
 
   it('goes from video to judged repetitions', async () => {
     const { state, app, world } = await tracked();
-    expect(state()).toMatchObject({ screen: 'review', progress: null, problem: null });
-    const { measurement } = app.recording()!;
+    expect(state()).toMatchObject({ screen: 'review', problem: null });
+    const { measurement } = app.store.getState().recording!;
     expect(state().judgements).toEqual(judgeAll(measurement, defaultLimits));
     expect(state().judgements).toHaveLength(3);
     expect(state().judgements[2]!.verdict).toBe('out-of-line');
-    expect(app.recording()?.model).toMatchObject({ size: 'full', weights: 'made-up 4.5.6', backend: 'wasm' });
-    expect(app.recording()?.track.timesMs).toHaveLength(film.track.timesMs.length);
+    expect(app.store.getState().recording?.model).toMatchObject({
+      size: 'full',
+      weights: 'made-up 4.5.6',
+      backend: 'wasm',
+    });
+    expect(app.store.getState().recording?.track.timesMs).toHaveLength(film.track.timesMs.length);
     expect(world.sourcesOpen).toBe(0);
   });
 
   it('tells how far it is, and which device it runs on', async () => {
-    const { app, state } = start();
+    const { app, tracking, trackingState } = start();
     await app.openFile(video);
     app.setSide('right');
     const seen: number[] = [];
-    const stop = app.store.subscribe(({ progress }) => progress !== null && seen.push(progress.framesDone));
+    const stop = tracking.store.subscribe(
+      ({ progress }) => progress !== null && seen.push(progress.framesDone),
+    );
     await app.startTracking();
     stop();
     expect(Math.max(...seen)).toBe(film.track.timesMs.length);
-    expect(state().device).toEqual({
+    expect(trackingState().device).toEqual({
       state: 'ready',
       device: { backend: 'wasm', threads: 2 },
       model: 'full',
@@ -130,12 +149,13 @@ describe('startTracking()', () => {
   });
 
   it('goes back to where it began and tells why when the tracker fails; the next try gets a new tracker', async () => {
-    const { app, state, world } = start();
+    const { app, state, trackingState, world } = start();
     await app.openFile(video);
     app.setSide('right');
     world.beforeAnswer = () => Promise.reject(new Error('out of memory'));
     await app.startTracking();
-    expect(state()).toMatchObject({ screen: 'start', progress: null, chosen: facts });
+    expect(state()).toMatchObject({ screen: 'start', chosen: facts });
+    expect(trackingState()).toMatchObject({ isTracking: false, progress: null });
     expect(state().problem?.sentence).toContain('out of memory');
     world.beforeAnswer = () => Promise.resolve();
     await app.startTracking();
@@ -146,41 +166,42 @@ describe('startTracking()', () => {
 
 describe('cancel()', () => {
   it('stops tracking at once, keeps the chosen video, and shows no problem', async () => {
-    const { app, state, world } = start();
+    const { app, tracking, state, trackingState, world } = start();
     await app.openFile(video);
     app.setSide('right');
     world.beforeAnswer = (frame) => (frame < 5 ? Promise.resolve() : never());
-    const tracking = app.startTracking();
-    await vi.waitFor(() => expect(state().progress?.framesDone).toBe(5));
-    app.cancel();
-    expect(state()).toMatchObject({ screen: 'start', chosen: facts, problem: null, progress: null });
+    const started = app.startTracking();
+    await vi.waitFor(() => expect(trackingState().progress?.framesDone).toBe(5));
+    tracking.cancel();
+    expect(state()).toMatchObject({ screen: 'start', chosen: facts, problem: null });
+    expect(trackingState()).toMatchObject({ isTracking: false, progress: null });
     expect(world.trackersClosed).toBe(1);
-    void tracking;
+    void started;
   });
 
   it('stops while the model is still loading', async () => {
-    const { app, state, world } = start();
+    const { app, tracking, state, trackingState, world } = start();
     await app.openFile(video);
     app.setSide('right');
     world.beforeLoad = never;
-    const tracking = app.startTracking();
-    await vi.waitFor(() => expect(state().device.state).toBe('starting'));
-    app.cancel();
-    await tracking;
+    const started = app.startTracking();
+    await vi.waitFor(() => expect(trackingState().device.state).toBe('starting'));
+    tracking.cancel();
+    await started;
     expect(state()).toMatchObject({ screen: 'start', problem: null });
     expect(world.sourcesOpen).toBe(0);
   });
 
   it('leaves the recording that was there before', async () => {
-    const { app, state, world } = start();
+    const { app, tracking, state, trackingState, world } = start();
     await app.openExample();
-    const before = app.recording();
+    const before = app.store.getState().recording;
     world.beforeAnswer = never;
     void app.trackAgain();
-    await vi.waitFor(() => expect(state().device.state).toBe('ready'));
-    app.cancel();
+    await vi.waitFor(() => expect(trackingState().device.state).toBe('ready'));
+    tracking.cancel();
     expect(state().screen).toBe('review');
-    expect(app.recording()).toBe(before);
+    expect(app.store.getState().recording).toBe(before);
   });
 });
 
@@ -188,9 +209,9 @@ describe('setBodyHeight(bodyHeightCm)', () => {
   it('goes with the next recording and into the one on screen, and can be taken back', async () => {
     const { app } = await tracked();
     app.setBodyHeight(168);
-    expect(app.recording()!.measurement.setup.bodyHeightCm).toBe(168);
+    expect(app.store.getState().recording!.measurement.setup.bodyHeightCm).toBe(168);
     app.setBodyHeight(undefined);
-    expect(app.recording()!.measurement.setup.bodyHeightCm).toBeUndefined();
+    expect(app.store.getState().recording!.measurement.setup.bodyHeightCm).toBeUndefined();
   });
 });
 
@@ -198,23 +219,26 @@ describe('setSide(side), setTask(task)', () => {
   it('measure the kept joints again without tracking again', async () => {
     const { app, state, world } = await tracked();
     const frames = world.framesEstimated;
-    const before = app.recording();
+    const before = app.store.getState().recording;
     app.setSide('left');
-    expect(app.recording()?.measurement.setup.side).toBe('left');
-    expect(app.recording()?.track).toBe(before?.track);
-    expect(state().judgements).toHaveLength(app.recording()!.measurement.repetitions.length);
-    expect(app.recording()?.measurement.notes).toContainEqual({ kind: 'side-doubtful', side: 'left' });
+    expect(app.store.getState().recording?.measurement.setup.side).toBe('left');
+    expect(app.store.getState().recording?.track).toBe(before?.track);
+    expect(state().judgements).toHaveLength(app.store.getState().recording!.measurement.repetitions.length);
+    expect(app.store.getState().recording?.measurement.notes).toContainEqual({
+      kind: 'side-doubtful',
+      side: 'left',
+    });
     app.setTask('single-leg-squat');
-    expect(app.recording()?.measurement.setup.task).toBe('single-leg-squat');
+    expect(app.store.getState().recording?.measurement.setup.task).toBe('single-leg-squat');
     expect(world.framesEstimated).toBe(frames);
   });
 
   it('leave a kept recording alone while the next one is set up', async () => {
-    const { app } = await tracked();
-    app.show('start');
-    const before = app.recording();
+    const { navigation, app } = await tracked();
+    void navigation.show('start');
+    const before = app.store.getState().recording;
     app.setSide('left');
-    expect(app.recording()).toBe(before);
+    expect(app.store.getState().recording).toBe(before);
     expect(before?.measurement.setup.side).toBe('right');
   });
 });
@@ -226,17 +250,19 @@ describe('moveLimits(limits), endLimitMove(), undo(), putLimits(limits)', () => 
   it('judge again at once and count the verdicts that changed since the move began', async () => {
     const { app, state } = await tracked();
     const before = verdicts(state);
-    app.moveLimits({ ...state().limits.present, kneeInwardDeg: 25 });
-    app.moveLimits({ ...state().limits.present, kneeInwardDeg: 30 });
+    app.moveLimits(withLimit(state().limits.present, 'knee-angle', 'most', 25));
+    app.moveLimits(withLimit(state().limits.present, 'knee-angle', 'most', 30));
     app.endLimitMove();
     const after = verdicts(state);
     expect(after[2]).not.toBe(before[2]);
-    expect(state().judgements).toEqual(judgeAll(app.recording()!.measurement, state().limits.present));
+    expect(state().judgements).toEqual(
+      judgeAll(app.store.getState().recording!.measurement, state().limits.present),
+    );
     const changed = after.filter((verdict, index) => verdict !== before[index]).length;
     expect(state().changedVerdicts).toBe(changed);
     app.undo();
     expect(verdicts(state)).toEqual(before);
-    expect(state().limits.present.kneeInwardDeg).toBe(10);
+    expect(state().limits.present['knee-angle'].most).toBe(10);
     expect(state().changedVerdicts).toBe(changed);
   });
 
@@ -244,12 +270,14 @@ describe('moveLimits(limits), endLimitMove(), undo(), putLimits(limits)', () => 
     const { app, state } = await tracked();
     const before = verdicts(state);
     const { present } = state().limits;
-    const depths = app.recording()!.measurement.repetitions.map(({ ranges }) => ranges.depth.max!);
+    const depths = app.store
+      .getState()
+      .recording!.measurement.repetitions.map(({ ranges }) => ranges.depth.max!);
     const shallow = Math.min(...depths.map(({ value, band }) => value - 2 * band));
     app.putLimits(withLimit(present, 'depth', 'most', shallow));
     expect(verdicts(state)).toEqual(before.map(() => 'out-of-line'));
     expect(state().changedVerdicts).toBe(before.filter((verdict) => verdict !== 'out-of-line').length);
-    expect(state().review.limitsSet.at(-1)!.limits.others).toEqual({ depth: { most: shallow } });
+    expect(state().review.limitsSet.at(-1)!.limits.depth).toEqual({ most: shallow });
     app.undo();
     expect(verdicts(state)).toEqual(before);
     expect(state().limits.present).toEqual(present);
@@ -257,12 +285,12 @@ describe('moveLimits(limits), endLimitMove(), undo(), putLimits(limits)', () => 
 
   it('bring the defaults back, which can be undone as well', async () => {
     const { app, state } = await tracked();
-    app.moveLimits({ ...state().limits.present, kneeOutwardDeg: 4 });
+    app.moveLimits(withLimit(state().limits.present, 'knee-angle', 'least', -4));
     app.endLimitMove();
     app.putLimits(defaultLimits);
-    expect(state().limits.present).toEqual({ kneeInwardDeg: 10, kneeOutwardDeg: 10 });
+    expect(state().limits.present).toEqual({ 'knee-angle': { least: -10, most: 10 } });
     app.undo();
-    expect(state().limits.present).toEqual({ kneeInwardDeg: 10, kneeOutwardDeg: 4 });
+    expect(state().limits.present).toEqual({ 'knee-angle': { least: -4, most: 10 } });
   });
 
   it('change nothing where there is nothing to undo', async () => {
@@ -276,14 +304,14 @@ describe('moveLimits(limits), endLimitMove(), undo(), putLimits(limits)', () => 
 describe('saveSession()', () => {
   it('hands over a document that reads back, with the limits in force and no name of anybody', async () => {
     const { app, world } = await tracked();
-    app.moveLimits({ ...app.store.getState().limits.present, kneeInwardDeg: 14 });
+    app.moveLimits(withLimit(app.store.getState().limits.present, 'knee-angle', 'most', 14));
     app.endLimitMove();
     app.saveRecording();
     const [{ fileName, text }] = world.saved as [{ fileName: string; text: string }];
     expect(fileName).toBe('overfoot-session-2026-05-06.json');
     expect(text).not.toContain('stairs');
     const document = parseRecording(text);
-    expect(document.limits).toEqual({ kneeInwardDeg: 14, kneeOutwardDeg: 10 });
+    expect(document.limits).toEqual({ 'knee-angle': { least: -10, most: 14 } });
     expect(document.derived.repetitions).toHaveLength(3);
   });
 });
@@ -292,7 +320,7 @@ describe('saveTable(rows)', () => {
   it('hands over a row a repetition, judged by the limits in force, under a name that names nobody', async () => {
     const { app, world } = start();
     await app.openFile(recording);
-    app.moveLimits({ ...app.store.getState().limits.present, kneeInwardDeg: 30 });
+    app.moveLimits(withLimit(app.store.getState().limits.present, 'knee-angle', 'most', 30));
     app.saveTable('repetitions');
     const [file] = world.saved;
     expect(file!.fileName).toBe('overfoot-repetitions-2026-05-06.csv');
@@ -326,27 +354,27 @@ describe('attachVideo(file)', () => {
     world.facts = { ...facts, durationMs: facts.durationMs + 4000, fileName: 'other.mp4' };
     await app.attachVideo(new File(['x'], 'other.mp4'));
     expect(state().problem?.sentence).toContain('"other.mp4" is not the video that was measured');
-    expect(app.recording()?.video).toBeNull();
+    expect(app.store.getState().recording?.video).toBeNull();
     world.facts = facts;
     await app.attachVideo(video);
     expect(state().problem).toBeNull();
-    expect(app.recording()?.video).toBe(video);
+    expect(app.store.getState().recording?.video).toBe(video);
   });
 });
 
 describe('prepare()', () => {
   it('starts the tracker once and tells where it runs', async () => {
-    const { app, state, world } = start();
-    await Promise.all([app.prepare(), app.prepare()]);
+    const { tracking, trackingState, world } = start();
+    await Promise.all([tracking.prepare(), tracking.prepare()]);
     expect(world).toMatchObject({ trackersStarted: 1, modelsLoaded: ['full'] });
-    expect(state().device.state).toBe('ready');
+    expect(trackingState().device.state).toBe('ready');
   });
 
   it('tells when it fails, and does not stand in the way', async () => {
-    const { app, state, world } = start();
+    const { tracking, state, trackingState, world } = start();
     world.beforeLoad = () => Promise.reject(new Error('no graphics'));
-    await app.prepare();
-    expect(state().device).toEqual({ state: 'failed', sentence: 'no graphics' });
+    await tracking.prepare();
+    expect(trackingState().device).toEqual({ state: 'failed', sentence: 'no graphics' });
     expect(state().problem).toBeNull();
   });
 });

@@ -4,6 +4,7 @@ import type { KeptReview } from '#features/review/store/keptReview';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { readRecordingHead } from '#documents/recording/readRecordingHead';
 import type { RecordingHead } from '#documents/recording/recordingHead';
+import { withLimit } from '#core/protocol/limits';
 import { fakeAdapters, recordingText } from '../../../../support/fakeAdapters';
 
 const settle = () => new Promise((resolve) => setTimeout(resolve, 0));
@@ -24,7 +25,7 @@ async function openKept(save?: KeptReview['save']) {
   });
   await settle();
   const middleOf = (index: number) => {
-    const { repetitions, timesMs } = app.recording()!.measurement;
+    const { repetitions, timesMs } = app.store.getState().recording!.measurement;
     const { loadedFrom, loadedTo } = repetitions[index]!;
     return (timesMs[loadedFrom]! + timesMs[loadedTo]!) / 2;
   };
@@ -34,11 +35,14 @@ async function openKept(save?: KeptReview['save']) {
 describe('correct(change), undo(), redo()', () => {
   it('changes what is shown, keeps it beside the original, and takes it back', async () => {
     const { app, saved, state, middleOf } = await openKept();
-    const before = app.recording()!;
+    const before = app.store.getState().recording!;
     app.select(1);
     app.correct({ kind: 'exclude', atMs: middleOf(1), reason: 'A trial.' });
     await settle();
-    expect(app.recording()).toMatchObject({ isByHand: true, excluded: [null, 'A trial.', null] });
+    expect(app.store.getState().recording).toMatchObject({
+      isByHand: true,
+      excluded: [null, 'A trial.', null],
+    });
     expect(state()).toMatchObject({ selected: 1, keeping: { state: 'kept' } });
     const kept = saved.at(-1)!;
     expect(kept.corrections).toEqual([
@@ -56,10 +60,10 @@ describe('correct(change), undo(), redo()', () => {
     expect(kept).not.toHaveProperty('observed');
     app.undo();
     await settle();
-    expect(app.recording()!.measurement).toEqual(before.measurement);
+    expect(app.store.getState().recording!.measurement).toEqual(before.measurement);
     expect(saved.at(-1)!.corrections).toEqual([]);
     app.redo();
-    expect(app.recording()!.isByHand).toBe(true);
+    expect(app.store.getState().recording!.isByHand).toBe(true);
   });
 
   it('opens a kept session with its corrections, which can be taken back', async () => {
@@ -69,23 +73,23 @@ describe('correct(change), undo(), redo()', () => {
     const again = await openKept();
     const { observed } = parseRecording(recordingText);
     again.app.openKept({ ...saved.at(-1)!, observed }, 'the set again', null);
-    expect(again.app.recording()!.measurement.repetitions).toHaveLength(4);
+    expect(again.app.store.getState().recording!.measurement.repetitions).toHaveLength(4);
     again.app.undo();
-    expect(again.app.recording()!.measurement.repetitions).toHaveLength(3);
+    expect(again.app.store.getState().recording!.measurement.repetitions).toHaveLength(3);
   });
 
   it('takes limits and corrections back in the order in which they were set', async () => {
     const { app, state, middleOf } = await openKept();
     app.correct({ kind: 'exclude', atMs: middleOf(0), reason: 'A trial.' });
-    app.moveLimits({ ...app.store.getState().limits.present, kneeInwardDeg: 5 });
+    app.moveLimits(withLimit(app.store.getState().limits.present, 'knee-angle', 'most', 5));
     app.endLimitMove();
-    expect(state().review.limitsSet).toMatchObject([{ limits: { kneeInwardDeg: 5 }, by: 'T1' }]);
+    expect(state().review.limitsSet).toMatchObject([{ limits: { 'knee-angle': { most: 5 } }, by: 'T1' }]);
     app.undo();
-    expect(state().limits.present.kneeInwardDeg).toBe(12);
+    expect(state().limits.present['knee-angle'].most).toBe(12);
     expect(state().review.limitsSet).toEqual([]);
-    expect(app.recording()!.isByHand).toBe(true);
+    expect(app.store.getState().recording!.isByHand).toBe(true);
     app.undo();
-    expect(app.recording()!.isByHand).toBe(false);
+    expect(app.store.getState().recording!.isByHand).toBe(false);
     app.undo();
     expect(state().undoable).toEqual([]);
   });
@@ -94,7 +98,7 @@ describe('correct(change), undo(), redo()', () => {
     const { app, saved } = await openKept();
     app.setSide('left');
     await settle();
-    expect(app.recording()!.measurement.setup.side).toBe('left');
+    expect(app.store.getState().recording!.measurement.setup.side).toBe('left');
     expect(saved.at(-1)!.setup.side).toBe('right');
   });
 
@@ -103,7 +107,7 @@ describe('correct(change), undo(), redo()', () => {
     app.correct({ kind: 'exclude', atMs: middleOf(0), reason: 'A trial.' });
     await settle();
     expect(state().keeping.state).toBe('failed');
-    expect(app.recording()!.isByHand).toBe(true);
+    expect(app.store.getState().recording!.isByHand).toBe(true);
   });
 
   it('keeps what came while it was keeping', async () => {

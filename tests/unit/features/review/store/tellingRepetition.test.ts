@@ -1,16 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { tellingRepetition } from '#features/review/store/tellingRepetition';
 import type { Judgement } from '#core/scoring/judge';
-import { ofKnee } from '../../../../support/kneeJudgement';
+import { kneeJudged } from '../../../../support/kneeJudgement';
 
-const limits = { kneeInwardDeg: 10, kneeOutwardDeg: 6 };
+const limits = { 'knee-angle': { least: -6, most: 10 } };
 const peak = (value: number): Judgement =>
-  ({
-    ...ofKnee('in-line'),
-    worst: { value },
+  kneeJudged({
+    verdict: 'in-line',
+    worst: { value, band: 1, sample: 0, timeMs: 0 },
     direction: value < 0 ? 'outward' : 'inward',
-  }) as Judgement;
-const unmeasured = { ...ofKnee('not-measured'), worst: null, direction: null } as Judgement;
+  });
+const unmeasured = kneeJudged({ verdict: 'not-measured', reason: 'no-person' });
 
 describe('tellingRepetition(judgements, limits)', () => {
   it('takes the knee that went farthest beyond its own limit, either way', () => {

@@ -1,36 +1,38 @@
 import { describe, expect, it } from 'vitest';
 import { changeSentence } from '#features/sessions/rules/changeWords';
 import { changeSinceLast, peakChange } from '#features/sessions/rules/peakChange';
-import { setPeak, type SetPeak } from '#core/scoring/setPeak';
+import { findSetPeak, type SetPeak } from '#core/scoring/findSetPeak';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { listedRecording, listedSession, readingOf } from '../../../../support/listedSession';
 
 const peak = (meanDeg: number, semDeg = 1): SetPeak => ({ meanDeg, semDeg, count: 8 });
 const repetition = (value: number, band = 5, completeness: 'complete' | 'partial' = 'complete') => ({
   completeness,
-  kneeAngleMaxDeg: { value, band, sample: 0, timeMs: 0 },
+  ranges: { 'knee-angle': { max: { value, band, sample: 0, timeMs: 0 } } },
 });
 
-describe('setPeak(repetitions)', () => {
+describe('findSetPeak(repetitions)', () => {
   it('is the mean of complete, measured repetitions', () => {
     const all = [repetition(4), repetition(8), repetition(12), repetition(90, 5, 'partial')];
-    expect(setPeak([...all, { completeness: 'complete', kneeAngleMaxDeg: null }])).toMatchObject({
+    expect(
+      findSetPeak([...all, { completeness: 'complete', ranges: { 'knee-angle': { max: null } } }]),
+    ).toMatchObject({
       meanDeg: 8,
       count: 3,
     });
   });
 
   it('has the error of the bands, however many repetitions, and of their scatter, less the more there are', () => {
-    const alike = (count: number) => setPeak(Array.from({ length: count }, () => repetition(8, 1.645)))!;
+    const alike = (count: number) => findSetPeak(Array.from({ length: count }, () => repetition(8, 1.645)))!;
     expect(alike(4).semDeg).toBeCloseTo(1, 9);
     expect(alike(40).semDeg).toBeCloseTo(1, 9);
     // SD of 5, 8, 11 is 3: hypot(1, 3 / sqrt 3) = 2.
-    const scattered = setPeak([5, 8, 11].map((value) => repetition(value, 1.645)))!;
+    const scattered = findSetPeak([5, 8, 11].map((value) => repetition(value, 1.645)))!;
     expect(scattered.semDeg).toBeCloseTo(2, 9);
   });
 
   it('says nothing of two repetitions', () => {
-    expect(setPeak([repetition(4), repetition(5)])).toBeNull();
+    expect(findSetPeak([repetition(4), repetition(5)])).toBeNull();
   });
 });
 

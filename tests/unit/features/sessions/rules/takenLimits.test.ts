@@ -4,8 +4,8 @@ import { takenLimits } from '#features/sessions/rules/takenLimits';
 import type { LimitsSet } from '#documents/recording/reviewSchema';
 import { listedRecording, listedSession } from '../../../../support/listedSession';
 
-const setOn = (day: number, kneeInwardDeg: number): LimitsSet => ({
-  limits: { kneeInwardDeg, kneeOutwardDeg: 12 },
+const setOn = (day: number, most: number): LimitsSet => ({
+  limits: { 'knee-angle': { least: -12, most } },
   by: 'T1',
   at: `2026-04-${String(day).padStart(2, '0')}T18:00:00.000Z`,
 });
@@ -30,7 +30,7 @@ describe('takenLimits(visits, sessionId)', () => {
 
   it('goes by when they were set, not by when the session was done', () => {
     const sessions = [sessionOn(9, null), sessionOn(5, setOn(6, 7)), sessionOn(2, setOn(8, 15))];
-    expect(takenLimits(sessions, 'set-of-9')?.limits.kneeInwardDeg).toBe(15);
+    expect(takenLimits(sessions, 'set-of-9')?.limits['knee-angle'].most).toBe(15);
   });
 
   it('keeps the day on which they were set first, however often they were taken over', () => {
@@ -44,7 +44,7 @@ describe('takenLimits(visits, sessionId)', () => {
       listedRecording({ line: { sessionId: 'first' } }),
       listedRecording({ line: { sessionId: 'second', number: 2 }, limitsSet: setOn(9, 5) }),
     ];
-    expect(takenLimits([sessionOn(9, null, { sets })], 'first')?.limits.kneeInwardDeg).toBe(5);
+    expect(takenLimits([sessionOn(9, null, { sets })], 'first')?.limits['knee-angle'].most).toBe(5);
   });
 
   it('takes none of a later session, of another patient, task or side, nor its own', () => {
@@ -69,7 +69,7 @@ describe('takenLimits(visits, sessionId)', () => {
     const made = (day: number) => ({ plan: { id: 'new-plan', madeAt: startedOn(day) } });
     const before = sessionOn(5, setOn(6, 7), { plan: { id: 'old-plan', madeAt: startedOn(1) } });
     expect(takenLimits([sessionOn(9, null, made(7)), before], 'set-of-9')).toBeNull();
-    expect(takenLimits([sessionOn(9, null, made(6)), before], 'set-of-9')?.limits.kneeInwardDeg).toBe(7);
+    expect(takenLimits([sessionOn(9, null, made(6)), before], 'set-of-9')?.limits['knee-angle'].most).toBe(7);
   });
 
   it('goes before a plan of unknown age only where both visits followed it', () => {

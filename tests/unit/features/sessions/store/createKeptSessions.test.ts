@@ -35,10 +35,10 @@ function openSessionsScreen(
   repository: Repository,
   parts: { problem?: StorageProblem; notes?: RemovalNote[]; nowMs?: number } = {},
 ) {
-  const world = { nowMs: parts.nowMs ?? 5000, notes: parts.notes ?? [], asked: 0 };
+  const world = { nowMs: parts.nowMs ?? 5000, notes: parts.notes ?? [] };
   const forgotten: string[] = [];
   const timers: { ms: number; call: () => void }[] = [];
-  const { adapters } = fakeAdapters();
+  const { adapters, navigation } = fakeAdapters();
   let ticks = 0;
   /** No two moments are the same. */
   const now = () => new Date(adapters.now().getTime() + 1000 * ticks++);
@@ -52,7 +52,6 @@ function openSessionsScreen(
       timers.push(timer);
       return () => void timers.splice(timers.indexOf(timer) >>> 0, 1);
     },
-    measureWaiting: () => world.asked++,
     forgetRest: () => undefined,
     forgetPatient: (patient) => forgotten.push(patient),
     app,
@@ -64,7 +63,7 @@ function openSessionsScreen(
     due.forEach((timer) => timers.splice(timers.indexOf(timer), 1));
     due.forEach(({ call }) => call());
   };
-  return { keptSessions, app, world, timers, state, ring, forgotten };
+  return { keptSessions, app, navigation, world, timers, state, ring, forgotten };
 }
 
 describe('enter()', () => {
@@ -161,19 +160,29 @@ describe('enter()', () => {
     expect(reading.state === 'read' && reading.result.marks.length).toBeGreaterThan(0);
   });
 
-  it('looks again while a set waits to be measured from its video', async () => {
+  it('lists again what is changed while it is shown', async () => {
     const { repository } = await deviceWithSession();
     await repository.recordings.setFromVideo(recording.id, 'waiting');
-    const { keptSessions, state, timers, ring, world } = openSessionsScreen(repository);
+    const { keptSessions, state } = openSessionsScreen(repository);
     await keptSessions.enter();
     expect(state().sessions![0]!.sets[0]!.reading).toMatchObject({ isWaiting: true });
     await repository.recordings.replaceFromVideo(recording);
-    ring(timers[0]!.ms);
     await vi.waitFor(() =>
       expect(state().sessions![0]!.sets[0]!.reading).toMatchObject({ isWaiting: false }),
     );
-    expect(timers).toEqual([]);
-    expect(world.asked).toBe(1);
+    await repository.sessions.remove(session.id);
+    await vi.waitFor(() => expect(state().sessions).toEqual([]));
+  });
+
+  it('stays as it was once it is left', async () => {
+    const { repository } = await deviceWithSession();
+    const { keptSessions, state } = openSessionsScreen(repository);
+    await keptSessions.enter();
+    keptSessions.leave();
+    await repository.sessions.remove(session.id);
+    expect(state().sessions).toHaveLength(1);
+    await keptSessions.enter();
+    expect(state().sessions).toEqual([]);
   });
 
   it('says why nothing lasts, and goes on', async () => {
@@ -193,7 +202,6 @@ describe('enter()', () => {
       notes: { read: () => [], write: () => undefined },
       nowMs: () => 0,
       later: () => () => undefined,
-      measureWaiting: () => undefined,
       forgetRest: () => undefined,
       forgetPatient: () => undefined,
       app: createApp(fakeAdapters().adapters),
@@ -209,16 +217,19 @@ describe('enter()', () => {
 describe('openSet(sessionId, title)', () => {
   it('opens the review with the video, from where it leads back', async () => {
     const { repository } = await deviceWithSession();
-    const { keptSessions, app, state } = openSessionsScreen(repository);
-    app.show('inbox');
+    const { keptSessions, app, navigation, state } = openSessionsScreen(repository);
+    void navigation.show('sessions');
     await keptSessions.enter();
     await keptSessions.openSet(recording.id, 'Heron, set 1');
-    expect(app.store.getState()).toMatchObject({ screen: 'review', backTo: 'inbox' });
-    expect(app.recording()).toMatchObject({ fileName: 'Heron, set 1', note: 'An invented person.' });
-    expect(await app.recording()?.video?.text()).toBe('pictures');
+    expect(navigation.store.getState()).toMatchObject({ screen: 'review', from: 'sessions' });
+    expect(app.store.getState().recording).toMatchObject({
+      fileName: 'Heron, set 1',
+      note: 'An invented person.',
+    });
+    expect(await app.store.getState().recording?.video?.text()).toBe('pictures');
     expect(state()).toMatchObject({ opening: null, problem: null });
-    app.show('inbox');
-    expect(app.store.getState()).toMatchObject({ screen: 'inbox', backTo: 'start' });
+    navigation.returnTo('sessions');
+    expect(navigation.store.getState()).toMatchObject({ screen: 'sessions', from: 'start' });
   });
 
   it('judges with limits that were set for the same patient, task and side, in the list as in the review', async () => {
@@ -234,15 +245,15 @@ describe('openSet(sessionId, title)', () => {
     };
     await repository.recordings.save(next, { ...inSession, visitId: later.id, video: null });
     await repository.sessions.save(later);
-    const { keptSessions, app, state } = openSessionsScreen(repository);
+    const { keptSessions, app, navigation, state } = openSessionsScreen(repository);
     const reviewed = async (id: string, deg: number) => {
-      app.show('inbox');
+      void navigation.show('sessions');
       await keptSessions.enter();
       await keptSessions.openSet(id, 'a set');
-      app.moveLimits({ kneeInwardDeg: deg, kneeOutwardDeg: deg });
+      app.moveLimits({ 'knee-angle': { least: -deg, most: deg } });
       app.endLimitMove();
       await vi.waitFor(() => expect(app.store.getState().keeping).toEqual({ state: 'kept' }));
-      app.show('inbox');
+      void navigation.show('sessions');
       await keptSessions.enter();
     };
     const verdicts = () => {
@@ -255,7 +266,7 @@ describe('openSet(sessionId, title)', () => {
     expect(verdicts()).toEqual(['in-line', 'in-line']);
     await keptSessions.openSet(next.id, 'the next');
     expect(app.store.getState()).toMatchObject({
-      limits: { present: { kneeInwardDeg: 30, kneeOutwardDeg: 30 } },
+      limits: { present: { 'knee-angle': { least: -30, most: 30 } } },
       review: { limitsSet: [{ by: 'T1', takenFrom: session.startedAt }] },
     });
     app.markReviewed(true);
@@ -266,23 +277,23 @@ describe('openSet(sessionId, title)', () => {
 
   it('tells where the session is gone, and stays', async () => {
     const { repository } = await deviceWithSession();
-    const { keptSessions, app, state } = openSessionsScreen(repository);
-    app.show('inbox');
+    const { keptSessions, navigation, state } = openSessionsScreen(repository);
+    void navigation.show('sessions');
     await keptSessions.enter();
     await repository.recordings.remove(recording.id);
     await keptSessions.openSet(recording.id, 'Heron, set 1');
     expect(state().problem?.sentence).toMatch(/no longer kept/);
-    expect(app.store.getState().screen).toBe('inbox');
+    expect(navigation.screen()).toBe('sessions');
   });
 
   it('does not open what was left meanwhile', async () => {
     const { repository } = await deviceWithSession();
-    const { keptSessions, app } = openSessionsScreen(repository);
+    const { keptSessions, navigation } = openSessionsScreen(repository);
     await keptSessions.enter();
     const opening = keptSessions.openSet(recording.id, 'Heron, set 1');
     keptSessions.leave();
     await opening;
-    expect(app.store.getState().screen).toBe('start');
+    expect(navigation.screen()).toBe('start');
   });
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createSending, type SendingWorld } from '#features/sharing/store/createSending';
-import { standingOf } from '#features/sharing/store/keepParcel';
+import { standingOf } from '#features/sharing/store/saveParcel';
 import { unpackParcel } from '#features/sharing/store/parcel';
 import { newKeyPair, unseal } from '#shell/seal';
 import type { VideoPart } from '#documents/parcel/videoPart';
@@ -9,7 +9,7 @@ import { createTestDevice } from '../../../../support/openTestRepository';
 import { smallRecording } from '../../../../support/smallRecording';
 import { smallSetStart } from '../../../../support/smallSet';
 import { smallSession } from '../../../../support/smallSession';
-import { ofKnee } from '../../../../support/kneeJudgement';
+import { kneeJudged } from '../../../../support/kneeJudgement';
 
 const recording = smallRecording();
 const session = { ...smallSession(), sets: [{ ...smallSession().sets[0]!, sessionId: recording.id }] };
@@ -25,7 +25,11 @@ const judged = (...verdicts: ('in-line' | 'out-of-line')[]): RecordingDocument =
     ...recording.derived,
     repetitions: recording.derived.repetitions.map((repetition, index) => ({
       ...repetition,
-      judgement: { ...repetition.judgement, ...ofKnee(verdicts[index] ?? 'in-line') },
+      judgement: kneeJudged({
+        verdict: verdicts[index] ?? 'in-line',
+        worst: repetition.ranges['knee-angle'].max,
+        alignmentScorePct: 80,
+      }),
     })),
   },
 });

@@ -5,7 +5,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { createClinic } from '#features/sharing/store/createClinic';
 import { newKeyPair, sealFor, type KeyPair } from '#shell/seal';
 import { parcelBounds } from '#documents/parcel/parcelManifest';
-import type { Change, Records } from '#device/storage/records';
+import type { RecordChange, Records } from '#device/storage/records';
 import type { Videos } from '#device/storage/videos';
 import { createTestDevice } from '../../../../support/openTestRepository';
 import { smallRecording } from '../../../../support/smallRecording';
@@ -27,7 +27,7 @@ async function openClinic() {
   const inner = await device.openRecords();
   const records: Records = {
     ...inner,
-    apply(changes: readonly Change[]) {
+    apply(changes: readonly RecordChange[]) {
       writes++;
       return inner.apply(changes);
     },
@@ -46,7 +46,6 @@ async function openClinic() {
     readKeys: () => Promise.resolve([key]),
     writeKeys: () => Promise.resolve(),
     saveBlob: () => undefined,
-    onKept: () => undefined,
   });
   return {
     repository,

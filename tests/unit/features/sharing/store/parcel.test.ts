@@ -4,8 +4,7 @@ import fc from 'fast-check';
 import { deflateSync, strToU8 } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { packParcel, unpackParcel, type Parcel } from '#features/sharing/store/parcel';
-import { ParcelProblem } from '#documents/parcel/parcelProblem';
-import { RecordingFileProblem } from '#documents/reading/recordingFileProblem';
+import { isProblem } from '#core/problem';
 import { smallRecording } from '../../../../support/smallRecording';
 import { smallSession } from '../../../../support/smallSession';
 
@@ -24,7 +23,7 @@ async function problemOf(blob: Blob): Promise<string | null> {
     await unpackParcel(blob);
     return null;
   } catch (error) {
-    if (error instanceof ParcelProblem || error instanceof RecordingFileProblem) return error.message;
+    if (isProblem(error, 'file', 'recording', 'session')) return error.message;
     throw error;
   }
 }

@@ -1,0 +1,48 @@
+import type { Side } from '../protocol/side';
+import type { FrontalLeg } from '../view/frontalKneeAngle';
+import type { Extreme } from '../measurement/measureRange';
+import type { Ends, Measure } from './measure';
+import { peakColumns } from './peakColumns';
+import { shareOfLeg } from './units';
+
+const bent = { min: 0.02, max: 0.6, step: 0.01 };
+const peak = ({ max }: Ends): Extreme | null => max;
+
+/** How far the hip stands below where a straight leg would hold it, from own standing, share of leg length. */
+export const depth = {
+  id: 'depth',
+  name: 'Depth',
+  unit: shareOfLeg,
+  ways: null,
+  term: {
+    term: 'Depth',
+    meaning: 'How far the hip sank at the lowest point, counted from own standing, as a share of leg length.',
+  },
+  series({ leg, view, side, legLength, fromStanding, legBand }) {
+    const sunk = ({ hip, ankle }: FrontalLeg, _: Side, i: number) => (hip.y[i]! - ankle.y[i]!) / legLength;
+    return { curve: fromStanding(leg, (i) => sunk(view.frontal, side, i)), band: legBand(sunk) };
+  },
+  hasFarBand: false,
+  widestBand: null,
+  peak,
+  // Every repetition begins at no depth: it is the deepest point that has to reach the least.
+  heldAgainst: { least: 'max', most: 'max' },
+  // One less the cosine of half the knee's angle.
+  limits: {
+    least: {
+      ...bent,
+      first: 0.08,
+      source: 'a knee bent by 45°, thigh and shank leaning alike; no published value',
+    },
+    most: {
+      ...bent,
+      first: 0.29,
+      source: 'a knee bent by 90°, thigh and shank leaning alike; no published value',
+    },
+  },
+  isAlwaysLimited: false,
+  cues: { least: 'A little lower, as long as nothing hurts.', most: 'Not quite so low.' },
+  habits: { least: 'you stayed higher than planned', most: 'you went lower than planned' },
+  hasSavedCurve: false,
+  columns: peakColumns('depth', peak),
+} as const satisfies Measure;

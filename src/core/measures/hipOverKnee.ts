@@ -1,0 +1,39 @@
+import { eitherWay } from './eitherWay';
+import { farther } from './farther';
+import type { Measure } from './measure';
+import { noSource } from './noSource';
+import { peakColumns } from './peakColumns';
+import { sidewaysOfKnee } from './sidewaysOfKnee';
+import { shareOfLeg } from './units';
+
+const cue = 'Sit back, hip over knee.';
+const habit = 'your hip was not over your knee';
+
+/** How far the knee stands to the side of the hip, share of leg length, inward positive. */
+export const hipOverKnee = {
+  id: 'hip-over-knee',
+  name: 'Hip over knee',
+  unit: shareOfLeg,
+  ways: sidewaysOfKnee.ways,
+  term: {
+    term: 'Hip over knee',
+    meaning:
+      'Where the knee was farthest sideways from the hip, seen square to the body, as a share of leg length.',
+  },
+  series: ({ ofLeg, towardsMidline, legLength }) =>
+    ofLeg(({ knee, hip }, _, i) => (towardsMidline * (knee.x[i]! - hip.x[i]!)) / legLength),
+  hasFarBand: false,
+  widestBand: null,
+  peak: farther,
+  heldAgainst: { least: 'min', most: 'max' },
+  // Half the sine of the angle.
+  limits: eitherWay({
+    ...{ max: 0.3, step: 0.01, first: 0.09 },
+    source: `as far as a thigh that leans by 10° puts it: ${noSource}`,
+  }),
+  isAlwaysLimited: false,
+  cues: { least: cue, most: cue },
+  habits: { least: habit, most: habit },
+  hasSavedCurve: false,
+  columns: peakColumns('hip_over_knee', farther),
+} as const satisfies Measure;

@@ -1,7 +1,0 @@
-/** A plan that can't be read, with a sentence that says why and what to do. */
-export class PlanProblem extends Error {
-  constructor(message: string) {
-    super(message);
-    this.name = 'PlanProblem';
-  }
-}

@@ -1,0 +1,48 @@
+import { isFields, type Fields } from '../schema/isFields';
+
+/**
+ * Makes a repetition of version 7 of an older one, which kept both ends of the knee angle, and of every other measure
+ * the one end that counts.
+ */
+export function bringUpRepetition(older: unknown): unknown {
+  if (!isFields(older)) return older;
+  const { measuredShare, mainReason, kneeAngleMaxDeg, kneeAngleMinDeg, kneeDeviation, ...others } = older;
+  const { others: peaks, judgement, ...rest } = others;
+  return {
+    ...rest,
+    ranges: {
+      'knee-angle': { min: kneeAngleMinDeg, max: kneeAngleMaxDeg, measuredShare, mainReason },
+      'knee-off-line': endOf('knee-off-line', kneeDeviation),
+      ...Object.fromEntries(
+        Object.entries(isFields(peaks) ? peaks : {}).map(([id, peak]) => [id, endOf(id, peak)]),
+      ),
+    },
+    judgement: isFields(judgement) ? bringUpJudgement(judgement, mainReason) : judgement,
+  };
+}
+
+/** Which end of its range counted where it was not the one farther from 0. */
+const oneEnd: Record<string, 'min' | 'max'> = { 'pelvis-place': 'min', depth: 'max' };
+
+/** A range of which only the end that counts is known. */
+function endOf(id: string, peak: unknown): Fields {
+  if (!isFields(peak)) return { min: peak, max: peak };
+  return { [oneEnd[id] ?? (Number(peak['value']) < 0 ? 'min' : 'max')]: peak };
+}
+
+/** Before version 6 a verdict was that of the knee angle. */
+function bringUpJudgement(judgement: Fields, mainReason: unknown): Fields {
+  const { verdict, reason, alignmentScorePct, knee = verdict, direction, worst, measures = [] } = judgement;
+  const { decidedBy } = judgement;
+  const isKnee = knee === verdict;
+  const kneeReason = knee !== 'not-measured' ? null : isKnee ? reason : (mainReason ?? 'frames-missing');
+  const ofKnee = {
+    ...{ measure: 'knee-angle', verdict: knee, reason: kneeReason },
+    ...{ end: direction === 'outward' ? 'least' : 'most', extreme: worst },
+  };
+  return {
+    ...{ verdict, reason, alignmentScorePct },
+    decidedBy: decidedBy ?? 'knee-angle',
+    measures: Array.isArray(measures) ? [ofKnee, ...(measures as unknown[])] : measures,
+  };
+}

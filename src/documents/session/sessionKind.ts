@@ -1,0 +1,13 @@
+import { bySchema } from '../reading/bySchema';
+import { savedFileWords, type DocumentKind } from '../reading/documentKind';
+import { sessionSchema, sessionVersion, type SessionDocument } from './sessionDocument';
+import { sessionFault } from './sessionFault';
+
+/** How a session document is read. */
+export const sessionKind: DocumentKind<SessionDocument> = {
+  problem: 'session',
+  format: 'overfoot-visit',
+  version: sessionVersion,
+  read: bySchema(sessionSchema, sessionFault),
+  words: savedFileWords('visit document'),
+};

@@ -1,0 +1,44 @@
+import { useState } from 'react';
+import { useHomeState } from '../homeContext';
+import type { CameraChoiceWish } from '../store/homeApp';
+import { Choice } from '#ui/components/Choice';
+
+/** Front or back as long as nothing else is known, and each camera by its own name once one was allowed. */
+export function CameraPicker({ onChoose }: { onChoose: (wish: CameraChoiceWish) => void }) {
+  const camera = useHomeState((state) => state.camera);
+  const cameras = useHomeState((state) => state.cameras);
+  const [facing, setFacing] = useState<'front' | 'back'>('front');
+  const [wished, setWished] = useState<string | null>(null);
+  if (camera.state === 'on' || cameras.length > 1) {
+    const options = cameras.map(({ deviceId, label }) => ({ id: deviceId, name: label }));
+    if (options.length < 2) return null;
+    const chosen = camera.state === 'on' ? camera.camera.deviceId : (wished ?? options[0]!.id);
+    return (
+      <Choice
+        label="Which camera"
+        options={options}
+        value={chosen}
+        onChange={(deviceId) => {
+          setWished(deviceId);
+          onChoose({ deviceId });
+        }}
+      />
+    );
+  }
+  return (
+    <Choice
+      label="Which camera"
+      options={facings}
+      value={facing}
+      onChange={(next) => {
+        setFacing(next);
+        onChoose({ facing: next });
+      }}
+    />
+  );
+}
+
+const facings = [
+  { id: 'front', name: 'The one beside the screen', hint: 'You see yourself, and read what to do.' },
+  { id: 'back', name: 'The one at the back', hint: 'You hear what to do, but do not see the screen.' },
+] as const;

@@ -1,0 +1,88 @@
+import { explainProblem } from '#shell/explainProblem';
+import type { SessionDocument } from '#documents/session/sessionDocument';
+import type { HomeAdapters } from './homeAdapters';
+import type { HomeApp } from './homeApp';
+import { answersOf, isSaved, type Answers, type HomeSet, type StepParts } from './homeState';
+import type { HomeStorage } from './homeStorage';
+import type { HomeStore } from './homeStore';
+import type { PainWarnings } from './painWarnings';
+import type { SetKeeper } from './setKeeper';
+
+interface AnsweringParts {
+  adapters: Pick<HomeAdapters, 'now'>;
+  home: HomeStore;
+  storage: Pick<HomeStorage, 'repository'>;
+  keeper: Pick<SetKeeper, 'settled'>;
+  warnings: PainWarnings;
+  session: (endedAt: string) => SessionDocument;
+  /** Holds the guide, where one leads. */
+  pause: () => void;
+}
+
+/** What the person says of the sets and of the session, until it is saved. */
+export function answering({
+  adapters,
+  home,
+  storage,
+  keeper,
+  warnings,
+  session,
+  pause,
+}: AnsweringParts): Pick<
+  HomeApp,
+  'setPainDuring' | 'discardSet' | 'undoDiscard' | 'setPainAfter' | 'setEffort' | 'setRemark' | 'saveSession'
+> {
+  const { get, set, change, enter } = home;
+  const changeSet = (index: number, changed: Partial<HomeSet>) => {
+    if (isSaved(get())) return;
+    set({ sets: get().sets.map((one, at) => (at === index ? { ...one, ...changed } : one)) });
+  };
+  const answer = (answers: Partial<Answers>) => {
+    change('after', answers);
+    if (!isSaved(get())) change('summary', answers);
+  };
+  const summarise = (saving: StepParts['summary']['saving']) => {
+    const { step } = get();
+    // Whoever has left meanwhile is not brought back.
+    if (step === 'after' || step === 'summary') enter('summary', { ...answersOf(get()), saving });
+  };
+
+  return {
+    setPainDuring(index, painDuring) {
+      if (isSaved(get())) return;
+      changeSet(index, { painDuring });
+      const warning = warnings.of('during', painDuring);
+      if (warning === null && !warnings.isOfSet()) return;
+      warnings.put(warning);
+      if (warning !== null) pause();
+    },
+    discardSet: (index) => changeSet(index, { isDiscarded: true }),
+    undoDiscard: (index) => changeSet(index, { isDiscarded: false }),
+    setPainAfter(painAfter) {
+      answer({ painAfter });
+      change('after', { painWarning: warnings.of('after', painAfter) });
+    },
+    setEffort: (effort) => answer({ effort }),
+    setRemark: (remark) => answer({ remark }),
+    async saveSession() {
+      const state = get();
+      if (state.step !== 'after' && state.step !== 'summary') return;
+      if (state.saving === 'saving' || state.saving === 'saved') return;
+      change('after', { saving: 'saving' });
+      change('summary', { saving: 'saving' });
+      set({ problem: null });
+      try {
+        await keeper.settled();
+        const repository = await storage.repository;
+        await repository.sessions.save(session(adapters.now().toISOString()));
+        for (const { isDiscarded, recordingId } of get().sets) {
+          if (isDiscarded && recordingId !== null) await repository.recordings.remove(recordingId);
+        }
+        summarise('saved');
+      } catch (error) {
+        summarise('failed');
+        set({ problem: explainProblem(error, 'be saved') });
+      }
+    },
+  };
+}

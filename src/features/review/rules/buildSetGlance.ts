@@ -1,0 +1,59 @@
+import { mean } from 'd3-array';
+import { findSetPeak, type SetPeak } from '#core/scoring/findSetPeak';
+import type { Measurement } from '#core/measurement/measurement';
+import type { Limits } from '#core/protocol/limits';
+import { findTask } from '#core/exercises/exercises';
+import { judgementOf, type Judgement } from '#core/scoring/judge';
+import { depth } from '#core/measures/depth';
+import { spreadBetween, type Spread } from '#core/statistics/spreadBetween';
+import { withinSetTrend, type Trend } from '#core/statistics/withinSetTrend';
+import { tempo, type TempoPart } from '#words/tempo';
+import { countedRepetitions } from './countedRepetitions';
+import { scoreSet, type SetScore } from './scoreSet';
+
+/** What a set comes to, for a look of a few seconds. */
+export interface SetGlance {
+  /** Complete repetitions that count. */
+  done: number;
+  excluded: number;
+  /** Null where nothing was measured. */
+  score: SetScore | null;
+  /** Mean of the largest inward angles; null with too few. */
+  peak: SetPeak | null;
+  /** Usual length of each part, s; null where none was seen. */
+  tempo: TempoPart[];
+  /** How far the hip sinks, share of leg length; null below two repetitions. */
+  depth: Spread | null;
+  /** How the largest inward angle goes from one repetition to the next, degrees; null below three. */
+  trend: Trend | null;
+}
+
+export function buildSetGlance(
+  measurement: Measurement,
+  judgements: readonly Judgement[],
+  excluded: readonly (string | null)[],
+  limits: Limits,
+): SetGlance {
+  const counted = countedRepetitions(measurement, judgements, excluded);
+  const repetitions = counted.map(({ repetition }) => repetition);
+  const { shape } = findTask(measurement.setup.task);
+  const tempos = repetitions.map((repetition) => tempo(repetition, shape));
+  const isMeasured = ({ judgement }: (typeof counted)[number]) =>
+    judgementOf(judgement, 'knee-angle').verdict !== 'not-measured';
+  return {
+    done: counted.length,
+    excluded: excluded.filter((reason) => reason !== null).length,
+    score: scoreSet(measurement, counted, limits),
+    peak: findSetPeak(counted.filter(isMeasured).map(({ repetition }) => repetition)),
+    tempo: (tempos[0] ?? []).map(({ name }, part) => ({
+      name,
+      seconds: mean(tempos, (parts) => parts[part]?.seconds ?? undefined) ?? null,
+    })),
+    depth: spreadBetween(repetitions.flatMap(({ ranges }) => depth.peak(ranges.depth)?.value ?? [])),
+    trend: withinSetTrend(
+      counted.map((one) =>
+        isMeasured(one) ? (one.repetition.ranges['knee-angle'].max?.value ?? null) : null,
+      ),
+    ),
+  };
+}

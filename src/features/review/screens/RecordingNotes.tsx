@@ -1,0 +1,54 @@
+import { memo } from 'react';
+import { Button } from 'react-aria-components';
+import { useApp } from '../appContext';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
+import { Message } from '#ui/components/Message';
+import { otherSide } from '#core/protocol/side';
+import { noteSentence } from '#words/noteSentence';
+import { noteTitles } from './noteTitles';
+
+/** What to know before trusting the numbers. */
+export const RecordingNotes = memo(function RecordingNotes({ recording }: { recording: ShownRecording }) {
+  const app = useApp();
+  const { origin, video, shortfall, note, measurement } = recording;
+  return (
+    <>
+      {origin === 'example' && (
+        <Message
+          kind="plain"
+          actions={
+            <Button
+              className="button no-print"
+              isDisabled={video === null}
+              onPress={() => void app.trackAgain()}
+            >
+              Track it again on this device
+            </Button>
+          }
+        >
+          <strong>This is an example.</strong> The person is invented and rendered by a computer; nobody was
+          filmed.
+        </Message>
+      )}
+      {origin !== 'example' && note !== '' && <Message kind="plain">{note}</Message>}
+      {shortfall !== null && <Message kind="caution">{shortfall}</Message>}
+      {measurement.notes.map((entry) => (
+        <Message
+          key={entry.kind}
+          kind="caution"
+          title={noteTitles[entry.kind]}
+          isLarge={noteTitles[entry.kind] !== undefined}
+          actions={
+            entry.kind === 'side-doubtful' && (
+              <Button className="button no-print" onPress={() => app.setSide(otherSide(entry.side))}>
+                Switch to the {otherSide(entry.side)} leg
+              </Button>
+            )
+          }
+        >
+          {noteSentence(entry)}
+        </Message>
+      ))}
+    </>
+  );
+});

@@ -1,0 +1,82 @@
+import type { MissingReason } from '#core/measurement/curve';
+import type { MeasuredRepetition } from '#core/measurement/measurement';
+import { judgementOf, type Judgement } from '#core/scoring/judge';
+import { decidingWay, type Direction } from '#core/scoring/deciding';
+import type { Verdict } from '#core/scoring/verdict';
+import { findMeasure, type MeasureId } from '#core/measures/measures';
+import { findSetPeak, type SetPeak } from '#core/scoring/findSetPeak';
+
+/** A repetition as far as a set's result needs it: as a session document holds it, or as it is measured anew. */
+export type JudgedRepetition = Pick<
+  MeasuredRepetition,
+  'number' | 'completeness' | 'loadedFrom' | 'loadedTo'
+> & {
+  ranges: Pick<MeasuredRepetition['ranges'], 'knee-angle'>;
+  judgement: Judgement;
+  /** Why it does not count; left out where it counts. */
+  excluded?: string | undefined;
+};
+
+/** One repetition as a mark in a row. */
+export interface SetMark {
+  number: number;
+  verdict: Verdict;
+  /** The way the knee went, where the verdict rests on it. */
+  direction: Direction | null;
+  /** Another measure that the verdict rests on. */
+  measure: MeasureId | null;
+}
+
+/** What a recorded set comes to; partial, cut and excluded repetitions are left out. */
+export interface SetReport {
+  /** One a complete repetition, in order of time. */
+  marks: SetMark[];
+  /** Share of the measured loaded time in which the knee was within its limits, 0 to 100 %; null where not measured. */
+  alignmentPct: number | null;
+  /** The reason behind most repetitions without a verdict; null where all have one. */
+  mainReason: MissingReason | null;
+  /** Null with too few measured repetitions. */
+  peak: SetPeak | null;
+}
+
+/**
+ * What a set comes to.
+ *
+ * The share counts time, not repetitions: each repetition's own share weighs as much as the samples that were measured.
+ */
+export function buildSetReport(repetitions: readonly JudgedRepetition[]): SetReport {
+  const complete = repetitions.filter(
+    ({ completeness, excluded }) => completeness === 'complete' && excluded === undefined,
+  );
+  let [within, measured] = [0, 0];
+  for (const { judgement, loadedFrom, loadedTo, ranges } of complete) {
+    if (judgement.alignmentScorePct === null) continue;
+    const samples = ranges['knee-angle'].measuredShare * (loadedTo - loadedFrom + 1);
+    measured += samples;
+    within += samples * judgement.alignmentScorePct;
+  }
+  return {
+    marks: complete.map(({ number, judgement }) => ({
+      ...{ number, verdict: judgement.verdict, direction: decidingWay(judgement) },
+      measure: findMeasure(judgement.decidedBy).isAlwaysLimited ? null : judgement.decidedBy,
+    })),
+    alignmentPct: measured > 0 ? within / measured : null,
+    mainReason: mostFrequent(
+      complete.flatMap(({ judgement: { reason } }) => (reason === null ? [] : [reason])),
+    ),
+    peak: findSetPeak(
+      complete.filter(({ judgement }) => judgementOf(judgement, 'knee-angle').verdict !== 'not-measured'),
+    ),
+  };
+}
+
+/** The first one where several come equally often; null where there is none. */
+export function mostFrequent<Value>(values: readonly Value[]): Value | null {
+  const counts = new Map<Value, number>();
+  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
+  let most: Value | null = null;
+  for (const [value, count] of counts) {
+    if (most === null || count > counts.get(most)!) most = value;
+  }
+  return most;
+}

@@ -1,0 +1,106 @@
+import { describe, expect, it } from 'vitest';
+import type { ComparedClip, RepetitionComparison } from '#tools/validation/compareClip';
+import { summariseClips } from '#tools/validation/summariseClips';
+
+function compared(changes: Partial<RepetitionComparison>): RepetitionComparison {
+  return {
+    index: 0,
+    truePeakDeg: 10,
+    measuredPeakDeg: 10,
+    reason: null,
+    bandDeg: null,
+    trueVerdict: 'near-limit',
+    verdict: 'near-limit',
+    truePicturePeakDeg: 10,
+    readPicturePeakDeg: 10,
+    timingErrorsS: {},
+    ...changes,
+  };
+}
+
+function clip(repetitions: RepetitionComparison[], repsFound = repetitions.length): ComparedClip {
+  return { repsTrue: repetitions.length, repsFound, repetitions };
+}
+
+describe('summarise(clips)', () => {
+  it('gives mean absolute error, bias and largest error of the peaks', () => {
+    // Errors 3, -1, -5: mean absolute 9 / 3 = 3, bias -3 / 3 = -1, largest 5.
+    const { peakDeg } = summariseClips([
+      clip([compared({ truePeakDeg: 7 }), compared({ truePeakDeg: 11 })]),
+      clip([compared({ truePeakDeg: 15 })]),
+    ]);
+    expect(peakDeg).toEqual({ count: 3, meanAbsolute: 3, bias: -1, largest: 5 });
+  });
+
+  it('leaves repetitions without a number out of the errors and counts them', () => {
+    const summary = summariseClips([
+      clip([
+        compared({ truePeakDeg: 8 }),
+        compared({ measuredPeakDeg: null, reason: 'out-of-picture', verdict: 'not-measured' }),
+        compared({ measuredPeakDeg: null, reason: 'not-found', verdict: 'not-measured' }),
+      ]),
+    ]);
+    expect(summary.peakDeg).toEqual({ count: 1, meanAbsolute: 2, bias: 2, largest: 2 });
+    expect([summary.notMeasured, summary.notFound]).toEqual([1, 1]);
+    expect(summary.verdictAgreementPct).toBe(100);
+  });
+
+  it('counts a clip as right only where number and places agree', () => {
+    const missed = compared({ measuredPeakDeg: null, reason: 'not-found', verdict: 'not-measured' });
+    const summary = summariseClips([
+      clip([compared({}), compared({})]),
+      clip([compared({})], 2), // one too many
+      clip([compared({}), missed], 2), // as many, but one of them in the wrong place
+    ]);
+    expect(summary.clipsCountedRight).toBe(1);
+    expect([summary.repsTrue, summary.repsFound]).toEqual([5, 6]);
+  });
+
+  it('tells verdicts that disagree from those that are opposite', () => {
+    const summary = summariseClips([
+      clip([
+        compared({}),
+        compared({ verdict: 'in-line' }),
+        compared({ verdict: 'in-line', trueVerdict: 'out-of-line' }),
+        compared({ verdict: 'out-of-line', trueVerdict: 'out-of-line' }),
+      ]),
+    ]);
+    expect(summary.verdictAgreementPct).toBe(50);
+    expect(summary.verdictsOpposite).toBe(1);
+  });
+
+  it('says how many truths lie within the stated bands', () => {
+    const summary = summariseClips([
+      clip([
+        compared({ bandDeg: 2, truePeakDeg: 12 }), // on the edge counts
+        compared({ bandDeg: 2, truePeakDeg: 12.5 }),
+        compared({ bandDeg: 3, truePeakDeg: 8 }),
+        compared({ bandDeg: null, truePeakDeg: 40 }),
+      ]),
+    ]);
+    expect(summary.withinBandPct).toBeCloseTo(200 / 3, 9);
+  });
+
+  it('takes timing errors together and by event', () => {
+    const summary = summariseClips([
+      clip([
+        compared({ timingErrorsS: { start: -0.3, end: 0.1 } }),
+        compared({ timingErrorsS: { start: 0.1 } }),
+      ]),
+    ]);
+    // (0.3 + 0.1 + 0.1) / 3
+    expect(summary.timingMaeS).toBeCloseTo(0.5 / 3, 9);
+    expect(summary.timingS.start!.bias).toBeCloseTo(-0.1, 9);
+    expect(summary.timingS).not.toHaveProperty('top');
+  });
+
+  it('gives null, never NaN, where there is nothing', () => {
+    const summary = summariseClips([]);
+    expect(summary.peakDeg).toEqual({ count: 0, meanAbsolute: null, bias: null, largest: null });
+    expect([summary.verdictAgreementPct, summary.withinBandPct, summary.timingMaeS]).toEqual([
+      null,
+      null,
+      null,
+    ]);
+  });
+});
