@@ -7,7 +7,7 @@ import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser'
 import { serveBuild } from '#tools/commands/tools/serveBuild';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { seatedFirst } from '../support/browser/seatedFirst';
-import { copyWithSmallNetwork } from '../support/browser/smallNetwork';
+import { copyWithSmallNetwork } from '../support/browser/copyWithSmallNetwork';
 import { writePlan } from '../support/browser/writePlan';
 import { smallItem, smallPlan } from '../support/smallPlan';
 
@@ -55,6 +55,7 @@ const counted = (page: Page, count: number) => page.getByRole('img', { name: `${
 async function openPlanFile(page: Page): Promise<void> {
   await page.goto('./');
   await press(page, 'Record yourself');
+  await expect(page.getByRole('heading', { level: 1, name: 'Record yourself at home' })).toBeVisible();
   await page.locator('input[type=file]').setInputFiles({
     name: 'plan.json',
     mimeType: 'application/json',
@@ -106,6 +107,7 @@ async function openSent(
 ): Promise<void> {
   await page.goto('./');
   await press(page, 'Kept sessions');
+  await expect(page.getByRole('heading', { level: 1, name: 'Kept sessions' })).toBeVisible();
   await page.locator('input[type=file]').setInputFiles(sealed);
   await expect(page.getByRole('log')).toContainText(/Grey Otter 3, .*: kept/);
   await expect(page.getByRole('region', { name: 'How it felt' })).toContainText('Pain limit3');

@@ -126,9 +126,7 @@ test.describe('the network reads the same movement', () => {
     expect(Math.abs(onlyPeakDeg(recording) - plainPeakDeg)).toBeLessThan(5);
   });
 
-  test('at 10 frames a second, within the error of both, with a note that short peaks may be missed', async ({
-    page,
-  }) => {
+  test('at 10 frames a second within both errors, and notes that there are few', async ({ page }) => {
     const recording = await measureRemade(page, { frameRateHz: 10 });
     expect(recording.pipeline.frames).toBe(48);
     expect(recording.notes.map(({ kind }) => kind)).toEqual(['few-frames']);

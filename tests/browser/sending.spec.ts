@@ -6,7 +6,6 @@ import { parseRecording } from '#documents/recording/parseRecording';
 import { writePlan } from '../support/browser/writePlan';
 import { addPictureReader, fixture } from '../support/browser/headlessPage';
 import type { Region } from '../support/browser/pictureReader';
-import { giveSmallNetwork } from '../support/browser/smallNetwork';
 
 /** The network is slow on a machine that does other things as well. */
 const longMs = 240_000;
@@ -28,9 +27,7 @@ const part = (page: Page, name: string) => page.getByRole('radio', { name: new R
 
 /** A patient whose camera can't be used opens the example as a video of their own, and comes to the summary. */
 async function toSummary(browser: Browser, link: string, path: string): Promise<Page> {
-  const context = await browser.newContext({ viewport });
-  await giveSmallNetwork(context);
-  const page = await context.newPage();
+  const page = await (await browser.newContext({ viewport })).newPage();
   await page.goto(link);
   await press(page, 'Yes, ready, and none applies');
   await page.getByRole('radio', { name: /^1\b/ }).check({ force: true });
@@ -133,6 +130,7 @@ const serious = async (page: Page) => {
 async function review(page: Page, sealed: Sealed, isFirst: boolean): Promise<void> {
   await page.goto('./');
   await press(page, 'Kept sessions');
+  await expect(page.getByRole('heading', { level: 1, name: 'Kept sessions' })).toBeVisible();
   await page.locator('input[type=file]').setInputFiles(sealed);
   if (!isFirst) await press(page, 'Replace it');
   await expect(page.getByRole('log')).toContainText(/Grey Otter 3, .*: kept/);
