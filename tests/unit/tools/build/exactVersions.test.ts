@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import packageJson from '../../../package.json';
+import packageJson from '../../../../package.json';
 
 /** Packages whose versions decide numbers: the network, what runs it, and what reads its pictures. */
 const decidesNumbers = /tensorflow|human-models|mediabunny/;
