@@ -261,7 +261,7 @@ test('measuring again from the video goes on where it was when the page was kill
   await page.evaluate(async (start) => {
     const { repository } = await window.storagePage.openRepository();
     const [recording, video] = await Promise.all(
-      ['session.json', 'mp4'].map((ending) => fetch(`../example/example.${ending}`)),
+      ['session.json', 'mp4'].map((ending) => fetch(`../../example/example.${ending}`)),
     );
     const set = await repository.beginSet({ ...start, videoType: 'video/mp4' }, () => undefined);
     await set.video!.write(await video!.blob());

@@ -125,12 +125,12 @@ export async function saveSessions(page: Page, sets: readonly KeptSet[]): Promis
   await page.evaluate(
     async ({ sets, start, planId, planText }) => {
       const { repository } = await window.storagePage.openRepository();
-      const video = await (await fetch('../example/example.mp4')).blob();
+      const video = await (await fetch('../../example/example.mp4')).blob();
       await repository.plans.save(planId, planText);
       for (const { recording, hasVideo, fromVideo, session } of sets) {
         const { id, createdAt } = recording;
         const videoType = hasVideo ? 'video/mp4' : null;
-        const begun = { ...start, id, startedAt: createdAt, sessionId: session?.id ?? null, videoType };
+        const begun = { ...start, id, startedAt: createdAt, visitId: session?.id ?? null, videoType };
         const set = await repository.beginSet({ ...begun, visitSet: null }, () => undefined);
         await set.video?.write(video);
         await set.endVideo();

@@ -135,7 +135,7 @@ async function saveRecordingDocument(
       ...{ model: observed.model, videoType: 'video/mp4' },
     };
     const set = await repository.beginSet(start, () => undefined);
-    await set.video?.write(await (await fetch('../example/example.mp4')).blob());
+    await set.video?.write(await (await fetch('../../example/example.mp4')).blob());
     await set.endVideo();
     await set.finish(kept, 'done', null);
     repository.close();

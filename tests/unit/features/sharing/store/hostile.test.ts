@@ -164,7 +164,7 @@ describe('a file that comes in and means harm', { timeout: 60_000 }, () => {
 
     const sameSession = await take(parcelOf([good], { visit: { ...session, patient: 'Another 9' } }));
     expect(sameSession).toMatchObject({ state: 'refused', writes: 0 });
-    expect(sameSession.sentence).toContain(`a session of ${session.patient} that is kept here`);
+    expect(sameSession.sentence).toContain(`a session of ${session.patient} kept here`);
 
     const sameRecording = await take(
       parcelOf([changed({ note: 'of somebody else' })], {
