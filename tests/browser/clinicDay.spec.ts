@@ -12,6 +12,7 @@ test.describe.configure({ mode: 'serial' });
 
 let page: Page;
 test.beforeAll(async ({ browser, baseURL }) => {
+  test.setTimeout(240_000); // Twelve recordings of 75 repetitions are filmed, measured and saved, while other tests run.
   const context = await browser.newContext({
     ...{ baseURL: baseURL!, timezoneId: 'UTC', viewport: { width: 1440, height: 900 } },
     ...{ serviceWorkers: 'block', bypassCSP: true },
