@@ -145,6 +145,7 @@ test('the code that is shown, and the file that is saved, open as the same plan 
   await expect(task).toContainText('Push through the right heel and stand up');
   expect(await serious(patient)).toEqual([]);
 
+  await patient.goto('about:blank'); // The same address again would be a reload, which stays on its screen.
   await patient.goto(new URL('./', address).href);
   await patient.getByRole('button', { name: 'Record yourself' }).click();
   const chooser = patient.waitForEvent('filechooser');

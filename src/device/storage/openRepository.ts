@@ -53,7 +53,7 @@ export async function openRepository(
   };
   const lasting = { records: records.problem === null, videos: videos.problem === null };
   const marks = createMarks();
-  const lock = await createDeviceLock(plain.records, marks);
+  const lock = await createDeviceLock(plain.records, marks, open.scryptWorkFactor);
   const stored = await loadLock(plain.records);
   const { lockProblem, ...kept } =
     stored === null
