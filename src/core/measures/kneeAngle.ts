@@ -17,7 +17,7 @@ const range = { nearest: 1, farthest: 30 };
 /**
  * Knee projection angle in the body's frontal plane, from own standing, degrees, inward positive.
  *
- * The network sets hip, knee and ankle a little beside the joints' centres, differently for each person. What it reads
+ * The network sets hip, knee and ankle slightly off the joints' centres, differently for each person. What it reads
  * in quiet standing, where the leg is straight, is taken off; bent, the view's own calibration has already taken it
  * up, so the correction fades with the thigh's share in the frontal plane.
  */

@@ -33,7 +33,7 @@ export const trunkLean = {
       curve: fromStanding([...hips, ...shoulders], (i) => {
         const pelvis = middleAt(hips, i);
         const girdle = middleAt(shoulders, i);
-        // Beside the middle of the picture, what bends forward is seen from its side.
+        // Away from the middle of the picture, a forward bend is seen partly from the side.
         const { x: right, z: ahead } = working.lifted.hip;
         const seenDeg = yaw.yawDeg + toDegrees(Math.atan2(right[i]!, ahead[i]!));
         return (

@@ -6,4 +6,4 @@ export const {
   Provider: KeptSessionsProvider,
   useOwner: useKeptSessions,
   useOwnerState: useKeptSessionsState,
-} = createStoreContext<KeptSessions>('InboxProvider');
+} = createStoreContext<KeptSessions>('KeptSessionsProvider');
