@@ -8,6 +8,8 @@ import { serveBuild } from '#tools/commands/tools/serveBuild';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { seatedFirst } from '../support/browser/seatedFirst';
 import { copyWithSmallNetwork } from '../support/browser/copyWithSmallNetwork';
+import { openAnew } from '../support/browser/openAnew';
+import { openKeptSessions } from '../support/browser/openKeptSessions';
 import { writePlan } from '../support/browser/writePlan';
 import { smallItem, smallPlan } from '../support/smallPlan';
 
@@ -53,7 +55,7 @@ const counted = (page: Page, count: number) => page.getByRole('img', { name: `${
 
 /** The plan's file, from the start of the program. */
 async function openPlanFile(page: Page): Promise<void> {
-  await page.goto('./');
+  await openAnew(page);
   await press(page, 'Record yourself');
   await expect(page.getByRole('heading', { level: 1, name: 'Record yourself at home' })).toBeVisible();
   await page.locator('input[type=file]').setInputFiles({
@@ -105,9 +107,8 @@ async function openSent(
   page: Page,
   sealed: { name: string; mimeType: string; buffer: Buffer },
 ): Promise<void> {
-  await page.goto('./');
-  await press(page, 'Kept sessions');
-  await expect(page.getByRole('heading', { level: 1, name: 'Kept sessions' })).toBeVisible();
+  await openAnew(page);
+  await openKeptSessions(page);
   await page.locator('input[type=file]').setInputFiles(sealed);
   await expect(page.getByRole('log')).toContainText(/Grey Otter 3, .*: kept/);
   await expect(page.getByRole('region', { name: 'How it felt' })).toContainText('Pain limit3');

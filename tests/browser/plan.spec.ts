@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { parsePlan } from '#documents/plan/parsePlan';
+import { openAnew } from '../support/browser/openAnew';
 import { readQrCode } from '../support/browser/readQrCode';
 
 async function openPlanScreen(page: Page) {
@@ -145,8 +146,7 @@ test('the code that is shown, and the file that is saved, open as the same plan 
   await expect(task).toContainText('Push through the right heel and stand up');
   expect(await serious(patient)).toEqual([]);
 
-  await patient.goto('about:blank'); // The same address again would be a reload, which stays on its screen.
-  await patient.goto(new URL('./', address).href);
+  await openAnew(patient, new URL('./', address).href);
   await patient.getByRole('button', { name: 'Record yourself' }).click();
   const chooser = patient.waitForEvent('filechooser');
   await patient.getByRole('button', { name: 'Open my plan' }).click();

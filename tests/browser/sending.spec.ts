@@ -3,6 +3,8 @@ import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { keypointNames } from '#core/keypoints/keypointNames';
 import { parseRecording } from '#documents/recording/parseRecording';
+import { openAnew } from '../support/browser/openAnew';
+import { openKeptSessions } from '../support/browser/openKeptSessions';
 import { writePlan } from '../support/browser/writePlan';
 import { addPictureReader, fixture } from '../support/browser/headlessPage';
 import type { Region } from '../support/browser/pictureReader';
@@ -128,9 +130,8 @@ const serious = async (page: Page) => {
 
 /** The therapist opens what came, in the place of what came before, and looks at the set. */
 async function review(page: Page, sealed: Sealed, isFirst: boolean): Promise<void> {
-  await page.goto('./');
-  await press(page, 'Kept sessions');
-  await expect(page.getByRole('heading', { level: 1, name: 'Kept sessions' })).toBeVisible();
+  await openAnew(page);
+  await openKeptSessions(page);
   await page.locator('input[type=file]').setInputFiles(sealed);
   if (!isFirst) await press(page, 'Replace it');
   await expect(page.getByRole('log')).toContainText(/Grey Otter 3, .*: kept/);
