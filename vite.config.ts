@@ -1,11 +1,11 @@
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
+import { mergeConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { viteStaticCopy } from 'vite-plugin-static-copy';
-import { mergeConfig } from 'vite';
 import { defineConfig } from 'vitest/config';
-import { plainHeaders, securityHeaders } from './src/tools/build/securityHeaders.ts';
 import { pageSettings } from './src/tools/build/pageSettings.ts';
+import { plainHeaders, securityHeaders } from './src/tools/build/securityHeaders.ts';
 import { thirdPartyNotices } from './src/tools/build/thirdPartyNotices.ts';
 
 const fromHere = (path: string) => fileURLToPath(new URL(path, import.meta.url));

@@ -1,11 +1,11 @@
-import type { Navigation } from '#shell/navigation/createNavigation';
-import type { Tracking } from '#shell/tracking/createTracking';
-import { guardMirror } from './guardMirror';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { App } from '#features/review/store/createApp';
+import type { Navigation } from '#shell/navigation/createNavigation';
 import type { Notes } from '#shell/notes';
 import { openOnce } from '#shell/openOnce';
 import { saveBlob } from '#shell/saveBlob';
+import type { Tracking } from '#shell/tracking/createTracking';
+import { guardMirror } from './guardMirror';
 
 interface Shared {
   baseUrl: string;

@@ -1,5 +1,5 @@
-import type { MeasuredRepetition } from '#core/measurement/measurement';
 import type { Task } from '#core/exercises/exercises';
+import type { MeasuredRepetition } from '#core/measurement/measurement';
 
 /** One part of a repetition with its length; null where its start or end was not seen. */
 export interface TempoPart {

@@ -1,6 +1,6 @@
+import { findMeasure } from '#core/measures/measures';
 import { decidingWay } from '#core/scoring/deciding';
 import type { Judgement } from '#core/scoring/judge';
-import { findMeasure } from '#core/measures/measures';
 import { measureName } from './formatMeasure';
 import { verdictWords } from './verdictWords';
 

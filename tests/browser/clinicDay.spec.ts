@@ -1,8 +1,8 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
-import { saveSessions } from '../support/browser/saveSessions';
-import { practice, clinicSets, repetitionsEach, turningMs } from '../support/browser/clinicDay';
+import { clinicSets, practice, repetitionsEach, turningMs } from '../support/browser/clinicDay';
 import { readPrint } from '../support/browser/readPrint';
+import { saveSessions } from '../support/browser/saveSessions';
 
 /** From the press to the last of twelve recordings read; other programs may take the processor meanwhile, ms. */
 const listedWithinMs = 6000;

@@ -2,14 +2,14 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, expect, test, type Browser, type BrowserContext, type Page } from '@playwright/test';
+import { parseRecording } from '#documents/recording/parseRecording';
 import { cameraSwitches } from '#tools/commands/tools/cameraSwitches';
 import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
 import { serveBuild } from '#tools/commands/tools/serveBuild';
-import { parseRecording } from '#documents/recording/parseRecording';
-import { seatedFirst } from '../support/browser/seatedFirst';
 import { copyWithSmallNetwork } from '../support/browser/copyWithSmallNetwork';
 import { openAnew } from '../support/browser/openAnew';
 import { openKeptSessions } from '../support/browser/openKeptSessions';
+import { seatedFirst } from '../support/browser/seatedFirst';
 import { writePlan } from '../support/browser/writePlan';
 import { smallItem, smallPlan } from '../support/smallPlan';
 

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
-import { projectRoot } from '#tools/commands/tools/projectRoot';
-import { planToFragment } from '#documents/plan/planLink';
 import { parsePlan } from '#documents/plan/parsePlan';
+import { planToFragment } from '#documents/plan/planLink';
+import { projectRoot } from '#tools/commands/tools/projectRoot';
 import { demoSessions, saveSessions, type KeptSet } from '../support/browser/saveSessions';
 
 /** Runs, where a page takes it for markup; short enough for a pseudonym. The start would be a formula in a table. */

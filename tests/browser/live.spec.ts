@@ -1,8 +1,8 @@
 import { chromium, expect, test, type Browser, type Page } from '@playwright/test';
+import { defaultLimits } from '#core/protocol/limits';
+import { decideLive, leastFullFps } from '#device/live/decideLive';
 import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
 import type { LiveRequest } from '#tools/headless/headlessPage';
-import { decideLive, leastFullFps } from '#device/live/decideLive';
-import { defaultLimits } from '#core/protocol/limits';
 import { launchFilmed } from '../support/browser/filmedBrowser';
 
 /** One time through the clip of two repetitions and the pause to the next, ms. */

@@ -1,6 +1,6 @@
 import { expect, test, type Page } from '@playwright/test';
-import type { MeasuredRecording } from '#tools/headless/headlessPage';
 import { workingHeightPx } from '#device/pose/workingHeightPx';
+import type { MeasuredRecording } from '#tools/headless/headlessPage';
 import {
   addVideoMaker,
   completeRepetitions,

@@ -1,13 +1,13 @@
 import { expect, test, type Page } from '@playwright/test';
 import { findExercise } from '#core/exercises/exercises';
+import { findPreparation } from '#core/exercises/findPreparation';
 import { libraryIds } from '#core/exercises/library/libraryIds';
+import { redFlags } from '#core/safety/redFlags';
 import { cautionsOf } from '#documents/plan/cautions';
 import { doseWords } from '#documents/plan/itemFacts';
 import { itemName } from '#documents/plan/itemName';
 import { kitList } from '#documents/plan/kitList';
 import { newDraft, newItem, type PlanDraft } from '#documents/plan/planDraft';
-import { redFlags } from '#core/safety/redFlags';
-import { findPreparation } from '#core/exercises/findPreparation';
 import { readPrint, type Print, type PrintMark } from '../support/browser/readPrint';
 
 const paper = { format: 'A4', margin: { top: '1cm', right: '1cm', bottom: '1cm', left: '1cm' } } as const;

@@ -3,11 +3,11 @@ import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { keypointNames } from '#core/keypoints/keypointNames';
 import { parseRecording } from '#documents/recording/parseRecording';
+import { addPictureReader, fixture } from '../support/browser/headlessPage';
 import { openAnew } from '../support/browser/openAnew';
 import { openKeptSessions } from '../support/browser/openKeptSessions';
-import { writePlan } from '../support/browser/writePlan';
-import { addPictureReader, fixture } from '../support/browser/headlessPage';
 import type { Region } from '../support/browser/pictureReader';
+import { writePlan } from '../support/browser/writePlan';
 
 /** The network is slow on a machine that does other things as well. */
 const longMs = 240_000;

@@ -1,14 +1,14 @@
-import type { Adapters } from '#features/review/store/adapters';
-import type { Frame, FrameSource, VideoFacts } from '#device/frames/frameSource';
-import { Problem } from '#core/problem';
 import { keypointCount } from '#core/keypoints/keypointNames';
 import { frameCount, type KeypointRow, type KeypointTrack } from '#core/keypoints/keypointTrack';
 import { measure } from '#core/measurement/measure';
+import { Problem } from '#core/problem';
+import { defaultLimits, withLimit } from '#core/protocol/limits';
+import type { Frame, FrameSource, VideoFacts } from '#device/frames/frameSource';
 import type { PoseTracker } from '#device/pose/poseTracker';
+import { buildRecording } from '#documents/recording/buildRecording';
+import type { Adapters } from '#features/review/store/adapters';
 import { createNavigation, type Navigation } from '#shell/navigation/createNavigation';
 import { createTracking, type Tracking, type TrackingAdapters } from '#shell/tracking/createTracking';
-import { defaultLimits, withLimit } from '#core/protocol/limits';
-import { buildRecording } from '#documents/recording/buildRecording';
 import { fakeHistory } from './fakeHistory';
 import { filmPerson } from './syntheticPerson';
 

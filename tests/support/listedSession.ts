@@ -1,7 +1,7 @@
-import type { ListedRecording, ListedSession } from '#features/sessions/rules/listedSession';
-import type { SetMark } from '#features/sessions/rules/buildSetReport';
 import type { Direction } from '#core/scoring/deciding';
 import type { Verdict } from '#core/scoring/verdict';
+import type { SetMark } from '#features/sessions/rules/buildSetReport';
+import type { ListedRecording, ListedSession } from '#features/sessions/rules/listedSession';
 
 /** An invented session in which nothing needs a review, except for the given changes. */
 export function listedSession(change: Partial<ListedSession> = {}): ListedSession {

@@ -1,7 +1,20 @@
 import { keypointNames, type KeypointName } from '#core/keypoints/keypointNames';
 import { sides, type Side } from '#core/protocol/side';
-import { bow, cross, distance, dot, lean, minus, plus, times, toRad, turn, unit, vector } from './space';
-import type { Vector } from './space';
+import {
+  bow,
+  cross,
+  distance,
+  dot,
+  lean,
+  minus,
+  plus,
+  times,
+  toRad,
+  turn,
+  unit,
+  vector,
+  type Vector,
+} from './space';
 
 /** Lengths as shares of body height; legs, arms and trunk after Drillis & Contini, the rest by eye. */
 export const proportions = {

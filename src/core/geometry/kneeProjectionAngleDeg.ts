@@ -1,5 +1,5 @@
-import { toDegrees } from './degrees';
 import type { Side } from '../protocol/side';
+import { toDegrees } from './degrees';
 import type { Point } from './point';
 
 /**

@@ -1,6 +1,6 @@
 import { toDegrees } from '../geometry/degrees';
-import { middleAt, missingAt, type SmoothPoints } from './smoothPoints';
 import { medianOf } from '../signal/quantileOf';
+import { middleAt, missingAt, type SmoothPoints } from './smoothPoints';
 
 /** How far the camera is rolled to one side. */
 export interface CameraRoll {

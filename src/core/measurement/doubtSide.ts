@@ -1,7 +1,7 @@
 import { deviation } from 'd3-array';
-import { medianOf } from '../signal/quantileOf';
-import { otherSide, type Side } from '../protocol/side';
 import { findTask } from '../exercises/exercises';
+import { otherSide, type Side } from '../protocol/side';
+import { medianOf } from '../signal/quantileOf';
 import type { MeasuredRepetition, Setup } from './measurement';
 import { missingAt, pointAt, type SmoothPoints } from './smoothPoints';
 

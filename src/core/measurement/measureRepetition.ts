@@ -1,5 +1,5 @@
-import type { FoundRepetition } from '../segmentation/findRepetitions';
 import { mapMeasures, type MeasureId } from '../measures/measures';
+import type { FoundRepetition } from '../segmentation/findRepetitions';
 import { missingReasons, type Curve, type MissingReason } from './curve';
 import type { MeasuredRepetition } from './measurement';
 import type { Extreme, MeasureRange } from './measureRange';

@@ -1,6 +1,6 @@
+import type { TaskId } from '../exercises/exercises';
 import type { MeasureId } from '../measures/measures';
 import type { Side } from '../protocol/side';
-import type { TaskId } from '../exercises/exercises';
 import type { Completeness, RepetitionEvents } from '../segmentation/findRepetitions';
 import type { BendsView } from '../view/bendsView';
 import type { YawEstimate } from '../view/fuseCues';

@@ -1,5 +1,5 @@
-import { medianOf } from '../signal/quantileOf';
 import { otherSide, type Side } from '../protocol/side';
+import { medianOf } from '../signal/quantileOf';
 import type { PictureJoint, PictureLeg } from '../view/liftLeg';
 import { missingAt, type SmoothPoint, type SmoothPoints } from './smoothPoints';
 

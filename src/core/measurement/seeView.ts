@@ -1,5 +1,5 @@
-import { otherSide, type Side } from '../protocol/side';
 import type { Task } from '../exercises/exercises';
+import { otherSide, type Side } from '../protocol/side';
 import type { BendsView } from '../view/bendsView';
 import type { ErrorSources } from '../view/errorBand';
 import { squareToBody, type FrontalLeg } from '../view/frontalKneeAngle';

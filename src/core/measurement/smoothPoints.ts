@@ -1,10 +1,10 @@
-import { medianOf } from '../signal/quantileOf';
 import type { Point } from '../geometry/point';
-import type { KeypointName } from '../keypoints/keypointNames';
 import { findJumps } from '../keypoints/findJumps';
+import type { KeypointName } from '../keypoints/keypointNames';
 import type { KeypointTrack } from '../keypoints/keypointTrack';
 import { observedPoint } from '../keypoints/observedPoint';
 import { butterworthLowPass } from '../signal/butterworthLowPass';
+import { medianOf } from '../signal/quantileOf';
 import { resample, uniformTimesMs, type UniformSignal } from '../signal/resample';
 import { smoothRuns } from '../signal/smoothRuns';
 import { reasonCode } from './curve';

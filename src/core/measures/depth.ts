@@ -1,6 +1,6 @@
+import type { Extreme } from '../measurement/measureRange';
 import type { Side } from '../protocol/side';
 import type { FrontalLeg } from '../view/frontalKneeAngle';
-import type { Extreme } from '../measurement/measureRange';
 import type { Ends, Measure } from './measure';
 import { peakColumns } from './peakColumns';
 import { shareOfLeg } from './units';

@@ -1,10 +1,10 @@
 import { toRadians } from '../geometry/degrees';
+import type { View } from '../measurement/seeView';
 import { outwardSign, type Side } from '../protocol/side';
 import { cosSin } from '../view/bodyFrame';
 import { ninetyPercent, placingSd } from '../view/errorBand';
 import { medianWhere, squareToBody } from '../view/frontalKneeAngle';
 import type { ViewedLeg } from '../view/measureViewCues';
-import type { View } from '../measurement/seeView';
 
 /** Feet closer together than this, in shank lengths, are too close to locate the pelvis between them. */
 const leastStance = 0.2;

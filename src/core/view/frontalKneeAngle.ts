@@ -1,8 +1,8 @@
 import { kneeLineDeviation } from '../geometry/kneeLineDeviation';
 import { kneeProjectionAngleDeg } from '../geometry/kneeProjectionAngleDeg';
 import type { Point } from '../geometry/point';
-import { medianOf } from '../signal/quantileOf';
 import type { Side } from '../protocol/side';
+import { medianOf } from '../signal/quantileOf';
 import { toBodyFrame } from './bodyFrame';
 import type { LiftedLeg } from './liftLeg';
 import type { Path } from './path';

@@ -1,5 +1,5 @@
-import { otherSide, outwardSign, type Side } from '../protocol/side';
 import type { ViewSign } from '../exercises/exercise';
+import { otherSide, outwardSign, type Side } from '../protocol/side';
 import type { BendsView } from './bendsView';
 import { footHeadingDeg } from './footHeadingDeg';
 import { placeOnRay, type LiftedLeg, type PictureJoint, type PictureLeg, type SegmentsPx } from './liftLeg';

@@ -8,9 +8,9 @@ import {
   WebMOutputFormat,
   type VideoCodec,
 } from 'mediabunny';
+import { Problem } from '#core/problem';
 import type { FrameSource, VideoFacts } from './frameSource';
 import { openFrameSource } from './openFrameSource';
-import { Problem } from '#core/problem';
 
 export interface CoverOptions {
   /** Shown on pictures that are covered in full. */

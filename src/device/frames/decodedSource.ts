@@ -1,7 +1,7 @@
 import { VideoSampleSink, type Input, type InputVideoTrack } from 'mediabunny';
+import { Problem } from '#core/problem';
 import type { Frame, FrameSource, VideoFacts } from './frameSource';
 import { scaledSize } from './scaledSize';
-import { Problem } from '#core/problem';
 
 /** Frames decoded straight from the file, each exactly once, with the container's own times. */
 export function createDecodedSource(input: Input, track: InputVideoTrack, facts: VideoFacts): FrameSource {

@@ -1,8 +1,8 @@
 import { ALL_FORMATS, BlobSource, EncodedPacketSink, Input, type InputVideoTrack } from 'mediabunny';
-import type { FrameSource, VideoFacts } from './frameSource';
-import { createDecodedSource } from './decodedSource';
-import { createSteppedSource } from './steppedSource';
 import { isProblem, Problem } from '#core/problem';
+import { createDecodedSource } from './decodedSource';
+import type { FrameSource, VideoFacts } from './frameSource';
+import { createSteppedSource } from './steppedSource';
 import { wholeWebmPart } from './wholeWebmPart';
 
 const convertHint =

@@ -1,5 +1,5 @@
-import { CameraProblem } from '../camera/cameraProblem';
 import type { PoseModel } from '#core/keypoints/poseModel';
+import { CameraProblem } from '../camera/cameraProblem';
 import type { PoseTracker } from '../pose/poseTracker';
 import { decideLive, type LiveDecision } from './decideLive';
 import type { PictureFeed } from './pictureFeed';

@@ -1,9 +1,9 @@
+import { findTask } from '#core/exercises/exercises';
 import { createGrowingTrack } from '#core/keypoints/createGrowingTrack';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
-import { measureSet, type SetMeasurement, type TimedSetup } from '#core/measurement/measureSet';
 import type { MeasuredRepetition, Measurement, Setup } from '#core/measurement/measurement';
+import { measureSet, type SetMeasurement, type TimedSetup } from '#core/measurement/measureSet';
 import type { Limits } from '#core/protocol/limits';
-import { findTask } from '#core/exercises/exercises';
 import { judge, type Judgement } from '#core/scoring/judge';
 import { createLiveCounter } from '#core/segmentation/createLiveCounter';
 import { createMovementReader } from './createMovementReader';

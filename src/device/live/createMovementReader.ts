@@ -1,9 +1,9 @@
+import { findTask } from '#core/exercises/exercises';
 import type { KeypointName } from '#core/keypoints/keypointNames';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import { observedPoint } from '#core/keypoints/observedPoint';
 import type { Setup } from '#core/measurement/measurement';
 import { otherSide } from '#core/protocol/side';
-import { findTask } from '#core/exercises/exercises';
 import { createSortedSamples } from '#core/signal/createSortedSamples';
 import { longestQuantile } from '#core/view/liftLeg';
 

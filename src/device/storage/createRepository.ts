@@ -4,13 +4,12 @@ import { recordingHead } from '#documents/recording/recordingHead';
 import { readSession } from '#documents/session/readSession';
 import { createSets, savingSession, setMark } from './createSets';
 import { createTrackingRows } from './createTrackingRows';
-import { planRecordSchema, recordingFactsSchema, type PlanRecord, type RecordingFacts } from './keptSchemas';
 import { eraseKept } from './eraseKept';
+import { hasJoints, loadKeptHead, loadKeptRecording } from './keptRecording';
+import { planRecordSchema, recordingFactsSchema, type PlanRecord, type RecordingFacts } from './keptSchemas';
 import type { DeviceLock } from './lock/createDeviceLock';
 import { createMarks, type Marks } from './marks';
 import { findKept, listKept, parseKept } from './parseKept';
-import type { Records } from './records';
-import type { Repository } from './repository';
 import {
   lastLimits,
   puttingJoints,
@@ -19,10 +18,11 @@ import {
   savingRecording,
   videoNamesOf,
 } from './recordingChanges';
-import { hasJoints, loadKeptHead, loadKeptRecording } from './keptRecording';
+import type { Records } from './records';
+import type { Repository } from './repository';
 import { StorageProblem, storageProblem } from './storageProblem';
-import { watchChanges, type ChangeChannel } from './watchChanges';
 import type { Videos } from './videos';
+import { watchChanges, type ChangeChannel } from './watchChanges';
 
 export interface RepositoryParts {
   records: Records;

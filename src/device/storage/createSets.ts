@@ -5,9 +5,9 @@ import { unpackRows } from './jointRows';
 import { setStartSchema, type SetStart } from './keptSchemas';
 import type { Marks } from './marks';
 import { findKept, listKept, parseKept } from './parseKept';
+import { savingRecording, videoNamesOf } from './recordingChanges';
 import type { RecordChange, Records } from './records';
 import type { InterruptedSet, Listed, OpenSet, Repository } from './repository';
-import { savingRecording, videoNamesOf } from './recordingChanges';
 import { storageProblem } from './storageProblem';
 import { videoName, type Videos } from './videos';
 

@@ -1,9 +1,9 @@
 import { createRowSaver } from './createRowSaver';
 import { unpackRows } from './jointRows';
 import { trackingModelSchema, type TrackingModel } from './keptSchemas';
+import { removingTracking, trackingOwner } from './recordingChanges';
 import type { Records } from './records';
 import type { Repository } from './repository';
-import { removingTracking, trackingOwner } from './recordingChanges';
 
 /** Keeps the rows of a video that is tracked in pieces. */
 export function createTrackingRows(records: Records): Repository['trackingRows'] {

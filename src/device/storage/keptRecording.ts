@@ -2,8 +2,8 @@ import { readRecording } from '#documents/recording/readRecording';
 import { readRecordingHead } from '#documents/recording/readRecordingHead';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { recordingHead, type RecordingHead } from '#documents/recording/recordingHead';
-import type { Records } from './records';
 import { jointsKey } from './recordingChanges';
+import type { Records } from './records';
 
 /** Reads a kept recording with its joints; null where there is none. */
 export async function loadKeptRecording(records: Records, id: string): Promise<RecordingDocument | null> {

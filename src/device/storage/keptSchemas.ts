@@ -1,8 +1,8 @@
-import { z } from '#documents/schema/zod';
+import { recordingSchema } from '#documents/recording/recordingDocument';
+import { limitsSetSchema } from '#documents/recording/reviewSchema';
 import { bringUpLimits } from '#documents/schema/bringUpLimits';
 import { limitsSchema } from '#documents/schema/limitsSchema';
-import { limitsSetSchema } from '#documents/recording/reviewSchema';
-import { recordingSchema } from '#documents/recording/recordingDocument';
+import { z } from '#documents/schema/zod';
 import { sessionSetSchema } from '#documents/session/sessionDocument';
 
 const { setup, note, video, observed } = recordingSchema.shape;

@@ -1,9 +1,9 @@
 import { createRepository } from './createRepository';
-import { createMemoryRecords } from './memoryRecords';
 import { createDeviceLock } from './lock/createDeviceLock';
 import { openLocked, type LockedDevice } from './lock/openLocked';
 import { loadLock } from './lock/storedLock';
 import { createMarks } from './marks';
+import { createMemoryRecords } from './memoryRecords';
 import { createMemoryVideos } from './memoryVideos';
 import { openRecords } from './openRecords';
 import { openVideos } from './openVideos';

@@ -1,6 +1,6 @@
 import { readRecording } from '#documents/recording/readRecording';
-import { recordingHead, type RecordingHead } from '#documents/recording/recordingHead';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { recordingHead, type RecordingHead } from '#documents/recording/recordingHead';
 import type { RecordingFacts } from './keptSchemas';
 import type { RecordChange } from './records';
 import { videoName } from './videos';

@@ -5,8 +5,8 @@ import type { SessionDocument } from '#documents/session/sessionDocument';
 import type { FromVideo, PlanRecord, RecordingFacts, SetStart, TrackingModel } from './keptSchemas';
 import type { DeviceLock } from './lock/createDeviceLock';
 import type { StorageProblem } from './storageProblem';
-import type { KeptChange } from './watchChanges';
 import type { Videos, VideoWriter } from './videos';
+import type { KeptChange } from './watchChanges';
 
 /** Documents of a kind; what can't be read is reported next to them and stays where it is. */
 export interface Listed<Value> {

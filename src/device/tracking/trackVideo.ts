@@ -1,5 +1,5 @@
-import type { FrameSource } from '../frames/frameSource';
 import { buildKeypointTrack, type KeypointTrack, type TimedRow } from '#core/keypoints/keypointTrack';
+import type { FrameSource } from '../frames/frameSource';
 import type { PoseTracker } from '../pose/poseTracker';
 import { workingHeightPx } from '../pose/workingHeightPx';
 

@@ -1,8 +1,8 @@
 import { keypointCount, keypointNames } from '#core/keypoints/keypointNames';
 import { frameCount, type KeypointTrack } from '#core/keypoints/keypointTrack';
 import { curveReason, curveValue } from '#core/measurement/curve';
-import { mapSavedCurves } from '#core/measures/measures';
 import type { Measurement } from '#core/measurement/measurement';
+import { mapSavedCurves } from '#core/measures/measures';
 import { csvText, type Cell } from './csvText';
 import { rounded } from './rounded';
 

@@ -1,5 +1,5 @@
-import { recordingTrack } from '../recording/recordingTrack';
 import type { RecordingDocument } from '../recording/recordingDocument';
+import { recordingTrack } from '../recording/recordingTrack';
 import { headCover } from './headCover';
 import { outOfLineSpans } from './outOfLineSpans';
 import type { CoveredPart, PictureCover } from './videoPart';

@@ -1,6 +1,6 @@
+import type { TaskId } from '#core/exercises/exercises';
 import { defaultLimits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
-import type { TaskId } from '#core/exercises/exercises';
 import type { RepetitionItem } from './planDocument';
 
 /** What is chosen for a recording without a plan. */

@@ -1,5 +1,5 @@
-import { needIds, needWords } from '#core/exercises/needs';
 import { findPreparation } from '#core/exercises/findPreparation';
+import { needIds, needWords } from '#core/exercises/needs';
 import type { Footwear, PlanItem } from './planDocument';
 
 /** One thing to have ready. */

@@ -1,7 +1,7 @@
-import { limitsSchema } from '../schema/limitsSchema';
-import { z } from '../schema/zod';
 import { holdIds, taskIds } from '#core/exercises/exercises';
 import { sides } from '#core/protocol/side';
+import { limitsSchema } from '../schema/limitsSchema';
+import { z } from '../schema/zod';
 import { planBounds, planRanges } from './planRanges';
 
 /** Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. */

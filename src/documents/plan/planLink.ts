@@ -1,11 +1,11 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { deflateSync, Inflate, strFromU8, strToU8 } from 'fflate';
-import { parsePlan } from './parsePlan';
-import type { PlanDocument } from './planDocument';
 import { Problem } from '#core/problem';
-import { largestPlanBytes } from './planRanges';
 import { fromBase64Url, toBase64Url } from './base64Url';
 import { planMarker } from './carriesPlan';
+import { parsePlan } from './parsePlan';
+import type { PlanDocument } from './planDocument';
+import { largestPlanBytes } from './planRanges';
 
 /** Version of the way in which a plan is written into a link; the plan has a version of its own. */
 const linkVersion = 1;

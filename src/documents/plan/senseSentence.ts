@@ -1,8 +1,8 @@
+import { findTask } from '#core/exercises/exercises';
 import { limitEnds, type LimitEnd } from '#core/measures/limitEnd';
 import { findMeasure, measureIds, type MeasureId } from '#core/measures/measures';
 import { measureName } from '#words/formatMeasure';
 import { limitNumber, limitWords } from '#words/limitWords';
-import { findTask } from '#core/exercises/exercises';
 import { itemName } from './itemName';
 import type { PlanDocument, PlanItem } from './planDocument';
 import { planRanges } from './planRanges';

@@ -1,13 +1,13 @@
+import type { Correction } from '#core/correction/correction';
 import { keypointNames } from '#core/keypoints/keypointNames';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import { curveReason, curveValue, type Curve } from '#core/measurement/curve';
-import type { Correction } from '#core/correction/correction';
 import type { Measurement, Setup } from '#core/measurement/measurement';
 import { mapSavedCurves } from '#core/measures/measures';
 import type { Limits } from '#core/protocol/limits';
 import { judge } from '#core/scoring/judge';
-import type { RecordingReview } from './reviewSchema';
 import { recordingVersion, type RecordingDocument } from './recordingDocument';
+import type { RecordingReview } from './reviewSchema';
 
 export interface RecordingParts {
   id: string;

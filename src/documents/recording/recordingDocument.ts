@@ -1,17 +1,17 @@
+import { taskIds } from '#core/exercises/exercises';
+import { keypointCount, keypointNames } from '#core/keypoints/keypointNames';
+import { poseModels } from '#core/keypoints/poseModel';
+import { missingReasons } from '#core/measurement/curve';
+import { limitEnds } from '#core/measures/limitEnd';
+import { mapAlwaysLimited, mapMeasures, mapSavedCurves, measureIds } from '#core/measures/measures';
+import { bodyHeightRangeCm } from '#core/protocol/bodyHeight';
+import { sides } from '#core/protocol/side';
+import { verdicts } from '#core/scoring/verdict';
+import { viewCueNames } from '#core/view/viewCue';
 import { limitsSchema } from '../schema/limitsSchema';
 import { numberArray } from '../schema/numberArray';
 import { z } from '../schema/zod';
 import { correctionSchema, longestReason, mostCorrections } from './correctionSchema';
-import { keypointCount, keypointNames } from '#core/keypoints/keypointNames';
-import { missingReasons } from '#core/measurement/curve';
-import { poseModels } from '#core/keypoints/poseModel';
-import { bodyHeightRangeCm } from '#core/protocol/bodyHeight';
-import { limitEnds } from '#core/measures/limitEnd';
-import { mapAlwaysLimited, mapMeasures, mapSavedCurves, measureIds } from '#core/measures/measures';
-import { sides } from '#core/protocol/side';
-import { taskIds } from '#core/exercises/exercises';
-import { viewCueNames } from '#core/view/viewCue';
-import { verdicts } from '#core/scoring/verdict';
 import { reviewSchema } from './reviewSchema';
 
 /** Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. */

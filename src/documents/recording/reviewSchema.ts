@@ -1,6 +1,6 @@
+import { limitsSchema } from '../schema/limitsSchema';
 import { z } from '../schema/zod';
 import { longestName } from './correctionSchema';
-import { limitsSchema } from '../schema/limitsSchema';
 
 /** Longest texts, characters; the forms enforce the same. */
 export const longestReviewText = { remark: 2000, cue: 120 };

@@ -1,5 +1,5 @@
-import { emptyReview, type LimitsSet } from './reviewSchema';
 import type { RecordingHead } from './recordingHead';
+import { emptyReview, type LimitsSet } from './reviewSchema';
 
 /**
  * A recording judged by limits that were set in another recording of the same patient, task and side. One

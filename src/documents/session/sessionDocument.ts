@@ -1,6 +1,6 @@
-import { z } from '../schema/zod';
 import { exerciseIds } from '#core/exercises/exercises';
 import { sides } from '#core/protocol/side';
+import { z } from '../schema/zod';
 
 /** Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. */
 export const sessionVersion = 1;

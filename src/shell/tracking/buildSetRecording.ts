@@ -1,10 +1,10 @@
-import type { VideoFacts } from '#device/frames/frameSource';
 import { frameCount, type KeypointTrack } from '#core/keypoints/keypointTrack';
-import { measureSet } from '#core/measurement/measureSet';
 import type { Measurement } from '#core/measurement/measurement';
+import { measureSet } from '#core/measurement/measureSet';
+import type { VideoFacts } from '#device/frames/frameSource';
+import type { SetStart } from '#device/storage/keptSchemas';
 import { buildRecording } from '#documents/recording/buildRecording';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
-import type { SetStart } from '#device/storage/keptSchemas';
 import { recordingFacts } from './shownRecording';
 
 /**

@@ -1,13 +1,13 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { TrackingProgress } from '#device/tracking/trackVideo';
-import { isProblem } from '#core/problem';
-import type { PoseTracker } from '#device/pose/poseTracker';
 import { defaultPoseModel, type PoseModel } from '#core/keypoints/poseModel';
 import type { TimedSetup } from '#core/measurement/measureSet';
+import { isProblem } from '#core/problem';
+import type { PoseTracker } from '#device/pose/poseTracker';
+import type { TrackingProgress } from '#device/tracking/trackVideo';
 import type { DeviceState } from './deviceState';
 import type { ShownRecording } from './shownRecording';
-import type { TrackFileOptions, TrackingTools } from './trackFile';
 import { createTrackerKeeper } from './trackerKeeper';
+import type { TrackFileOptions, TrackingTools } from './trackFile';
 
 type PictureWatcher = (picture: ImageBitmap) => void;
 

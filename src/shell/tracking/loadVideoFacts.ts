@@ -1,5 +1,5 @@
-import type { OpenFrameSource, VideoFacts } from '#device/frames/frameSource';
 import { isProblem } from '#core/problem';
+import type { OpenFrameSource, VideoFacts } from '#device/frames/frameSource';
 
 /** The facts of a kept video; null where it can't be read. */
 export async function loadVideoFacts(

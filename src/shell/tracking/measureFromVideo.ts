@@ -1,13 +1,13 @@
-import { trackVideo, type TrackingProgress } from '#device/tracking/trackVideo';
+import { measureCorrected } from '#core/correction/measureCorrected';
+import { frameCount, type KeypointTrack, type TimedRow } from '#core/keypoints/keypointTrack';
 import type { FrameSource } from '#device/frames/frameSource';
 import { shortfallSentence } from '#device/frames/shortfallSentence';
-import { frameCount, type KeypointTrack, type TimedRow } from '#core/keypoints/keypointTrack';
-import { measureCorrected } from '#core/correction/measureCorrected';
 import type { PoseTracker } from '#device/pose/poseTracker';
-import { buildRecording } from '#documents/recording/buildRecording';
-import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import type { TrackingModel } from '#device/storage/keptSchemas';
 import type { Repository, TrackingRows } from '#device/storage/repository';
+import { trackVideo, type TrackingProgress } from '#device/tracking/trackVideo';
+import { buildRecording } from '#documents/recording/buildRecording';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { recordingFacts } from './shownRecording';
 
 /** A video that ends this much earlier than the joints tracked live must not replace them, ms. */

@@ -1,13 +1,13 @@
-import type { VideoFacts } from '#device/frames/frameSource';
-import { shortfallSentence } from '#device/frames/shortfallSentence';
-import { frameCount, type KeypointTrack } from '#core/keypoints/keypointTrack';
-import type { PoseDevice, PoseModel } from '#core/keypoints/poseModel';
 import type { Correction } from '#core/correction/correction';
 import { measureCorrected, type CorrectedMeasurement } from '#core/correction/measureCorrected';
-import type { TimedSetup } from '#core/measurement/measureSet';
+import { frameCount, type KeypointTrack } from '#core/keypoints/keypointTrack';
+import type { PoseDevice, PoseModel } from '#core/keypoints/poseModel';
 import type { Measurement } from '#core/measurement/measurement';
+import type { TimedSetup } from '#core/measurement/measureSet';
 import type { Limits } from '#core/protocol/limits';
 import { judge, type Judgement } from '#core/scoring/judge';
+import type { VideoFacts } from '#device/frames/frameSource';
+import { shortfallSentence } from '#device/frames/shortfallSentence';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { recordingTrack } from '#documents/recording/recordingTrack';
 

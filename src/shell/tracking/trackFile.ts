@@ -1,8 +1,8 @@
-import type { OpenFrameSource } from '#device/frames/frameSource';
-import { trackVideo, type TrackingProgress } from '#device/tracking/trackVideo';
 import type { Correction } from '#core/correction/correction';
 import type { PoseModel } from '#core/keypoints/poseModel';
 import type { TimedSetup } from '#core/measurement/measureSet';
+import type { OpenFrameSource } from '#device/frames/frameSource';
+import { trackVideo, type TrackingProgress } from '#device/tracking/trackVideo';
 import { trackedRecording, type RecordingOrigin, type ShownRecording } from './shownRecording';
 import type { TrackerKeeper } from './trackerKeeper';
 import { watchedSource } from './watchedSource';

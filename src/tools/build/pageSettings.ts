@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import type { Plugin, UserConfig } from 'vite';
-import { pagePolicy } from './securityHeaders.ts';
 import { inferenceOnly } from './inferenceOnly.ts';
+import { pagePolicy } from './securityHeaders.ts';
 import { notePackages } from './thirdPartyNotices.ts';
 import { wasmThreadSource } from './wasmThreadSource.ts';
 

@@ -1,7 +1,7 @@
 import { basename } from 'node:path';
+import { taskIds } from '#core/exercises/exercises';
 import { defaultPoseModel, poseModels } from '#core/keypoints/poseModel';
 import { sides } from '#core/protocol/side';
-import { taskIds } from '#core/exercises/exercises';
 import { noteSentence } from '#words/noteSentence';
 import { checkFile, checkOutput } from './tools/checkInput';
 import { CommandProblem } from './tools/commandProblem';

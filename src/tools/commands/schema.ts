@@ -1,8 +1,8 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { documentJsonSchema, documentSchemas } from './tools/documentJsonSchema';
 import { projectRoot } from './tools/projectRoot';
 import { runCommand } from './tools/runCommand';
-import { documentJsonSchema, documentSchemas } from './tools/documentJsonSchema';
 
 /** Writes the JSON Schemas of the documents. */
 await runCommand(async () => {

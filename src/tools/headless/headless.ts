@@ -1,18 +1,25 @@
-import { trackVideo } from '#device/tracking/trackVideo';
+import { frameCount } from '#core/keypoints/keypointTrack';
+import { hasPerson } from '#core/keypoints/observedPoint';
+import { measure } from '#core/measurement/measure';
+import { isProblem } from '#core/problem';
 import { CameraProblem } from '#device/camera/cameraProblem';
 import type { FrameSource } from '#device/frames/frameSource';
 import { openFrameSource } from '#device/frames/openFrameSource';
 import { shortfallSentence } from '#device/frames/shortfallSentence';
-import { isProblem } from '#core/problem';
-import { frameCount } from '#core/keypoints/keypointTrack';
-import { hasPerson } from '#core/keypoints/observedPoint';
-import { measure } from '#core/measurement/measure';
 import { createPoseTracker, type WorkerPoseTracker } from '#device/pose/createPoseTracker';
 import { poseWeights } from '#device/pose/poseWeights';
 import { workingHeightPx } from '#device/pose/workingHeightPx';
+import { trackVideo } from '#device/tracking/trackVideo';
 import { buildRecording } from '#documents/recording/buildRecording';
-import type { BenchRequest, HeadlessPage, MeasuredRecording, MeasureRequest } from './headlessPage';
-import type { Outcome, Progress, RecordedTimes } from './headlessPage';
+import type {
+  BenchRequest,
+  HeadlessPage,
+  MeasuredRecording,
+  MeasureRequest,
+  Outcome,
+  Progress,
+  RecordedTimes,
+} from './headlessPage';
 import { jpegPictures } from './jpegPictures';
 import { runLive } from './runLive';
 

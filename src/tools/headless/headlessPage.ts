@@ -1,11 +1,11 @@
-import type { TrackingProgress } from '#device/tracking/trackVideo';
-import type { VideoFacts } from '#device/frames/frameSource';
-import type { DeviceCheck } from '#device/live/checkDevice';
 import type { PoseDevice, PoseModel } from '#core/keypoints/poseModel';
 import type { MissingReason } from '#core/measurement/curve';
 import type { MeasurementNote, Setup } from '#core/measurement/measurement';
 import type { Limits } from '#core/protocol/limits';
 import type { Verdict } from '#core/scoring/verdict';
+import type { VideoFacts } from '#device/frames/frameSource';
+import type { DeviceCheck } from '#device/live/checkDevice';
+import type { TrackingProgress } from '#device/tracking/trackVideo';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 
 /** What a command asks of the page about the file in its file input. */

@@ -1,12 +1,12 @@
-import { openCamera } from '#device/camera/openCamera';
 import { CameraProblem } from '#device/camera/cameraProblem';
+import { openCamera } from '#device/camera/openCamera';
 import { checkDevice } from '#device/live/checkDevice';
 import type { LiveSetEvent } from '#device/live/createLiveSet';
 import { openPictureFeed } from '#device/live/openPictureFeed';
 import { startLiveLoop } from '#device/live/startLiveLoop';
 import { startLiveSet, type RunningSet } from '#device/live/startLiveSet';
-import { completeRepetitionEndsMs } from './completeRepetitionEndsMs';
 import type { WorkerPoseTracker } from '#device/pose/createPoseTracker';
+import { completeRepetitionEndsMs } from './completeRepetitionEndsMs';
 import { liveMarks, type LiveRequest, type LiveRun } from './headlessPage';
 
 /** The loop runs for this long before anything is measured: the first pictures take longer than any later one, ms. */

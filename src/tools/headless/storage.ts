@@ -1,11 +1,11 @@
-import { createBackgroundMeasuring } from '#features/home/store/backgroundMeasuring';
-import { keepInterrupted } from '#features/home/store/keepInterrupted';
 import { pickRecordingType } from '#device/camera/pickRecordingType';
 import { recordVideo } from '#device/camera/recordVideo';
 import { openFrameSource } from '#device/frames/openFrameSource';
 import { createPoseTracker } from '#device/pose/createPoseTracker';
 import { poseWeights } from '#device/pose/poseWeights';
 import { openRepository } from '#device/storage/openRepository';
+import { createBackgroundMeasuring } from '#features/home/store/backgroundMeasuring';
+import { keepInterrupted } from '#features/home/store/keepInterrupted';
 
 /** The saving of recordings, for a test that kills the page in the middle of it. */
 const storagePage = {

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { sides } from '#core/protocol/side';
 import { taskIds } from '#core/exercises/exercises';
+import { sides } from '#core/protocol/side';
 
 const seconds = z.number();
 const maybeSeconds = seconds.nullable();

@@ -1,9 +1,9 @@
 import { findExercise } from '#core/exercises/exercises';
-import { itemName } from '#documents/plan/itemName';
-import type { PlanItem } from '#documents/plan/planDocument';
-import { otherSide } from '#core/protocol/side';
 import { findPreparation } from '#core/exercises/findPreparation';
 import { forSide } from '#core/exercises/forSide';
+import { otherSide } from '#core/protocol/side';
+import { itemName } from '#documents/plan/itemName';
+import type { PlanItem } from '#documents/plan/planDocument';
 import { TaskFigure } from './TaskFigure';
 
 /** Figure, cautions and steps of a task; where both legs work, for the first one, and 'then the other way round'. */

@@ -1,7 +1,7 @@
 import { Button } from 'react-aria-components';
-import { withLimit, type Limits } from '#core/protocol/limits';
 import { limitEnds, type LimitEnd } from '#core/measures/limitEnd';
 import { findMeasure, type MeasureId } from '#core/measures/measures';
+import { withLimit, type Limits } from '#core/protocol/limits';
 import { capitalised } from '#words/capitalised';
 import { limitFactor, limitName, limitNumber, limitWords } from '#words/limitWords';
 import { LimitSlider } from './LimitSlider';

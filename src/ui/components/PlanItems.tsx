@@ -1,8 +1,8 @@
 import './planItems.css';
 import type { ReactNode } from 'react';
+import { doseWords, itemFacts } from '#documents/plan/itemFacts';
 import { itemName } from '#documents/plan/itemName';
 import type { PlanItem } from '#documents/plan/planDocument';
-import { doseWords, itemFacts } from '#documents/plan/itemFacts';
 
 interface Props {
   items: readonly PlanItem[];

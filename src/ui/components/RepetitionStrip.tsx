@@ -1,11 +1,11 @@
 import { memo, type CSSProperties } from 'react';
 import { Button } from 'react-aria-components';
 import type { MeasuredRepetition } from '#core/measurement/measurement';
-import { lanePointing, type Pointing } from '../drawing/verdictForm';
 import { decidingWay } from '#core/scoring/deciding';
 import type { Judgement } from '#core/scoring/judge';
 import type { Verdict } from '#core/scoring/verdict';
 import { verdictWords } from '#words/verdictWords';
+import { lanePointing, type Pointing } from '../drawing/verdictForm';
 import { VerdictMark } from './VerdictMark';
 
 interface Props {

@@ -1,6 +1,6 @@
+import { findExercise, type ExerciseId } from '#core/exercises/exercises';
 import { figurePose, type FigurePose } from '#core/exercises/figure/figurePose';
 import type { FigureMoment, Place, Prop } from '#core/exercises/figure/stance';
-import { findExercise, type ExerciseId } from '#core/exercises/exercises';
 import { otherSide, type Side } from '#core/protocol/side';
 import './taskFigure.css';
 

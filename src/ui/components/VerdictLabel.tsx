@@ -1,8 +1,8 @@
-import { picturePointing } from '../drawing/verdictForm';
 import type { Side } from '#core/protocol/side';
 import { decidingWay } from '#core/scoring/deciding';
 import type { Judgement } from '#core/scoring/judge';
 import { verdictLabel } from '#words/verdictLabel';
+import { picturePointing } from '../drawing/verdictForm';
 import { VerdictMark } from './VerdictMark';
 
 interface Props {

@@ -1,5 +1,5 @@
-import { quarterTurns, verdictForms, type Pointing } from '../drawing/verdictForm';
 import type { Verdict } from '#core/scoring/verdict';
+import { quarterTurns, verdictForms, type Pointing } from '../drawing/verdictForm';
 
 interface Props {
   verdict: Verdict;

@@ -1,3 +1,4 @@
+import { frameLeg } from '#core/keypoints/frameLeg';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import type { Measurement } from '#core/measurement/measurement';
 import type { Limits } from '#core/protocol/limits';
@@ -5,7 +6,6 @@ import type { Context2d } from './canvasShapes';
 import { drawKnee } from './drawKnee';
 import { drawLane } from './drawLane';
 import { drawLegLines } from './drawLegLines';
-import { frameLeg } from '#core/keypoints/frameLeg';
 import { kneeStateAt } from './kneeStateAt';
 import { laneAngles } from './laneAngles';
 import { laneShape } from './laneShape';

@@ -1,5 +1,5 @@
-import { disc, legColour, outline, path, type Context2d } from './canvasShapes';
 import type { FrameLeg } from '#core/keypoints/frameLeg';
+import { disc, legColour, outline, path, type Context2d } from './canvasShapes';
 
 /** Draws the leg's lines, hip to knee to ankle and the foot; unseen joints leave their lines out. */
 export function drawLegLines(

@@ -1,7 +1,7 @@
 import { kneeProjectionAngleDeg } from '#core/geometry/kneeProjectionAngleDeg';
+import type { FrameLeg } from '#core/keypoints/frameLeg';
 import type { Limits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
-import type { FrameLeg } from '#core/keypoints/frameLeg';
 
 /** Angles in the picture that the knee would show at the lane's edges and in its middle, degrees, inward positive. */
 export interface LaneAngles {

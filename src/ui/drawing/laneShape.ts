@@ -1,6 +1,6 @@
 import type { Point } from '#core/geometry/point';
-import type { Side } from '#core/protocol/side';
 import type { FrameLeg } from '#core/keypoints/frameLeg';
+import type { Side } from '#core/protocol/side';
 import { kneeOffsetPx } from './kneeOffsetPx';
 import type { LaneAngles } from './laneAngles';
 

@@ -1,11 +1,11 @@
-import { repeatTrack } from '#tools/commands/tools/repeatTrack';
 import { measure } from '#core/measurement/measure';
 import { defaultLimits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
 import { buildRecording } from '#documents/recording/buildRecording';
 import type { SessionDocument, SessionSet } from '#documents/session/sessionDocument';
-import type { KeptSet } from './saveSessions';
+import { repeatTrack } from '#tools/commands/tools/repeatTrack';
 import { filmPerson } from '../syntheticPerson';
+import type { KeptSet } from './saveSessions';
 
 const task = 'split-stance-sit-to-stand';
 /** This many are filmed, repeated until a recording has its repetitions. */

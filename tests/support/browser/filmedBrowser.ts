@@ -1,9 +1,9 @@
 import { existsSync, mkdirSync, renameSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { chromium, type Browser, type Page } from '@playwright/test';
+import { cameraSwitches } from '#tools/commands/tools/cameraSwitches';
 import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
 import { projectRoot } from '#tools/commands/tools/projectRoot';
-import { cameraSwitches } from '#tools/commands/tools/cameraSwitches';
 import { writeCameraFile } from '#tools/commands/tools/writeCameraFile';
 import { fixture, openHeadlessPage } from './headlessPage';
 

@@ -1,9 +1,9 @@
 import { fileURLToPath } from 'node:url';
 import type { Page } from '@playwright/test';
 import { build } from 'vite';
+import { defaultLimits } from '#core/protocol/limits';
 import { pageSettings } from '#tools/build/pageSettings';
 import type { MeasuredRecording, MeasureRequest } from '#tools/headless/headlessPage';
-import { defaultLimits } from '#core/protocol/limits';
 
 export const fixture = (name: string) => fileURLToPath(new URL(`../../../fixtures/${name}`, import.meta.url));
 

@@ -1,14 +1,14 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import type {} from '#tools/headless/storage';
-import { projectRoot } from '#tools/commands/tools/projectRoot';
+import type { FromVideo } from '#device/storage/keptSchemas';
 import { parseRecording } from '#documents/recording/parseRecording';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import type { SessionDocument, SessionSet } from '#documents/session/sessionDocument';
-import type { FromVideo } from '#device/storage/keptSchemas';
+import { projectRoot } from '#tools/commands/tools/projectRoot';
+import { kneeJudged } from '../kneeJudgement';
 import { smallSetStart } from '../smallSet';
 import { openStoragePage } from './recordedClock';
-import { kneeJudged } from '../kneeJudgement';
 
 const fixture = (name: string) => readFileSync(`${projectRoot}fixtures/${name}`, 'utf8');
 

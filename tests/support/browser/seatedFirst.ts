@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, renameSync, writeFileSync, appendFileSync } from 'node:fs';
+import { appendFileSync, existsSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { cameraFileOf } from './filmedBrowser';
 

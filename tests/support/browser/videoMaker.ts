@@ -17,9 +17,9 @@ import {
   WebMOutputFormat,
   type VideoSample,
 } from 'mediabunny';
-import { trackVideo } from '#device/tracking/trackVideo';
-import { openFrameSource } from '#device/frames/openFrameSource';
 import { keypointCount } from '#core/keypoints/keypointNames';
+import { openFrameSource } from '#device/frames/openFrameSource';
+import { trackVideo } from '#device/tracking/trackVideo';
 import { markedForS, markPath } from '../markPath';
 import { createBystander } from './bystander';
 import { createMarkTracker } from './markTracker';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { explainProblem } from '#shell/explainProblem';
 import { Problem } from '#core/problem';
+import { explainProblem } from '#shell/explainProblem';
 
 describe('explainProblem(error, doing)', () => {
   it('passes on the sentence of a problem that explains itself', () => {

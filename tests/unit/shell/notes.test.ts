@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { openNotes } from '#shell/notes';
 import type { Repository } from '#device/storage/repository';
+import { openNotes } from '#shell/notes';
 import { createTestDevice } from '../../support/openTestRepository';
 
 /** The place where an earlier program kept such texts. */

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { planSchema } from '#documents/plan/planDocument';
 import {
   backUpKey,
   newKeyPair,
@@ -8,7 +9,6 @@ import {
   unseal,
   unsealByPassphrase,
 } from '#shell/seal';
-import { planSchema } from '#documents/plan/planDocument';
 import { quickScrypt } from '../../support/quickScrypt';
 
 const text = 'Invented content. '.repeat(9000);

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { defaultLimits } from '#core/protocol/limits';
 import { limitEnds } from '#core/measures/limitEnd';
 import { findMeasure, measureIds } from '#core/measures/measures';
-import { limitFactor, limitName, limitWords, addedLimitsWords } from '#words/limitWords';
+import { defaultLimits } from '#core/protocol/limits';
+import { addedLimitsWords, limitFactor, limitName, limitWords } from '#words/limitWords';
 
 describe('limitWords(measure, end, value), limitName(measure, end)', () => {
   it('say a direction in words, without a sign', () => {

@@ -1,5 +1,5 @@
 import { commonPractice, type TaskDefinition } from '../exercise';
-import { at, freeX, type Prop, segmentLengths, uprightY, workingX } from '../figure/stance';
+import { at, freeX, segmentLengths, uprightY, workingX, type Prop } from '../figure/stance';
 import { kneeInward, kneeOutward, pelvisDrops, trunkLeans } from '../library/kneeFaults';
 import { cameraInFront, faceCamera } from '../preparation';
 

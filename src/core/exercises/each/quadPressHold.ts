@@ -1,5 +1,5 @@
 import { commonPractice, type HoldDefinition } from '../exercise';
-import { at, freeX, onFloor, type Prop, workingX } from '../figure/stance';
+import { at, freeX, onFloor, workingX, type Prop } from '../figure/stance';
 
 const ball: Prop = { kind: 'ball', at: at(workingX, 0.055, 0.21) };
 

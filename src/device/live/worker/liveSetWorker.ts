@@ -1,6 +1,11 @@
 import { expose } from 'comlink';
-import { createLiveSet, type FinishedSet, type LiveSet, type LiveSetEvent } from '../createLiveSet';
-import type { LiveSetOptions } from '../createLiveSet';
+import {
+  createLiveSet,
+  type FinishedSet,
+  type LiveSet,
+  type LiveSetEvent,
+  type LiveSetOptions,
+} from '../createLiveSet';
 import type { LiveFrame } from '../liveFrame';
 
 let set: LiveSet | null = null;

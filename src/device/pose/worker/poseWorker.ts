@@ -1,6 +1,6 @@
-import { expose, transfer } from 'comlink';
 import * as poseDetection from '@tensorflow-models/pose-detection';
 import * as tf from '@tensorflow/tfjs';
+import { expose, transfer } from 'comlink';
 import { createQueue } from '#core/createQueue';
 import { keypointCount } from '#core/keypoints/keypointNames';
 import type { KeypointRow } from '#core/keypoints/keypointTrack';

@@ -5,7 +5,7 @@ import type { Videos } from '../videos';
 import { createCipher, type Cipher } from './cipher';
 import type { DeviceLock } from './createDeviceLock';
 import { createSealedRecords, isSealed, openRecord, sealRecord } from './sealedRecords';
-import { createSealedVideos, unsealVideos, sealVideos } from './sealedVideos';
+import { createSealedVideos, sealVideos, unsealVideos } from './sealedVideos';
 import { writeLock, type StoredLock } from './storedLock';
 import { unwrapKey } from './wrapKey';
 

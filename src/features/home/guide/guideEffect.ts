@@ -1,5 +1,5 @@
-import type { ToneKind } from '#device/sound/toneKind';
 import type { TaskId } from '#core/exercises/exercises';
+import type { ToneKind } from '#device/sound/toneKind';
 
 /** An effect that the guide asks for. */
 export type GuideEffect =

@@ -1,5 +1,5 @@
-import type { SetStep } from '#documents/plan/planSteps';
 import type { HoldState } from '#core/segmentation/createHoldTimer';
+import type { SetStep } from '#documents/plan/planSteps';
 import { allowedPresses } from './allowedPresses';
 import type { GuidePress } from './guideEvent';
 import type { GuideOptions, GuidePhase, GuideState, PauseReason } from './guideState';

@@ -3,8 +3,8 @@ import { findMeasure } from '#core/measures/measures';
 import { decidingMeasure, decidingWay } from '#core/scoring/deciding';
 import { judgementOf, type Judgement } from '#core/scoring/judge';
 import type { MeasureJudgement } from '#core/scoring/judgeMeasure';
-import { repetitionCount } from '#words/repetitionCount';
 import { reasonWords } from '#words/reasonWords';
+import { repetitionCount } from '#words/repetitionCount';
 
 /** A set in plain words for the patient; no diagnosis, no numbers of degrees. */
 export interface SetSummary {

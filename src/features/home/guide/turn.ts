@@ -1,7 +1,7 @@
-import type { SetStep } from '#documents/plan/planSteps';
 import { findPreparation } from '#core/exercises/findPreparation';
 import type { Preparation } from '#core/exercises/preparation';
 import type { ToneKind } from '#device/sound/toneKind';
+import type { SetStep } from '#documents/plan/planSteps';
 import type { GuideEffect } from './guideEffect';
 import type { GuideOptions, GuidePhase, GuideState } from './guideState';
 

@@ -5,8 +5,8 @@ import { errorBand } from '#core/view/errorBand';
 import { frontalKneeAngleDeg, medianWhere } from '#core/view/frontalKneeAngle';
 import type { YawEstimate } from '#core/view/fuseCues';
 import type { LiftedLeg } from '#core/view/liftLeg';
-import type { Path } from '#core/view/path';
 import type { ViewedLeg } from '#core/view/measureViewCues';
+import type { Path } from '#core/view/path';
 
 /**
  * Bends on the way of these tasks, from straight to deep: how far the shank leans forward and the thigh back,

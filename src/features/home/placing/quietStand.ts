@@ -1,14 +1,14 @@
 import { deviation } from 'd3-array';
+import { findTask } from '#core/exercises/exercises';
 import type { KeypointName } from '#core/keypoints/keypointNames';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
-import { seeBody } from '#core/measurement/seenBody';
 import { unseenRoll } from '#core/measurement/cameraRoll';
 import { restMoments } from '#core/measurement/restMoments';
+import { seeBody } from '#core/measurement/seenBody';
 import { seeView } from '#core/measurement/seeView';
 import { missingAt, pointAt, smoothPoints, type SmoothPoints } from '#core/measurement/smoothPoints';
 import { legLengthPx, viewedLeg } from '#core/measurement/viewedLeg';
 import { otherSide, sides, type Side } from '#core/protocol/side';
-import { findTask } from '#core/exercises/exercises';
 import { focalLengthPx } from '#core/view/focalLengthPx';
 import type { YawEstimate } from '#core/view/fuseCues';
 import type { SegmentsPx } from '#core/view/liftLeg';

@@ -1,9 +1,9 @@
 import { deviation } from 'd3-array';
+import type { Point } from '#core/geometry/point';
 import { findJumps } from '#core/keypoints/findJumps';
 import { keypointCount, keypointNames, type KeypointName } from '#core/keypoints/keypointNames';
 import { frameCount, type KeypointTrack } from '#core/keypoints/keypointTrack';
 import { hasPerson } from '#core/keypoints/observedPoint';
-import type { Point } from '#core/geometry/point';
 import { quantileOf } from '#core/signal/quantileOf';
 
 /** In less than this share of the frames somebody only passed by. */

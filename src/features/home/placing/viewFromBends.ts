@@ -1,11 +1,11 @@
-import { toDegrees } from '#core/geometry/degrees';
 import { mean } from 'd3-array';
+import { toDegrees } from '#core/geometry/degrees';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import { measure } from '#core/measurement/measure';
-import { depth as depthMeasure } from '#core/measures/depth';
 import type { Measurement } from '#core/measurement/measurement';
 import { smoothPoints } from '#core/measurement/smoothPoints';
 import { viewedLeg } from '#core/measurement/viewedLeg';
+import { depth as depthMeasure } from '#core/measures/depth';
 import type { Side } from '#core/protocol/side';
 import type { BendsView } from '#core/view/bendsView';
 import { placingSd } from '#core/view/errorBand';

@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState, useHomeStep } from '../homeContext';
+import { effortWords, painWords, scaleQuestions } from '#core/safety/painScale';
 import { Message } from '#ui/components/Message';
 import { ScaleChoice } from '#ui/components/ScaleChoice';
-import { effortWords, painWords, scaleQuestions } from '#core/safety/painScale';
+import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { HomePage } from './HomePage';
 import { RemarkPage } from './RemarkPage';
 

@@ -1,7 +1,7 @@
 import { Label, ProgressBar } from 'react-aria-components';
-import { useHomeState } from '../homeContext';
 import { Message } from '#ui/components/Message';
 import { ProgressFill } from '#ui/components/ProgressFill';
+import { useHomeState } from '../homeContext';
 
 /** Progress of re-measuring stored videos; nothing where none waits. */
 export function BackgroundLine() {

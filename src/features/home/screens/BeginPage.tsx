@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
-import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { useFileDrop } from '#ui/components/useFileDrop';
+import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { BackgroundLine } from './BackgroundLine';
 import { FreePage } from './FreePage';
 import { HomePage } from './HomePage';

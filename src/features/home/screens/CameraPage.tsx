@@ -1,8 +1,8 @@
 import { useRef } from 'react';
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState } from '../homeContext';
-import { Message } from '#ui/components/Message';
 import { findPreparation } from '#core/exercises/findPreparation';
+import { Message } from '#ui/components/Message';
+import { useHome, useHomeState } from '../homeContext';
 import { CameraPicker } from './CameraPicker';
 import { HomePage } from './HomePage';
 import { MirrorStage } from './MirrorStage';

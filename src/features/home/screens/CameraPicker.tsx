@@ -1,7 +1,7 @@
 import { useState } from 'react';
+import { Choice } from '#ui/components/Choice';
 import { useHomeState } from '../homeContext';
 import type { CameraChoiceWish } from '../store/homeApp';
-import { Choice } from '#ui/components/Choice';
 
 /** Front or back until access is granted, then each camera by name. */
 export function CameraPicker({ onChoose }: { onChoose: (wish: CameraChoiceWish) => void }) {

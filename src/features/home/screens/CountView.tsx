@@ -1,11 +1,11 @@
-import { useHomeStep } from '../homeContext';
+import { otherSide, type Side } from '#core/protocol/side';
 import { VerdictMark } from '#ui/components/VerdictMark';
 import { picturePointing } from '#ui/drawing/verdictForm';
-import type { HeardVerdict } from '../guide/guideEvent';
-import type { GuideView } from '../guide/readGuide';
-import { otherSide, type Side } from '#core/protocol/side';
 import { repetitionCount } from '#words/repetitionCount';
 import { verdictWords } from '#words/verdictWords';
+import type { HeardVerdict } from '../guide/guideEvent';
+import type { GuideView } from '../guide/readGuide';
+import { useHomeStep } from '../homeContext';
 import { toldOf } from './toldOf';
 
 /** Repetitions done, huge, and how they went, where the plan wants it shown. */

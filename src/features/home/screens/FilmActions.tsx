@@ -1,7 +1,7 @@
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import type { GuidePress } from '../guide/guideEvent';
 import type { GuideView } from '../guide/readGuide';
+import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { furnitureToAsk } from './furnitureToAsk';
 
 const words: Record<GuidePress, string> = {

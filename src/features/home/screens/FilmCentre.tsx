@@ -1,5 +1,5 @@
-import type { GuideView } from '../guide/readGuide';
 import { findPreparation } from '#core/exercises/findPreparation';
+import type { GuideView } from '../guide/readGuide';
 import { BigWords } from './BigWords';
 import { CountView } from './CountView';
 import { HoldView } from './HoldView';

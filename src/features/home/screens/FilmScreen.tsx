@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
-import { useHomeStep } from '../homeContext';
 import { findPreparation } from '#core/exercises/findPreparation';
+import { useHomeStep } from '../homeContext';
 import { CheckList } from './CheckList';
 import { FilmActions } from './FilmActions';
 import { FilmCentre } from './FilmCentre';

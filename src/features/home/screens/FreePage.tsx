@@ -1,11 +1,11 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { useHome } from '../homeContext';
+import { findTask, type TaskId } from '#core/exercises/exercises';
+import type { Side } from '#core/protocol/side';
+import { planRanges } from '#documents/plan/planRanges';
 import { SideChoice } from '#ui/components/SideChoice';
 import { TaskChoice } from '#ui/components/TaskChoice';
-import { planRanges } from '#documents/plan/planRanges';
-import type { Side } from '#core/protocol/side';
-import { findTask, type TaskId } from '#core/exercises/exercises';
+import { useHome } from '../homeContext';
 import { HomePage } from './HomePage';
 import { Stepper } from './Stepper';
 

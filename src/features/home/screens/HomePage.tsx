@@ -1,8 +1,8 @@
 import { useEffect, useRef, type ReactNode } from 'react';
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState } from '../homeContext';
 import { Brand } from '#ui/components/Brand';
 import { ProblemMessage } from '#ui/components/ProblemMessage';
+import { useHome, useHomeState } from '../homeContext';
 
 interface Props {
   title: string;

@@ -1,8 +1,8 @@
 import { Button } from 'react-aria-components';
+import { findTask } from '#core/exercises/exercises';
+import { Message } from '#ui/components/Message';
 import { useHome, useHomeState } from '../homeContext';
 import type { InterruptedView } from '../store/homeState';
-import { Message } from '#ui/components/Message';
-import { findTask } from '#core/exercises/exercises';
 
 /** Sets whose recording was interrupted: to keep or to delete. */
 export function InterruptedSets() {

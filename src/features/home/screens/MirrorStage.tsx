@@ -1,9 +1,9 @@
 import { useCallback } from 'react';
-import { useHome, useHomeState } from '../homeContext';
-import { LivePicture, type PaintOver } from '#ui/components/LivePicture';
-import { drawLiveLeg } from '#ui/drawing/drawLiveLeg';
 import type { Limits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
+import { LivePicture, type PaintOver } from '#ui/components/LivePicture';
+import { drawLiveLeg } from '#ui/drawing/drawLiveLeg';
+import { useHome, useHomeState } from '../homeContext';
 import { placeLive } from './placeLive';
 
 interface Props {

@@ -1,10 +1,10 @@
 import { Button } from 'react-aria-components';
+import { itemName } from '#documents/plan/itemName';
+import { Message } from '#ui/components/Message';
+import { repetitionCount } from '#words/repetitionCount';
 import { useHome, useHomeState } from '../homeContext';
 import type { HomeSet } from '../store/homeState';
 import { isFilmed } from '../store/sessionOf';
-import { Message } from '#ui/components/Message';
-import { itemName } from '#documents/plan/itemName';
-import { repetitionCount } from '#words/repetitionCount';
 import { HomePage } from './HomePage';
 import { OwnRecording } from './OwnRecording';
 

@@ -1,8 +1,8 @@
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState, useHomeStep } from '../homeContext';
+import { painWords, scaleQuestions } from '#core/safety/painScale';
 import { Message } from '#ui/components/Message';
 import { ScaleChoice } from '#ui/components/ScaleChoice';
-import { painWords, scaleQuestions } from '#core/safety/painScale';
+import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { HomePage } from './HomePage';
 
 /** How much it hurts before anything is done; above the limit the way on is closed, unless the therapist opened it. */

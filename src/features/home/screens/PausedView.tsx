@@ -1,7 +1,7 @@
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import type { PauseReason } from '../guide/guideState';
 import type { GuideView } from '../guide/readGuide';
+import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { BigWords } from './BigWords';
 import { PainStop } from './PainStop';
 

@@ -1,6 +1,6 @@
-import { useHomeState, useHomeStep } from '../homeContext';
-import type { GuideView } from '../guide/readGuide';
 import { findPreparation } from '#core/exercises/findPreparation';
+import type { GuideView } from '../guide/readGuide';
+import { useHomeState, useHomeStep } from '../homeContext';
 import { BigWords } from './BigWords';
 import { DirectionArrow } from './DirectionArrow';
 import { furnitureToAsk } from './furnitureToAsk';

@@ -1,14 +1,14 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState, useHomeStep } from '../homeContext';
+import { cautionsOf } from '#documents/plan/cautions';
+import type { PlanDocument, PlanItem } from '#documents/plan/planDocument';
 import { HowTo } from '#ui/components/HowTo';
-import { Message } from '#ui/components/Message';
 import { KitList } from '#ui/components/KitList';
+import { Message } from '#ui/components/Message';
 import { PlanItems } from '#ui/components/PlanItems';
 import { RedFlagList } from '#ui/components/RedFlagList';
 import { StopRules } from '#ui/components/StopRules';
-import { cautionsOf } from '#documents/plan/cautions';
-import type { PlanDocument, PlanItem } from '#documents/plan/planDocument';
+import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { HomePage } from './HomePage';
 import { RedFlagPage } from './RedFlagPage';
 

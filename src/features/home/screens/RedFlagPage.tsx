@@ -1,7 +1,7 @@
 import { Button } from 'react-aria-components';
-import { useHome, useHomeStep } from '../homeContext';
 import { redFlags } from '#core/safety/redFlags';
 import { capitalised } from '#words/capitalised';
+import { useHome, useHomeStep } from '../homeContext';
 import { HomePage } from './HomePage';
 
 /** Which of the signs applies, and then who to turn to; the way on is closed. */

@@ -1,8 +1,8 @@
 import { Button, Label, TextArea, TextField } from 'react-aria-components';
+import { itemName } from '#documents/plan/itemName';
+import { Message } from '#ui/components/Message';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import type { HomeSet } from '../store/homeState';
-import { Message } from '#ui/components/Message';
-import { itemName } from '#documents/plan/itemName';
 import { HomePage } from './HomePage';
 
 /** Longest remark, characters, that the session document allows. */

@@ -1,12 +1,12 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState } from '../homeContext';
-import { ScaleChoice } from '#ui/components/ScaleChoice';
-import type { GuideView } from '../guide/readGuide';
+import { findPreparation } from '#core/exercises/findPreparation';
+import { painWords, scaleQuestions } from '#core/safety/painScale';
 import { itemName } from '#documents/plan/itemName';
 import type { SetStep } from '#documents/plan/planSteps';
-import { painWords, scaleQuestions } from '#core/safety/painScale';
-import { findPreparation } from '#core/exercises/findPreparation';
+import { ScaleChoice } from '#ui/components/ScaleChoice';
+import type { GuideView } from '../guide/readGuide';
+import { useHome, useHomeState } from '../homeContext';
 import { Ring } from './Ring';
 
 /** The rest before the next set: first how the last one felt, then how it went and what comes next. */

@@ -1,12 +1,12 @@
 import { useEffect, useRef } from 'react';
 import { Button, Label, ProgressBar, Radio, RadioGroup } from 'react-aria-components';
-import { useHome, useHomeState, useHomeStep } from '../homeContext';
+import { videoParts, type VideoPart } from '#documents/parcel/videoPart';
 import { useSending, useSendingState } from '#features/sharing/sendingContext';
 import type { SendingChoice } from '#features/sharing/store/createSending';
 import { Message } from '#ui/components/Message';
 import { ProgressFill } from '#ui/components/ProgressFill';
-import { videoParts, type VideoPart } from '#documents/parcel/videoPart';
 import { megabytes } from '#words/megabytes';
+import { useHome, useHomeState, useHomeStep } from '../homeContext';
 
 /** Sends the saved session back to the therapist whose key the plan carries; the size is shown first. */
 export function SendBack({ recipient }: { recipient: string }) {

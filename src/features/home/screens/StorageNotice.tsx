@@ -1,5 +1,5 @@
-import { useHomeState } from '../homeContext';
 import { StorageTrouble } from '#ui/components/StorageTrouble';
+import { useHomeState } from '../homeContext';
 
 const titles = {
   memory: 'What you record will be lost when this tab is closed',

@@ -1,9 +1,9 @@
 import { Button } from 'react-aria-components';
-import { useHome, useHomeState, useHomeStep } from '../homeContext';
-import type { HomeSet } from '../store/homeState';
-import { Message } from '#ui/components/Message';
 import { cautionsOf } from '#documents/plan/cautions';
 import { itemName } from '#documents/plan/itemName';
+import { Message } from '#ui/components/Message';
+import { useHome, useHomeState, useHomeStep } from '../homeContext';
+import type { HomeSet } from '../store/homeState';
 import { BackgroundLine } from './BackgroundLine';
 import { HomePage } from './HomePage';
 import { SendBack } from './SendBack';

@@ -1,5 +1,5 @@
-import type { HeardVerdict } from '../guide/guideEvent';
 import type { PlanItem } from '#documents/plan/planDocument';
+import type { HeardVerdict } from '../guide/guideEvent';
 
 /** How a repetition went, as far as the plan wants it shown during the set; otherwise null. */
 export function toldOf(heard: HeardVerdict | null, item: PlanItem): HeardVerdict | null {

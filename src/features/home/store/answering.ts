@@ -1,5 +1,5 @@
-import { explainProblem } from '#shell/explainProblem';
 import type { SessionDocument } from '#documents/session/sessionDocument';
+import { explainProblem } from '#shell/explainProblem';
 import type { HomeAdapters } from './homeAdapters';
 import type { HomeApp } from './homeApp';
 import { answersOf, isSaved, type Answers, type HomeSet, type StepParts } from './homeState';

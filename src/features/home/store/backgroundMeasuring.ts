@@ -1,10 +1,10 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { TrackingProgress } from '#device/tracking/trackVideo';
-import type { OpenFrameSource } from '#device/frames/frameSource';
-import { isProblem } from '#core/problem';
 import { defaultPoseModel, type PoseModel } from '#core/keypoints/poseModel';
+import { isProblem } from '#core/problem';
+import type { OpenFrameSource } from '#device/frames/frameSource';
 import type { PoseTracker } from '#device/pose/poseTracker';
 import type { Repository } from '#device/storage/repository';
+import type { TrackingProgress } from '#device/tracking/trackVideo';
 import { explainProblem } from '#shell/explainProblem';
 import { measureFromVideo } from '#shell/tracking/measureFromVideo';
 

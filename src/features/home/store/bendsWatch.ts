@@ -1,6 +1,6 @@
 import { createGrowingTrack } from '#core/keypoints/createGrowingTrack';
-import type { LiveFrame } from '#device/live/liveFrame';
 import { defaultLimits } from '#core/protocol/limits';
+import type { LiveFrame } from '#device/live/liveFrame';
 import type { Bends } from './createBendsReader';
 import type { HomeAdapters } from './homeAdapters';
 

@@ -1,5 +1,5 @@
-import { listCameras } from '#device/camera/listCameras';
 import { keepAwake } from '#device/camera/keepAwake';
+import { listCameras } from '#device/camera/listCameras';
 import { openCamera } from '#device/camera/openCamera';
 import { pickRecordingType } from '#device/camera/pickRecordingType';
 import { recordVideo } from '#device/camera/recordVideo';
@@ -12,9 +12,9 @@ import { startLiveSet } from '#device/live/startLiveSet';
 import { createPoseTracker } from '#device/pose/createPoseTracker';
 import { poseWeights } from '#device/pose/poseWeights';
 import { createSound } from '#device/sound/createSound';
-import { createBackgroundMeasuring } from './backgroundMeasuring';
 import { fetchExamplePlan } from '#shell/fetchExample';
 import { saveFile } from '#shell/saveFile';
+import { createBackgroundMeasuring } from './backgroundMeasuring';
 import { createBendsReader } from './createBendsReader';
 import { createBrightnessReader } from './createBrightnessReader';
 import type { HomeAdapters } from './homeAdapters';

@@ -1,6 +1,6 @@
+import type { SetStart } from '#device/storage/keptSchemas';
 import type { RepetitionItem } from '#documents/plan/planDocument';
 import type { SetStep } from '#documents/plan/planSteps';
-import type { SetStart } from '#device/storage/keptSchemas';
 
 /** What is known of a set of repetitions when it is begun to be kept. */
 export function buildSetStart(

@@ -1,6 +1,6 @@
-import { heardOf } from '../guide/heardOf';
-import type { GuideEvent } from '../guide/guideEvent';
 import type { LiveSetEvent } from '#device/live/createLiveSet';
+import type { GuideEvent } from '../guide/guideEvent';
+import { heardOf } from '../guide/heardOf';
 import { partOf } from './homeState';
 import type { HomeStore } from './homeStore';
 

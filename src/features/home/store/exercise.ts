@@ -1,20 +1,20 @@
 import { shallow } from 'zustand/shallow';
+import type { LiveFrame } from '#device/live/liveFrame';
+import type { Sound } from '#device/sound/sound';
 import { createGuide, type Guide } from '../guide/createGuide';
 import type { GuideEffect } from '../guide/guideEffect';
 import type { GuideEvent } from '../guide/guideEvent';
 import type { GuideOptions, GuidePhase } from '../guide/guideState';
 import type { GuideView } from '../guide/readGuide';
-import type { LiveFrame } from '#device/live/liveFrame';
 import { postureOf } from '../placing/postureOf';
-import type { HomeAdapters } from './homeAdapters';
 import { createCountingPace } from './countingPace';
+import { createTeller } from './createTeller';
 import { createEasyBends } from './easyBends';
+import type { HomeAdapters } from './homeAdapters';
 import type { HomeCamera } from './homeCamera';
 import { partOf } from './homeState';
 import type { HomeStore } from './homeStore';
-import { createTeller } from './createTeller';
 import { createPlacingLook } from './placingLook';
-import type { Sound } from '#device/sound/sound';
 import { isFilmed } from './sessionOf';
 import type { PictureSize, RunningSetEvent, SetKeeper } from './setKeeper';
 

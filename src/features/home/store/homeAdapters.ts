@@ -1,19 +1,19 @@
-import type { AwakeState } from '#device/camera/keepAwake';
 import type { Camera, CameraChoice, CameraWish } from '#device/camera/camera';
+import type { AwakeState } from '#device/camera/keepAwake';
 import type { recordVideo } from '#device/camera/recordVideo';
 import type { OpenFrameSource } from '#device/frames/frameSource';
 import type { checkDevice } from '#device/live/checkDevice';
 import type { PictureFeed } from '#device/live/pictureFeed';
 import type { startLiveSet } from '#device/live/startLiveSet';
-import type { Brightness } from '../placing/placing';
 import type { PoseTracker } from '#device/pose/poseTracker';
 import type { CaptionListener, Sound } from '#device/sound/sound';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
-import type { BackgroundMeasuring } from './backgroundMeasuring';
 import type { App } from '#features/review/store/createApp';
 import type { Navigation } from '#shell/navigation/createNavigation';
 import type { Tracking } from '#shell/tracking/createTracking';
+import type { Brightness } from '../placing/placing';
+import type { BackgroundMeasuring } from './backgroundMeasuring';
 import type { BendsReader } from './createBendsReader';
 
 /** What a home session needs from the world around it; tests hand in plain objects. */

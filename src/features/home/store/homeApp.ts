@@ -1,7 +1,7 @@
 import type { StoreApi } from 'zustand/vanilla';
-import type { GuidePress } from '../guide/guideEvent';
 import type { KeypointRow } from '#core/keypoints/keypointTrack';
 import type { FreeChoice } from '#documents/plan/freeRecording';
+import type { GuidePress } from '../guide/guideEvent';
 import type { HomeState, SoundState } from './homeState';
 
 /** Joints of one picture of the camera, as they are found; px of the camera's picture, not mirrored. */

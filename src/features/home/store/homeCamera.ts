@@ -1,13 +1,13 @@
+import type { PoseModel } from '#core/keypoints/poseModel';
 import type { CameraWish } from '#device/camera/camera';
 import { CameraProblem, cameraWayOut } from '#device/camera/cameraProblem';
-import type { PoseModel } from '#core/keypoints/poseModel';
 import { createCameraLoop } from '#device/live/createCameraLoop';
 import type { LiveFrame } from '#device/live/liveFrame';
 import type { PictureFeed } from '#device/live/pictureFeed';
 import type { LiveRates } from '#device/live/startLiveLoop';
-import type { Brightness } from '../placing/placing';
 import type { SetStart } from '#device/storage/keptSchemas';
 import { explainProblem } from '#shell/explainProblem';
+import type { Brightness } from '../placing/placing';
 import type { HomeAdapters } from './homeAdapters';
 import type { HomeCommon } from './homeState';
 

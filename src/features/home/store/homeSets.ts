@@ -1,5 +1,5 @@
-import { summariseSet } from '../guide/summariseSet';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { summariseSet } from '../guide/summariseSet';
 import type { HomeSet } from './homeState';
 import type { HomeStore } from './homeStore';
 

@@ -1,15 +1,15 @@
-import type { GuideView } from '../guide/readGuide';
-import type { HeardVerdict } from '../guide/guideEvent';
-import type { SetResult } from '../guide/guideState';
-import type { SetSummary } from '../guide/summariseSet';
+import type { TaskId } from '#core/exercises/exercises';
 import type { PoseModel } from '#core/keypoints/poseModel';
-import type { Placing } from '../placing/placing';
+import type { Side } from '#core/protocol/side';
+import type { Judgement } from '#core/scoring/judge';
 import type { PlanDocument, PlanItem } from '#documents/plan/planDocument';
 import type { SetStep } from '#documents/plan/planSteps';
-import type { Side } from '#core/protocol/side';
-import type { TaskId } from '#core/exercises/exercises';
-import type { Judgement } from '#core/scoring/judge';
 import type { ShownProblem } from '#shell/explainProblem';
+import type { HeardVerdict } from '../guide/guideEvent';
+import type { SetResult } from '../guide/guideState';
+import type { GuideView } from '../guide/readGuide';
+import type { SetSummary } from '../guide/summariseSet';
+import type { Placing } from '../placing/placing';
 
 /** What is kept on this device; the sentence says why something is not, and what to do. */
 export type StorageState =

@@ -1,11 +1,11 @@
-import { parsePlan } from '#documents/plan/parsePlan';
 import type { Repository } from '#device/storage/repository';
-import type { BackgroundMeasuring, BackgroundState } from './backgroundMeasuring';
-import { explainProblem } from '#shell/explainProblem';
-import { keepInterrupted } from './keepInterrupted';
+import { parsePlan } from '#documents/plan/parsePlan';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { explainProblem } from '#shell/explainProblem';
+import type { BackgroundMeasuring, BackgroundState } from './backgroundMeasuring';
 import type { HomeAdapters } from './homeAdapters';
 import type { BackgroundView, HomeCommon, InterruptedView } from './homeState';
+import { keepInterrupted } from './keepInterrupted';
 
 /** What a home session keeps on this device, and what it finds there. */
 export interface HomeStorage {

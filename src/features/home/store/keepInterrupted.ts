@@ -1,13 +1,13 @@
-import type { OpenFrameSource } from '#device/frames/frameSource';
 import { buildKeypointTrack } from '#core/keypoints/keypointTrack';
-import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { isProblem } from '#core/problem';
-import type { SessionDocument } from '#documents/session/sessionDocument';
+import type { OpenFrameSource } from '#device/frames/frameSource';
 import type { SetStart } from '#device/storage/keptSchemas';
 import type { Repository } from '#device/storage/repository';
 import { StorageProblem } from '#device/storage/storageProblem';
-import { loadVideoFacts } from '#shell/tracking/loadVideoFacts';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import type { SessionDocument } from '#documents/session/sessionDocument';
 import { buildSetRecording } from '#shell/tracking/buildSetRecording';
+import { loadVideoFacts } from '#shell/tracking/loadVideoFacts';
 
 /** Stored in the session as the reason why the set ended early, where none was given. */
 export const interruptedReason =

@@ -1,7 +1,7 @@
-import { buildRecording } from '#documents/recording/buildRecording';
-import type { SessionDocument } from '#documents/session/sessionDocument';
 import type { SetStart } from '#device/storage/keptSchemas';
 import type { Repository } from '#device/storage/repository';
+import { buildRecording } from '#documents/recording/buildRecording';
+import type { SessionDocument } from '#documents/session/sessionDocument';
 import { explainProblem } from '#shell/explainProblem';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import type { RecordedSet } from './setRecorder';

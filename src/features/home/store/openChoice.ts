@@ -1,11 +1,11 @@
-import { planFromFragment } from '#documents/plan/planLink';
+import { Problem } from '#core/problem';
+import { storageProblem } from '#device/storage/storageProblem';
 import { freeRecording, type FreeChoice } from '#documents/plan/freeRecording';
 import { parsePlan } from '#documents/plan/parsePlan';
 import type { PlanDocument, PlanItem } from '#documents/plan/planDocument';
-import { Problem } from '#core/problem';
+import { planFromFragment } from '#documents/plan/planLink';
 import { largestPlanBytes } from '#documents/plan/planRanges';
 import { planSteps } from '#documents/plan/planSteps';
-import { storageProblem } from '#device/storage/storageProblem';
 import { explainProblem } from '#shell/explainProblem';
 import type { HomeAdapters } from './homeAdapters';
 import type { HomeStorage } from './homeStorage';

@@ -1,7 +1,7 @@
-import type { LiveFrame } from '#device/live/liveFrame';
 import { findPreparation } from '#core/exercises/findPreparation';
 import type { Setup } from '#core/measurement/measurement';
 import type { Side } from '#core/protocol/side';
+import type { LiveFrame } from '#device/live/liveFrame';
 import type { RepetitionItem } from '#documents/plan/planDocument';
 import type { SetStep } from '#documents/plan/planSteps';
 import type { GuideEvent } from '../guide/guideEvent';

@@ -1,11 +1,11 @@
+import { findTask, type TaskId } from '#core/exercises/exercises';
 import { createSlidingTrack } from '#core/keypoints/createSlidingTrack';
-import type { LiveFrame } from '#device/live/liveFrame';
 import type { Setup } from '#core/measurement/measurement';
+import type { LiveFrame } from '#device/live/liveFrame';
 import { placingWindowMs } from '../placing/checkPlacing';
 import { checkFurniture } from '../placing/checks/checkFurniture';
 import { createPlacing } from '../placing/createPlacing';
 import type { Placing, PlacingCheck, PlacingFacts } from '../placing/placing';
-import { findTask, type TaskId } from '#core/exercises/exercises';
 
 /** How often it is checked, ms. */
 const everyMs = 250;

@@ -1,11 +1,11 @@
-import { explainProblem } from '#shell/explainProblem';
 import { saveReviewed } from '#features/review/store/saveReviewed';
+import { explainProblem } from '#shell/explainProblem';
 import type { HomeAdapters } from './homeAdapters';
 import type { HomeApp } from './homeApp';
 import type { HomeState } from './homeState';
 import type { HomeStorage } from './homeStorage';
-import type { SetKeeper } from './setKeeper';
 import { isFilmed } from './sessionOf';
+import type { SetKeeper } from './setKeeper';
 
 interface ReviewingParts {
   adapters: HomeAdapters;

@@ -1,6 +1,6 @@
 import { findPreparation } from '#core/exercises/findPreparation';
-import { longestText, type SessionDocument, type SessionSet } from '#documents/session/sessionDocument';
 import type { SetStep } from '#documents/plan/planSteps';
+import { longestText, type SessionDocument, type SessionSet } from '#documents/session/sessionDocument';
 import { answersOf, type HomeSet, type HomeState } from './homeState';
 
 /** The session so far, with the sets that were not discarded. */

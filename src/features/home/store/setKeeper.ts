@@ -1,9 +1,9 @@
 import type { LiveFrame } from '#device/live/liveFrame';
+import type { SetStart } from '#device/storage/keptSchemas';
+import type { Repository } from '#device/storage/repository';
 import type { RepetitionItem } from '#documents/plan/planDocument';
 import type { SetStep } from '#documents/plan/planSteps';
 import type { SessionDocument } from '#documents/session/sessionDocument';
-import type { SetStart } from '#device/storage/keptSchemas';
-import type { Repository } from '#device/storage/repository';
 import { explainProblem } from '#shell/explainProblem';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import type { SetResult } from '../guide/guideState';

@@ -1,16 +1,16 @@
-import type { VideoRecording } from '#device/camera/recordVideo';
-import { RecordingProblem } from '#device/camera/recordingProblem';
 import { createGrowingTrack } from '#core/keypoints/createGrowingTrack';
+import { RecordingProblem } from '#device/camera/recordingProblem';
+import type { VideoRecording } from '#device/camera/recordVideo';
 import type { LiveSetEvent } from '#device/live/createLiveSet';
 import type { LiveFrame } from '#device/live/liveFrame';
 import type { RunningSet } from '#device/live/startLiveSet';
-import type { RecordingDocument } from '#documents/recording/recordingDocument';
-import type { SessionDocument } from '#documents/session/sessionDocument';
 import type { SetStart } from '#device/storage/keptSchemas';
 import type { OpenSet, Repository } from '#device/storage/repository';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import type { SessionDocument } from '#documents/session/sessionDocument';
 import { explainProblem } from '#shell/explainProblem';
-import { loadVideoFacts } from '#shell/tracking/loadVideoFacts';
 import { buildSetRecording } from '#shell/tracking/buildSetRecording';
+import { loadVideoFacts } from '#shell/tracking/loadVideoFacts';
 import type { HomeAdapters } from './homeAdapters';
 
 export interface RecordedSet {

@@ -1,10 +1,10 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
-import { useLockSettings, useLockSettingsState } from '../lockContext';
 import { ErrorLine } from '#ui/components/ErrorLine';
-import { PassphraseField } from '#ui/components/PassphraseField';
 import { HeadDialog } from '#ui/components/HeadDialog';
 import { NewPassphrase, nothingTyped } from '#ui/components/NewPassphrase';
+import { PassphraseField } from '#ui/components/PassphraseField';
+import { useLockSettings, useLockSettingsState } from '../lockContext';
 
 /** The passphrase lock of what is kept on this device: on, off, and change of passphrase. */
 export function LockButton() {

@@ -1,11 +1,11 @@
 import { useState, type FormEvent } from 'react';
 import { Button } from 'react-aria-components';
-import type { Gate } from '../store/createGate';
 import { useStore } from 'zustand';
 import { Brand } from '#ui/components/Brand';
 import { ErrorLine } from '#ui/components/ErrorLine';
 import { PassphraseField } from '#ui/components/PassphraseField';
 import { ProgressFill } from '#ui/components/ProgressFill';
+import type { Gate } from '../store/createGate';
 import './lock.css';
 
 /** Asks for the passphrase while what is kept on this device is locked. */

@@ -1,6 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { OpenedRepository } from '#device/storage/openRepository';
 import type { DeviceLock } from '#device/storage/lock/createDeviceLock';
+import type { OpenedRepository } from '#device/storage/openRepository';
 import { storageProblem } from '#device/storage/storageProblem';
 import { explainProblem } from '#shell/explainProblem';
 import { passphraseFault } from '#shell/seal';

@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'react';
-import { useMirror } from '../mirrorContext';
-import type { MirrorSight } from '../store/createMirror';
 import type { Limits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
+import { useMirror } from '../mirrorContext';
+import type { MirrorSight } from '../store/createMirror';
 
 /** Range of the bar to either side, degrees. */
 const rangeDeg = 35;

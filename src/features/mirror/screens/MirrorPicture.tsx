@@ -1,12 +1,12 @@
 import { useCallback } from 'react';
-import type { MirrorState } from '../store/createMirror';
-import { useMirror } from '../mirrorContext';
+import type { Limits } from '#core/protocol/limits';
+import type { Side } from '#core/protocol/side';
 import { LivePicture, type PaintOver } from '#ui/components/LivePicture';
 import { drawLiveLeg } from '#ui/drawing/drawLiveLeg';
 import { drawPlumbLine } from '#ui/drawing/drawPlumbLine';
 import { placePicture } from '#ui/drawing/placePicture';
-import type { Limits } from '#core/protocol/limits';
-import type { Side } from '#core/protocol/side';
+import { useMirror } from '../mirrorContext';
+import type { MirrorState } from '../store/createMirror';
 
 interface Props {
   camera: Extract<MirrorState['camera'], { state: 'on' }>;

@@ -1,17 +1,17 @@
 import { useEffect } from 'react';
 import { Button, ToggleButton } from 'react-aria-components';
-import { useNavigation, useNavigationState } from '#shell/navigation/navigationContext';
+import { findTask } from '#core/exercises/exercises';
 import { useApp, useAppState } from '#features/review/appContext';
-import { useMirror, useMirrorState } from '../mirrorContext';
+import { useNavigation, useNavigationState } from '#shell/navigation/navigationContext';
 import { Message } from '#ui/components/Message';
 import { SideChoice } from '#ui/components/SideChoice';
-import { findTask } from '#core/exercises/exercises';
+import { useMirror, useMirrorState } from '../mirrorContext';
 import { KneeBar } from './KneeBar';
 import './mirror.css';
+import { limitWords } from '#words/limitWords';
 import { MirrorPicture } from './MirrorPicture';
 import { MirrorTaken } from './MirrorTaken';
 import { RecordButton } from './RecordButton';
-import { limitWords } from '#words/limitWords';
 
 /** A mirror for practice in the room: the leg over the live picture, and how far the knee is from its lane. */
 export function MirrorScreen() {

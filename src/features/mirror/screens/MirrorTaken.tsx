@@ -1,10 +1,10 @@
 import { Button } from 'react-aria-components';
-import { useNavigation } from '#shell/navigation/navigationContext';
 import { useApp } from '#features/review/appContext';
-import { useMirror, useMirrorState } from '../mirrorContext';
+import { useNavigation } from '#shell/navigation/navigationContext';
 import { Message } from '#ui/components/Message';
 import { formatTime } from '#words/formatTime';
 import { megabytes } from '#words/megabytes';
+import { useMirror, useMirrorState } from '../mirrorContext';
 
 /** What was recorded in the mirror, and what can be done with it. */
 export function MirrorTaken() {

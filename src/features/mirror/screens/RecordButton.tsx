@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
-import { useMirror, useMirrorState } from '../mirrorContext';
 import { formatTime } from '#words/formatTime';
+import { useMirror, useMirrorState } from '../mirrorContext';
 
 /** Begins a recording of what the mirror sees, and ends it. */
 export function RecordButton() {

@@ -1,15 +1,15 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import { limitEnds } from '#core/measures/limitEnd';
+import type { Limits } from '#core/protocol/limits';
+import type { Side } from '#core/protocol/side';
+import { beyond } from '#core/scoring/judgeMeasure';
 import type { Camera } from '#device/camera/camera';
 import { CameraProblem } from '#device/camera/cameraProblem';
-import { kneeReading, type KneeReading } from '#device/live/kneeReading';
 import { createCameraLoop } from '#device/live/createCameraLoop';
+import { kneeReading, type KneeReading } from '#device/live/kneeReading';
 import type { LiveFrame } from '#device/live/liveFrame';
 import type { PictureFeed } from '#device/live/pictureFeed';
 import type { PoseTracker } from '#device/pose/poseTracker';
-import { limitEnds } from '#core/measures/limitEnd';
-import type { Limits } from '#core/protocol/limits';
-import { beyond } from '#core/scoring/judgeMeasure';
-import type { Side } from '#core/protocol/side';
 import { explainProblem } from '#shell/explainProblem';
 import { createMirrorRecorder, type MirrorRecording, type RecorderAdapters } from './mirrorRecorder';
 

@@ -1,9 +1,9 @@
 import { Input, Label, Text, TextArea, TextField } from 'react-aria-components';
-import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
-import { Choice } from '#ui/components/Choice';
-import { NumberBox } from '#ui/components/NumberBox';
 import type { Footwear } from '#documents/plan/planDocument';
 import { planBounds, planRanges } from '#documents/plan/planRanges';
+import { Choice } from '#ui/components/Choice';
+import { NumberBox } from '#ui/components/NumberBox';
+import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
 import { ReturnKey } from './ReturnKey';
 
 const footwear: { id: Footwear; name: string }[] = [

@@ -1,10 +1,10 @@
 import { useEffect, useState } from 'react';
 import { Button, Dialog, DialogTrigger, Modal, ModalOverlay } from 'react-aria-components';
-import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
+import type { PlanDocument } from '#documents/plan/planDocument';
+import { planToFragment } from '#documents/plan/planLink';
 import { Message } from '#ui/components/Message';
 import { QrCode } from '#ui/components/QrCode';
-import { planToFragment } from '#documents/plan/planLink';
-import type { PlanDocument } from '#documents/plan/planDocument';
+import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
 
 /** The ways in which a plan reaches the patient; until it is valid, what is still to be done. */
 export function HandOut() {

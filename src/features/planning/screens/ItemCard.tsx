@@ -1,9 +1,9 @@
 import { Button } from 'react-aria-components';
-import { Choice } from '#ui/components/Choice';
-import { NumberBox } from '#ui/components/NumberBox';
 import { itemName } from '#documents/plan/itemName';
 import type { PlanItem } from '#documents/plan/planDocument';
 import { planRanges } from '#documents/plan/planRanges';
+import { Choice } from '#ui/components/Choice';
+import { NumberBox } from '#ui/components/NumberBox';
 import { AboutTask } from './AboutTask';
 import { RepetitionFields } from './RepetitionFields';
 

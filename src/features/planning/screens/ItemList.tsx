@@ -1,11 +1,11 @@
-import { Button, ListBox, ListBoxItem, Popover, DialogTrigger, Dialog } from 'react-aria-components';
-import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
+import { Button, Dialog, DialogTrigger, ListBox, ListBoxItem, Popover } from 'react-aria-components';
 import { findExercise } from '#core/exercises/exercises';
 import { libraryIds } from '#core/exercises/library/libraryIds';
+import { itemName } from '#documents/plan/itemName';
 import type { PlanItem } from '#documents/plan/planDocument';
 import { newItem } from '#documents/plan/planDraft';
-import { itemName } from '#documents/plan/itemName';
 import { planBounds } from '#documents/plan/planRanges';
+import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
 import { ItemCard } from './ItemCard';
 import { useItemKeys } from './useItemKeys';
 import { useTaskFocus } from './useTaskFocus';

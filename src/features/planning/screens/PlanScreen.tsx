@@ -1,8 +1,8 @@
 import { useEffect } from 'react';
 import { Button } from 'react-aria-components';
 import { useNavigation } from '#shell/navigation/navigationContext';
-import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
 import { Brand } from '#ui/components/Brand';
+import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
 import { GeneralFields } from './GeneralFields';
 import { HandOut } from './HandOut';
 import { ItemList } from './ItemList';

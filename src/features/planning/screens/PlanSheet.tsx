@@ -1,12 +1,12 @@
-import { usePlanWritingState } from '../planWritingContext';
+import { findPreparation } from '#core/exercises/findPreparation';
+import { cautionsOf } from '#documents/plan/cautions';
+import type { PlanDraft } from '#documents/plan/planDraft';
 import { HowTo } from '#ui/components/HowTo';
 import { KitList } from '#ui/components/KitList';
 import { PlanItems } from '#ui/components/PlanItems';
 import { RedFlagList } from '#ui/components/RedFlagList';
 import { StopRules } from '#ui/components/StopRules';
-import { cautionsOf } from '#documents/plan/cautions';
-import type { PlanDraft } from '#documents/plan/planDraft';
-import { findPreparation } from '#core/exercises/findPreparation';
+import { usePlanWritingState } from '../planWritingContext';
 
 /** The sheet that the patient gets, as it is printed: when to stop comes before what to do. */
 export function PlanSheet() {

@@ -1,11 +1,11 @@
 import { Button, Checkbox, Disclosure, DisclosurePanel } from 'react-aria-components';
+import { findTask } from '#core/exercises/exercises';
+import { measures, type MeasureId } from '#core/measures/measures';
+import type { FeedbackMode, RepetitionItem, Tempo } from '#documents/plan/planDocument';
+import { planRanges } from '#documents/plan/planRanges';
 import { Choice } from '#ui/components/Choice';
 import { MeasureLimits, MeasureLimitSource } from '#ui/components/MeasureLimits';
 import { NumberBox } from '#ui/components/NumberBox';
-import type { FeedbackMode, RepetitionItem, Tempo } from '#documents/plan/planDocument';
-import { planRanges } from '#documents/plan/planRanges';
-import { measures, type MeasureId } from '#core/measures/measures';
-import { findTask } from '#core/exercises/exercises';
 import { addedLimitsWords } from '#words/limitWords';
 
 interface Props {

@@ -1,10 +1,10 @@
 import { mean } from 'd3-array';
-import { findSetPeak, type SetPeak } from '#core/scoring/findSetPeak';
-import type { Measurement } from '#core/measurement/measurement';
-import type { Limits } from '#core/protocol/limits';
 import { findTask } from '#core/exercises/exercises';
-import { judgementOf, type Judgement } from '#core/scoring/judge';
+import type { Measurement } from '#core/measurement/measurement';
 import { depth } from '#core/measures/depth';
+import type { Limits } from '#core/protocol/limits';
+import { findSetPeak, type SetPeak } from '#core/scoring/findSetPeak';
+import { judgementOf, type Judgement } from '#core/scoring/judge';
 import { spreadBetween, type Spread } from '#core/statistics/spreadBetween';
 import { withinSetTrend, type Trend } from '#core/statistics/withinSetTrend';
 import { tempo, type TempoPart } from '#words/tempo';

@@ -1,7 +1,7 @@
-import { cueFor } from '#core/exercises/library/cueFor';
-import { findMeasure } from '#core/measures/measures';
-import type { Measurement } from '#core/measurement/measurement';
 import { findTask } from '#core/exercises/exercises';
+import { cueFor } from '#core/exercises/library/cueFor';
+import type { Measurement } from '#core/measurement/measurement';
+import { findMeasure } from '#core/measures/measures';
 import { decidingMeasure, decidingWay } from '#core/scoring/deciding';
 import type { Judgement } from '#core/scoring/judge';
 import { phaseAt } from './phaseAt';

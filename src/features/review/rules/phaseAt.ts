@@ -1,5 +1,5 @@
-import type { Phase } from '#core/exercises/library/fault';
 import type { Task } from '#core/exercises/exercises';
+import type { Phase } from '#core/exercises/library/fault';
 import type { RepetitionEvents } from '#core/segmentation/findRepetitions';
 
 /**

@@ -1,7 +1,7 @@
 import type { Measurement } from '#core/measurement/measurement';
 import type { Extreme } from '#core/measurement/measureRange';
-import type { Limits } from '#core/protocol/limits';
 import { mapMeasures, type MeasureId } from '#core/measures/measures';
+import type { Limits } from '#core/protocol/limits';
 import { countWithin } from '#core/scoring/countWithin';
 import { kneeDirection } from '#core/scoring/deciding';
 import { judgementOf, type Judgement } from '#core/scoring/judge';

@@ -1,5 +1,5 @@
-import { useApp } from '../appContext';
 import { FileDrop } from '#ui/components/FileDrop';
+import { useApp } from '../appContext';
 
 /** Says that a recording came without its video, and takes the video. */
 export function AttachVideo() {

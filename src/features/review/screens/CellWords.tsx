@@ -1,5 +1,5 @@
-import { VerdictLabel } from '#ui/components/VerdictLabel';
 import type { Side } from '#core/protocol/side';
+import { VerdictLabel } from '#ui/components/VerdictLabel';
 import type { RepetitionRow } from '../rules/repetitionRow';
 import type { TableColumn } from './tableColumns';
 

@@ -1,9 +1,9 @@
 import { useEffect, useMemo, useState } from 'react';
 import { Button, Dialog, Modal, ModalOverlay } from 'react-aria-components';
-import { useApp, useAppState } from '../appContext';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
-import { momentInStepMs } from '../rules/momentInStep';
+import { useApp, useAppState } from '../appContext';
 import { countedRepetitions } from '../rules/countedRepetitions';
+import { momentInStepMs } from '../rules/momentInStep';
 import { proposeCues } from '../rules/proposeCues';
 import './compareShow.css';
 import { CompareSide, type ComparedRepetition } from './CompareSide';

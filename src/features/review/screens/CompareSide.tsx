@@ -1,9 +1,9 @@
+import type { Limits } from '#core/protocol/limits';
 import { judge, judgementOf } from '#core/scoring/judge';
-import type { OtherRecording } from '../store/keptReview';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { VerdictLabel } from '#ui/components/VerdictLabel';
-import type { Limits } from '#core/protocol/limits';
 import { longMeasure } from '#words/formatMeasure';
+import type { OtherRecording } from '../store/keptReview';
 import type { Playhead } from './playhead';
 import { VideoStage } from './VideoStage';
 

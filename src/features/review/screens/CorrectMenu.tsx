@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { Button, Menu, MenuItem, MenuTrigger, Popover } from 'react-aria-components';
-import { useApp } from '../appContext';
+import { longestReason } from '#documents/recording/correctionSchema';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { AskText } from '#ui/components/AskText';
-import { longestReason } from '#documents/recording/correctionSchema';
+import { useApp } from '../appContext';
 import { correctionChoices, middleMs } from './correctionChoices';
 import type { Playhead } from './playhead';
 

@@ -1,7 +1,7 @@
 import { Button, Dialog, DialogTrigger, Input, Label, Popover, TextField } from 'react-aria-components';
-import { useApp, useAppState } from '../appContext';
 import { longestName } from '#documents/recording/correctionSchema';
 import { correctionSentence } from '#words/correctionWords';
+import { useApp, useAppState } from '../appContext';
 
 /** What was corrected by hand, undo and redo, who is reviewing, and whether it is saved. */
 export function CorrectionsPanel() {

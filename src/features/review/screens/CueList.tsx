@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { Button, Input, TextField } from 'react-aria-components';
-import { useNavigation } from '#shell/navigation/navigationContext';
-import { useApp, useAppState } from '../appContext';
-import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { findExercise } from '#core/exercises/exercises';
+import { useNavigation } from '#shell/navigation/navigationContext';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
+import { useApp, useAppState } from '../appContext';
 import { countedRepetitions } from '../rules/countedRepetitions';
 import { proposeCues } from '../rules/proposeCues';
 import { CompareShow } from './CompareShow';

@@ -1,8 +1,8 @@
 import { useEffect, useMemo, useState } from 'react';
 import { Button, Dialog, Modal, ModalOverlay } from 'react-aria-components';
-import { useAppState } from '../appContext';
-import type { ShownRecording } from '#shell/tracking/shownRecording';
 import type { RecordingReview } from '#documents/recording/reviewSchema';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
+import { useAppState } from '../appContext';
 import './cueShow.css';
 import { createPlayhead } from './playhead';
 import { repetitionAt } from './repetitionAt';

@@ -1,9 +1,9 @@
 import { scaleLinear } from 'd3-scale';
 import { area, line } from 'd3-shape';
 import { useMemo } from 'react';
-import { useAppState } from '../appContext';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { useSize } from '#ui/components/useSize';
+import { useAppState } from '../appContext';
 import { countedRepetitions } from '../rules/countedRepetitions';
 import { cycleCurve } from '../rules/cycleCurve';
 import { fewestCurves, meanCurve, type MeanPoint } from '../rules/meanCurve';

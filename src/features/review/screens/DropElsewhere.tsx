@@ -1,6 +1,6 @@
 import { useNavigation } from '#shell/navigation/navigationContext';
-import { useApp } from '../appContext';
 import { useFileDrop } from '#ui/components/useFileDrop';
+import { useApp } from '../appContext';
 
 /** Takes the next file, dropped anywhere on a review that needs none; the user can still go back to the review. */
 export function DropElsewhere() {

@@ -1,11 +1,11 @@
 import { useState, type KeyboardEvent, type PointerEvent } from 'react';
-import { useApp } from '../appContext';
-import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { otherSidePoint } from '#core/correction/mirrorTrack';
 import { frameLeg, type FrameLeg } from '#core/keypoints/frameLeg';
+import type { KeypointName } from '#core/keypoints/keypointNames';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { nearestFrame } from '#ui/drawing/nearestFrame';
 import { capitalised } from '#words/capitalised';
-import type { KeypointName } from '#core/keypoints/keypointNames';
+import { useApp } from '../appContext';
 import type { Playhead } from './playhead';
 import { usePlayhead } from './usePlayhead';
 

@@ -1,13 +1,13 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { useApp, useAppState } from '../appContext';
+import { measures, type MeasureId } from '#core/measures/measures';
+import { addedMeasures, defaultLimits } from '#core/protocol/limits';
+import { sameLimits } from '#core/protocol/sameLimits';
 import { Choice } from '#ui/components/Choice';
 import { MeasureLimits, MeasureLimitSource } from '#ui/components/MeasureLimits';
-import { addedMeasures, defaultLimits } from '#core/protocol/limits';
-import { measures, type MeasureId } from '#core/measures/measures';
-import { sameLimits } from '#core/protocol/sameLimits';
-import { limitsOrigin, type LimitsOrigin } from '../rules/limitsOrigin';
 import { addedLimitsWords } from '#words/limitWords';
+import { useApp, useAppState } from '../appContext';
+import { limitsOrigin, type LimitsOrigin } from '../rules/limitsOrigin';
 import { Signed } from './CorrectionsPanel';
 
 /** How far each measure may go, and who set that; moving a limit judges every repetition again at once. */

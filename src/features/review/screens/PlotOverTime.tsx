@@ -1,9 +1,9 @@
-import { useApp, useAppState } from '../appContext';
-import { AnglePlot } from '#ui/components/AnglePlot';
 import type { Measurement } from '#core/measurement/measurement';
+import { AnglePlot } from '#ui/components/AnglePlot';
+import { useApp, useAppState } from '../appContext';
+import { middleMs } from './correctionChoices';
 import type { Playhead } from './playhead';
 import { usePlayhead } from './usePlayhead';
-import { middleMs } from './correctionChoices';
 import { viewSentence } from './viewSentence';
 
 interface Props {

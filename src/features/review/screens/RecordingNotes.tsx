@@ -1,10 +1,10 @@
 import { memo } from 'react';
 import { Button } from 'react-aria-components';
-import { useApp } from '../appContext';
+import { otherSide } from '#core/protocol/side';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { Message } from '#ui/components/Message';
-import { otherSide } from '#core/protocol/side';
 import { noteSentence } from '#words/noteSentence';
+import { useApp } from '../appContext';
 import { noteTitles } from './noteTitles';
 
 /** What to know before trusting the numbers. */

@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { Button, Label, TextArea, TextField } from 'react-aria-components';
-import { useApp, useAppState } from '../appContext';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
-import { Signed } from './CorrectionsPanel';
+import { useApp, useAppState } from '../appContext';
 import { middleMs } from './correctionChoices';
+import { Signed } from './CorrectionsPanel';
 
 /** A remark's longest text, characters. */
 const longest = 2000;

@@ -1,11 +1,11 @@
 import { Fragment, useLayoutEffect, useMemo, useRef, type KeyboardEvent } from 'react';
-import { useMediaQuery } from '#ui/components/useMediaQuery';
 import type { Measurement } from '#core/measurement/measurement';
 import type { MeasureId } from '#core/measures/measures';
+import { useMediaQuery } from '#ui/components/useMediaQuery';
 import type { RepetitionRow } from '../rules/repetitionRow';
 import { ColumnHead } from './ColumnHead';
-import { TableRow } from './TableRow';
 import { tableColumns } from './tableColumns';
+import { TableRow } from './TableRow';
 import { useRowWindow } from './useRowWindow';
 import type { TableRows } from './useTableRows';
 

@@ -1,6 +1,6 @@
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
-import { useAppState } from '../appContext';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
+import { useAppState } from '../appContext';
 import { CorrectMenu } from './CorrectMenu';
 import { CueList } from './CueList';
 import { CyclePlot } from './CyclePlot';

@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
-import { useAppState } from '../appContext';
+import { limitedMeasures } from '#core/protocol/limits';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { Terms } from '#ui/components/Terms';
-import { limitedMeasures } from '#core/protocol/limits';
+import { useAppState } from '../appContext';
 import type { Playhead } from './playhead';
 import { repetitionAt } from './repetitionAt';
 import { RepetitionTable } from './RepetitionTable';

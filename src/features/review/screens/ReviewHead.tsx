@@ -1,11 +1,11 @@
 import { memo } from 'react';
 import { Button, Radio, RadioGroup } from 'react-aria-components';
-import { useApp } from '../appContext';
-import type { ShownRecording } from '#shell/tracking/shownRecording';
+import { sides, type Side } from '#core/protocol/side';
 import { useNavigation, useNavigationState } from '#shell/navigation/navigationContext';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { Brand } from '#ui/components/Brand';
 import { TaskChoice } from '#ui/components/TaskChoice';
-import { sides, type Side } from '#core/protocol/side';
+import { useApp } from '../appContext';
 import { CorrectionsPanel } from './CorrectionsPanel';
 import { KeepingLine } from './KeepingLine';
 import { TableMenu } from './TableMenu';

@@ -1,9 +1,9 @@
 import { memo, type ReactNode } from 'react';
-import { useAppState } from '../appContext';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
-import { buildSetGlance, type SetGlance } from '../rules/buildSetGlance';
 import { formatValue } from '#words/formatMeasure';
 import { formatTempo } from '#words/tempo';
+import { useAppState } from '../appContext';
+import { buildSetGlance, type SetGlance } from '../rules/buildSetGlance';
 
 /** Summary of the set in one line above everything else, for a review of two minutes. */
 export const SetGlanceLine = memo(function SetGlanceLine({ recording }: { recording: ShownRecording }) {

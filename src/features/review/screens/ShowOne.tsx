@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { useAppState } from '../appContext';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
+import { useAppState } from '../appContext';
 import { cueOf } from './cueOf';
 import { CueShow } from './CueShow';
 import { repetitionAt } from './repetitionAt';

@@ -1,8 +1,8 @@
+import type { Limits } from '#core/protocol/limits';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { formatTime } from '#words/formatTime';
-import type { Limits } from '#core/protocol/limits';
-import { WorstStill } from './WorstStill';
 import type { StillMoment } from './stillMoment';
+import { WorstStill } from './WorstStill';
 
 interface Props {
   recording: ShownRecording;

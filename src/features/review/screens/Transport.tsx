@@ -1,11 +1,11 @@
 import { memo } from 'react';
 import { Button, ToggleButton } from 'react-aria-components';
-import { formatTime } from '#words/formatTime';
 import { Terms } from '#ui/components/Terms';
+import { formatTime } from '#words/formatTime';
 import type { Playhead } from './playhead';
 import { nextRate, rateSign, rateWords } from './playRates';
-import type { RepetitionActions } from './useReviewKeys';
 import { usePlayhead } from './usePlayhead';
+import type { RepetitionActions } from './useReviewKeys';
 
 const keys = [
   { term: 'Space', meaning: 'play or pause' },

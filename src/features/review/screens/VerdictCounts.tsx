@@ -1,7 +1,7 @@
 import { memo } from 'react';
-import { VerdictMark } from '#ui/components/VerdictMark';
 import type { Judgement } from '#core/scoring/judge';
 import { verdicts } from '#core/scoring/verdict';
+import { VerdictMark } from '#ui/components/VerdictMark';
 import { verdictWords } from '#words/verdictWords';
 
 interface Props {

@@ -1,14 +1,14 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
+import type { Limits } from '#core/protocol/limits';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { useSize } from '#ui/components/useSize';
 import { drawLegAt } from '#ui/drawing/drawLegAt';
+import { legPart } from '#ui/drawing/legPart';
 import { personBox } from '#ui/drawing/personBox';
 import { placePicture } from '#ui/drawing/placePicture';
-import type { Limits } from '#core/protocol/limits';
-import type { Playhead } from './playhead';
 import { AttachVideo } from './AttachVideo';
 import { JointHandles } from './JointHandles';
-import { legPart } from '#ui/drawing/legPart';
+import type { Playhead } from './playhead';
 
 interface Props {
   recording: ShownRecording;

@@ -1,12 +1,12 @@
 import { useEffect, useRef, useState } from 'react';
+import { frameLeg } from '#core/keypoints/frameLeg';
+import type { Limits } from '#core/protocol/limits';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { useSize } from '#ui/components/useSize';
 import { drawLegAt } from '#ui/drawing/drawLegAt';
-import { frameLeg } from '#core/keypoints/frameLeg';
 import { legBox } from '#ui/drawing/legBox';
 import { nearestFrame } from '#ui/drawing/nearestFrame';
 import { seekTimeMs } from '#ui/drawing/seekTimeMs';
-import type { Limits } from '#core/protocol/limits';
 import { createStillReader, type StillReader } from './stillReader';
 
 interface Props {

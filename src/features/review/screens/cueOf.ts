@@ -1,7 +1,7 @@
 import type { Measurement } from '#core/measurement/measurement';
-import { cueWords } from '../rules/cueWords';
 import type { Judgement } from '#core/scoring/judge';
 import type { RecordingReview } from '#documents/recording/reviewSchema';
+import { cueWords } from '../rules/cueWords';
 import { middleMs } from './correctionChoices';
 
 /**

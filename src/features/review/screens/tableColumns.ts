@@ -1,13 +1,13 @@
+import { findTask, type Task } from '#core/exercises/exercises';
 import type { Measurement } from '#core/measurement/measurement';
 import { findMeasure, measureIds, type MeasureId } from '#core/measures/measures';
-import { findTask, type Task } from '#core/exercises/exercises';
-import type { RepetitionRow, SortKey } from '../rules/repetitionRow';
 import { completenessWords } from '#words/completenessWords';
 import { formatMeasure } from '#words/formatMeasure';
 import { formatTime } from '#words/formatTime';
 import { reasonWords } from '#words/reasonWords';
 import { formatTempo, tempo } from '#words/tempo';
 import { verdictLabel } from '#words/verdictLabel';
+import type { RepetitionRow, SortKey } from '../rules/repetitionRow';
 
 export interface TableColumn {
   id: SortKey | 'time' | 'tempo';

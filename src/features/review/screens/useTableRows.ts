@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
-import { useAppState } from '../appContext';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
+import { useAppState } from '../appContext';
 import {
   filteredRows,
   repetitionRows,

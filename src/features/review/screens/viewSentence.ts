@@ -1,5 +1,5 @@
-import { widestYawDeg } from '#core/measurement/seeView';
 import type { Measurement } from '#core/measurement/measurement';
+import { widestYawDeg } from '#core/measurement/seeView';
 
 /** Below this a body counts as square to the camera, degrees. */
 const squareDeg = 1.5;

@@ -1,14 +1,14 @@
-import type { VideoFacts } from '#device/frames/frameSource';
+import { startCorrections, type CorrectionHistory } from '#core/correction/correctionHistory';
 import type { TimedSetup } from '#core/measurement/measureSet';
 import { defaultLimits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
 import type { Judgement } from '#core/scoring/judge';
-import { startCorrections, type CorrectionHistory } from '#core/correction/correctionHistory';
+import type { VideoFacts } from '#device/frames/frameSource';
 import { emptyReview, type RecordingReview } from '#documents/recording/reviewSchema';
-import type { ShownRecording } from '#shell/tracking/shownRecording';
 import type { ShownProblem } from '#shell/explainProblem';
-import { startLimits, type LimitHistory } from './limitHistory';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import type { KeepingState, ReviewSession } from './keptReview';
+import { startLimits, type LimitHistory } from './limitHistory';
 
 export interface AppState {
   /** What the next recording is measured as; the side is asked for, never guessed. */

@@ -1,5 +1,5 @@
-import type { Adapters } from './adapters';
 import type { Notes } from '#shell/notes';
+import type { Adapters } from './adapters';
 
 /** Remembers who reviews on this device, where the browser allows it. */
 export function browserReviewer(notes: Notes): Adapters['reviewer'] {

@@ -1,5 +1,5 @@
-import type { VideoFacts } from '#device/frames/frameSource';
 import { Problem } from '#core/problem';
+import type { VideoFacts } from '#device/frames/frameSource';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 
 /** A re-encoded copy may be this much longer or shorter, ms. */

@@ -1,28 +1,28 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import { framesCsv } from '#documents/csv/framesCsv';
-import { repetitionsCsv } from '#documents/csv/repetitionsCsv';
+import { startCorrections } from '#core/correction/correctionHistory';
+import type { TaskId } from '#core/exercises/exercises';
 import type { TimedSetup } from '#core/measurement/measureSet';
 import type { Limits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
-import type { TaskId } from '#core/exercises/exercises';
-import { startCorrections } from '#core/correction/correctionHistory';
+import { framesCsv } from '#documents/csv/framesCsv';
+import { repetitionsCsv } from '#documents/csv/repetitionsCsv';
 import { buildRecording } from '#documents/recording/buildRecording';
 import { parseRecording } from '#documents/recording/parseRecording';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { recordingHead } from '#documents/recording/recordingHead';
 import { emptyReview } from '#documents/recording/reviewSchema';
-import type { Adapters } from './adapters';
-import { initialState, type AppState } from './appState';
-import { checkSameVideo } from './checkSameVideo';
 import { explainProblem } from '#shell/explainProblem';
-import { endMove, moveLimits, startLimits, type LimitHistory } from './limitHistory';
 import {
   judgeAll,
   measuredAgain,
   recordingRecording,
   type ShownRecording,
 } from '#shell/tracking/shownRecording';
+import type { Adapters } from './adapters';
+import { initialState, type AppState } from './appState';
+import { checkSameVideo } from './checkSameVideo';
 import type { KeptReview } from './keptReview';
+import { endMove, moveLimits, startLimits, type LimitHistory } from './limitHistory';
 import { createReviewActions, type ReviewActions } from './reviewActions';
 import { createReviewKeeper } from './reviewKeeper';
 import { sameRepetition } from './sameRepetition';

@@ -1,7 +1,7 @@
 import { deriveRecording } from '#documents/recording/buildRecording';
 import type { RecordingHead } from '#documents/recording/recordingHead';
-import type { AppState } from './appState';
 import { explainProblem } from '#shell/explainProblem';
+import type { AppState } from './appState';
 import type { KeptReview } from './keptReview';
 
 /** Saves a review as it is edited: one save at a time; changes made during a save go into the next. */

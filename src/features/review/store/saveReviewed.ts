@@ -1,6 +1,6 @@
-import { recordingHead, type RecordingHead } from '#documents/recording/recordingHead';
 import type { RecordingFacts } from '#device/storage/keptSchemas';
 import type { Repository } from '#device/storage/repository';
+import { recordingHead, type RecordingHead } from '#documents/recording/recordingHead';
 import { reviewOnto } from './reviewOnto';
 
 /**

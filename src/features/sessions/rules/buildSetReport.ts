@@ -1,10 +1,10 @@
 import type { MissingReason } from '#core/measurement/curve';
 import type { MeasuredRepetition } from '#core/measurement/measurement';
-import { judgementOf, type Judgement } from '#core/scoring/judge';
-import { decidingWay, type Direction } from '#core/scoring/deciding';
-import type { Verdict } from '#core/scoring/verdict';
 import { findMeasure, type MeasureId } from '#core/measures/measures';
+import { decidingWay, type Direction } from '#core/scoring/deciding';
 import { findSetPeak, type SetPeak } from '#core/scoring/findSetPeak';
+import { judgementOf, type Judgement } from '#core/scoring/judge';
+import type { Verdict } from '#core/scoring/verdict';
 
 /** A repetition as far as a set's result needs it: as a session document holds it, or as measured again. */
 export type JudgedRepetition = Pick<

@@ -1,7 +1,7 @@
-import type { Finding } from './finding';
-import type { ListedSession } from './listedSession';
-import { findPain } from './findPain';
 import { mostFrequent, type SetReport } from './buildSetReport';
+import type { Finding } from './finding';
+import { findPain } from './findPain';
+import type { ListedSession } from './listedSession';
 
 /** From this share of repetitions without a verdict on, the view counts as too poor. Our own choice, no source. */
 export const poorViewShare = 1 / 4;

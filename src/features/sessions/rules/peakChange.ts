@@ -1,6 +1,6 @@
+import type { SetPeak } from '#core/scoring/findSetPeak';
 import { changeBeyondError, detectableChange95, type Change } from '#core/statistics/detectableChange';
 import type { ListedRecording, ListedSession } from './listedSession';
-import type { SetPeak } from '#core/scoring/findSetPeak';
 
 /**
  * Between two days the same person moves differently by this much even where nothing changed, one standard error,

@@ -1,9 +1,9 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
-import { useKeptSessions, useKeptSessionsState } from '../keptSessionsContext';
-import { NumberBox } from '#ui/components/NumberBox';
 import { HeadDialog } from '#ui/components/HeadDialog';
+import { NumberBox } from '#ui/components/NumberBox';
 import { megabytes } from '#words/megabytes';
+import { useKeptSessions, useKeptSessionsState } from '../keptSessionsContext';
 
 /** Age from which a video counts as old, weeks. */
 const usualWeeks = 8;

@@ -1,7 +1,7 @@
 import { Button, FileTrigger } from 'react-aria-components';
 import { useClinic, useClinicState } from '#features/sharing/clinicContext';
-import { useFileDrop } from '#ui/components/useFileDrop';
 import type { Incoming } from '#features/sharing/store/createClinic';
+import { useFileDrop } from '#ui/components/useFileDrop';
 import { patientName, sessionTime } from './sessionWords';
 
 const stateWords: Record<Incoming['state'], string> = {

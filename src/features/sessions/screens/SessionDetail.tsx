@@ -1,11 +1,11 @@
 import type { ReactNode } from 'react';
-import { findNeeds } from '../rules/findNeeds';
-import { findingSentence } from '../rules/findingWords';
-import type { ListedSession } from '../rules/listedSession';
 import { useKeptSessions } from '../keptSessionsContext';
+import { findingSentence } from '../rules/findingWords';
+import { findNeeds } from '../rules/findNeeds';
+import type { ListedSession } from '../rules/listedSession';
 import { DeleteButton } from './DeleteButton';
+import { countedSets, patientName, scoreWords, sessionLength, sessionTime } from './sessionWords';
 import { SetList } from './SetList';
-import { patientName, scoreWords, countedSets, sessionLength, sessionTime } from './sessionWords';
 
 /** One session: what needs a look, how it felt, and its sets. */
 export function SessionDetail({ session }: { session: ListedSession }) {

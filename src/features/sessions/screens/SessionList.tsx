@@ -1,9 +1,9 @@
 import { Header, ListBox, ListBoxItem, ListBoxSection, Text } from 'react-aria-components';
-import { findNeeds } from '../rules/findNeeds';
 import { shortFinding } from '../rules/findingWords';
+import { findNeeds } from '../rules/findNeeds';
 import { groupByPatient } from '../rules/groupByPatient';
 import type { ListedSession } from '../rules/listedSession';
-import { patientName, countedSets, sessionTime } from './sessionWords';
+import { countedSets, patientName, sessionTime } from './sessionWords';
 
 interface Props {
   sessions: readonly ListedSession[];

@@ -1,23 +1,23 @@
 import { useEffect } from 'react';
 import { Button } from 'react-aria-components';
 import { useNavigation } from '#shell/navigation/navigationContext';
-import { useKeptSessions, useKeptSessionsState } from '../keptSessionsContext';
 import { Brand } from '#ui/components/Brand';
 import { ProblemMessage } from '#ui/components/ProblemMessage';
 import { useMediaQuery } from '#ui/components/useMediaQuery';
+import { useKeptSessions, useKeptSessionsState } from '../keptSessionsContext';
 import { groupByPatient } from '../rules/groupByPatient';
 import './sessions.css';
 import './setList.css';
-import { BackupButton } from '#features/sharing/screens/BackupButton';
-import { DeviceButton } from './DeviceButton';
-import { KeyButton } from '#features/sharing/screens/KeyButton';
 import { LockButton } from '#features/lock/screens/LockButton';
+import { BackupButton } from '#features/sharing/screens/BackupButton';
+import { KeyButton } from '#features/sharing/screens/KeyButton';
+import { DeviceButton } from './DeviceButton';
 import { Removals } from './Removals';
 import { SentFiles } from './SentFiles';
-import { StorageMessage } from './StorageMessage';
-import { UnreadableRecords } from './UnreadableRecords';
 import { SessionDetail } from './SessionDetail';
 import { SessionList } from './SessionList';
+import { StorageMessage } from './StorageMessage';
+import { UnreadableRecords } from './UnreadableRecords';
 
 /** The sessions kept on this device, by patient, with what needs a look in each. */
 export function SessionsScreen() {

@@ -1,16 +1,16 @@
 import { GridList, GridListItem } from 'react-aria-components';
-import { useKeptSessions, useKeptSessionsState } from '../keptSessionsContext';
 import { VerdictRow } from '#ui/components/VerdictRow';
+import { reasonWords } from '#words/reasonWords';
+import { useKeptSessions, useKeptSessionsState } from '../keptSessionsContext';
 import { changeSentence } from '../rules/changeWords';
 import type { ListedRecording, ListedSession } from '../rules/listedSession';
 import { changeSinceLast } from '../rules/peakChange';
-import { reasonWords } from '#words/reasonWords';
 import {
-  patientName,
-  scoreWords,
   doneInSet,
   nameOfSet,
+  patientName,
   placeOfSet,
+  scoreWords,
   sessionDay,
   sessionTime,
 } from './sessionWords';

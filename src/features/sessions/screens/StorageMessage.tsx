@@ -1,6 +1,6 @@
 import { Button } from 'react-aria-components';
-import { useKeptSessionsState } from '../keptSessionsContext';
 import { StorageTrouble } from '#ui/components/StorageTrouble';
+import { useKeptSessionsState } from '../keptSessionsContext';
 
 const titles = {
   memory: 'Nothing is kept after this tab is closed',

@@ -1,5 +1,5 @@
-import type { ListedRecording, ListedSession } from '../rules/listedSession';
 import { findExercise } from '#core/exercises/exercises';
+import type { ListedRecording, ListedSession } from '../rules/listedSession';
 
 const day = new Intl.DateTimeFormat('en-GB', {
   weekday: 'short',

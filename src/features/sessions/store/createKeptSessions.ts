@@ -1,21 +1,21 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { ListedSession, SetReading } from '../rules/listedSession';
-import { takenLimits } from '../rules/takenLimits';
-import type { RecordingHead } from '#documents/recording/recordingHead';
-import { withTakenLimits } from '#documents/recording/withTakenLimits';
 import type { RecordingFacts } from '#device/storage/keptSchemas';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
 import { storageProblem } from '#device/storage/storageProblem';
+import type { RecordingHead } from '#documents/recording/recordingHead';
+import { withTakenLimits } from '#documents/recording/withTakenLimits';
 import type { App } from '#features/review/store/createApp';
+import { saveReviewed } from '#features/review/store/saveReviewed';
 import { explainProblem } from '#shell/explainProblem';
+import type { ListedSession, SetReading } from '../rules/listedSession';
+import { takenLimits } from '../rules/takenLimits';
 import { initialKeptSessionsState, type KeptSessionsState } from './keptSessionsState';
 import { listSessions } from './listSessions';
 import { loadSet } from './loadSet';
 import { recordsOfPatient } from './recordsOfPatient';
-import { saveReviewed } from '#features/review/store/saveReviewed';
-import { reviewSession } from './reviewSession';
 import { createRemovals, type RemovalNotes } from './removals';
+import { reviewSession } from './reviewSession';
 
 /** What the kept sessions need from the world around it; tests hand in plain objects. */
 export interface KeptSessionsAdapters {

@@ -1,5 +1,5 @@
-import type { ListedSession } from '../rules/listedSession';
 import type { ShownProblem } from '#shell/explainProblem';
+import type { ListedSession } from '../rules/listedSession';
 
 /** Whether what is kept here outlasts the tab; the sentence says why not, and what to do. */
 export type SessionsStorage =

@@ -1,12 +1,12 @@
-import type { ListedRecording, ListedSession, SetReading } from '../rules/listedSession';
+import type { Limits } from '#core/protocol/limits';
+import type { RecordingFacts } from '#device/storage/keptSchemas';
+import type { Repository } from '#device/storage/repository';
 import { freePainLimit } from '#documents/plan/freeRecording';
 import { parsePlan } from '#documents/plan/parsePlan';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import { planSteps } from '#documents/plan/planSteps';
-import type { Limits } from '#core/protocol/limits';
 import type { SessionDocument, SessionSet } from '#documents/session/sessionDocument';
-import type { RecordingFacts } from '#device/storage/keptSchemas';
-import type { Repository } from '#device/storage/repository';
+import type { ListedRecording, ListedSession, SetReading } from '../rules/listedSession';
 import type { UnreadableRecord } from './keptSessionsState';
 
 /** Everything that is kept, with sets that are still to be read. */

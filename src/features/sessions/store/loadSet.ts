@@ -1,16 +1,16 @@
-import type { SetReading } from '../rules/listedSession';
-import { buildSetReport, type JudgedRepetition } from '../rules/buildSetReport';
-import { measuringVersion } from '#core/measurement/measurement';
 import { measureCorrected } from '#core/correction/measureCorrected';
+import { measuringVersion } from '#core/measurement/measurement';
 import { sameLimits } from '#core/protocol/sameLimits';
-import type { LimitsSet } from '#documents/recording/reviewSchema';
+import type { Repository } from '#device/storage/repository';
+import { storageProblem } from '#device/storage/storageProblem';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { recordingTrack } from '#documents/recording/recordingTrack';
+import type { LimitsSet } from '#documents/recording/reviewSchema';
 import { withTakenLimits } from '#documents/recording/withTakenLimits';
-import { storageProblem } from '#device/storage/storageProblem';
-import type { Repository } from '#device/storage/repository';
 import { explainProblem } from '#shell/explainProblem';
 import { judgeAll } from '#shell/tracking/shownRecording';
+import { buildSetReport, type JudgedRepetition } from '../rules/buildSetReport';
+import type { SetReading } from '../rules/listedSession';
 
 /**
  * Reads the result of a recording; a sentence says why it can't be read.

@@ -1,7 +1,7 @@
-import type { ListedSession } from '../rules/listedSession';
 import { findExercise } from '#core/exercises/exercises';
-import { formatValue } from '#words/formatMeasure';
 import type { ReviewSession } from '#features/review/store/keptReview';
+import { formatValue } from '#words/formatMeasure';
+import type { ListedSession } from '../rules/listedSession';
 
 /** Most recordings offered for comparison. */
 const mostOthers = 30;

@@ -1,11 +1,11 @@
 import { useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
-import { useBackup, useBackupState } from '../backupContext';
-import type { BackupContents } from '../store/backup/packBackup';
 import { ErrorLine } from '#ui/components/ErrorLine';
-import { ProgressFill } from '#ui/components/ProgressFill';
 import { HeadDialog } from '#ui/components/HeadDialog';
 import { NewPassphrase, nothingTyped } from '#ui/components/NewPassphrase';
+import { ProgressFill } from '#ui/components/ProgressFill';
+import { useBackup, useBackupState } from '../backupContext';
+import type { BackupContents } from '../store/backup/packBackup';
 
 /** One sealed file of everything: saved, opened, restored. */
 export function BackupButton() {

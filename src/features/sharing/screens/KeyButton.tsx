@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
 import { ErrorLine } from '#ui/components/ErrorLine';
-import { PassphraseField } from '#ui/components/PassphraseField';
 import { HeadDialog } from '#ui/components/HeadDialog';
+import { PassphraseField } from '#ui/components/PassphraseField';
 import { passphraseHint } from '#ui/components/passphraseHint';
 import { useClinic, useClinicState } from '../clinicContext';
 

@@ -1,11 +1,11 @@
-import { coverVideo, coveringFault } from '#device/frames/videosOnDemand';
+import { coveringFault, coverVideo } from '#device/frames/videosOnDemand';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import { storageProblem } from '#device/storage/storageProblem';
 import type { Notes } from '#shell/notes';
 import { saveBlob } from '#shell/saveBlob';
+import type { KeyPair } from '#shell/seal';
 import type { ClinicWorld } from './createClinic';
 import type { SendingWorld } from './createSending';
-import type { KeyPair } from '#shell/seal';
 
 /** The browser as receiving sessions needs it. */
 export function browserClinic(openRepository: () => Promise<OpenedRepository>, notes: Notes): ClinicWorld {

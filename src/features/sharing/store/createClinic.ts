@@ -2,9 +2,9 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import { Problem } from '#core/problem';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import { explainProblem } from '#shell/explainProblem';
-import { saveParcel, standingOf } from './saveParcel';
-import { unpackParcel, type Parcel } from './parcel';
 import { backUpKey, newKeyPair, restoreKey, shortPassphrase, unseal, type KeyPair } from '#shell/seal';
+import { unpackParcel, type Parcel } from './parcel';
+import { saveParcel, standingOf } from './saveParcel';
 
 /** The outcome for a file that was opened. */
 export interface Incoming {

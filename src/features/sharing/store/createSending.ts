@@ -1,14 +1,14 @@
 import { sum } from 'd3-array';
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { CoverOptions } from '#device/frames/coverVideo';
+import type { OpenedRepository } from '#device/storage/openRepository';
+import { storageProblem } from '#device/storage/storageProblem';
 import { coverFor } from '#documents/parcel/coverFor';
 import { isOutOfLine, outOfLineSpans } from '#documents/parcel/outOfLineSpans';
 import { isCovered, type CoveredPart, type PictureCover, type VideoPart } from '#documents/parcel/videoPart';
-import type { OpenedRepository } from '#device/storage/openRepository';
-import { storageProblem } from '#device/storage/storageProblem';
 import { explainProblem } from '#shell/explainProblem';
-import { packParcel, type Parcel, type ParcelSet } from './parcel';
 import { sealFor } from '#shell/seal';
+import { packParcel, type Parcel, type ParcelSet } from './parcel';
 
 /** One way to send a session. */
 export interface SendingChoice {

@@ -1,3 +1,4 @@
+import { Problem } from '#core/problem';
 import {
   askAgain,
   parcelBounds,
@@ -6,7 +7,6 @@ import {
   type ParcelFile,
   type ParcelManifest,
 } from '#documents/parcel/parcelManifest';
-import { Problem } from '#core/problem';
 import { parseRecording } from '#documents/recording/parseRecording';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import type { SessionDocument } from '#documents/session/sessionDocument';

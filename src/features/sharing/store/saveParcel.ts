@@ -1,7 +1,7 @@
 import { Problem } from '#core/problem';
 import type { Repository } from '#device/storage/repository';
-import { saveRecordingDocument } from './saveRecordingDocument';
 import type { Parcel } from './parcel';
+import { saveRecordingDocument } from './saveRecordingDocument';
 
 /** How a parcel compares with what is kept: absent, identical, or another version of the same session. */
 export type Standing = 'new' | 'known' | 'another-version';

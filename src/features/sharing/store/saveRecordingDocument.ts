@@ -1,7 +1,7 @@
-import type { RecordingDocument } from '#documents/recording/recordingDocument';
-import type { SessionDocument } from '#documents/session/sessionDocument';
 import type { FromVideo } from '#device/storage/keptSchemas';
 import type { Repository } from '#device/storage/repository';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import type { SessionDocument } from '#documents/session/sessionDocument';
 
 /** Saves a recording from elsewhere, with its video, replacing one with the same id. */
 export async function saveRecordingDocument(

@@ -1,5 +1,5 @@
-import { useTrackingState } from '#shell/tracking/trackingContext';
 import type { DeviceState } from '#shell/tracking/deviceState';
+import { useTrackingState } from '#shell/tracking/trackingContext';
 
 /** What the pose network runs on, as far as it is known. */
 export function DeviceLine() {

@@ -1,5 +1,7 @@
 import { useState, type FormEvent } from 'react';
 import { Button } from 'react-aria-components';
+import { findTask } from '#core/exercises/exercises';
+import type { PoseModel } from '#core/keypoints/poseModel';
 import { useApp, useAppState } from '#features/review/appContext';
 import { useTracking, useTrackingState } from '#shell/tracking/trackingContext';
 import { BodyHeight } from '#ui/components/BodyHeight';
@@ -8,8 +10,6 @@ import { ErrorLine } from '#ui/components/ErrorLine';
 import { FileDrop } from '#ui/components/FileDrop';
 import { SideChoice } from '#ui/components/SideChoice';
 import { TaskChoice } from '#ui/components/TaskChoice';
-import type { PoseModel } from '#core/keypoints/poseModel';
-import { findTask } from '#core/exercises/exercises';
 import { ChosenVideo } from './ChosenVideo';
 
 const models: Option<PoseModel>[] = [

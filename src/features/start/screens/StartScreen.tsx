@@ -1,7 +1,7 @@
 import { useEffect } from 'react';
 import { Button } from 'react-aria-components';
-import { useNavigation } from '#shell/navigation/navigationContext';
 import { useApp, useAppState } from '#features/review/appContext';
+import { useNavigation } from '#shell/navigation/navigationContext';
 import { useTracking } from '#shell/tracking/trackingContext';
 import { Brand } from '#ui/components/Brand';
 import { ProblemMessage } from '#ui/components/ProblemMessage';

@@ -1,6 +1,6 @@
 import { Button } from 'react-aria-components';
-import { useOffline, useOfflineState } from '../offlineContext';
 import { Message } from '#ui/components/Message';
+import { useOffline, useOfflineState } from '../offlineContext';
 
 /** A newer version is available; it starts only when the user asks for it. */
 export function UpdateMessage({ hasResult }: { hasResult: boolean }) {

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { mapSavedCurves } from '#core/measures/measures';
+import { isProblem, type ProblemKind } from '#core/problem';
 import { backupManifestSchema, readBackupManifest } from '#documents/backup/backupManifest';
 import { manifestSchema, readManifest } from '#documents/parcel/parcelManifest';
-import { isProblem, type ProblemKind } from '#core/problem';
 import { parsePlan } from '#documents/plan/parsePlan';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { parseSession } from '#documents/session/parseSession';

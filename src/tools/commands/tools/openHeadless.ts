@@ -1,8 +1,15 @@
 import { chromium } from '@playwright/test';
-import { liveMarks } from '../../headless/headlessPage';
-import type { BenchRequest, LiveRequest, LiveRun } from '../../headless/headlessPage';
-import type { MeasuredRecording, MeasureRequest } from '../../headless/headlessPage';
-import type { Outcome, Progress, RecordedTimes } from '../../headless/headlessPage';
+import {
+  liveMarks,
+  type BenchRequest,
+  type LiveRequest,
+  type LiveRun,
+  type MeasuredRecording,
+  type MeasureRequest,
+  type Outcome,
+  type Progress,
+  type RecordedTimes,
+} from '../../headless/headlessPage';
 import { CommandProblem } from './commandProblem';
 import { ensureBuilt } from './ensureBuilt';
 import { browserSwitches, findBrowser } from './findBrowser';

@@ -1,5 +1,4 @@
-import { parseArgs } from 'node:util';
-import type { ParseArgsConfig } from 'node:util';
+import { parseArgs, type ParseArgsConfig } from 'node:util';
 import { CommandProblem } from './commandProblem';
 
 /**

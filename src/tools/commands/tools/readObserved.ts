@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { z } from 'zod';
-import { recordingSchema } from '#documents/recording/recordingDocument';
 import { bringUpRecording } from '#documents/recording/bringUpRecording';
+import { recordingSchema } from '#documents/recording/recordingDocument';
 import { isFields } from '#documents/schema/isFields';
 import { CommandProblem } from './commandProblem';
 import type { ObservedRecording } from './remeasureRecording';

@@ -1,13 +1,13 @@
 import Table from 'cli-table3';
-import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { findTask } from '#core/exercises/exercises';
 import { kneeOffLine } from '#core/measures/kneeOffLine';
 import { findMeasure } from '#core/measures/measures';
 import { judgementOf } from '#core/scoring/judge';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { completenessWords } from '#words/completenessWords';
 import { formatMeasure, measureName } from '#words/formatMeasure';
-import { shortCm } from '#words/shortCm';
 import { reasonWords } from '#words/reasonWords';
+import { shortCm } from '#words/shortCm';
 import { formatTempo, tempo } from '#words/tempo';
 import { verdictWords } from '#words/verdictWords';
 

@@ -1,10 +1,10 @@
 import { median } from 'd3-array';
-import { curveValue } from '#core/measurement/curve';
-import { measure } from '#core/measurement/measure';
-import type { Side } from '#core/protocol/side';
 import { kneeProjectionAngleDeg } from '#core/geometry/kneeProjectionAngleDeg';
 import { keypointCount, keypointNames } from '#core/keypoints/keypointNames';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
+import { curveValue } from '#core/measurement/curve';
+import { measure } from '#core/measurement/measure';
+import type { Side } from '#core/protocol/side';
 import { filmTrial, type FilmingCamera } from './filmTrial';
 import { mocapRateHz, trueFrontalDeg, type MocapFrame } from './jointCentres';
 

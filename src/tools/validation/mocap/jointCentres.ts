@@ -1,6 +1,6 @@
-import { toDegrees } from '#core/geometry/degrees';
 import { mean, median } from 'd3-array';
 import { csvParse } from 'd3-dsv';
+import { toDegrees } from '#core/geometry/degrees';
 import type { Side } from '#core/protocol/side';
 
 /** x to the person's left, y up, z forward; m. */

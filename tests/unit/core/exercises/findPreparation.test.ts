@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { exerciseIds, findTask, taskIds } from '#core/exercises/exercises';
-import { needIds, needWords } from '#core/exercises/needs';
 import { findPreparation } from '#core/exercises/findPreparation';
+import { needIds, needWords } from '#core/exercises/needs';
 import { sides } from '#core/protocol/side';
 import { unfit } from '../../../support/unfitWords';
 

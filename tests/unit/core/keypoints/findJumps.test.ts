@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { findJumps } from '#core/keypoints/findJumps';
-import { filmPerson } from '../../../support/syntheticPerson';
 import { smallTrack, type SmallFrame } from '../../../support/smallTrack';
+import { filmPerson } from '../../../support/syntheticPerson';
 
 /** Hips at (x, y), torso upright and as long as told. */
 function person(xPx: number, yPx: number, torsoPx: number): SmallFrame {

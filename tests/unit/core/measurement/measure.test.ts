@@ -1,13 +1,13 @@
 import { mean } from 'd3-array';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { findTask, taskIds, type TaskId } from '#core/exercises/exercises';
+import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import { curveReason, type Curve, type MissingReason } from '#core/measurement/curve';
-import { kneeOffLine } from '#core/measures/kneeOffLine';
 import { measure } from '#core/measurement/measure';
 import type { MeasuredRepetition, Measurement } from '#core/measurement/measurement';
-import type { KeypointTrack } from '#core/keypoints/keypointTrack';
+import { kneeOffLine } from '#core/measures/kneeOffLine';
 import { otherSide, sides } from '#core/protocol/side';
-import { findTask, taskIds, type TaskId } from '#core/exercises/exercises';
 import { filmPerson, mirrorTrack, type Scene, type TrueRepetition } from '../../../support/syntheticPerson';
 
 /**

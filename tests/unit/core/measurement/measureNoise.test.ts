@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { measure } from '#core/measurement/measure';
 import { taskIds, type TaskId } from '#core/exercises/exercises';
+import { measure } from '#core/measurement/measure';
 import { filmPerson } from '../../../support/syntheticPerson';
 
 /**

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { TaskId } from '#core/exercises/exercises';
 import { measure } from '#core/measurement/measure';
 import { measureSet } from '#core/measurement/measureSet';
-import type { TaskId } from '#core/exercises/exercises';
 import { filmPerson } from '../../../support/syntheticPerson';
 
 const setupOf = (task: TaskId) => ({ task, side: 'left' }) as const;

@@ -1,9 +1,9 @@
 import { mean, median } from 'd3-array';
 import { describe, expect, it } from 'vitest';
+import { taskIds, type TaskId } from '#core/exercises/exercises';
 import { curveValue } from '#core/measurement/curve';
 import { measure } from '#core/measurement/measure';
 import { sides } from '#core/protocol/side';
-import { taskIds, type TaskId } from '#core/exercises/exercises';
 import type { CameraSettings } from '../../../support/pinholeCamera';
 import { filmPerson, type Scene } from '../../../support/syntheticPerson';
 

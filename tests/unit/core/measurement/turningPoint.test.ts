@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { measure } from '#core/measurement/measure';
 import { findTask, taskIds } from '#core/exercises/exercises';
+import { measure } from '#core/measurement/measure';
 import { filmPerson } from '../../../support/syntheticPerson';
 
 describe.each(taskIds)('the far end of a %s', (task) => {

@@ -1,10 +1,10 @@
 import { mean } from 'd3-array';
 import { describe, expect, it } from 'vitest';
+import { findTask, taskIds, type TaskId } from '#core/exercises/exercises';
 import { measure } from '#core/measurement/measure';
 import { mapMeasures, type MeasureId } from '#core/measures/measures';
 import { pelvicDrop } from '#core/measures/pelvicDrop';
 import { otherSide, sides, type Side } from '#core/protocol/side';
-import { findTask, taskIds, type TaskId } from '#core/exercises/exercises';
 import type { CameraSettings } from '../../../support/pinholeCamera';
 import { filmPerson, type TrueFrame } from '../../../support/syntheticPerson';
 

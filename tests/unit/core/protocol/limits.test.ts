@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { limitEnds } from '#core/measures/limitEnd';
+import { findMeasure, measureIds, type MeasureId } from '#core/measures/measures';
 import {
   addedMeasures,
   defaultLimits,
@@ -6,8 +8,6 @@ import {
   limitsInRange,
   withLimit,
 } from '#core/protocol/limits';
-import { limitEnds } from '#core/measures/limitEnd';
-import { findMeasure, measureIds, type MeasureId } from '#core/measures/measures';
 import { sameLimits } from '#core/protocol/sameLimits';
 
 describe('defaultLimits', () => {

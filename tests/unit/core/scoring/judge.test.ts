@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { missingReasons, reasonCode } from '#core/measurement/curve';
+import type { MeasuredRepetition } from '#core/measurement/measurement';
+import type { MeasureRange } from '#core/measurement/measureRange';
 import { kneeAngle } from '#core/measures/kneeAngle';
 import { mapMeasures } from '#core/measures/measures';
-import type { MeasureRange } from '#core/measurement/measureRange';
-import type { MeasuredRepetition } from '#core/measurement/measurement';
 import type { Limits } from '#core/protocol/limits';
 import { kneeDirection } from '#core/scoring/deciding';
 import { judge, judgementOf } from '#core/scoring/judge';

@@ -2,13 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { measure } from '#core/measurement/measure';
 import type { MeasureRange } from '#core/measurement/measureRange';
-import { defaultLimits, withLimit, type Limits } from '#core/protocol/limits';
 import { limitEnds } from '#core/measures/limitEnd';
 import { findMeasure, measureIds, type MeasureId } from '#core/measures/measures';
+import { defaultLimits, withLimit, type Limits } from '#core/protocol/limits';
+import { beyondLimit } from '#core/scoring/beyondLimit';
 import { decidingMeasure, decidingWay } from '#core/scoring/deciding';
 import { judge, judgementOf } from '#core/scoring/judge';
 import { judgeMeasure } from '#core/scoring/judgeMeasure';
-import { beyondLimit } from '#core/scoring/beyondLimit';
 import { leastMeasuredShare } from '#core/scoring/verdict';
 import { filmPerson } from '../../../support/syntheticPerson';
 

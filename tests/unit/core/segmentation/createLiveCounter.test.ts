@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { findTask, type TaskId } from '#core/exercises/exercises';
 import { keypointCount, keypointNames } from '#core/keypoints/keypointNames';
 import { measure } from '#core/measurement/measure';
-import { findTask, type TaskId } from '#core/exercises/exercises';
 import { createLiveCounter } from '#core/segmentation/createLiveCounter';
 import { findExcursions } from '#core/segmentation/findExcursions';
 import { excursionLevels } from '#core/segmentation/findRepetitions';

@@ -1,7 +1,7 @@
 import { mean } from 'd3-array';
 import { describe, expect, it } from 'vitest';
-import { measure } from '#core/measurement/measure';
 import { findTask, taskIds, type TaskId } from '#core/exercises/exercises';
+import { measure } from '#core/measurement/measure';
 import { filmPerson, type Scene } from '../../../support/syntheticPerson';
 
 /** Goal for the mean absolute error of all events. */

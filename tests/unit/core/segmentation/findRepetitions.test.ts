@@ -1,7 +1,7 @@
 import { mean } from 'd3-array';
 import { describe, expect, it } from 'vitest';
-import { sides } from '#core/protocol/side';
 import { findTask, type Task } from '#core/exercises/exercises';
+import { sides } from '#core/protocol/side';
 import { findRepetitions, type RepetitionSignals } from '#core/segmentation/findRepetitions';
 import { scaleToExcursion } from '#core/segmentation/scaleToExcursion';
 import { filmPerson, type Film, type Scene } from '../../../support/syntheticPerson';

@@ -1,5 +1,5 @@
-import { vec3 } from 'gl-matrix';
 import fc from 'fast-check';
+import { vec3 } from 'gl-matrix';
 import { describe, expect, it } from 'vitest';
 import { headingDeg, toBodyFrame } from '#core/view/bodyFrame';
 import type { Path } from '#core/view/path';

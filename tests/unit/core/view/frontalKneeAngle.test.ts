@@ -1,5 +1,5 @@
-import { vec2 } from 'gl-matrix';
 import fc from 'fast-check';
+import { vec2 } from 'gl-matrix';
 import { describe, expect, it } from 'vitest';
 import { otherSide, sides } from '#core/protocol/side';
 import {

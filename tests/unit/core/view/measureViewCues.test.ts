@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { otherSide, sides, type Side } from '#core/protocol/side';
 import type { ViewSign } from '#core/exercises/exercise';
 import { findTask, type TaskId } from '#core/exercises/exercises';
+import { otherSide, sides, type Side } from '#core/protocol/side';
 import { liftLeg, segmentsPx } from '#core/view/liftLeg';
 import { measureViewCues, type ViewedLeg, type ViewScene } from '#core/view/measureViewCues';
 import { filmFocalPx as focalPx, pictureJoint, pictureLeg } from '../../../support/pictureLeg';

@@ -1,6 +1,6 @@
 import { describe, expect, it, vi } from 'vitest';
 import type { CameraDevices } from '#device/camera/cameraDevices';
-import { cameraProblemKinds, CameraProblem, cameraWayOut } from '#device/camera/cameraProblem';
+import { CameraProblem, cameraProblemKinds, cameraWayOut } from '#device/camera/cameraProblem';
 import { listCameras } from '#device/camera/listCameras';
 import { openCamera } from '#device/camera/openCamera';
 import { watchCameras } from '#device/camera/watchCameras';

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { recordVideo, type RecordingOptions } from '#device/camera/recordVideo';
 import type { RecordingProblem } from '#device/camera/recordingProblem';
+import { recordVideo, type RecordingOptions } from '#device/camera/recordVideo';
 
 /** The part of a browser's recorder that is used; the test makes its events. */
 class FakeRecorder {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { CameraProblem } from '#device/camera/cameraProblem';
 import type { Camera } from '#device/camera/camera';
+import { CameraProblem } from '#device/camera/cameraProblem';
 import { createCameraLoop, type CameraLoopParts } from '#device/live/createCameraLoop';
 import type { LiveFrame } from '#device/live/liveFrame';
 import type { LivePicture } from '#device/live/pictureFeed';

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { taskIds, type TaskId } from '#core/exercises/exercises';
 import { keypointCount } from '#core/keypoints/keypointNames';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
-import { createLiveSet, type LiveSetEvent, type LiveSetOptions } from '#device/live/createLiveSet';
-import type { LiveFrame } from '#device/live/liveFrame';
 import { measure } from '#core/measurement/measure';
 import { defaultLimits } from '#core/protocol/limits';
-import { taskIds, type TaskId } from '#core/exercises/exercises';
 import { kneeDirection } from '#core/scoring/deciding';
 import { judge } from '#core/scoring/judge';
+import { createLiveSet, type LiveSetEvent, type LiveSetOptions } from '#device/live/createLiveSet';
+import type { LiveFrame } from '#device/live/liveFrame';
 import { filmPerson, type Scene } from '../../../support/syntheticPerson';
 
 /** The page's clock when the camera begins. */

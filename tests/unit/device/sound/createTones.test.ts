@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
-import { toneKinds } from '#device/sound/toneKind';
 import { createSound } from '#device/sound/createSound';
 import { createTones } from '#device/sound/createTones';
+import { toneKinds } from '#device/sound/toneKind';
 import { toneNotes } from '#device/sound/toneNotes';
 
 /** An audio context that writes down the notes which were started. */

@@ -1,16 +1,16 @@
 import { describe, expect, it, vi } from 'vitest';
-import type { RecordingDocument } from '#documents/recording/recordingDocument';
-import { recordingHead } from '#documents/recording/recordingHead';
 import { createRepository } from '#device/storage/createRepository';
 import { createMarks } from '#device/storage/marks';
 import { createMemoryVideos } from '#device/storage/memoryVideos';
 import { tableNames, type RecordChange } from '#device/storage/records';
 import type { StorageProblem } from '#device/storage/storageProblem';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { recordingHead } from '#documents/recording/recordingHead';
 import { keptOf, version5 } from '../../../support/olderRecording';
 import { createTestDevice } from '../../../support/openTestRepository';
 import { smallRecording, smallRecordingParts } from '../../../support/smallRecording';
-import { rowsOf, smallSetStart } from '../../../support/smallSet';
 import { smallSession } from '../../../support/smallSession';
+import { rowsOf, smallSetStart } from '../../../support/smallSet';
 
 const recording = smallRecording();
 const session = smallSession();

@@ -4,8 +4,8 @@ import { createMemoryVideos } from '#device/storage/memoryVideos';
 import { openRepository } from '#device/storage/openRepository';
 import { storageProblem } from '#device/storage/storageProblem';
 import { smallRecording } from '../../../support/smallRecording';
-import { smallSetStart } from '../../../support/smallSet';
 import { smallSession } from '../../../support/smallSession';
+import { smallSetStart } from '../../../support/smallSet';
 
 const named = (name: string) => Object.assign(new Error('from the browser'), { name });
 const openMemory = {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { trackVideo, type TrackingProgress } from '#device/tracking/trackVideo';
-import type { Frame, FrameSource, VideoFacts } from '#device/frames/frameSource';
 import { keypointCount } from '#core/keypoints/keypointNames';
 import type { KeypointRow } from '#core/keypoints/keypointTrack';
+import type { Frame, FrameSource, VideoFacts } from '#device/frames/frameSource';
 import type { PoseTracker } from '#device/pose/poseTracker';
+import { trackVideo, type TrackingProgress } from '#device/tracking/trackVideo';
 
 class FakePicture {
   closed = false;

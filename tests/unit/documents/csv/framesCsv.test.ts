@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { csvParse } from 'd3-dsv';
 import { describe, expect, it } from 'vitest';
-import { framesCsv } from '#documents/csv/framesCsv';
 import { keypointNames } from '#core/keypoints/keypointNames';
 import { curveReason, curveValue } from '#core/measurement/curve';
 import { measure } from '#core/measurement/measure';
+import { framesCsv } from '#documents/csv/framesCsv';
 import { smallSetup } from '../../../support/smallRecording';
 import { filmPerson } from '../../../support/syntheticPerson';
 

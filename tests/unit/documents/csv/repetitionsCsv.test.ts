@@ -1,14 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { csvParse } from 'd3-dsv';
 import { describe, expect, it } from 'vitest';
-import { repetitionsCsv } from '#documents/csv/repetitionsCsv';
 import { blankCurve, reasonCode } from '#core/measurement/curve';
-import { mapMeasures } from '#core/measures/measures';
-import type { MeasureRange } from '#core/measurement/measureRange';
 import type { Measurement } from '#core/measurement/measurement';
+import type { MeasureRange } from '#core/measurement/measureRange';
+import { mapMeasures } from '#core/measures/measures';
 import { judge, judgementOf } from '#core/scoring/judge';
-import { smallRecordingParts } from '../../../support/smallRecording';
+import { repetitionsCsv } from '#documents/csv/repetitionsCsv';
 import { rangesWith } from '../../../support/kneeJudgement';
+import { smallRecordingParts } from '../../../support/smallRecording';
 
 const limits = { 'knee-angle': { least: -7, most: 10 } };
 const rowsOf = (measurement: Measurement, note = '') =>

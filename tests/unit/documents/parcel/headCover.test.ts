@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { headCover } from '#documents/parcel/headCover';
 import { keypointNames, type KeypointName } from '#core/keypoints/keypointNames';
+import { headCover } from '#documents/parcel/headCover';
 import { smallTrack, type SmallFrame } from '../../../support/smallTrack';
 
 const headNames = keypointNames.slice(0, 11);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { Verdict } from '#core/scoring/verdict';
 import { coverFor } from '#documents/parcel/coverFor';
 import { isOutOfLine, outOfLineSpans } from '#documents/parcel/outOfLineSpans';
-import type { Verdict } from '#core/scoring/verdict';
 import { smallRecording } from '../../../support/smallRecording';
 
 const recording = smallRecording();

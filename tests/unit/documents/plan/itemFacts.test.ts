@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { freeRecording } from '#documents/plan/freeRecording';
-import type { HoldItem, RepetitionItem } from '#documents/plan/planDocument';
 import { doseWords, itemFacts } from '#documents/plan/itemFacts';
+import type { HoldItem, RepetitionItem } from '#documents/plan/planDocument';
 
 const sitToStand: RepetitionItem = {
   ...freeRecording({ task: 'split-stance-sit-to-stand', side: 'right', sets: 2, repetitions: 6 }),

@@ -1,6 +1,9 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { mapMeasures } from '#core/measures/measures';
+import { isProblem } from '#core/problem';
+import { defaultLimits, limitedMeasures } from '#core/protocol/limits';
 import { parsePlan } from '#documents/plan/parsePlan';
 import {
   planSchema,
@@ -8,12 +11,9 @@ import {
   type PlanDocument,
   type RepetitionItem,
 } from '#documents/plan/planDocument';
-import { isProblem } from '#core/problem';
 import { largestPlanBytes, planBounds } from '#documents/plan/planRanges';
-import { smallItem, smallPlan } from '../../../support/smallPlan';
 import { anyLimits } from '../../../support/anyLimits';
-import { defaultLimits, limitedMeasures } from '#core/protocol/limits';
-import { mapMeasures } from '#core/measures/measures';
+import { smallItem, smallPlan } from '../../../support/smallPlan';
 
 function problemOf(text: string): string | null {
   try {

@@ -1,16 +1,16 @@
+import { readFileSync } from 'node:fs';
+import { inflateRawSync } from 'node:zlib';
 import { sha256 } from '@noble/hashes/sha2.js';
 import { base64urlnopad } from '@scure/base';
 import fc from 'fast-check';
 import { deflateSync, strToU8 } from 'fflate';
-import { readFileSync } from 'node:fs';
-import { inflateRawSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
-import { projectRoot } from '#tools/commands/tools/projectRoot';
-import { carriesPlan } from '#documents/plan/carriesPlan';
-import { longestFragment, planFromFragment, planToFragment } from '#documents/plan/planLink';
-import { parsePlan } from '#documents/plan/parsePlan';
 import { isProblem } from '#core/problem';
+import { carriesPlan } from '#documents/plan/carriesPlan';
+import { parsePlan } from '#documents/plan/parsePlan';
+import { longestFragment, planFromFragment, planToFragment } from '#documents/plan/planLink';
 import { largestPlanBytes } from '#documents/plan/planRanges';
+import { projectRoot } from '#tools/commands/tools/projectRoot';
 import { smallPlan } from '../../../support/smallPlan';
 
 const example = parsePlan(readFileSync(`${projectRoot}fixtures/example.plan.json`, 'utf8'));

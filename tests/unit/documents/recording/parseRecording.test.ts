@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { isProblem } from '#core/problem';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { recordingSchema, type RecordingDocument } from '#documents/recording/recordingDocument';
-import { isProblem } from '#core/problem';
 import { smallRecording } from '../../../support/smallRecording';
 
 const text = JSON.stringify(smallRecording());

@@ -1,19 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { createApp } from '#features/review/store/createApp';
+import { taskIds } from '#core/exercises/exercises';
 import { keypointCount } from '#core/keypoints/keypointNames';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import { poseModels } from '#core/keypoints/poseModel';
 import { measure } from '#core/measurement/measure';
 import { sides } from '#core/protocol/side';
-import { taskIds } from '#core/exercises/exercises';
 import { buildRecording } from '#documents/recording/buildRecording';
-import { remeasureRecording } from '#tools/commands/tools/remeasureRecording';
 import { parseRecording } from '#documents/recording/parseRecording';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { createApp } from '#features/review/store/createApp';
+import { remeasureRecording } from '#tools/commands/tools/remeasureRecording';
 import { anyLimits } from '../../../support/anyLimits';
-import { filmPerson } from '../../../support/syntheticPerson';
 import { fakeAdapters } from '../../../support/fakeAdapters';
+import { filmPerson } from '../../../support/syntheticPerson';
 
 /** Numbers as a network gives them, with now and then one that none would. */
 const coordinate = fc.oneof(

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { parseSession } from '#documents/session/parseSession';
 import { isProblem } from '#core/problem';
+import { parseSession } from '#documents/session/parseSession';
 import type { SessionDocument } from '#documents/session/sessionDocument';
 import { smallSession } from '../../../support/smallSession';
 

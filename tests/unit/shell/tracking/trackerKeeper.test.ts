@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { createTrackerKeeper } from '#shell/tracking/trackerKeeper';
 import type { PoseTracker } from '#device/pose/poseTracker';
+import { createTrackerKeeper } from '#shell/tracking/trackerKeeper';
 
 /** A tracker whose loads take as long as the test says. */
 function slowTracker() {

@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { projectRoot } from '#tools/commands/tools/projectRoot';
 import { pagePolicy, securityHeaders } from '#tools/build/securityHeaders';
+import { projectRoot } from '#tools/commands/tools/projectRoot';
 
 const policies = { page: pagePolicy, headers: securityHeaders['Content-Security-Policy']! };
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { fuzzedParsers } from '#tools/commands/tools/fuzzedParsers';
 import { isProblem, Problem } from '#core/problem';
+import { fuzzedParsers } from '#tools/commands/tools/fuzzedParsers';
 import { fuzzParser } from '#tools/commands/tools/fuzzParser';
 
 describe('mutated documents', { timeout: 60_000 }, () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { readLimits } from '#tools/commands/tools/readLimits';
 import { defaultLimits } from '#core/protocol/limits';
+import { readLimits } from '#tools/commands/tools/readLimits';
 
 describe('readLimits(words)', () => {
   it('keeps the defaults where nothing is named', () => {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { readoutAt } from '#ui/components/readoutAt';
-import { plotScales } from '#ui/components/plotScales';
 import { reasonCode } from '#core/measurement/curve';
 import type { Measurement } from '#core/measurement/measurement';
+import { plotScales } from '#ui/components/plotScales';
+import { readoutAt } from '#ui/components/readoutAt';
 
 const measurement = {
   timesMs: Float64Array.of(0, 100, 200),

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { reduceCurve } from '#ui/components/reduceCurve';
 import { reasonCode } from '#core/measurement/curve';
+import { reduceCurve } from '#ui/components/reduceCurve';
 
 function curve(values: (number | null)[]) {
   return {

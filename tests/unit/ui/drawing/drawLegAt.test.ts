@@ -1,15 +1,15 @@
 import { createCanvas } from 'canvas';
 import { describe, expect, it } from 'vitest';
+import { reasonCode, type MissingReason } from '#core/measurement/curve';
+import { measure } from '#core/measurement/measure';
+import { defaultLimits } from '#core/protocol/limits';
+import type { Verdict } from '#core/scoring/verdict';
 import type { Context2d } from '#ui/drawing/canvasShapes';
 import { drawKnee } from '#ui/drawing/drawKnee';
 import { drawLane } from '#ui/drawing/drawLane';
 import { drawLegAt } from '#ui/drawing/drawLegAt';
-import { verdictColours } from '#ui/drawing/verdictForm';
-import { reasonCode, type MissingReason } from '#core/measurement/curve';
-import { measure } from '#core/measurement/measure';
-import { defaultLimits } from '#core/protocol/limits';
 import type { LaneShape } from '#ui/drawing/laneShape';
-import type { Verdict } from '#core/scoring/verdict';
+import { verdictColours } from '#ui/drawing/verdictForm';
 import { filmPerson } from '../../../support/syntheticPerson';
 
 function sheet(width = 200, height = 200) {

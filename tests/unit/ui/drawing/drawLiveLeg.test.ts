@@ -1,9 +1,9 @@
 import { createCanvas } from 'canvas';
 import { describe, expect, it } from 'vitest';
-import type { Context2d } from '#ui/drawing/canvasShapes';
-import { drawLiveLeg } from '#ui/drawing/drawLiveLeg';
 import { keypointCount, keypointNames, type KeypointName } from '#core/keypoints/keypointNames';
 import { defaultLimits } from '#core/protocol/limits';
+import type { Context2d } from '#ui/drawing/canvasShapes';
+import { drawLiveLeg } from '#ui/drawing/drawLiveLeg';
 
 /** Points at (x, y), seen with full confidence; all others unseen. */
 function rowOf(points: Partial<Record<KeypointName, [x: number, y: number]>>): Float32Array {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { kneeOffsetPx } from '#ui/drawing/kneeOffsetPx';
 import { kneeProjectionAngleDeg } from '#core/geometry/kneeProjectionAngleDeg';
+import { kneeOffsetPx } from '#ui/drawing/kneeOffsetPx';
 
 describe('kneeOffsetPx(toHipPx, toAnklePx, angleDeg)', () => {
   it('gives the hand-worked offset at equal distances', () => {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { kneeStateAt } from '#ui/drawing/kneeStateAt';
-import { picturePointing } from '#ui/drawing/verdictForm';
 import { reasonCode } from '#core/measurement/curve';
 import type { Measurement } from '#core/measurement/measurement';
+import { kneeStateAt } from '#ui/drawing/kneeStateAt';
+import { picturePointing } from '#ui/drawing/verdictForm';
 
 const limits = { 'knee-angle': { least: -6, most: 10 } };
 const measurement = {

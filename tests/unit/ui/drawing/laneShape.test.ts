@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { kneeProjectionAngleDeg } from '#core/geometry/kneeProjectionAngleDeg';
 import type { FrameLeg } from '#core/keypoints/frameLeg';
 import { laneAngles } from '#ui/drawing/laneAngles';
 import { laneShape } from '#ui/drawing/laneShape';
-import { kneeProjectionAngleDeg } from '#core/geometry/kneeProjectionAngleDeg';
 
 const limits = { 'knee-angle': { least: -7, most: 12 } };
 const square = { inwardDeg: 12, straightDeg: 0, outwardDeg: -7 };

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { keypointCount } from '#core/keypoints/keypointNames';
 import { personBox } from '#ui/drawing/personBox';
 import { placePicture } from '#ui/drawing/placePicture';
-import { keypointCount } from '#core/keypoints/keypointNames';
 
 /** Frames in which the joints spread evenly over a box from (100, 200) to (164, 400). */
 function track(frames: number) {

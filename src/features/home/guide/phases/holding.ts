@@ -1,5 +1,5 @@
-import type { HoldItem } from '#documents/plan/planDocument';
 import type { HoldState } from '#core/segmentation/createHoldTimer';
+import type { HoldItem } from '#documents/plan/planDocument';
 import { capitalised } from '#words/capitalised';
 import { holdAt } from '../holdAt';
 import { lines, seconds } from '../lines';

@@ -2,7 +2,7 @@ import { startCounting, stopCounting } from '../counting';
 import { guideTimes } from '../guideTimes';
 import { lines, stepLine } from '../lines';
 import { discardRecording, startRecording } from '../recording';
-import { enter, lastedMs, needsCamera, say, preparationOf, stepOf, type Turn } from '../turn';
+import { enter, lastedMs, needsCamera, preparationOf, say, stepOf, type Turn } from '../turn';
 import { enterReady } from './ready';
 
 /** Begins the current set. */

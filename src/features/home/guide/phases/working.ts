@@ -1,7 +1,7 @@
-import type { RepetitionItem, Tempo } from '#documents/plan/planDocument';
 import { findTask } from '#core/exercises/exercises';
-import { startCounting } from '../counting';
 import type { ToneKind } from '#device/sound/toneKind';
+import type { RepetitionItem, Tempo } from '#documents/plan/planDocument';
+import { startCounting } from '../counting';
 import type { HeardVerdict } from '../guideEvent';
 import { guideTimes } from '../guideTimes';
 import { lines } from '../lines';

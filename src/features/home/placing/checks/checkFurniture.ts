@@ -1,5 +1,5 @@
-import type { PlacingFacts } from '../placing';
 import type { Task } from '#core/exercises/exercises';
+import type { PlacingFacts } from '../placing';
 import type { PlacingFinding } from './placingFinding';
 
 const furniture = ['chair', 'step'] as const;

@@ -1,9 +1,9 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import { explainProblem } from '#shell/explainProblem';
-import { sealByPassphrase, passphraseFault, unsealByPassphrase } from '#shell/seal';
-import { packBackup, type BackupContents } from './packBackup';
+import { passphraseFault, sealByPassphrase, unsealByPassphrase } from '#shell/seal';
 import { openBackup, type ReadableBackup } from './openBackup';
+import { packBackup, type BackupContents } from './packBackup';
 import { checkBackup, restoreBackup, type BackupReport } from './restoreBackup';
 
 export interface BackupState {

@@ -1,16 +1,16 @@
+import { Problem } from '#core/problem';
+import { planRecordSchema, type PlanRecord } from '#device/storage/keptSchemas';
 import {
   backupBounds,
   readBackupManifest,
   takeAnotherCopy,
   type BackupFile,
 } from '#documents/backup/backupManifest';
-import { Problem } from '#core/problem';
-import { z } from '#documents/schema/zod';
 import { parseRecording } from '#documents/recording/parseRecording';
-import { readSession } from '#documents/session/readSession';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { z } from '#documents/schema/zod';
+import { readSession } from '#documents/session/readSession';
 import type { SessionDocument } from '#documents/session/sessionDocument';
-import { planRecordSchema, type PlanRecord } from '#device/storage/keptSchemas';
 import { firstLine } from '../firstLine';
 import { hashOf, unpackPart } from '../packedPart';
 

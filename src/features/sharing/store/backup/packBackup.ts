@@ -1,5 +1,5 @@
-import { backupVersion, type BackupFile, type BackupManifest } from '#documents/backup/backupManifest';
 import type { Repository } from '#device/storage/repository';
+import { backupVersion, type BackupFile, type BackupManifest } from '#documents/backup/backupManifest';
 import { hashOf, packPart } from '../packedPart';
 
 /** What is in a backup, for display. */

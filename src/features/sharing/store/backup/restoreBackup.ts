@@ -1,7 +1,7 @@
-import { saveRecordingDocument } from '../saveRecordingDocument';
 import type { Repository } from '#device/storage/repository';
-import { noContents, type BackupContents } from './packBackup';
+import { saveRecordingDocument } from '../saveRecordingDocument';
 import type { BackupEntry, ReadableBackup } from './openBackup';
+import { noContents, type BackupContents } from './packBackup';
 
 /** How an entry compares with what is kept here: absent, the same, or another version. */
 type Standing = 'new' | 'same' | 'different';

@@ -8,8 +8,8 @@ import type { Videos } from '#device/storage/videos';
 import { createTestDevice } from '../../../../support/openTestRepository';
 import { quickScrypt } from '../../../../support/quickScrypt';
 import { smallRecording } from '../../../../support/smallRecording';
-import { smallSetStart } from '../../../../support/smallSet';
 import { smallSession } from '../../../../support/smallSession';
+import { smallSetStart } from '../../../../support/smallSet';
 
 const passphrase = 'otter river stone lamp';
 const recording = smallRecording();

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { verdicts } from '#core/scoring/verdict';
 import type { GuideEffect } from '#features/home/guide/guideEffect';
 import { guidePresses, type GuideEvent } from '#features/home/guide/guideEvent';
 import type { GuidePhase } from '#features/home/guide/guideState';
-import { verdicts } from '#core/scoring/verdict';
 import { smallHold, smallItem } from '../../../../support/smallPlan';
 import { unfit } from '../../../../support/unfitWords';
 import { optionsFor, Walk } from './walk';

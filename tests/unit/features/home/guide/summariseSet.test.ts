@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { summariseSet } from '#features/home/guide/summariseSet';
 import { missingReasons, type MissingReason } from '#core/measurement/curve';
-import { judgementOf } from '#core/scoring/judge';
-import { kneeJudged } from '../../../../support/kneeJudgement';
 import type { LimitEnd } from '#core/measures/limitEnd';
 import { measureIds, type MeasureId } from '#core/measures/measures';
+import { judgementOf } from '#core/scoring/judge';
+import { summariseSet } from '#features/home/guide/summariseSet';
+import { kneeJudged } from '../../../../support/kneeJudgement';
 import { unfit } from '../../../../support/unfitWords';
 
 const extreme = { value: 0.3, band: 0.01, sample: 3, timeMs: 120 };

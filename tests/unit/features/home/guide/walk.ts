@@ -1,10 +1,10 @@
+import type { PlanItem } from '#documents/plan/planDocument';
+import { planSteps } from '#documents/plan/planSteps';
 import { advanceGuide, startGuide } from '#features/home/guide/advanceGuide';
 import type { GuideEffect } from '#features/home/guide/guideEffect';
 import type { GuideEvent, GuidePress } from '#features/home/guide/guideEvent';
 import type { GuideOptions, GuidePhase, GuideState } from '#features/home/guide/guideState';
 import { readGuide } from '#features/home/guide/readGuide';
-import type { PlanItem } from '#documents/plan/planDocument';
-import { planSteps } from '#documents/plan/planSteps';
 
 export function optionsFor(items: readonly PlanItem[]): GuideOptions {
   return { steps: planSteps(items), beyondPainLimit: 'Call the practice.', outsideSound: true };

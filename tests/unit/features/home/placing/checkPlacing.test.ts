@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { taskIds } from '#core/exercises/exercises';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import type { Setup } from '#core/measurement/measurement';
+import { sides } from '#core/protocol/side';
 import { checkPlacing } from '#features/home/placing/checkPlacing';
 import { placingCheckIds, type PlacingArrow, type PlacingCheckId } from '#features/home/placing/placing';
-import { sides } from '#core/protocol/side';
-import { taskIds } from '#core/exercises/exercises';
+import { wordsWidthEm } from '#features/home/screens/fitWords';
 import { filmSeated, filmStanding } from '../../../../support/filmStill';
 import { mirrorTrack, type Scene } from '../../../../support/syntheticPerson';
-import { wordsWidthEm } from '#features/home/screens/fitWords';
 import { trackUpTo } from '../../../../support/trackUpTo';
 import { unfit } from '../../../../support/unfitWords';
 

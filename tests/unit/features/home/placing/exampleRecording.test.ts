@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { checkPlacing } from '#features/home/placing/checkPlacing';
-import { createPlacing } from '#features/home/placing/createPlacing';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { recordingTrack } from '#documents/recording/recordingTrack';
+import { checkPlacing } from '#features/home/placing/checkPlacing';
+import { createPlacing } from '#features/home/placing/createPlacing';
 import { trackUpTo } from '../../../../support/trackUpTo';
 
 const recording = parseRecording(readFileSync('fixtures/example.session.json', 'utf8'));

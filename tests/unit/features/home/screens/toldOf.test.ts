@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { HeardVerdict } from '#features/home/guide/guideEvent';
 import { freeRecording } from '#documents/plan/freeRecording';
 import type { FeedbackMode } from '#documents/plan/planDocument';
+import type { HeardVerdict } from '#features/home/guide/guideEvent';
 import { toldOf } from '#features/home/screens/toldOf';
 
 const item = (feedback: FeedbackMode) => ({

@@ -1,12 +1,12 @@
 import { describe, expect, it, onTestFinished, vi } from 'vitest';
-import { createBackgroundMeasuring } from '#features/home/store/backgroundMeasuring';
-import type { FrameSource } from '#device/frames/frameSource';
 import { Problem } from '#core/problem';
+import type { FrameSource } from '#device/frames/frameSource';
+import { createMarks, type Marks } from '#device/storage/marks';
 import { parseRecording } from '#documents/recording/parseRecording';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
-import { createMarks, type Marks } from '#device/storage/marks';
-import { createTestDevice } from '../../../../support/openTestRepository';
+import { createBackgroundMeasuring } from '#features/home/store/backgroundMeasuring';
 import { facts, fakeAdapters, film, recordingText } from '../../../../support/fakeAdapters';
+import { createTestDevice } from '../../../../support/openTestRepository';
 
 const idOf = (digit: number) => `${digit}b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11`;
 const frames = film.track.timesMs.length;

@@ -1,26 +1,26 @@
 import { vi } from 'vitest';
-import { createBackgroundMeasuring } from '#features/home/store/backgroundMeasuring';
-import { createApp } from '#features/review/store/createApp';
-import { createHome } from '#features/home/store/createHome';
-import type { HomeAdapters } from '#features/home/store/homeAdapters';
-import { freshParts, partOf } from '#features/home/store/homeState';
+import { buildKeypointTrack, type KeypointRow } from '#core/keypoints/keypointTrack';
 import type { Camera } from '#device/camera/camera';
 import { CameraProblem } from '#device/camera/cameraProblem';
 import { RecordingProblem } from '#device/camera/recordingProblem';
 import type { VideoRecording } from '#device/camera/recordVideo';
-import type { GuidePhase } from '#features/home/guide/guideState';
-import { buildKeypointTrack, type KeypointRow } from '#core/keypoints/keypointTrack';
-import { createLiveSet } from '#device/live/createLiveSet';
 import type { DeviceCheck } from '#device/live/checkDevice';
+import { createLiveSet } from '#device/live/createLiveSet';
 import type { LivePicture, PictureFeed } from '#device/live/pictureFeed';
-import { viewFromBends } from '#features/home/placing/viewFromBends';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
 import { StorageProblem } from '#device/storage/storageProblem';
+import type { GuidePhase } from '#features/home/guide/guideState';
+import { viewFromBends } from '#features/home/placing/viewFromBends';
+import { createBackgroundMeasuring } from '#features/home/store/backgroundMeasuring';
+import { createHome } from '#features/home/store/createHome';
+import type { HomeAdapters } from '#features/home/store/homeAdapters';
+import { freshParts, partOf } from '#features/home/store/homeState';
+import { createApp } from '#features/review/store/createApp';
+import { facts, fakeAdapters, fakeSource, fakeTracker, film, rowOf } from '../../../../support/fakeAdapters';
+import { createTestDevice } from '../../../../support/openTestRepository';
 import { createSilentSound } from '../../../../support/silentSound';
 import { smallPlan } from '../../../../support/smallPlan';
-import { createTestDevice } from '../../../../support/openTestRepository';
-import { facts, fakeAdapters, fakeSource, fakeTracker, film, rowOf } from '../../../../support/fakeAdapters';
 
 /** Everything that has been promised by now has come. */
 export const settle = async () => {

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { interruptedReason, keepInterrupted } from '#features/home/store/keepInterrupted';
 import { Problem } from '#core/problem';
 import type { SetStart } from '#device/storage/keptSchemas';
-import { createTestDevice } from '../../../../support/openTestRepository';
-import { rowsOf, smallSetStart } from '../../../../support/smallSet';
-import { smallSession } from '../../../../support/smallSession';
+import { interruptedReason, keepInterrupted } from '#features/home/store/keepInterrupted';
 import { facts, fakeAdapters, film } from '../../../../support/fakeAdapters';
+import { createTestDevice } from '../../../../support/openTestRepository';
+import { smallSession } from '../../../../support/smallSession';
+import { rowsOf, smallSetStart } from '../../../../support/smallSet';
 
 const rows = rowsOf(film.track);
 const start: SetStart = { ...smallSetStart(), widthPx: film.track.widthPx, heightPx: film.track.heightPx };

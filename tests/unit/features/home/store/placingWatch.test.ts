@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { createPlacingWatch } from '#features/home/store/placingWatch';
 import { frameCount } from '#core/keypoints/keypointTrack';
 import type { Placing } from '#features/home/placing/placing';
-import { filmStanding } from '../../../../support/filmStill';
+import { createPlacingWatch } from '#features/home/store/placingWatch';
 import { rowOf } from '../../../../support/fakeAdapters';
+import { filmStanding } from '../../../../support/filmStill';
 
 const { track } = filmStanding({ side: 'left', noisePx: 0.7 });
 const setup = { task: 'single-leg-squat', side: 'left' } as const;

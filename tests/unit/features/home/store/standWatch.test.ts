@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { createStandWatch } from '#features/home/store/standWatch';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
+import { createStandWatch } from '#features/home/store/standWatch';
 import { filmSeated, filmStanding } from '../../../../support/filmStill';
 import { rowsOf } from '../../../../support/smallSet';
 

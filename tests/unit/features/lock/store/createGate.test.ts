@@ -1,6 +1,6 @@
 import { describe, expect, it, vi } from 'vitest';
-import { createGate } from '#features/lock/store/createGate';
 import { storageProblem } from '#device/storage/storageProblem';
+import { createGate } from '#features/lock/store/createGate';
 
 describe('createGate()', () => {
   it('is open until somebody asks, and lets through once the passphrase fits', async () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
-import { createLockSettings } from '#features/lock/store/createLockSettings';
 import type { DeviceLock } from '#device/storage/lock/createDeviceLock';
 import { storageProblem } from '#device/storage/storageProblem';
+import { createLockSettings } from '#features/lock/store/createLockSettings';
 import { createTestDevice } from '../../../../support/openTestRepository';
 
 async function open() {

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { keypointCount, keypointNames, type KeypointName } from '#core/keypoints/keypointNames';
+import { defaultLimits } from '#core/protocol/limits';
+import { CameraProblem } from '#device/camera/cameraProblem';
+import { RecordingProblem } from '#device/camera/recordingProblem';
+import type { ChunkSink, RecordingEnd } from '#device/camera/recordVideo';
+import type { LivePicture } from '#device/live/pictureFeed';
 import { createMirror, type MirrorSight } from '#features/mirror/store/createMirror';
 import type { RecorderAdapters } from '#features/mirror/store/mirrorRecorder';
-import { CameraProblem } from '#device/camera/cameraProblem';
-import type { ChunkSink, RecordingEnd } from '#device/camera/recordVideo';
-import { RecordingProblem } from '#device/camera/recordingProblem';
-import { keypointCount, keypointNames, type KeypointName } from '#core/keypoints/keypointNames';
-import type { LivePicture } from '#device/live/pictureFeed';
-import { defaultLimits } from '#core/protocol/limits';
 
 const leg = { side: 'right', limits: defaultLimits } as const;
 /** For tests that record nothing. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { createPlanWriting, type DraftName } from '#features/planning/store/createPlanWriting';
-import type { PlanDocument } from '#documents/plan/planDocument';
 import { parsePlan } from '#documents/plan/parsePlan';
+import type { PlanDocument } from '#documents/plan/planDocument';
+import { createPlanWriting, type DraftName } from '#features/planning/store/createPlanWriting';
 import { smallHold, smallItem } from '../../../../support/smallPlan';
 
 function open(kept = new Map<DraftName, string>()) {

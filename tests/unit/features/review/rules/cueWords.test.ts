@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { measure } from '#core/measurement/measure';
 import type { Limits } from '#core/protocol/limits';
+import { judge } from '#core/scoring/judge';
+import { heardOf } from '#features/home/guide/heardOf';
 import { countedRepetitions } from '#features/review/rules/countedRepetitions';
 import { cueWords } from '#features/review/rules/cueWords';
 import { proposeCues } from '#features/review/rules/proposeCues';
-import { judge } from '#core/scoring/judge';
-import { heardOf } from '#features/home/guide/heardOf';
 import { noRange } from '../../../../support/kneeJudgement';
 import { filmPerson } from '../../../../support/syntheticPerson';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { mapMeasures } from '#core/measures/measures';
 import { blankCurve } from '#core/measurement/curve';
+import { mapMeasures } from '#core/measures/measures';
 import { cycleCurve } from '#features/review/rules/cycleCurve';
 import { meanCurve } from '#features/review/rules/meanCurve';
 

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { measure } from '#core/measurement/measure';
 import { defaultLimits } from '#core/protocol/limits';
+import { judge } from '#core/scoring/judge';
+import { buildSetGlance } from '#features/review/rules/buildSetGlance';
 import { countedRepetitions } from '#features/review/rules/countedRepetitions';
 import { proposeCues } from '#features/review/rules/proposeCues';
 import { filteredRows, repetitionRows, sortedRows } from '#features/review/rules/repetitionRow';
-import { buildSetGlance } from '#features/review/rules/buildSetGlance';
-import { judge } from '#core/scoring/judge';
 import { filmPerson } from '../../../../support/syntheticPerson';
 
 const setup = { task: 'split-stance-sit-to-stand', side: 'right' } as const;

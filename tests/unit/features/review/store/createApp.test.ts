@@ -1,8 +1,8 @@
 import { describe, expect, it, vi } from 'vitest';
-import { createApp } from '#features/review/store/createApp';
-import { judgeAll } from '#shell/tracking/shownRecording';
 import { defaultLimits, withLimit } from '#core/protocol/limits';
 import { parseRecording } from '#documents/recording/parseRecording';
+import { createApp } from '#features/review/store/createApp';
+import { judgeAll } from '#shell/tracking/shownRecording';
 import { facts, fakeAdapters, film, recordingText } from '../../../../support/fakeAdapters';
 
 function start() {

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { createApp } from '#features/review/store/createApp';
-import type { KeptReview } from '#features/review/store/keptReview';
+import { withLimit } from '#core/protocol/limits';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { readRecordingHead } from '#documents/recording/readRecordingHead';
 import type { RecordingHead } from '#documents/recording/recordingHead';
-import { withLimit } from '#core/protocol/limits';
+import { createApp } from '#features/review/store/createApp';
+import type { KeptReview } from '#features/review/store/keptReview';
 import { fakeAdapters, recordingText } from '../../../../support/fakeAdapters';
 
 const settle = () => new Promise((resolve) => setTimeout(resolve, 0));

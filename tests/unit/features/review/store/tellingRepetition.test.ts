@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { tellingRepetition } from '#features/review/store/tellingRepetition';
 import type { Judgement } from '#core/scoring/judge';
+import { tellingRepetition } from '#features/review/store/tellingRepetition';
 import { kneeJudged } from '../../../../support/kneeJudgement';
 
 const limits = { 'knee-angle': { least: -6, most: 10 } };

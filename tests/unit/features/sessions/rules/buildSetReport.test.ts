@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { mostFrequent, buildSetReport, type JudgedRepetition } from '#features/sessions/rules/buildSetReport';
+import { buildSetReport, mostFrequent, type JudgedRepetition } from '#features/sessions/rules/buildSetReport';
 import { kneeJudged } from '../../../../support/kneeJudgement';
 
 const extreme = { value: 8, band: 5, sample: 20, timeMs: 700 };

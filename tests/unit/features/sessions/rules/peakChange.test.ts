@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { changeSentence } from '#features/sessions/rules/changeWords';
-import { changeSinceLast, peakChange } from '#features/sessions/rules/peakChange';
 import { findSetPeak, type SetPeak } from '#core/scoring/findSetPeak';
+import { changeSentence } from '#features/sessions/rules/changeWords';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
+import { changeSinceLast, peakChange } from '#features/sessions/rules/peakChange';
 import { listedRecording, listedSession, readingOf } from '../../../../support/listedSession';
 
 const peak = (meanDeg: number, semDeg = 1): SetPeak => ({ meanDeg, semDeg, count: 8 });

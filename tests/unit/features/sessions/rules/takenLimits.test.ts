@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { LimitsSet } from '#documents/recording/reviewSchema';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { takenLimits } from '#features/sessions/rules/takenLimits';
-import type { LimitsSet } from '#documents/recording/reviewSchema';
 import { listedRecording, listedSession } from '../../../../support/listedSession';
 
 const setOn = (day: number, most: number): LimitsSet => ({

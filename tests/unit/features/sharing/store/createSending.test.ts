@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { createSending, type SendingWorld } from '#features/sharing/store/createSending';
-import { standingOf } from '#features/sharing/store/saveParcel';
-import { unpackParcel } from '#features/sharing/store/parcel';
-import { newKeyPair, unseal } from '#shell/seal';
 import type { VideoPart } from '#documents/parcel/videoPart';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { createSending, type SendingWorld } from '#features/sharing/store/createSending';
+import { unpackParcel } from '#features/sharing/store/parcel';
+import { standingOf } from '#features/sharing/store/saveParcel';
+import { newKeyPair, unseal } from '#shell/seal';
+import { kneeJudged } from '../../../../support/kneeJudgement';
 import { createTestDevice } from '../../../../support/openTestRepository';
 import { smallRecording } from '../../../../support/smallRecording';
-import { smallSetStart } from '../../../../support/smallSet';
 import { smallSession } from '../../../../support/smallSession';
-import { kneeJudged } from '../../../../support/kneeJudgement';
+import { smallSetStart } from '../../../../support/smallSet';
 
 const recording = smallRecording();
 const session = { ...smallSession(), sets: [{ ...smallSession().sets[0]!, sessionId: recording.id }] };

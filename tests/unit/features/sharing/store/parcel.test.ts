@@ -3,8 +3,8 @@ import { bytesToHex } from '@noble/hashes/utils.js';
 import fc from 'fast-check';
 import { deflateSync, strToU8 } from 'fflate';
 import { describe, expect, it } from 'vitest';
-import { packParcel, unpackParcel, type Parcel } from '#features/sharing/store/parcel';
 import { isProblem } from '#core/problem';
+import { packParcel, unpackParcel, type Parcel } from '#features/sharing/store/parcel';
 import { smallRecording } from '../../../../support/smallRecording';
 import { smallSession } from '../../../../support/smallSession';
 

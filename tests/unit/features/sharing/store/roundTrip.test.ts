@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import type { VideoPart } from '#documents/parcel/videoPart';
 import { createClinic } from '#features/sharing/store/createClinic';
 import { createSending } from '#features/sharing/store/createSending';
 import type { KeyPair } from '#shell/seal';
-import type { VideoPart } from '#documents/parcel/videoPart';
 import { createTestDevice } from '../../../../support/openTestRepository';
 import { quickScrypt } from '../../../../support/quickScrypt';
 import { smallRecording } from '../../../../support/smallRecording';
-import { smallSetStart } from '../../../../support/smallSet';
 import { smallSession } from '../../../../support/smallSession';
+import { smallSetStart } from '../../../../support/smallSet';
 
 const recording = smallRecording();
 const session = { ...smallSession(), sets: [{ ...smallSession().sets[0]!, sessionId: recording.id }] };

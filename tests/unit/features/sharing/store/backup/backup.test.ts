@@ -1,18 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { Problem } from '#core/problem';
-import { createBackup } from '#features/sharing/store/backup/createBackup';
-import { packBackup } from '#features/sharing/store/backup/packBackup';
-import { openBackup } from '#features/sharing/store/backup/openBackup';
-import { checkBackup, restoreBackup } from '#features/sharing/store/backup/restoreBackup';
+import type { Repository } from '#device/storage/repository';
 import { backupVersion } from '#documents/backup/backupManifest';
 import { recordingHead } from '#documents/recording/recordingHead';
-import type { Repository } from '#device/storage/repository';
+import { createBackup } from '#features/sharing/store/backup/createBackup';
+import { openBackup } from '#features/sharing/store/backup/openBackup';
+import { packBackup } from '#features/sharing/store/backup/packBackup';
+import { checkBackup, restoreBackup } from '#features/sharing/store/backup/restoreBackup';
 import { createTestDevice } from '../../../../../support/openTestRepository';
 import { quickScrypt } from '../../../../../support/quickScrypt';
 import { smallRecording } from '../../../../../support/smallRecording';
-import { smallSetStart } from '../../../../../support/smallSet';
 import { smallSession } from '../../../../../support/smallSession';
+import { smallSetStart } from '../../../../../support/smallSet';
 
 const passphrase = 'otter river stone lamp';
 const recording = smallRecording();
