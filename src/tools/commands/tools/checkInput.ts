@@ -6,7 +6,7 @@ import { CommandProblem } from './commandProblem';
 export function checkFile(path: string): void {
   const found = statSync(path, { throwIfNoEntry: false });
   if (found === undefined) throw new CommandProblem(`"${path}" does not exist. Check the path.`);
-  if (!found.isFile()) throw new CommandProblem(`"${path}" is not a file. Give the path of one video.`);
+  if (!found.isFile()) throw new CommandProblem(`"${path}" is not a file. Give the path of one file.`);
 }
 
 /** @throws CommandProblem  where the path is not a folder */
