@@ -6,7 +6,7 @@ import { requireFinite } from '../statistics/requireFinite';
 import { countQuantile } from './countQuantile';
 import { sharedErrors, type Turn } from './sharedErrors';
 
-/** A repetition's extreme values, each named after the limit that it is held against; one that is not known is left out. */
+/** A repetition's extremes, each named after the limit that it is held against; one that is not known is left out. */
 export type HeldExtremes = { [End in LimitEnd]?: number | undefined };
 
 /** Errors of the extremes of a set, normal with mean 0: standard deviations in the unit of the measure, 0 or more. */
@@ -18,7 +18,7 @@ export interface SetErrors {
 }
 
 export interface CountInLine {
-  /** The mean of the count, 0 to the number of repetitions; may lie outside `low` to `high`. */
+  /** The mean of the count, 0 to the number of repetitions. Like `mode`, it may lie outside `low` to `high`. */
   expected: number;
   /** 5 % quantile of the count. */
   low: number;
@@ -26,7 +26,7 @@ export interface CountInLine {
   high: number;
   /** The most likely count; of several that are equally likely, the smallest. */
   mode: number;
-  /** Chance that each repetition was in line, 0 to 1, in their order; 1 less it is the chance that it was beyond a limit. */
+  /** Chance that each repetition was in line, 0 to 1; 1 less it is the chance that it was beyond a limit. */
   chancesInLine: number[];
   /** Chance of each count from 0 to the number of repetitions. */
   countChances: number[];
@@ -42,20 +42,20 @@ const rounding = 1e-9;
  * How many repetitions of a set were in line, as the distribution of their number. Most of the error is shared by the
  * whole set, so repetitions near a limit tend to be on the same side of it.
  *
- * With e, what the truth has on top of every extreme alike, a repetition of extremes x (held against most) and y (held
- * against least) was in line with q(e) = Phi((most - x - e) / own) Phi((y + e - least) / own), and the number in line has
- * the Poisson binomial distribution of these q(e). Both are averaged over e.
+ * With e, what the truth has on top of every extreme alike, a repetition of extremes x (held against most) and y
+ * (held against least) was in line with q(e) = Phi((most - x - e) / own) Phi((y + e - least) / own), and the number
+ * in line has the Poisson binomial distribution of these q(e). Both are averaged over e.
  *
  * Frame:   any measure, its own unit and sign alike in extremes, limits and errors
  * @param repetitions  one at least, in any order
  * @param limits  an end without a limit, or without an extreme to hold against it, counts as kept
- * @returns  probabilities within 1e-7, whatever the errors' sizes
+ * @returns  probabilities within 1e-7 for up to 60 repetitions, whatever the errors' sizes
  * Sign:    as in documents: of the knee angle, most is the inward limit (10) and least the outward one (-10)
  * Missing: repetitions that were not measured are left out before, and are no part of the count
- * @throws  RangeError where there is no repetition, where there is not one own error for each, where an error is below 0,
- *   or where a value is not a finite number
- * Source:  Poisson binomial: repetitions are added one by one, P(k) = P'(k) (1 - q) + P'(k - 1) q. The own errors of a
- *   repetition's two extremes count as independent, since they are read at different moments
+ * @throws  RangeError where there is no repetition, where there is not one own error for each, where an error is
+ *   below 0, or where a value is not a finite number
+ * Source:  Poisson binomial: repetitions are added one by one, P(k) = P'(k) (1 - q) + P'(k - 1) q. The own errors of
+ *   a repetition's two extremes count as independent, since they are read at different moments
  */
 export function countInLine(
   repetitions: readonly HeldExtremes[],

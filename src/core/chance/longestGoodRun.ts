@@ -6,8 +6,8 @@ const leastChance = 0.2;
 const leastShare = 0.8;
 
 /**
- * The longest run of repetitions, one after the other, that was in line as far as can be told: none of them was probably
- * beyond a limit, and at least 80 % of the run are expected to have been in line.
+ * The longest run of repetitions, one after the other, that was in line as far as can be told: none of them was
+ * probably beyond a limit, and at least 80 % of the run are expected to have been in line.
  *
  * @param chancesInLine  0 to 1, in the order of the repetitions
  * @returns  repetitions in the run, 0 or more

@@ -31,8 +31,8 @@ const points = [
 ] as const;
 
 /**
- * Values of a normal error with mean 0, and the weights with which a function of it is summed to its mean: Gauss-Legendre
- * quadrature, piece by piece. The function may change at turns, and as fast as they say.
+ * Values of a normal error with mean 0, and the weights with which a function of it is summed to its mean:
+ * Gauss-Legendre quadrature, piece by piece. The function may change at turns, and as fast as they say.
  *
  * @param sd  one standard deviation, 0 or more; with 0 there is one value, 0
  * @param turns  in the same unit; those beyond 8 standard deviations make no difference

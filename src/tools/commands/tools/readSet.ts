@@ -10,8 +10,8 @@ const standardDeviation = z.number().min(0);
 
 /**
  * The extremes of a set's knee angles, degrees. `inwardDeg` of a repetition is its largest angle and `outwardDeg` its
- * smallest: inward is positive, so a knee that went 4 degrees outward has -4. An outward limit is a distance: 10 and -10
- * are the same.
+ * smallest: inward is positive, so a knee that went 4 degrees outward has -4. An outward limit is a distance: 10 and
+ * -10 are the same.
  */
 const setSchema = z
   .object({

@@ -222,6 +222,11 @@ describe('countInLine(repetitions, limits, errors) at its edges', () => {
     expect(expected).toBeCloseTo(9.772, 3);
   });
 
+  it('may call a count the most likely that is rarer than a twentieth', () => {
+    // 25 ranks alike, as above: 0 to 25 with 1 / 26 = .038 each.
+    expect(inward(times(25, 10), 2, 2)).toMatchObject({ low: 1, high: 24, mode: 0 });
+  });
+
   it('is surer of a set between two limits the wider the shared error: it is out', () => {
     const between = (sharedSd: number) => {
       const repetitions = times(10, 0).map((most) => ({ most, least: -1 }));
