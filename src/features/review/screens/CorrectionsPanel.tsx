@@ -1,15 +1,15 @@
 import { Button, Dialog, DialogTrigger, Input, Label, Popover, TextField } from 'react-aria-components';
 import { longestName } from '#documents/recording/correctionSchema';
 import { correctionSentence } from '#words/correctionWords';
-import { useApp, useAppState } from '../appContext';
+import { useReview, useReviewState } from '../reviewContext';
 
 /** What was corrected by hand, undo and redo, who is reviewing, and whether it is saved. */
 export function CorrectionsPanel() {
-  const app = useApp();
-  const { done, undone } = useAppState((state) => state.corrections);
-  const undoable = useAppState((state) => state.undoable);
-  const isMoving = useAppState((state) => state.limits.movingFrom !== null);
-  const reviewer = useAppState((state) => state.reviewer);
+  const review = useReview();
+  const { done, undone } = useReviewState((state) => state.corrections);
+  const undoable = useReviewState((state) => state.undoable);
+  const isMoving = useReviewState((state) => state.limits.movingFrom !== null);
+  const reviewer = useReviewState((state) => state.reviewer);
   return (
     <div className="corrections no-print">
       <DialogTrigger>
@@ -34,7 +34,7 @@ export function CorrectionsPanel() {
             <TextField
               className="field"
               value={reviewer}
-              onChange={app.setReviewer}
+              onChange={review.setReviewer}
               maxLength={longestName}
               autoComplete="off"
             >
@@ -47,7 +47,7 @@ export function CorrectionsPanel() {
       <Button
         className="button button-quiet"
         isDisabled={undoable.length === 0 && !isMoving}
-        onPress={app.undo}
+        onPress={review.undo}
         aria-label="Undo the last change"
       >
         Undo
@@ -55,7 +55,7 @@ export function CorrectionsPanel() {
       <Button
         className="button button-quiet"
         isDisabled={undone.length === 0}
-        onPress={app.redo}
+        onPress={review.redo}
         aria-label="Redo the last correction"
       >
         Redo

@@ -2,7 +2,7 @@ import { useEffect, useMemo, useState } from 'react';
 import { Button, Dialog, Modal, ModalOverlay } from 'react-aria-components';
 import type { RecordingReview } from '#documents/recording/reviewSchema';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
-import { useAppState } from '../appContext';
+import { useReviewState } from '../reviewContext';
 import './cueShow.css';
 import { createPlayhead } from './playhead';
 import { repetitionAt } from './repetitionAt';
@@ -19,7 +19,7 @@ interface Props {
 
 /** One repetition after another, full screen, in slow motion and looped, with one cue in large words. */
 export function CueShow({ recording, cues, onClose }: Props) {
-  const limits = useAppState((state) => state.limits.present);
+  const limits = useReviewState((state) => state.limits.present);
   const [at, setAt] = useState(0);
   const { measurement, observed } = recording;
   const playhead = useMemo(() => createPlayhead(observed.timesMs), [observed]);

@@ -5,7 +5,7 @@ import type { KeypointName } from '#core/keypoints/keypointNames';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { nearestFrame } from '#ui/drawing/nearestFrame';
 import { capitalised } from '#words/capitalised';
-import { useApp } from '../appContext';
+import { useReview } from '../reviewContext';
 import type { Playhead } from './playhead';
 import { usePlayhead } from './usePlayhead';
 
@@ -33,7 +33,7 @@ interface HandleProps {
 }
 
 function JointHandle({ joint, leg, frame, recording }: HandleProps) {
-  const app = useApp();
+  const review = useReview();
   const [moving, setMoving] = useState<{ x: number; y: number } | null>(null);
   const { track, measurement, isMirrored } = recording;
   const seen = leg[joint];
@@ -50,7 +50,7 @@ function JointHandle({ joint, leg, frame, recording }: HandleProps) {
     setMoving(null);
     const xNorm = moving.x / track.widthPx;
     const name = `${measurement.setup.side}_${joint === 'toe' ? 'foot_index' : joint}` as KeypointName;
-    app.correct({
+    review.correct({
       kind: 'move-point',
       timeMs: track.timesMs[frame]!,
       point: isMirrored ? otherSidePoint(name) : name,

@@ -6,18 +6,18 @@ import { sameLimits } from '#core/protocol/sameLimits';
 import { Choice } from '#ui/components/Choice';
 import { MeasureLimits, MeasureLimitSource } from '#ui/components/MeasureLimits';
 import { addedLimitsWords } from '#words/limitWords';
-import { useApp, useAppState } from '../appContext';
+import { useReview, useReviewState } from '../reviewContext';
 import { limitsOrigin, type LimitsOrigin } from '../rules/limitsOrigin';
 import { Signed } from './CorrectionsPanel';
 
 /** How far each measure may go, and who set that; moving a limit judges every repetition again at once. */
 export function LimitsPanel() {
-  const app = useApp();
-  const { present, movingFrom } = useAppState((state) => state.limits);
-  const lastSet = useAppState((state) => state.review.limitsSet.at(-1));
-  const planned = useAppState((state) => state.session?.planned ?? null);
-  const changed = useAppState((state) => state.changedVerdicts);
-  const total = useAppState((state) => state.judgements.length);
+  const review = useReview();
+  const { present, movingFrom } = useReviewState((state) => state.limits);
+  const lastSet = useReviewState((state) => state.entries.limitsSet.at(-1));
+  const planned = useReviewState((state) => state.session?.planned ?? null);
+  const changed = useReviewState((state) => state.changedVerdicts);
+  const total = useReviewState((state) => state.judgements.length);
   const [measure, setMeasure] = useState<MeasureId>('knee-angle');
   const added = addedMeasures(present);
   const options = measures.map(({ id, name }) => ({
@@ -36,7 +36,7 @@ export function LimitsPanel() {
           <Button
             className="button button-quiet no-print"
             isDisabled={sameLimits(planned, present)}
-            onPress={() => app.putLimits(planned)}
+            onPress={() => review.putLimits(planned)}
           >
             As planned
           </Button>
@@ -44,7 +44,7 @@ export function LimitsPanel() {
         <Button
           className="button button-quiet no-print"
           isDisabled={sameLimits(defaultLimits, present)}
-          onPress={() => app.putLimits(defaultLimits)}
+          onPress={() => review.putLimits(defaultLimits)}
         >
           Default
         </Button>
@@ -52,8 +52,8 @@ export function LimitsPanel() {
       <MeasureLimits
         measure={measure}
         limits={present}
-        onMove={app.moveLimits}
-        onMoveEnd={app.endLimitMove}
+        onMove={review.moveLimits}
+        onMoveEnd={review.endLimitMove}
       />
       <p className="small">
         <OriginWords origin={limitsOrigin(movingFrom ?? present, lastSet, planned)} />

@@ -1,6 +1,6 @@
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
-import { useAppState } from '../appContext';
+import { useReviewState } from '../reviewContext';
 import { CorrectMenu } from './CorrectMenu';
 import { CueList } from './CueList';
 import { CyclePlot } from './CyclePlot';
@@ -21,10 +21,10 @@ interface Props {
 
 /** The selected repetition: its numbers, how it compares with the typical one, remarks, and cues for the patient. */
 export function RepetitionTabs({ recording, selected, playhead, showsStill, onSeek, onSelect }: Props) {
-  const limits = useAppState((state) => state.limits.present);
-  const judgements = useAppState((state) => state.judgements);
-  const remarks = useAppState((state) => state.review.remarks.length);
-  const cues = useAppState((state) => state.review.cues.length);
+  const limits = useReviewState((state) => state.limits.present);
+  const judgements = useReviewState((state) => state.judgements);
+  const remarks = useReviewState((state) => state.entries.remarks.length);
+  const cues = useReviewState((state) => state.entries.cues.length);
   const repetition = selected === null ? undefined : recording.measurement.repetitions[selected];
   const judgement = selected === null ? undefined : judgements[selected];
   if (selected === null || repetition === undefined || judgement === undefined) {

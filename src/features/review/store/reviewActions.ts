@@ -1,8 +1,8 @@
 import type { CorrectionChange } from '#core/correction/correction';
 import { addCorrection, redoCorrection, undoCorrection } from '#core/correction/correctionHistory';
 import type { RecordingReview } from '#documents/recording/reviewSchema';
-import type { AppState } from './appState';
 import { undoLimits } from './limitHistory';
+import type { ReviewState } from './reviewState';
 
 /** What a therapist does to a recording in review. */
 export interface ReviewActions {
@@ -20,11 +20,11 @@ export interface ReviewActions {
 }
 
 interface Parts {
-  get: () => AppState;
-  set: (part: Partial<AppState>) => void;
+  get: () => ReviewState;
+  set: (part: Partial<ReviewState>) => void;
   /** Measures the recording again with the corrections in force. */
   measureAgain: () => void;
-  setLimits: (limits: AppState['limits'], before: AppState['limits']['present']) => void;
+  setLimits: (limits: ReviewState['limits'], before: ReviewState['limits']['present']) => void;
   /** Notified of every change, so that it is saved. */
   changed: () => void;
   writeReviewer: (name: string) => void;
@@ -35,10 +35,10 @@ export function createReviewActions(parts: Parts): ReviewActions {
   const { get, set, measureAgain, setLimits, changed, now } = parts;
   const signed = () => ({ by: get().reviewer, at: now().toISOString() });
   const setReview = (part: Partial<RecordingReview>) => {
-    set({ review: { ...get().review, ...part } });
+    set({ entries: { ...get().entries, ...part } });
     changed();
   };
-  const withCorrections = (corrections: AppState['corrections'], undoable: AppState['undoable']) => {
+  const withCorrections = (corrections: ReviewState['corrections'], undoable: ReviewState['undoable']) => {
     set({ corrections, undoable });
     measureAgain();
     changed();
@@ -51,7 +51,7 @@ export function createReviewActions(parts: Parts): ReviewActions {
       withCorrections(addCorrection(corrections, { change, ...signed() }), [...undoable, 'correction']);
     },
     undo() {
-      const { limits, corrections, undoable, review } = get();
+      const { limits, corrections, undoable, entries } = get();
       const last = limits.movingFrom !== null ? 'limits' : undoable.at(-1);
       if (last === 'correction') return withCorrections(undoCorrection(corrections), undoable.slice(0, -1));
       if (last !== 'limits') return;
@@ -59,7 +59,7 @@ export function createReviewActions(parts: Parts): ReviewActions {
       if (limits.movingFrom === null)
         set({
           undoable: undoable.slice(0, -1),
-          review: { ...review, limitsSet: review.limitsSet.slice(0, -1) },
+          entries: { ...entries, limitsSet: entries.limitsSet.slice(0, -1) },
         });
       changed();
     },
@@ -69,7 +69,7 @@ export function createReviewActions(parts: Parts): ReviewActions {
       withCorrections(redoCorrection(corrections), [...undoable, 'correction']);
     },
     setRemark(atMs, text) {
-      const others = get().review.remarks.filter((remark) => remark.atMs !== atMs);
+      const others = get().entries.remarks.filter((remark) => remark.atMs !== atMs);
       const trimmed = text.trim();
       setReview({ remarks: trimmed === '' ? others : [...others, { atMs, text: trimmed, ...signed() }] });
     },

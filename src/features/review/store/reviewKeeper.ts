@@ -1,8 +1,8 @@
 import { deriveRecording } from '#documents/recording/buildRecording';
 import type { RecordingHead } from '#documents/recording/recordingHead';
 import { explainProblem } from '#shell/explainProblem';
-import type { AppState } from './appState';
 import type { KeptReview } from './keptReview';
+import type { ReviewState } from './reviewState';
 
 /** Saves a review as it is edited: one save at a time; changes made during a save go into the next. */
 export interface ReviewKeeper {
@@ -15,8 +15,8 @@ export interface ReviewKeeper {
 
 /** @param later  calls once the page has drawn what was changed */
 export function createReviewKeeper(
-  get: () => AppState,
-  set: (part: Partial<AppState>) => void,
+  get: () => ReviewState,
+  set: (part: Partial<ReviewState>) => void,
   later: (call: () => void) => void,
 ): ReviewKeeper {
   let current: { kept: KeptReview; document: RecordingHead } | null = null;
@@ -28,7 +28,7 @@ export function createReviewKeeper(
     const mine = current;
     isSaving = true;
     isDue = false;
-    let keeping: AppState['keeping'] = { state: 'kept' };
+    let keeping: ReviewState['keeping'] = { state: 'kept' };
     try {
       await mine.kept.save(reviewedRecording(mine.document, get()));
     } catch (error) {
@@ -57,7 +57,7 @@ export function createReviewKeeper(
 /** The stored recording with what the review set; the joints stay as they are. */
 function reviewedRecording(
   document: RecordingHead,
-  { recording, limits, corrections, review }: AppState,
+  { recording, limits, corrections, entries }: ReviewState,
 ): RecordingHead {
   if (recording === null) throw new Error('There is no recording to keep a review of.');
   const { done } = corrections;
@@ -68,6 +68,6 @@ function reviewedRecording(
     limits: limits.present,
     corrections: [...done],
     derived: deriveRecording(measurement, limits.present, excluded),
-    review,
+    review: entries,
   };
 }

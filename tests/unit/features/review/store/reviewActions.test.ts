@@ -3,7 +3,7 @@ import { withLimit } from '#core/protocol/limits';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { readRecordingHead } from '#documents/recording/readRecordingHead';
 import type { RecordingHead } from '#documents/recording/recordingHead';
-import { createApp } from '#features/review/store/createApp';
+import { createReview } from '#features/review/store/createReview';
 import type { KeptReview } from '#features/review/store/keptReview';
 import { fakeAdapters, recordingText } from '../../../../support/fakeAdapters';
 
@@ -11,9 +11,9 @@ const settle = () => new Promise((resolve) => setTimeout(resolve, 0));
 
 async function openKept(save?: KeptReview['save']) {
   const { adapters, world } = fakeAdapters();
-  const app = createApp(adapters);
+  const review = createReview(adapters);
   const saved: RecordingHead[] = [];
-  app.openKept(parseRecording(recordingText), 'a set', null, {
+  review.openKept(parseRecording(recordingText), 'a set', null, {
     session: null,
     save:
       save ??
@@ -25,21 +25,21 @@ async function openKept(save?: KeptReview['save']) {
   });
   await settle();
   const middleOf = (index: number) => {
-    const { repetitions, timesMs } = app.store.getState().recording!.measurement;
+    const { repetitions, timesMs } = review.store.getState().recording!.measurement;
     const { loadedFrom, loadedTo } = repetitions[index]!;
     return (timesMs[loadedFrom]! + timesMs[loadedTo]!) / 2;
   };
-  return { app, saved, world, state: app.store.getState, middleOf };
+  return { review, saved, world, state: review.store.getState, middleOf };
 }
 
 describe('correct(change), undo(), redo()', () => {
   it('changes what is shown, keeps the original, and can be undone', async () => {
-    const { app, saved, state, middleOf } = await openKept();
-    const before = app.store.getState().recording!;
-    app.select(1);
-    app.correct({ kind: 'exclude', atMs: middleOf(1), reason: 'A trial.' });
+    const { review, saved, state, middleOf } = await openKept();
+    const before = review.store.getState().recording!;
+    review.select(1);
+    review.correct({ kind: 'exclude', atMs: middleOf(1), reason: 'A trial.' });
     await settle();
-    expect(app.store.getState().recording).toMatchObject({
+    expect(review.store.getState().recording).toMatchObject({
       isByHand: true,
       excluded: [null, 'A trial.', null],
     });
@@ -58,67 +58,67 @@ describe('correct(change), undo(), redo()', () => {
       undefined,
     ]);
     expect(kept).not.toHaveProperty('observed');
-    app.undo();
+    review.undo();
     await settle();
-    expect(app.store.getState().recording!.measurement).toEqual(before.measurement);
+    expect(review.store.getState().recording!.measurement).toEqual(before.measurement);
     expect(saved.at(-1)!.corrections).toEqual([]);
-    app.redo();
-    expect(app.store.getState().recording!.isByHand).toBe(true);
+    review.redo();
+    expect(review.store.getState().recording!.isByHand).toBe(true);
   });
 
   it('opens a kept recording with its corrections, which can be undone', async () => {
-    const { app, saved, middleOf } = await openKept();
-    app.correct({ kind: 'split', atMs: middleOf(0) });
+    const { review, saved, middleOf } = await openKept();
+    review.correct({ kind: 'split', atMs: middleOf(0) });
     await settle();
     const again = await openKept();
     const { observed } = parseRecording(recordingText);
-    again.app.openKept({ ...saved.at(-1)!, observed }, 'the set again', null);
-    expect(again.app.store.getState().recording!.measurement.repetitions).toHaveLength(4);
-    again.app.undo();
-    expect(again.app.store.getState().recording!.measurement.repetitions).toHaveLength(3);
+    again.review.openKept({ ...saved.at(-1)!, observed }, 'the set again', null);
+    expect(again.review.store.getState().recording!.measurement.repetitions).toHaveLength(4);
+    again.review.undo();
+    expect(again.review.store.getState().recording!.measurement.repetitions).toHaveLength(3);
   });
 
   it('undoes limits and corrections, latest first', async () => {
-    const { app, state, middleOf } = await openKept();
-    app.correct({ kind: 'exclude', atMs: middleOf(0), reason: 'A trial.' });
-    app.moveLimits(withLimit(app.store.getState().limits.present, 'knee-angle', 'most', 5));
-    app.endLimitMove();
-    expect(state().review.limitsSet).toMatchObject([{ limits: { 'knee-angle': { most: 5 } }, by: 'T1' }]);
-    app.undo();
+    const { review, state, middleOf } = await openKept();
+    review.correct({ kind: 'exclude', atMs: middleOf(0), reason: 'A trial.' });
+    review.moveLimits(withLimit(review.store.getState().limits.present, 'knee-angle', 'most', 5));
+    review.endLimitMove();
+    expect(state().entries.limitsSet).toMatchObject([{ limits: { 'knee-angle': { most: 5 } }, by: 'T1' }]);
+    review.undo();
     expect(state().limits.present['knee-angle'].most).toBe(12);
-    expect(state().review.limitsSet).toEqual([]);
-    expect(app.store.getState().recording!.isByHand).toBe(true);
-    app.undo();
-    expect(app.store.getState().recording!.isByHand).toBe(false);
-    app.undo();
+    expect(state().entries.limitsSet).toEqual([]);
+    expect(review.store.getState().recording!.isByHand).toBe(true);
+    review.undo();
+    expect(review.store.getState().recording!.isByHand).toBe(false);
+    review.undo();
     expect(state().undoable).toEqual([]);
   });
 
   it('switches the working side as a correction, and leaves the setup as it was', async () => {
-    const { app, saved } = await openKept();
-    app.setSide('left');
+    const { review, saved } = await openKept();
+    review.setSide('left');
     await settle();
-    expect(app.store.getState().recording!.measurement.setup.side).toBe('left');
+    expect(review.store.getState().recording!.measurement.setup.side).toBe('left');
     expect(saved.at(-1)!.setup.side).toBe('right');
   });
 
   it('reports a failed save', async () => {
-    const { app, state, middleOf } = await openKept(() => Promise.reject(new Error('full')));
-    app.correct({ kind: 'exclude', atMs: middleOf(0), reason: 'A trial.' });
+    const { review, state, middleOf } = await openKept(() => Promise.reject(new Error('full')));
+    review.correct({ kind: 'exclude', atMs: middleOf(0), reason: 'A trial.' });
     await settle();
     expect(state().keeping.state).toBe('failed');
-    expect(app.store.getState().recording!.isByHand).toBe(true);
+    expect(review.store.getState().recording!.isByHand).toBe(true);
   });
 
   it('saves changes made during a save', async () => {
     let letGo: () => void = () => undefined;
     const saved: RecordingHead[] = [];
-    const { app, state } = await openKept(async (recording) => {
+    const { review, state } = await openKept(async (recording) => {
       saved.push(recording);
       await new Promise<void>((resolve) => (letGo = resolve));
     });
-    app.setRemark(null, 'First.');
-    app.setRemark(null, 'Second.');
+    review.setRemark(null, 'First.');
+    review.setRemark(null, 'Second.');
     letGo();
     await settle();
     expect(saved.at(-1)!.review!.remarks).toMatchObject([{ text: 'Second.' }]);
@@ -131,31 +131,31 @@ describe('correct(change), undo(), redo()', () => {
 
 describe('setRemark(atMs, text), markReviewed(isReviewed)', () => {
   it('keeps one signed remark per place; an empty one is removed', async () => {
-    const { app, saved, state } = await openKept();
-    app.setRemark(2000, ' Good depth. ');
-    app.setRemark(null, 'Tired at the end.');
-    app.setRemark(2000, 'Good depth, slow.');
-    expect(state().review.remarks.map(({ text }) => text)).toEqual([
+    const { review, saved, state } = await openKept();
+    review.setRemark(2000, ' Good depth. ');
+    review.setRemark(null, 'Tired at the end.');
+    review.setRemark(2000, 'Good depth, slow.');
+    expect(state().entries.remarks.map(({ text }) => text)).toEqual([
       'Tired at the end.',
       'Good depth, slow.',
     ]);
-    app.setRemark(2000, ' ');
-    app.markReviewed(true);
+    review.setRemark(2000, ' ');
+    review.markReviewed(true);
     await settle();
     expect(saved.at(-1)!.review).toMatchObject({
       remarks: [{ atMs: null, text: 'Tired at the end.' }],
       reviewed: { by: 'T1' },
     });
-    app.markReviewed(false);
-    expect(state().review.reviewed).toBeNull();
+    review.markReviewed(false);
+    expect(state().entries.reviewed).toBeNull();
   });
 });
 
 describe('saveRecording() with corrections', () => {
   it('writes them into the file', async () => {
-    const { app, world, middleOf } = await openKept();
-    app.correct({ kind: 'exclude', atMs: middleOf(2), reason: 'Somebody walked by.' });
-    app.saveRecording();
+    const { review, world, middleOf } = await openKept();
+    review.correct({ kind: 'exclude', atMs: middleOf(2), reason: 'Somebody walked by.' });
+    review.saveRecording();
     const document = parseRecording(world.saved.at(-1)!.text);
     expect(document.corrections).toHaveLength(1);
     expect(document.derived.repetitions[2]!.excluded).toBe('Somebody walked by.');

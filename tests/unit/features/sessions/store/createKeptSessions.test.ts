@@ -5,7 +5,7 @@ import type { Repository } from '#device/storage/repository';
 import { storageProblem, type StorageProblem } from '#device/storage/storageProblem';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import type { SessionDocument } from '#documents/session/sessionDocument';
-import { createApp } from '#features/review/store/createApp';
+import { createReview } from '#features/review/store/createReview';
 import { findNeeds } from '#features/sessions/rules/findNeeds';
 import { createKeptSessions } from '#features/sessions/store/createKeptSessions';
 import { undoMs, type RemovalNote } from '#features/sessions/store/removals';
@@ -42,7 +42,7 @@ function openSessionsScreen(
   let ticks = 0;
   /** No two moments are the same. */
   const now = () => new Date(adapters.now().getTime() + 1000 * ticks++);
-  const app = createApp({ ...adapters, now });
+  const review = createReview({ ...adapters, now });
   const keptSessions = createKeptSessions({
     openRepository: () => Promise.resolve({ repository, problem: parts.problem ?? null }),
     notes: { read: () => world.notes, write: (notes) => (world.notes = [...notes]) },
@@ -54,7 +54,7 @@ function openSessionsScreen(
     },
     forgetRest: () => undefined,
     forgetPatient: (patient) => forgotten.push(patient),
-    app,
+    review,
   });
   const state = keptSessions.store.getState;
   /** Lets the time pass that a timer waits for. */
@@ -63,7 +63,7 @@ function openSessionsScreen(
     due.forEach((timer) => timers.splice(timers.indexOf(timer), 1));
     due.forEach(({ call }) => call());
   };
-  return { keptSessions, app, navigation, world, timers, state, ring, forgotten };
+  return { keptSessions, review, navigation, world, timers, state, ring, forgotten };
 }
 
 describe('enter()', () => {
@@ -204,7 +204,7 @@ describe('enter()', () => {
       later: () => () => undefined,
       forgetRest: () => undefined,
       forgetPatient: () => undefined,
-      app: createApp(fakeAdapters().adapters),
+      review: createReview(fakeAdapters().adapters),
     });
     await keptSessions.enter();
     expect(keptSessions.store.getState()).toMatchObject({
@@ -217,16 +217,16 @@ describe('enter()', () => {
 describe('openSet(sessionId, title)', () => {
   it('opens the review with the video, from where it leads back', async () => {
     const { repository } = await deviceWithSession();
-    const { keptSessions, app, navigation, state } = openSessionsScreen(repository);
+    const { keptSessions, review, navigation, state } = openSessionsScreen(repository);
     void navigation.show('sessions');
     await keptSessions.enter();
     await keptSessions.openSet(recording.id, 'Heron, set 1');
     expect(navigation.store.getState()).toMatchObject({ screen: 'review', from: 'sessions' });
-    expect(app.store.getState().recording).toMatchObject({
+    expect(review.store.getState().recording).toMatchObject({
       fileName: 'Heron, set 1',
       note: 'An invented person.',
     });
-    expect(await app.store.getState().recording?.video?.text()).toBe('pictures');
+    expect(await review.store.getState().recording?.video?.text()).toBe('pictures');
     expect(state()).toMatchObject({ opening: null, problem: null });
     navigation.returnTo('sessions');
     expect(navigation.store.getState()).toMatchObject({ screen: 'sessions', from: 'start' });
@@ -245,14 +245,14 @@ describe('openSet(sessionId, title)', () => {
     };
     await repository.recordings.save(next, { ...inSession, visitId: later.id, video: null });
     await repository.sessions.save(later);
-    const { keptSessions, app, navigation, state } = openSessionsScreen(repository);
+    const { keptSessions, review, navigation, state } = openSessionsScreen(repository);
     const reviewed = async (id: string, deg: number) => {
       void navigation.show('sessions');
       await keptSessions.enter();
       await keptSessions.openSet(id, 'a set');
-      app.moveLimits({ 'knee-angle': { least: -deg, most: deg } });
-      app.endLimitMove();
-      await vi.waitFor(() => expect(app.store.getState().keeping).toEqual({ state: 'kept' }));
+      review.moveLimits({ 'knee-angle': { least: -deg, most: deg } });
+      review.endLimitMove();
+      await vi.waitFor(() => expect(review.store.getState().keeping).toEqual({ state: 'kept' }));
       void navigation.show('sessions');
       await keptSessions.enter();
     };
@@ -265,12 +265,12 @@ describe('openSet(sessionId, title)', () => {
     await reviewed(recording.id, 30);
     expect(verdicts()).toEqual(['in-line', 'in-line']);
     await keptSessions.openSet(next.id, 'the next');
-    expect(app.store.getState()).toMatchObject({
+    expect(review.store.getState()).toMatchObject({
       limits: { present: { 'knee-angle': { least: -30, most: 30 } } },
-      review: { limitsSet: [{ by: 'T1', takenFrom: session.startedAt }] },
+      entries: { limitsSet: [{ by: 'T1', takenFrom: session.startedAt }] },
     });
-    app.markReviewed(true);
-    await vi.waitFor(() => expect(app.store.getState().keeping).toEqual({ state: 'kept' }));
+    review.markReviewed(true);
+    await vi.waitFor(() => expect(review.store.getState().keeping).toEqual({ state: 'kept' }));
     await reviewed(recording.id, 1);
     expect(verdicts()).toEqual(['in-line', 'in-line']);
   });

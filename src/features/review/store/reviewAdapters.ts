@@ -3,7 +3,7 @@ import type { Navigation } from '#shell/navigation/createNavigation';
 import type { Tracking } from '#shell/tracking/createTracking';
 
 /** What the app needs from its environment; tests pass plain objects. */
-export interface Adapters {
+export interface ReviewAdapters {
   openFrameSource: OpenFrameSource;
   navigation: Pick<Navigation, 'store' | 'screen' | 'show'>;
   tracking: Pick<Tracking, 'trackFile'>;

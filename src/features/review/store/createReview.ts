@@ -18,13 +18,13 @@ import {
   recordingRecording,
   type ShownRecording,
 } from '#shell/tracking/shownRecording';
-import type { Adapters } from './adapters';
-import { initialState, type AppState } from './appState';
 import { checkSameVideo } from './checkSameVideo';
 import type { KeptReview } from './keptReview';
 import { endMove, moveLimits, startLimits, type LimitHistory } from './limitHistory';
 import { createReviewActions, type ReviewActions } from './reviewActions';
+import type { ReviewAdapters } from './reviewAdapters';
 import { createReviewKeeper } from './reviewKeeper';
+import { initialReviewState, type ReviewState } from './reviewState';
 import { sameRepetition } from './sameRepetition';
 import { tellingRepetition } from './tellingRepetition';
 
@@ -32,8 +32,8 @@ import { tellingRepetition } from './tellingRepetition';
 const largestRecordingBytes = 300_000_000;
 
 /** All actions of the app, on one store. */
-export interface App extends ReviewActions {
-  readonly store: StoreApi<AppState>;
+export interface Review extends ReviewActions {
+  readonly store: StoreApi<ReviewState>;
   setTask(task: TaskId): void;
   setSide(side: Side): void;
   /** Undefined where it is not known. */
@@ -75,8 +75,11 @@ export interface App extends ReviewActions {
   dismissProblem(): void;
 }
 
-export function createApp(adapters: Adapters): App {
-  const store = createStore<AppState>(() => ({ ...initialState, reviewer: adapters.reviewer.read() }));
+export function createReview(adapters: ReviewAdapters): Review {
+  const store = createStore<ReviewState>(() => ({
+    ...initialReviewState,
+    reviewer: adapters.reviewer.read(),
+  }));
   const { getState: get, setState: set } = store;
   const { navigation } = adapters;
   let chosenFile: File | null = null;
@@ -102,7 +105,7 @@ export function createApp(adapters: Adapters): App {
     }
   };
 
-  const showRecording = (next: ShownRecording, part: Partial<AppState>) => {
+  const showRecording = (next: ShownRecording, part: Partial<ReviewState>) => {
     const { setup } = next.measurement;
     const limits = part.limits ?? get().limits;
     const judgements = judgeAll(next.measurement, limits.present);
@@ -126,7 +129,7 @@ export function createApp(adapters: Adapters): App {
     showRecording(again, selectedAgain === null ? {} : { selected: selectedAgain });
   };
 
-  const fresh = { review: emptyReview, session: null };
+  const fresh = { entries: emptyReview, session: null };
 
   /** Judges again; changed verdicts are counted against the limits before the move. */
   const setLimits = (limits: LimitHistory, before: Limits) => {
@@ -170,21 +173,21 @@ export function createApp(adapters: Adapters): App {
       limits: startLimits(limits),
       corrections: startCorrections(corrections),
       undoable: corrections.map(() => 'correction'),
-      review,
+      entries: review,
       session: kept?.session ?? null,
     });
   };
 
   /** Ends a move of a limit, and notes who set it and when. */
   const settleLimits = () => {
-    const { recording, limits, review, undoable, reviewer } = get();
+    const { recording, limits, entries, undoable, reviewer } = get();
     const ended = endMove(limits);
     set({ limits: ended });
     if (recording === null || ended.past.length === limits.past.length) return;
     const entry = { limits: ended.present, by: reviewer, at: adapters.now().toISOString() };
     set({
       undoable: [...undoable, 'limits'],
-      review: { ...review, limitsSet: [...review.limitsSet, entry] },
+      entries: { ...entries, limitsSet: [...entries.limitsSet, entry] },
     });
     reviewKeeper.changed();
   };
@@ -291,14 +294,14 @@ export function createApp(adapters: Adapters): App {
       if (recording === null) return;
       const { videoFacts: video, model, note, observed, measurement, setup, excluded } = recording;
       const createdAt = adapters.now();
-      const { limits, corrections, review } = get();
+      const { limits, corrections, entries } = get();
       const document = buildRecording({
         ...{ createdAt, note, video, model, measurement, setup, excluded },
         id: adapters.newId(),
         limits: limits.present,
         track: observed,
         corrections: corrections.done,
-        review: isBlank(review) ? undefined : review,
+        review: isBlank(entries) ? undefined : entries,
       });
       adapters.saveFile(`overfoot-session-${dayOf(createdAt)}.json`, JSON.stringify(document));
       if (get().keeping.state === 'unsaved') set({ keeping: { state: 'not-kept' } });
@@ -317,7 +320,7 @@ export function createApp(adapters: Adapters): App {
   };
 }
 
-function isBlank({ limitsSet, remarks, cues, reviewed }: AppState['review']): boolean {
+function isBlank({ limitsSet, remarks, cues, reviewed }: ReviewState['entries']): boolean {
   return limitsSet.length + remarks.length + cues.length === 0 && reviewed === null;
 }
 

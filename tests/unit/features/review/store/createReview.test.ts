@@ -1,22 +1,22 @@
 import { describe, expect, it, vi } from 'vitest';
 import { defaultLimits, withLimit } from '#core/protocol/limits';
 import { parseRecording } from '#documents/recording/parseRecording';
-import { createApp } from '#features/review/store/createApp';
+import { createReview } from '#features/review/store/createReview';
 import { judgeAll } from '#shell/tracking/shownRecording';
 import { facts, fakeAdapters, film, recordingText } from '../../../../support/fakeAdapters';
 
 function start() {
   const { adapters, world, tracking, navigation } = fakeAdapters();
-  const app = createApp(adapters);
+  const review = createReview(adapters);
   const trackingState = tracking.store.getState;
   return {
-    app,
+    review,
     tracking,
     world,
     adapters,
     navigation,
     /** What is shown, and where. */
-    state: () => ({ ...app.store.getState(), screen: navigation.screen() }),
+    state: () => ({ ...review.store.getState(), screen: navigation.screen() }),
     trackingState,
   };
 }
@@ -27,47 +27,47 @@ const never = () => new Promise<void>(() => undefined);
 
 async function tracked() {
   const started = start();
-  await started.app.openFile(video);
-  started.app.setSide('right');
-  await started.app.startTracking();
+  await started.review.openFile(video);
+  started.review.setSide('right');
+  await started.review.startTracking();
   return started;
 }
 
 describe('openFile(file)', () => {
   it('accepts a video and reports its facts', async () => {
-    const { app, state, world } = start();
-    await app.openFile(video);
+    const { review, state, world } = start();
+    await review.openFile(video);
     expect(state()).toMatchObject({ chosen: facts, opening: null, problem: null, screen: 'start' });
     expect(world.sourcesOpen).toBe(0);
   });
 
   it('explains why a file is not a video, and accepts the next one', async () => {
-    const { app, state } = start();
-    await app.openFile(new File(['x'], 'bad.txt'));
+    const { review, state } = start();
+    await review.openFile(new File(['x'], 'bad.txt'));
     expect(state().problem?.sentence).toContain('"bad.txt" is not a video');
     expect(state()).toMatchObject({ chosen: null, opening: null, screen: 'start' });
-    await app.openFile(video);
+    await review.openFile(video);
     expect(state()).toMatchObject({ chosen: facts, problem: null });
   });
 
   it('opens a recording document at once, measured afresh, without a video', async () => {
-    const { app, state } = start();
-    await app.openFile(new File([recordingText], 'overfoot-session-2026-02-03.json'));
+    const { review, state } = start();
+    await review.openFile(new File([recordingText], 'overfoot-session-2026-02-03.json'));
     expect(state()).toMatchObject({ screen: 'review', setup: { side: 'right' } });
     expect(state().limits.present['knee-angle'].most).toBe(12);
-    expect(app.store.getState().recording).toMatchObject({ origin: 'session', video: null });
+    expect(review.store.getState().recording).toMatchObject({ origin: 'session', video: null });
     expect(state().judgements).toHaveLength(3);
   });
 
   it('reports what is wrong with a damaged recording document', async () => {
-    const { app, state } = start();
-    await app.openFile(new File([recordingText.slice(0, 500)], 'cut.json'));
+    const { review, state } = start();
+    await review.openFile(new File([recordingText.slice(0, 500)], 'cut.json'));
     expect(state().screen).toBe('start');
     expect(state().problem?.sentence).toContain('not JSON');
   });
 
   it('keeps the file that was chosen last when an earlier one opens late', async () => {
-    const { app, state, adapters } = start();
+    const { review, state, adapters } = start();
     let openLate: () => void = () => undefined;
     const open = adapters.openFrameSource;
     adapters.openFrameSource = async (file) => {
@@ -75,8 +75,8 @@ describe('openFile(file)', () => {
       const source = await open(file);
       return { ...source, facts: { ...source.facts, fileName: file.name } };
     };
-    const slow = app.openFile(new File(['x'], 'slow.mp4'));
-    await app.openFile(new File(['x'], 'quick.mp4'));
+    const slow = review.openFile(new File(['x'], 'slow.mp4'));
+    await review.openFile(new File(['x'], 'quick.mp4'));
     openLate();
     await slow;
     expect(state().chosen?.fileName).toBe('quick.mp4');
@@ -85,20 +85,20 @@ describe('openFile(file)', () => {
 
 describe('openExample()', () => {
   it('shows the recorded joints, measured now, with the video', async () => {
-    const { app, state } = start();
-    await app.openExample();
+    const { review, state } = start();
+    await review.openExample();
     expect(state()).toMatchObject({ screen: 'review', opening: null });
-    expect(app.store.getState().recording).toMatchObject({
+    expect(review.store.getState().recording).toMatchObject({
       origin: 'example',
       note: 'Invented: a made-up person.',
     });
-    expect(app.store.getState().recording?.video?.name).toBe('example.mp4');
+    expect(review.store.getState().recording?.video?.name).toBe('example.mp4');
   });
 
   it('reports a missing example', async () => {
-    const { app, state, adapters } = start();
+    const { review, state, adapters } = start();
     adapters.fetchExample = () => Promise.reject(new Error('the json file is missing'));
-    await app.openExample();
+    await review.openExample();
     expect(state().problem?.sentence).toContain('the json file is missing');
     expect(state()).toMatchObject({ screen: 'start', opening: null });
   });
@@ -106,39 +106,39 @@ describe('openExample()', () => {
 
 describe('startTracking()', () => {
   it('does nothing before a video and a side are chosen', async () => {
-    const { app, state, world } = start();
-    await app.startTracking();
-    await app.openFile(video);
-    await app.startTracking();
+    const { review, state, world } = start();
+    await review.startTracking();
+    await review.openFile(video);
+    await review.startTracking();
     expect(state().screen).toBe('start');
     expect(world.trackersStarted).toBe(0);
   });
 
   it('goes from video to judged repetitions', async () => {
-    const { state, app, world } = await tracked();
+    const { state, review, world } = await tracked();
     expect(state()).toMatchObject({ screen: 'review', problem: null });
-    const { measurement } = app.store.getState().recording!;
+    const { measurement } = review.store.getState().recording!;
     expect(state().judgements).toEqual(judgeAll(measurement, defaultLimits));
     expect(state().judgements).toHaveLength(3);
     expect(state().judgements[2]!.verdict).toBe('out-of-line');
-    expect(app.store.getState().recording?.model).toMatchObject({
+    expect(review.store.getState().recording?.model).toMatchObject({
       size: 'full',
       weights: 'made-up 4.5.6',
       backend: 'wasm',
     });
-    expect(app.store.getState().recording?.track.timesMs).toHaveLength(film.track.timesMs.length);
+    expect(review.store.getState().recording?.track.timesMs).toHaveLength(film.track.timesMs.length);
     expect(world.sourcesOpen).toBe(0);
   });
 
   it('reports its progress, and which device it runs on', async () => {
-    const { app, tracking, trackingState } = start();
-    await app.openFile(video);
-    app.setSide('right');
+    const { review, tracking, trackingState } = start();
+    await review.openFile(video);
+    review.setSide('right');
     const seen: number[] = [];
     const stop = tracking.store.subscribe(
       ({ progress }) => progress !== null && seen.push(progress.framesDone),
     );
-    await app.startTracking();
+    await review.startTracking();
     stop();
     expect(Math.max(...seen)).toBe(film.track.timesMs.length);
     expect(trackingState().device).toEqual({
@@ -149,16 +149,16 @@ describe('startTracking()', () => {
   });
 
   it('goes back to where it started and says why when the tracker fails; the next try gets a new tracker', async () => {
-    const { app, state, trackingState, world } = start();
-    await app.openFile(video);
-    app.setSide('right');
+    const { review, state, trackingState, world } = start();
+    await review.openFile(video);
+    review.setSide('right');
     world.beforeAnswer = () => Promise.reject(new Error('out of memory'));
-    await app.startTracking();
+    await review.startTracking();
     expect(state()).toMatchObject({ screen: 'start', chosen: facts });
     expect(trackingState()).toMatchObject({ isTracking: false, progress: null });
     expect(state().problem?.sentence).toContain('out of memory');
     world.beforeAnswer = () => Promise.resolve();
-    await app.startTracking();
+    await review.startTracking();
     expect(state()).toMatchObject({ screen: 'review', problem: null });
     expect(world).toMatchObject({ trackersStarted: 2, trackersClosed: 1, sourcesOpen: 0 });
   });
@@ -166,11 +166,11 @@ describe('startTracking()', () => {
 
 describe('cancel()', () => {
   it('stops tracking at once, keeps the chosen video, and shows no problem', async () => {
-    const { app, tracking, state, trackingState, world } = start();
-    await app.openFile(video);
-    app.setSide('right');
+    const { review, tracking, state, trackingState, world } = start();
+    await review.openFile(video);
+    review.setSide('right');
     world.beforeAnswer = (frame) => (frame < 5 ? Promise.resolve() : never());
-    const started = app.startTracking();
+    const started = review.startTracking();
     await vi.waitFor(() => expect(trackingState().progress?.framesDone).toBe(5));
     tracking.cancel();
     expect(state()).toMatchObject({ screen: 'start', chosen: facts, problem: null });
@@ -180,11 +180,11 @@ describe('cancel()', () => {
   });
 
   it('stops while the model is still loading', async () => {
-    const { app, tracking, state, trackingState, world } = start();
-    await app.openFile(video);
-    app.setSide('right');
+    const { review, tracking, state, trackingState, world } = start();
+    await review.openFile(video);
+    review.setSide('right');
     world.beforeLoad = never;
-    const started = app.startTracking();
+    const started = review.startTracking();
     await vi.waitFor(() => expect(trackingState().device.state).toBe('starting'));
     tracking.cancel();
     await started;
@@ -193,52 +193,54 @@ describe('cancel()', () => {
   });
 
   it('leaves the recording that was there before', async () => {
-    const { app, tracking, state, trackingState, world } = start();
-    await app.openExample();
-    const before = app.store.getState().recording;
+    const { review, tracking, state, trackingState, world } = start();
+    await review.openExample();
+    const before = review.store.getState().recording;
     world.beforeAnswer = never;
-    void app.trackAgain();
+    void review.trackAgain();
     await vi.waitFor(() => expect(trackingState().device.state).toBe('ready'));
     tracking.cancel();
     expect(state().screen).toBe('review');
-    expect(app.store.getState().recording).toBe(before);
+    expect(review.store.getState().recording).toBe(before);
   });
 });
 
 describe('setBodyHeight(bodyHeightCm)', () => {
   it('applies to the next recording and to the one on screen, and can be undone', async () => {
-    const { app } = await tracked();
-    app.setBodyHeight(168);
-    expect(app.store.getState().recording!.measurement.setup.bodyHeightCm).toBe(168);
-    app.setBodyHeight(undefined);
-    expect(app.store.getState().recording!.measurement.setup.bodyHeightCm).toBeUndefined();
+    const { review } = await tracked();
+    review.setBodyHeight(168);
+    expect(review.store.getState().recording!.measurement.setup.bodyHeightCm).toBe(168);
+    review.setBodyHeight(undefined);
+    expect(review.store.getState().recording!.measurement.setup.bodyHeightCm).toBeUndefined();
   });
 });
 
 describe('setSide(side), setTask(task)', () => {
   it('measure the kept joints again without tracking again', async () => {
-    const { app, state, world } = await tracked();
+    const { review, state, world } = await tracked();
     const frames = world.framesEstimated;
-    const before = app.store.getState().recording;
-    app.setSide('left');
-    expect(app.store.getState().recording?.measurement.setup.side).toBe('left');
-    expect(app.store.getState().recording?.track).toBe(before?.track);
-    expect(state().judgements).toHaveLength(app.store.getState().recording!.measurement.repetitions.length);
-    expect(app.store.getState().recording?.measurement.notes).toContainEqual({
+    const before = review.store.getState().recording;
+    review.setSide('left');
+    expect(review.store.getState().recording?.measurement.setup.side).toBe('left');
+    expect(review.store.getState().recording?.track).toBe(before?.track);
+    expect(state().judgements).toHaveLength(
+      review.store.getState().recording!.measurement.repetitions.length,
+    );
+    expect(review.store.getState().recording?.measurement.notes).toContainEqual({
       kind: 'side-doubtful',
       side: 'left',
     });
-    app.setTask('single-leg-squat');
-    expect(app.store.getState().recording?.measurement.setup.task).toBe('single-leg-squat');
+    review.setTask('single-leg-squat');
+    expect(review.store.getState().recording?.measurement.setup.task).toBe('single-leg-squat');
     expect(world.framesEstimated).toBe(frames);
   });
 
   it('leave a kept recording alone while the next one is set up', async () => {
-    const { navigation, app } = await tracked();
+    const { navigation, review } = await tracked();
     void navigation.show('start');
-    const before = app.store.getState().recording;
-    app.setSide('left');
-    expect(app.store.getState().recording).toBe(before);
+    const before = review.store.getState().recording;
+    review.setSide('left');
+    expect(review.store.getState().recording).toBe(before);
     expect(before?.measurement.setup.side).toBe('right');
   });
 });
@@ -248,65 +250,65 @@ describe('moveLimits(limits), endLimitMove(), undo(), putLimits(limits)', () => 
     state().judgements.map(({ verdict }) => verdict);
 
   it('judge again at once and count the verdicts that changed since the move began', async () => {
-    const { app, state } = await tracked();
+    const { review, state } = await tracked();
     const before = verdicts(state);
-    app.moveLimits(withLimit(state().limits.present, 'knee-angle', 'most', 25));
-    app.moveLimits(withLimit(state().limits.present, 'knee-angle', 'most', 30));
-    app.endLimitMove();
+    review.moveLimits(withLimit(state().limits.present, 'knee-angle', 'most', 25));
+    review.moveLimits(withLimit(state().limits.present, 'knee-angle', 'most', 30));
+    review.endLimitMove();
     const after = verdicts(state);
     expect(after[2]).not.toBe(before[2]);
     expect(state().judgements).toEqual(
-      judgeAll(app.store.getState().recording!.measurement, state().limits.present),
+      judgeAll(review.store.getState().recording!.measurement, state().limits.present),
     );
     const changed = after.filter((verdict, index) => verdict !== before[index]).length;
     expect(state().changedVerdicts).toBe(changed);
-    app.undo();
+    review.undo();
     expect(verdicts(state)).toEqual(before);
     expect(state().limits.present['knee-angle'].most).toBe(10);
     expect(state().changedVerdicts).toBe(changed);
   });
 
   it('judge by limits of other measures as well, and undo them', async () => {
-    const { app, state } = await tracked();
+    const { review, state } = await tracked();
     const before = verdicts(state);
     const { present } = state().limits;
-    const depths = app.store
+    const depths = review.store
       .getState()
       .recording!.measurement.repetitions.map(({ ranges }) => ranges.depth.max!);
     const shallow = Math.min(...depths.map(({ value, band }) => value - 2 * band));
-    app.putLimits(withLimit(present, 'depth', 'most', shallow));
+    review.putLimits(withLimit(present, 'depth', 'most', shallow));
     expect(verdicts(state)).toEqual(before.map(() => 'out-of-line'));
     expect(state().changedVerdicts).toBe(before.filter((verdict) => verdict !== 'out-of-line').length);
-    expect(state().review.limitsSet.at(-1)!.limits.depth).toEqual({ most: shallow });
-    app.undo();
+    expect(state().entries.limitsSet.at(-1)!.limits.depth).toEqual({ most: shallow });
+    review.undo();
     expect(verdicts(state)).toEqual(before);
     expect(state().limits.present).toEqual(present);
   });
 
   it('restore the defaults, which can be undone as well', async () => {
-    const { app, state } = await tracked();
-    app.moveLimits(withLimit(state().limits.present, 'knee-angle', 'least', -4));
-    app.endLimitMove();
-    app.putLimits(defaultLimits);
+    const { review, state } = await tracked();
+    review.moveLimits(withLimit(state().limits.present, 'knee-angle', 'least', -4));
+    review.endLimitMove();
+    review.putLimits(defaultLimits);
     expect(state().limits.present).toEqual({ 'knee-angle': { least: -10, most: 10 } });
-    app.undo();
+    review.undo();
     expect(state().limits.present).toEqual({ 'knee-angle': { least: -4, most: 10 } });
   });
 
   it('change nothing where there is nothing to undo', async () => {
-    const { app, state } = await tracked();
+    const { review, state } = await tracked();
     const before = state().limits;
-    app.undo();
+    review.undo();
     expect(state().limits).toBe(before);
   });
 });
 
 describe('saveRecording()', () => {
   it('saves a document that reads back, with the limits in force and nobody’s name', async () => {
-    const { app, world } = await tracked();
-    app.moveLimits(withLimit(app.store.getState().limits.present, 'knee-angle', 'most', 14));
-    app.endLimitMove();
-    app.saveRecording();
+    const { review, world } = await tracked();
+    review.moveLimits(withLimit(review.store.getState().limits.present, 'knee-angle', 'most', 14));
+    review.endLimitMove();
+    review.saveRecording();
     const [{ fileName, text }] = world.saved as [{ fileName: string; text: string }];
     expect(fileName).toBe('overfoot-session-2026-05-06.json');
     expect(text).not.toContain('stairs');
@@ -318,10 +320,10 @@ describe('saveRecording()', () => {
 
 describe('saveTable(rows)', () => {
   it('saves one row per repetition, judged by the limits in force, under a file name that identifies nobody', async () => {
-    const { app, world } = start();
-    await app.openFile(recording);
-    app.moveLimits(withLimit(app.store.getState().limits.present, 'knee-angle', 'most', 30));
-    app.saveTable('repetitions');
+    const { review, world } = start();
+    await review.openFile(recording);
+    review.moveLimits(withLimit(review.store.getState().limits.present, 'knee-angle', 'most', 30));
+    review.saveTable('repetitions');
     const [file] = world.saved;
     expect(file!.fileName).toBe('overfoot-repetitions-2026-05-06.csv');
     const lines = file!.text.split('\r\n');
@@ -332,33 +334,33 @@ describe('saveTable(rows)', () => {
   });
 
   it('saves one row per frame', async () => {
-    const { app, world } = start();
-    await app.openFile(recording);
-    app.saveTable('frames');
+    const { review, world } = start();
+    await review.openFile(recording);
+    review.saveTable('frames');
     const [file] = world.saved;
     expect(file!.fileName).toBe('overfoot-frames-2026-05-06.csv');
     expect(file!.text.split('\r\n')).toHaveLength(1 + film.track.timesMs.length + 1);
   });
 
   it('does nothing where nothing is shown', () => {
-    const { app, world } = start();
-    app.saveTable('frames');
+    const { review, world } = start();
+    review.saveTable('frames');
     expect(world.saved).toEqual([]);
   });
 });
 
 describe('attachVideo(file)', () => {
   it('accepts the video that was measured and rejects any other', async () => {
-    const { app, state, world } = start();
-    await app.openFile(new File([recordingText], 'saved.json'));
+    const { review, state, world } = start();
+    await review.openFile(new File([recordingText], 'saved.json'));
     world.facts = { ...facts, durationMs: facts.durationMs + 4000, fileName: 'other.mp4' };
-    await app.attachVideo(new File(['x'], 'other.mp4'));
+    await review.attachVideo(new File(['x'], 'other.mp4'));
     expect(state().problem?.sentence).toContain('"other.mp4" is not the video that was measured');
-    expect(app.store.getState().recording?.video).toBeNull();
+    expect(review.store.getState().recording?.video).toBeNull();
     world.facts = facts;
-    await app.attachVideo(video);
+    await review.attachVideo(video);
     expect(state().problem).toBeNull();
-    expect(app.store.getState().recording?.video).toBe(video);
+    expect(review.store.getState().recording?.video).toBe(video);
   });
 });
 

@@ -10,7 +10,7 @@ import type { ShownRecording } from '#shell/tracking/shownRecording';
 import type { KeepingState, ReviewSession } from './keptReview';
 import { startLimits, type LimitHistory } from './limitHistory';
 
-export interface AppState {
+export interface ReviewState {
   /** What the next recording is measured as; the side is asked for, never guessed. */
   setup: Omit<TimedSetup, 'side'> & { side: Side | null };
   /** The video that is ready to be tracked. */
@@ -24,7 +24,8 @@ export interface AppState {
   corrections: CorrectionHistory;
   /** What can be undone, latest last. */
   undoable: readonly ('limits' | 'correction')[];
-  review: RecordingReview;
+  /** What the review adds to the recording: limits that were set, remarks, cues, 'reviewed'. */
+  entries: RecordingReview;
   /** Whether corrections, limits and remarks are saved on this device. */
   keeping: KeepingState;
   /** The home session that the recording belongs to; null where none is known. */
@@ -39,7 +40,7 @@ export interface AppState {
   selected: number | null;
 }
 
-export const initialState: AppState = {
+export const initialReviewState: ReviewState = {
   setup: { task: 'split-stance-sit-to-stand', side: null },
   chosen: null,
   opening: null,
@@ -48,7 +49,7 @@ export const initialState: AppState = {
   limits: startLimits(defaultLimits),
   corrections: startCorrections(),
   undoable: [],
-  review: emptyReview,
+  entries: emptyReview,
   keeping: { state: 'not-kept' },
   session: null,
   reviewer: '',
