@@ -1,5 +1,5 @@
 import type { OpenedRepository } from '#device/storage/openRepository';
-import type { Review } from '#features/review/store/createReview';
+import type { Review } from '#features/review/store/review';
 import type { Navigation } from '#shell/navigation/createNavigation';
 import type { Notes } from '#shell/notes';
 import { openOnce } from '#shell/openOnce';

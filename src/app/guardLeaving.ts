@@ -1,4 +1,4 @@
-import type { Review } from '#features/review/store/createReview';
+import type { Review } from '#features/review/store/review';
 import type { Navigation } from '#shell/navigation/createNavigation';
 import type { Tracking } from '#shell/tracking/createTracking';
 

@@ -1,6 +1,6 @@
 import { createStoreContext } from '#shell/createStoreContext';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
-import type { Review } from './store/createReview';
+import type { Review } from './store/review';
 
 /** Tracking and reviewing a recording. */
 export const {

@@ -9,7 +9,7 @@ import type { PoseTracker } from '#device/pose/poseTracker';
 import type { CaptionListener, Sound } from '#device/sound/sound';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
-import type { Review } from '#features/review/store/createReview';
+import type { Review } from '#features/review/store/review';
 import type { Navigation } from '#shell/navigation/createNavigation';
 import type { Tracking } from '#shell/tracking/createTracking';
 import type { Brightness } from '../placing/placing';

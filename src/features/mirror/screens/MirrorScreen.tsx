@@ -21,7 +21,7 @@ export function MirrorScreen() {
   const hasTone = useMirrorState((state) => state.hasTone);
   const recording = useMirrorState((state) => state.recording);
   const { task, side } = useReviewState((state) => state.setup);
-  const limits = useReviewState((state) => state.limits.present);
+  const limits = useReviewState((state) => state.limits);
   const navigation = useNavigation();
   const from = useNavigationState((state) => state.from);
   const leg = side ?? 'right';

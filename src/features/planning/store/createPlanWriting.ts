@@ -1,5 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import { apply, redo, startHistory, undo, type History } from '#core/history';
+import { applyEdit, redoEdit, startHistory, undoEdit, type History } from '#core/history';
 import { parsePlan } from '#documents/plan/parsePlan';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import { copyOf, finishDraft, newDraft, type PlanDraft } from '#documents/plan/planDraft';
@@ -83,7 +83,7 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
     if (store.getState().last?.id === identity.id)
       identity = { id: world.newId(), createdAt: world.now().toISOString() };
     const isSameField = field !== null && field === lastField;
-    const { done, ...rest } = apply(isSameField ? undo(drafts) : drafts, draft);
+    const { done, ...rest } = applyEdit(isSameField ? undoEdit(drafts) : drafts, draft);
     show({ ...rest, done: done.slice(-1 - longestHistory) }, field);
   };
   const handedOut = () => {
@@ -98,10 +98,10 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
     store,
     change: (change, field) => put({ ...store.getState().draft, ...change }, field),
     undo() {
-      if (drafts.done.length > 1) show(undo(drafts));
+      if (drafts.done.length > 1) show(undoEdit(drafts));
     },
     redo() {
-      if (drafts.undone.length > 0) show(redo(drafts));
+      if (drafts.undone.length > 0) show(redoEdit(drafts));
     },
     startNew: () => put(newDraft()),
     copyLast() {

@@ -21,7 +21,7 @@ interface Props {
 /** Two repetitions side by side, in step: each part of the movement at the same time, however long it took. */
 export function CompareShow({ recording, selected, onClose }: Props) {
   const review = useReview();
-  const limits = useReviewState((state) => state.limits.present);
+  const limits = useReviewState((state) => state.limits);
   const judgements = useReviewState((state) => state.judgements);
   const session = useReviewState((state) => state.session);
   const [problem, setProblem] = useState('');

@@ -27,7 +27,7 @@ export function CueList({ recording, selected, onSelect }: Props) {
   const navigation = useNavigation();
   const { cues } = useReviewState((state) => state.entries);
   const judgements = useReviewState((state) => state.judgements);
-  const limits = useReviewState((state) => state.limits.present);
+  const limits = useReviewState((state) => state.limits);
   const [isShowing, setShowing] = useState(false);
   const [isComparing, setComparing] = useState(false);
   const { measurement, excluded } = recording;

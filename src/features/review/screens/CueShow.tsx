@@ -19,7 +19,7 @@ interface Props {
 
 /** One repetition after another, full screen, in slow motion and looped, with one cue in large words. */
 export function CueShow({ recording, cues, onClose }: Props) {
-  const limits = useReviewState((state) => state.limits.present);
+  const limits = useReviewState((state) => state.limits);
   const [at, setAt] = useState(0);
   const { measurement, observed } = recording;
   const playhead = useMemo(() => createPlayhead(observed.timesMs), [observed]);

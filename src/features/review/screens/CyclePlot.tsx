@@ -16,7 +16,7 @@ interface Props {
 /** The typical repetition of the set with its spread, and the selected one over it, from 0 to 100 % of the movement. */
 export function CyclePlot({ recording, selected }: Props) {
   const judgements = useReviewState((state) => state.judgements);
-  const { least, most } = useReviewState((state) => state.limits.present['knee-angle']);
+  const { least, most } = useReviewState((state) => state.limits['knee-angle']);
   const { measurement, excluded } = recording;
   const [frame, { width, height }] = useSize<HTMLDivElement>();
   const typical = useMemo(() => {

@@ -8,18 +8,20 @@ import { MeasureLimits, MeasureLimitSource } from '#ui/components/MeasureLimits'
 import { addedLimitsWords } from '#words/limitWords';
 import { useReview, useReviewState } from '../reviewContext';
 import { limitsOrigin, type LimitsOrigin } from '../rules/limitsOrigin';
+import { limitsBeforeMove } from '../store/reviewEdits';
 import { Signed } from './CorrectionsPanel';
 
 /** How far each measure may go, and who set that; moving a limit judges every repetition again at once. */
 export function LimitsPanel() {
   const review = useReview();
-  const { present, movingFrom } = useReviewState((state) => state.limits);
+  const limits = useReviewState((state) => state.limits);
+  const beforeMove = useReviewState((state) => limitsBeforeMove(state.edits));
   const lastSet = useReviewState((state) => state.entries.limitsSet.at(-1));
   const planned = useReviewState((state) => state.session?.planned ?? null);
   const changed = useReviewState((state) => state.changedVerdicts);
   const total = useReviewState((state) => state.judgements.length);
   const [measure, setMeasure] = useState<MeasureId>('knee-angle');
-  const added = addedMeasures(present);
+  const added = addedMeasures(limits);
   const options = measures.map(({ id, name }) => ({
     ...{ id, name },
     ...(added.includes(id) ? { hint: 'has a limit' } : {}),
@@ -35,7 +37,7 @@ export function LimitsPanel() {
         {planned !== null && (
           <Button
             className="button button-quiet no-print"
-            isDisabled={sameLimits(planned, present)}
+            isDisabled={sameLimits(planned, limits)}
             onPress={() => review.putLimits(planned)}
           >
             As planned
@@ -43,7 +45,7 @@ export function LimitsPanel() {
         )}
         <Button
           className="button button-quiet no-print"
-          isDisabled={sameLimits(defaultLimits, present)}
+          isDisabled={sameLimits(defaultLimits, limits)}
           onPress={() => review.putLimits(defaultLimits)}
         >
           Default
@@ -51,13 +53,13 @@ export function LimitsPanel() {
       </header>
       <MeasureLimits
         measure={measure}
-        limits={present}
+        limits={limits}
         onMove={review.moveLimits}
         onMoveEnd={review.endLimitMove}
       />
       <p className="small">
-        <OriginWords origin={limitsOrigin(movingFrom ?? present, lastSet, planned)} />
-        {added.length > 0 && <> Besides the knee angle: {addedLimitsWords(present)}.</>}
+        <OriginWords origin={limitsOrigin(beforeMove ?? limits, lastSet, planned)} />
+        {added.length > 0 && <> Besides the knee angle: {addedLimitsWords(limits)}.</>}
       </p>
       <p className="small soft">
         <MeasureLimitSource measure={measure} />

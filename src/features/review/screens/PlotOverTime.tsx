@@ -15,7 +15,7 @@ interface Props {
 /** The plot, following the video, and what its angles are based on. */
 export function PlotOverTime({ measurement, playhead, onSelect }: Props) {
   const review = useReview();
-  const limits = useReviewState((state) => state.limits.present);
+  const limits = useReviewState((state) => state.limits);
   const judgements = useReviewState((state) => state.judgements);
   const selected = useReviewState((state) => state.selected);
   const timeMs = usePlayhead(playhead, (state) => state.timeMs);

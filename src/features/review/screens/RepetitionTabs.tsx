@@ -21,7 +21,7 @@ interface Props {
 
 /** The selected repetition: its numbers, how it compares with the typical one, remarks, and cues for the patient. */
 export function RepetitionTabs({ recording, selected, playhead, showsStill, onSeek, onSelect }: Props) {
-  const limits = useReviewState((state) => state.limits.present);
+  const limits = useReviewState((state) => state.limits);
   const judgements = useReviewState((state) => state.judgements);
   const remarks = useReviewState((state) => state.entries.remarks.length);
   const cues = useReviewState((state) => state.entries.cues.length);

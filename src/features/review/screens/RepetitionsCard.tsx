@@ -25,7 +25,7 @@ interface Props {
 export function RepetitionsCard({ recording, table, playhead, selected, onSelect }: Props) {
   const { measurement, excluded } = recording;
   const judgements = useReviewState((state) => state.judgements);
-  const limited = useReviewState(useShallow((state) => limitedMeasures(state.limits.present)));
+  const limited = useReviewState(useShallow((state) => limitedMeasures(state.limits)));
   const [hasAll, setAll] = useState(false);
   const now = usePlayhead(playhead, ({ timeMs }) => repetitionAt(measurement, timeMs));
   const { rows, order, sort, setSort, filter, setFilter } = table;

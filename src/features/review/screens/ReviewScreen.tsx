@@ -35,7 +35,7 @@ export function ReviewScreen() {
 function Review({ recording }: { recording: ShownRecording }) {
   const review = useReview();
   const { measurement, track, observed, video } = recording;
-  const limits = useReviewState((state) => state.limits.present);
+  const limits = useReviewState((state) => state.limits);
   const judgements = useReviewState((state) => state.judgements);
   const selected = useReviewState((state) => state.selected);
   const [view, setView] = useState<StageView>({ isNear: false, hasHandles: false });

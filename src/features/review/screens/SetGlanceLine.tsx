@@ -8,7 +8,7 @@ import { buildSetGlance, type SetGlance } from '../rules/buildSetGlance';
 /** Summary of the set in one line above everything else, for a review of two minutes. */
 export const SetGlanceLine = memo(function SetGlanceLine({ recording }: { recording: ShownRecording }) {
   const judgements = useReviewState((state) => state.judgements);
-  const limits = useReviewState((state) => state.limits.present);
+  const limits = useReviewState((state) => state.limits);
   const session = useReviewState((state) => state.session);
   const { measurement, excluded, isByHand } = recording;
   const glance = buildSetGlance(measurement, judgements, excluded, limits);

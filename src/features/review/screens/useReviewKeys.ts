@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import type { Review } from '../store/createReview';
+import type { Review } from '../store/review';
 import type { Playhead } from './playhead';
 import { nextRate } from './playRates';
 

@@ -23,7 +23,7 @@ export interface TableRows {
 /** The table's rows, filtered and sorted as the user chose. */
 export function useTableRows(recording: ShownRecording): TableRows {
   const judgements = useReviewState((state) => state.judgements);
-  const limits = useReviewState((state) => state.limits.present);
+  const limits = useReviewState((state) => state.limits);
   const [sort, setSort] = useState<TableRows['sort']>({ key: 'number', direction: 'ascending' });
   const [filter, setFilter] = useState<RowFilter>('all');
   const all = useMemo(

@@ -2,6 +2,7 @@ import { deriveRecording } from '#documents/recording/buildRecording';
 import type { RecordingHead } from '#documents/recording/recordingHead';
 import { explainProblem } from '#shell/explainProblem';
 import type { KeptReview } from './keptReview';
+import { correctionsOf } from './reviewEdits';
 import type { ReviewState } from './reviewState';
 
 /** Saves a review as it is edited: one save at a time; changes made during a save go into the next. */
@@ -57,17 +58,16 @@ export function createReviewKeeper(
 /** The stored recording with what the review set; the joints stay as they are. */
 function reviewedRecording(
   document: RecordingHead,
-  { recording, limits, corrections, entries }: ReviewState,
+  { recording, limits, edits, entries }: ReviewState,
 ): RecordingHead {
   if (recording === null) throw new Error('There is no recording to keep a review of.');
-  const { done } = corrections;
   const { measurement, excluded, setup } = recording;
   return {
     ...document,
     setup,
-    limits: limits.present,
-    corrections: [...done],
-    derived: deriveRecording(measurement, limits.present, excluded),
+    limits,
+    corrections: correctionsOf(edits),
+    derived: deriveRecording(measurement, limits, excluded),
     review: entries,
   };
 }

@@ -1,6 +1,5 @@
-import { startCorrections, type CorrectionHistory } from '#core/correction/correctionHistory';
 import type { TimedSetup } from '#core/measurement/measureSet';
-import { defaultLimits } from '#core/protocol/limits';
+import { defaultLimits, type Limits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
 import type { Judgement } from '#core/scoring/judge';
 import type { VideoFacts } from '#device/frames/frameSource';
@@ -8,7 +7,7 @@ import { emptyReview, type RecordingReview } from '#documents/recording/reviewSc
 import type { ShownProblem } from '#shell/explainProblem';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import type { KeepingState, ReviewSession } from './keptReview';
-import { startLimits, type LimitHistory } from './limitHistory';
+import { startEdits, type ReviewEdits } from './reviewEdits';
 
 export interface ReviewState {
   /** What the next recording is measured as; the side is asked for, never guessed. */
@@ -20,10 +19,10 @@ export interface ReviewState {
   problem: ShownProblem | null;
   /** What is reviewed, with everything known of each frame; null before the first one. */
   recording: ShownRecording | null;
-  limits: LimitHistory;
-  corrections: CorrectionHistory;
-  /** What can be undone, latest last. */
-  undoable: readonly ('limits' | 'correction')[];
+  /** Limits in force. */
+  limits: Limits;
+  /** Corrections and changes of the limits, which can be undone. */
+  edits: ReviewEdits;
   /** What the review adds to the recording: limits that were set, remarks, cues, 'reviewed'. */
   entries: RecordingReview;
   /** Whether corrections, limits and remarks are saved on this device. */
@@ -46,9 +45,8 @@ export const initialReviewState: ReviewState = {
   opening: null,
   problem: null,
   recording: null,
-  limits: startLimits(defaultLimits),
-  corrections: startCorrections(),
-  undoable: [],
+  limits: defaultLimits,
+  edits: startEdits(),
   entries: emptyReview,
   keeping: { state: 'not-kept' },
   session: null,

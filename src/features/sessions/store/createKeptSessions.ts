@@ -5,7 +5,7 @@ import type { Repository } from '#device/storage/repository';
 import { storageProblem } from '#device/storage/storageProblem';
 import type { RecordingHead } from '#documents/recording/recordingHead';
 import { withTakenLimits } from '#documents/recording/withTakenLimits';
-import type { Review } from '#features/review/store/createReview';
+import type { Review } from '#features/review/store/review';
 import { saveReviewed } from '#features/review/store/saveReviewed';
 import { explainProblem } from '#shell/explainProblem';
 import type { ListedSession, SetReading } from '../rules/listedSession';

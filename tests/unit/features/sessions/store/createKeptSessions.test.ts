@@ -266,7 +266,7 @@ describe('openSet(sessionId, title)', () => {
     expect(verdicts()).toEqual(['in-line', 'in-line']);
     await keptSessions.openSet(next.id, 'the next');
     expect(review.store.getState()).toMatchObject({
-      limits: { present: { 'knee-angle': { least: -30, most: 30 } } },
+      limits: { 'knee-angle': { least: -30, most: 30 } },
       entries: { limitsSet: [{ by: 'T1', takenFrom: session.startedAt }] },
     });
     review.markReviewed(true);
