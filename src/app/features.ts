@@ -33,7 +33,7 @@ export function createFeatures({ baseUrl, review, tracking, navigation, notes, o
         import('#features/planning/store/createPlanWriting'),
         import('#features/planning/store/browserPlanWriting'),
       ]);
-      return createPlanWriting(browserPlanWriting(notes, openRepository));
+      return createPlanWriting(await browserPlanWriting(notes, openRepository));
     }),
     keptSessions: openOnce(async () => {
       const [{ createKeptSessions }, { browserKeptSessions }] = await Promise.all([
@@ -41,13 +41,7 @@ export function createFeatures({ baseUrl, review, tracking, navigation, notes, o
         import('#features/sessions/store/browserKeptSessions'),
       ]);
       void features.home(); // It measures what is waiting to be measured from its video.
-      return createKeptSessions(
-        browserKeptSessions({
-          review,
-          openRepository,
-          forgetPatient: (patient) => void features.writing().then((writing) => writing.forget(patient)),
-        }),
-      );
+      return createKeptSessions(browserKeptSessions({ review, openRepository }));
     }),
     clinic: openOnce(async () => {
       const [{ createClinic }, { browserClinic }] = await Promise.all([

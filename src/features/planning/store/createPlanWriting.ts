@@ -23,11 +23,14 @@ export interface PlanWritingWorld {
   write(name: DraftName, text: string): void;
   /** Stores a plan that was handed out: sessions sent back are judged by its limits. */
   keep(plan: PlanDocument): void;
+  /** Hears of each patient of whom everything was deleted. */
+  watchDeleted(listener: (patient: string) => void): void;
   saveFile(fileName: string, text: string): void;
   newId(): string;
   now(): Date;
 }
-export type DraftName = 'draft' | 'last-plan';
+export const draftNames = ['draft', 'last-plan'] as const;
+export type DraftName = (typeof draftNames)[number];
 
 export interface PlanWriting {
   readonly store: StoreApi<PlanWritingState>;
@@ -43,8 +46,6 @@ export interface PlanWriting {
   save(): void;
   /** To be called when the plan was handed out another way: as a link or on paper. */
   handedOut(): void;
-  /** Forgets everything about a deleted patient; this can't be undone. */
-  forget(patient: string): void;
 }
 
 /** Changes that can be undone. */
@@ -94,6 +95,19 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
     store.setState({ last: plan });
   };
 
+  /** Not even undo brings back a deleted patient. */
+  world.watchDeleted((patient) => {
+    const isOther = (one: { patient: string }) => one.patient !== patient;
+    const { draft, last } = store.getState();
+    const done = drafts.done.filter(isOther);
+    drafts = {
+      ...drafts,
+      done: isOther(draft) ? done : [...done, newDraft()],
+      undone: drafts.undone.filter(isOther),
+    };
+    store.setState({ ...currentState(), last: last !== null && isOther(last) ? last : null });
+  });
+
   return {
     store,
     change: (change, field) => put({ ...store.getState().draft, ...change }, field),
@@ -115,17 +129,6 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
       handedOut();
     },
     handedOut,
-    forget(patient) {
-      const isOther = (one: { patient: string }) => one.patient !== patient;
-      const { draft, last } = store.getState();
-      const done = drafts.done.filter(isOther);
-      drafts = {
-        ...drafts,
-        done: isOther(draft) ? done : [...done, newDraft()],
-        undone: drafts.undone.filter(isOther),
-      };
-      store.setState({ ...currentState(), last: last !== null && isOther(last) ? last : null });
-    },
   };
 }
 

@@ -27,8 +27,6 @@ export interface KeptSessionsAdapters {
   later: (ms: number, call: () => void) => () => void;
   /** Forgets what is stored outside the repository. */
   forgetRest: () => void;
-  /** Forgets the draft and the last plan that the page still has of a patient. */
-  forgetPatient: (patient: string) => void;
   review: Pick<Review, 'openKept'>;
 }
 
@@ -72,11 +70,10 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
   const removals = createRemovals({
     ...{ repository, notes, nowMs, later },
     onChange: (pending) => set({ removals: pending }),
-    onGone: ({ records, patient }) => {
+    onGone: ({ records }) => {
       const { sessions, unreadable } = get();
       const isLeft = ({ id }: { id: string }) => records.every((one) => one.id !== id);
       set({ sessions: sessions?.filter(isLeft) ?? null, unreadable: unreadable.filter(isLeft) });
-      if (patient !== null) adapters.forgetPatient(patient);
     },
     onProblem: (problem) => set({ problem }),
   });
@@ -138,10 +135,10 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
   const watch = (kept: Repository) => {
     if (kept === watched) return;
     watched = kept;
-    kept.subscribe(({ kind, id }) => {
-      if (kind !== 'sessions' && kind !== 'recordings') return;
-      if (id === null) known.clear();
-      else known.delete(id);
+    kept.subscribe((change) => {
+      if (change.kind !== 'sessions' && change.kind !== 'recordings') return;
+      if (change.id === null) known.clear();
+      else known.delete(change.id);
       if (isShown) lookSoon();
     });
   };

@@ -36,7 +36,10 @@ function openSessionsScreen(
   parts: { problem?: StorageProblem; notes?: RemovalNote[]; nowMs?: number } = {},
 ) {
   const world = { nowMs: parts.nowMs ?? 5000, notes: parts.notes ?? [] };
-  const forgotten: string[] = [];
+  const deleted: string[] = [];
+  repository.subscribe((change) => {
+    if (change.kind === 'patient-deleted') deleted.push(change.patient);
+  });
   const timers: { ms: number; call: () => void }[] = [];
   const { adapters, navigation } = fakeAdapters();
   let ticks = 0;
@@ -53,7 +56,6 @@ function openSessionsScreen(
       return () => void timers.splice(timers.indexOf(timer) >>> 0, 1);
     },
     forgetRest: () => undefined,
-    forgetPatient: (patient) => forgotten.push(patient),
     review,
   });
   const state = keptSessions.store.getState;
@@ -63,7 +65,7 @@ function openSessionsScreen(
     due.forEach((timer) => timers.splice(timers.indexOf(timer), 1));
     due.forEach(({ call }) => call());
   };
-  return { keptSessions, review, navigation, world, timers, state, ring, forgotten };
+  return { keptSessions, review, navigation, world, timers, state, ring, deleted };
 }
 
 describe('enter()', () => {
@@ -203,7 +205,6 @@ describe('enter()', () => {
       nowMs: () => 0,
       later: () => () => undefined,
       forgetRest: () => undefined,
-      forgetPatient: () => undefined,
       review: createReview(fakeAdapters().adapters),
     });
     await keptSessions.enter();
@@ -390,7 +391,7 @@ describe('removePatient(patient)', () => {
 
   it('deletes all of one patient, so that nothing stays, and nothing of another', async () => {
     const { device, repository } = await twoPatients();
-    const { keptSessions, state, ring, world, forgotten } = openSessionsScreen(repository);
+    const { keptSessions, state, ring, world, deleted } = openSessionsScreen(repository);
     await keptSessions.enter();
     expect((await repository.interrupted()).found).toHaveLength(1);
     await keptSessions.removePatient(session.patient);
@@ -398,7 +399,7 @@ describe('removePatient(patient)', () => {
     expect(JSON.stringify(world.notes)).not.toContain(session.patient);
     ring(undoMs);
     await vi.waitFor(() => expect(state().removals).toEqual([]));
-    expect(forgotten).toEqual([session.patient]);
+    expect(deleted).toEqual([session.patient]);
     expect(state().sessions!.map(({ patient }) => patient)).toEqual([other.patient]);
 
     const records = await device.openRecords();
@@ -415,13 +416,13 @@ describe('removePatient(patient)', () => {
 
   it('is undone as a whole', async () => {
     const { repository } = await twoPatients();
-    const { keptSessions, state, world, ring, forgotten } = openSessionsScreen(repository);
+    const { keptSessions, state, world, ring, deleted } = openSessionsScreen(repository);
     await keptSessions.enter();
     await keptSessions.removePatient(session.patient);
     keptSessions.undoRemove(state().removals[0]!.id);
     ring(undoMs);
     expect(world.notes).toEqual([]);
-    expect(forgotten).toEqual([]);
+    expect(deleted).toEqual([]);
     expect(await repository.sessions.find(session.id)).not.toBeNull();
   });
 });
