@@ -1,3 +1,4 @@
+import { clamp } from '../clamp';
 import { frontalKneeAngleDeg, medianWhere, thighShare } from '../view/frontalKneeAngle';
 import { farther } from './farther';
 import type { Measure } from './measure';
@@ -46,7 +47,7 @@ export const kneeAngle = {
       curve: curve(leg, (i) => {
         const share = thighShare(frontal, i);
         if (share < leastThighShare) return 'thigh-foreshortened';
-        const straight = Math.min(1, Math.max(0, (share - bentShare) / (uprightShare - bentShare)));
+        const straight = clamp((share - bentShare) / (uprightShare - bentShare), 0, 1);
         return frontalKneeAngleDeg(frontal, side, i) - standingOffsetDeg * straight;
       }),
       band: legBand(frontalKneeAngleDeg),

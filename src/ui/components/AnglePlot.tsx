@@ -1,4 +1,5 @@
 import { useMemo, useState, type PointerEvent, type ReactNode } from 'react';
+import { clamp } from '#core/clamp';
 import type { Measurement } from '#core/measurement/measurement';
 import type { Limits } from '#core/protocol/limits';
 import type { Judgement } from '#core/scoring/judge';
@@ -57,9 +58,9 @@ export function AnglePlot(props: Props) {
 
   const timeUnder = (event: PointerEvent<HTMLDivElement>): number => {
     const px = event.clientX - event.currentTarget.getBoundingClientRect().left;
-    return Math.min(endMs, Math.max(startMs, scales.x.invert(px)));
+    return clamp(scales.x.invert(px), startMs, endMs);
   };
-  const cursor = scales.x(Math.min(endMs, Math.max(startMs, timeMs)));
+  const cursor = scales.x(clamp(timeMs, startMs, endMs));
 
   return (
     <section className="plot" aria-label="Knee angle over time">

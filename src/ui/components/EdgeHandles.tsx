@@ -1,4 +1,5 @@
 import { useState, type KeyboardEvent, type PointerEvent } from 'react';
+import { clamp } from '#core/clamp';
 import { formatTime } from '#words/formatTime';
 import { plotMargins, type PlotScales } from './plotScales';
 
@@ -35,7 +36,7 @@ function EdgeHandle({ edge, edges, scales, onSeek }: Props & { edge: 'start' | '
   const atMs = movingMs ?? ownMs;
 
   const move = (timeMs: number) => {
-    const bounded = Math.min(lastMs, Math.max(firstMs, timeMs));
+    const bounded = clamp(timeMs, firstMs, lastMs);
     setMovingMs(bounded);
     onSeek(bounded);
   };

@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useState } from 'react';
 import { Button, Dialog, Modal, ModalOverlay } from 'react-aria-components';
+import { clamp } from '#core/clamp';
 import type { RecordingReview } from '#documents/recording/reviewSchema';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { useReviewState } from '../reviewContext';
@@ -40,11 +41,11 @@ export function CueShow({ recording, cues, onClose }: Props) {
     return () => clearTimeout(timer);
   }, [playhead, measurement, repetition]);
 
-  const step = (by: number) => setAt((from) => Math.min(cues.length - 1, Math.max(0, from + by)));
+  const step = (by: number) => setAt((from) => clamp(from + by, 0, cues.length - 1));
   useEffect(() => {
     const onKey = ({ key }: KeyboardEvent) => {
       const by = { ArrowRight: 1, ArrowLeft: -1 }[key];
-      if (by !== undefined) setAt((from) => Math.min(cues.length - 1, Math.max(0, from + by)));
+      if (by !== undefined) setAt((from) => clamp(from + by, 0, cues.length - 1));
     };
     window.addEventListener('keydown', onKey);
     return () => window.removeEventListener('keydown', onKey);

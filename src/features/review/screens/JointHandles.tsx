@@ -1,4 +1,5 @@
 import { useState, type KeyboardEvent, type PointerEvent } from 'react';
+import { clamp } from '#core/clamp';
 import { otherSidePoint } from '#core/correction/mirrorTrack';
 import { frameLeg, type FrameLeg } from '#core/keypoints/frameLeg';
 import type { KeypointName } from '#core/keypoints/keypointNames';
@@ -41,10 +42,7 @@ function JointHandle({ joint, leg, frame, recording }: HandleProps) {
   const place = moving ?? seen ?? { x: track.widthPx / 2, y: track.heightPx / 2 };
 
   const move = (x: number, y: number) =>
-    setMoving({
-      x: Math.min(track.widthPx, Math.max(0, x)),
-      y: Math.min(track.heightPx, Math.max(0, y)),
-    });
+    setMoving({ x: clamp(x, 0, track.widthPx), y: clamp(y, 0, track.heightPx) });
   const finish = () => {
     if (moving === null) return;
     setMoving(null);
