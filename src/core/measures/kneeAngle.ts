@@ -59,11 +59,17 @@ export const kneeAngle = {
   heldAgainst: { least: 'min', most: 'max' },
   limits: {
     least: {
-      ...{ min: -range.farthest, max: -range.nearest, step: 1, first: -10 },
+      min: -range.farthest,
+      max: -range.nearest,
+      step: 1,
+      first: -10,
       source: `the same angle: ${noSource}`,
     },
     most: {
-      ...{ min: range.nearest, max: range.farthest, step: 1, first: 10 },
+      min: range.nearest,
+      max: range.farthest,
+      step: 1,
+      first: 10,
       source: 'more is called ‘dynamic valgus’ in a study of the lateral step-down (54 people)',
     },
   },

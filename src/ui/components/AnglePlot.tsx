@@ -92,7 +92,15 @@ export function AnglePlot(props: Props) {
         >
           <svg className="plot-svg" width={width} height={height} aria-hidden="true">
             {width > 0 && (
-              <PlotPicture {...{ measurement, limits, judgements, selected, scales, width, height }} />
+              <PlotPicture
+                measurement={measurement}
+                limits={limits}
+                judgements={judgements}
+                selected={selected}
+                scales={scales}
+                width={width}
+                height={height}
+              />
             )}
             {hoverMs !== null && (
               <line
@@ -106,7 +114,7 @@ export function AnglePlot(props: Props) {
             <line className="plot-cursor" x1={cursor} x2={cursor} y1={0} y2={height - plotMargins.bottom} />
           </svg>
         </div>
-        {edges !== null && width > 0 && <EdgeHandles {...{ edges, scales, onSeek }} />}
+        {edges !== null && width > 0 && <EdgeHandles edges={edges} scales={scales} onSeek={onSeek} />}
       </div>
       <RepetitionStrip
         repetitions={repetitions}

@@ -23,7 +23,7 @@ interface Props {
 /** Two handles on the plot, at the start and the end of a repetition: to be dragged, or moved by arrow keys. */
 export function EdgeHandles({ edges, scales, onSeek }: Props) {
   return (['start', 'end'] as const).map((edge) => (
-    <EdgeHandle key={edge} {...{ edge, edges, scales, onSeek }} />
+    <EdgeHandle key={edge} edge={edge} edges={edges} scales={scales} onSeek={onSeek} />
   ));
 }
 

@@ -102,8 +102,10 @@ export function CueList({ recording, selected, onSelect }: Props) {
           );
         })}
       </ol>
-      {isComparing && <CompareShow {...{ recording, selected }} onClose={() => setComparing(false)} />}
-      {isShowing && <CueShow {...{ recording, cues }} onClose={() => setShowing(false)} />}
+      {isComparing && (
+        <CompareShow recording={recording} selected={selected} onClose={() => setComparing(false)} />
+      )}
+      {isShowing && <CueShow recording={recording} cues={cues} onClose={() => setShowing(false)} />}
     </div>
   );
 }

@@ -54,7 +54,7 @@ export function CueShow({ recording, cues, onClose }: Props) {
     <ModalOverlay className="cue-overlay" isOpen onOpenChange={(isOpen) => !isOpen && onClose()}>
       <Modal className="cue-screen always-dark">
         <Dialog className="cue-show" aria-label="Cue for the patient">
-          <VideoStage {...{ recording, limits, playhead }} isNear />
+          <VideoStage recording={recording} limits={limits} playhead={playhead} isNear />
           <div className="cue-words">
             <p className="cue-text" aria-live="polite">
               {cue?.text ?? ''}

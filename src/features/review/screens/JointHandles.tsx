@@ -23,7 +23,9 @@ export function JointHandles({ recording, playhead }: Props) {
   const shownMs = usePlayhead(playhead, (state) => state.shownMs);
   const frame = nearestFrame(recording.track.timesMs, shownMs);
   const leg = frameLeg(recording.track, frame, recording.measurement.setup.side);
-  return joints.map((joint) => <JointHandle key={joint} {...{ joint, leg, frame, recording }} />);
+  return joints.map((joint) => (
+    <JointHandle key={joint} joint={joint} leg={leg} frame={frame} recording={recording} />
+  ));
 }
 
 interface HandleProps {

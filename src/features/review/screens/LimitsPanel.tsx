@@ -23,7 +23,8 @@ export function LimitsPanel() {
   const [measure, setMeasure] = useState<MeasureId>('knee-angle');
   const added = addedMeasures(limits);
   const options = measures.map(({ id, name }) => ({
-    ...{ id, name },
+    id,
+    name,
     ...(added.includes(id) ? { hint: 'has a limit' } : {}),
   }));
   return (

@@ -34,7 +34,14 @@ export function PlotOverTime({ measurement, playhead, onSelect }: Props) {
   return (
     <div className="card review-plot">
       <AnglePlot
-        {...{ measurement, limits, judgements, selected, timeMs, onSelect, edges, onSeek: playhead.seek }}
+        measurement={measurement}
+        limits={limits}
+        judgements={judgements}
+        selected={selected}
+        timeMs={timeMs}
+        onSelect={onSelect}
+        edges={edges}
+        onSeek={playhead.seek}
       />
       <p className="small soft">{viewSentence(measurement)}</p>
     </div>

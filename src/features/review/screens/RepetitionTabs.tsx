@@ -51,11 +51,18 @@ export function RepetitionTabs({ recording, selected, playhead, showsStill, onSe
             Cues{cues > 0 && ` (${cues})`}
           </Tab>
         </TabList>
-        <ShowOne {...{ recording, index: selected }} />
+        <ShowOne recording={recording} index={selected} />
       </div>
       <TabPanel id="numbers" className="review-tab-panel">
-        <RepetitionPanel {...{ recording, repetition, judgement, limits, showsStill, onSeek }}>
-          <CorrectMenu {...{ recording, index: selected, playhead }} />
+        <RepetitionPanel
+          recording={recording}
+          repetition={repetition}
+          judgement={judgement}
+          limits={limits}
+          showsStill={showsStill}
+          onSeek={onSeek}
+        >
+          <CorrectMenu recording={recording} index={selected} playhead={playhead} />
         </RepetitionPanel>
       </TabPanel>
       <TabPanel id="typical" className="review-tab-panel">
@@ -65,7 +72,7 @@ export function RepetitionTabs({ recording, selected, playhead, showsStill, onSe
         <Remarks recording={recording} selected={selected} />
       </TabPanel>
       <TabPanel id="cues" className="review-tab-panel">
-        <CueList {...{ recording, selected, onSelect }} />
+        <CueList recording={recording} selected={selected} onSelect={onSelect} />
       </TabPanel>
     </Tabs>
   );

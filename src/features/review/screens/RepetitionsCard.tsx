@@ -38,7 +38,15 @@ export function RepetitionsCard({ recording, table, playhead, selected, onSelect
         <Terms label="Terms" terms={terms} />
       </header>
       <RepetitionTable
-        {...{ measurement, rows, order, sort, limited, hasAll, selected, now, onSelect }}
+        measurement={measurement}
+        rows={rows}
+        order={order}
+        sort={sort}
+        limited={limited}
+        hasAll={hasAll}
+        selected={selected}
+        now={now}
+        onSelect={onSelect}
         onSort={setSort}
       />
     </section>

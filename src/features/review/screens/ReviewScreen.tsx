@@ -83,7 +83,7 @@ function Review({ recording }: { recording: ShownRecording }) {
         <div className="review-left">
           <section ref={videoSection} className="review-video" aria-label="Video">
             <div className="review-pictures">
-              <VideoStage {...{ recording, limits, playhead }} {...view} />
+              <VideoStage recording={recording} limits={limits} playhead={playhead} {...view} />
               {isStillInStage && !view.hasHandles && shown !== undefined && judgement !== undefined && (
                 <StillFigure
                   recording={recording}
@@ -93,19 +93,31 @@ function Review({ recording }: { recording: ShownRecording }) {
               )}
             </div>
             <Transport
-              {...{ playhead, view, actions }}
+              playhead={playhead}
+              view={view}
+              actions={actions}
               onView={setView}
               endMs={observed.timesMs.at(-1) ?? 0}
               hasVideo={video !== null}
             />
           </section>
-          <PlotOverTime {...{ measurement, playhead, onSelect: select }} />
+          <PlotOverTime measurement={measurement} playhead={playhead} onSelect={select} />
         </div>
         <div className="review-right">
-          <RepetitionsCard {...{ recording, table, playhead, selected, onSelect: select }} />
+          <RepetitionsCard
+            recording={recording}
+            table={table}
+            playhead={playhead}
+            selected={selected}
+            onSelect={select}
+          />
           <div className="card review-repetition">
             <RepetitionTabs
-              {...{ recording, selected, playhead, onSeek: goTo, onSelect: select }}
+              recording={recording}
+              selected={selected}
+              playhead={playhead}
+              onSeek={goTo}
+              onSelect={select}
               showsStill={!isStillInStage}
             />
           </div>

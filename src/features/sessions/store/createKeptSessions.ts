@@ -68,7 +68,10 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
 
   const repository = async () => (await openRepository()).repository;
   const removals = createRemovals({
-    ...{ repository, notes, nowMs, later },
+    repository,
+    notes,
+    nowMs,
+    later,
     onChange: (pending) => set({ removals: pending }),
     onGone: ({ records }) => {
       const { sessions, unreadable } = get();
