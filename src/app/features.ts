@@ -1,5 +1,5 @@
 import type { OpenedRepository } from '#device/storage/openRepository';
-import type { App } from '#features/review/store/createApp';
+import type { Review } from '#features/review/store/review';
 import type { Navigation } from '#shell/navigation/createNavigation';
 import type { Notes } from '#shell/notes';
 import { openOnce } from '#shell/openOnce';
@@ -9,7 +9,7 @@ import { guardMirror } from './guardMirror';
 
 interface Shared {
   baseUrl: string;
-  app: App;
+  review: Review;
   tracking: Tracking;
   navigation: Navigation;
   notes: Notes;
@@ -19,21 +19,21 @@ interface Shared {
 /** The features of the page by name. Each is fetched and created when it is first asked for, once. */
 export type Features = ReturnType<typeof createFeatures>;
 
-export function createFeatures({ baseUrl, app, tracking, navigation, notes, openRepository }: Shared) {
+export function createFeatures({ baseUrl, review, tracking, navigation, notes, openRepository }: Shared) {
   const features = {
     home: openOnce(async () => {
       const [{ createHome }, { browserWorld }] = await Promise.all([
         import('#features/home/store/createHome'),
         import('#features/home/store/browserWorld'),
       ]);
-      return createHome(browserWorld(baseUrl, { app, tracking, navigation }, openRepository));
+      return createHome(browserWorld(baseUrl, { review, tracking, navigation }, openRepository));
     }),
     writing: openOnce(async () => {
       const [{ createPlanWriting }, { browserPlanWriting }] = await Promise.all([
         import('#features/planning/store/createPlanWriting'),
         import('#features/planning/store/browserPlanWriting'),
       ]);
-      return createPlanWriting(browserPlanWriting(notes, openRepository));
+      return createPlanWriting(await browserPlanWriting(notes, openRepository));
     }),
     keptSessions: openOnce(async () => {
       const [{ createKeptSessions }, { browserKeptSessions }] = await Promise.all([
@@ -41,13 +41,7 @@ export function createFeatures({ baseUrl, app, tracking, navigation, notes, open
         import('#features/sessions/store/browserKeptSessions'),
       ]);
       void features.home(); // It measures what is waiting to be measured from its video.
-      return createKeptSessions(
-        browserKeptSessions({
-          app,
-          openRepository,
-          forgetPatient: (patient) => void features.writing().then((writing) => writing.forget(patient)),
-        }),
-      );
+      return createKeptSessions(browserKeptSessions({ review, openRepository }));
     }),
     clinic: openOnce(async () => {
       const [{ createClinic }, { browserClinic }] = await Promise.all([

@@ -1,16 +1,16 @@
-import type { App } from '#features/review/store/createApp';
+import type { Review } from '#features/review/store/review';
 import type { Navigation } from '#shell/navigation/createNavigation';
 import type { Tracking } from '#shell/tracking/createTracking';
 
 interface Parts {
-  app: Pick<App, 'store'>;
+  review: Pick<Review, 'store'>;
   tracking: Pick<Tracking, 'store' | 'cancel'>;
 }
 
 /** Asks before leaving a screen whose work is not saved yet. */
 export function guardLeaving(
   navigation: Pick<Navigation, 'screen' | 'guard'>,
-  { app, tracking }: Parts,
+  { review, tracking }: Parts,
 ): void {
   navigation.guard({
     question: () =>
@@ -26,7 +26,7 @@ export function guardLeaving(
   });
   navigation.guard({
     question(to) {
-      const { state } = app.store.getState().keeping;
+      const { state } = review.store.getState().keeping;
       // The mirror leads back to the review; another screen can be left for it while saving continues.
       const isLost = to === null ? state !== 'kept' && state !== 'not-kept' : state === 'unsaved';
       if (!isLost || to === 'mirror' || (to !== null && navigation.screen() !== 'review')) return null;

@@ -13,7 +13,7 @@ import { LockSettingsProvider } from '#features/lock/lockContext';
 import { createGate } from '#features/lock/store/createGate';
 import { MirrorProvider } from '#features/mirror/mirrorContext';
 import { PlanWritingProvider } from '#features/planning/planWritingContext';
-import { AppProvider } from '#features/review/appContext';
+import { ReviewProvider } from '#features/review/reviewContext';
 import { browserReviewer } from '#features/review/store/browserReviewer';
 import { KeptSessionsProvider } from '#features/sessions/keptSessionsContext';
 import { BackupProvider } from '#features/sharing/backupContext';
@@ -65,9 +65,9 @@ const openRepositoryOnce = openOnce(async () => {
 });
 /** Everything waits for what is kept, which may be locked. */
 async function openPage(): Promise<void> {
-  const [notes, { createApp }] = await Promise.all([
+  const [notes, { createReview }] = await Promise.all([
     openNotes(openRepositoryOnce, earlierNotes()),
-    import('#features/review/store/createApp'),
+    import('#features/review/store/createReview'),
   ]);
 
   /** A review needs a recording, which does not outlast the page. */
@@ -78,7 +78,7 @@ async function openPage(): Promise<void> {
     createTracker: () => createPoseTracker(baseUrl),
     weights: poseWeights,
   });
-  const app = createApp({
+  const review = createReview({
     navigation,
     openFrameSource,
     tracking,
@@ -89,15 +89,15 @@ async function openPage(): Promise<void> {
     now: () => new Date(),
     later: (call) => setTimeout(call, 0),
   });
-  app.store.subscribe(({ recording }) => (hasRecording = recording !== null));
-  guardLeaving(navigation, { app, tracking });
+  review.store.subscribe(({ recording }) => (hasRecording = recording !== null));
+  guardLeaving(navigation, { review, tracking });
   addEventListener('beforeunload', (event) => {
     if (navigation.holdsWork()) event.preventDefault();
   });
   const offline = createOffline(browserOffline());
   const features = createFeatures({
     baseUrl,
-    app,
+    review,
     tracking,
     navigation,
     notes,
@@ -125,11 +125,11 @@ async function openPage(): Promise<void> {
     <StrictMode>
       <NavigationProvider value={navigation}>
         <TrackingProvider value={tracking}>
-          <AppProvider value={app}>
+          <ReviewProvider value={review}>
             <OfflineProvider value={offline}>
               <CurrentScreen screens={screens} />
             </OfflineProvider>
-          </AppProvider>
+          </ReviewProvider>
         </TrackingProvider>
       </NavigationProvider>
     </StrictMode>,

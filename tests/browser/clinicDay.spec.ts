@@ -14,8 +14,11 @@ let page: Page;
 test.beforeAll(async ({ browser, baseURL }) => {
   test.setTimeout(240_000); // Twelve recordings of 75 repetitions are filmed, measured and saved, while other tests run.
   const context = await browser.newContext({
-    ...{ baseURL: baseURL!, timezoneId: 'UTC', viewport: { width: 1440, height: 900 } },
-    ...{ serviceWorkers: 'block', bypassCSP: true },
+    baseURL: baseURL!,
+    timezoneId: 'UTC',
+    viewport: { width: 1440, height: 900 },
+    serviceWorkers: 'block',
+    bypassCSP: true,
   });
   page = await context.newPage();
   for (const sets of clinicSets()) await saveSessions(page, sets);

@@ -23,7 +23,11 @@ test('script in every text of a plan is shown as text, on the screen and on pape
   const example = parsePlan(readFileSync(`${projectRoot}fixtures/example.plan.json`, 'utf8'));
   const plan = {
     ...example,
-    ...{ note: long, patient: script, beyondPainLimit: long, howOften: long, words: long },
+    note: long,
+    patient: script,
+    beyondPainLimit: long,
+    howOften: long,
+    words: long,
   };
   await page.goto(`./#${planToFragment(plan)}`);
   await expect(page.getByRole('heading', { name: `Hello ${script}, this is for today` })).toBeVisible();

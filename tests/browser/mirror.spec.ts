@@ -12,7 +12,10 @@ let mirror: Page;
 test.beforeEach(async ({ page, baseURL }) => {
   browser = await launchFilmed(page, 'short.mp4');
   const context = await browser.newContext({
-    ...{ baseURL: baseURL!, permissions: ['camera'], serviceWorkers: 'block', bypassCSP: true },
+    baseURL: baseURL!,
+    permissions: ['camera'],
+    serviceWorkers: 'block',
+    bypassCSP: true,
     viewport: { width: 1440, height: 900 },
   });
   mirror = await context.newPage();

@@ -152,7 +152,8 @@ test.describe('the network reads the same movement', () => {
     expect(repetitions.length).toBeGreaterThan(0);
     for (const { judgement } of repetitions) {
       expect(judgement).toMatchObject({
-        ...{ verdict: 'not-measured', reason: 'out-of-picture' },
+        verdict: 'not-measured',
+        reason: 'out-of-picture',
         measures: [{ measure: 'knee-angle', extreme: null }],
       });
     }

@@ -6,7 +6,7 @@ import { defaultLimits, withLimit } from '#core/protocol/limits';
 import type { Frame, FrameSource, VideoFacts } from '#device/frames/frameSource';
 import type { PoseTracker } from '#device/pose/poseTracker';
 import { buildRecording } from '#documents/recording/buildRecording';
-import type { Adapters } from '#features/review/store/adapters';
+import type { ReviewAdapters } from '#features/review/store/reviewAdapters';
 import { createNavigation, type Navigation } from '#shell/navigation/createNavigation';
 import { createTracking, type Tracking, type TrackingAdapters } from '#shell/tracking/createTracking';
 import { fakeHistory } from './fakeHistory';
@@ -69,9 +69,9 @@ export interface FakeWorld {
   beforeLoad: () => Promise<void>;
 }
 
-/** Adapters that film the made-up person, whatever the file; a file named 'bad.txt' is no video. */
+/** ReviewAdapters that film the made-up person, whatever the file; a file named 'bad.txt' is no video. */
 export function fakeAdapters(): {
-  adapters: Adapters & TrackingAdapters;
+  adapters: ReviewAdapters & TrackingAdapters;
   world: FakeWorld;
   tracking: Tracking;
   navigation: Navigation;
@@ -93,7 +93,7 @@ export function fakeAdapters(): {
     createTracker: () => adapters.createTracker(),
     weights: 'made-up 4.5.6',
   });
-  const adapters: Adapters & TrackingAdapters = {
+  const adapters: ReviewAdapters & TrackingAdapters = {
     openFrameSource: (file) => {
       if (file.name === 'bad.txt') {
         return Promise.reject(new Problem('video', '"bad.txt" is not a video. Choose another.'));

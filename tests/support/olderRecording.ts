@@ -28,18 +28,22 @@ function olderRepetition({ ranges, judgement, ...rest }: Repetition): Record<str
   const { verdict, reason, decidedBy, alignmentScorePct } = judgement;
   const isKneeMissing = decidedBy === 'knee-angle' && verdict === 'not-measured';
   return {
-    ...{
-      ...rest,
-      measuredShare,
-      mainReason,
-      kneeAngleMaxDeg: max,
-      kneeAngleMinDeg: min,
-      kneeDeviation,
-      others,
-    },
+    ...rest,
+    measuredShare,
+    mainReason,
+    kneeAngleMaxDeg: max,
+    kneeAngleMinDeg: min,
+    kneeDeviation,
+    others,
     judgement: {
-      ...{ verdict, reason, decidedBy: isKneeMissing ? null : decidedBy, knee: knee!.verdict },
-      ...{ direction: kneeDirection(judgement), worst: knee!.extreme, alignmentScorePct, measures },
+      verdict,
+      reason,
+      decidedBy: isKneeMissing ? null : decidedBy,
+      knee: knee!.verdict,
+      direction: kneeDirection(judgement),
+      worst: knee!.extreme,
+      alignmentScorePct,
+      measures,
     },
   };
 }
@@ -47,9 +51,13 @@ function olderRepetition({ ranges, judgement, ...rest }: Repetition): Record<str
 /** A document as version 6 wrote it. */
 export function version6({ derived: { curves, repetitions, ...derived }, ...rest }: RecordingDocument) {
   return {
-    ...{ ...rest, version: 6, limits: olderLimits(rest.limits as Limits) },
+    ...rest,
+    version: 6,
+    limits: olderLimits(rest.limits as Limits),
     derived: {
-      ...{ ...derived, kneeAngleDeg: curves['knee-angle'], kneeDeviation: curves['knee-off-line'] },
+      ...derived,
+      kneeAngleDeg: curves['knee-angle'],
+      kneeDeviation: curves['knee-off-line'],
       repetitions: repetitions.map(olderRepetition),
     },
   };

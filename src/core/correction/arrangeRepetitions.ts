@@ -1,3 +1,4 @@
+import { clamp } from '../clamp';
 import type { FoundRepetition, RepetitionEvents } from '../segmentation/findRepetitions';
 import type { RepetitionChange } from './settleCorrections';
 
@@ -162,8 +163,4 @@ function sampleAt(timesMs: Float64Array, timeMs: number): number {
   const last = timesMs.length - 1;
   const spanMs = timesMs[last]! - timesMs[0]!;
   return spanMs > 0 ? clamp(Math.round(((timeMs - timesMs[0]!) / spanMs) * last), 0, last) : 0;
-}
-
-function clamp(value: number, least: number, most: number): number {
-  return Math.max(least, Math.min(most, value));
 }

@@ -1,3 +1,4 @@
+import { distancePx } from '../geometry/point';
 import { medianOf } from '../signal/quantileOf';
 import { keypointCount, keypointNames } from './keypointNames';
 import { frameCount, type KeypointTrack } from './keypointTrack';
@@ -48,7 +49,7 @@ export function findJumps(track: KeypointTrack): boolean[] {
 
 function same(stretch: Stretch, main: Stretch, here: Centre, there: Centre): boolean {
   const ratio = stretch.torsoPx / main.torsoPx;
-  const distance = Math.hypot(there.x - here.x, there.y - here.y) / main.torsoPx;
+  const distance = distancePx(here, there) / main.torsoPx;
   return ratio < sameSizeRatio && ratio > 1 / sameSizeRatio && distance < samePlaceTorsos;
 }
 
@@ -79,7 +80,7 @@ function cutAtLeaps(track: KeypointTrack): Stretch[] {
 }
 
 function leaps(before: Centre, here: Centre, afterMs: number): boolean {
-  const torsos = Math.hypot(here.x - before.x, here.y - before.y) / Math.max(1, before.torsoPx);
+  const torsos = distancePx(before, here) / Math.max(1, before.torsoPx);
   return torsos > Math.max(shakeTorsos, (fastestTorsosPerSecond * afterMs) / 1000);
 }
 

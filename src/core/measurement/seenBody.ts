@@ -78,7 +78,14 @@ export function seeBody(points: SmoothPoints, view: View, side: Side): SeenBody 
   };
   const legBand: SeenBody['legBand'] = (quantity) => errorBand(working.lifted, side, sources, quantity);
   return {
-    ...{ view, side, samples, leg, seenUpright, curve, fromStanding, legBand },
+    view,
+    side,
+    samples,
+    leg,
+    seenUpright,
+    curve,
+    fromStanding,
+    legBand,
     feet: [...leg, ...of(otherSide(side), 'hip', 'ankle')],
     hips: pair('hip'),
     shoulders: pair('shoulder'),

@@ -1,3 +1,4 @@
+import { clamp } from '../clamp';
 import type { Point } from '../geometry/point';
 import { findJumps } from '../keypoints/findJumps';
 import type { KeypointName } from '../keypoints/keypointNames';
@@ -46,7 +47,7 @@ export function smoothPoints(track: KeypointTrack): SmoothPoints {
   const frameIntervalMs =
     medianOf(seenMs.subarray(1).map((timeMs, i) => timeMs - seenMs[i]!)) ?? 1000 / rateRangeHz.min;
   const frameRateHz = 1000 / frameIntervalMs;
-  const rateHz = Math.min(rateRangeHz.max, Math.max(rateRangeHz.min, Math.round(frameRateHz)));
+  const rateHz = clamp(Math.round(frameRateHz), rateRangeHz.min, rateRangeHz.max);
   const timesMs =
     seenMs.length === 0 ? new Float64Array() : uniformTimesMs(seenMs[0]!, seenMs.at(-1)!, rateHz);
   const filter = butterworthLowPass(cutoffHz, rateHz, 2);

@@ -28,7 +28,9 @@ export const hipOverKnee = {
   heldAgainst: { least: 'min', most: 'max' },
   // Half the sine of the angle.
   limits: eitherWay({
-    ...{ max: 0.3, step: 0.01, first: 0.09 },
+    max: 0.3,
+    step: 0.01,
+    first: 0.09,
     source: `as far as a thigh that leans by 10° puts it: ${noSource}`,
   }),
   isAlwaysLimited: false,

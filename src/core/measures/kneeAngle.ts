@@ -1,3 +1,4 @@
+import { clamp } from '../clamp';
 import { frontalKneeAngleDeg, medianWhere, thighShare } from '../view/frontalKneeAngle';
 import { farther } from './farther';
 import type { Measure } from './measure';
@@ -46,7 +47,7 @@ export const kneeAngle = {
       curve: curve(leg, (i) => {
         const share = thighShare(frontal, i);
         if (share < leastThighShare) return 'thigh-foreshortened';
-        const straight = Math.min(1, Math.max(0, (share - bentShare) / (uprightShare - bentShare)));
+        const straight = clamp((share - bentShare) / (uprightShare - bentShare), 0, 1);
         return frontalKneeAngleDeg(frontal, side, i) - standingOffsetDeg * straight;
       }),
       band: legBand(frontalKneeAngleDeg),
@@ -58,11 +59,17 @@ export const kneeAngle = {
   heldAgainst: { least: 'min', most: 'max' },
   limits: {
     least: {
-      ...{ min: -range.farthest, max: -range.nearest, step: 1, first: -10 },
+      min: -range.farthest,
+      max: -range.nearest,
+      step: 1,
+      first: -10,
       source: `the same angle: ${noSource}`,
     },
     most: {
-      ...{ min: range.nearest, max: range.farthest, step: 1, first: 10 },
+      min: range.nearest,
+      max: range.farthest,
+      step: 1,
+      first: 10,
       source: 'more is called ‘dynamic valgus’ in a study of the lateral step-down (54 people)',
     },
   },

@@ -25,7 +25,9 @@ export const kneeOffLine = {
   heldAgainst: { least: 'min', most: 'max' },
   // Half the sine of half the angle.
   limits: eitherWay({
-    ...{ max: 0.15, step: 0.01, first: 0.04 },
+    max: 0.15,
+    step: 0.01,
+    first: 0.04,
     source:
       'as far as a knee angle of 10° puts it off a stretched leg whose thigh and shank are of one length',
   }),

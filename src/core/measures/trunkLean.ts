@@ -1,5 +1,6 @@
 import { trunkLeans } from '../exercises/library/kneeFaults';
 import { toDegrees } from '../geometry/degrees';
+import { distancePx } from '../geometry/point';
 import type { PointPair } from '../measurement/seenBody';
 import { middleAt, missingAt } from '../measurement/smoothPoints';
 import { cosSin } from '../view/bodyFrame';
@@ -80,7 +81,7 @@ function trunkLengthPx(hips: PointPair, shoulders: PointPair, samples: number): 
     if (missingAt(points, i) !== 0) continue;
     const pelvis = middleAt(hips, i);
     const girdle = middleAt(shoulders, i);
-    longest = Math.max(longest, Math.hypot(girdle.x - pelvis.x, girdle.y - pelvis.y));
+    longest = Math.max(longest, distancePx(pelvis, girdle));
   }
   return longest;
 }

@@ -1,3 +1,4 @@
+import { clamp } from '../clamp';
 import { limitEnds, type LimitEnd } from '../measures/limitEnd';
 import {
   findMeasure,
@@ -70,5 +71,5 @@ export function limitsInRange(limits: Limits): Limits {
 
 function inRange(id: MeasureId, end: LimitEnd, value: number): number {
   const { min, max } = findMeasure(id).limits[end];
-  return Math.min(max, Math.max(min, value));
+  return clamp(value, min, max);
 }

@@ -43,7 +43,10 @@ export function judge(
   );
   const { verdict, reason, measure } = gravest(measures, limits);
   return {
-    ...{ verdict, reason, decidedBy: measure, measures },
+    verdict,
+    reason,
+    decidedBy: measure,
+    measures,
     alignmentScorePct:
       judgementOf({ measures }, 'knee-angle').verdict === 'not-measured'
         ? null

@@ -1,3 +1,5 @@
+import { clamp } from '../clamp';
+
 /** Shares of a movement between which its edge is extrapolated. */
 const near = 0.03;
 const far = 0.2;
@@ -28,7 +30,7 @@ export function movementEdgeMs(
   const slope = (Math.cbrt(far) - Math.cbrt(near)) / (farMs - nearMs);
   const edgeMs = farMs === nearMs ? nearMs : nearMs - Math.cbrt(near) / slope;
   const [low, high] = [Math.min(timesMs[stop]!, timesMs[from]!), Math.max(timesMs[stop]!, timesMs[from]!)];
-  return Math.min(high, Math.max(low, edgeMs));
+  return clamp(edgeMs, low, high);
 }
 
 /** When the distance first falls to a level, interpolated between samples; the time of stop where it never does. */
@@ -44,7 +46,7 @@ function crossingMs(
     const here = distance(i);
     const next = distance(i + step);
     if (next > level) continue;
-    const share = here > next ? Math.min(1, Math.max(0, (here - level) / (here - next))) : 0;
+    const share = here > next ? clamp((here - level) / (here - next), 0, 1) : 0;
     return timesMs[i]! + share * (timesMs[i + step]! - timesMs[i]!);
   }
   return timesMs[stop]!;

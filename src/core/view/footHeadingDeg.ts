@@ -1,3 +1,4 @@
+import { clamp } from '../clamp';
 import { toDegrees } from '../geometry/degrees';
 import { outwardSign, type Side } from '../protocol/side';
 import { medianOf } from '../signal/quantileOf';
@@ -41,7 +42,7 @@ export function footHeadingDeg(
   }
   const [offsetPx, placePx] = [medianOf(offsetsPx), medianOf(placesPx)];
   if (offsetPx === undefined || placePx === undefined) return null;
-  const sine = Math.max(-1, Math.min(1, offsetPx / (shankPx * marksToShank)));
+  const sine = clamp(offsetPx / (shankPx * marksToShank), -1, 1);
   // A foot off the middle of the picture is seen from its side by the angle of its bearing.
   const heading = Math.asin(sine) - Math.atan2(placePx, focalPx);
   return toDegrees(heading) + outwardSign(side) * bigToeInwardDeg;

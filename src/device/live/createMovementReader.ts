@@ -1,4 +1,5 @@
 import { findTask } from '#core/exercises/exercises';
+import { distancePx } from '#core/geometry/point';
 import type { KeypointName } from '#core/keypoints/keypointNames';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import { observedPoint } from '#core/keypoints/observedPoint';
@@ -25,8 +26,8 @@ export function createMovementReader({ task, side }: Setup): (frame: KeypointTra
       seenAt(frame, `${side}_${joint}`),
     );
     if (hip && knee && ankle) {
-      thighs.add(Math.hypot(knee.x - hip.x, knee.y - hip.y));
-      shanks.add(Math.hypot(ankle.x - knee.x, ankle.y - knee.y));
+      thighs.add(distancePx(hip, knee));
+      shanks.add(distancePx(knee, ankle));
     }
     const thigh = thighs.quantile(longestQuantile);
     const shank = shanks.quantile(longestQuantile);

@@ -52,7 +52,7 @@ export function createRepository({
   storage = globalThis.navigator?.storage,
   channel = null,
 }: RepositoryParts): Repository {
-  const { records, subscribe } = watchChanges(plainRecords, channel);
+  const { records, subscribe, report } = watchChanges(plainRecords, channel);
   const findFacts = async (id: string): Promise<RecordingFacts> => {
     const facts = await findKept(records, 'facts', id, readFacts);
     if (facts === null) throw storageProblem('missing');
@@ -73,6 +73,7 @@ export function createRepository({
 
   return {
     subscribe,
+    reportDeleted: (patient) => report([{ kind: 'patient-deleted', patient }]),
     lasting,
     lock,
     sessions: {

@@ -14,7 +14,13 @@ export function savingRecording(
   const { id, createdAt, setup } = checked;
   const { task, side } = setup;
   const facts: RecordingFacts = {
-    ...{ id, createdAt, task, side, visitId: sessionId, video, fromVideo },
+    id,
+    createdAt,
+    task,
+    side,
+    visitId: sessionId,
+    video,
+    fromVideo,
     limitsSet: lastLimits(checked),
   };
   return [

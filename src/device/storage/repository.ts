@@ -66,6 +66,8 @@ export interface Repository {
    * @returns the way to stop
    */
   subscribe(listener: (change: KeptChange) => void): () => void;
+  /** To be called once everything of a patient was deleted: what is still in memory of them is to go as well. */
+  reportDeleted(patient: string): void;
   /** What persists beyond the tab; where something does not, the person must be told. */
   readonly lasting: { records: boolean; videos: boolean };
   /** The passphrase lock; null where nothing persists. */

@@ -1,16 +1,16 @@
 import type { RecordChange, Records, TableName } from './records';
 
 /** Something that is kept was added, changed or removed. */
-export interface KeptChange {
-  kind: 'sessions' | 'recordings' | 'plans' | 'notes';
-  /** Null where it may be any of the kind. */
-  id: string | null;
-}
+export type KeptChange =
+  /** The id is null where it may be any of the kind. */
+  | { kind: 'sessions' | 'recordings' | 'plans' | 'notes'; id: string | null }
+  /** Everything of a patient was deleted. */
+  | { kind: 'patient-deleted'; patient: string };
 
 /** Carries changes to and from the program's other tabs. */
 export type ChangeChannel = Pick<BroadcastChannel, 'postMessage' | 'addEventListener'>;
 
-const kinds: Partial<Record<TableName, KeptChange['kind']>> = {
+const kinds: Partial<Record<TableName, Exclude<KeptChange['kind'], 'patient-deleted'>>> = {
   visits: 'sessions',
   sessions: 'recordings',
   facts: 'recordings',
@@ -28,6 +28,10 @@ export function watchChanges(records: Records, channel: ChangeChannel | null) {
   const tell = (changes: readonly KeptChange[]) =>
     changes.forEach((change) => listeners.forEach((listener) => listener(change)));
   channel?.addEventListener('message', ({ data }) => tell(data as KeptChange[]));
+  const report = (changes: readonly KeptChange[]) => {
+    tell(changes);
+    channel?.postMessage(changes);
+  };
   const watched: Records = {
     get: (table, key) => records.get(table, key),
     keys: (table) => records.keys(table),
@@ -35,9 +39,7 @@ export function watchChanges(records: Records, channel: ChangeChannel | null) {
     async apply(changes) {
       await records.apply(changes);
       const told = toldOf(changes);
-      if (told.length === 0) return;
-      tell(told);
-      channel?.postMessage(told);
+      if (told.length > 0) report(told);
     },
     close: () => records.close(),
   };
@@ -48,6 +50,8 @@ export function watchChanges(records: Records, channel: ChangeChannel | null) {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
+    /** Reports what no single record tells. */
+    report,
   };
 }
 

@@ -39,7 +39,10 @@ export function repetitionsCsv(
   const { measurement, limits, note, excluded = [], handMade = [] } = parts;
   const rows = measurement.repetitions.map((repetition, index) => {
     const row: Row = {
-      ...{ measurement, limits, note, repetition },
+      measurement,
+      limits,
+      note,
+      repetition,
       judgement: judge(repetition, measurement, limits),
       excluded: excluded[index] ?? null,
       isByHand: handMade[index] ?? false,

@@ -37,11 +37,16 @@ function bringUpJudgement(judgement: Fields, mainReason: unknown): Fields {
   const isKnee = knee === verdict;
   const kneeReason = knee !== 'not-measured' ? null : isKnee ? reason : (mainReason ?? 'frames-missing');
   const ofKnee = {
-    ...{ measure: 'knee-angle', verdict: knee, reason: kneeReason },
-    ...{ end: direction === 'outward' ? 'least' : 'most', extreme: worst },
+    measure: 'knee-angle',
+    verdict: knee,
+    reason: kneeReason,
+    end: direction === 'outward' ? 'least' : 'most',
+    extreme: worst,
   };
   return {
-    ...{ verdict, reason, alignmentScorePct },
+    verdict,
+    reason,
+    alignmentScorePct,
     decidedBy: decidedBy ?? 'knee-angle',
     measures: Array.isArray(measures) ? [ofKnee, ...(measures as unknown[])] : measures,
   };

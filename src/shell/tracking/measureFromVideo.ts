@@ -81,7 +81,10 @@ function tracked(
 ): RecordingDocument {
   const { measurement, excluded } = measureCorrected(track, setup, corrections);
   return buildRecording({
-    ...{ setup, corrections, excluded, review },
+    setup,
+    corrections,
+    excluded,
+    review,
     id,
     createdAt: new Date(createdAt),
     note,

@@ -1,4 +1,5 @@
 import { useMemo, useState, type PointerEvent, type ReactNode } from 'react';
+import { clamp } from '#core/clamp';
 import type { Measurement } from '#core/measurement/measurement';
 import type { Limits } from '#core/protocol/limits';
 import type { Judgement } from '#core/scoring/judge';
@@ -57,9 +58,9 @@ export function AnglePlot(props: Props) {
 
   const timeUnder = (event: PointerEvent<HTMLDivElement>): number => {
     const px = event.clientX - event.currentTarget.getBoundingClientRect().left;
-    return Math.min(endMs, Math.max(startMs, scales.x.invert(px)));
+    return clamp(scales.x.invert(px), startMs, endMs);
   };
-  const cursor = scales.x(Math.min(endMs, Math.max(startMs, timeMs)));
+  const cursor = scales.x(clamp(timeMs, startMs, endMs));
 
   return (
     <section className="plot" aria-label="Knee angle over time">
@@ -91,7 +92,15 @@ export function AnglePlot(props: Props) {
         >
           <svg className="plot-svg" width={width} height={height} aria-hidden="true">
             {width > 0 && (
-              <PlotPicture {...{ measurement, limits, judgements, selected, scales, width, height }} />
+              <PlotPicture
+                measurement={measurement}
+                limits={limits}
+                judgements={judgements}
+                selected={selected}
+                scales={scales}
+                width={width}
+                height={height}
+              />
             )}
             {hoverMs !== null && (
               <line
@@ -105,7 +114,7 @@ export function AnglePlot(props: Props) {
             <line className="plot-cursor" x1={cursor} x2={cursor} y1={0} y2={height - plotMargins.bottom} />
           </svg>
         </div>
-        {edges !== null && width > 0 && <EdgeHandles {...{ edges, scales, onSeek }} />}
+        {edges !== null && width > 0 && <EdgeHandles edges={edges} scales={scales} onSeek={onSeek} />}
       </div>
       <RepetitionStrip
         repetitions={repetitions}

@@ -1,4 +1,5 @@
 import { useState, type KeyboardEvent, type PointerEvent } from 'react';
+import { clamp } from '#core/clamp';
 import { formatTime } from '#words/formatTime';
 import { plotMargins, type PlotScales } from './plotScales';
 
@@ -22,7 +23,7 @@ interface Props {
 /** Two handles on the plot, at the start and the end of a repetition: to be dragged, or moved by arrow keys. */
 export function EdgeHandles({ edges, scales, onSeek }: Props) {
   return (['start', 'end'] as const).map((edge) => (
-    <EdgeHandle key={edge} {...{ edge, edges, scales, onSeek }} />
+    <EdgeHandle key={edge} edge={edge} edges={edges} scales={scales} onSeek={onSeek} />
   ));
 }
 
@@ -35,7 +36,7 @@ function EdgeHandle({ edge, edges, scales, onSeek }: Props & { edge: 'start' | '
   const atMs = movingMs ?? ownMs;
 
   const move = (timeMs: number) => {
-    const bounded = Math.min(lastMs, Math.max(firstMs, timeMs));
+    const bounded = clamp(timeMs, firstMs, lastMs);
     setMovingMs(bounded);
     onSeek(bounded);
   };

@@ -20,7 +20,7 @@ export function MeasureLimits({ measure, ...rest }: Props) {
   return (
     <div className="limits-sliders" role="group" aria-label={findMeasure(measure).name}>
       {[...limitEnds].reverse().map((end) => (
-        <EndLimit key={`${measure} ${end}`} {...{ measure, end }} {...rest} />
+        <EndLimit key={`${measure} ${end}`} measure={measure} end={end} {...rest} />
       ))}
     </div>
   );

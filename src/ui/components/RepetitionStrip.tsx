@@ -33,7 +33,9 @@ export const RepetitionStrip = memo(function RepetitionStrip(props: Props) {
         return (
           <Mark
             key={number}
-            {...{ index, number, onSelect }}
+            index={index}
+            number={number}
+            onSelect={onSelect}
             verdict={judgement.verdict}
             pointing={lanePointing(decidingWay(judgement))}
             middlePx={middlesPx[index] ?? 0}

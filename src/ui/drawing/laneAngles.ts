@@ -1,3 +1,4 @@
+import { clamp } from '#core/clamp';
 import { kneeProjectionAngleDeg } from '#core/geometry/kneeProjectionAngleDeg';
 import type { FrameLeg } from '#core/keypoints/frameLeg';
 import type { Limits } from '#core/protocol/limits';
@@ -32,7 +33,7 @@ export function laneAngles(
   const seen = hip !== null && knee !== null && ankle !== null;
   const pictureDeg = seen ? kneeProjectionAngleDeg(hip, knee, ankle, side) : null;
   const straightDeg = pictureDeg === null || measuredDeg === null ? 0 : pictureDeg - measuredDeg;
-  const bounded = (deg: number) => Math.min(widestDeg, Math.max(-widestDeg, deg));
+  const bounded = (deg: number) => clamp(deg, -widestDeg, widestDeg);
   return {
     inwardDeg: bounded(straightDeg + limits['knee-angle'].most),
     straightDeg: bounded(straightDeg),

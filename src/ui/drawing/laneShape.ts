@@ -1,4 +1,5 @@
-import type { Point } from '#core/geometry/point';
+import { clamp } from '#core/clamp';
+import { distancePx, type Point } from '#core/geometry/point';
 import type { FrameLeg } from '#core/keypoints/frameLeg';
 import type { Side } from '#core/protocol/side';
 import { kneeOffsetPx } from './kneeOffsetPx';
@@ -27,14 +28,14 @@ export function laneShape(
   angles: LaneAngles,
 ): LaneShape | null {
   if (hip === null || knee === null || ankle === null) return null;
-  const length = Math.hypot(ankle.x - hip.x, ankle.y - hip.y);
+  const length = distancePx(hip, ankle);
   if (length === 0) return null;
   const along = { x: (ankle.x - hip.x) / length, y: (ankle.y - hip.y) / length };
   // The person's left leg is on the right of the picture: inward there is towards the picture's left.
   const turn = side === 'left' ? 1 : -1;
   const inward = { x: -along.y * turn, y: along.x * turn };
   const share = ((knee.x - hip.x) * along.x + (knee.y - hip.y) * along.y) / length;
-  const toHipPx = Math.min(1 - leastShare, Math.max(leastShare, share)) * length;
+  const toHipPx = clamp(share, leastShare, 1 - leastShare) * length;
   const place = (alongPx: number, inwardPx: number): Point => ({
     x: hip.x + along.x * alongPx + inward.x * inwardPx,
     y: hip.y + along.y * alongPx + inward.y * inwardPx,

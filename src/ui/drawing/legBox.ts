@@ -1,3 +1,4 @@
+import { clamp } from '#core/clamp';
 import type { Point } from '#core/geometry/point';
 import type { FrameLeg } from '#core/keypoints/frameLeg';
 
@@ -34,8 +35,4 @@ export function legBox(leg: FrameLeg, picture: { widthPx: number; heightPx: numb
     width,
     height,
   };
-}
-
-function clamp(value: number, least: number, most: number): number {
-  return Math.min(most, Math.max(least, value));
 }

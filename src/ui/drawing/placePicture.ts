@@ -1,3 +1,4 @@
+import { clamp } from '#core/clamp';
 import type { Box } from './legBox';
 
 /** Where a whole picture lies on a stage, screen px from the stage's corner; it may reach beyond the stage. */
@@ -34,5 +35,5 @@ export function placePicture(
 /** Start of a picture on one axis, so that a point of it comes to the stage's middle as far as it can. */
 function start(stagePx: number, picturePx: number, middlePx: number): number {
   if (picturePx <= stagePx) return (stagePx - picturePx) / 2;
-  return Math.min(0, Math.max(stagePx - picturePx, stagePx / 2 - middlePx));
+  return clamp(stagePx / 2 - middlePx, stagePx - picturePx, 0);
 }

@@ -1,3 +1,5 @@
+import { clamp } from '#core/clamp';
+
 /**
  * The time to ask a video element for so that it shows a certain frame: the middle of the time for which that
  * frame is shown, since a time on the edge between two frames may show either of them.
@@ -9,7 +11,7 @@
 export function seekTimeMs(timesMs: ArrayLike<number>, frame: number): number {
   const last = timesMs.length - 1;
   if (last < 0) return 0;
-  const at = Math.min(last, Math.max(0, frame));
+  const at = clamp(frame, 0, last);
   const startMs = timesMs[at]!;
   const nextMs = timesMs[at + 1];
   if (nextMs !== undefined) return (startMs + nextMs) / 2;

@@ -39,7 +39,10 @@ export interface ClinicSession {
 }
 
 const exercise = (day: string, badOfFifteen: number, change: Partial<Exercise> = {}): Exercise => ({
-  ...{ day, side: 'right', badOfFifteen, movingMs: 2600 },
+  day,
+  side: 'right',
+  badOfFifteen,
+  movingMs: 2600,
   ...change,
 });
 const out = (badOfFifteen: number) => `${badOfFifteen * times} of ${repetitionsEach} out of line`;
@@ -108,7 +111,9 @@ export function* clinicSets(): Generator<KeptSet[]> {
       sets: sets.map(({ recording: { id, setup } }) => ({
         sessionId: id,
         item: 0,
-        ...{ task: setup.task, side: setup.side, number: 1 },
+        task: setup.task,
+        side: setup.side,
+        number: 1,
         prescribedRepetitions: repetitionsEach,
         painDuring: 2,
         cutShort: null,
@@ -133,7 +138,11 @@ function filmOf({ side, badOfFifteen, movingMs, yawDeg = 0 }: Exercise, seed: nu
   // Bad ones spread over the set, the second one of all among them.
   const isBad = (index: number) => (index * badOfFifteen) % filmedOnce < badOfFifteen;
   return filmPerson({
-    ...{ task, side, seed, noisePx: 0.3, rateHz: 20 },
+    task,
+    side,
+    seed,
+    noisePx: 0.3,
+    rateHz: 20,
     camera: { yawDeg, distanceM: 12, focalPx: 6000 },
     repetitions: Array.from({ length: filmedOnce }, (_, index) => ({
       peakDeg: badOfFifteen > 0 && isBad(index) ? peaks.bad : peaks.good,
@@ -151,7 +160,11 @@ function recordingOf(done: Exercise, number: number) {
     note: 'Invented: a stick figure, reckoned by a program; nobody was filmed.',
     limits: defaultLimits,
     video: {
-      ...{ bytes: 0, codec: 'none', widthPx: track.widthPx, heightPx: track.heightPx, frameRateHz: 20 },
+      bytes: 0,
+      codec: 'none',
+      widthPx: track.widthPx,
+      heightPx: track.heightPx,
+      frameRateHz: 20,
       durationMs: track.timesMs.at(-1)!,
     },
     model: { name: 'BlazePose', size: 'full', weights: 'invented', backend: 'wasm' },

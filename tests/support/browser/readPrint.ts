@@ -114,8 +114,12 @@ function readMarks(content: string, fonts: Map<string, Font>, heightPt: number):
     const [xs, ys] = [places.map(([x]) => x), places.map(([, y]) => y)];
     if (places.length > 0)
       marks.push({
-        ...{ kind, text, left: Math.min(...xs), right: Math.max(...xs) },
-        ...{ top: Math.min(...ys), bottom: Math.max(...ys) },
+        kind,
+        text,
+        left: Math.min(...xs),
+        right: Math.max(...xs),
+        top: Math.min(...ys),
+        bottom: Math.max(...ys),
       });
     text = '';
     places = [];

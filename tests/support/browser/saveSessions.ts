@@ -81,7 +81,11 @@ export function demoSessions(secondSet: FromVideo = 'done'): KeptSet[] {
   );
   const hold: SessionSet = {
     ...lineOf(first!),
-    ...{ sessionId: null, item: 2, task: 'quad-press-hold', prescribedRepetitions: null, heldMs: 90_000 },
+    sessionId: null,
+    item: 2,
+    task: 'quad-press-hold',
+    prescribedRepetitions: null,
+    heldMs: 90_000,
   };
   const newest = sessionOf({
     remark: 'The second set felt wobbly, and the chair slid a little on the rug.',
@@ -106,8 +110,13 @@ export function demoSessions(secondSet: FromVideo = 'done'): KeptSet[] {
   });
   const fourth = unmeasured(recordingOf(4, '2026-04-04T10:00:00.000Z'), 4);
   const other = sessionOf({
-    ...{ id: idOf('3', 2), patient: 'Quiet Otter 3', planId: null, startedAt: '2026-04-04T09:58:00.000Z' },
-    ...{ endedAt: '2026-04-04T10:09:00.000Z', painAfter: 0, sets: [lineOf(fourth, { painDuring: 0 })] },
+    id: idOf('3', 2),
+    patient: 'Quiet Otter 3',
+    planId: null,
+    startedAt: '2026-04-04T09:58:00.000Z',
+    endedAt: '2026-04-04T10:09:00.000Z',
+    painAfter: 0,
+    sets: [lineOf(fourth, { painDuring: 0 })],
   });
   const alone = recordingOf(5, '2026-04-01T12:00:00.000Z');
   return [

@@ -55,15 +55,19 @@ export const lateralStepDown: TaskDefinition<'lateral-step-down'> = {
 
   figure: {
     start: {
-      ...{ pelvis: at(-0.03, uprightY + stepHeight, 0), leanDeg: 0, prop: step },
-      ...{
-        own: at(workingX, ankleHeight + stepHeight, 0),
-        free: at(freeX, ankleHeight + stepHeight, 0.02),
-      },
+      pelvis: at(-0.03, uprightY + stepHeight, 0),
+      leanDeg: 0,
+      prop: step,
+      own: at(workingX, ankleHeight + stepHeight, 0),
+      free: at(freeX, ankleHeight + stepHeight, 0.02),
     },
     end: {
-      ...{ pelvis: at(-0.03, uprightY - 0.012, -0.09), leanDeg: 18, armDeg: 40, prop: step },
-      ...{ own: at(workingX, ankleHeight + stepHeight, 0), free: at(freeX, ankleHeight + 0.012, 0) },
+      pelvis: at(-0.03, uprightY - 0.012, -0.09),
+      leanDeg: 18,
+      armDeg: 40,
+      prop: step,
+      own: at(workingX, ankleHeight + stepHeight, 0),
+      free: at(freeX, ankleHeight + 0.012, 0),
     },
   },
 };

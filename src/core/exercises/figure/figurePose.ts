@@ -49,15 +49,16 @@ export function figurePose(id: ExerciseId, side: Side, moment: FigureMoment): Fi
     right: legs.right[key],
   });
   const pose: FigurePose = {
-    ...{ head: along(neck, segmentLengths.neck), neck, pelvis, prop: prop ?? null },
-    ...{
-      shoulder: each('shoulder'),
-      hand: each('hand'),
-      hip: each('hip'),
-      knee: each('knee'),
-      ankle: each('ankle'),
-      toe: each('toe'),
-    },
+    head: along(neck, segmentLengths.neck),
+    neck,
+    pelvis,
+    prop: prop ?? null,
+    shoulder: each('shoulder'),
+    hand: each('hand'),
+    hip: each('hip'),
+    knee: each('knee'),
+    ankle: each('ankle'),
+    toe: each('toe'),
   };
   return side === 'right' ? pose : mirrored(pose);
 }
@@ -100,14 +101,15 @@ function mirrored({ head, neck, pelvis, prop, ...joints }: FigurePose): FigurePo
     right: over(pair[otherSide('right')]),
   });
   return {
-    ...{ head: over(head), neck: over(neck), pelvis: over(pelvis) },
-    ...{
-      shoulder: swap(joints.shoulder),
-      hand: swap(joints.hand),
-      hip: swap(joints.hip),
-      knee: swap(joints.knee),
-    },
-    ...{ ankle: swap(joints.ankle), toe: swap(joints.toe) },
+    head: over(head),
+    neck: over(neck),
+    pelvis: over(pelvis),
+    shoulder: swap(joints.shoulder),
+    hand: swap(joints.hand),
+    hip: swap(joints.hip),
+    knee: swap(joints.knee),
+    ankle: swap(joints.ankle),
+    toe: swap(joints.toe),
     prop: prop && { ...prop, at: over(prop.at) },
   };
 }

@@ -1,5 +1,6 @@
 import type { ViewSign } from '#core/exercises/exercise';
 import { findTask, type Task } from '#core/exercises/exercises';
+import { distancePx } from '#core/geometry/point';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import { unseenRoll } from '#core/measurement/cameraRoll';
 import type { MissingReason } from '#core/measurement/curve';
@@ -123,7 +124,7 @@ function withLengths(
 function torsoLegPx(extent: Extent | null): number | null {
   if (extent === null) return null;
   const { hips, shoulders } = extent;
-  return legToTorso * Math.hypot(hips.x - shoulders.x, hips.y - shoulders.y);
+  return legToTorso * distancePx(hips, shoulders);
 }
 
 /** The view of somebody who sits or stands, whatever the task: by the thighs where seated, by both feet where standing. */

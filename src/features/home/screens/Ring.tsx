@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { clamp } from '#core/clamp';
 
 interface Props {
   /** What is left, 0 to 1. */
@@ -19,7 +20,7 @@ export function Ring({ share, children }: Props) {
           className="ring-left"
           r={radius}
           transform="rotate(-90)"
-          strokeDasharray={`${around * Math.min(1, Math.max(0, share))} ${around}`}
+          strokeDasharray={`${around * clamp(share, 0, 1)} ${around}`}
         />
       </svg>
       <span className="ring-text">{children}</span>

@@ -27,7 +27,7 @@ import type { HomeAdapters } from './homeAdapters';
  */
 export function browserWorld(
   baseUrl: string,
-  { app, tracking, navigation }: Pick<HomeAdapters, 'app' | 'tracking' | 'navigation'>,
+  { review, tracking, navigation }: Pick<HomeAdapters, 'review' | 'tracking' | 'navigation'>,
   openRepository: HomeAdapters['openRepository'],
 ): HomeAdapters {
   const createTracker = () => createPoseTracker(baseUrl);
@@ -60,7 +60,7 @@ export function browserWorld(
       const timer = setInterval(call, ms);
       return () => clearInterval(timer);
     },
-    app,
+    review,
     tracking,
     navigation,
   };

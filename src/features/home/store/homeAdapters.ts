@@ -9,7 +9,7 @@ import type { PoseTracker } from '#device/pose/poseTracker';
 import type { CaptionListener, Sound } from '#device/sound/sound';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
-import type { App } from '#features/review/store/createApp';
+import type { Review } from '#features/review/store/review';
 import type { Navigation } from '#shell/navigation/createNavigation';
 import type { Tracking } from '#shell/tracking/createTracking';
 import type { Brightness } from '../placing/placing';
@@ -49,7 +49,7 @@ export interface HomeAdapters {
   /** Calls again and again; returns the way to stop. */
   every: (ms: number, call: () => void) => () => void;
   /** The program around the home session. */
-  app: Pick<App, 'openKept'>;
+  review: Pick<Review, 'openKept'>;
   navigation: Pick<Navigation, 'store' | 'screen' | 'returnTo' | 'guard'>;
   /** The page's own pose network: for videos from the device's camera app. */
   tracking: Pick<Tracking, 'trackFile' | 'release'>;

@@ -26,7 +26,7 @@ export function reviewing({
   keeper,
   beginSession,
 }: ReviewingParts): Pick<HomeApp, 'reviewSet' | 'saveSetFile' | 'openOwnRecording'> {
-  const { app } = adapters;
+  const { review } = adapters;
   /** What is kept of a set; null where only this page knows it. */
   const keptOf = async (id: string) => {
     const repository = await storage.repository;
@@ -41,12 +41,12 @@ export function reviewing({
       set({ problem: null });
       const kept = await keptOf(recording.id).catch(() => null);
       try {
-        if (kept === null) return app.openKept(recording, fileNameOf(recording), null);
+        if (kept === null) return review.openKept(recording, fileNameOf(recording), null);
         const { repository, facts } = kept;
         // Without its video the joints can still be viewed.
         const video =
           facts.video === null ? null : await repository.videos.read(facts.video).catch(() => null);
-        app.openKept(recording, fileNameOf(recording), video, {
+        review.openKept(recording, fileNameOf(recording), video, {
           session: null,
           async save(reviewed) {
             await saveReviewed(repository, reviewed, facts.fromVideo);

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { clamp } from '#core/clamp';
 import type { Limits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
 import { useMirror } from '../mirrorContext';
@@ -20,8 +21,7 @@ export function KneeBar({ side, limits, isMirrored }: Props) {
   useEffect(() => mirror.watch(setSight), [mirror]);
   // In the picture the left leg's inside is to the left; a mirror turns that round.
   const inwardSign = (side === 'left' ? -1 : 1) * (isMirrored ? -1 : 1);
-  const place = (deg: number) =>
-    50 + (50 * inwardSign * Math.max(-rangeDeg, Math.min(rangeDeg, deg))) / rangeDeg;
+  const place = (deg: number) => 50 + (50 * inwardSign * clamp(deg, -rangeDeg, rangeDeg)) / rangeDeg;
   const { least, most } = limits['knee-angle'];
   const edges = [place(most), place(least)];
   const knee = sight?.knee ?? null;

@@ -1,7 +1,7 @@
 import { useEffect } from 'react';
 import { Button, ToggleButton } from 'react-aria-components';
 import { findTask } from '#core/exercises/exercises';
-import { useApp, useAppState } from '#features/review/appContext';
+import { useReview, useReviewState } from '#features/review/reviewContext';
 import { useNavigation, useNavigationState } from '#shell/navigation/navigationContext';
 import { Message } from '#ui/components/Message';
 import { SideChoice } from '#ui/components/SideChoice';
@@ -15,13 +15,13 @@ import { RecordButton } from './RecordButton';
 
 /** A mirror for practice in the room: the leg over the live picture, and how far the knee is from its lane. */
 export function MirrorScreen() {
-  const app = useApp();
+  const review = useReview();
   const mirror = useMirror();
   const camera = useMirrorState((state) => state.camera);
   const hasTone = useMirrorState((state) => state.hasTone);
   const recording = useMirrorState((state) => state.recording);
-  const { task, side } = useAppState((state) => state.setup);
-  const limits = useAppState((state) => state.limits.present);
+  const { task, side } = useReviewState((state) => state.setup);
+  const limits = useReviewState((state) => state.limits);
   const navigation = useNavigation();
   const from = useNavigationState((state) => state.from);
   const leg = side ?? 'right';
@@ -35,7 +35,7 @@ export function MirrorScreen() {
     <main className="practice always-dark">
       <header className="practice-head">
         <h1>Live mirror</h1>
-        <SideChoice value={leg} onChange={app.setSide} hint={findTask(task).sideHint} error={null} />
+        <SideChoice value={leg} onChange={review.setSide} hint={findTask(task).sideHint} error={null} />
         <ToggleButton className="button" isSelected={hasTone} onChange={(on) => mirror.setTone(on)}>
           {hasTone ? 'Tone is on' : 'Tone when the knee leaves its lane'}
         </ToggleButton>

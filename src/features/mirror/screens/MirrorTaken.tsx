@@ -1,5 +1,5 @@
 import { Button } from 'react-aria-components';
-import { useApp } from '#features/review/appContext';
+import { useReview } from '#features/review/reviewContext';
 import { useNavigation } from '#shell/navigation/navigationContext';
 import { Message } from '#ui/components/Message';
 import { formatTime } from '#words/formatTime';
@@ -8,7 +8,7 @@ import { useMirror, useMirrorState } from '../mirrorContext';
 
 /** What was recorded in the mirror, and what can be done with it. */
 export function MirrorTaken() {
-  const app = useApp();
+  const review = useReview();
   const navigation = useNavigation();
   const mirror = useMirror();
   const recording = useMirrorState((state) => state.recording);
@@ -17,9 +17,9 @@ export function MirrorTaken() {
   const { file, lastedMs, problem } = recording;
   const measure = async () => {
     await navigation.show('start', true);
-    await app.openFile(file);
+    await review.openFile(file);
     // One that could not be opened can still be saved here.
-    if (app.store.getState().chosen !== null) mirror.dropRecording();
+    if (review.store.getState().chosen !== null) mirror.dropRecording();
   };
   return (
     <Message

@@ -1,4 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import { applyEdit, redoEdit, startHistory, undoEdit, type History } from '#core/history';
 import { parsePlan } from '#documents/plan/parsePlan';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import { copyOf, finishDraft, newDraft, type PlanDraft } from '#documents/plan/planDraft';
@@ -22,11 +23,14 @@ export interface PlanWritingWorld {
   write(name: DraftName, text: string): void;
   /** Stores a plan that was handed out: sessions sent back are judged by its limits. */
   keep(plan: PlanDocument): void;
+  /** Hears of each patient of whom everything was deleted. */
+  watchDeleted(listener: (patient: string) => void): void;
   saveFile(fileName: string, text: string): void;
   newId(): string;
   now(): Date;
 }
-export type DraftName = 'draft' | 'last-plan';
+export const draftNames = ['draft', 'last-plan'] as const;
+export type DraftName = (typeof draftNames)[number];
 
 export interface PlanWriting {
   readonly store: StoreApi<PlanWritingState>;
@@ -42,8 +46,6 @@ export interface PlanWriting {
   save(): void;
   /** To be called when the plan was handed out another way: as a link or on paper. */
   handedOut(): void;
-  /** Forgets everything about a deleted patient; this can't be undone. */
-  forget(patient: string): void;
 }
 
 /** Changes that can be undone. */
@@ -51,38 +53,39 @@ const longestHistory = 200;
 
 /** Writing a plan: each change is stored, can be undone, and is checked at once. */
 export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
-  let past: PlanDraft[] = [];
-  let future: PlanDraft[] = [];
+  /** The draft is the last one; the first can't be undone. */
+  let drafts = startHistory([readDraft(world) ?? newDraft()]);
   let lastField: string | null = null;
   let identity = { id: world.newId(), createdAt: world.now().toISOString() };
 
-  const stateOf = (draft: PlanDraft): Omit<PlanWritingState, 'last'> => {
+  const currentState = (): Omit<PlanWritingState, 'last'> => {
+    const draft = drafts.done.at(-1)!;
     const finished = finishDraft(draft, identity.id, identity.createdAt);
     return {
       draft,
       plan: finished.kind === 'plan' ? finished.plan : null,
       fault: finished.kind === 'plan' ? null : finished.sentence,
-      canUndo: past.length > 0,
-      canRedo: future.length > 0,
+      canUndo: drafts.done.length > 1,
+      canRedo: drafts.undone.length > 0,
     };
   };
   const store = createStore<PlanWritingState>(() => ({
-    ...stateOf(readDraft(world) ?? newDraft()),
+    ...currentState(),
     last: readLast(world),
   }));
-  const show = (draft: PlanDraft) => {
-    store.setState(stateOf(draft));
-    world.write('draft', JSON.stringify(draft));
+  const show = (next: History<PlanDraft>, field: string | null = null) => {
+    drafts = next;
+    lastField = field;
+    store.setState(currentState());
+    world.write('draft', JSON.stringify(store.getState().draft));
   };
-  const put = (draft: PlanDraft, field: string | null) => {
+  const put = (draft: PlanDraft, field: string | null = null) => {
     // A plan that was handed out stays as it was: a changed plan is a new one.
     if (store.getState().last?.id === identity.id)
       identity = { id: world.newId(), createdAt: world.now().toISOString() };
-    if (field === null || field !== lastField)
-      past = [...past, store.getState().draft].slice(-longestHistory);
-    future = [];
-    lastField = field;
-    show(draft);
+    const isSameField = field !== null && field === lastField;
+    const { done, ...rest } = applyEdit(isSameField ? undoEdit(drafts) : drafts, draft);
+    show({ ...rest, done: done.slice(-1 - longestHistory) }, field);
   };
   const handedOut = () => {
     const { plan } = store.getState();
@@ -92,29 +95,32 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
     store.setState({ last: plan });
   };
 
+  /** Not even undo brings back a deleted patient. */
+  world.watchDeleted((patient) => {
+    const isOther = (one: { patient: string }) => one.patient !== patient;
+    const { draft, last } = store.getState();
+    const done = drafts.done.filter(isOther);
+    drafts = {
+      ...drafts,
+      done: isOther(draft) ? done : [...done, newDraft()],
+      undone: drafts.undone.filter(isOther),
+    };
+    store.setState({ ...currentState(), last: last !== null && isOther(last) ? last : null });
+  });
+
   return {
     store,
-    change: (change, field) => put({ ...store.getState().draft, ...change }, field ?? null),
+    change: (change, field) => put({ ...store.getState().draft, ...change }, field),
     undo() {
-      const before = past.at(-1);
-      if (before === undefined) return;
-      future = [store.getState().draft, ...future];
-      past = past.slice(0, -1);
-      lastField = null;
-      show(before);
+      if (drafts.done.length > 1) show(undoEdit(drafts));
     },
     redo() {
-      const [next, ...later] = future;
-      if (next === undefined) return;
-      past = [...past, store.getState().draft];
-      future = later;
-      lastField = null;
-      show(next);
+      if (drafts.undone.length > 0) show(redoEdit(drafts));
     },
-    startNew: () => put(newDraft(), null),
+    startNew: () => put(newDraft()),
     copyLast() {
       const { last } = store.getState();
-      if (last !== null) put(copyOf(last), null);
+      if (last !== null) put(copyOf(last));
     },
     save() {
       const { plan } = store.getState();
@@ -123,14 +129,6 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
       handedOut();
     },
     handedOut,
-    forget(patient) {
-      const isOther = (one: { patient: string }) => one.patient !== patient;
-      past = past.filter(isOther);
-      future = future.filter(isOther);
-      const { draft, last } = store.getState();
-      if (last?.patient === patient) store.setState({ last: null });
-      store.setState(stateOf(isOther(draft) ? draft : newDraft()));
-    },
   };
 }
 

@@ -1,3 +1,4 @@
+import { clamp } from '#core/clamp';
 import type { MeasuredRepetition } from '#core/measurement/measurement';
 
 /**
@@ -18,6 +19,6 @@ export function momentInStepMs(
   const seenMs = bottomMs ?? (topMs === null || topEndMs === null ? null : (topMs + topEndMs) / 2);
   const isWithin = seenMs !== null && seenMs > fromMs && seenMs < toMs;
   const turnMs = isWithin ? seenMs : (fromMs + toMs) / 2;
-  const share = Math.min(100, Math.max(0, pct)) / 50;
+  const share = clamp(pct, 0, 100) / 50;
   return share <= 1 ? fromMs + share * (turnMs - fromMs) : turnMs + (share - 1) * (toMs - turnMs);
 }

@@ -39,7 +39,9 @@ export function repetitionRows(
     const { extreme: worst, verdict: knee } = judgementOf(judgement, 'knee-angle');
     const { measured, within } = countWithin(repetition, curves['knee-angle'], limits['knee-angle']);
     return {
-      ...{ index, number, judgement },
+      index,
+      number,
+      judgement,
       startMs: timesMs[loadedFrom]!,
       worstAtPct:
         worst === null ? null : (100 * (worst.sample - loadedFrom)) / Math.max(1, loadedTo - loadedFrom),

@@ -1,12 +1,12 @@
 import { FileDrop } from '#ui/components/FileDrop';
-import { useApp } from '../appContext';
+import { useReview } from '../reviewContext';
 
 /** Says that a recording came without its video, and takes the video. */
 export function AttachVideo() {
-  const app = useApp();
+  const review = useReview();
   return (
     <div className="stage-attach">
-      <FileDrop buttonText="Attach the video" onFile={(file) => void app.attachVideo(file)}>
+      <FileDrop buttonText="Attach the video" onFile={(file) => void review.attachVideo(file)}>
         <p>
           <strong>The video is not attached.</strong> A recording stores the joints, not the pictures;
           measuring needs only the joints.

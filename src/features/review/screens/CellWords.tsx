@@ -13,6 +13,7 @@ interface Props {
 
 /** What a cell says, without its notes. */
 export function CellWords({ column, row, side, isShort }: Props) {
-  if (column.id === 'verdict') return <VerdictLabel judgement={row.judgement} {...{ side, isShort }} />;
+  if (column.id === 'verdict')
+    return <VerdictLabel judgement={row.judgement} side={side} isShort={isShort} />;
   return column.words(row);
 }

@@ -49,7 +49,7 @@ export const ColumnHead = memo(function ColumnHead({ column, rows, side, isShort
       )}
       {longest !== undefined && (
         <span className="table-widest" aria-hidden="true">
-          <CellWords {...{ column, side, isShort }} row={longest} />
+          <CellWords column={column} side={side} isShort={isShort} row={longest} />
           <CellNotes notes={[...notes]} />
         </span>
       )}

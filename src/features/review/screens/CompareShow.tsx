@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import { Button, Dialog, Modal, ModalOverlay } from 'react-aria-components';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
-import { useApp, useAppState } from '../appContext';
+import { useReview, useReviewState } from '../reviewContext';
 import { countedRepetitions } from '../rules/countedRepetitions';
 import { momentInStepMs } from '../rules/momentInStep';
 import { proposeCues } from '../rules/proposeCues';
@@ -20,10 +20,10 @@ interface Props {
 
 /** Two repetitions side by side, in step: each part of the movement at the same time, however long it took. */
 export function CompareShow({ recording, selected, onClose }: Props) {
-  const app = useApp();
-  const limits = useAppState((state) => state.limits.present);
-  const judgements = useAppState((state) => state.judgements);
-  const session = useAppState((state) => state.session);
+  const review = useReview();
+  const limits = useReviewState((state) => state.limits);
+  const judgements = useReviewState((state) => state.judgements);
+  const session = useReviewState((state) => state.session);
   const [problem, setProblem] = useState('');
   const [pct, setPct] = useState(0);
   const [isPlaying, setPlaying] = useState(false);
@@ -66,7 +66,7 @@ export function CompareShow({ recording, selected, onClose }: Props) {
     setProblem('');
     if (recordingId === null) return setRight({ recording, index: model, recordingId });
     try {
-      setRight({ recording: await app.readBeside(recordingId), index: 0, recordingId });
+      setRight({ recording: await review.readBeside(recordingId), index: 0, recordingId });
     } catch (error) {
       setProblem(error instanceof Error ? error.message : 'That recording can’t be read.');
     }

@@ -3,7 +3,7 @@ import { Button, Menu, MenuItem, MenuTrigger, Popover } from 'react-aria-compone
 import { longestReason } from '#documents/recording/correctionSchema';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { AskText } from '#ui/components/AskText';
-import { useApp } from '../appContext';
+import { useReview } from '../reviewContext';
 import { correctionChoices, middleMs } from './correctionChoices';
 import type { Playhead } from './playhead';
 
@@ -15,7 +15,7 @@ interface Props {
 
 /** Corrects a repetition where the computer was wrong. */
 export function CorrectMenu({ recording, index, playhead }: Props) {
-  const app = useApp();
+  const review = useReview();
   const [isAsking, setAsking] = useState(false);
   /** Position of the video when the menu was opened. */
   const [videoMs, setVideoMs] = useState(0);
@@ -46,7 +46,7 @@ export function CorrectMenu({ recording, index, playhead }: Props) {
                 id={id}
                 className="option"
                 textValue={name}
-                onAction={() => app.correct(change)}
+                onAction={() => review.correct(change)}
               >
                 {name}
                 <span className="soft">{hint}</span>
@@ -55,7 +55,7 @@ export function CorrectMenu({ recording, index, playhead }: Props) {
             <MenuItem
               className="option"
               textValue="The video is mirrored"
-              onAction={() => app.correct({ kind: 'mirrored', isMirrored: !isMirrored })}
+              onAction={() => review.correct({ kind: 'mirrored', isMirrored: !isMirrored })}
             >
               {isMirrored ? 'The video is not mirrored' : 'The video is mirrored'}
               <span className="soft">
@@ -73,7 +73,7 @@ export function CorrectMenu({ recording, index, playhead }: Props) {
         hint="For example: stumbled, practice repetition, somebody walked past."
         answer="Exclude"
         maxLength={longestReason}
-        onAnswer={(reason) => app.correct({ kind: 'exclude', atMs: middleMs(measurement, index), reason })}
+        onAnswer={(reason) => review.correct({ kind: 'exclude', atMs: middleMs(measurement, index), reason })}
       />
     </>
   );

@@ -1,30 +1,30 @@
 import { Button, Dialog, DialogTrigger, Input, Label, Popover, TextField } from 'react-aria-components';
 import { longestName } from '#documents/recording/correctionSchema';
 import { correctionSentence } from '#words/correctionWords';
-import { useApp, useAppState } from '../appContext';
+import { useReview, useReviewState } from '../reviewContext';
+import { correctionsOf } from '../store/reviewEdits';
 
 /** What was corrected by hand, undo and redo, who is reviewing, and whether it is saved. */
 export function CorrectionsPanel() {
-  const app = useApp();
-  const { done, undone } = useAppState((state) => state.corrections);
-  const undoable = useAppState((state) => state.undoable);
-  const isMoving = useAppState((state) => state.limits.movingFrom !== null);
-  const reviewer = useAppState((state) => state.reviewer);
+  const review = useReview();
+  const edits = useReviewState((state) => state.edits);
+  const reviewer = useReviewState((state) => state.reviewer);
+  const corrections = correctionsOf(edits);
   return (
     <div className="corrections no-print">
       <DialogTrigger>
         <Button className="button button-quiet">
-          {done.length === 0 ? 'Corrections' : `Corrected by hand (${done.length})`}
+          {corrections.length === 0 ? 'Corrections' : `Corrected by hand (${corrections.length})`}
         </Button>
         <Popover className="popover" placement="bottom end">
           <Dialog aria-label="Corrections" className="corrections-list">
-            {done.length === 0 ? (
+            {corrections.length === 0 ? (
               <p className="soft">
                 Nothing has been corrected. Corrections are saved alongside the original and can be undone.
               </p>
             ) : (
               <ol>
-                {done.map(({ change, by, at }, index) => (
+                {corrections.map(({ change, by, at }, index) => (
                   <li key={index}>
                     {correctionSentence(change)} <Signed by={by} at={at} />
                   </li>
@@ -34,7 +34,7 @@ export function CorrectionsPanel() {
             <TextField
               className="field"
               value={reviewer}
-              onChange={app.setReviewer}
+              onChange={review.setReviewer}
               maxLength={longestName}
               autoComplete="off"
             >
@@ -46,16 +46,16 @@ export function CorrectionsPanel() {
       </DialogTrigger>
       <Button
         className="button button-quiet"
-        isDisabled={undoable.length === 0 && !isMoving}
-        onPress={app.undo}
+        isDisabled={edits.done.length === 0 && edits.moving === null}
+        onPress={review.undo}
         aria-label="Undo the last change"
       >
         Undo
       </Button>
       <Button
         className="button button-quiet"
-        isDisabled={undone.length === 0}
-        onPress={app.redo}
+        isDisabled={edits.undone.length === 0}
+        onPress={review.redo}
         aria-label="Redo the last correction"
       >
         Redo

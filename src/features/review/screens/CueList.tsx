@@ -3,7 +3,7 @@ import { Button, Input, TextField } from 'react-aria-components';
 import { findExercise } from '#core/exercises/exercises';
 import { useNavigation } from '#shell/navigation/navigationContext';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
-import { useApp, useAppState } from '../appContext';
+import { useReview, useReviewState } from '../reviewContext';
 import { countedRepetitions } from '../rules/countedRepetitions';
 import { proposeCues } from '../rules/proposeCues';
 import { CompareShow } from './CompareShow';
@@ -23,11 +23,11 @@ interface Props {
 
 /** Repetitions to show to the patient, each with one cue: proposed or picked, edited, then shown large. */
 export function CueList({ recording, selected, onSelect }: Props) {
-  const app = useApp();
+  const review = useReview();
   const navigation = useNavigation();
-  const { cues } = useAppState((state) => state.review);
-  const judgements = useAppState((state) => state.judgements);
-  const limits = useAppState((state) => state.limits.present);
+  const { cues } = useReviewState((state) => state.entries);
+  const judgements = useReviewState((state) => state.judgements);
+  const limits = useReviewState((state) => state.limits);
   const [isShowing, setShowing] = useState(false);
   const [isComparing, setComparing] = useState(false);
   const { measurement, excluded } = recording;
@@ -35,15 +35,15 @@ export function CueList({ recording, selected, onSelect }: Props) {
 
   const propose = () => {
     const counted = countedRepetitions(measurement, judgements, excluded);
-    app.setCues(
+    review.setCues(
       proposeCues(counted, limits).map(({ index, role }) =>
         cueOf(measurement, index, role === 'model' ? null : judgements[index]!),
       ),
     );
   };
-  const add = () => app.setCues([...cues, cueOf(measurement, selected, judgements[selected]!)]);
+  const add = () => review.setCues([...cues, cueOf(measurement, selected, judgements[selected]!)]);
   const change = (index: number, text: string) =>
-    app.setCues(cues.map((cue, at) => (at === index ? { ...cue, text } : cue)));
+    review.setCues(cues.map((cue, at) => (at === index ? { ...cue, text } : cue)));
   const numberAt = (atMs: number) => {
     const index = repetitionAt(measurement, atMs);
     return index === null ? null : { index, number: measurement.repetitions[index]!.number };
@@ -94,7 +94,7 @@ export function CueList({ recording, selected, onSelect }: Props) {
               <Button
                 className="button button-quiet"
                 aria-label="Remove from the list"
-                onPress={() => app.setCues(cues.filter((_, at) => at !== index))}
+                onPress={() => review.setCues(cues.filter((_, at) => at !== index))}
               >
                 ✕
               </Button>
@@ -102,8 +102,10 @@ export function CueList({ recording, selected, onSelect }: Props) {
           );
         })}
       </ol>
-      {isComparing && <CompareShow {...{ recording, selected }} onClose={() => setComparing(false)} />}
-      {isShowing && <CueShow {...{ recording, cues }} onClose={() => setShowing(false)} />}
+      {isComparing && (
+        <CompareShow recording={recording} selected={selected} onClose={() => setComparing(false)} />
+      )}
+      {isShowing && <CueShow recording={recording} cues={cues} onClose={() => setShowing(false)} />}
     </div>
   );
 }

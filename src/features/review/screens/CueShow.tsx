@@ -1,8 +1,9 @@
 import { useEffect, useMemo, useState } from 'react';
 import { Button, Dialog, Modal, ModalOverlay } from 'react-aria-components';
+import { clamp } from '#core/clamp';
 import type { RecordingReview } from '#documents/recording/reviewSchema';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
-import { useAppState } from '../appContext';
+import { useReviewState } from '../reviewContext';
 import './cueShow.css';
 import { createPlayhead } from './playhead';
 import { repetitionAt } from './repetitionAt';
@@ -19,7 +20,7 @@ interface Props {
 
 /** One repetition after another, full screen, in slow motion and looped, with one cue in large words. */
 export function CueShow({ recording, cues, onClose }: Props) {
-  const limits = useAppState((state) => state.limits.present);
+  const limits = useReviewState((state) => state.limits);
   const [at, setAt] = useState(0);
   const { measurement, observed } = recording;
   const playhead = useMemo(() => createPlayhead(observed.timesMs), [observed]);
@@ -40,11 +41,11 @@ export function CueShow({ recording, cues, onClose }: Props) {
     return () => clearTimeout(timer);
   }, [playhead, measurement, repetition]);
 
-  const step = (by: number) => setAt((from) => Math.min(cues.length - 1, Math.max(0, from + by)));
+  const step = (by: number) => setAt((from) => clamp(from + by, 0, cues.length - 1));
   useEffect(() => {
     const onKey = ({ key }: KeyboardEvent) => {
       const by = { ArrowRight: 1, ArrowLeft: -1 }[key];
-      if (by !== undefined) setAt((from) => Math.min(cues.length - 1, Math.max(0, from + by)));
+      if (by !== undefined) setAt((from) => clamp(from + by, 0, cues.length - 1));
     };
     window.addEventListener('keydown', onKey);
     return () => window.removeEventListener('keydown', onKey);
@@ -53,7 +54,7 @@ export function CueShow({ recording, cues, onClose }: Props) {
     <ModalOverlay className="cue-overlay" isOpen onOpenChange={(isOpen) => !isOpen && onClose()}>
       <Modal className="cue-screen always-dark">
         <Dialog className="cue-show" aria-label="Cue for the patient">
-          <VideoStage {...{ recording, limits, playhead }} isNear />
+          <VideoStage recording={recording} limits={limits} playhead={playhead} isNear />
           <div className="cue-words">
             <p className="cue-text" aria-live="polite">
               {cue?.text ?? ''}

@@ -3,7 +3,7 @@ import { area, line } from 'd3-shape';
 import { useMemo } from 'react';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { useSize } from '#ui/components/useSize';
-import { useAppState } from '../appContext';
+import { useReviewState } from '../reviewContext';
 import { countedRepetitions } from '../rules/countedRepetitions';
 import { cycleCurve } from '../rules/cycleCurve';
 import { fewestCurves, meanCurve, type MeanPoint } from '../rules/meanCurve';
@@ -15,8 +15,8 @@ interface Props {
 
 /** The typical repetition of the set with its spread, and the selected one over it, from 0 to 100 % of the movement. */
 export function CyclePlot({ recording, selected }: Props) {
-  const judgements = useAppState((state) => state.judgements);
-  const { least, most } = useAppState((state) => state.limits.present['knee-angle']);
+  const judgements = useReviewState((state) => state.judgements);
+  const { least, most } = useReviewState((state) => state.limits['knee-angle']);
   const { measurement, excluded } = recording;
   const [frame, { width, height }] = useSize<HTMLDivElement>();
   const typical = useMemo(() => {

@@ -1,13 +1,13 @@
 import { useNavigation } from '#shell/navigation/navigationContext';
 import { useFileDrop } from '#ui/components/useFileDrop';
-import { useApp } from '../appContext';
+import { useReview } from '../reviewContext';
 
 /** Takes the next file, dropped anywhere on a review that needs none; the user can still go back to the review. */
 export function DropElsewhere() {
-  const app = useApp();
+  const review = useReview();
   const navigation = useNavigation();
   useFileDrop((file) => {
-    void navigation.show('start').then((isShown) => (isShown ? app.openFile(file) : undefined));
+    void navigation.show('start').then((isShown) => (isShown ? review.openFile(file) : undefined));
   });
   return null;
 }

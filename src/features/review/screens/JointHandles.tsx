@@ -1,11 +1,12 @@
 import { useState, type KeyboardEvent, type PointerEvent } from 'react';
+import { clamp } from '#core/clamp';
 import { otherSidePoint } from '#core/correction/mirrorTrack';
 import { frameLeg, type FrameLeg } from '#core/keypoints/frameLeg';
 import type { KeypointName } from '#core/keypoints/keypointNames';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { nearestFrame } from '#ui/drawing/nearestFrame';
 import { capitalised } from '#words/capitalised';
-import { useApp } from '../appContext';
+import { useReview } from '../reviewContext';
 import type { Playhead } from './playhead';
 import { usePlayhead } from './usePlayhead';
 
@@ -22,7 +23,9 @@ export function JointHandles({ recording, playhead }: Props) {
   const shownMs = usePlayhead(playhead, (state) => state.shownMs);
   const frame = nearestFrame(recording.track.timesMs, shownMs);
   const leg = frameLeg(recording.track, frame, recording.measurement.setup.side);
-  return joints.map((joint) => <JointHandle key={joint} {...{ joint, leg, frame, recording }} />);
+  return joints.map((joint) => (
+    <JointHandle key={joint} joint={joint} leg={leg} frame={frame} recording={recording} />
+  ));
 }
 
 interface HandleProps {
@@ -33,7 +36,7 @@ interface HandleProps {
 }
 
 function JointHandle({ joint, leg, frame, recording }: HandleProps) {
-  const app = useApp();
+  const review = useReview();
   const [moving, setMoving] = useState<{ x: number; y: number } | null>(null);
   const { track, measurement, isMirrored } = recording;
   const seen = leg[joint];
@@ -41,16 +44,13 @@ function JointHandle({ joint, leg, frame, recording }: HandleProps) {
   const place = moving ?? seen ?? { x: track.widthPx / 2, y: track.heightPx / 2 };
 
   const move = (x: number, y: number) =>
-    setMoving({
-      x: Math.min(track.widthPx, Math.max(0, x)),
-      y: Math.min(track.heightPx, Math.max(0, y)),
-    });
+    setMoving({ x: clamp(x, 0, track.widthPx), y: clamp(y, 0, track.heightPx) });
   const finish = () => {
     if (moving === null) return;
     setMoving(null);
     const xNorm = moving.x / track.widthPx;
     const name = `${measurement.setup.side}_${joint === 'toe' ? 'foot_index' : joint}` as KeypointName;
-    app.correct({
+    review.correct({
       kind: 'move-point',
       timeMs: track.timesMs[frame]!,
       point: isMirrored ? otherSidePoint(name) : name,

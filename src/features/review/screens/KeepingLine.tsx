@@ -1,8 +1,8 @@
-import { useAppState } from '../appContext';
+import { useReviewState } from '../reviewContext';
 
 /** Whether what is set here is saved on this device. */
 export function KeepingLine() {
-  const keeping = useAppState((state) => state.keeping);
+  const keeping = useReviewState((state) => state.keeping);
   const words = {
     'not-kept': '',
     unsaved: 'Not saved yet: save the recording',

@@ -6,22 +6,25 @@ import { sameLimits } from '#core/protocol/sameLimits';
 import { Choice } from '#ui/components/Choice';
 import { MeasureLimits, MeasureLimitSource } from '#ui/components/MeasureLimits';
 import { addedLimitsWords } from '#words/limitWords';
-import { useApp, useAppState } from '../appContext';
+import { useReview, useReviewState } from '../reviewContext';
 import { limitsOrigin, type LimitsOrigin } from '../rules/limitsOrigin';
+import { limitsBeforeMove } from '../store/reviewEdits';
 import { Signed } from './CorrectionsPanel';
 
 /** How far each measure may go, and who set that; moving a limit judges every repetition again at once. */
 export function LimitsPanel() {
-  const app = useApp();
-  const { present, movingFrom } = useAppState((state) => state.limits);
-  const lastSet = useAppState((state) => state.review.limitsSet.at(-1));
-  const planned = useAppState((state) => state.session?.planned ?? null);
-  const changed = useAppState((state) => state.changedVerdicts);
-  const total = useAppState((state) => state.judgements.length);
+  const review = useReview();
+  const limits = useReviewState((state) => state.limits);
+  const beforeMove = useReviewState((state) => limitsBeforeMove(state.edits));
+  const lastSet = useReviewState((state) => state.entries.limitsSet.at(-1));
+  const planned = useReviewState((state) => state.session?.planned ?? null);
+  const changed = useReviewState((state) => state.changedVerdicts);
+  const total = useReviewState((state) => state.judgements.length);
   const [measure, setMeasure] = useState<MeasureId>('knee-angle');
-  const added = addedMeasures(present);
+  const added = addedMeasures(limits);
   const options = measures.map(({ id, name }) => ({
-    ...{ id, name },
+    id,
+    name,
     ...(added.includes(id) ? { hint: 'has a limit' } : {}),
   }));
   return (
@@ -35,29 +38,29 @@ export function LimitsPanel() {
         {planned !== null && (
           <Button
             className="button button-quiet no-print"
-            isDisabled={sameLimits(planned, present)}
-            onPress={() => app.putLimits(planned)}
+            isDisabled={sameLimits(planned, limits)}
+            onPress={() => review.putLimits(planned)}
           >
             As planned
           </Button>
         )}
         <Button
           className="button button-quiet no-print"
-          isDisabled={sameLimits(defaultLimits, present)}
-          onPress={() => app.putLimits(defaultLimits)}
+          isDisabled={sameLimits(defaultLimits, limits)}
+          onPress={() => review.putLimits(defaultLimits)}
         >
           Default
         </Button>
       </header>
       <MeasureLimits
         measure={measure}
-        limits={present}
-        onMove={app.moveLimits}
-        onMoveEnd={app.endLimitMove}
+        limits={limits}
+        onMove={review.moveLimits}
+        onMoveEnd={review.endLimitMove}
       />
       <p className="small">
-        <OriginWords origin={limitsOrigin(movingFrom ?? present, lastSet, planned)} />
-        {added.length > 0 && <> Besides the knee angle: {addedLimitsWords(present)}.</>}
+        <OriginWords origin={limitsOrigin(beforeMove ?? limits, lastSet, planned)} />
+        {added.length > 0 && <> Besides the knee angle: {addedLimitsWords(limits)}.</>}
       </p>
       <p className="small soft">
         <MeasureLimitSource measure={measure} />

@@ -1,6 +1,6 @@
 import type { Measurement } from '#core/measurement/measurement';
 import { AnglePlot } from '#ui/components/AnglePlot';
-import { useApp, useAppState } from '../appContext';
+import { useReview, useReviewState } from '../reviewContext';
 import { middleMs } from './correctionChoices';
 import type { Playhead } from './playhead';
 import { usePlayhead } from './usePlayhead';
@@ -14,10 +14,10 @@ interface Props {
 
 /** The plot, following the video, and what its angles are based on. */
 export function PlotOverTime({ measurement, playhead, onSelect }: Props) {
-  const app = useApp();
-  const limits = useAppState((state) => state.limits.present);
-  const judgements = useAppState((state) => state.judgements);
-  const selected = useAppState((state) => state.selected);
+  const review = useReview();
+  const limits = useReviewState((state) => state.limits);
+  const judgements = useReviewState((state) => state.judgements);
+  const selected = useReviewState((state) => state.selected);
   const timeMs = usePlayhead(playhead, (state) => state.timeMs);
   const shown = selected === null ? undefined : measurement.repetitions[selected];
   const edges =
@@ -29,12 +29,19 @@ export function PlotOverTime({ measurement, playhead, onSelect }: Props) {
           endMs: measurement.timesMs[shown.loadedTo]!,
           stepMs: 1000 / measurement.rateHz,
           onMove: (edge: 'start' | 'end', toMs: number) =>
-            app.correct({ kind: 'move-edge', atMs: middleMs(measurement, selected), edge, toMs }),
+            review.correct({ kind: 'move-edge', atMs: middleMs(measurement, selected), edge, toMs }),
         };
   return (
     <div className="card review-plot">
       <AnglePlot
-        {...{ measurement, limits, judgements, selected, timeMs, onSelect, edges, onSeek: playhead.seek }}
+        measurement={measurement}
+        limits={limits}
+        judgements={judgements}
+        selected={selected}
+        timeMs={timeMs}
+        onSelect={onSelect}
+        edges={edges}
+        onSeek={playhead.seek}
       />
       <p className="small soft">{viewSentence(measurement)}</p>
     </div>

@@ -4,12 +4,12 @@ import { otherSide } from '#core/protocol/side';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { Message } from '#ui/components/Message';
 import { noteSentence } from '#words/noteSentence';
-import { useApp } from '../appContext';
+import { useReview } from '../reviewContext';
 import { noteTitles } from './noteTitles';
 
 /** What to know before trusting the numbers. */
 export const RecordingNotes = memo(function RecordingNotes({ recording }: { recording: ShownRecording }) {
-  const app = useApp();
+  const review = useReview();
   const { origin, video, shortfall, note, measurement } = recording;
   return (
     <>
@@ -20,7 +20,7 @@ export const RecordingNotes = memo(function RecordingNotes({ recording }: { reco
             <Button
               className="button no-print"
               isDisabled={video === null}
-              onPress={() => void app.trackAgain()}
+              onPress={() => void review.trackAgain()}
             >
               Track it again on this device
             </Button>
@@ -40,7 +40,7 @@ export const RecordingNotes = memo(function RecordingNotes({ recording }: { reco
           isLarge={noteTitles[entry.kind] !== undefined}
           actions={
             entry.kind === 'side-doubtful' && (
-              <Button className="button no-print" onPress={() => app.setSide(otherSide(entry.side))}>
+              <Button className="button no-print" onPress={() => review.setSide(otherSide(entry.side))}>
                 Switch to the {otherSide(entry.side)} leg
               </Button>
             )

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Button, Label, TextArea, TextField } from 'react-aria-components';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
-import { useApp, useAppState } from '../appContext';
+import { useReview, useReviewState } from '../reviewContext';
 import { middleMs } from './correctionChoices';
 import { Signed } from './CorrectionsPanel';
 
@@ -15,8 +15,8 @@ interface Props {
 
 /** Remarks on the set and on the selected repetition, and whether the set has been reviewed. */
 export function Remarks({ recording, selected }: Props) {
-  const app = useApp();
-  const { remarks, reviewed } = useAppState((state) => state.review);
+  const review = useReview();
+  const { remarks, reviewed } = useReviewState((state) => state.entries);
   const { measurement } = recording;
   const shown = selected === null ? undefined : measurement.repetitions[selected];
   const { timesMs } = measurement;
@@ -35,12 +35,17 @@ export function Remarks({ recording, selected }: Props) {
           key={`repetition ${shown.number}`}
           label={`On repetition ${shown.number}`}
           remark={own}
-          onSave={(text) => app.setRemark(own?.atMs ?? middleMs(measurement, selected), text)}
+          onSave={(text) => review.setRemark(own?.atMs ?? middleMs(measurement, selected), text)}
         />
       )}
-      <RemarkField key="set" label="On the set" remark={ofSet} onSave={(text) => app.setRemark(null, text)} />
+      <RemarkField
+        key="set"
+        label="On the set"
+        remark={ofSet}
+        onSave={(text) => review.setRemark(null, text)}
+      />
       <div className="remarks-reviewed">
-        <Button className="button" onPress={() => app.markReviewed(reviewed === null)}>
+        <Button className="button" onPress={() => review.markReviewed(reviewed === null)}>
           {reviewed === null ? 'Mark as reviewed' : 'Mark as not reviewed'}
         </Button>
         {reviewed !== null && (

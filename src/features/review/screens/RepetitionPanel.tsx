@@ -45,7 +45,7 @@ export function RepetitionPanel({
   const moment = stillMoment(recording.measurement, repetition, judgement);
   return (
     <section className="repetition" aria-label={`Repetition ${repetition.number}`}>
-      {showsStill && <StillFigure {...{ recording, limits, moment }} />}
+      {showsStill && <StillFigure recording={recording} limits={limits} moment={moment} />}
       <div className="repetition-words">
         <header className="repetition-head">
           <h2 className="repetition-title">
@@ -61,7 +61,7 @@ export function RepetitionPanel({
             The reason: {reasonWords[judgement.reason].short}. {reasonWords[judgement.reason].advice}
           </p>
         )}
-        <Facts {...{ repetition, judgement, limits, setup }} />
+        <Facts repetition={repetition} judgement={judgement} limits={limits} setup={setup} />
       </div>
     </section>
   );

@@ -73,7 +73,10 @@ export function RepetitionTable(props: Props) {
             {columns.map((column) => (
               <ColumnHead
                 key={column.id}
-                {...{ column, rows, side, sort }}
+                column={column}
+                rows={rows}
+                side={side}
+                sort={sort}
                 isShort={isNarrow}
                 onSort={isPrinted ? undefined : onSort}
               />
@@ -87,7 +90,9 @@ export function RepetitionTable(props: Props) {
               <Fragment key={row.index}>
                 <Gap heightPx={gapPx} />
                 <TableRow
-                  {...{ row, columns, onSelect }}
+                  row={row}
+                  columns={columns}
+                  onSelect={onSelect}
                   rowIndex={at + 2}
                   side={side}
                   isShort={isNarrow}

@@ -1,6 +1,6 @@
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
-import { useAppState } from '../appContext';
+import { useReviewState } from '../reviewContext';
 import { CorrectMenu } from './CorrectMenu';
 import { CueList } from './CueList';
 import { CyclePlot } from './CyclePlot';
@@ -21,10 +21,10 @@ interface Props {
 
 /** The selected repetition: its numbers, how it compares with the typical one, remarks, and cues for the patient. */
 export function RepetitionTabs({ recording, selected, playhead, showsStill, onSeek, onSelect }: Props) {
-  const limits = useAppState((state) => state.limits.present);
-  const judgements = useAppState((state) => state.judgements);
-  const remarks = useAppState((state) => state.review.remarks.length);
-  const cues = useAppState((state) => state.review.cues.length);
+  const limits = useReviewState((state) => state.limits);
+  const judgements = useReviewState((state) => state.judgements);
+  const remarks = useReviewState((state) => state.entries.remarks.length);
+  const cues = useReviewState((state) => state.entries.cues.length);
   const repetition = selected === null ? undefined : recording.measurement.repetitions[selected];
   const judgement = selected === null ? undefined : judgements[selected];
   if (selected === null || repetition === undefined || judgement === undefined) {
@@ -51,11 +51,18 @@ export function RepetitionTabs({ recording, selected, playhead, showsStill, onSe
             Cues{cues > 0 && ` (${cues})`}
           </Tab>
         </TabList>
-        <ShowOne {...{ recording, index: selected }} />
+        <ShowOne recording={recording} index={selected} />
       </div>
       <TabPanel id="numbers" className="review-tab-panel">
-        <RepetitionPanel {...{ recording, repetition, judgement, limits, showsStill, onSeek }}>
-          <CorrectMenu {...{ recording, index: selected, playhead }} />
+        <RepetitionPanel
+          recording={recording}
+          repetition={repetition}
+          judgement={judgement}
+          limits={limits}
+          showsStill={showsStill}
+          onSeek={onSeek}
+        >
+          <CorrectMenu recording={recording} index={selected} playhead={playhead} />
         </RepetitionPanel>
       </TabPanel>
       <TabPanel id="typical" className="review-tab-panel">
@@ -65,7 +72,7 @@ export function RepetitionTabs({ recording, selected, playhead, showsStill, onSe
         <Remarks recording={recording} selected={selected} />
       </TabPanel>
       <TabPanel id="cues" className="review-tab-panel">
-        <CueList {...{ recording, selected, onSelect }} />
+        <CueList recording={recording} selected={selected} onSelect={onSelect} />
       </TabPanel>
     </Tabs>
   );

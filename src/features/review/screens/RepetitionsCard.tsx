@@ -3,7 +3,7 @@ import { useShallow } from 'zustand/react/shallow';
 import { limitedMeasures } from '#core/protocol/limits';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { Terms } from '#ui/components/Terms';
-import { useAppState } from '../appContext';
+import { useReviewState } from '../reviewContext';
 import type { Playhead } from './playhead';
 import { repetitionAt } from './repetitionAt';
 import { RepetitionTable } from './RepetitionTable';
@@ -24,8 +24,8 @@ interface Props {
 /** The table of repetitions with its counts and filters. */
 export function RepetitionsCard({ recording, table, playhead, selected, onSelect }: Props) {
   const { measurement, excluded } = recording;
-  const judgements = useAppState((state) => state.judgements);
-  const limited = useAppState(useShallow((state) => limitedMeasures(state.limits.present)));
+  const judgements = useReviewState((state) => state.judgements);
+  const limited = useReviewState(useShallow((state) => limitedMeasures(state.limits)));
   const [hasAll, setAll] = useState(false);
   const now = usePlayhead(playhead, ({ timeMs }) => repetitionAt(measurement, timeMs));
   const { rows, order, sort, setSort, filter, setFilter } = table;
@@ -38,7 +38,15 @@ export function RepetitionsCard({ recording, table, playhead, selected, onSelect
         <Terms label="Terms" terms={terms} />
       </header>
       <RepetitionTable
-        {...{ measurement, rows, order, sort, limited, hasAll, selected, now, onSelect }}
+        measurement={measurement}
+        rows={rows}
+        order={order}
+        sort={sort}
+        limited={limited}
+        hasAll={hasAll}
+        selected={selected}
+        now={now}
+        onSelect={onSelect}
         onSort={setSort}
       />
     </section>

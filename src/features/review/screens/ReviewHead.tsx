@@ -5,14 +5,14 @@ import { useNavigation, useNavigationState } from '#shell/navigation/navigationC
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { Brand } from '#ui/components/Brand';
 import { TaskChoice } from '#ui/components/TaskChoice';
-import { useApp } from '../appContext';
+import { useReview } from '../reviewContext';
 import { CorrectionsPanel } from './CorrectionsPanel';
 import { KeepingLine } from './KeepingLine';
 import { TableMenu } from './TableMenu';
 
 /** What is shown, measured as what, and what can be done with it. */
 export const ReviewHead = memo(function ReviewHead({ recording }: { recording: ShownRecording }) {
-  const app = useApp();
+  const review = useReview();
   const navigation = useNavigation();
   const from = useNavigationState((state) => state.from);
   const backTo = from === 'home' || from === 'sessions' ? from : 'start';
@@ -22,12 +22,12 @@ export const ReviewHead = memo(function ReviewHead({ recording }: { recording: S
       <Brand />
       <h1 className="review-file">{recording.fileName}</h1>
       <div className="review-setup">
-        <TaskChoice value={task} onChange={app.setTask} isLabelHidden />
+        <TaskChoice value={task} onChange={review.setTask} isLabelHidden />
         <RadioGroup
           className="review-sides"
           aria-label="Working side"
           value={side}
-          onChange={(value) => app.setSide(value as Side)}
+          onChange={(value) => review.setSide(value as Side)}
         >
           {sides.map((name) => (
             <Radio key={name} value={name} className="side-option">
@@ -43,7 +43,7 @@ export const ReviewHead = memo(function ReviewHead({ recording }: { recording: S
           {backWords[backTo]}
         </Button>
         <TableMenu />
-        <Button className="button button-primary review-save" onPress={app.saveRecording}>
+        <Button className="button button-primary review-save" onPress={review.saveRecording}>
           Save recording
         </Button>
       </div>

@@ -3,7 +3,7 @@ import { Button } from 'react-aria-components';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { Message } from '#ui/components/Message';
 import { useMediaQuery } from '#ui/components/useMediaQuery';
-import { useApp, useAppState, useRecording } from '../appContext';
+import { useRecording, useReview, useReviewState } from '../reviewContext';
 import { DropElsewhere } from './DropElsewhere';
 import { LimitsPanel } from './LimitsPanel';
 import { createPlayhead } from './playhead';
@@ -33,11 +33,11 @@ export function ReviewScreen() {
 }
 
 function Review({ recording }: { recording: ShownRecording }) {
-  const app = useApp();
+  const review = useReview();
   const { measurement, track, observed, video } = recording;
-  const limits = useAppState((state) => state.limits.present);
-  const judgements = useAppState((state) => state.judgements);
-  const selected = useAppState((state) => state.selected);
+  const limits = useReviewState((state) => state.limits);
+  const judgements = useReviewState((state) => state.judgements);
+  const selected = useReviewState((state) => state.selected);
   const [view, setView] = useState<StageView>({ isNear: false, hasHandles: false });
   // Corrections never change the frames.
   const playhead = useMemo(() => createPlayhead(observed.timesMs), [observed]);
@@ -47,13 +47,13 @@ function Review({ recording }: { recording: ShownRecording }) {
     (index: number) => {
       const repetition = measurement.repetitions[index];
       if (repetition === undefined) return;
-      app.select(index);
+      review.select(index);
       const fromMs = measurement.timesMs[repetition.loadedFrom]!;
       if (playhead.state().loop !== null)
         playhead.setLoop({ fromMs, toMs: measurement.timesMs[repetition.loadedTo]! });
       playhead.seek(fromMs);
     },
-    [app, measurement, playhead],
+    [review, measurement, playhead],
   );
   const videoSection = useRef<HTMLElement>(null);
   const goTo = useCallback(
@@ -64,7 +64,7 @@ function Review({ recording }: { recording: ShownRecording }) {
     [playhead],
   );
   const actions = useRepetitionActions(measurement, selected, judgements, playhead, goTo);
-  useReviewKeys(app, playhead, table.order, select, actions);
+  useReviewKeys(review, playhead, table.order, select, actions);
   const hasRoom = useMediaQuery('print, (40rem <= width < 56rem), (width >= 80rem)');
   const isStillInStage = hasRoom && track.heightPx > track.widthPx;
   const shown = selected === null ? undefined : measurement.repetitions[selected];
@@ -83,7 +83,7 @@ function Review({ recording }: { recording: ShownRecording }) {
         <div className="review-left">
           <section ref={videoSection} className="review-video" aria-label="Video">
             <div className="review-pictures">
-              <VideoStage {...{ recording, limits, playhead }} {...view} />
+              <VideoStage recording={recording} limits={limits} playhead={playhead} {...view} />
               {isStillInStage && !view.hasHandles && shown !== undefined && judgement !== undefined && (
                 <StillFigure
                   recording={recording}
@@ -93,19 +93,31 @@ function Review({ recording }: { recording: ShownRecording }) {
               )}
             </div>
             <Transport
-              {...{ playhead, view, actions }}
+              playhead={playhead}
+              view={view}
+              actions={actions}
               onView={setView}
               endMs={observed.timesMs.at(-1) ?? 0}
               hasVideo={video !== null}
             />
           </section>
-          <PlotOverTime {...{ measurement, playhead, onSelect: select }} />
+          <PlotOverTime measurement={measurement} playhead={playhead} onSelect={select} />
         </div>
         <div className="review-right">
-          <RepetitionsCard {...{ recording, table, playhead, selected, onSelect: select }} />
+          <RepetitionsCard
+            recording={recording}
+            table={table}
+            playhead={playhead}
+            selected={selected}
+            onSelect={select}
+          />
           <div className="card review-repetition">
             <RepetitionTabs
-              {...{ recording, selected, playhead, onSeek: goTo, onSelect: select }}
+              recording={recording}
+              selected={selected}
+              playhead={playhead}
+              onSeek={goTo}
+              onSelect={select}
               showsStill={!isStillInStage}
             />
           </div>
@@ -117,9 +129,9 @@ function Review({ recording }: { recording: ShownRecording }) {
 }
 
 function Problems() {
-  const app = useApp();
-  const problem = useAppState((state) => state.problem);
-  const keeping = useAppState((state) => state.keeping);
+  const review = useReview();
+  const problem = useReviewState((state) => state.problem);
+  const keeping = useReviewState((state) => state.keeping);
   return (
     <>
       {problem !== null && (
@@ -127,7 +139,7 @@ function Problems() {
           kind="problem"
           title={problem.title}
           actions={
-            <Button className="button button-quiet" onPress={app.dismissProblem}>
+            <Button className="button button-quiet" onPress={review.dismissProblem}>
               Close
             </Button>
           }

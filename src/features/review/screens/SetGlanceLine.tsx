@@ -2,14 +2,14 @@ import { memo, type ReactNode } from 'react';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { formatValue } from '#words/formatMeasure';
 import { formatTempo } from '#words/tempo';
-import { useAppState } from '../appContext';
+import { useReviewState } from '../reviewContext';
 import { buildSetGlance, type SetGlance } from '../rules/buildSetGlance';
 
 /** Summary of the set in one line above everything else, for a review of two minutes. */
 export const SetGlanceLine = memo(function SetGlanceLine({ recording }: { recording: ShownRecording }) {
-  const judgements = useAppState((state) => state.judgements);
-  const limits = useAppState((state) => state.limits.present);
-  const session = useAppState((state) => state.session);
+  const judgements = useReviewState((state) => state.judgements);
+  const limits = useReviewState((state) => state.limits);
+  const session = useReviewState((state) => state.session);
   const { measurement, excluded, isByHand } = recording;
   const glance = buildSetGlance(measurement, judgements, excluded, limits);
   const { side } = measurement.setup;

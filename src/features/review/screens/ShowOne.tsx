@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
-import { useAppState } from '../appContext';
+import { useReviewState } from '../reviewContext';
 import { cueOf } from './cueOf';
 import { CueShow } from './CueShow';
 import { repetitionAt } from './repetitionAt';
@@ -13,8 +13,8 @@ interface Props {
 
 /** Shows one repetition to the patient at once, with its cue from the list, or else the library's. */
 export function ShowOne({ recording, index }: Props) {
-  const cues = useAppState((state) => state.review.cues);
-  const judgements = useAppState((state) => state.judgements);
+  const cues = useReviewState((state) => state.entries.cues);
+  const judgements = useReviewState((state) => state.judgements);
   const [isShowing, setShowing] = useState(false);
   const { measurement } = recording;
   const listed = cues.find(({ atMs }) => repetitionAt(measurement, atMs) === index);

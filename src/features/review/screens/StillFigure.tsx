@@ -15,7 +15,7 @@ export function StillFigure({ recording, limits, moment }: Props) {
   const { number, timeMs, isWorst } = moment;
   return (
     <figure className="still-figure">
-      <WorstStill {...{ recording, limits, timeMs }} />
+      <WorstStill recording={recording} limits={limits} timeMs={timeMs} />
       <figcaption className="small">
         Repetition {number}, {isWorst ? 'worst instant' : 'in its middle'}: {formatTime(timeMs)}
       </figcaption>

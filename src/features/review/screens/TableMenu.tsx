@@ -1,9 +1,9 @@
 import { Button, Menu, MenuItem, MenuTrigger, Popover } from 'react-aria-components';
-import { useApp } from '../appContext';
+import { useReview } from '../reviewContext';
 
 /** The recording's numbers as tables for a spreadsheet or a statistics program. */
 export function TableMenu() {
-  const app = useApp();
+  const review = useReview();
   return (
     <MenuTrigger>
       <Button className="button">
@@ -14,12 +14,16 @@ export function TableMenu() {
           <MenuItem
             className="option"
             textValue="One row per repetition"
-            onAction={() => app.saveTable('repetitions')}
+            onAction={() => review.saveTable('repetitions')}
           >
             One row per repetition
             <span className="soft">Verdicts, angles with their bands, times</span>
           </MenuItem>
-          <MenuItem className="option" textValue="One row per frame" onAction={() => app.saveTable('frames')}>
+          <MenuItem
+            className="option"
+            textValue="One row per frame"
+            onAction={() => review.saveTable('frames')}
+          >
             One row per frame
             <span className="soft">Knee angle and every body point as it was seen</span>
           </MenuItem>

@@ -36,14 +36,14 @@ export const TableRow = memo(function TableRow(props: Props) {
       {columns.map((column) => {
         const content = (
           <>
-            <CellWords {...{ column, row, side, isShort }} />
+            <CellWords column={column} row={row} side={side} isShort={isShort} />
             <CellNotes notes={column.notes?.(row) ?? []} />
           </>
         );
         const className = column.isNumber ? 'table-number' : undefined;
         if (column.id !== 'verdict')
           return (
-            <td key={column.id} {...{ className }}>
+            <td key={column.id} className={className}>
               {content}
             </td>
           );

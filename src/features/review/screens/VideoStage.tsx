@@ -47,8 +47,14 @@ export function VideoStage({
       style={{ '--picture': `${track.widthPx} / ${track.heightPx}` } as object}
     >
       <div className="stage-picture" style={shown}>
-        {video !== null && <Picture {...{ video, playhead, isMirrored }} />}
-        <Overlay {...{ recording, limits, playhead }} width={shown.width} height={shown.height} />
+        {video !== null && <Picture video={video} playhead={playhead} isMirrored={isMirrored} />}
+        <Overlay
+          recording={recording}
+          limits={limits}
+          playhead={playhead}
+          width={shown.width}
+          height={shown.height}
+        />
         {hasHandles && <JointHandles recording={recording} playhead={playhead} />}
       </div>
       {video === null && canAttach && <AttachVideo />}

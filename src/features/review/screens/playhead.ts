@@ -1,3 +1,4 @@
+import { clamp } from '#core/clamp';
 import { nearestFrame } from '#ui/drawing/nearestFrame';
 import { seekTimeMs } from '#ui/drawing/seekTimeMs';
 
@@ -40,7 +41,7 @@ export function createPlayhead(timesMs: ArrayLike<number>): Playhead {
   };
 
   const showFrame = (frame: number) => {
-    const timeMs = timesMs[Math.min(timesMs.length - 1, Math.max(0, frame))];
+    const timeMs = timesMs[clamp(frame, 0, timesMs.length - 1)];
     if (timeMs === undefined) return;
     if (followed === null) return change({ timeMs, shownMs: timeMs });
     followed.currentTime = seekTimeMs(timesMs, frame) / 1000;

@@ -37,7 +37,9 @@ export function tableColumns(
 ): TableColumn[] {
   const { shape } = findTask(measurement.setup.task);
   const number = (id: SortKey, name: string, words: TableColumn['words']): TableColumn => ({
-    ...{ id, name, words },
+    id,
+    name,
+    words,
     isNumber: true,
     canSort: true,
   });
@@ -50,7 +52,10 @@ export function tableColumns(
   return [
     number('number', '#', (row) => row.number),
     {
-      ...{ id: 'time', name: 'Time', isNumber: false, canSort: false },
+      id: 'time',
+      name: 'Time',
+      isNumber: false,
+      canSort: false,
       words: ({ startMs }) => formatTime(startMs),
       notes({ index, isByHand }) {
         const lacking = completenessWords[measurement.repetitions[index]?.completeness ?? 'complete'];
@@ -58,7 +63,10 @@ export function tableColumns(
       },
     },
     {
-      ...{ id: 'verdict', name: 'Verdict', isNumber: false, canSort: true },
+      id: 'verdict',
+      name: 'Verdict',
+      isNumber: false,
+      canSort: true,
       words: ({ judgement }) => verdictLabel(judgement, isNarrow),
       notes: ({ judgement: { reason }, excluded }) => [
         ...(reason === null ? [] : [reasonWords[reason].short]),
@@ -91,7 +99,10 @@ export function tableColumns(
 
 function tempoColumn({ repetitions }: Measurement, shape: Task['shape']): TableColumn {
   return {
-    ...{ id: 'tempo', name: tempoHeads[shape], isNumber: true, canSort: false },
+    id: 'tempo',
+    name: tempoHeads[shape],
+    isNumber: true,
+    canSort: false,
     words({ index }) {
       const repetition = repetitions[index];
       return repetition === undefined ? '–' : formatTempo(tempo(repetition, shape));

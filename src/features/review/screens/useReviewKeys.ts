@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import type { App } from '../store/createApp';
+import type { Review } from '../store/review';
 import type { Playhead } from './playhead';
 import { nextRate } from './playRates';
 
@@ -16,7 +16,7 @@ const ownKeys =
 /** Keys of the review: Space plays, left and right step a frame, up and down change the repetition, Ctrl+Z undoes, Ctrl+Shift+Z or
  * Ctrl+Y redoes. */
 export function useReviewKeys(
-  app: App,
+  review: Review,
   playhead: Playhead,
   order: readonly number[],
   onSelect: (index: number) => void,
@@ -29,9 +29,9 @@ export function useReviewKeys(
       const key = event.key.toLowerCase();
       if (target.closest('input[type="text"], textarea') !== null && !isNumber(target)) return;
       if (withControl && key === 'z' && !event.shiftKey) {
-        app.undo();
+        review.undo();
       } else if (withControl && (key === 'y' || key === 'z')) {
-        app.redo();
+        review.redo();
       } else if (event.ctrlKey || event.metaKey || event.altKey || target.closest(ownKeys) !== null) {
         return;
       } else if (event.key === ' ' && target.closest('button, a') === null) {
@@ -40,7 +40,7 @@ export function useReviewKeys(
         playhead.step(event.key === 'ArrowRight' ? 1 : -1);
       } else if (event.key === 'ArrowUp' || event.key === 'ArrowDown') {
         if (target.closest('[role="grid"]') !== null) return; // The table moves its own selection.
-        const { selected } = app.store.getState();
+        const { selected } = review.store.getState();
         const place = selected === null ? -1 : order.indexOf(selected);
         const next = order[place + (event.key === 'ArrowDown' ? 1 : -1)];
         if (next === undefined) return;
@@ -60,7 +60,7 @@ export function useReviewKeys(
     // Handled before the table, which would use left and right to move between cells.
     window.addEventListener('keydown', onKey, { capture: true });
     return () => window.removeEventListener('keydown', onKey, { capture: true });
-  }, [app, playhead, order, onSelect, actions]);
+  }, [review, playhead, order, onSelect, actions]);
 }
 
 /** A limit's number field: Ctrl+Z there means the limit, not its digits. */

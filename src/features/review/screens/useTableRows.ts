@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
-import { useAppState } from '../appContext';
+import { useReviewState } from '../reviewContext';
 import {
   filteredRows,
   repetitionRows,
@@ -22,8 +22,8 @@ export interface TableRows {
 
 /** The table's rows, filtered and sorted as the user chose. */
 export function useTableRows(recording: ShownRecording): TableRows {
-  const judgements = useAppState((state) => state.judgements);
-  const limits = useAppState((state) => state.limits.present);
+  const judgements = useReviewState((state) => state.judgements);
+  const limits = useReviewState((state) => state.limits);
   const [sort, setSort] = useState<TableRows['sort']>({ key: 'number', direction: 'ascending' });
   const [filter, setFilter] = useState<RowFilter>('all');
   const all = useMemo(

@@ -1,8 +1,9 @@
 import { deriveRecording } from '#documents/recording/buildRecording';
 import type { RecordingHead } from '#documents/recording/recordingHead';
 import { explainProblem } from '#shell/explainProblem';
-import type { AppState } from './appState';
 import type { KeptReview } from './keptReview';
+import { correctionsOf } from './reviewEdits';
+import type { ReviewState } from './reviewState';
 
 /** Saves a review as it is edited: one save at a time; changes made during a save go into the next. */
 export interface ReviewKeeper {
@@ -15,8 +16,8 @@ export interface ReviewKeeper {
 
 /** @param later  calls once the page has drawn what was changed */
 export function createReviewKeeper(
-  get: () => AppState,
-  set: (part: Partial<AppState>) => void,
+  get: () => ReviewState,
+  set: (part: Partial<ReviewState>) => void,
   later: (call: () => void) => void,
 ): ReviewKeeper {
   let current: { kept: KeptReview; document: RecordingHead } | null = null;
@@ -28,7 +29,7 @@ export function createReviewKeeper(
     const mine = current;
     isSaving = true;
     isDue = false;
-    let keeping: AppState['keeping'] = { state: 'kept' };
+    let keeping: ReviewState['keeping'] = { state: 'kept' };
     try {
       await mine.kept.save(reviewedRecording(mine.document, get()));
     } catch (error) {
@@ -57,17 +58,16 @@ export function createReviewKeeper(
 /** The stored recording with what the review set; the joints stay as they are. */
 function reviewedRecording(
   document: RecordingHead,
-  { recording, limits, corrections, review }: AppState,
+  { recording, limits, edits, entries }: ReviewState,
 ): RecordingHead {
   if (recording === null) throw new Error('There is no recording to keep a review of.');
-  const { done } = corrections;
   const { measurement, excluded, setup } = recording;
   return {
     ...document,
     setup,
-    limits: limits.present,
-    corrections: [...done],
-    derived: deriveRecording(measurement, limits.present, excluded),
-    review,
+    limits,
+    corrections: correctionsOf(edits),
+    derived: deriveRecording(measurement, limits, excluded),
+    review: entries,
   };
 }

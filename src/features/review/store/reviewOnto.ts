@@ -10,7 +10,8 @@ export function reviewOnto(newer: RecordingDocument, reviewed: RecordingHead): R
   const { measurement, excluded } = measureCorrected(recordingTrack(newer), setup, corrections);
   return {
     ...newer,
-    ...{ limits, setup },
+    limits,
+    setup,
     ...(corrections.length > 0 ? { corrections } : {}),
     ...(review === undefined ? {} : { review }),
     derived: deriveRecording(measurement, limits, excluded),

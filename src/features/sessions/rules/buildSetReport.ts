@@ -57,7 +57,9 @@ export function buildSetReport(repetitions: readonly JudgedRepetition[]): SetRep
   }
   return {
     marks: complete.map(({ number, judgement }) => ({
-      ...{ number, verdict: judgement.verdict, direction: decidingWay(judgement) },
+      number,
+      verdict: judgement.verdict,
+      direction: decidingWay(judgement),
       measure: findMeasure(judgement.decidedBy).isAlwaysLimited ? null : judgement.decidedBy,
     })),
     alignmentPct: measured > 0 ? within / measured : null,

@@ -27,7 +27,10 @@ export function peakChange(earlier: SetPeak, later: SetPeak, earlierAt: string):
   const detectableDeg = Math.max(ownDeg, detectableChange95(betweenDaysSemDeg));
   return {
     ...changeBeyondError(earlier.meanDeg, later.meanDeg, detectableDeg),
-    ...{ earlierDeg: earlier.meanDeg, laterDeg: later.meanDeg, detectableDeg, earlierAt },
+    earlierDeg: earlier.meanDeg,
+    laterDeg: later.meanDeg,
+    detectableDeg,
+    earlierAt,
   };
 }
 

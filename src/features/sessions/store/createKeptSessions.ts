@@ -5,7 +5,7 @@ import type { Repository } from '#device/storage/repository';
 import { storageProblem } from '#device/storage/storageProblem';
 import type { RecordingHead } from '#documents/recording/recordingHead';
 import { withTakenLimits } from '#documents/recording/withTakenLimits';
-import type { App } from '#features/review/store/createApp';
+import type { Review } from '#features/review/store/review';
 import { saveReviewed } from '#features/review/store/saveReviewed';
 import { explainProblem } from '#shell/explainProblem';
 import type { ListedSession, SetReading } from '../rules/listedSession';
@@ -27,9 +27,7 @@ export interface KeptSessionsAdapters {
   later: (ms: number, call: () => void) => () => void;
   /** Forgets what is stored outside the repository. */
   forgetRest: () => void;
-  /** Forgets the draft and the last plan that the page still has of a patient. */
-  forgetPatient: (patient: string) => void;
-  app: Pick<App, 'openKept'>;
+  review: Pick<Review, 'openKept'>;
 }
 
 /** The sessions that are kept on this device. No action throws or rejects: what goes wrong is in the state. */
@@ -57,7 +55,7 @@ export interface KeptSessions {
 }
 
 export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions {
-  const { openRepository, notes, nowMs, later, app } = adapters;
+  const { openRepository, notes, nowMs, later, review } = adapters;
   const store = createStore<KeptSessionsState>(() => initialKeptSessionsState);
   const { getState: get, setState: set } = store;
   /** Results by recording, with what they were read under: the state of measuring, the limits carried over. */
@@ -70,13 +68,15 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
 
   const repository = async () => (await openRepository()).repository;
   const removals = createRemovals({
-    ...{ repository, notes, nowMs, later },
+    repository,
+    notes,
+    nowMs,
+    later,
     onChange: (pending) => set({ removals: pending }),
-    onGone: ({ records, patient }) => {
+    onGone: ({ records }) => {
       const { sessions, unreadable } = get();
       const isLeft = ({ id }: { id: string }) => records.every((one) => one.id !== id);
       set({ sessions: sessions?.filter(isLeft) ?? null, unreadable: unreadable.filter(isLeft) });
-      if (patient !== null) adapters.forgetPatient(patient);
     },
     onProblem: (problem) => set({ problem }),
   });
@@ -138,10 +138,10 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
   const watch = (kept: Repository) => {
     if (kept === watched) return;
     watched = kept;
-    kept.subscribe(({ kind, id }) => {
-      if (kind !== 'sessions' && kind !== 'recordings') return;
-      if (id === null) known.clear();
-      else known.delete(id);
+    kept.subscribe((change) => {
+      if (change.kind !== 'sessions' && change.kind !== 'recordings') return;
+      if (change.id === null) known.clear();
+      else known.delete(change.id);
       if (isShown) lookSoon();
     });
   };
@@ -210,7 +210,7 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
         if (!isShown) return;
         const sessions = get().sessions ?? [];
         const recording = withTakenLimits(kept.recording, takenLimits(sessions, recordingId));
-        app.openKept(recording, title, video, {
+        review.openKept(recording, title, video, {
           session: reviewSession(sessions, recordingId),
           save: (reviewed) => save(reviewed, kept.facts.fromVideo),
           readOther,

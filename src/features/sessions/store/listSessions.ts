@@ -61,7 +61,15 @@ function sessionOf(
 ): ListedSession {
   const plan = planId === null ? undefined : plans.get(planId);
   return {
-    ...{ kind: 'visit', id, patient, startedAt, endedAt, painBefore, painAfter, effort, remark },
+    kind: 'visit',
+    id,
+    patient,
+    startedAt,
+    endedAt,
+    painBefore,
+    painAfter,
+    effort,
+    remark,
     painLimit: planId === null ? freePainLimit : (plan?.painLimit ?? null),
     plan: planId === null ? null : { id: planId, madeAt: plan?.createdAt ?? null },
     plannedSets: plan === undefined ? null : planSteps(plan.items).length,
@@ -77,8 +85,15 @@ function recordingOf(facts: RecordingFacts): ListedSession {
   const { id, createdAt } = facts;
   const feeling = { painBefore: null, painAfter: null, effort: null, remark: '' };
   return {
-    ...{ kind: 'recording', id, patient: '', startedAt: createdAt, endedAt: createdAt, ...feeling },
-    ...{ painLimit: null, plan: null, plannedSets: null },
+    kind: 'recording',
+    id,
+    patient: '',
+    startedAt: createdAt,
+    endedAt: createdAt,
+    ...feeling,
+    painLimit: null,
+    plan: null,
+    plannedSets: null,
     sets: [setOf(lineOf(facts), null, facts)],
   };
 }

@@ -64,8 +64,10 @@ export function createRemovals({
     else await kept.notes.remove(id);
   };
   const finish = async (removal: Removal) => {
+    const { records, patient } = removal;
     try {
-      for (const record of removal.records) await removeNow(record);
+      for (const record of records) await removeNow(record);
+      if (patient !== null) (await repository()).reportDeleted(patient);
       onGone(removal);
     } catch (error) {
       onProblem(explainProblem(error, 'be deleted'));

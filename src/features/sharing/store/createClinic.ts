@@ -84,8 +84,9 @@ export function createClinic(world: ClinicWorld): Clinic {
   void world
     .openRepository()
     .then(({ repository }) =>
-      repository.subscribe(({ kind, id }) => {
-        if (kind === 'notes' && (id === null || id === 'keys')) void lookAnew().catch(() => undefined);
+      repository.subscribe((change) => {
+        if (change.kind === 'notes' && (change.id === null || change.id === 'keys'))
+          void lookAnew().catch(() => undefined);
       }),
     )
     .catch(() => undefined); // Where nothing can be opened, that is reported where files are.

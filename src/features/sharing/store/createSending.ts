@@ -73,8 +73,13 @@ const preparedAnew = 'The results have changed since: choose again what to send.
 
 export function createSending(world: SendingWorld): Sending {
   const idle: SendingState = {
-    ...{ state: 'idle', chosen: null, choices: null, sentence: null },
-    ...{ outOfLine: { count: 0, of: 0 }, ready: null, progress: null },
+    state: 'idle',
+    chosen: null,
+    choices: null,
+    sentence: null,
+    outOfLine: { count: 0, of: 0 },
+    ready: null,
+    progress: null,
   };
   const store = createStore<SendingState>(() => idle);
   const { getState: get, setState: set } = store;

@@ -42,7 +42,9 @@ export async function saveParcel({ session, sets }: Parcel, repository: Reposito
   await repository.sessions.remove(session.id);
   for (const { recording, video } of sets)
     await saveRecordingDocument(repository, recording, {
-      ...{ video, sessionId: session.id, session },
+      video,
+      sessionId: session.id,
+      session,
       fromVideo: video === null ? 'impossible' : 'done',
     });
   await repository.sessions.save(session);

@@ -18,10 +18,17 @@ export async function saveRecordingDocument(
   await repository.recordings.remove(recording.id);
   const set = await repository.beginSet(
     {
-      ...{ id: recording.id, startedAt: recording.createdAt, visitId: sessionId, visitSet: null },
-      ...{ setup: recording.setup, limits: recording.limits, note: recording.note },
-      ...{ widthPx: recording.video.widthPx, heightPx: recording.video.heightPx },
-      ...{ model: recording.observed.model, videoType: video?.type ?? null },
+      id: recording.id,
+      startedAt: recording.createdAt,
+      visitId: sessionId,
+      visitSet: null,
+      setup: recording.setup,
+      limits: recording.limits,
+      note: recording.note,
+      widthPx: recording.video.widthPx,
+      heightPx: recording.video.heightPx,
+      model: recording.observed.model,
+      videoType: video?.type ?? null,
     },
     () => undefined,
   );

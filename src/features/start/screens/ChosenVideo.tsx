@@ -1,6 +1,6 @@
-import type { AppState } from '#features/review/store/appState';
+import type { ReviewState } from '#features/review/store/reviewState';
 
-type Facts = NonNullable<AppState['chosen']>;
+type Facts = NonNullable<ReviewState['chosen']>;
 
 /** The video that was chosen, in one line. */
 export function ChosenVideo({ facts }: { facts: Facts }) {

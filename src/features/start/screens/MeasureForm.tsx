@@ -2,7 +2,7 @@ import { useState, type FormEvent } from 'react';
 import { Button } from 'react-aria-components';
 import { findTask } from '#core/exercises/exercises';
 import type { PoseModel } from '#core/keypoints/poseModel';
-import { useApp, useAppState } from '#features/review/appContext';
+import { useReview, useReviewState } from '#features/review/reviewContext';
 import { useTracking, useTrackingState } from '#shell/tracking/trackingContext';
 import { BodyHeight } from '#ui/components/BodyHeight';
 import { Choice, type Option } from '#ui/components/Choice';
@@ -28,25 +28,25 @@ const models: Option<PoseModel>[] = [
 
 /** Everything that a measurement needs: a video, the task, the working side, and which model to use. */
 export function MeasureForm() {
-  const app = useApp();
+  const review = useReview();
   const tracking = useTracking();
-  const { task, side, bodyHeightCm } = useAppState((state) => state.setup);
+  const { task, side, bodyHeightCm } = useReviewState((state) => state.setup);
   const model = useTrackingState((state) => state.model);
-  const chosen = useAppState((state) => state.chosen);
-  const isOpening = useAppState((state) => state.opening === 'file');
+  const chosen = useReviewState((state) => state.chosen);
+  const isOpening = useReviewState((state) => state.opening === 'file');
   const [wasPressed, setWasPressed] = useState(false);
 
   const submit = (event: FormEvent) => {
     event.preventDefault();
     setWasPressed(true);
-    void app.startTracking();
+    void review.startTracking();
   };
 
   return (
     <form className="measure-form" onSubmit={submit}>
       <FileDrop
         buttonText={chosen === null ? 'Choose a video' : 'Choose another video'}
-        onFile={(file) => void app.openFile(file)}
+        onFile={(file) => void review.openFile(file)}
       >
         {chosen !== null && <ChosenVideo facts={chosen} />}
         {chosen === null && (
@@ -58,17 +58,17 @@ export function MeasureForm() {
       </FileDrop>
       {wasPressed && chosen === null && !isOpening && <ErrorLine sentence="Choose a video first." isSmall />}
       <div className="measure-pair">
-        <TaskChoice value={task} onChange={app.setTask} />
+        <TaskChoice value={task} onChange={review.setTask} />
         <Choice label="How closely to look" options={models} value={model} onChange={tracking.setModel} />
       </div>
       <div className="measure-pair">
         <SideChoice
           value={side}
-          onChange={app.setSide}
+          onChange={review.setSide}
           hint={findTask(task).sideHint}
           error={wasPressed && side === null ? 'Choose the working side first.' : null}
         />
-        <BodyHeight value={bodyHeightCm} onChange={app.setBodyHeight} />
+        <BodyHeight value={bodyHeightCm} onChange={review.setBodyHeight} />
       </div>
       <Button type="submit" className="button button-primary">
         Measure this video

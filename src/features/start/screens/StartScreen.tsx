@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 import { Button } from 'react-aria-components';
-import { useApp, useAppState } from '#features/review/appContext';
+import { useReview, useReviewState } from '#features/review/reviewContext';
 import { useNavigation } from '#shell/navigation/navigationContext';
 import { useTracking } from '#shell/tracking/trackingContext';
 import { Brand } from '#ui/components/Brand';
@@ -14,12 +14,12 @@ import './start.css';
 
 /** What it is for, and three ways in: exercise at home, view the example, or measure a video. */
 export function StartScreen() {
-  const app = useApp();
+  const review = useReview();
   const navigation = useNavigation();
   const tracking = useTracking();
-  const problem = useAppState((state) => state.problem);
-  const opening = useAppState((state) => state.opening);
-  const hasResult = useAppState((state) => state.recording !== null);
+  const problem = useReviewState((state) => state.problem);
+  const opening = useReviewState((state) => state.opening);
+  const hasResult = useReviewState((state) => state.recording !== null);
 
   useEffect(() => {
     // The network starts while the person reads, so that the first measurement need not wait for it.
@@ -54,7 +54,7 @@ export function StartScreen() {
           repetition of a single-leg exercise.
         </h1>
         <UpdateMessage hasResult={hasResult} />
-        <ProblemMessage problem={problem} onClose={() => app.dismissProblem()} />
+        <ProblemMessage problem={problem} onClose={() => review.dismissProblem()} />
         <div className="start-doors">
           <section className="card start-door start-home" aria-labelledby="home-title">
             <h2 id="home-title">Exercise at home</h2>
@@ -76,7 +76,7 @@ export function StartScreen() {
             <Button
               className="button"
               isDisabled={opening === 'example'}
-              onPress={() => void app.openExample()}
+              onPress={() => void review.openExample()}
             >
               {opening === 'example' ? 'Opening the example …' : 'Open the example'}
             </Button>

@@ -121,18 +121,17 @@ async function saveRecordingDocument(
     const { id, createdAt, setup, limits, note, video, observed } = kept;
     const { widthPx, heightPx } = video;
     const start = {
-      ...{
-        id,
-        startedAt: createdAt,
-        visitId: null,
-        visitSet: null,
-        setup,
-        limits,
-        note,
-        widthPx,
-        heightPx,
-      },
-      ...{ model: observed.model, videoType: 'video/mp4' },
+      id,
+      startedAt: createdAt,
+      visitId: null,
+      visitSet: null,
+      setup,
+      limits,
+      note,
+      widthPx,
+      heightPx,
+      model: observed.model,
+      videoType: 'video/mp4',
     };
     const set = await repository.beginSet(start, () => undefined);
     await set.video?.write(await (await fetch('../../example/example.mp4')).blob());

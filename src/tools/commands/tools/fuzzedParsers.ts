@@ -24,40 +24,45 @@ function shortRecording(): object {
     JSON.parse(JSON.stringify(value), (key, one: unknown) => (key === 'sample' ? 1 : one)) as Value;
   const [repetition] = derived.repetitions.map((one) => ({
     ...atFirst(one),
-    ...{ loadedFrom: 0, loadedTo: 2 },
+    loadedFrom: 0,
+    loadedTo: 2,
   }));
   return {
     ...rest,
     observed: {
       ...observed,
-      ...{
-        timesMs: cut(observed.timesMs, 1),
-        xPx: cut(observed.xPx),
-        yPx: cut(observed.yPx),
-        score: cut(observed.score),
-      },
+      timesMs: cut(observed.timesMs, 1),
+      xPx: cut(observed.xPx),
+      yPx: cut(observed.yPx),
+      score: cut(observed.score),
     },
     derived: { ...derived, curves: mapSavedCurves(() => curve), repetitions: [repetition] },
   };
 }
 
 const session = {
-  ...{ format: 'overfoot-visit', version: 1, id: '3f4a6d0e-93ff-4a8e-8f8d-5a6c1b2e7d10' },
-  ...{
-    startedAt: '2026-04-05T06:07:08.000Z',
-    endedAt: '2026-04-05T06:21:08.000Z',
-    patient: 'invented-heron',
-  },
-  ...{ planId: null, painBefore: 0, painAfter: 2, effort: 6, remark: 'An invented visit.' },
+  format: 'overfoot-visit',
+  version: 1,
+  id: '3f4a6d0e-93ff-4a8e-8f8d-5a6c1b2e7d10',
+  startedAt: '2026-04-05T06:07:08.000Z',
+  endedAt: '2026-04-05T06:21:08.000Z',
+  patient: 'invented-heron',
+  planId: null,
+  painBefore: 0,
+  painAfter: 2,
+  effort: 6,
+  remark: 'An invented visit.',
   sets: [
     {
-      ...{
-        sessionId: '7b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11',
-        item: 0,
-        task: 'split-stance-sit-to-stand',
-        side: 'right',
-      },
-      ...{ number: 1, prescribedRepetitions: 8, painDuring: 3, cutShort: 'The doorbell rang.', heldMs: null },
+      sessionId: '7b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11',
+      item: 0,
+      task: 'split-stance-sit-to-stand',
+      side: 'right',
+      number: 1,
+      prescribedRepetitions: 8,
+      painDuring: 3,
+      cutShort: 'The doorbell rang.',
+      heldMs: null,
     },
   ],
 };
@@ -69,14 +74,18 @@ const { sessionId } = session.sets[0]!;
 const followingBytes = 1020;
 
 const parcelHead = {
-  ...{ format: 'overfoot-parcel', version: 1, visit: session },
+  format: 'overfoot-parcel',
+  version: 1,
+  visit: session,
   files: [
     { kind: 'session', sessionId, ...file },
     { kind: 'video', sessionId, ...film },
   ],
 };
 const backupHead = {
-  ...{ format: 'overfoot-backup', version: 1, createdAt: '2026-04-05T06:07:08.000Z' },
+  format: 'overfoot-backup',
+  version: 1,
+  createdAt: '2026-04-05T06:07:08.000Z',
   files: [
     { kind: 'session', sessionId, visitId: session.id, fromVideo: 'done', ...file },
     { kind: 'video', sessionId, ...film },
@@ -89,30 +98,37 @@ const isOf = (kind: ProblemKind) => (error: unknown) => isProblem(error, kind);
 export function fuzzedParsers(): FuzzedParser[] {
   return [
     {
-      ...{ name: 'plan', document: fixture('example.plan.json'), parse: parsePlan },
+      name: 'plan',
+      document: fixture('example.plan.json'),
+      parse: parsePlan,
       isRefusal: isOf('plan'),
       jsonSchema: documentJsonSchema('plan'),
     },
     {
-      ...{ name: 'session', document: session, parse: parseSession, isRefusal: isOf('session') },
+      name: 'session',
+      document: session,
+      parse: parseSession,
+      isRefusal: isOf('session'),
       jsonSchema: documentJsonSchema('session'),
     },
     {
-      ...{
-        name: 'recording',
-        document: shortRecording(),
-        parse: parseRecording,
-        isRefusal: isOf('recording'),
-      },
+      name: 'recording',
+      document: shortRecording(),
+      parse: parseRecording,
+      isRefusal: isOf('recording'),
       jsonSchema: documentJsonSchema('recording'),
     },
     {
-      ...{ name: 'sent session, first line', document: parcelHead, isRefusal: isOf('file') },
+      name: 'sent session, first line',
+      document: parcelHead,
+      isRefusal: isOf('file'),
       parse: (text) => readManifest(text, followingBytes),
       jsonSchema: jsonSchemaOf(manifestSchema),
     },
     {
-      ...{ name: 'backup, first line', document: backupHead, isRefusal: isOf('file') },
+      name: 'backup, first line',
+      document: backupHead,
+      isRefusal: isOf('file'),
       parse: (text) => readBackupManifest(text, followingBytes),
       jsonSchema: jsonSchemaOf(backupManifestSchema),
     },

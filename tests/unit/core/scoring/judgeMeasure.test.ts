@@ -44,23 +44,24 @@ describe('judgeMeasure(measure, range, limits)', () => {
   it('asks that the deepest point reaches the least depth, not the first', () => {
     expect(judgeMeasure('depth', range(0, 0.3, 0.02), { least: 0.2 }).verdict).toBe('in-line');
     expect(judgeMeasure('depth', range(0, 0.1, 0.02), { least: 0.2 })).toMatchObject({
-      ...{ verdict: 'out-of-line', end: 'least', extreme: { value: 0.1 } },
+      verdict: 'out-of-line',
+      end: 'least',
+      extreme: { value: 0.1 },
     });
     expect(judgeMeasure('depth', range(0, 0.4, 0.02), { least: 0.2, most: 0.3 })).toMatchObject({
-      ...{ verdict: 'out-of-line', end: 'most' },
+      verdict: 'out-of-line',
+      end: 'most',
     });
   });
 
   it('says nothing where too little was measured, and why', () => {
     const unseen = range(0, 20, 2, { measuredShare: leastMeasuredShare - 0.01, mainReason: 'no-stance' });
     expect(judgeMeasure('pelvis-place', unseen, { least: 0.5 })).toEqual({
-      ...{
-        measure: 'pelvis-place',
-        verdict: 'not-measured',
-        reason: 'no-stance',
-        end: 'least',
-        extreme: null,
-      },
+      measure: 'pelvis-place',
+      verdict: 'not-measured',
+      reason: 'no-stance',
+      end: 'least',
+      extreme: null,
     });
     const never = { min: null, max: null, measuredShare: 0, mainReason: null };
     expect(judgeMeasure('depth', never, { most: 0.3 }).reason).toBe('frames-missing');
@@ -112,7 +113,9 @@ describe('judge(repetition, measurement, limits) with limits beside the knee ang
     const blind = { ...straight!, ranges: { ...straight!.ranges, 'pelvis-place': unseen } };
     const limits = { ...defaultLimits, 'pelvis-place': { least: 0.5 } };
     expect(judge(blind, measurement, limits)).toMatchObject({
-      ...{ verdict: 'not-measured', reason: 'no-stance', decidedBy: 'pelvis-place' },
+      verdict: 'not-measured',
+      reason: 'no-stance',
+      decidedBy: 'pelvis-place',
     });
     const usual = judge(straight!, measurement, defaultLimits);
     expect(judgementOf(judge(blind, measurement, limits), 'knee-angle')).toEqual(
@@ -120,7 +123,9 @@ describe('judge(repetition, measurement, limits) with limits beside the knee ang
     );
     const withDepth = { ...limits, ...beyond('depth', 1.5) };
     expect(judge(blind, measurement, withDepth)).toMatchObject({
-      ...{ verdict: 'out-of-line', reason: null, decidedBy: 'depth' },
+      verdict: 'out-of-line',
+      reason: null,
+      decidedBy: 'depth',
     });
     const lost = { ...unseen, mainReason: 'joint-unseen' } as const;
     const noKnee = { ...straight!, ranges: { ...straight!.ranges, 'knee-angle': lost } };
@@ -128,7 +133,9 @@ describe('judge(repetition, measurement, limits) with limits beside the knee ang
     expect(byDepth).toMatchObject({ verdict: 'out-of-line', decidedBy: 'depth' });
     expect(judgementOf(byDepth, 'knee-angle')).toMatchObject({ verdict: 'not-measured', extreme: null });
     expect(judge(noKnee, measurement, beyond('depth', -9))).toMatchObject({
-      ...{ verdict: 'not-measured', reason: 'joint-unseen', decidedBy: 'knee-angle' },
+      verdict: 'not-measured',
+      reason: 'joint-unseen',
+      decidedBy: 'knee-angle',
     });
   });
 

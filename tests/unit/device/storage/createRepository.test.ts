@@ -469,7 +469,8 @@ describe('repository.sessions.update(session)', () => {
     const records = await openRecords();
     const written: RecordChange[] = [];
     const repository = createRepository({
-      ...{ videos: createMemoryVideos(), lasting: { records: true, videos: true } },
+      videos: createMemoryVideos(),
+      lasting: { records: true, videos: true },
       records: {
         ...records,
         apply(changes) {
@@ -508,7 +509,9 @@ describe('repository.sessions.update(session)', () => {
     const repository = await createTestDevice().open();
     await repository.recordings.save(recording, beside);
     const entry = (most: number) => ({
-      ...{ limits: { 'knee-angle': { least: -9, most } }, by: 'T1', at: recording.createdAt },
+      limits: { 'knee-angle': { least: -9, most } },
+      by: 'T1',
+      at: recording.createdAt,
     });
     await repository.recordings.update({ ...head, review: { ...review, limitsSet: [entry(4), entry(6)] } });
     expect((await repository.recordings.list()).found[0]!.limitsSet).toEqual(entry(6));

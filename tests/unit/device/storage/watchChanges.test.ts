@@ -49,6 +49,16 @@ describe('watchChanges(records, channel)', () => {
     expect(changes).toEqual([{ kind: 'notes', id: null }]);
   });
 
+  it('reports that a patient was deleted, to the other tabs too', () => {
+    const [own, others] = fakeChannels();
+    const here = heard(own);
+    const there = heard(others);
+    const deleted: KeptChange = { kind: 'patient-deleted', patient: 'Grey Otter 3' };
+    here.report([deleted]);
+    expect(here.changes).toEqual([deleted]);
+    expect(there.changes).toEqual([deleted]);
+  });
+
   it('reports to the other tabs too, and stops when asked', async () => {
     const [own, others] = fakeChannels();
     const here = heard(own);

@@ -9,7 +9,7 @@ import { sides } from '#core/protocol/side';
 import { buildRecording } from '#documents/recording/buildRecording';
 import { parseRecording } from '#documents/recording/parseRecording';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
-import { createApp } from '#features/review/store/createApp';
+import { createReview } from '#features/review/store/createReview';
 import { remeasureRecording } from '#tools/commands/tools/remeasureRecording';
 import { anyLimits } from '../../../support/anyLimits';
 import { fakeAdapters } from '../../../support/fakeAdapters';
@@ -116,10 +116,10 @@ describe('a recording as JSON', () => {
       fc.asyncProperty(anyContents, async (contents) => {
         const text = recordingText(contents);
         const { adapters, world } = fakeAdapters();
-        const app = createApp(adapters);
-        await app.openFile(new File([text], 'any.json', { type: 'application/json' }));
-        expect(app.store.getState().problem).toBeNull();
-        app.saveRecording();
+        const review = createReview(adapters);
+        await review.openFile(new File([text], 'any.json', { type: 'application/json' }));
+        expect(review.store.getState().problem).toBeNull();
+        review.saveRecording();
         // Every saved file is a new document, and what follows from the joints is measured anew.
         const before = JSON.parse(text) as RecordingDocument;
         const { id, createdAt } = before;

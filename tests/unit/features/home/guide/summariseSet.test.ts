@@ -20,7 +20,8 @@ const beside = (measure: MeasureId, end: LimitEnd) => {
   const verdict = 'out-of-line' as const;
   return {
     ...inLine,
-    ...{ verdict, decidedBy: measure },
+    verdict,
+    decidedBy: measure,
     measures: [...inLine.measures, { measure, verdict, reason: null, end, extreme }],
   };
 };

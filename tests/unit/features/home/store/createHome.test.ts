@@ -295,11 +295,11 @@ describe('the camera', () => {
   });
 
   it('tells in the session what is wrong with such a video', async () => {
-    const { home, app, navigation, state } = await atCamera(await openFakeHome());
+    const { home, review, navigation, state } = await atCamera(await openFakeHome());
     await home.openOwnRecording(new File(['x'], 'bad.txt'));
     expect(state().problem?.sentence).toContain('not a video');
     expect(navigation.screen()).toBe('home');
-    expect(app.store.getState().problem).toBeNull();
+    expect(review.store.getState().problem).toBeNull();
   });
 
   it('may end in the middle of a set: what was done is kept, and the rest follows with the next camera', async () => {
@@ -575,31 +575,31 @@ describe('afterwards', () => {
   });
 
   it('the review of a set opens with its video and leads back', async () => {
-    const { home, app, navigation } = await atSummary();
+    const { home, review, navigation } = await atSummary();
     await home.saveSession();
     await home.reviewSet(0);
     expect(navigation.store.getState()).toMatchObject({ screen: 'review', from: 'home' });
-    expect(app.store.getState().recording).toMatchObject({ origin: 'session' });
-    expect(app.store.getState().recording!.video).not.toBeNull();
+    expect(review.store.getState().recording).toMatchObject({ origin: 'session' });
+    expect(review.store.getState().recording!.video).not.toBeNull();
     navigation.returnTo('home');
     expect(navigation.store.getState()).toMatchObject({ screen: 'home', from: 'start' });
   });
 
   it('what is set in the review of a set is kept, and the summary follows', async () => {
-    const { home, app, state, repository } = await atSummary();
+    const { home, review, state, repository } = await atSummary();
     await home.saveSession();
     await home.reviewSet(0);
     const { found, recordingId } = state().sets[0]!;
-    const { repetitions, timesMs } = app.store.getState().recording!.measurement;
+    const { repetitions, timesMs } = review.store.getState().recording!.measurement;
     const { loadedFrom, loadedTo } = repetitions[0]!;
     const atMs = (timesMs[loadedFrom]! + timesMs[loadedTo]!) / 2;
-    app.correct({ kind: 'exclude', atMs, reason: 'A trial.' });
-    await vi.waitFor(() => expect(app.store.getState().keeping).toEqual({ state: 'kept' }));
+    review.correct({ kind: 'exclude', atMs, reason: 'A trial.' });
+    await vi.waitFor(() => expect(review.store.getState().keeping).toEqual({ state: 'kept' }));
     const kept = (await repository.recordings.find(recordingId!))!;
     expect(kept.recording.corrections).toMatchObject([{ change: { kind: 'exclude', reason: 'A trial.' } }]);
     expect(state().sets[0]!.found).toBe(found! - 1);
     await home.reviewSet(0);
-    expect(app.store.getState().recording!.excluded[0]).toBe('A trial.');
+    expect(review.store.getState().recording!.excluded[0]).toBe('A trial.');
   });
 
   it('a visit that can’t be saved is told of and tried again', async () => {

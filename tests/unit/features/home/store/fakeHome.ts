@@ -16,7 +16,7 @@ import { createBackgroundMeasuring } from '#features/home/store/backgroundMeasur
 import { createHome } from '#features/home/store/createHome';
 import type { HomeAdapters } from '#features/home/store/homeAdapters';
 import { freshParts, partOf } from '#features/home/store/homeState';
-import { createApp } from '#features/review/store/createApp';
+import { createReview } from '#features/review/store/createReview';
 import { facts, fakeAdapters, fakeSource, fakeTracker, film, rowOf } from '../../../../support/fakeAdapters';
 import { createTestDevice } from '../../../../support/openTestRepository';
 import { createSilentSound } from '../../../../support/silentSound';
@@ -53,8 +53,8 @@ export async function openFakeHome(
   }: { device?: ReturnType<typeof createTestDevice>; lasting?: boolean } = {},
   change: (adapters: HomeAdapters, world: FakeHome) => void = () => undefined,
 ) {
-  const { adapters: appAdapters, world: appWorld, tracking, navigation } = fakeAdapters();
-  const app = createApp(appAdapters);
+  const { adapters: reviewAdapters, world: reviewWorld, tracking, navigation } = fakeAdapters();
+  const review = createReview(reviewAdapters);
   const stored = await device.open({ lasting: { records: lasting, videos: lasting } });
   const world = new FakeHome(stored);
   const problem = lasting ? null : new StorageProblem('refused', 'The browser refuses to keep anything.');
@@ -65,8 +65,8 @@ export async function openFakeHome(
     createBackground: (repository) =>
       createBackgroundMeasuring({
         repository,
-        openFrameSource: () => Promise.resolve(fakeSource(longFilm, appWorld)),
-        createTracker: () => fakeTracker(longFilm, appWorld),
+        openFrameSource: () => Promise.resolve(fakeSource(longFilm, reviewWorld)),
+        createTracker: () => fakeTracker(longFilm, reviewWorld),
         weights: 'made-up 4.5.6',
       }),
     openCamera: () => {
@@ -122,7 +122,7 @@ export async function openFakeHome(
       world.timers.add(timer);
       return () => world.timers.delete(timer);
     },
-    app,
+    review,
     tracking,
     navigation,
   };
@@ -133,7 +133,7 @@ export async function openFakeHome(
   await home.enter();
   /** With what other steps have of their own, too, so that a test reads it without asking for the step. */
   const state = () => ({ ...absent, ...home.store.getState() });
-  return { home, app, navigation, appWorld, world, device, repository: stored, state };
+  return { home, review, navigation, reviewWorld, world, device, repository: stored, state };
 }
 
 /** What the steps have of their own, as it begins. */

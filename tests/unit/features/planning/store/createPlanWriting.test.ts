@@ -7,16 +7,19 @@ import { smallHold, smallItem } from '../../../../support/smallPlan';
 function open(kept = new Map<DraftName, string>()) {
   const saved: { fileName: string; text: string }[] = [];
   const handedOut: PlanDocument[] = [];
+  let tellDeleted: (patient: string) => void = () => undefined;
   let ids = 0;
   const writing = createPlanWriting({
     read: (name) => kept.get(name) ?? null,
     write: (name, text) => void kept.set(name, text),
     keep: (plan) => void handedOut.push(plan),
+    watchDeleted: (listener) => (tellDeleted = listener),
     saveFile: (fileName, text) => void saved.push({ fileName, text }),
     newId: () => `b7d4b0a5-2c55-4d6c-8a6e-3f1de2c86f${String(10 + ids++)}`,
     now: () => new Date('2026-03-05T07:08:09.010Z'),
   });
-  return { writing, saved, kept, handedOut, state: () => writing.store.getState() };
+  const deletePatient = (patient: string) => tellDeleted(patient);
+  return { writing, saved, kept, handedOut, deletePatient, state: () => writing.store.getState() };
 }
 
 function filled(kept?: Map<DraftName, string>) {
@@ -100,12 +103,12 @@ describe('createPlanWriting(world)', () => {
   });
 
   it('forgets a deleted patient, in the undo history too', () => {
-    const { writing, state } = filled();
+    const { writing, deletePatient, state } = filled();
     writing.handedOut();
     writing.change({ words: 'Slow' });
-    writing.forget('Another 1');
+    deletePatient('Another 1');
     expect(state()).toMatchObject({ draft: { patient: 'Grey Otter 3' }, last: { patient: 'Grey Otter 3' } });
-    writing.forget('Grey Otter 3');
+    deletePatient('Grey Otter 3');
     expect(state()).toMatchObject({ draft: { patient: '' }, last: null });
     writing.undo();
     expect(JSON.stringify(state())).not.toContain('Otter');

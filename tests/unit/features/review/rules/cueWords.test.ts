@@ -49,10 +49,14 @@ describe('cueWords(measurement, index, judgement)', () => {
 describe('heardOf(judgement)', () => {
   it('gives the knee’s direction only where the verdict rests on the knee', () => {
     expect(heardOf(judgedBy(kneeLimits)[1]!)).toEqual({
-      ...{ verdict: 'out-of-line', direction: 'inward', cue: null },
+      verdict: 'out-of-line',
+      direction: 'inward',
+      cue: null,
     });
     expect(heardOf(judgedBy(shallow)[0]!)).toEqual({
-      ...{ verdict: 'out-of-line', direction: null, cue: 'Not quite so low.' },
+      verdict: 'out-of-line',
+      direction: null,
+      cue: 'Not quite so low.',
     });
   });
 });

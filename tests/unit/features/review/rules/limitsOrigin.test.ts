@@ -13,7 +13,8 @@ describe('limitsOrigin(present, lastSet, planned)', () => {
       ...signed,
     });
     expect(limitsOrigin(planned, { limits: planned, ...signed, takenFrom }, planned)).toEqual({
-      ...{ kind: 'taken-over', takenFrom },
+      kind: 'taken-over',
+      takenFrom,
       ...signed,
     });
   });

@@ -5,7 +5,7 @@ import type { Repository } from '#device/storage/repository';
 import { storageProblem, type StorageProblem } from '#device/storage/storageProblem';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import type { SessionDocument } from '#documents/session/sessionDocument';
-import { createApp } from '#features/review/store/createApp';
+import { createReview } from '#features/review/store/createReview';
 import { findNeeds } from '#features/sessions/rules/findNeeds';
 import { createKeptSessions } from '#features/sessions/store/createKeptSessions';
 import { undoMs, type RemovalNote } from '#features/sessions/store/removals';
@@ -36,13 +36,16 @@ function openSessionsScreen(
   parts: { problem?: StorageProblem; notes?: RemovalNote[]; nowMs?: number } = {},
 ) {
   const world = { nowMs: parts.nowMs ?? 5000, notes: parts.notes ?? [] };
-  const forgotten: string[] = [];
+  const deleted: string[] = [];
+  repository.subscribe((change) => {
+    if (change.kind === 'patient-deleted') deleted.push(change.patient);
+  });
   const timers: { ms: number; call: () => void }[] = [];
   const { adapters, navigation } = fakeAdapters();
   let ticks = 0;
   /** No two moments are the same. */
   const now = () => new Date(adapters.now().getTime() + 1000 * ticks++);
-  const app = createApp({ ...adapters, now });
+  const review = createReview({ ...adapters, now });
   const keptSessions = createKeptSessions({
     openRepository: () => Promise.resolve({ repository, problem: parts.problem ?? null }),
     notes: { read: () => world.notes, write: (notes) => (world.notes = [...notes]) },
@@ -53,8 +56,7 @@ function openSessionsScreen(
       return () => void timers.splice(timers.indexOf(timer) >>> 0, 1);
     },
     forgetRest: () => undefined,
-    forgetPatient: (patient) => forgotten.push(patient),
-    app,
+    review,
   });
   const state = keptSessions.store.getState;
   /** Lets the time pass that a timer waits for. */
@@ -63,7 +65,7 @@ function openSessionsScreen(
     due.forEach((timer) => timers.splice(timers.indexOf(timer), 1));
     due.forEach(({ call }) => call());
   };
-  return { keptSessions, app, navigation, world, timers, state, ring, forgotten };
+  return { keptSessions, review, navigation, world, timers, state, ring, deleted };
 }
 
 describe('enter()', () => {
@@ -203,8 +205,7 @@ describe('enter()', () => {
       nowMs: () => 0,
       later: () => () => undefined,
       forgetRest: () => undefined,
-      forgetPatient: () => undefined,
-      app: createApp(fakeAdapters().adapters),
+      review: createReview(fakeAdapters().adapters),
     });
     await keptSessions.enter();
     expect(keptSessions.store.getState()).toMatchObject({
@@ -217,16 +218,16 @@ describe('enter()', () => {
 describe('openSet(sessionId, title)', () => {
   it('opens the review with the video, from where it leads back', async () => {
     const { repository } = await deviceWithSession();
-    const { keptSessions, app, navigation, state } = openSessionsScreen(repository);
+    const { keptSessions, review, navigation, state } = openSessionsScreen(repository);
     void navigation.show('sessions');
     await keptSessions.enter();
     await keptSessions.openSet(recording.id, 'Heron, set 1');
     expect(navigation.store.getState()).toMatchObject({ screen: 'review', from: 'sessions' });
-    expect(app.store.getState().recording).toMatchObject({
+    expect(review.store.getState().recording).toMatchObject({
       fileName: 'Heron, set 1',
       note: 'An invented person.',
     });
-    expect(await app.store.getState().recording?.video?.text()).toBe('pictures');
+    expect(await review.store.getState().recording?.video?.text()).toBe('pictures');
     expect(state()).toMatchObject({ opening: null, problem: null });
     navigation.returnTo('sessions');
     expect(navigation.store.getState()).toMatchObject({ screen: 'sessions', from: 'start' });
@@ -245,14 +246,14 @@ describe('openSet(sessionId, title)', () => {
     };
     await repository.recordings.save(next, { ...inSession, visitId: later.id, video: null });
     await repository.sessions.save(later);
-    const { keptSessions, app, navigation, state } = openSessionsScreen(repository);
+    const { keptSessions, review, navigation, state } = openSessionsScreen(repository);
     const reviewed = async (id: string, deg: number) => {
       void navigation.show('sessions');
       await keptSessions.enter();
       await keptSessions.openSet(id, 'a set');
-      app.moveLimits({ 'knee-angle': { least: -deg, most: deg } });
-      app.endLimitMove();
-      await vi.waitFor(() => expect(app.store.getState().keeping).toEqual({ state: 'kept' }));
+      review.moveLimits({ 'knee-angle': { least: -deg, most: deg } });
+      review.endLimitMove();
+      await vi.waitFor(() => expect(review.store.getState().keeping).toEqual({ state: 'kept' }));
       void navigation.show('sessions');
       await keptSessions.enter();
     };
@@ -265,12 +266,12 @@ describe('openSet(sessionId, title)', () => {
     await reviewed(recording.id, 30);
     expect(verdicts()).toEqual(['in-line', 'in-line']);
     await keptSessions.openSet(next.id, 'the next');
-    expect(app.store.getState()).toMatchObject({
-      limits: { present: { 'knee-angle': { least: -30, most: 30 } } },
-      review: { limitsSet: [{ by: 'T1', takenFrom: session.startedAt }] },
+    expect(review.store.getState()).toMatchObject({
+      limits: { 'knee-angle': { least: -30, most: 30 } },
+      entries: { limitsSet: [{ by: 'T1', takenFrom: session.startedAt }] },
     });
-    app.markReviewed(true);
-    await vi.waitFor(() => expect(app.store.getState().keeping).toEqual({ state: 'kept' }));
+    review.markReviewed(true);
+    await vi.waitFor(() => expect(review.store.getState().keeping).toEqual({ state: 'kept' }));
     await reviewed(recording.id, 1);
     expect(verdicts()).toEqual(['in-line', 'in-line']);
   });
@@ -390,7 +391,7 @@ describe('removePatient(patient)', () => {
 
   it('deletes all of one patient, so that nothing stays, and nothing of another', async () => {
     const { device, repository } = await twoPatients();
-    const { keptSessions, state, ring, world, forgotten } = openSessionsScreen(repository);
+    const { keptSessions, state, ring, world, deleted } = openSessionsScreen(repository);
     await keptSessions.enter();
     expect((await repository.interrupted()).found).toHaveLength(1);
     await keptSessions.removePatient(session.patient);
@@ -398,7 +399,7 @@ describe('removePatient(patient)', () => {
     expect(JSON.stringify(world.notes)).not.toContain(session.patient);
     ring(undoMs);
     await vi.waitFor(() => expect(state().removals).toEqual([]));
-    expect(forgotten).toEqual([session.patient]);
+    expect(deleted).toEqual([session.patient]);
     expect(state().sessions!.map(({ patient }) => patient)).toEqual([other.patient]);
 
     const records = await device.openRecords();
@@ -415,13 +416,13 @@ describe('removePatient(patient)', () => {
 
   it('is undone as a whole', async () => {
     const { repository } = await twoPatients();
-    const { keptSessions, state, world, ring, forgotten } = openSessionsScreen(repository);
+    const { keptSessions, state, world, ring, deleted } = openSessionsScreen(repository);
     await keptSessions.enter();
     await keptSessions.removePatient(session.patient);
     keptSessions.undoRemove(state().removals[0]!.id);
     ring(undoMs);
     expect(world.notes).toEqual([]);
-    expect(forgotten).toEqual([]);
+    expect(deleted).toEqual([]);
     expect(await repository.sessions.find(session.id)).not.toBeNull();
   });
 });

@@ -55,7 +55,10 @@ async function openDevice(change: Partial<SendingWorld> = {}, kept = judged('out
   await sending.look(session.id);
   const state = () => sending.store.getState();
   return {
-    ...{ sending, repository, saved, state },
+    sending,
+    repository,
+    saved,
+    state,
     choose: (part: VideoPart) => sending.choose(session.id, part),
     send: () => sending.send(session.id, pair.recipient),
     opened: async () => unpackParcel(await unseal(pair.identity, saved.at(-1)!)),

@@ -62,7 +62,9 @@ async function openClinic() {
 function parcelOf(texts: readonly string[], manifest: object = {}): Blob {
   const parts = texts.map((text) => deflateSync(strToU8(text), { level: 1 }) as Uint8Array<ArrayBuffer>);
   const files = parts.map((part, index) => ({
-    ...{ kind: 'session', sessionId: recording.id, bytes: part.length },
+    kind: 'session',
+    sessionId: recording.id,
+    bytes: part.length,
     unpackedBytes: strToU8(texts[index]!).length,
     sha256: bytesToHex(sha256(part)),
   }));
@@ -137,10 +139,13 @@ describe('a file that comes in and means harm', { timeout: 60_000 }, () => {
         const ids = [recording.id, otherId];
         return new Blob([
           `${JSON.stringify({
-            ...{ format: 'overfoot-parcel', version: 1 },
+            format: 'overfoot-parcel',
+            version: 1,
             visit: { ...session, sets: ids.map((sessionId) => ({ ...session.sets[0]!, sessionId })) },
             files: ids.map((recordingId) => ({
-              ...{ kind: 'session', sessionId: recordingId, bytes: part.length },
+              kind: 'session',
+              sessionId: recordingId,
+              bytes: part.length,
               unpackedBytes: parcelBounds.unpackedSessionBytes,
               sha256: bytesToHex(sha256(part)),
             })),

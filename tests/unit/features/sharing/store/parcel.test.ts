@@ -31,7 +31,10 @@ async function problemOf(blob: Blob): Promise<string | null> {
 /** A parcel of one session whose packed bytes and manifest are given; all checks that can hold do. */
 function around(packed: Uint8Array<ArrayBuffer>, change: object = {}, manifest: object = {}): Blob {
   const file = {
-    ...{ kind: 'session', sessionId: recording.id, bytes: packed.length, unpackedBytes: 100 },
+    kind: 'session',
+    sessionId: recording.id,
+    bytes: packed.length,
+    unpackedBytes: 100,
     sha256: bytesToHex(sha256(packed)),
     ...change,
   };

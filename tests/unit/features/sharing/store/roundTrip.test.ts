@@ -55,7 +55,15 @@ async function twoDevices() {
     await sending.send(session.id, recipient);
   };
   return {
-    ...{ home, sending, send, saved, clinic, openClinic, clinicRepository, recipient, backups },
+    home,
+    sending,
+    send,
+    saved,
+    clinic,
+    openClinic,
+    clinicRepository,
+    recipient,
+    backups,
     keptCount: () => kept,
     forgetKeys: () => void (keys = []),
     last: () => clinic.store.getState().incoming.at(-1)!,

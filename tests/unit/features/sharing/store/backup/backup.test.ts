@@ -132,7 +132,9 @@ describe('packBackup, openBackup, restoreBackup', () => {
     [
       'a video without its session',
       `${JSON.stringify({
-        ...{ format: 'overfoot-backup', version: 1, createdAt: '2026-05-06T07:08:09.000Z' },
+        format: 'overfoot-backup',
+        version: 1,
+        createdAt: '2026-05-06T07:08:09.000Z',
         files: [
           { kind: 'video', sessionId: recording.id, type: 'video/mp4', bytes: 0, sha256: '0'.repeat(64) },
         ],

@@ -2,8 +2,8 @@ import type { OpenFrameSource } from '#device/frames/frameSource';
 import type { Navigation } from '#shell/navigation/createNavigation';
 import type { Tracking } from '#shell/tracking/createTracking';
 
-/** What the app needs from its environment; tests pass plain objects. */
-export interface Adapters {
+/** What the review needs from its environment; tests pass plain objects. */
+export interface ReviewAdapters {
   openFrameSource: OpenFrameSource;
   navigation: Pick<Navigation, 'store' | 'screen' | 'show'>;
   tracking: Pick<Tracking, 'trackFile'>;

@@ -1,6 +1,5 @@
-import { startCorrections, type CorrectionHistory } from '#core/correction/correctionHistory';
 import type { TimedSetup } from '#core/measurement/measureSet';
-import { defaultLimits } from '#core/protocol/limits';
+import { defaultLimits, type Limits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
 import type { Judgement } from '#core/scoring/judge';
 import type { VideoFacts } from '#device/frames/frameSource';
@@ -8,9 +7,9 @@ import { emptyReview, type RecordingReview } from '#documents/recording/reviewSc
 import type { ShownProblem } from '#shell/explainProblem';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import type { KeepingState, ReviewSession } from './keptReview';
-import { startLimits, type LimitHistory } from './limitHistory';
+import { startEdits, type ReviewEdits } from './reviewEdits';
 
-export interface AppState {
+export interface ReviewState {
   /** What the next recording is measured as; the side is asked for, never guessed. */
   setup: Omit<TimedSetup, 'side'> & { side: Side | null };
   /** The video that is ready to be tracked. */
@@ -20,11 +19,12 @@ export interface AppState {
   problem: ShownProblem | null;
   /** What is reviewed, with everything known of each frame; null before the first one. */
   recording: ShownRecording | null;
-  limits: LimitHistory;
-  corrections: CorrectionHistory;
-  /** What can be undone, latest last. */
-  undoable: readonly ('limits' | 'correction')[];
-  review: RecordingReview;
+  /** Limits in force. */
+  limits: Limits;
+  /** Corrections and changes of the limits, which can be undone. */
+  edits: ReviewEdits;
+  /** What the review adds to the recording: limits that were set, remarks, cues, 'reviewed'. */
+  entries: RecordingReview;
   /** Whether corrections, limits and remarks are saved on this device. */
   keeping: KeepingState;
   /** The home session that the recording belongs to; null where none is known. */
@@ -39,16 +39,15 @@ export interface AppState {
   selected: number | null;
 }
 
-export const initialState: AppState = {
+export const initialReviewState: ReviewState = {
   setup: { task: 'split-stance-sit-to-stand', side: null },
   chosen: null,
   opening: null,
   problem: null,
   recording: null,
-  limits: startLimits(defaultLimits),
-  corrections: startCorrections(),
-  undoable: [],
-  review: emptyReview,
+  limits: defaultLimits,
+  edits: startEdits(),
+  entries: emptyReview,
   keeping: { state: 'not-kept' },
   session: null,
   reviewer: '',

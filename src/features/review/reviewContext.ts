@@ -1,14 +1,14 @@
 import { createStoreContext } from '#shell/createStoreContext';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
-import type { App } from './store/createApp';
+import type { Review } from './store/review';
 
 /** Tracking and reviewing a recording. */
 export const {
-  Provider: AppProvider,
-  useOwner: useApp,
-  useOwnerState: useAppState,
-} = createStoreContext<App>('AppProvider');
+  Provider: ReviewProvider,
+  useOwner: useReview,
+  useOwnerState: useReviewState,
+} = createStoreContext<Review>('ReviewProvider');
 
 export function useRecording(): ShownRecording | null {
-  return useAppState(({ recording }) => recording);
+  return useReviewState(({ recording }) => recording);
 }

@@ -1,0 +1,45 @@
+import { createStore } from 'zustand/vanilla';
+import { annotating } from './annotating';
+import { editing } from './editing';
+import { exporting } from './exporting';
+import { opening } from './opening';
+import type { Review } from './review';
+import type { ReviewAdapters } from './reviewAdapters';
+import { createReviewKeeper } from './reviewKeeper';
+import type { ReviewParts } from './reviewParts';
+import { initialReviewState, type ReviewState } from './reviewState';
+import { settingUp } from './settingUp';
+import { showing } from './showing';
+
+/** The review without its screens. */
+export function createReview(adapters: ReviewAdapters): Review {
+  const store = createStore<ReviewState>(() => ({
+    ...initialReviewState,
+    reviewer: adapters.reviewer.read(),
+  }));
+  const { getState: get, setState: set } = store;
+  const parts: ReviewParts = {
+    adapters,
+    get,
+    set,
+    keeper: createReviewKeeper(get, set, adapters.later),
+    showing: showing({ adapters, get, set }),
+  };
+  const edit = editing(parts);
+
+  // A problem on one screen does not concern the next.
+  adapters.navigation.store.subscribe(({ screen }, before) => {
+    if (screen !== before.screen) set({ problem: null });
+  });
+
+  return {
+    store,
+    ...settingUp(parts, edit.correct),
+    ...opening(parts),
+    ...edit,
+    ...annotating(parts),
+    ...exporting(parts),
+    select: (selected) => set({ selected }),
+    dismissProblem: () => set({ problem: null }),
+  };
+}

@@ -1,0 +1,37 @@
+import { judgeAll, measuredAgain } from '#shell/tracking/shownRecording';
+import { correctionsOf } from './reviewEdits';
+import type { ReviewParts, Showing } from './reviewParts';
+import { sameRepetition } from './sameRepetition';
+import { tellingRepetition } from './tellingRepetition';
+
+/** Showing a recording in the review, judged by the limits in force. */
+export function showing({
+  adapters: { navigation },
+  get,
+  set,
+}: Pick<ReviewParts, 'adapters' | 'get' | 'set'>): Showing {
+  const show: Showing['show'] = (recording, part) => {
+    const limits = part.limits ?? get().limits;
+    const judgements = judgeAll(recording.measurement, limits);
+    set({
+      recording,
+      setup: recording.measurement.setup,
+      judgements,
+      changedVerdicts: null,
+      selected: tellingRepetition(judgements, limits),
+      ...part,
+    });
+    void navigation.show('review', true);
+  };
+
+  return {
+    show,
+    measureAgain(setup) {
+      const { recording, edits, selected } = get();
+      if (recording === null || navigation.screen() !== 'review') return;
+      const again = measuredAgain(recording, setup ?? recording.setup, correctionsOf(edits));
+      const selectedAgain = sameRepetition(recording.measurement, again.measurement, selected);
+      show(again, selectedAgain === null ? {} : { selected: selectedAgain });
+    },
+  };
+}
