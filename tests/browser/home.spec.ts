@@ -205,10 +205,10 @@ test('a camera that ends in the middle of a set loses nothing, a killed tab at m
   await next.goto('./');
   await press(next, 'Record yourself');
   await expect(next.getByText('A set was interrupted')).toBeVisible();
-  const told = await next.getByText(/\d+ seconds of it are there/).innerText();
-  const keptS = Number(/(\d+) seconds of it/.exec(told)![1]);
-  process.stdout.write(`    of ${recordedS.toFixed(1)} s recorded, ${keptS} s are there\n`);
-  // The seconds are told without their fractions.
+  const offer = await next.getByText(/\d+ seconds were saved/).innerText();
+  const keptS = Number(/(\d+) seconds were/.exec(offer)![1]);
+  process.stdout.write(`    of ${recordedS.toFixed(1)} s recorded, ${keptS} s were saved\n`);
+  // The offer shows whole seconds.
   expect(recordedS - keptS).toBeLessThan(mostLostS + 0.5);
   await press(next, 'Keep it');
   await expect(next.getByText('A set was interrupted')).toBeHidden();

@@ -176,9 +176,9 @@ test('an interrupted set is kept as a session that waits for its video', async (
   const next = await context.newPage();
   await openStoragePage(next);
   const kept = await next.evaluate(async (id) => {
-    const { openRepository, keepInterrupted, openFrameSource } = window.storagePage;
+    const { openRepository, recoverInterrupted, openFrameSource } = window.storagePage;
     const { repository } = await openRepository();
-    const recording = await keepInterrupted(id, { repository, openFrameSource });
+    const recording = await recoverInterrupted(id, { repository, openFrameSource });
     const { found } = await repository.interrupted();
     const facts = (await repository.recordings.find(id))?.facts;
     return { video: recording.video, frames: recording.observed.timesMs.length, facts, left: found.length };

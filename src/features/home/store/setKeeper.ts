@@ -1,3 +1,4 @@
+import type { PictureSize } from '#core/measurement/pictureLeg';
 import type { LiveFrame } from '#device/live/liveFrame';
 import type { SetStart } from '#device/storage/keptSchemas';
 import type { Repository } from '#device/storage/repository';
@@ -15,11 +16,6 @@ import { createHomeSets, type HomeSets } from './homeSets';
 import type { HomeStore } from './homeStore';
 import { keepOwnVideo } from './keepOwnVideo';
 import { startSetRecorder, type RecorderEvent, type SetRecorder } from './setRecorder';
-
-export interface PictureSize {
-  widthPx: number;
-  heightPx: number;
-}
 
 /** What a running set reports to the guide. */
 export type RunningSetEvent = Exclude<RecorderEvent, { kind: 'problem' }>;

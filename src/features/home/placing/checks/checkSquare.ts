@@ -1,6 +1,6 @@
 import { kneeAngle } from '#core/measures/kneeAngle';
 import { bearingDeg } from '../bearingDeg';
-import type { Sight } from '../readSight';
+import type { Sight } from '../sightOf';
 import { good, move, notYet, unknown, type Check, type PlacingFinding } from './placingFinding';
 
 /**

@@ -4,7 +4,7 @@ import { advanceGuide, startGuide } from '#features/home/guide/advanceGuide';
 import type { GuideEffect } from '#features/home/guide/guideEffect';
 import type { GuideEvent, GuidePress } from '#features/home/guide/guideEvent';
 import type { GuideOptions, GuidePhase, GuideState } from '#features/home/guide/guideState';
-import { readGuide } from '#features/home/guide/readGuide';
+import { guideView } from '#features/home/guide/guideView';
 
 export function optionsFor(items: readonly PlanItem[]): GuideOptions {
   return { steps: planSteps(items), beyondPainLimit: 'Call the practice.', outsideSound: true };
@@ -70,7 +70,7 @@ export class Walk {
   }
 
   view() {
-    return readGuide(this.options, this.state);
+    return guideView(this.options, this.state);
   }
 
   said(): string[] {

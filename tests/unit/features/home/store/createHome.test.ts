@@ -500,7 +500,7 @@ describe('an interrupted set', () => {
     ]);
     expect(state().interrupted[0]!.seconds).toBeGreaterThan(15);
     const { id } = state().interrupted[0]!;
-    await home.keepInterrupted(id);
+    await home.recoverInterrupted(id);
     expect(state()).toMatchObject({ interrupted: [], problem: null });
     expect((await repository.sessions.list()).found).toMatchObject([{ sets: [{ sessionId: id }] }]);
     expect(await repository.recordings.find(id)).not.toBeNull();
