@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { stepTo } from '#device/frames/stepTo';
 
-/** A video element of 25 frames a second that tells, after each seek, the frames given for it, ms. */
+/** A video element of 25 frames a second that reports, after each seek, the frames given for it, ms. */
 class FakeVideo extends EventTarget {
   readonly soughtS: number[] = [];
   private callback: ((now: number, metadata: { mediaTime: number }) => void) | null = null;

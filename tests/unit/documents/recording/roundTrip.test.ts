@@ -120,7 +120,7 @@ describe('a recording as JSON', () => {
         await app.openFile(new File([text], 'any.json', { type: 'application/json' }));
         expect(app.store.getState().problem).toBeNull();
         app.saveRecording();
-        // Every saved file is a new document, and what follows from the joints is measured anew.
+        // Every saved file is a new document, and what follows from the joints is measured again.
         const before = JSON.parse(text) as RecordingDocument;
         const { id, createdAt } = before;
         const again = parseRecording(world.saved[0]!.text);

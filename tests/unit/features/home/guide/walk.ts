@@ -10,7 +10,7 @@ export function optionsFor(items: readonly PlanItem[]): GuideOptions {
   return { steps: planSteps(items), beyondPainLimit: 'Call the practice.', outsideSound: true };
 }
 
-/** A person going through a guide, told in events; keeps all that was wanted. */
+/** A person going through a guide, as events; records every effect. */
 export class Walk {
   state: GuideState;
   effects: GuideEffect[] = [];

@@ -25,12 +25,12 @@ const widestWordEm = 64 / (14 / 0.7);
 
 type Fault = [what: string, track: KeypointTrack, id: PlacingCheckId, arrow: PlacingArrow, says: RegExp];
 
-/** Everything that can stand wrongly, one by one; left and right are the person's own. */
+/** Everything that can be wrong, one by one; left and right are the person's own. */
 const faults: Fault[] = [
   ['too near', standing({ camera: { distanceM: 1.6 } }), 'whole-body', 'farther', /^Step back/],
   ['much too near', standing({ camera: { distanceM: 1.2 } }), 'whole-body', 'farther', /^Step back/],
   ['too far', standing({ camera: { distanceM: 5 } }), 'distance', 'closer', /^Come closer by about/],
-  // The camera's aim is to the left of the person, so that they stand right in the picture: on their own left.
+  // The camera's aim is to the left of the person, so that they are on the right in the picture: on their own left.
   ['too far left', standing({ camera: { offCentreM: 0.32 } }), 'middle', 'right', /to your right/],
   ['too far right', standing({ camera: { offCentreM: -0.32 } }), 'middle', 'left', /to your left/],
   ['half out, left', standing({ camera: { offCentreM: 0.6 } }), 'whole-body', 'right', /to your right/],

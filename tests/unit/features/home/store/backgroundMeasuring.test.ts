@@ -310,7 +310,7 @@ describe('createBackgroundMeasuring(parts)', () => {
     expect(await (await device.openRecords()).list('rows')).toEqual([]);
   });
 
-  /** Gives at most so many frames at a time, as where the browser takes the decoder away, and none after `endsAt`. */
+  /** Gives at most this many frames at a time, as when the browser takes the decoder away, and none after `endsAt`. */
   function stutteringSource(source: FrameSource, atOnce: number, endsAt = Infinity): FrameSource {
     return {
       ...source,

@@ -18,7 +18,7 @@ const noRecorder = {
 };
 const settle = () => new Promise((resolve) => setTimeout(resolve, 5));
 
-/** A right leg whose knee stands so far to the picture's right of the line, px. */
+/** A right leg whose knee is this far to the picture's right of the line, px. */
 function rowWith(kneeAsidePx: number): Float32Array {
   const row = new Float32Array(keypointCount * 3);
   const points: [KeypointName, number, number][] = [

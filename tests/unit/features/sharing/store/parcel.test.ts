@@ -61,7 +61,7 @@ describe('packParcel(parcel), unpackParcel(blob)', () => {
         const changed = good.slice();
         changed[at] = changed[at]! ^ by;
         const text = await problemOf(new Blob([changed]));
-        // A changed letter of the visit's own text can't be told without the seal around it.
+        // A changed letter in the session's own text can't be detected without the seal around it.
         if (text === null) expect(at).toBeLessThan(good.indexOf(10));
         expect(await problemOf(new Blob([good.slice(0, at)]))).not.toBeNull();
       }),
