@@ -56,7 +56,7 @@ describe('stepTo(video, timeMs, nextMs, isAsked)', () => {
     expect([await step(never), never.soughtS.length]).toEqual(['unsure', 3]);
   });
 
-  it('takes what is there where the browser tells nothing, and at once where it is not asked', async () => {
+  it('uses the current frame where the browser reports nothing, and at once where it is not asked', async () => {
     expect(await step(new FakeVideo([]))).toBe('unsure');
     const silent = new FakeVideo([]);
     delete silent.requestVideoFrameCallback;

@@ -123,7 +123,7 @@ describe('parsePlan(text)', () => {
     expect(problemOf(JSON.stringify(smallPlan({ words: remark })))).toMatch(/too large for a plan/);
   });
 
-  it('takes the largest plan within its bounds', () => {
+  it('accepts the largest plan within its bounds', () => {
     const long = (length: number) => '\u0001'.repeat(length);
     const { patient, words, howOften, beyondPainLimit, note, items } = planBounds;
     const plan = smallPlan({

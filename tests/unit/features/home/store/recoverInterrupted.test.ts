@@ -29,7 +29,7 @@ async function interrupted({
 const unreadable = () => Promise.reject(new Problem('video', 'It is cut off. Copy it again.'));
 
 describe('recoverInterrupted(id, { repository, openFrameSource })', () => {
-  it('makes a session of what was tracked, which waits to be measured from its video', async () => {
+  it('makes a recording of what was tracked, which waits to be measured from its video', async () => {
     const { repository, openFrameSource } = await interrupted();
     const recording = await recoverInterrupted(start.id, { repository, openFrameSource });
     const kept = await repository.recordings.find(start.id);
@@ -46,14 +46,14 @@ describe('recoverInterrupted(id, { repository, openFrameSource })', () => {
     expect((await repository.interrupted()).found).toEqual([]);
   });
 
-  it('adds the set to its visit, as cut short', async () => {
+  it('adds the set to its session, as cut short', async () => {
     const { repository, openFrameSource } = await interrupted();
     await recoverInterrupted(start.id, { repository, openFrameSource });
     const line = { ...start.visitSet!, sessionId: start.id, cutShort: interruptedReason };
     expect((await repository.sessions.find(session.id))?.sets).toEqual([...session.sets, line]);
   });
 
-  it('keeps the set alone where its visit is gone', async () => {
+  it('keeps the set alone where its session is gone', async () => {
     const { repository, openFrameSource } = await interrupted();
     await repository.sessions.remove(session.id);
     await recoverInterrupted(start.id, { repository, openFrameSource });

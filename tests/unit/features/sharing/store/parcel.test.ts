@@ -78,7 +78,7 @@ describe('packParcel(parcel), unpackParcel(blob)', () => {
     );
   });
 
-  it('unpack no more than was said, and say nothing that is too much', async () => {
+  it('unpack no more than was stated, and state nothing above the bounds', async () => {
     const bomb = deflateSync(new Uint8Array(30_000_000)) as Uint8Array<ArrayBuffer>;
     expect(await problemOf(around(bomb, { unpackedBytes: 1000 }))).toMatch(/can’t be unpacked/);
     expect(await problemOf(around(bomb, { unpackedBytes: 9_000_000_000 }))).toMatch(
