@@ -62,7 +62,7 @@ test.describe('validate', () => {
       out,
     ]);
     expect([code, stderr]).toEqual([0, '']);
-    expect(stdout).toContain('alone.mp4 is skipped: there is no alone.truth.json beside it.');
+    expect(stdout).toContain('alone.mp4 is skipped: there is no alone.truth.json next to it.');
     expect(stdout).toMatch(/short\.mp4 +│ +0° │ +2\/2 /);
     const { clips, summary } = JSON.parse(readFileSync(out, 'utf8'));
     expect(clips).toHaveLength(1);

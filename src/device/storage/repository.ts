@@ -66,7 +66,7 @@ export interface Repository {
    * @returns the way to stop
    */
   subscribe(listener: (change: KeptChange) => void): () => void;
-  /** What persists beyond the tab; where something does not, the person must be told. */
+  /** What persists beyond the tab; the person must be informed of what does not. */
   readonly lasting: { records: boolean; videos: boolean };
   /** The passphrase lock; null where nothing persists. */
   readonly lock: DeviceLock | null;

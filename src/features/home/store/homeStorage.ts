@@ -133,7 +133,7 @@ export function createHomeStorage({ adapters, get, set, onMeasured }: StoragePar
 }
 
 const memorySentence =
-  'You can go on: what you record stays until this tab is closed, and each set can be saved as a file before that.';
+  'You can continue: what you record stays until this tab is closed, and each set can be saved as a file before that.';
 
 function viewOf({ waiting, current, isPaused, problems }: BackgroundState): BackgroundView {
   const progress = current?.progress ?? null;

@@ -33,7 +33,7 @@ export interface SetKeeper extends Pick<HomeSets, 'recording' | 'replace' | 'for
     onEvent: (event: RunningSetEvent) => void,
   ): void;
   push(frame: LiveFrame): void;
-  /** The person was told to begin: what the recording holds from before is no repetition of the set. */
+  /** The person was asked to begin: what the recording holds from before is not a repetition of the set. */
   go(): void;
   pause(): void;
   resume(): void;

@@ -97,7 +97,7 @@ function Empty() {
     <main className="card inbox-empty">
       <h2>Nothing is kept on this device yet</h2>
       <p>
-        A session done on this device, at home or in the practice, appears here once its first set is done.
+        A session done on this device, at home or in the clinic, appears here once its first set is done.
         Recordings saved as files can be opened from the start screen.
       </p>
     </main>

@@ -22,7 +22,7 @@ describe('decideLive(fullFps, liteFps)', () => {
     const decision = decideLive(3, 7.99);
     expect(decision).toMatchObject({ model: 'lite', hasFeedback: false });
     expect(decision!.sentence).toContain('(7 pictures a second; 8 are needed)');
-    expect(decision!.sentence).toContain('The recording goes on');
+    expect(decision!.sentence).toContain('The recording continues');
     expect(decideLive(0, 0)).toMatchObject({ hasFeedback: false });
   });
 });

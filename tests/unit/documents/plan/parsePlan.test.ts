@@ -192,9 +192,7 @@ describe('parsePlan(text)', () => {
   ])('says what makes no sense for %s', (_, change, what) => {
     const problem = problemAfter(change);
     expect(problem).toMatch(what);
-    expect(problem).toMatch(
-      /^This plan makes no sense: .*\. Ask whoever made the plan for a corrected one\.$/,
-    );
+    expect(problem).toMatch(/^This plan makes no sense: .*\. Ask your therapist for a corrected one\.$/);
   });
 
   it.each<[string, (plan: PlanDocument) => unknown, RegExp]>([
