@@ -33,7 +33,7 @@ function InterruptedSet({ set }: { set: InterruptedView }) {
       kind="caution"
       title="A set was interrupted"
       actions={
-        <div className="home-row">
+        <div className="button-row">
           <Button className="button" isDisabled={isKeeping} onPress={() => void home.recoverInterrupted(id)}>
             {isKeeping ? 'Saving …' : 'Keep it'}
           </Button>
