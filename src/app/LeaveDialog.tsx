@@ -1,6 +1,6 @@
-import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
-import './leaveDialog.css';
+import { Button, Dialog, Heading } from 'react-aria-components';
 import { useNavigation, useNavigationState } from '#shell/navigation/navigationContext';
+import { DialogBox } from '#ui/components/DialogBox';
 
 /** Asks before unsaved work is left. */
 export function LeaveDialog() {
@@ -8,21 +8,19 @@ export function LeaveDialog() {
   const question = useNavigationState((state) => state.question);
   if (question === null) return null;
   return (
-    <ModalOverlay className="leave-overlay" isOpen onOpenChange={() => navigation.answer(false)}>
-      <Modal className="leave-box">
-        <Dialog className="leave" role="alertdialog">
-          <Heading slot="title">{question.title}</Heading>
-          <p>{question.sentence}</p>
-          <div className="leave-actions">
-            <Button autoFocus className="button button-primary" onPress={() => navigation.answer(false)}>
-              Stay here
-            </Button>
-            <Button className="button" onPress={() => navigation.answer(true)}>
-              {question.leave}
-            </Button>
-          </div>
-        </Dialog>
-      </Modal>
-    </ModalOverlay>
+    <DialogBox isOpen onOpenChange={() => navigation.answer(false)}>
+      <Dialog className="dialog" role="alertdialog">
+        <Heading slot="title">{question.title}</Heading>
+        <p>{question.sentence}</p>
+        <div className="dialog-answers">
+          <Button autoFocus className="button button-primary" onPress={() => navigation.answer(false)}>
+            Stay here
+          </Button>
+          <Button className="button" onPress={() => navigation.answer(true)}>
+            {question.leave}
+          </Button>
+        </div>
+      </Dialog>
+    </DialogBox>
   );
 }

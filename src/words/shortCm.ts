@@ -1,7 +1,7 @@
 import { legLengthCm } from '#core/protocol/bodyHeight';
 
 /**
- * A share of leg length in centimetres, to stand beside it: '3 cm', or null where the body height is not known.
+ * A share of leg length in centimetres, to show next to it: '3 cm', or null where the body height is not known.
  *
  * @param value  share of leg length, either sign
  */

@@ -51,7 +51,7 @@ test.describe('the example', () => {
       .toBe(540);
   });
 
-  test('draws leg, lane and the mark of the knee over the video', async ({ page }) => {
+  test('draws the leg, its lane and the knee’s mark over the video', async ({ page }) => {
     await page.setViewportSize({ width: 1440, height: 900 });
     await openExample(page);
     await page.getByRole('button', { name: 'Go to this moment' }).click();
@@ -87,9 +87,7 @@ test.describe('the example', () => {
     await expect(page.getByText(/Repetition 4, worst instant/)).toBeVisible();
   });
 
-  test('shows the repetition that went farthest at once, and leaves the video at its start', async ({
-    page,
-  }) => {
+  test('selects the repetition that went farthest, and leaves the video at its start', async ({ page }) => {
     await openExample(page);
     const selected = page.getByRole('row', { selected: true });
     await expect(selected).toContainText('out of line');
@@ -97,7 +95,7 @@ test.describe('the example', () => {
     expect(await currentTimeS(page)).toBe(0);
   });
 
-  test('moves by keys: rows up and down, frames left and right, play and pause', async ({ page }) => {
+  test('is operated by keys: rows up and down, frames left and right, play and pause', async ({ page }) => {
     await openExample(page);
     await rows(page).nth(1).click();
     await page.keyboard.press('ArrowDown');
@@ -126,7 +124,7 @@ test.describe('the example', () => {
     await expect(rows(page).nth(1)).toHaveAttribute('aria-selected', 'true');
   });
 
-  test('judges again at once when a limit moves, and takes the move back', async ({ page }) => {
+  test('judges again at once when a limit moves, and can undo the move', async ({ page }) => {
     await openExample(page);
     const before = await verdicts(page);
     const inward = page.getByRole('textbox', { name: 'Inward, degrees' });
@@ -143,7 +141,9 @@ test.describe('the example', () => {
     await expect.poll(() => verdicts(page)).toEqual(before);
   });
 
-  test('measures the other side from the same joints, doubts it, and switches back', async ({ page }) => {
+  test('measures the other side from the same joints, warns about it, and switches back', async ({
+    page,
+  }) => {
     await openExample(page);
     const before = await verdicts(page);
     await page.getByRole('radio', { name: 'Left' }).check({ force: true });
@@ -151,7 +151,7 @@ test.describe('the example', () => {
     await expect.poll(() => verdicts(page)).toEqual(before);
   });
 
-  test('saves a session that opens again without the video, which can be attached', async ({ page }) => {
+  test('saves a recording that opens again without its video, which can be attached', async ({ page }) => {
     await openExample(page);
     const before = await verdicts(page);
     const coming = page.waitForEvent('download');
@@ -172,7 +172,7 @@ test.describe('the example', () => {
     await expect(page.getByRole('alert')).toHaveCount(0);
   });
 
-  test('fits a laptop without scrolling and a phone without scrolling sideways', async ({ page }) => {
+  test('fits a laptop without scrolling, and a phone without sideways scrolling', async ({ page }) => {
     await page.setViewportSize({ width: 1440, height: 900 });
     await openExample(page);
     await rows(page).nth(5).click();
@@ -217,7 +217,7 @@ test.describe('the example', () => {
     await expect.poll(hidden).toBeLessThan(1);
   });
 
-  test('gives a finger room on a phone', async ({ page }) => {
+  test('has large enough targets for a finger on a phone', async ({ page }) => {
     await page.setViewportSize({ width: 390, height: 844 });
     await page.goto('./');
     const small = () =>
@@ -236,7 +236,7 @@ test.describe('the example', () => {
     expect(await small()).toEqual([]);
   });
 
-  test('gives no angle from a view that is turned too far, and says so large', async ({ page }) => {
+  test('gives no angle from a view that is turned too far, and says so in large text', async ({ page }) => {
     await page.goto('./');
     await page.locator('input[type=file]').setInputFiles({
       name: 'turned.json',
@@ -273,7 +273,7 @@ function turnedRecording(): string {
   return JSON.stringify(recording);
 }
 
-test.describe('a video of one’s own', () => {
+test.describe('a video of your own', () => {
   async function choose(page: Page, file: Parameters<ReturnType<Page['locator']>['setInputFiles']>[0]) {
     await page.goto('./');
     await page.locator('input[type=file]').setInputFiles(file);
@@ -286,7 +286,7 @@ test.describe('a video of one’s own', () => {
     await page.getByRole('button', { name: 'Measure this video' }).click();
   }
 
-  test('goes from file to table', async ({ page }) => {
+  test('is measured from the file to the table', async ({ page }) => {
     await choose(page, shortVideo);
     await expect(page.getByText(/540 × 960/)).toBeVisible();
     await measureWithLite(page);
@@ -312,7 +312,7 @@ test.describe('a video of one’s own', () => {
     await expect(page.getByText('dropped.mp4')).toBeVisible();
   });
 
-  test('can be given up while it is tracked, with everything still chosen', async ({ page }) => {
+  test('can be cancelled while it is tracked, and keeps what was chosen', async ({ page }) => {
     await choose(page, shortVideo);
     await measureWithLite(page);
     await expect(page.getByRole('progressbar')).toBeVisible();
@@ -322,13 +322,13 @@ test.describe('a video of one’s own', () => {
     await expect(page.getByRole('alert')).toHaveCount(0);
   });
 
-  test('needs a side: the button says so instead of guessing', async ({ page }) => {
+  test('needs a side, and the button asks for it', async ({ page }) => {
     await choose(page, shortVideo);
     await page.getByRole('button', { name: 'Measure this video' }).click();
     await expect(page.getByText('Choose the working side first.')).toBeVisible();
   });
 
-  test('that is none is told of in a sentence, and the next file is taken', async ({ page }) => {
+  test('that is no video is explained in a sentence, and the next file can be opened', async ({ page }) => {
     await choose(page, {
       name: 'notes.mp4',
       mimeType: 'video/mp4',

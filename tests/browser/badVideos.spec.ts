@@ -8,7 +8,7 @@ import {
   outcomeOf,
 } from '../support/browser/headlessPage';
 
-test.describe('a file that is no usable video', () => {
+test.describe('a file that is not a usable video', () => {
   const files: [name: string, content: Buffer, sentence: RegExp][] = [
     [
       'notes.txt',
@@ -28,27 +28,27 @@ test.describe('a file that is no usable video', () => {
     });
   }
 
-  test('a file cut off before its first frame ends in a sentence', async ({ page }) => {
+  test('a file cut off before its first frame is explained in a sentence', async ({ page }) => {
     await openHeadlessPage(page, fixture('short.mp4'));
     await addVideoMaker(page);
     await page.evaluate(() => window.videoMaker.cutBytes(0.005));
     expect((await outcomeOf(page)).problem).toMatch(/cut off or damaged/);
   });
 
-  test('sound alone ends in a sentence', async ({ page }) => {
+  test('a file with sound alone is explained in a sentence', async ({ page }) => {
     await openHeadlessPage(page, fixture('short.mp4'));
     await addVideoMaker(page);
     await page.evaluate(() => window.videoMaker.makeSoundOnly());
     expect((await outcomeOf(page)).problem).toMatch(/"sound.webm" holds sound only/);
   });
 
-  test('a format that the browser does not know is named, with what to do', async ({ page }) => {
+  test('a format that the browser does not know is named, with a way out', async ({ page }) => {
     await openHeadlessPage(page, fixture('mpeg4-part2.mp4'));
     expect((await outcomeOf(page)).problem).toMatch(/can't show the video's format \(mp4v[^)]*\).*H\.264/);
   });
 });
 
-test('a file cut off in the middle is measured as far as it goes, and says so', async ({ page }) => {
+test('a file cut off in the middle is measured as far as it goes, with a note', async ({ page }) => {
   await openHeadlessPage(page, fixture('short.mp4'));
   await addVideoMaker(page);
   await page.evaluate(() => window.videoMaker.cutBytes(0.5));
@@ -60,7 +60,7 @@ test('a file cut off in the middle is measured as far as it goes, and says so', 
   expect(completeRepetitions(recording)).toHaveLength(1);
 });
 
-test('a file damaged in the middle is measured up to there, and says so', async ({ page }) => {
+test('a file damaged in the middle is measured up to the damage, with a note', async ({ page }) => {
   await openHeadlessPage(page, fixture('short.mp4'));
   await addVideoMaker(page);
   await page.evaluate(() => window.videoMaker.spoilBytes(0.5, 0.7));
@@ -72,7 +72,7 @@ test('a file damaged in the middle is measured up to there, and says so', async 
   expect(completeRepetitions(recording)).toHaveLength(1);
 });
 
-test('a video without a person says that nobody was found', async ({ page }) => {
+test('a video without a person is reported as having nobody in it', async ({ page }) => {
   await openHeadlessPage(page, fixture('short.mp4'));
   await addVideoMaker(page);
   await page.evaluate(() => window.videoMaker.makeEmptyScene(30));

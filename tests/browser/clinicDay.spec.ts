@@ -1,13 +1,13 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
-import { clinicSets, practice, repetitionsEach, turningMs } from '../support/browser/clinicDay';
+import { clinicSessions, clinicSets, repetitionsEach, turningMs } from '../support/browser/clinicDay';
 import { readPrint } from '../support/browser/readPrint';
 import { saveSessions } from '../support/browser/saveSessions';
 
 /** From the press to the last of twelve recordings read; other programs may take the processor meanwhile, ms. */
 const listedWithinMs = 6000;
 
-// One practice for all: it is made once, and each test goes on where the one before left it.
+// One clinic day for all tests: each test continues where the one before left it.
 test.describe.configure({ mode: 'serial' });
 
 let page: Page;
@@ -73,16 +73,16 @@ async function backToList() {
   await expect(sessions().first()).toBeVisible();
 }
 
-test('twelve sessions of 75 repetitions are listed within seconds, and those that need a look say why', async () => {
+test('twelve sessions of 75 repetitions are listed within seconds, each with why it needs a look', async () => {
   const fromMs = Date.now();
   await page.getByRole('button', { name: 'Kept sessions' }).click();
-  await expect(sessions()).toHaveCount(practice.length);
+  await expect(sessions()).toHaveCount(clinicSessions.length);
   // The last one read is the oldest.
   await expect(sessions().filter({ hasText: '13 Mar 2026' })).toContainText('nothing stands out');
   const listedMs = Date.now() - fromMs;
   process.stdout.write(`    twelve sessions listed in ${listedMs} ms\n`);
   expect(listedMs).toBeLessThan(listedWithinMs);
-  for (const { exercises, flags } of practice) {
+  for (const { exercises, flags } of clinicSessions) {
     const [, month, day] = `-${exercises[0]!.day}`.split('-');
     const name = `${Number(day)} ${month === '04' ? 'Apr' : 'Mar'} 2026`;
     const session = sessions().filter({ hasText: name });
@@ -93,7 +93,7 @@ test('twelve sessions of 75 repetitions are listed within seconds, and those tha
   await expectNoSeriousFault();
 });
 
-test('the table of 75 goes by keyboard, is sorted and is filtered', async () => {
+test('the table of 75 rows works by keyboard, and can be sorted and filtered', async () => {
   await openSet('20 Apr 2026');
   await expect(page.getByLabel('The measured video')).toBeVisible();
   await expect(glance()).toContainText(`${repetitionsEach} of ${repetitionsEach}`);
@@ -135,7 +135,7 @@ test('the table of 75 goes by keyboard, is sorted and is filtered', async () => 
   await expectNoSeriousFault();
 });
 
-test('of 75 rows those in sight stand in the document; keys lead to all of them, and paper lists them all', async () => {
+test('of 75 rows only those in view are rendered, keys reach all of them, and all are printed', async () => {
   await selectRepetition(1);
   await selectedRow().focus();
   for (let place = 1; place <= repetitionsEach; place++) {
@@ -182,7 +182,7 @@ async function printedTimes(): Promise<string[]> {
   return times;
 }
 
-test('a limit that is moved judges all 75 again, says how many verdicts changed, and is taken back', async () => {
+test('moving a limit judges all 75 again, says how many verdicts changed, and can be undone', async () => {
   const inward = limits().getByRole('textbox', { name: 'Inward, degrees' });
   const outOfLine = () => counts().filter({ hasText: 'out of line' });
   await expect(outOfLine()).toHaveText('15 out of line');
@@ -199,7 +199,7 @@ test('a limit that is moved judges all 75 again, says how many verdicts changed,
   await expect(limits()).toContainText('The default.');
 });
 
-test('a correction changes the table, survives a reload, and is taken back', async () => {
+test('a correction changes the table, survives a reload, and can be undone', async () => {
   await selectRepetition(6);
   await page.getByRole('button', { name: 'Correct', exact: true }).click();
   await page.getByRole('menuitem', { name: /^Exclude/ }).click();
@@ -224,7 +224,7 @@ test('a correction changes the table, survives a reload, and is taken back', asy
   await expect(rowAt(6)).not.toContainText('excluded');
 });
 
-test('left stands beside right, and last month beside today, in step', async () => {
+test('left plays next to right, and last month next to today, in step', async () => {
   await selectRepetition(1);
   await page.getByRole('tab', { name: 'Cues' }).click();
   await page.getByRole('button', { name: 'Compare two' }).click();
@@ -234,8 +234,8 @@ test('left stands beside right, and last month beside today, in step', async () 
   const videos = dialog.getByLabel('The measured video');
   const timesS = () =>
     videos.evaluateAll((all) => all.map((video) => (video as HTMLVideoElement).currentTime));
-  const [today, left] = practice[0]!.exercises;
-  const lastMonth = practice[2]!.exercises[0];
+  const [today, left] = clinicSessions[0]!.exercises;
+  const lastMonth = clinicSessions[2]!.exercises[0];
   /** Both pictures show the turning point of the second repetition, each at its own time. */
   const expectInStep = async (other: typeof today) => {
     await repetition('Left').selectOption('Repetition 2');

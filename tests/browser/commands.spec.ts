@@ -9,14 +9,14 @@ const good = ['--task', 'split-stance-sit-to-stand', '--side', 'right'];
 
 // What is refused without a look at the video is in tests/unit/commands/refusals.test.ts.
 test.describe('measure', () => {
-  test('refuses a file that is no video in one line', async () => {
+  test('refuses a file that is not a video, in one line', async () => {
     const { code, stdout, stderr } = await runCommandLine('measure', [fixture('README.md'), ...good]);
     expect(stderr.trimEnd().split('\n')).toHaveLength(1);
     expect(stderr).toMatch(/^"README.md" is not a video/);
     expect([code, stdout]).toEqual([2, '']);
   });
 
-  test('refuses a video without a person in one line', async ({ page }) => {
+  test('refuses a video without a person, in one line', async ({ page }) => {
     const outputPath = (name: string) => test.info().outputPath(name);
     await openHeadlessPage(page, short);
     await addVideoMaker(page);
@@ -47,7 +47,7 @@ test.describe('measure', () => {
 });
 
 test.describe('validate', () => {
-  test('holds each clip against its truth', async () => {
+  test('compares each clip with its truth', async () => {
     const outputPath = (name = '') => test.info().outputPath(name);
     const folder = outputPath('clips');
     mkdirSync(folder, { recursive: true });
@@ -62,7 +62,7 @@ test.describe('validate', () => {
       out,
     ]);
     expect([code, stderr]).toEqual([0, '']);
-    expect(stdout).toContain('alone.mp4 is skipped: there is no alone.truth.json beside it.');
+    expect(stdout).toContain('alone.mp4 is skipped: there is no alone.truth.json next to it.');
     expect(stdout).toMatch(/short\.mp4 +│ +0° │ +2\/2 /);
     const { clips, summary } = JSON.parse(readFileSync(out, 'utf8'));
     expect(clips).toHaveLength(1);

@@ -159,8 +159,8 @@ async function goAllTheWay(clinic: Page, page: Page): Promise<void> {
   await expect(clinic.getByLabel('The measured video')).toBeVisible();
 }
 
-// The network is gone after the first visit, since nothing of all this may need it.
-test('goes from the therapist’s link to the summary, and back sealed, with the same numbers', async ({
+// The server is closed after the first visit, since none of this may need it.
+test('a patient goes from the therapist’s link to the summary, and the sealed session returns with the same numbers', async ({
   browser,
 }) => {
   const folder = copyWithSmallNetwork();
@@ -179,7 +179,7 @@ test('goes from the therapist’s link to the summary, and back sealed, with the
   await goAllTheWay(clinic, patient);
 });
 
-test('a camera that ends in the middle of a set loses nothing, a killed tab at most two seconds', async ({
+test('a camera that stops during a set loses nothing, and a killed tab at most two seconds', async ({
   baseURL,
   page: first,
 }) => {
@@ -205,10 +205,10 @@ test('a camera that ends in the middle of a set loses nothing, a killed tab at m
   await next.goto('./');
   await press(next, 'Record yourself');
   await expect(next.getByText('A set was interrupted')).toBeVisible();
-  const told = await next.getByText(/\d+ seconds of it are there/).innerText();
-  const keptS = Number(/(\d+) seconds of it/.exec(told)![1]);
-  process.stdout.write(`    of ${recordedS.toFixed(1)} s recorded, ${keptS} s are there\n`);
-  // The seconds are told without their fractions.
+  const offer = await next.getByText(/\d+ seconds were saved/).innerText();
+  const keptS = Number(/(\d+) seconds were/.exec(offer)![1]);
+  process.stdout.write(`    of ${recordedS.toFixed(1)} s recorded, ${keptS} s were saved\n`);
+  // The offer shows whole seconds.
   expect(recordedS - keptS).toBeLessThan(mostLostS + 0.5);
   await press(next, 'Keep it');
   await expect(next.getByText('A set was interrupted')).toBeHidden();
@@ -224,21 +224,23 @@ test('a camera that ends in the middle of a set loses nothing, a killed tab at m
   await expect(sets.last()).toContainText('the page was closed');
 });
 
-test('a camera that is refused is told of, with every way out', async ({ baseURL, page: first }) => {
+test('a refused camera is explained, with every way out', async ({ baseURL, page: first }) => {
   const page = await openFilmed(first, baseURL!);
   await page.context().clearPermissions();
   await toCamera(page);
   await press(page, 'Switch the camera on');
-  const told = page.getByText(/The camera was not allowed\./);
-  await expect(told).toBeVisible();
-  await expect(told).toContainText(wayOut);
+  const problem = page.getByText(/The camera was not allowed\./);
+  await expect(problem).toBeVisible();
+  await expect(problem).toContainText(wayOut);
   await expect(page.getByRole('button', { name: 'Open a recorded video' })).toBeVisible();
   await page.context().grantPermissions(['camera']);
   await press(page, 'Try again');
   await expect(page.getByRole('button', { name: 'Begin' })).toBeVisible();
 });
 
-test('where the browser refuses to keep anything, it is said and work continues', async ({ baseURL }) => {
+test('where the browser refuses to store anything, the screen says so and work continues', async ({
+  baseURL,
+}) => {
   const folder = mkdtempSync(join(tmpdir(), 'overfoot-profile-'));
   mkdirSync(join(folder, 'Default'));
   const refuse = { profile: { default_content_setting_values: { cookies: 2 } } };

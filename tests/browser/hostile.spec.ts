@@ -19,7 +19,7 @@ async function expectText(page: Page) {
   expect(await hasRun(page)).toBe(false);
 }
 
-test('script in every text of a plan is shown as text, on the screen and on paper', async ({ page }) => {
+test('a script in any text of a plan is shown as text, on the screen and on paper', async ({ page }) => {
   const example = parsePlan(readFileSync(`${projectRoot}fixtures/example.plan.json`, 'utf8'));
   const plan = {
     ...example,
@@ -36,7 +36,7 @@ test('script in every text of a plan is shown as text, on the screen and on pape
   await expectText(page);
 });
 
-test('script in what the therapist writes is shown as text, on the printed plan too', async ({ page }) => {
+test('a script in what the therapist writes is shown as text, on the printed plan too', async ({ page }) => {
   await page.goto('./');
   await page.getByRole('button', { name: 'Write a plan' }).click();
   await page.getByLabel('Patient’s pseudonym').fill(script);
@@ -47,7 +47,7 @@ test('script in what the therapist writes is shown as text, on the printed plan 
   await expectText(page);
 });
 
-test('script in every text of a sent session is shown as text: in the list, the review and its tables', async ({
+test('a script in any text of a sent session is shown as text in the list, review and tables', async ({
   page,
 }) => {
   const [first] = demoSessions();

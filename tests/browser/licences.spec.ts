@@ -1,7 +1,7 @@
 import { expect, test } from '@playwright/test';
 import packageJson from '../../package.json' with { type: 'json' };
 
-test('the licences of everything that is shipped can be read from the start screen', async ({ page }) => {
+test('the start screen leads to the licences of everything that is shipped', async ({ page }) => {
   await page.goto('./');
   const opened = page.waitForEvent('popup');
   await page.getByRole('link', { name: 'Licences' }).click();

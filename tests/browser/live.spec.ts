@@ -33,7 +33,7 @@ async function openIn(browser: Browser, address: string, before?: (page: Page) =
   return page;
 }
 
-test.describe('a camera that can not be used ends in a sentence with a way out', () => {
+test.describe('a camera that cannot be used is explained in a sentence with a way out', () => {
   test('refused', async ({ baseURL }) => {
     const args = [...browserSwitches, '--use-fake-device-for-media-stream'];
     const browser = await chromium.launch({ executablePath: findBrowser(), args });
@@ -48,7 +48,7 @@ test.describe('a camera that can not be used ends in a sentence with a way out',
     }
   });
 
-  test('not there', async ({ baseURL, context, page }) => {
+  test('missing', async ({ baseURL, context, page }) => {
     await context.grantPermissions(['camera']);
     await page.goto(new URL('tools/headless/headless.html', baseURL).href);
     await page.waitForFunction(() => 'headlessPage' in window);
@@ -57,7 +57,7 @@ test.describe('a camera that can not be used ends in a sentence with a way out',
     expect(problem).toContain(wayOut);
   });
 
-  test('on a page that is not secure', async ({ baseURL, page }) => {
+  test('on an insecure page', async ({ baseURL, page }) => {
     // The same server by an address that browsers do not take for this device's own.
     await page.goto(new URL('tools/headless/headless.html', baseURL!.replace('127.0.0.1', '0.0.0.0')).href);
     await page.waitForFunction(() => 'headlessPage' in window);
@@ -92,7 +92,7 @@ test.describe('counting along with the camera', () => {
     ],
   ];
   for (const [way, before] of ways) {
-    test(`counts and judges, once each, what the review finds in the same frames, ${way}`, async ({
+    test(`counts and judges each repetition that the review finds in the same frames once, ${way}`, async ({
       baseURL,
       page,
     }) => {

@@ -41,7 +41,7 @@ const foundOnDisk = (page: Page, words: readonly string[]) =>
     return words.filter((word) => text.includes(word));
   }, words);
 
-test('a lock seals sessions, videos and keys; the passphrase alone brings them back', async ({ page }) => {
+test('a lock seals sessions, videos and keys, and only the passphrase opens them', async ({ page }) => {
   await saveSessions(page, demoSessions());
   await page.goto('./');
   await openKeptSessions(page);
@@ -92,7 +92,7 @@ test('a lock seals sessions, videos and keys; the passphrase alone brings them b
   expect(await foundOnDisk(page, secrets)).toEqual(secrets);
 });
 
-test('a lost passphrase leaves the way to begin anew; another open tab keeps the lock off', async ({
+test('a lost passphrase leaves the way to start afresh, and another open tab prevents locking', async ({
   page,
   context,
 }) => {

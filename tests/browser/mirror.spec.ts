@@ -105,7 +105,7 @@ function plumbLine(): Promise<number> {
   });
 }
 
-test('the mirror shows the leg with a plumb line and the knee in its lane, and rings only where it is asked to', async () => {
+test('the mirror shows the leg, a plumb line and the knee’s lane, and plays a tone only if asked to', async () => {
   await openMirror();
   await expect(words()).toHaveText('In the lane', { timeout: onceMs });
   // From foot to hip a person takes up a good third of this picture's height.
@@ -149,7 +149,7 @@ test('nothing that the mirror saw is stored', async () => {
   expect(await stored()).toEqual([]);
 });
 
-test('what is recorded on request stays in memory: it is measured, saved or dropped', async () => {
+test('what is recorded on request stays in memory, to be measured, saved or dropped', async () => {
   test.setTimeout(180_000);
   await openMirror();
   await expect(words()).toHaveText('In the lane', { timeout: onceMs });

@@ -31,7 +31,7 @@ test('Back and Forward move between the screens that were shown', async ({ page 
   await expect(review(page)).toBeVisible();
 });
 
-test('a reload comes back to the same screen; a review, to where it was opened from', async ({ page }) => {
+test('a reload returns to the same screen, and from a review to where it was opened', async ({ page }) => {
   await openKeptSet(page);
   await page.reload();
   await expect(kept(page)).toBeVisible();
@@ -44,7 +44,7 @@ test('a reload comes back to the same screen; a review, to where it was opened f
   await expect(page.getByLabel('Patient’s pseudonym')).toBeVisible();
 });
 
-test('leaving a review whose changes are not saved asks first', async ({ page }) => {
+test('leaving a review with unsaved changes asks first', async ({ page }) => {
   await page.goto('./');
   await page.getByRole('button', { name: 'Open the example' }).click();
   await expect(review(page)).toBeVisible();

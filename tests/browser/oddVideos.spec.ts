@@ -36,7 +36,7 @@ function expectOnPath({ widthPx, heightPx, timesMs, xPx, yPx }: MarkTrack): void
   expect(Math.max(...offPx)).toBeLessThan(withinPx);
 }
 
-test.describe('each frame is read at its time, upright and to scale', () => {
+test.describe('each frame is read at its own time, upright and to scale', () => {
   const recipes: [name: string, recipe: MarkedRecipe][] = [
     ['in landscape', { size: { width: 1280, height: 720 } }],
     ['in a square', { size: { width: 720, height: 720 } }],
@@ -61,7 +61,7 @@ test.describe('each frame is read at its time, upright and to scale', () => {
     });
   }
 
-  test('where the frames come unevenly', async ({ page }) => {
+  test('where frames are unevenly spaced', async ({ page }) => {
     const track = await trackMarked(page, { uneven: true });
     expect(track.timesMs).toHaveLength(96); // 144 less every third
     const gapsMs = track.timesMs
@@ -71,7 +71,7 @@ test.describe('each frame is read at its time, upright and to scale', () => {
     expectOnPath(track);
   });
 
-  test('where the first frame comes late', async ({ page }) => {
+  test('where the first frame is late', async ({ page }) => {
     const track = await trackMarked(page, { startS: 0.7 });
     expect(track.timesMs).toHaveLength(144);
     expect(track.timesMs[0]).toBeCloseTo(700, -1);
@@ -112,7 +112,7 @@ test.describe('the network reads the same movement', () => {
   const bandsDeg = (recording: MeasuredRecording) =>
     [plain, recording].map((one) => completeRepetitions(one)[0]!.ranges['knee-angle'].max!.band);
 
-  test('once in the plain part', () => {
+  test('in the plain recording, without a note', () => {
     expect(plain.pipeline.frames).toBe(144);
     expect(plain.notes).toEqual([]);
     expect(plain.shortfall).toBeNull();
@@ -126,7 +126,7 @@ test.describe('the network reads the same movement', () => {
     expect(Math.abs(onlyPeakDeg(recording) - plainPeakDeg)).toBeLessThan(5);
   });
 
-  test('at 10 frames a second within both errors, and notes that there are few', async ({ page }) => {
+  test('at 10 frames a second within both errors, with a note on the low rate', async ({ page }) => {
     const recording = await measureRemade(page, { frameRateHz: 10 });
     expect(recording.pipeline.frames).toBe(48);
     expect(recording.notes.map(({ kind }) => kind)).toEqual(['few-frames']);
@@ -143,7 +143,7 @@ test.describe('the network reads the same movement', () => {
     expect(recording.notes).toEqual([]);
   });
 
-  test('but measures nothing where the legs are out of the picture', async ({ page }) => {
+  test('and measures nothing where the legs are out of the picture', async ({ page }) => {
     const recording = await measureRemade(page, {
       size: { width: 540, height: 580 },
       place: { x: 0, y: 0, width: 540, height: 960 },

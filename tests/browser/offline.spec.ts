@@ -10,7 +10,7 @@ test.use({ serviceWorkers: 'allow', bypassCSP: false });
 const keptLine = (page: Page) => page.getByText('opens without one');
 const rows = (page: Page) => page.getByRole('grid', { name: 'Repetitions' }).getByRole('rowheader');
 
-test('after one visit everything works without a network, the tracking of a video too', async ({ page }) => {
+test('after one visit everything works without a network, tracking a video included', async ({ page }) => {
   const server = await serveBuild();
   await page.goto(server.url);
   await expect(keptLine(page)).toBeVisible({ timeout: 60_000 });
@@ -31,10 +31,7 @@ test('after one visit everything works without a network, the tracking of a vide
   await expect(page.locator('body')).toContainText('Copyright The Overfoot authors');
 });
 
-test('a newer version waits until it is asked for, and until no other tab is open', async ({
-  page,
-  context,
-}) => {
+test('a newer version waits until it is asked for and no other tab is open', async ({ page, context }) => {
   const folder = mkdtempSync(join(tmpdir(), 'overfoot-newer-'));
   cpSync(join(projectRoot, 'dist'), folder, { recursive: true });
   const server = await serveBuild(folder);

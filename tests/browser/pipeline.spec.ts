@@ -34,7 +34,7 @@ function shownTimesMs(page: Page, wantedMs: number[]): Promise<number[]> {
   }, wantedMs);
 }
 
-test.describe('a browser that decodes video in its element only', () => {
+test.describe('a browser that only decodes video in a video element', () => {
   test('gives the same frames and repetitions', async ({ page, context }) => {
     await openHeadlessPage(page, fixture('short.mp4'));
     const decoded = await measured(page);
@@ -65,7 +65,7 @@ test.describe('a browser that decodes video in its element only', () => {
 
 test.describe('frame times', () => {
   for (const startS of [0, 0.7]) {
-    test(`are those of the video element where the first frame comes at ${startS} s`, async ({ page }) => {
+    test(`are those of the video element where the first frame is at ${startS} s`, async ({ page }) => {
       await openHeadlessPage(page, fixture('short.mp4'));
       await addVideoMaker(page);
       await page.evaluate((asked) => window.videoMaker.remake(asked), { toS: 0.8, startS });
@@ -123,19 +123,19 @@ test.describe('the pose worker', () => {
     expect(inTwo!.yPx).toEqual(inOne!.yPx);
   });
 
-  test('that cannot start ends in a sentence', async ({ page }) => {
+  test('that cannot start is explained in a sentence', async ({ page }) => {
     await page.route('**/poseWorker*', (route) => route.abort());
     await openHeadlessPage(page, fixture('short.mp4'));
     await expect(outcomeOf(page)).rejects.toThrow('The pose worker could not start or has stopped');
   });
 
-  test('whose weights cannot be loaded ends in a sentence', async ({ page }) => {
+  test('whose weights cannot be loaded is explained in a sentence', async ({ page }) => {
     await page.route('**/models/**', (route) => route.abort());
     await openHeadlessPage(page, fixture('short.mp4'));
     await expect(outcomeOf(page)).rejects.toThrow(/pose network's files could not be loaded/);
   });
 
-  test('that breaks down on the way ends in a sentence, and the next recording starts a new one', async ({
+  test('that crashes is explained in a sentence, and the next recording starts a new one', async ({
     page,
   }) => {
     await openHeadlessPage(page, fixture('short.mp4'));

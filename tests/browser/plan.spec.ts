@@ -23,7 +23,7 @@ const serious = async (page: Page) => {
   return violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
 };
 
-test('a plan is written by keyboard, says what makes no sense, is undone, kept over a reload, and saved', async ({
+test('a plan can be written by keyboard, undone and saved, survives a reload, and reports what makes no sense', async ({
   page,
 }) => {
   await openPlanScreen(page);
@@ -73,7 +73,7 @@ test('a plan is written by keyboard, says what makes no sense, is undone, kept o
   expect((await download).suggestedFilename()).not.toMatch(/otter/i);
 });
 
-test('the link shows what the plan asks before anything is kept, and leaves the address', async ({
+test('the link shows what the plan asks before anything is kept, and disappears from the address', async ({
   page,
   browser,
   baseURL,
@@ -105,10 +105,7 @@ test('the link shows what the plan asks before anything is kept, and leaves the 
   await context.close();
 });
 
-test('the code that is shown, and the file that is saved, open as the same plan on another device', async ({
-  page,
-  browser,
-}) => {
+test('the QR code and the saved file open as the same plan on another device', async ({ page, browser }) => {
   await openPlanScreen(page);
   await page.getByLabel('Patient’s pseudonym').fill('Grey Otter 3');
   await page.getByLabel('Your own words to the patient').fill('Slowly, and never into pain.');
@@ -155,7 +152,7 @@ test('the code that is shown, and the file that is saved, open as the same plan 
   await device.close();
 });
 
-test('the focus goes with a task that is moved, and to its neighbour when it is removed', async ({
+test('the focus follows a task that is moved, and goes to its neighbour when it is removed', async ({
   page,
 }) => {
   await openPlanScreen(page);
@@ -191,7 +188,7 @@ test('the focus goes with a task that is moved, and to its neighbour when it is 
   await expect(button('Add a task')).toBeFocused();
 });
 
-test('the panel of a task says when its faults show, what its dose leads to, and where its limits come from', async ({
+test('the panel of a task says when faults show, what the dose builds up to, and where limits come from', async ({
   page,
 }) => {
   await page.setViewportSize({ width: 390, height: 844 });

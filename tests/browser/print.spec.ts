@@ -20,7 +20,7 @@ const roundingPt = 0.5;
 const drawingsOfTask = 4;
 const fillings = ['brief', 'full'] as const;
 
-/** A plan with the first so many tasks of the library; 'brief' as they come, 'full' with all that can be said. */
+/** A plan with the first few tasks of the library; 'brief' as they are, 'full' with every field filled in. */
 function planOf(tasks: number, filling: (typeof fillings)[number]): PlanDraft {
   const items = libraryIds.slice(0, tasks).map((id) => ({ ...newItem(id), sides: ['left' as const] }));
   if (filling === 'brief') return { ...newDraft(), patient: 'Grey Otter 3', items };
@@ -78,9 +78,7 @@ const squeezed = (text: string) => text.replaceAll(/\s/g, '');
 
 const plans = libraryIds.flatMap((_, index) => fillings.map((filling) => ({ tasks: index + 1, filling })));
 for (const { tasks, filling } of plans) {
-  test(`a plan of ${tasks}, ${filling}, is printed whole, and nothing over anything else`, async ({
-    page,
-  }) => {
+  test(`a plan of ${tasks}, ${filling}, is printed in full, and nothing overlaps`, async ({ page }) => {
     const draft = planOf(tasks, filling);
     await openPlan(page, draft);
     const print = readPrint(await page.pdf(paper));
@@ -104,7 +102,7 @@ for (const { tasks, filling } of plans) {
   });
 }
 
-test('the sheet fits the width of the paper, its parts one below the other', async ({ page }) => {
+test('the sheet fits the width of the paper, with its parts below each other', async ({ page }) => {
   await page.setViewportSize(paperPx);
   await openPlan(page, planOf(libraryIds.length, 'full'));
   await page.emulateMedia({ media: 'print' });

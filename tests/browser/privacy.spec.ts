@@ -9,7 +9,7 @@ const trackingTimeoutMs = 80_000;
 interface Watch {
   /** Every address that page and worker asked for, or opened a connection to. */
   requests: string[];
-  /** What the page's policy refused, as the page was told. */
+  /** What the page's policy refused, as reported to the page. */
   violations: string[];
   /** Everything that was written to the console, by page or worker. */
   console: string[];
@@ -52,7 +52,7 @@ async function download(page: Page, press: () => Promise<void>) {
 
 test.use({ bypassCSP: false });
 
-test('looking at the example, tracking a clip and saving: nothing leaves the device', async ({
+test('nothing leaves the device while the example is viewed, a clip tracked and a recording saved', async ({
   page,
   context,
   baseURL,
@@ -101,7 +101,7 @@ test('looking at the example, tracking a clip and saving: nothing leaves the dev
   );
 });
 
-test('what runs threads in WebAssembly may do so', async ({ page, context }) => {
+test('WebAssembly may run threads', async ({ page, context }) => {
   const seen = await watch(context);
   await tellCores(page, 4);
   await page.goto('./');
@@ -111,10 +111,7 @@ test('what runs threads in WebAssembly may do so', async ({ page, context }) => 
   expect(refusals(seen)).toEqual([]);
 });
 
-test('a script that got in could neither send anything nor start another script', async ({
-  page,
-  context,
-}) => {
+test('an injected script can neither send anything nor start another script', async ({ page, context }) => {
   const seen = await watch(context);
   await page.goto('./');
   const outcome = await page.evaluate(async () => {

@@ -34,7 +34,7 @@ async function seriousFaults(page: Page): Promise<string[]> {
     .map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`);
 }
 
-test('a repetition is excluded by keyboard alone, kept through a reload, and taken back', async ({
+test('a repetition can be excluded by keyboard alone, stays excluded after a reload, and can be included again', async ({
   page,
 }) => {
   await saveSessions(page, demoSessions());
@@ -61,7 +61,7 @@ test('a repetition is excluded by keyboard alone, kept through a reload, and tak
   await expect(rows(page).nth(2)).toContainText('excluded: Stumbled.');
 });
 
-test('start and end are moved on the plot, a joint in the picture, and the numbers follow', async ({
+test('the numbers follow when start and end are moved on the plot, and a joint in the picture', async ({
   page,
 }) => {
   await openExample(page);
@@ -89,7 +89,7 @@ test('start and end are moved on the plot, a joint in the picture, and the numbe
   await expect.poll(() => facts.innerText()).not.toBe(before);
 });
 
-test('the table is sorted and filtered, and keys follow its order', async ({ page }) => {
+test('the table can be sorted and filtered, and keys follow its order', async ({ page }) => {
   await openExample(page);
   await page.getByRole('columnheader', { name: 'Peak angle' }).click();
   await page.getByRole('columnheader', { name: 'Peak angle' }).click();
@@ -103,7 +103,7 @@ test('the table is sorted and filtered, and keys follow its order', async ({ pag
   await expect(rows(page)).toHaveCount(1);
 });
 
-test('a repetition is looped slowly, and cues are proposed and shown large', async ({ page }) => {
+test('a repetition can be looped slowly, and cues are proposed and shown large', async ({ page }) => {
   await openExample(page);
   await rows(page).nth(1).click();
   await page.keyboard.press('s');
@@ -126,7 +126,7 @@ test('a repetition is looped slowly, and cues are proposed and shown large', asy
   await expect(page.getByRole('dialog')).toBeHidden();
 });
 
-test('two repetitions stand beside each other in step', async ({ page }) => {
+test('two repetitions play side by side in step', async ({ page }) => {
   await openExample(page);
   await page.getByRole('tab', { name: 'Cues' }).click();
   await page.getByRole('button', { name: 'Compare two' }).click();
@@ -146,9 +146,7 @@ test('two repetitions stand beside each other in step', async ({ page }) => {
   await expect(dialog).toBeHidden();
 });
 
-test('the live mirror says what to do before it asks for the camera, and has a way back', async ({
-  page,
-}) => {
+test('the live mirror says what to do before it asks for the camera, and can be left', async ({ page }) => {
   await openExample(page);
   await page.getByRole('tab', { name: 'Cues' }).click();
   await page.getByRole('button', { name: 'Live mirror' }).click();
@@ -182,7 +180,7 @@ test('a repetition is shown to the patient straight from its numbers, with its c
   await expect(page.getByText('Not saved yet: save the recording')).toBeVisible();
 });
 
-test('limits set by hand hold for the patient’s next session of that task and side, and never for one that was reviewed', async ({
+test('limits set by hand apply to the patient’s next sets of that task and side, and never to reviewed ones', async ({
   page,
 }) => {
   // Two sets of an invented patient, the same joints in both.
@@ -233,7 +231,7 @@ test('limits set by hand hold for the patient’s next session of that task and 
   await expect(limits).toContainText('Carried over from the session of Apr 3, 2026');
 });
 
-test('a limit of another measure is set by keyboard, judges all again, shows its column, and is taken back', async ({
+test('a limit of another measure is set by keyboard, judges all again, shows its column, and can be undone', async ({
   page,
 }) => {
   await saveSessions(page, demoSessions());
@@ -267,7 +265,7 @@ test('a limit of another measure is set by keyboard, judges all again, shows its
   await expect(named.first()).toBeVisible();
 });
 
-test('the review and the kept sessions have no serious fault of accessibility', async ({ page }) => {
+test('the review and the kept sessions have no serious accessibility fault', async ({ page }) => {
   await saveSessions(page, demoSessions());
   await page.goto('./');
   await page.getByRole('button', { name: 'Kept sessions' }).click();

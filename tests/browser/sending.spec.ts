@@ -66,17 +66,17 @@ async function sendNow(page: Page): Promise<Sealed> {
   };
 }
 
-/** Prepares a part and sends it; the size that was told of it, MB. */
-async function prepareAndSend(page: Page, name: string): Promise<{ sealed: Sealed; toldMb: number }> {
+/** Prepares a part and sends it; also gives the size that was shown, MB. */
+async function prepareAndSend(page: Page, name: string): Promise<{ sealed: Sealed; shownMb: number }> {
   await part(page, name).check({ force: true });
   const ready = page.getByLabel('What is sent of video 1');
   await expect(ready).toBeVisible({ timeout: longMs });
   await expect.poll(() => ready.evaluate((shown: HTMLVideoElement) => shown.videoHeight)).toBe(heightPx);
-  const told = await page
+  const shown = await page
     .locator('label')
     .filter({ has: part(page, name) })
     .innerText();
-  return { sealed: await sendNow(page), toldMb: Number(/, ([\d.]+) MB/.exec(told)![1]) };
+  return { sealed: await sendNow(page), shownMb: Number(/, ([\d.]+) MB/.exec(shown)![1]) };
 }
 
 type Rows = Pick<Region, 'topPx' | 'bottomPx'>;
@@ -187,8 +187,8 @@ test('the clinic sees no more of the video than the patient chose to send, in st
     `    sealed bytes: ${JSON.stringify(bytes)}; prepared in ${preparedS.toFixed(1)} s of a video of ${durationMs / 1000} s\n`,
   );
   // Told to a tenth; the seal adds to it.
-  for (const { sealed, toldMb } of [headless, flagged])
-    expect(Math.abs(sealed.buffer.length / 1e6 - toldMb)).toBeLessThan(0.06);
+  for (const { sealed, shownMb } of [headless, flagged])
+    expect(Math.abs(sealed.buffer.length / 1e6 - shownMb)).toBeLessThan(0.06);
   expect(bytes.flagged).toBeGreaterThan(bytes.bare);
   expect(bytes.flagged).toBeLessThan(bytes.whole / 2);
   expect(bytes.headless).toBeLessThan(bytes.whole * 1.5);

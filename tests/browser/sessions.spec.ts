@@ -21,14 +21,14 @@ const list = (page: Page) => page.getByRole('listbox', { name: 'Kept sessions by
 const sessions = (page: Page) => list(page).getByRole('option');
 const sets = (page: Page) => page.getByRole('grid', { name: 'Sets' }).getByRole('row');
 
-test('a new device keeps nothing, and the inbox says so', async ({ page }) => {
+test('a new device keeps nothing, and the list of kept sessions says so', async ({ page }) => {
   await openSessionsScreen(page);
   await expect(page.getByText('Nothing is kept on this device yet')).toBeVisible();
   await page.getByRole('button', { name: 'Back to the start' }).click();
   await expect(page.getByRole('heading', { name: 'See an example' })).toBeVisible();
 });
 
-test('visits stand by patient, newest first, each with what needs a look', async ({ page }) => {
+test('sessions are listed by patient, newest first, each with what needs a look', async ({ page }) => {
   await saveSessions(page, demoSessions('waiting'));
   await openSessionsScreen(page);
   await expect(list(page).getByRole('group')).toHaveCount(3);
@@ -55,7 +55,7 @@ test('visits stand by patient, newest first, each with what needs a look', async
   await expect(alone!).toContainText('Wed 1 Apr 2026');
 });
 
-test('the keyboard alone leads through visits and sets into the review with its video, and back', async ({
+test('the keyboard alone leads through sessions and sets into the review with its video, and back', async ({
   page,
 }) => {
   await saveSessions(page, demoSessions());
@@ -112,7 +112,7 @@ test('what the list says of a set agrees with its review', async ({ page }) => {
   }
 });
 
-test('a visit is deleted for good, videos too, after a question and a time to take it back', async ({
+test('a session is deleted for good, videos included, after a question and time to undo it', async ({
   page,
 }) => {
   await page.clock.install();
@@ -156,7 +156,7 @@ test('everything of a patient is deleted at once, and nothing of another', async
   expect(await countKept(page)).toEqual({ sessions: 1, recordings: 2, videos: 0 });
 });
 
-test('what was deleted is gone the next time, even where the page was left at once', async ({ page }) => {
+test('what was deleted is gone the next time, even if the page was left at once', async ({ page }) => {
   await page.clock.install();
   await saveSessions(page, demoSessions().slice(0, 2));
   await openSessionsScreen(page);
@@ -172,7 +172,7 @@ test('what was deleted is gone the next time, even where the page was left at on
 test.describe('on a phone', () => {
   test.use({ viewport: { width: 390, height: 844 }, hasTouch: true });
 
-  test('list and visit are shown one at a time, and nothing is cut off', async ({ page }) => {
+  test('list and session are shown one at a time, and nothing is cut off', async ({ page }) => {
     await saveSessions(page, demoSessions());
     await openSessionsScreen(page);
     await expect(sets(page)).toHaveCount(0);
@@ -187,7 +187,7 @@ test.describe('on a phone', () => {
   });
 });
 
-test('where the browser’s settings refuse storage, the inbox says so', async ({ baseURL }) => {
+test('where the browser’s settings refuse storage, the kept sessions say so', async ({ baseURL }) => {
   const folder = mkdtempSync(join(tmpdir(), 'overfoot-profile-'));
   mkdirSync(join(folder, 'Default'));
   const refuse = { profile: { default_content_setting_values: { cookies: 2 } } };
@@ -208,7 +208,7 @@ test('where the browser’s settings refuse storage, the inbox says so', async (
   }
 });
 
-test('a backup of everything brings another device to where the first one was', async ({
+test('a backup of everything restores the same state on another device', async ({
   page,
   browser,
   baseURL,
@@ -234,7 +234,10 @@ test('a backup of everything brings another device to where the first one was', 
   const choosing = other.waitForEvent('filechooser');
   await other.getByRole('button', { name: 'Open a backup' }).click();
   await (await choosing).setFiles(await download.path());
-  await expect(other.getByText(/It was checked in full, and nothing has been written yet/)).toBeVisible();
+  // Opening derives a key from the passphrase, which takes long by design.
+  await expect(other.getByText(/It was checked in full, and nothing has been written yet/)).toBeVisible({
+    timeout: 30_000,
+  });
   expect((await new AxeBuilder({ page: other }).analyze()).violations).toEqual([]);
   await other.getByRole('button', { name: 'Restore what is missing' }).click();
   await expect(other.getByText('Restored.')).toBeVisible();
@@ -251,7 +254,7 @@ test('a backup of everything brings another device to where the first one was', 
   await context.close();
 });
 
-test('storage says what old videos come to, and deletes them while results stay', async ({ page }) => {
+test('storage shows the size of old videos, and deletes them while results stay', async ({ page }) => {
   await saveSessions(page, demoSessions());
   await openSessionsScreen(page);
   await page.getByRole('button', { name: 'Storage' }).click();
@@ -269,7 +272,7 @@ test('storage says what old videos come to, and deletes them while results stay'
   expect(await countKept(page)).toEqual({ sessions: 3, recordings: 5, videos: 0 });
 });
 
-test('files that are dropped are opened one after another, each with what became of it', async ({ page }) => {
+test('dropped files are opened one after another, each with its outcome', async ({ page }) => {
   await openSessionsScreen(page);
   await page.evaluate(() => {
     const data = new DataTransfer();

@@ -74,9 +74,9 @@ function expectLittleLost(found: FoundClock, endMs: number, how: string): void {
     videoS: secondsLost(found.lastPictureMs, endMs),
     jointsS: secondsLost(found.lastRowMs, endMs),
   };
-  const told = Object.entries(lost).map(([name, seconds]) => `${name} ${seconds.toFixed(2)}`);
-  test.info().annotations.push({ type: `seconds lost: ${how}`, description: told.join(', ') });
-  process.stdout.write(`    seconds lost where the ${how} (${found.codec}): ${told.join(', ')}\n`);
+  const losses = Object.entries(lost).map(([name, seconds]) => `${name} ${seconds.toFixed(2)}`);
+  test.info().annotations.push({ type: `seconds lost: ${how}`, description: losses.join(', ') });
+  process.stdout.write(`    seconds lost where the ${how} (${found.codec}): ${losses.join(', ')}\n`);
   expect(lost.videoS).toBeLessThan(mostLostS);
   expect(lost.jointsS).toBeLessThan(mostLostS);
 }
@@ -102,7 +102,7 @@ for (const [how, afterMs, kill, opensAgain] of kills) {
 }
 
 for (const mimeType of recordingTypes.filter((type) => type.includes('codecs='))) {
-  test(`${mimeType} that is cut off in the middle of a picture can still be read`, async ({ page }) => {
+  test(`${mimeType} that is cut off within a picture can still be read`, async ({ page }) => {
     await openStoragePage(page);
     const isRecorded = await page.evaluate((type) => MediaRecorder.isTypeSupported(type), mimeType);
     test.skip(!isRecorded, 'This browser does not record it.');
@@ -176,9 +176,9 @@ test('an interrupted set is kept as a session that waits for its video', async (
   const next = await context.newPage();
   await openStoragePage(next);
   const kept = await next.evaluate(async (id) => {
-    const { openRepository, keepInterrupted, openFrameSource } = window.storagePage;
+    const { openRepository, recoverInterrupted, openFrameSource } = window.storagePage;
     const { repository } = await openRepository();
-    const recording = await keepInterrupted(id, { repository, openFrameSource });
+    const recording = await recoverInterrupted(id, { repository, openFrameSource });
     const { found } = await repository.interrupted();
     const facts = (await repository.recordings.find(id))?.facts;
     return { video: recording.video, frames: recording.observed.timesMs.length, facts, left: found.length };
@@ -195,7 +195,7 @@ test('an interrupted set is kept as a session that waits for its video', async (
 
 for (const isPrivate of [false, true]) {
   const where = isPrivate ? 'a private window' : 'an ordinary window';
-  test(`without room left in ${where}, recording ends with a sentence and what was kept stays`, async ({
+  test(`without room left in ${where}, recording ends with a sentence and what was saved stays`, async ({
     browser,
     baseURL,
   }) => {
@@ -230,7 +230,7 @@ function videoBytes(page: Page): Promise<number> {
   });
 }
 
-test('where the browser refuses storage, work continues and it is said that nothing lasts', async ({
+test('where the browser refuses storage, work continues and the screen says that nothing is kept', async ({
   baseURL,
 }) => {
   mkdirSync(join(folder, 'Default'));
@@ -252,10 +252,7 @@ test('where the browser refuses storage, work continues and it is said that noth
   expect(opened.plan).toBe('{}');
 });
 
-test('measuring again from the video goes on where it was when the page was killed', async ({
-  context,
-  page,
-}) => {
+test('measuring again from the video continues from where the page was killed', async ({ context, page }) => {
   await openStoragePage(page);
   // The example stands for a set that was tracked live; the small model for the default one, to save time.
   await page.evaluate(async (start) => {
@@ -282,17 +279,22 @@ test('measuring again from the video goes on where it was when the page was kill
           model: 'lite',
         } as const;
         const background = createBackgroundMeasuring(parts);
-        const told: number[] = [];
+        const progress: number[] = [];
         const enough = new Promise<void>((resolve) => {
           background.store.subscribe(({ current }) => {
-            if (current?.progress) told.push(current.progress.framesDone);
-            if ((told.at(-1) ?? 0) >= stopAfter) resolve();
+            if (current?.progress) progress.push(current.progress.framesDone);
+            if ((progress.at(-1) ?? 0) >= stopAfter) resolve();
           });
         });
         background.look();
         await Promise.race([enough, background.whenIdle()]);
         const kept = await repository.recordings.find(id);
-        return { first: told[0]!, last: told.at(-1)!, kept, problems: background.store.getState().problems };
+        return {
+          first: progress[0]!,
+          last: progress.at(-1)!,
+          kept,
+          problems: background.store.getState().problems,
+        };
       },
       { id: start.id, stopAfter },
     );

@@ -25,7 +25,7 @@ async function firstScripts(read: (path: string) => Promise<string>): Promise<Ma
 const weightOf = (texts: Iterable<string | Buffer>) =>
   [...texts].reduce((bytes, text) => bytes + gzipSync(text, { level: 9 }).length, 0);
 
-test('the first script is small, and so is what the start screen needs', async ({ page, request }) => {
+test('the first script is small, and so is all that the start screen needs', async ({ page, request }) => {
   const scripts = await firstScripts(async (path) => (await request.get(path)).text());
   expect(scripts.size).toBeGreaterThan(0);
   expect(weightOf(scripts.values())).toBeLessThanOrEqual(firstScriptAtMost);
@@ -47,7 +47,7 @@ test('the first script is small, and so is what the start screen needs', async (
   expect(bytes).toBeLessThanOrEqual(untilShownAtMost);
 });
 
-test('a screen that can not be fetched says so', async ({ page }) => {
+test('a screen that cannot be fetched is explained', async ({ page }) => {
   await page.route('**/assets/PlanScreen-*.js', (route) => route.abort());
   await page.goto('./');
   await page.getByRole('button', { name: 'Write a plan' }).click();

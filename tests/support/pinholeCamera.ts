@@ -5,11 +5,11 @@ export interface CameraSettings {
   heightPx: number;
   /** Focal length, px; the principal point is the middle of the picture. */
   focalPx: number;
-  /** Orbit round the person: positive = the camera stands towards the person's left. */
+  /** Orbit round the person: positive = the camera is on the person's left. */
   yawDeg: number;
   /** Positive = the camera looks up. */
   pitchDeg: number;
-  /** Positive = what stands upright leans to the right in the picture. */
+  /** Positive = what is upright leans to the right in the picture. */
   rollDeg: number;
   heightM: number;
   /** From the lens to the upright line through the person's place, along the floor. */
@@ -39,7 +39,7 @@ export interface PicturePoint {
 /**
  * A camera without a lens error that looks at the person's place, (0, 0, 0) on the floor.
  *
- * @returns  where a place in the room stands in the picture: px, x right, y down
+ * @returns  where a place in the room is in the picture: px, x right, y down
  */
 export function pinholeCamera(settings: CameraSettings): (place: Vector) => PicturePoint {
   const { focalPx, widthPx, heightPx, heightM, distanceM, offCentreM } = settings;

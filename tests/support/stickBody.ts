@@ -86,7 +86,7 @@ export function poseBody(posture: Posture, bodyHeightM: number): Body {
     put('knee', knee);
     const inFoot = (place: Vector) => plus(ankle, turn(bow(place, heelUpDeg), outward * toeOutDeg));
     put('heel', inFoot(vector(0, -0.024, -0.024)));
-    // The network marks the big toe, which stands inward of the foot's axis.
+    // The network marks the big toe, which is inward of the foot's axis.
     put('foot_index', inFoot(vector(-outward * 0.0193, -0.027, 0.105)));
 
     const shoulder = put('shoulder', inTrunk(vector(outward * p.halfShoulders, p.trunk, 0)));
@@ -142,7 +142,7 @@ function legOf(posture: Posture, side: Side): Record<'hip' | 'knee' | 'ankle', V
  * direction of the shank is turned from that of the thigh.
  *
  * @param joints  hip, knee, ankle with y up, in whichever plane the angle is asked for
- * @returns  degrees, -180 to 180, inward positive where the left leg stands at larger x
+ * @returns  degrees, -180 to 180, inward positive where the left leg is at larger x
  */
 export function inwardAngleDeg([hip, knee, ankle]: readonly { x: number; y: number }[], side: Side): number {
   const direction = (from: { x: number; y: number }, to: { x: number; y: number }) =>
@@ -152,7 +152,7 @@ export function inwardAngleDeg([hip, knee, ankle]: readonly { x: number; y: numb
   return side === 'left' ? wrapped : -wrapped;
 }
 
-/** The knee stands on the circle round the line hip to ankle, turned so far that the frontal angle is as wanted. */
+/** The knee is on the circle around the line from hip to ankle, turned so far that the frontal angle is as wanted. */
 function findKnee(hip: Vector, ankle: Vector, wantedDeg: number, side: Side): Vector {
   const circle = bendCircle(hip, ankle, proportions.thigh, proportions.shank, vector(0, 0, 1));
   const inward = side === 'left' ? -1 : 1;

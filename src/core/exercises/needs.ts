@@ -2,7 +2,7 @@
 export const needIds = ['clear-floor', 'support', 'chair', 'step', 'slide', 'ball'] as const;
 export type Need = (typeof needIds)[number];
 
-/** Each as it is told to the person: what, and what keeps it safe. Common practice, no source. */
+/** Each as a sentence for the person: what, and what keeps it safe. Common practice, no source. */
 export const needWords: Record<Need, { name: string; sentence: string }> = {
   'clear-floor': {
     name: 'Clear and dry floor',

@@ -11,7 +11,7 @@ export function decidingMeasure({ decidedBy, measures }: Decided): MeasureJudgem
   return measures.find(({ measure }) => measure === decidedBy)!;
 }
 
-/** The measure that tells most of a repetition: what its verdict rests on or, where that is missing, the knee angle. */
+/** The measure that says most about a repetition: what its verdict rests on or, where that is missing, the knee angle. */
 export function tellingMeasure(judgement: Decided): MeasureJudgement {
   const deciding = decidingMeasure(judgement);
   return deciding.extreme === null ? judgementOf(judgement, 'knee-angle') : deciding;

@@ -66,7 +66,7 @@ export function meanSquares(ratings: readonly (readonly number[])[]): MeanSquare
  * ICC(3,1) = (BMS - EMS) / (BMS + (k - 1) EMS)
  *
  * @param ratings  as for meanSquares
- * @returns  at most 1 = rated alike; around 0 or below = the rows can't be told apart
+ * @returns  at most 1 = rated alike; around 0 or below = the rows can't be distinguished
  * Missing: null where the ratings do not differ in a way that the form can divide up (its denominator is not
  * above 0)
  * @throws  RangeError as meanSquares

@@ -77,7 +77,7 @@ export function measureViewCues(scene: ViewScene, signs: readonly ViewSign[]): V
 
 /**
  * The yaw of the bends, carried over to this recording. A stance foot that points elsewhere than it did may
- * have turned with the body or been put down differently; the two can't be told apart, so the yaw follows it
+ * have turned with the body or been put down differently; the two can't be distinguished, so the yaw follows it
  * half of the way.
  */
 function bendsCue(scene: ViewScene, bends: BendsView): ViewCue {

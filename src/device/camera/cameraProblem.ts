@@ -14,7 +14,7 @@ export const cameraWayOut = "Or record with the device's own camera app and open
 
 const causes: Record<CameraProblemKind, string> = {
   refused:
-    'The camera was not allowed. Allow it for this page in the browser (the sign beside the address), and on a phone in ' +
+    'The camera was not allowed. Allow it for this page in the browser (the icon next to the address), and on a phone in ' +
     "the system's settings for the browser, then try again.",
   none: 'No camera was found. Plug one in or switch it on, then try again.',
   'in-use':
@@ -26,7 +26,7 @@ const causes: Record<CameraProblemKind, string> = {
     'The camera has stopped: it was unplugged, taken by a call or another program, or no longer allowed. What was ' +
     'recorded up to here is kept. Give the camera back, then try again.',
   'impossible-wish': 'The chosen camera is not there any more. Choose another one.',
-  unknown: 'The camera could not be started. Try again, or start the browser anew.',
+  unknown: 'The camera could not be started. Try again, or restart the browser.',
 };
 
 /** A camera that can't be used, with a sentence that says why and what to do. */

@@ -6,9 +6,9 @@ const sentences: Record<Exclude<RecordingProblemKind, 'not-kept'>, string> = {
     'open the file here.',
   'camera-ended':
     'The camera stopped giving pictures, so the recording ended. What was recorded until then is kept. Check the camera, ' +
-    'then begin the set anew.',
+    'then start the set again.',
   'recorder-failed':
-    'The browser’s recorder stopped. What was recorded until then is kept. Begin the set anew; if it happens again, ' +
+    'The browser’s recorder stopped. What was recorded until then is kept. Start the set again; if the recorder stops again, ' +
     'reload the page.',
 };
 

@@ -29,7 +29,7 @@ export function createDecodedSource(input: Input, track: InputVideoTrack, facts:
           } else sample.close();
         }
       } catch (error) {
-        if (lastMs >= 0) return; // A damaged end: what came before it is measured, and the count tells how much.
+        if (lastMs >= 0) return; // A damaged end: what came before it is measured, and the count shows how much.
         throw new Problem(
           'video',
           `"${facts.fileName}" can't be decoded (${error instanceof Error ? error.message : 'unknown error'}). ` +

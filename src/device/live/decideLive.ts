@@ -42,7 +42,7 @@ export function decideLive(fullFps: number, liteFps: number | null): LiveDecisio
     hasFeedback: false,
     sentence:
       `This device is too slow to count along (${lite} pictures a second; ${leastLiveFps} are needed). Count for ` +
-      'yourself. The recording goes on, and it is measured afterwards. Closing other programs and plugging the device ' +
+      'yourself. The recording continues, and it is measured afterwards. Closing other programs and plugging the device ' +
       'in may help.',
   };
 }

@@ -68,7 +68,7 @@ export interface Repository {
   subscribe(listener: (change: KeptChange) => void): () => void;
   /** To be called once everything of a patient was deleted: what is still in memory of them is to go as well. */
   reportDeleted(patient: string): void;
-  /** What persists beyond the tab; where something does not, the person must be told. */
+  /** What persists beyond the tab; the person must be informed of what does not. */
   readonly lasting: { records: boolean; videos: boolean };
   /** The passphrase lock; null where nothing persists. */
   readonly lock: DeviceLock | null;

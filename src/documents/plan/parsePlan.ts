@@ -21,7 +21,7 @@ const planKind: DocumentKind<PlanDocument> = {
       fault: 'senseless' in read ? `makes no sense: ${read.senseless}` : `is damaged at ${read.damaged}`,
     };
   },
-  words: fileWords('plan', chooseAnother, 'Ask whoever made the plan for a corrected one.'),
+  words: fileWords('plan', chooseAnother, 'Ask your therapist for a corrected one.'),
 };
 
 /**

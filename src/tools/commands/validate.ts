@@ -88,7 +88,7 @@ function findClips(folder: string): FoundClip[] {
   for (const clip of names.filter((name) => videoEndings.has(extname(name).toLowerCase()))) {
     const truthName = `${clip.slice(0, -extname(clip).length)}.truth.json`;
     if (!names.includes(truthName)) {
-      console.log(`${clip} is skipped: there is no ${truthName} beside it.`);
+      console.log(`${clip} is skipped: there is no ${truthName} next to it.`);
       continue;
     }
     const { truth, problem } = parseClipTruth(readFileSync(join(folder, truthName), 'utf8'));
@@ -97,7 +97,7 @@ function findClips(folder: string): FoundClip[] {
   }
   if (clips.length > 0) return clips;
   throw new CommandProblem(
-    `"${folder}" holds no video with a .truth.json beside it. Give the folder with the clips.`,
+    `"${folder}" holds no video with a .truth.json next to it. Give the folder with the clips.`,
   );
 }
 

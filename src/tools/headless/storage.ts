@@ -5,7 +5,7 @@ import { createPoseTracker } from '#device/pose/createPoseTracker';
 import { poseWeights } from '#device/pose/poseWeights';
 import { openRepository } from '#device/storage/openRepository';
 import { createBackgroundMeasuring } from '#features/home/store/backgroundMeasuring';
-import { keepInterrupted } from '#features/home/store/keepInterrupted';
+import { recoverInterrupted } from '#features/home/store/recoverInterrupted';
 
 /** The saving of recordings, for a test that kills the page in the middle of it. */
 const storagePage = {
@@ -13,7 +13,7 @@ const storagePage = {
   pickRecordingType: () => pickRecordingType(),
   recordVideo,
   openFrameSource,
-  keepInterrupted,
+  recoverInterrupted,
   createBackgroundMeasuring,
   createTracker: () => createPoseTracker(new URL('../../', location.href).href),
   poseWeights,

@@ -1,16 +1,6 @@
 import { useState, type FormEvent } from 'react';
-import {
-  Button,
-  Dialog,
-  Heading,
-  Label,
-  Modal,
-  ModalOverlay,
-  Text,
-  TextArea,
-  TextField,
-} from 'react-aria-components';
-import './askText.css';
+import { Button, Dialog, Heading, Label, Text, TextArea, TextField } from 'react-aria-components';
+import { DialogBox } from './DialogBox';
 
 interface Props {
   isOpen: boolean;
@@ -32,14 +22,12 @@ interface Props {
 export function AskText(props: Props) {
   const { isOpen, onOpenChange, title } = props;
   return (
-    <ModalOverlay className="ask-text-overlay" isOpen={isOpen} onOpenChange={onOpenChange} isDismissable>
-      <Modal className="ask-text-box">
-        <Dialog className="ask-text">
-          <Heading slot="title">{title}</Heading>
-          <Form {...props} />
-        </Dialog>
-      </Modal>
-    </ModalOverlay>
+    <DialogBox isOpen={isOpen} onOpenChange={onOpenChange} isDismissable>
+      <Dialog className="dialog">
+        <Heading slot="title">{title}</Heading>
+        <Form {...props} />
+      </Dialog>
+    </DialogBox>
   );
 }
 
@@ -53,7 +41,7 @@ function Form({ onOpenChange, label, hint, answer, maxLength, initial = '', mayB
     onAnswer(text.trim());
   };
   return (
-    <form className="ask-text-form" onSubmit={submit}>
+    <form className="dialog-form" onSubmit={submit}>
       <TextField autoFocus value={text} onChange={setText} maxLength={maxLength} className="field">
         <Label className="field-label">{label}</Label>
         <TextArea
@@ -67,7 +55,7 @@ function Form({ onOpenChange, label, hint, answer, maxLength, initial = '', mayB
           {hint}
         </Text>
       </TextField>
-      <div className="ask-text-answers">
+      <div className="dialog-answers">
         <Button className="button" onPress={() => onOpenChange(false)}>
           Cancel
         </Button>

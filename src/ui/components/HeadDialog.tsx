@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
-import { Button, Dialog, DialogTrigger, Heading, Modal, ModalOverlay } from 'react-aria-components';
+import { Button, Dialog, DialogTrigger, Heading } from 'react-aria-components';
+import { DialogBox } from './DialogBox';
 
 interface Props {
   /** On the button that opens it. */
@@ -13,21 +14,19 @@ export function HeadDialog({ name, title, children }: Props) {
   return (
     <DialogTrigger>
       <Button className="button button-quiet">{name}</Button>
-      <ModalOverlay className="ask-overlay" isDismissable>
-        <Modal className="ask-box">
-          <Dialog className="ask inbox-key">
-            {({ close }) => (
-              <>
-                <Heading slot="title">{title}</Heading>
-                {children}
-                <Button className="button" onPress={close}>
-                  Close
-                </Button>
-              </>
-            )}
-          </Dialog>
-        </Modal>
-      </ModalOverlay>
+      <DialogBox isDismissable>
+        <Dialog className="dialog head-dialog">
+          {({ close }) => (
+            <>
+              <Heading slot="title">{title}</Heading>
+              {children}
+              <Button className="button" onPress={close}>
+                Close
+              </Button>
+            </>
+          )}
+        </Dialog>
+      </DialogBox>
     </DialogTrigger>
   );
 }

@@ -26,7 +26,7 @@ const differsFrom = 60;
 
 /**
  * Puts a second person into fixtures/short.mp4: a smaller, still copy of the figure that crosses the picture behind
- * it. Whatever differs from the wall beside it stays in front.
+ * it. Whatever differs from the wall next to it stays in front.
  */
 export async function createBystander(
   sink: VideoSampleSink,
@@ -76,7 +76,7 @@ function keepPerson(picture: OffscreenCanvasRenderingContext2D, width: number, h
   picture.putImageData(image, 0, 0);
 }
 
-/** Mean colour of a row where nothing stands before the wall. */
+/** Mean colour of a row where nothing is in front of the wall. */
 function bareColour(data: Uint8ClampedArray, rowStart: number): [number, number, number] {
   const sums: [number, number, number] = [0, 0, 0];
   let count = 0;

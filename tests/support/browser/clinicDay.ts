@@ -51,7 +51,7 @@ const out = (badOfFifteen: number) => `${badOfFifteen * times} of ${repetitionsE
  * Three invented patients with twelve recordings of 75 repetitions, newest first, each with a reason to
  * review it or none.
  */
-export const practice: ClinicSession[] = [
+export const clinicSessions: ClinicSession[] = [
   {
     patient: 'Amber Finch 2',
     exercises: [
@@ -89,10 +89,10 @@ export const practice: ClinicSession[] = [
   { patient: 'Slate Plover 9', exercises: [exercise('04-04', 2)], change: {}, flags: [out(2)] },
 ];
 
-/** The practice's sessions as they are saved: invented people, and the data says so. */
+/** The clinic's sessions as they are saved: invented people, and the data says so. */
 export function* clinicSets(): Generator<KeptSet[]> {
   let number = 0;
-  for (const { patient, exercises, change, line } of practice) {
+  for (const { patient, exercises, change, line } of clinicSessions) {
     const sessionId = idOf('e', ++number);
     const sets = exercises.map((done) => ({ recording: recordingOf(done, ++number), done }));
     const day = exercises[0]!.day;

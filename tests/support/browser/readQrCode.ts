@@ -133,7 +133,7 @@ function alignmentPlaces(size: number, version: number): number[] {
   return [6, ...Array.from({ length: count - 1 }, (_, i) => size - 7 - (count - 2 - i) * step)];
 }
 
-/** Bytes stand in the code one of each block after another; the last blocks are one byte longer. */
+/** The code holds one byte of each block after another; the last blocks are one byte longer. */
 function inOrder(bytes: readonly number[], blocks: number, correcting: number): number[] {
   const shortest = Math.floor(bytes.length / blocks) - correcting;
   const longer = bytes.length % blocks;

@@ -4,7 +4,7 @@ import type { Page } from '@playwright/test';
 export async function tellCores(page: Page, cores: number): Promise<void> {
   await page.route('**/assets/poseWorker-*.js', async (route) => {
     const response = await route.fetch();
-    const told = `Object.defineProperty(navigator, 'hardwareConcurrency', { value: ${cores} });\n`;
-    await route.fulfill({ response, body: told + (await response.text()) });
+    const script = `Object.defineProperty(navigator, 'hardwareConcurrency', { value: ${cores} });\n`;
+    await route.fulfill({ response, body: script + (await response.text()) });
   });
 }

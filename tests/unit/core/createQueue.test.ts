@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { createQueue } from '#core/createQueue';
 
-/** A job that ends when told to. */
+/** A job that ends on request. */
 function job(log: string[], name: string) {
   let end!: () => void;
   let fail!: () => void;
@@ -18,7 +18,7 @@ function job(log: string[], name: string) {
 const settle = () => new Promise((resolve) => setTimeout(resolve, 0));
 
 describe('createQueue()', () => {
-  it('starts a job only once the one before it is over', async () => {
+  it('starts a job only once the one before it has ended', async () => {
     const log: string[] = [];
     const [first, second] = [job(log, 'first'), job(log, 'second')];
     const queue = createQueue();
@@ -31,7 +31,7 @@ describe('createQueue()', () => {
     expect(log).toEqual(['first', 'second']);
   });
 
-  it('hands a failure to the one who added the job, and goes on with the next', async () => {
+  it('hands a failure to whoever added the job, and continues with the next', async () => {
     const log: string[] = [];
     const first = job(log, 'first');
     const queue = createQueue();
@@ -42,7 +42,7 @@ describe('createQueue()', () => {
     expect(await next).toBe('next');
   });
 
-  it('is idle once all jobs are over, failed ones too', async () => {
+  it('is idle once all jobs have ended, failed ones included', async () => {
     const log: string[] = [];
     const last = job(log, 'last');
     const queue = createQueue();

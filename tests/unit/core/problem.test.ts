@@ -4,7 +4,7 @@ import { isProblem, Problem } from '#core/problem';
 describe('isProblem(error, ...kinds)', () => {
   const problem = new Problem('plan', 'This is not a plan.', { cause: 'none' });
 
-  it('takes a problem of one of the kinds', () => {
+  it('accepts a problem of one of the kinds', () => {
     expect(isProblem(problem, 'plan')).toBe(true);
     expect(isProblem(problem, 'file', 'plan')).toBe(true);
     expect(problem).toMatchObject({ kind: 'plan', message: 'This is not a plan.', cause: 'none' });

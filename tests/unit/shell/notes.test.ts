@@ -34,7 +34,7 @@ describe('openNotes(openRepository, earlier)', () => {
     expect((await (await device.open()).notes.read()).get('draft')).toBe('half');
   });
 
-  it('sees what another tab wrote when it looks anew', async () => {
+  it('sees what another tab wrote when it reads again', async () => {
     const device = createTestDevice();
     const [one, other] = [await device.open(), await device.open()];
     const notes = await openNotes(opening(one), null);

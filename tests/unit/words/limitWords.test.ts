@@ -22,7 +22,7 @@ describe('limitWords(measure, end, value), limitName(measure, end)', () => {
 });
 
 describe('addedLimitsWords(limits)', () => {
-  it('lists what has a limit beside the knee angle, and nothing without', () => {
+  it('lists what has a limit besides the knee angle, and nothing where there is none', () => {
     const others = { depth: { most: 0.29 }, 'trunk-lean': { least: -8, most: 10 } };
     expect(addedLimitsWords({ ...defaultLimits, ...others })).toBe(
       'trunk lean 8° away from the working side, trunk lean 10° towards the working side, depth at most 29 %',

@@ -14,7 +14,7 @@ describe('reasonWords', () => {
     },
   );
 
-  it('tells the reasons apart', () => {
+  it('gives each reason its own words', () => {
     const all = Object.values(reasonWords);
     expect(new Set(all.map(({ short }) => short)).size).toBe(all.length);
   });

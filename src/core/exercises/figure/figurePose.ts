@@ -63,10 +63,10 @@ export function figurePose(id: ExerciseId, side: Side, moment: FigureMoment): Fi
   return side === 'right' ? pose : mirrored(pose);
 }
 
-/** How far the arms hang away from the trunk, degrees: enough to be told from it. */
+/** How far the arms hang away from the trunk, degrees: enough to be seen apart from it. */
 const armSpreadDeg = 9;
 
-/** The hand one arm's length from the shoulder, raised forward by so many degrees. */
+/** The hand one arm's length from the shoulder, raised forward by this many degrees. */
 function handOf(shoulder: Place, x: 1 | -1, raisedDeg: number): Place {
   const [raised, spread] = [(raisedDeg * Math.PI) / 180, (armSpreadDeg * Math.PI) / 180];
   const inPlane = segmentLengths.arm * Math.cos(spread);

@@ -2,7 +2,7 @@
 export const phases = ['setting-up', 'going', 'turning', 'coming-back'] as const;
 export type Phase = (typeof phases)[number];
 
-/** Which way something leaves the line; 'other' = what is not told by the knee's direction. */
+/** Which way something leaves the line; 'other' = what does not show in the knee's direction. */
 export type FaultDirection = 'inward' | 'outward' | 'other';
 
 /** What often goes wrong in an exercise, and what to say then. */

@@ -2,7 +2,7 @@ import { advanceGuide, startGuide } from './advanceGuide';
 import type { GuideEffect } from './guideEffect';
 import type { GuideEvent } from './guideEvent';
 import type { GuideOptions, GuideState } from './guideState';
-import { readGuide, type GuideView } from './readGuide';
+import { guideView, type GuideView } from './guideView';
 
 export interface Guide {
   send(event: GuideEvent): void;
@@ -42,6 +42,6 @@ export function createGuide(options: GuideOptions, nowMs: number, act: (effect: 
       work();
     },
     state: () => state,
-    view: () => readGuide(options, state),
+    view: () => guideView(options, state),
   };
 }

@@ -1,7 +1,7 @@
 import type { Direction } from '#core/scoring/deciding';
 import type { Verdict } from '#core/scoring/verdict';
 
-/** What the person can press, where it is offered; see readGuide. */
+/** What the person can press, where it is offered; see guideView. */
 export const guidePresses = [
   'pause',
   'resume',

@@ -49,7 +49,7 @@ export interface SetResult {
   isRecorded: boolean;
 }
 
-/** Progress through the sets. Plain data; screens read it through readGuide. */
+/** Progress through the sets. Plain data; screens show its guideView. */
 export interface GuideState {
   phase: GuidePhase;
   /** In the steps, from 0. */

@@ -16,7 +16,7 @@ export const guideTimes = {
   bendsAtMost: 15_000,
   /** Two seconds of quiet stand, and what it takes to say so. */
   standing: 3500,
-  /** Somebody who can't stand still is told so once, and may still exercise. */
+  /** Somebody who can't stand still is reminded once, and may still exercise. */
   standingAtMost: 9000,
   /**
    * To get into position: at least, where the position is seen; where it can't be inferred; at most, where it

@@ -20,7 +20,7 @@ import {
   type PlacingCheckId,
   type PlacingFacts,
 } from './placing';
-import { readSight } from './readSight';
+import { sightOf } from './sightOf';
 
 /** Nothing older than this counts, ms. */
 export const placingWindowMs = 2000;
@@ -59,7 +59,7 @@ export function checkPlacing(
   facts: PlacingFacts = {},
   goodBefore: ReadonlySet<PlacingCheckId> = new Set(),
 ): Placing {
-  const sight = readSight(lastPart(window, placingWindowMs), setup, facts);
+  const sight = sightOf(lastPart(window, placingWindowMs), setup, facts);
   const checks = placingCheckIds.flatMap((id): PlacingCheck[] => {
     const found =
       id === 'furniture' ? checkFurniture(sight.task, facts) : seenChecks[id](sight, goodBefore.has(id));

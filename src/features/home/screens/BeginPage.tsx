@@ -47,7 +47,7 @@ export function BeginPage() {
       <section className="home-section">
         <h2>With a plan</h2>
         <p>Your therapist gave you a file: it says what to do. It stays on this device.</p>
-        <div className="home-row">
+        <div className="button-row">
           {older.map(({ id, patient }) => (
             <Button
               key={id}
@@ -71,7 +71,7 @@ export function BeginPage() {
       <section className="home-section">
         <h2>Without a plan</h2>
         <p>You choose the exercise, the leg, and how often.</p>
-        <div className="home-row">
+        <div className="button-row">
           <Button className="button" isDisabled={isBlocked} onPress={() => setIsFree(true)}>
             Record without a plan
           </Button>

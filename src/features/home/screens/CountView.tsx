@@ -4,7 +4,7 @@ import { picturePointing } from '#ui/drawing/verdictForm';
 import { repetitionCount } from '#words/repetitionCount';
 import { verdictWords } from '#words/verdictWords';
 import type { HeardVerdict } from '../guide/guideEvent';
-import type { GuideView } from '../guide/readGuide';
+import type { GuideView } from '../guide/guideView';
 import { useHomeStep } from '../homeContext';
 import { toldOf } from './toldOf';
 

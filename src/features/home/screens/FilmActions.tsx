@@ -1,6 +1,6 @@
 import { Button } from 'react-aria-components';
 import type { GuidePress } from '../guide/guideEvent';
-import type { GuideView } from '../guide/readGuide';
+import type { GuideView } from '../guide/guideView';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { furnitureToAsk } from './furnitureToAsk';
 

@@ -1,4 +1,4 @@
-import type { GuideView } from '../guide/readGuide';
+import type { GuideView } from '../guide/guideView';
 import { Ring } from './Ring';
 
 interface Props {

@@ -7,7 +7,7 @@ import { useHome, useHomeState } from '../homeContext';
 interface Props {
   title: string;
   children?: ReactNode;
-  /** What is pressed to go on, within reach of a thumb; the primary button comes first. */
+  /** What is pressed to continue, within reach of a thumb; the primary button comes first. */
   actions?: ReactNode;
   /** The way back or out, in the corner. */
   leave?: { words: string; onPress: () => void } | undefined;

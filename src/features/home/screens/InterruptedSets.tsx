@@ -33,8 +33,8 @@ function InterruptedSet({ set }: { set: InterruptedView }) {
       kind="caution"
       title="A set was interrupted"
       actions={
-        <div className="home-row">
-          <Button className="button" isDisabled={isKeeping} onPress={() => void home.keepInterrupted(id)}>
+        <div className="button-row">
+          <Button className="button" isDisabled={isKeeping} onPress={() => void home.recoverInterrupted(id)}>
             {isKeeping ? 'Saving …' : 'Keep it'}
           </Button>
           <Button className="button" isDisabled={isKeeping} onPress={() => home.dropInterrupted(id)}>
@@ -43,8 +43,7 @@ function InterruptedSet({ set }: { set: InterruptedView }) {
         </div>
       }
     >
-      {findTask(task).name}, {side} leg, {whenWords(startedAt)}. {Math.round(seconds)} seconds of it are
-      there.
+      {findTask(task).name}, {side} leg, {whenWords(startedAt)}. {Math.round(seconds)} seconds were saved.
     </Message>
   );
 }

@@ -1,6 +1,6 @@
 import { Button } from 'react-aria-components';
 import type { PauseReason } from '../guide/guideState';
-import type { GuideView } from '../guide/readGuide';
+import type { GuideView } from '../guide/guideView';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { BigWords } from './BigWords';
 import { PainStop } from './PainStop';

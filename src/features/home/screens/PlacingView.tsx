@@ -1,5 +1,5 @@
 import { findPreparation } from '#core/exercises/findPreparation';
-import type { GuideView } from '../guide/readGuide';
+import type { GuideView } from '../guide/guideView';
 import { useHomeState, useHomeStep } from '../homeContext';
 import { BigWords } from './BigWords';
 import { DirectionArrow } from './DirectionArrow';

@@ -35,7 +35,7 @@ export function RemarkPage({ back }: { back: { words: string; onPress: () => voi
         onChange={(text) => home.setRemark(text)}
       >
         <Label>How it felt, or what you would like your therapist to know. You can leave this empty.</Label>
-        <TextArea className="remark" />
+        <TextArea className="text-input remark" />
       </TextField>
       {sets.length > 0 && (
         <section className="home-section">

@@ -5,7 +5,7 @@ import { painWords, scaleQuestions } from '#core/safety/painScale';
 import { itemName } from '#documents/plan/itemName';
 import type { SetStep } from '#documents/plan/planSteps';
 import { ScaleChoice } from '#ui/components/ScaleChoice';
-import type { GuideView } from '../guide/readGuide';
+import type { GuideView } from '../guide/guideView';
 import { useHome, useHomeState } from '../homeContext';
 import { Ring } from './Ring';
 

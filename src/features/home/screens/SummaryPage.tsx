@@ -60,7 +60,7 @@ function SetCard({ set, index, isAlone }: { set: HomeSet; index: number; isAlone
       )}
       {summary === null && <p>{withoutSummary(set)}</p>}
       {recordingId !== null && keeping !== 'finishing' && (
-        <div className="home-row">
+        <div className="button-row">
           <Button className="button" onPress={() => void home.reviewSet(index)}>
             View recording
           </Button>

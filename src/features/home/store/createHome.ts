@@ -117,7 +117,7 @@ export function createHome(adapters: HomeAdapters): HomeApp {
     openPlanLink: openPlan.fromLink,
     openExamplePlan: openPlan.example,
     openKeptPlan: openPlan.kept,
-    keepInterrupted: storage.keepInterrupted,
+    recoverInterrupted: storage.recoverInterrupted,
     dropInterrupted: storage.dropInterrupted,
     undoDrop: storage.undoDrop,
 

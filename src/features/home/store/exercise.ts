@@ -1,11 +1,12 @@
 import { shallow } from 'zustand/shallow';
+import type { PictureSize } from '#core/measurement/pictureLeg';
 import type { LiveFrame } from '#device/live/liveFrame';
 import type { Sound } from '#device/sound/sound';
 import { createGuide, type Guide } from '../guide/createGuide';
 import type { GuideEffect } from '../guide/guideEffect';
 import type { GuideEvent } from '../guide/guideEvent';
 import type { GuideOptions, GuidePhase } from '../guide/guideState';
-import type { GuideView } from '../guide/readGuide';
+import type { GuideView } from '../guide/guideView';
 import { postureOf } from '../placing/postureOf';
 import { createCountingPace } from './countingPace';
 import { createTeller } from './createTeller';
@@ -16,7 +17,7 @@ import { partOf } from './homeState';
 import type { HomeStore } from './homeStore';
 import { createPlacingLook } from './placingLook';
 import { isFilmed } from './sessionOf';
-import type { PictureSize, RunningSetEvent, SetKeeper } from './setKeeper';
+import type { RunningSetEvent, SetKeeper } from './setKeeper';
 
 /** The sets being done: the guide, its events and its effects. */
 export interface Exercise {

@@ -37,7 +37,7 @@ export interface HomeApp {
   openKeptPlan(id: string): Promise<void>;
   startFree(choice: FreeChoice): void;
   /** Makes a recording of an interrupted set; it is measured again from its video in the background. */
-  keepInterrupted(id: string): Promise<void>;
+  recoverInterrupted(id: string): Promise<void>;
   dropInterrupted(id: string): void;
   undoDrop(id: string): void;
 

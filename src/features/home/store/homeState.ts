@@ -7,7 +7,7 @@ import type { SetStep } from '#documents/plan/planSteps';
 import type { ShownProblem } from '#shell/explainProblem';
 import type { HeardVerdict } from '../guide/guideEvent';
 import type { SetResult } from '../guide/guideState';
-import type { GuideView } from '../guide/readGuide';
+import type { GuideView } from '../guide/guideView';
 import type { SetSummary } from '../guide/summariseSet';
 import type { Placing } from '../placing/placing';
 

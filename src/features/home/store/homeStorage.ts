@@ -5,7 +5,7 @@ import { explainProblem } from '#shell/explainProblem';
 import type { BackgroundMeasuring, BackgroundState } from './backgroundMeasuring';
 import type { HomeAdapters } from './homeAdapters';
 import type { BackgroundView, HomeCommon, InterruptedView } from './homeState';
-import { keepInterrupted } from './keepInterrupted';
+import { recoverInterrupted } from './recoverInterrupted';
 
 /** What a home session keeps on this device, and what it finds there. */
 export interface HomeStorage {
@@ -13,7 +13,7 @@ export interface HomeStorage {
   open(): Promise<void>;
   /** Resolves once storage is open; never where it is blocked. */
   readonly repository: Promise<Repository>;
-  keepInterrupted(id: string): Promise<void>;
+  recoverInterrupted(id: string): Promise<void>;
   dropInterrupted(id: string): void;
   undoDrop(id: string): void;
   /** Deletes what was dropped. */
@@ -97,13 +97,13 @@ export function createHomeStorage({ adapters, get, set, onMeasured }: StoragePar
       if (!isRecording) background?.look();
     },
     repository,
-    async keepInterrupted(id) {
+    async recoverInterrupted(id) {
       const found = get().interrupted.find((one) => one.id === id);
       if (found?.state !== 'offered') return;
       mark(id, 'keeping');
       try {
         const { openFrameSource } = adapters;
-        await keepInterrupted(id, { repository: await repository, openFrameSource });
+        await recoverInterrupted(id, { repository: await repository, openFrameSource });
         take(id);
         background?.look();
       } catch (error) {
@@ -133,7 +133,7 @@ export function createHomeStorage({ adapters, get, set, onMeasured }: StoragePar
 }
 
 const memorySentence =
-  'You can go on: what you record stays until this tab is closed, and each set can be saved as a file before that.';
+  'You can continue: what you record stays until this tab is closed, and each set can be saved as a file before that.';
 
 function viewOf({ waiting, current, isPaused, problems }: BackgroundState): BackgroundView {
   const progress = current?.progress ?? null;

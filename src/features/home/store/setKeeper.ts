@@ -1,3 +1,4 @@
+import type { PictureSize } from '#core/measurement/pictureLeg';
 import type { LiveFrame } from '#device/live/liveFrame';
 import type { SetStart } from '#device/storage/keptSchemas';
 import type { Repository } from '#device/storage/repository';
@@ -16,11 +17,6 @@ import type { HomeStore } from './homeStore';
 import { keepOwnVideo } from './keepOwnVideo';
 import { startSetRecorder, type RecorderEvent, type SetRecorder } from './setRecorder';
 
-export interface PictureSize {
-  widthPx: number;
-  heightPx: number;
-}
-
 /** What a running set reports to the guide. */
 export type RunningSetEvent = Exclude<RecorderEvent, { kind: 'problem' }>;
 
@@ -37,7 +33,7 @@ export interface SetKeeper extends Pick<HomeSets, 'recording' | 'replace' | 'for
     onEvent: (event: RunningSetEvent) => void,
   ): void;
   push(frame: LiveFrame): void;
-  /** The person was told to begin: what the recording holds from before is no repetition of the set. */
+  /** The person was asked to begin: what the recording holds from before is not a repetition of the set. */
   go(): void;
   pause(): void;
   resume(): void;

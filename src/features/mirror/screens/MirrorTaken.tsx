@@ -26,7 +26,7 @@ export function MirrorTaken() {
       kind="caution"
       title={`Recorded: ${formatTime(lastedMs)}, ${megabytes(file.size)}`}
       actions={
-        <div className="practice-taken">
+        <div className="button-row">
           <Button className="button button-primary" onPress={() => void measure()}>
             Measure recording
           </Button>

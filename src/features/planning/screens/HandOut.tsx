@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'react';
-import { Button, Dialog, DialogTrigger, Modal, ModalOverlay } from 'react-aria-components';
+import { Button, Dialog, DialogTrigger } from 'react-aria-components';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import { planToFragment } from '#documents/plan/planLink';
+import { DialogBox } from '#ui/components/DialogBox';
 import { Message } from '#ui/components/Message';
 import { QrCode } from '#ui/components/QrCode';
 import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
@@ -22,18 +23,16 @@ export function HandOut() {
           <span role="status">{fault}</span>
         </Message>
       )}
-      <div className="plan-ways">
+      <div className="button-row">
         <DialogTrigger>
           <Button className="button button-primary" isDisabled={plan === null}>
             Link and code
           </Button>
-          <ModalOverlay className="plan-overlay" isDismissable>
-            <Modal className="plan-modal">
-              <Dialog aria-label="Link and code" className="plan-link">
-                {({ close }) => plan !== null && <LinkAndCode plan={plan} onClose={close} />}
-              </Dialog>
-            </Modal>
-          </ModalOverlay>
+          <DialogBox isDismissable>
+            <Dialog aria-label="Link and code" className="plan-link">
+              {({ close }) => plan !== null && <LinkAndCode plan={plan} onClose={close} />}
+            </Dialog>
+          </DialogBox>
         </DialogTrigger>
         <Button className="button" isDisabled={plan === null} onPress={() => writing.save()}>
           Save as a file
@@ -74,7 +73,7 @@ function LinkAndCode({ plan, onClose }: { plan: PlanDocument; onClose: () => voi
         {copied === 'refused' && 'The browser blocked copying: select the link above and copy it. '}
         {link.length} characters.
       </p>
-      <div className="plan-ways">
+      <div className="button-row">
         <Button className="button button-primary" onPress={() => void copy()}>
           Copy the link
         </Button>

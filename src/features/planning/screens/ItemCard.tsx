@@ -40,7 +40,7 @@ export function ItemCard({ item, number, onChange, onRemove, onMoveUp, onMoveDow
         <h3>
           {number}. {name}
         </h3>
-        <span className="plan-ways">
+        <span className="button-row">
           <Move words="up" name={name} onPress={onMoveUp} />
           <Move words="down" name={name} onPress={onMoveDown} />
           <Button className="button button-quiet" aria-label={`Remove ${name}`} onPress={onRemove}>

@@ -33,7 +33,7 @@ export function PlanScreen() {
     <div className="plan">
       <header className="plan-head">
         <Brand />
-        <nav className="plan-ways">
+        <nav className="button-row">
           <Button className="button button-quiet" isDisabled={!canUndo} onPress={() => writing.undo()}>
             Undo
           </Button>

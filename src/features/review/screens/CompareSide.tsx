@@ -37,7 +37,7 @@ export function CompareSide({ side, playhead, limits, name, onIndex, others = []
       <header className="compare-head">
         {onOther !== undefined && others.length > 0 && (
           <select
-            className="compare-choice"
+            className="native-select"
             aria-label={`${name}: recording`}
             value={side.recordingId ?? ''}
             onChange={(event) => onOther(event.target.value === '' ? null : event.target.value)}
@@ -51,7 +51,7 @@ export function CompareSide({ side, playhead, limits, name, onIndex, others = []
           </select>
         )}
         <select
-          className="compare-choice"
+          className="native-select"
           aria-label={`${name}: repetition`}
           value={side.index}
           onChange={(event) => onIndex(Number(event.target.value))}

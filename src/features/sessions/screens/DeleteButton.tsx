@@ -1,5 +1,6 @@
 import { useState, type ReactNode } from 'react';
-import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
+import { Button, Dialog, Heading } from 'react-aria-components';
+import { DialogBox } from '#ui/components/DialogBox';
 
 interface Props {
   /** On the button. */
@@ -23,23 +24,21 @@ export function DeleteButton({ name = 'Delete …', title, children, onDelete }:
       <Button className="button button-quiet" onPress={() => setAsking(true)}>
         {name}
       </Button>
-      <ModalOverlay className="ask-overlay" isOpen={isAsking} onOpenChange={setAsking}>
-        <Modal className="ask-box">
-          <Dialog role="alertdialog" className="ask">
-            <Heading slot="title">{title}</Heading>
-            <p>{children}</p>
-            <p>You can undo this for ten seconds. After that, nobody can.</p>
-            <div className="ask-answers">
-              <Button autoFocus className="button" onPress={() => answer(false)}>
-                Keep it
-              </Button>
-              <Button className="button button-delete" onPress={() => answer(true)}>
-                Delete for good
-              </Button>
-            </div>
-          </Dialog>
-        </Modal>
-      </ModalOverlay>
+      <DialogBox isOpen={isAsking} onOpenChange={setAsking}>
+        <Dialog role="alertdialog" className="dialog">
+          <Heading slot="title">{title}</Heading>
+          <p>{children}</p>
+          <p>You can undo this for ten seconds. After that, nobody can.</p>
+          <div className="dialog-answers">
+            <Button autoFocus className="button" onPress={() => answer(false)}>
+              Keep it
+            </Button>
+            <Button className="button button-delete" onPress={() => answer(true)}>
+              Delete for good
+            </Button>
+          </div>
+        </Dialog>
+      </DialogBox>
     </>
   );
 }

@@ -8,7 +8,7 @@ export function Removals() {
   const removals = useKeptSessionsState((state) => state.removals);
   const sessions = useKeptSessionsState((state) => state.sessions);
   return (
-    <div className="inbox-removals" role="status">
+    <div className="sessions-removals" role="status">
       {removals.map(({ id, patient }) => {
         const session = sessions?.find((one) => one.id === id);
         const name =

@@ -19,7 +19,7 @@ export function SentFiles() {
   const incoming = useClinicState((state) => state.incoming);
   const isOver = useFileDrop((_, files) => void clinic.openFiles(files));
   return (
-    <section className="inbox-sent" aria-label="Sent sessions" data-drop-target={isOver || undefined}>
+    <section className="sessions-sent" aria-label="Sent sessions" data-drop-target={isOver || undefined}>
       <FileTrigger
         allowsMultiple
         acceptedFileTypes={['.age']}
@@ -27,9 +27,9 @@ export function SentFiles() {
       >
         <Button className="button">Open sent sessions</Button>
       </FileTrigger>
-      <span className="soft small inbox-sent-hint">or drop them anywhere on this page</span>
+      <span className="soft small sessions-sent-hint">or drop them anywhere on this page</span>
       {incoming.length > 0 && (
-        <div className="card inbox-sent-list">
+        <div className="card sessions-sent-list">
           <ul aria-label="Received files" role="log">
             {incoming.map((one, index) => (
               <li key={index}>
@@ -41,7 +41,7 @@ export function SentFiles() {
                 : {stateWords[one.state]}
                 {one.sentence !== null && `. ${one.sentence}`}
                 {one.state === 'asks' && (
-                  <span className="inbox-sent-ways">
+                  <span className="button-row">
                     <Button className="button" onPress={() => void clinic.decide(index, true)}>
                       Replace it
                     </Button>

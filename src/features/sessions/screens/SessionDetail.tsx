@@ -17,10 +17,10 @@ export function SessionDetail({ session }: { session: ListedSession }) {
   const line = facts.map((fact) => fact.replaceAll(' ', '\u00a0')).join(' · '); // It breaks between facts.
   const isWhole = session.kind === 'visit';
   return (
-    <article className="card inbox-detail" aria-labelledby="visit-title">
-      <header className="inbox-detail-head">
+    <article className="card sessions-detail" aria-labelledby="session-title">
+      <header className="sessions-detail-head">
         <div>
-          <h2 id="visit-title">{patientName(session.patient)}</h2>
+          <h2 id="session-title">{patientName(session.patient)}</h2>
           <p className="soft number">{line}</p>
         </div>
         <DeleteButton
@@ -32,7 +32,7 @@ export function SessionDetail({ session }: { session: ListedSession }) {
         </DeleteButton>
       </header>
       {needs.length > 0 && (
-        <section className="inbox-needs" aria-labelledby="needs-title">
+        <section className="sessions-needs" aria-labelledby="needs-title">
           <h3 id="needs-title">Needs a look</h3>
           <ul>
             {needs.map((finding) => (
@@ -77,7 +77,7 @@ function Feeling({ session }: { session: ListedSession }) {
   const { painBefore, painAfter, painLimit, effort, remark, sets } = session;
   const during = sets.flatMap(({ line }) => (line.painDuring === null ? [] : [line.painDuring]));
   return (
-    <section className="inbox-feeling" aria-label="How it felt">
+    <section className="sessions-feeling" aria-label="How it felt">
       <dl>
         <Fact name="Pain before">{scoreWords(painBefore)}</Fact>
         <Fact name="Most pain during">{scoreWords(during.length === 0 ? null : Math.max(...during))}</Fact>
@@ -90,7 +90,7 @@ function Feeling({ session }: { session: ListedSession }) {
         {painLimit === null && ' The plan of this session is no longer kept here, so its limit is not known.'}
       </p>
       {remark !== '' && (
-        <figure className="inbox-remark">
+        <figure className="sessions-remark">
           <figcaption className="small soft">Remark</figcaption>
           <blockquote>{remark}</blockquote>
         </figure>

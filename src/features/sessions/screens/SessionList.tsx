@@ -15,7 +15,7 @@ interface Props {
 export function SessionList({ sessions, selected, onSelect }: Props) {
   return (
     <ListBox
-      className="inbox-list"
+      className="sessions-list"
       aria-label="Kept sessions by patient"
       selectionMode="single"
       selectionBehavior="replace"
@@ -28,19 +28,19 @@ export function SessionList({ sessions, selected, onSelect }: Props) {
     >
       {groupByPatient(sessions).map(({ patient, sessions: theirs }) => (
         <ListBoxSection key={patient} id={`patient ${patient}`}>
-          <Header className="inbox-patient">{patientName(patient)}</Header>
+          <Header className="sessions-patient">{patientName(patient)}</Header>
           {theirs.map((session) => (
             <ListBoxItem
               key={session.id}
               id={session.id}
-              className="inbox-item"
+              className="sessions-item"
               textValue={`${patientName(patient)}, ${sessionTime(session)}`}
             >
-              <Text slot="label" className="inbox-item-head">
+              <Text slot="label" className="sessions-item-head">
                 <strong className="number">{sessionTime(session)}</strong>
                 <span className="soft small">{countedSets(session)}</span>
               </Text>
-              <Text slot="description" className="inbox-item-needs small">
+              <Text slot="description" className="sessions-item-needs small">
                 <Needs session={session} />
               </Text>
             </ListBoxItem>
@@ -57,7 +57,7 @@ function Needs({ session }: { session: ListedSession }) {
   return (
     <>
       {needs.map((finding) => (
-        <span key={finding.kind} className={`inbox-need inbox-need-${finding.kind}`}>
+        <span key={finding.kind} className={`sessions-need sessions-need-${finding.kind}`}>
           {shortFinding(finding)}
         </span>
       ))}

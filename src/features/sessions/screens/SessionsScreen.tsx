@@ -29,8 +29,8 @@ export function SessionsScreen() {
     return () => keptSessions.leave();
   }, [keptSessions]);
   return (
-    <div className="inbox">
-      <header className="inbox-head">
+    <div className="sessions">
+      <header className="sessions-head">
         <Brand />
         <h1>Kept sessions</h1>
         <Button className="button button-quiet" onPress={() => void navigation.show('mirror')}>
@@ -44,7 +44,7 @@ export function SessionsScreen() {
           Back to the start
         </Button>
       </header>
-      <div className="inbox-messages">
+      <div className="sessions-messages">
         <StorageMessage />
         <ProblemMessage problem={problem} onClose={() => keptSessions.dismissProblem()} />
       </div>
@@ -64,22 +64,23 @@ function Sessions() {
   const selected = useKeptSessionsState((state) => state.selected);
   const isBlocked = useKeptSessionsState((state) => state.storage.state === 'blocked');
   const hasUnreadable = useKeptSessionsState((state) => state.unreadable.length > 0);
-  if (all === null) return isBlocked ? null : <p className="soft inbox-empty">Looking for kept sessions …</p>;
+  if (all === null)
+    return isBlocked ? null : <p className="soft sessions-empty">Looking for kept sessions …</p>;
   const going = new Set(removals.flatMap(({ records }) => records.map(({ id }) => id)));
   const sessions = all.filter(({ id }) => !going.has(id));
   const chosen = sessions.find(({ id }) => id === selected);
   const shown = chosen ?? (isNarrow ? undefined : groupByPatient(sessions)[0]?.sessions[0]);
   if (sessions.length === 0 && !hasUnreadable) return <Empty />;
   return (
-    <main className="inbox-main">
+    <main className="sessions-main">
       {(!isNarrow || shown === undefined) && (
-        <div className="inbox-left">
+        <div className="sessions-left">
           <SessionList sessions={sessions} selected={shown?.id ?? null} onSelect={keptSessions.select} />
           <UnreadableRecords />
         </div>
       )}
       {shown !== undefined && (
-        <div className="inbox-right">
+        <div className="sessions-right">
           {isNarrow && (
             <Button className="button button-quiet" onPress={() => keptSessions.select(null)}>
               ‹ All sessions
@@ -94,10 +95,10 @@ function Sessions() {
 
 function Empty() {
   return (
-    <main className="card inbox-empty">
+    <main className="card sessions-empty">
       <h2>Nothing is kept on this device yet</h2>
       <p>
-        A session done on this device, at home or in the practice, appears here once its first set is done.
+        A session done on this device, at home or in the clinic, appears here once its first set is done.
         Recordings saved as files can be opened from the start screen.
       </p>
     </main>

@@ -9,7 +9,7 @@ export function UnreadableRecords() {
   const unreadable = all.filter(({ id }) => removals.every((removal) => removal.id !== id));
   if (unreadable.length === 0) return null;
   return (
-    <section className="inbox-unreadable small" aria-labelledby="unreadable-title">
+    <section className="sessions-unreadable small" aria-labelledby="unreadable-title">
       <h3 id="unreadable-title">Can’t be read</h3>
       <ul>
         {unreadable.map(({ id, kind, sentence }) => (

@@ -52,7 +52,7 @@ function Ways() {
         value={typed}
         onChange={setTyped}
       />
-      <div className="inbox-sent-ways">
+      <div className="button-row">
         <Button
           className="button"
           isDisabled={passphrase === '' || repeated === ''}
@@ -124,7 +124,7 @@ function Found() {
         {different > 0 && `, and ${different} differ from the version here`}. Anything kept here that is not
         in the backup stays.
       </p>
-      <div className="inbox-sent-ways">
+      <div className="button-row">
         <Button className="button button-primary" onPress={() => void backup.restore(false)}>
           Restore what is missing
         </Button>

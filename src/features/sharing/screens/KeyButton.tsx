@@ -34,7 +34,7 @@ function KeyFields() {
             The plans that you write here carry its public half, and sessions come back sealed for it. If this
             device is lost and there is no backup of the key, sent sessions can no longer be opened.
           </p>
-          <p className="small soft inbox-key-text">{recipient}</p>
+          <p className="small soft">{recipient}</p>
           {earlierKeys > 0 && (
             <p className="small soft">Earlier keys that still open sessions: {earlierKeys}.</p>
           )}
@@ -49,7 +49,7 @@ function KeyFields() {
         value={passphrase}
         onChange={setPassphrase}
       />
-      <div className="inbox-sent-ways">
+      <div className="button-row">
         <Button
           className="button"
           isDisabled={recipient === null || passphrase === ''}

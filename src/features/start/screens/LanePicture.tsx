@@ -1,11 +1,11 @@
-/** The one idea as a line drawing: three legs whose knees run in the lane, at its edge, and beside it. */
+/** The one idea as a line drawing: three legs with the knee in the lane, at its edge, and outside it. */
 export function LanePicture() {
   return (
     <svg
       className="lane-picture"
       viewBox="10 0 318 276"
       role="img"
-      aria-label="Three legs with a lane standing on the foot: knee in the lane, knee at its edge, knee beside it"
+      aria-label="Three legs with a lane standing on the foot: knee in the lane, knee at its edge, knee outside it"
     >
       <Leg x={55} kneeX={0} mark={<circle r="8" fill="var(--in-line)" />} words={['in', 'line']} />
       <Leg

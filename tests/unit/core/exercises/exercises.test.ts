@@ -17,14 +17,14 @@ describe('exercises', () => {
     expect(findExercise(id).id).toBe(id);
   });
 
-  it('gives each an id, a name and a place in a treatment of its own', () => {
+  it('gives each its own id, name and place in a treatment', () => {
     for (const key of ['id', 'name', 'treatmentOrder'] as const)
       expect(new Set(exercises.map((exercise) => exercise[key])).size).toBe(exercises.length);
   });
 });
 
 describe.each(exercises)('$id', (exercise) => {
-  it('says what it is for, how it is done, in which stages, and what often goes wrong', () => {
+  it('says what it is for, how it is done, its stages, and what often goes wrong', () => {
     expect(exercise.purpose).toMatch(/^[A-Z].*\.$/);
     expect(exercise.steps.length).toBeGreaterThan(1);
     expect(exercise.stages.length).toBeGreaterThan(1);
@@ -51,7 +51,7 @@ describe.each(exercises)('$id', (exercise) => {
     expect(worksUpTo.max).toBeGreaterThanOrEqual(worksUpTo.min);
   });
 
-  it('has a cue for a knee that leaves its lane either way, whenever it does', () => {
+  it('has a cue for a knee that leaves its lane either way, in any phase', () => {
     for (const direction of ['inward', 'outward'] as const)
       for (const phase of phases)
         expect(cueFor(exercise.id, direction, phase) !== null).toBe(exercise.kind === 'task');
@@ -65,7 +65,7 @@ describe.each(exercises)('$id', (exercise) => {
   });
 });
 
-it('the split stance is the one whose treatment is known to work up to 20 to 25 repetitions', () => {
+it('only the split stance names a treatment that builds up to 20 to 25 repetitions', () => {
   const goals = taskIds.flatMap((id) => findTask(id).dose.worksUpTo ?? []);
   expect(goals).toEqual([{ min: 20, max: 25 }]);
   expect(findTask('split-stance-sit-to-stand').dose.worksUpTo).toEqual(goals[0]);

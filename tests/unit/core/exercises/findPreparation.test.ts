@@ -6,7 +6,7 @@ import { sides } from '#core/protocol/side';
 import { unfit } from '../../../support/unfitWords';
 
 describe('findPreparation(task, side)', () => {
-  it.each(exerciseIds)('speaks of %s in whole sentences, for either side', (task) => {
+  it.each(exerciseIds)('describes %s in whole sentences, for either side', (task) => {
     for (const side of sides) {
       const { steps, startLine, camera } = findPreparation(task, side);
       for (const sentence of [...steps, startLine, camera ?? 'None.']) {
@@ -22,7 +22,7 @@ describe('findPreparation(task, side)', () => {
     );
   });
 
-  it('begins seated where there is a seat, and asks for the chair there alone', () => {
+  it('begins seated where there is a seat, and asks for a chair only there', () => {
     for (const task of taskIds) {
       const { start, needs } = findPreparation(task, 'right');
       expect(start).toBe(findTask(task).shape === 'rise' ? 'seated' : 'standing');
@@ -30,7 +30,7 @@ describe('findPreparation(task, side)', () => {
     }
   });
 
-  it('asks for easy bends exactly where the view is told from a stance foot and not from both thighs', () => {
+  it('asks for easy bends exactly where a stance foot shows the view and both thighs do not', () => {
     for (const task of taskIds) {
       const { viewSigns } = findTask(task);
       const fromOneFoot = viewSigns.includes('stance-foot') && !viewSigns.includes('thighs');

@@ -48,7 +48,7 @@ describe('kneeLineDeviation(hip, knee, ankle, side, legLengthPx)', () => {
     );
   });
 
-  it('has the size that follows from the cross product of gl-matrix', () => {
+  it('has the size given by the cross product of gl-matrix', () => {
     fc.assert(
       fc.property(anyLeg, ([hip, knee, ankle]) => {
         fc.pre(distancePx(hip, ankle) > 20);

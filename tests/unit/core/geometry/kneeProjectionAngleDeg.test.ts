@@ -16,18 +16,18 @@ const angle = ([hip, knee, ankle]: readonly Point[], side: 'left' | 'right') =>
 const leg = (...joints: [number, number][]) => joints.map(([x, y]) => ({ x, y }));
 
 describe('kneeProjectionAngleDeg(hip, knee, ankle, side)', () => {
-  it('measures a knee that stands inward', () => {
+  it('measures a knee that is inward', () => {
     // Left leg, on the picture's right: thigh (-20, 200), shank (20, 200); 2 atan(20 / 200) = 11.4212 degrees.
     expect(angle(leg([300, 100], [280, 300], [300, 500]), 'left')).toBeCloseTo(11.4212, 4);
   });
 
-  it('measures a knee that stands outward as negative', () => {
+  it('measures a knee that is outward as negative', () => {
     // Right leg, on the picture's left: thigh (-30, 170), shank (45, 210);
     // atan(30 / 170) + atan(45 / 210) = 10.008 + 12.095 = 22.103 degrees.
     expect(angle(leg([150, 90], [120, 260], [165, 470]), 'right')).toBeCloseTo(-22.103, 3);
   });
 
-  it('takes the same picture as inward for one leg and outward for the other', () => {
+  it('reads the same picture as inward for one leg and outward for the other', () => {
     const joints = leg([210, 80], [190, 290], [220, 480]);
     expect(angle(joints, 'left')).toBe(-angle(joints, 'right')!);
   });
@@ -37,7 +37,7 @@ describe('kneeProjectionAngleDeg(hip, knee, ankle, side)', () => {
     expect(angle(leg([70, 10], [90, 50], [120, 110]), side)).toBe(0);
   });
 
-  it('is 90 degrees where the shank stands square to the thigh', () => {
+  it('is 90 degrees where the shank is square to the thigh', () => {
     expect(angle(leg([50, 20], [50, 120], [130, 120]), 'left')).toBe(90);
   });
 
@@ -51,7 +51,7 @@ describe('kneeProjectionAngleDeg(hip, knee, ankle, side)', () => {
     expect(angle(leg([40, 50], [40, 50], [40, 50]), 'left')).toBeNull();
   });
 
-  it('measures where only hip and ankle coincide', () => {
+  it('is measured where only hip and ankle coincide', () => {
     expect(Math.abs(angle(leg([80, 100], [90, 300], [80, 100]), 'left')!)).toBe(180);
   });
 

@@ -16,7 +16,7 @@ function pictureDeg(flexionDeg: number, yawDeg: number): number {
 /** The table is printed to a tenth. */
 const printed = 0.05 + 1e-9;
 
-describe('the picture angle of a straight-ahead leg, seen off square', () => {
+describe('the picture angle of a leg that bends straight ahead, seen off square', () => {
   it.each([
     [60, 2, 2.3],
     [60, 5, 5.8],

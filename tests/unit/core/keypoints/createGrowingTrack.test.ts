@@ -20,7 +20,7 @@ describe('createGrowingTrack(widthPx, heightPx)', () => {
     expect(track.copy()).toEqual(expected);
   });
 
-  it('returns each frame by itself, and copies that stay as they are', () => {
+  it('returns single frames, and copies that later frames do not change', () => {
     const track = createGrowingTrack(540, 960);
     expect(track.append(10, rows[1]!.row).xPx[2]).toBeCloseTo(1 + 6 / 200, 5);
     const early = track.copy();

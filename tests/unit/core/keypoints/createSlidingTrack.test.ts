@@ -5,7 +5,7 @@ import { keypointCount } from '#core/keypoints/keypointNames';
 const rowOf = (x: number) => new Float32Array(keypointCount * 3).fill(1).fill(x, 0, 1);
 
 describe('createSlidingTrack(windowMs)', () => {
-  it('keeps the frames of its window: one that is exactly as old as the window is long has left it', () => {
+  it('keeps the frames of its window, but not one exactly as old as the window is long', () => {
     const sliding = createSlidingTrack(100);
     [10, 50, 60, 110, 150].forEach((timeMs) => sliding.push({ timeMs, row: rowOf(timeMs) }));
     const { timesMs, xPx, widthPx, heightPx } = sliding.read(640, 480);
@@ -24,7 +24,7 @@ describe('createSlidingTrack(windowMs)', () => {
     expect(score[keypointCount]).toBe(1);
   });
 
-  it('knows the time of its newest frame, and begins anew when cleared', () => {
+  it('knows the time of its newest frame, and starts afresh when cleared', () => {
     const sliding = createSlidingTrack(100);
     expect(sliding.lastMs()).toBeNull();
     sliding.push({ timeMs: 10, row: null });

@@ -3,7 +3,7 @@ import { findJumps } from '#core/keypoints/findJumps';
 import { smallTrack, type SmallFrame } from '../../../support/smallTrack';
 import { filmPerson } from '../../../support/syntheticPerson';
 
-/** Hips at (x, y), torso upright and as long as told. */
+/** Hips at (x, y), torso upright and of the given length. */
 function person(xPx: number, yPx: number, torsoPx: number): SmallFrame {
   return {
     left_hip: [xPx + 15, yPx],
@@ -29,7 +29,7 @@ describe('findJumps(track)', () => {
     expect(findJumps(track)).not.toContain(true);
   });
 
-  it('marks the frames in which somebody else is followed', () => {
+  it('marks the frames that follow somebody else', () => {
     const somebodyElse = { fromMs: 3000, untilMs: 4100 };
     const { track } = filmPerson({ somebodyElse: [somebodyElse], noisePx: 1 });
     const jumped = findJumps(track);
@@ -38,7 +38,7 @@ describe('findJumps(track)', () => {
     );
   });
 
-  it('marks somebody else who is followed first or last', () => {
+  it('marks frames that follow somebody else at the start or the end', () => {
     const track = smallTrack([
       ...times(4, person(330, 300, 60)),
       ...times(9, person(150, 350, 120)),
@@ -47,26 +47,26 @@ describe('findJumps(track)', () => {
     expect(findJumps(track)).toEqual([...times(4, true), ...times(9, false), ...times(3, true)]);
   });
 
-  it('takes a person of the same size in the same place for the same person after a pause', () => {
+  it('treats a person of the same size in the same place after a pause as the same person', () => {
     // 0.5 torso lengths to the side within a frame is a leap, yet less than 1.2 torso lengths away.
     const track = smallTrack([...times(6, person(150, 350, 120)), ...times(5, person(210, 350, 118))]);
     expect(findJumps(track)).not.toContain(true);
   });
 
-  it('marks a person of the same size who stands elsewhere', () => {
+  it('marks a person of the same size in another place', () => {
     const track = smallTrack([...times(6, person(120, 350, 120)), ...times(5, person(280, 350, 118))]);
     expect(findJumps(track)).toEqual([...times(6, false), ...times(5, true)]);
   });
 
-  it('follows a person who moves on by leaps, before the longest stretch and after it', () => {
-    // 120 px each time: a leap, yet within 1.2 torso lengths; the outermost stand farther from the middle than that.
+  it('follows a person who moves in leaps, before the longest stretch and after it', () => {
+    // 120 px each time: a leap, yet within 1.2 torso lengths; the outermost are farther from the middle than that.
     const steps = [20, 140].map((xPx) => times(2, person(xPx, 350, 120)));
     const after = [370, 380].map((xPx, i) => times(2, person(xPx, 350 + 130 * i, 120)));
     const track = smallTrack([...steps.flat(), ...times(7, person(260, 350, 120)), ...after.flat()]);
     expect(findJumps(track)).toEqual(times(15, false));
   });
 
-  it('passes over frames without a person', () => {
+  it('skips frames without a person', () => {
     const track = smallTrack([
       ...times(3, person(150, 350, 120)),
       null,

@@ -9,12 +9,12 @@ describe('frameLeg(track, frame, side)', () => {
     null,
   ]);
 
-  it('reads the joints of the wanted leg', () => {
+  it('gives the joints of the wanted leg', () => {
     expect(frameLeg(track, 0, 'left').knee).toEqual({ x: 210, y: 330 });
     expect(frameLeg(track, 0, 'right').knee).toEqual({ x: 110, y: 320 });
   });
 
-  it('leaves out what was seen too badly, and everything where nobody or no frame is', () => {
+  it('leaves out joints seen too poorly, and all of them where there is no person or frame', () => {
     expect(frameLeg(track, 0, 'right').ankle).toBeNull();
     const nothing = { hip: null, knee: null, ankle: null, heel: null, toe: null };
     expect(frameLeg(track, 1, 'left')).toEqual(nothing);
@@ -30,7 +30,7 @@ describe('rowLeg(row, side)', () => {
   row.set([130, 400, 0.49], 28 * 3); // right ankle, below it
   row.set([NaN, 410, 0.9], 30 * 3); // right heel, which the network gave no place
 
-  it('reads the joints that were seen well enough and have a place', () => {
+  it('gives the joints that were seen well enough and have a place', () => {
     expect(rowLeg(row, 'right')).toEqual({
       hip: { x: 110, y: 200 },
       knee: { x: 120, y: 300 },

@@ -29,7 +29,7 @@ describe('keypointNames', () => {
 });
 
 describe('buildKeypointTrack(widthPx, heightPx, rows)', () => {
-  it('takes interleaved rows apart, frame after frame', () => {
+  it('splits interleaved rows, frame by frame', () => {
     const track = buildKeypointTrack(640, 480, [
       { timeMs: 5, row: rowFrom(100) },
       { timeMs: 45, row: rowFrom(500) },
@@ -52,7 +52,7 @@ describe('buildKeypointTrack(widthPx, heightPx, rows)', () => {
     expect(track.xPx[33]).toBe(7);
   });
 
-  it('leaves a point that is no number unseen, and keeps the others', () => {
+  it('treats a point that is not a number as unseen, and keeps the others', () => {
     const row = rowFrom(1);
     row[5 * 3 + 1] = NaN;
     row[6 * 3] = Infinity;
@@ -62,7 +62,7 @@ describe('buildKeypointTrack(widthPx, heightPx, rows)', () => {
     expect([track.xPx[7], track.yPx[7], track.score[7]]).toEqual([22, 23, 24]);
   });
 
-  it('makes an empty track of no rows', () => {
+  it('gives an empty track for no rows', () => {
     expect(frameCount(buildKeypointTrack(640, 480, []))).toBe(0);
   });
 

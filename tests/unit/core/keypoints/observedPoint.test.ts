@@ -21,18 +21,18 @@ describe('observedPoint(track, name, jumped)', () => {
     expect(problems).toEqual(['out-of-picture']);
   });
 
-  it('counts a point on the very edge of the picture', () => {
+  it('accepts a point on the very edge of the picture', () => {
     const track = smallTrack([{ left_ankle: [0, 700] }, { left_ankle: [400, 0] }]);
     expect(observedPoint(track, 'left_ankle', []).problems).toEqual([null, null]);
   });
 
-  it('marks a point below the least score, and counts one exactly at it', () => {
+  it('marks a point below the least score, and accepts one exactly at it', () => {
     expect(leastScore).toBe(0.5);
     const track = smallTrack([{ right_hip: [70, 80, 0.49] }, { right_hip: [71, 82, 0.5] }]);
     expect(observedPoint(track, 'right_hip', []).problems).toEqual(['joint-unseen', null]);
   });
 
-  it('names what lies deepest first: nobody, somebody else, out of the picture, unseen', () => {
+  it('names the most basic reason: nobody, somebody else, out of the picture, then unseen', () => {
     const outside: [number, number, number] = [-20, 80, 0.1];
     const track = smallTrack([
       null,

@@ -12,16 +12,16 @@ describe('cameraRoll(points, upright)', () => {
     return cameraRoll(points, new Uint8Array(points.timesMs.length).fill(1));
   };
 
-  it.each([-6, 0, 4])('weighs a trunk that leans by %d degrees against a level camera', (rollDeg) => {
+  it.each([-6, 0, 4])('weighs a trunk leaning by %d degrees against a level camera', (rollDeg) => {
     // Perspective of a camera that looks up by 2 degrees adds a tenth.
     expect(Math.abs(read(rollDeg).rollDeg - trunkCounts * rollDeg)).toBeLessThan(0.1);
   });
 
-  it('says how sure it is', () => {
+  it('gives its uncertainty', () => {
     expect(read(3).sdDeg).toBeCloseTo(1.2, 9); // 1 / sqrt(1 / 4 + 1 / 2.25)
   });
 
-  it('takes the camera for level where nobody stands', () => {
+  it('assumes a level camera where nobody is standing', () => {
     const points = smoothPoints(filmPerson({ repetitions: [], camera: { rollDeg: 5 } }).track);
     expect(cameraRoll(points, new Uint8Array(points.timesMs.length))).toEqual({ rollDeg: 0, sdDeg: 1.5 });
   });

@@ -7,7 +7,7 @@ import { filmPerson } from '../../../support/syntheticPerson';
 const toleranceDeg = 2;
 
 describe('measure(track, setup) of hip abduction on a bent stance leg', () => {
-  it.each(sides)('counts the free leg and judges the stance knee, working side %s', (side) => {
+  it.each(sides)('counts by the free leg and judges the stance knee, working side %s', (side) => {
     const { track, repetitions } = filmPerson({
       task: 'hip-abduction-on-bent-leg',
       side,

@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { measure } from '#core/measurement/measure';
 import { filmPerson } from '../../../support/syntheticPerson';
 
-describe('measure(track, setup) of somebody who sits long between few repetitions', () => {
+describe('measure(track, setup) of somebody who sits for long between repetitions', () => {
   it.each(['split-stance-sit-to-stand', 'single-leg-sit-to-stand'] as const)(
-    'finds the same repetitions and peaks in a %s as without the waiting',
+    'finds the same repetitions and peaks of a %s as without the wait',
     (task) => {
       const film = (restMs: number) => {
         const repetitions = [{ peakDeg: 12 }, { peakDeg: 25 }];

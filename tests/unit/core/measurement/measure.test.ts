@@ -11,7 +11,7 @@ import { otherSide, sides } from '#core/protocol/side';
 import { filmPerson, mirrorTrack, type Scene, type TrueRepetition } from '../../../support/syntheticPerson';
 
 /**
- * Mean absolute error of the peak with the camera square and joints seen without error, by what tells the yaw: goal 1.5
+ * Mean absolute error of the peak with the camera square and joints seen without error, by what shows the yaw: goal 1.5
  * degrees where both thighs or none is needed, 2 where a lifted shank does; where only a foot does, its turning out is
  * the person's own (the synthetic one reads 1 to 2.5 degrees off) and the band is what is promised.
  */
@@ -75,7 +75,7 @@ describe('measure(track, setup)', () => {
   const plan = plannedDeg.map((peakDeg) => ({ peakDeg, movingMs: 4000 }));
 
   describe.each(sides)('with the %s leg', (side) => {
-    it.each(taskIds)('gives the frontal angle of a %s back, within its own band', (task) => {
+    it.each(taskIds)('recovers the frontal angle of a %s, within its own band', (task) => {
       const result = film({ task, side, repetitions: plan });
       expect(
         result.measurement.repetitions.map(({ completeness, number }) => [completeness, number]),
@@ -89,7 +89,7 @@ describe('measure(track, setup)', () => {
     });
   });
 
-  it('covers the truth in nine of ten repetitions, however the camera stands', { timeout: 30_000 }, () => {
+  it('covers the truth in nine of ten repetitions, wherever the camera is', { timeout: 30_000 }, () => {
     const stands = [
       { yawDeg: -10, rollDeg: 2 },
       { yawDeg: 10, offCentreM: 0.2, heightM: 0.6 },
@@ -109,7 +109,7 @@ describe('measure(track, setup)', () => {
     expect(covered.length / errors.length).toBeGreaterThanOrEqual(0.9);
   });
 
-  it('gives bands that say something: the plain picture would be wrong by more', () => {
+  it('gives bands narrower than the error of the plain picture', () => {
     const camera = { yawDeg: 12 };
     const result = film({ task: 'split-stance-sit-to-stand', camera, repetitions: plan });
     const pictureOff = result.repetitions.map(({ picture, frontal }) =>
@@ -150,7 +150,7 @@ describe('measure(track, setup)', () => {
     expect(bandsDeg[3]).toBeGreaterThan(1.2 * bandsDeg[0]!);
   });
 
-  it('gives it back through pixel noise, uneven times and single lost frames', () => {
+  it('recovers it through pixel noise, uneven times and single lost frames', () => {
     const result = film({
       task: 'split-stance-sit-to-stand',
       noisePx: 1,
@@ -172,7 +172,7 @@ describe('measure(track, setup)', () => {
       expect(Math.abs(errorDeg)).toBeLessThan(bandDeg);
   });
 
-  it('measures how far the knee stands off the line hip to ankle, in shares of the leg', () => {
+  it('measures how far the knee is off the line from hip to ankle, in shares of the leg', () => {
     const { measurement, frames } = film({ task: 'split-stance-sit-to-stand' });
     const kneeDeviation = kneeOffLine.peak(measurement.repetitions[1]!.ranges['knee-off-line']);
     const { left_hip: hip, left_knee: knee, left_ankle: ankle } = frames[kneeDeviation!.sample]!.places;
@@ -189,7 +189,7 @@ describe('measure(track, setup)', () => {
     expect(measurement.legLengthPx).toBeLessThan(400);
   });
 
-  it('says of which side it doubts', () => {
+  it('notes which side is in doubt', () => {
     for (const task of taskIds.filter((id) => findTask(id).workingFoot !== 'either')) {
       const { track } = film({ task, side: 'right' });
       expect(kinds(measure(track, { task, side: 'right' }))).toEqual([]);
@@ -200,12 +200,12 @@ describe('measure(track, setup)', () => {
     }
   });
 
-  it('doubts no side of a task in which both legs work', () => {
+  it('has no doubt about the side of a task in which both legs work', () => {
     const { track } = film({ task: 'two-legged-bend', side: 'right' });
     for (const side of sides) expect(kinds(measure(track, { task: 'two-legged-bend', side }))).toEqual([]);
   });
 
-  it('says so where nobody is found', () => {
+  it('notes that nobody is found', () => {
     const { track } = film({ camera: { offCentreM: 9 } });
     const frames = track.timesMs.length;
     const measurement = measure(track, { task: 'single-leg-squat', side: 'left' });
@@ -213,12 +213,12 @@ describe('measure(track, setup)', () => {
     expect(measurement.repetitions).toEqual([]);
   });
 
-  it('says so where nobody moves', () => {
+  it('notes that nobody moves', () => {
     const { measurement } = film({ repetitions: [], restMs: 3000 });
     expect(measurement.notes).toEqual([{ kind: 'no-repetitions' }]);
   });
 
-  it('says so where the feet are out of the picture', () => {
+  it('notes that the feet are out of the picture', () => {
     const { measurement } = film({ camera: { heightPx: 1280, pitchDeg: 17 } });
     expect(measurement.notes).toContainEqual({ kind: 'legs-not-seen', reason: 'out-of-picture' });
     for (const { ranges } of measurement.repetitions)
@@ -238,7 +238,7 @@ describe('measure(track, setup)', () => {
     expect(second!.ranges['knee-angle'].mainReason).toBe('joint-unseen');
   });
 
-  it('leaves the working leg alone where a joint of the other is unseen', () => {
+  it('measures the working leg where a joint of the other is unseen', () => {
     const { measurement } = film({ unseen: [{ joint: 'right_knee', fromMs: 0, untilMs: 60_000 }] });
     expect(measurement.repetitions.map(({ ranges }) => ranges['knee-angle'].measuredShare)).toEqual([
       1, 1, 1,
@@ -277,7 +277,7 @@ describe('measure(track, setup)', () => {
     );
   });
 
-  it('never gives a number that is none', () => {
+  it('never gives NaN or infinity', () => {
     const scenes: FilmedScene[] = [
       { walkInFrom: -1.2, noisePx: 6, droppedShare: 0.4 },
       { filmed: { fromMs: 2000, untilMs: 2040 } },
@@ -300,7 +300,7 @@ describe('measure(track, setup)', () => {
     for (const value of numbersOf(measurement)) expect(Number.isFinite(value)).toBe(true);
   });
 
-  it('leaves what was observed alone', () => {
+  it('does not change what was observed', () => {
     const { track } = filmPerson({ noisePx: 1 });
     const before = structuredClone(track);
     measure(track, { task: 'single-leg-squat', side: 'left' });
@@ -396,7 +396,7 @@ describe('measure(track, setup), whatever the film', { timeout: 30_000 }, () => 
     );
   });
 
-  it('gives the same peaks when everything takes longer', () => {
+  it('gives the same peaks when everything is slower', () => {
     fc.assert(
       fc.property(scene, fc.double({ min: 1, max: 3, noNaN: true }), (wish, factor) => {
         const repetitions = wish.peaksDeg.map((peakDeg) => ({ peakDeg, movingMs: 3000 }));

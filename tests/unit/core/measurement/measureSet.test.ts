@@ -14,7 +14,7 @@ describe('measureSet(track, setup)', () => {
   const whole = measure(track, setup);
   const seatOffMs = whole.repetitions.map(({ events }) => events.seatOffMs!);
 
-  it('is measure(track, setup) where all of the recording is the set', () => {
+  it('equals measure(track, setup) where all of the recording is the set', () => {
     expect(measureSet(track, setup)).toEqual(whole);
   });
 
@@ -25,7 +25,7 @@ describe('measureSet(track, setup)', () => {
     expect(notes).toEqual(whole.notes);
   });
 
-  it('bears somebody who is half a second ahead of go', () => {
+  it('accepts somebody who is half a second ahead of go', () => {
     const countOf = (goMs: number) => measureSet(track, { ...setup, goMs }).repetitions.length;
     expect(countOf(seatOffMs[0]! + 499)).toBe(3);
     expect(countOf(seatOffMs[0]! + 501)).toBe(2);
@@ -58,7 +58,7 @@ describe('measureSet(track, setup)', () => {
     expect(repetitions.map(({ events }) => events.startMs)).toEqual([found[2]!.events.startMs]);
   });
 
-  it('says so where nothing is left', () => {
+  it('notes that nothing is left', () => {
     const { repetitions, notes } = measureSet(track, { ...setup, goMs: seatOffMs.at(-1)! + 5000 });
     expect(repetitions).toEqual([]);
     expect(notes).toEqual([...whole.notes, { kind: 'no-repetitions' }]);

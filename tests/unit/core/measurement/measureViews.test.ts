@@ -46,11 +46,11 @@ const yawGoals = [
   [-20, goalDeg.upTo20],
 ] as const;
 
-describe('measure(track, setup), from wherever it is filmed', { timeout: 30_000 }, () => {
-  /** Tasks whose yaw is told by more than one stance foot; what is left out is worse by what that foot is off. */
+describe('measure(track, setup), filmed from anywhere', { timeout: 30_000 }, () => {
+  /** Tasks whose yaw is shown by more than one stance foot; the others are worse by what that foot is off. */
   const told: TaskId[] = ['split-stance-sit-to-stand', 'single-leg-squat', 'two-legged-bend'];
   it.each(told.flatMap((task) => yawGoals.map(([yawDeg, goal]) => [task, yawDeg, goal] as const)))(
-    'gives the frontal peak of a %s back at a yaw of %d degrees, to %d degrees on average',
+    'recovers the frontal peak of a %s at a yaw of %d degrees, to %d degrees on average',
     (task, yawDeg, goal) => {
       expect(meanErrorDeg(task, { camera: { yawDeg } })).toBeLessThan(goal);
     },
@@ -68,7 +68,7 @@ describe('measure(track, setup), from wherever it is filmed', { timeout: 30_000 
     { pitchDeg: -5 },
     { pitchDeg: 6 },
   ];
-  it.each(stands)('gives the frontal peak of sit-to-stands back with %o', (camera) => {
+  it.each(stands)('recovers the frontal peak of sit-to-stands with %o', (camera) => {
     for (const task of ['split-stance-sit-to-stand', 'single-leg-sit-to-stand'] as const)
       expect(meanErrorDeg(task, { camera })).toBeLessThan(goalDeg.upTo10);
   });
@@ -81,7 +81,7 @@ describe('measure(track, setup), from wherever it is filmed', { timeout: 30_000 
     expect(covered.length / errors.length).toBeGreaterThanOrEqual(0.9);
   });
 
-  it('gives no angle of a person who is turned by 35 degrees in any task, and says about how far', () => {
+  it('gives no angle of a person turned by 35 degrees in any task, and says about how far', () => {
     for (const task of taskIds) {
       for (const yawDeg of [-35, 35]) {
         const { repetitions: found, notes } = measure(filmPerson({ task, camera: { yawDeg } }).track, {
@@ -99,7 +99,7 @@ describe('measure(track, setup), from wherever it is filmed', { timeout: 30_000 
   });
 });
 
-describe('measure(track, setup) of a leg that is never quite straight', () => {
+describe('measure(track, setup) of a leg that never quite straightens', () => {
   /** The offset is a median over the quiet stance; the body still moves a little at either end of that. */
   const quietDeg = 0.3;
   it.each([

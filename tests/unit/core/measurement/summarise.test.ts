@@ -22,12 +22,12 @@ describe('summarise(curve, timesMs, from, to)', () => {
     });
   });
 
-  it('looks from one sample to the other, both included', () => {
+  it('covers one sample to another, both included', () => {
     const { max, min, measuredShare } = summary([50, 2, 7, 5, -50], 1, 3);
     expect([max!.value, min!.value, measuredShare]).toEqual([7, 2, 1]);
   });
 
-  it('says how much was measured and what most of the rest is missing for', () => {
+  it('gives the share that was measured and the main reason for the rest', () => {
     const { measuredShare, mainReason, max, min } = summary([
       'joint-unseen',
       -3,

@@ -16,7 +16,7 @@ const toDeg = (rad: number) => (rad * 180) / Math.PI;
 /** Held against the truth of the knee angle and its line: measure.test.ts. */
 type HeldId = Exclude<MeasureId, 'knee-angle' | 'knee-off-line'>;
 
-/** The same measures told from the true places: m, x to the person's left, y up, z ahead. */
+/** The same measures computed from the true places: m, x to the person's left, y up, z ahead. */
 function truthOf({ places }: TrueFrame, side: Side, standingHipM: number): Record<HeldId, number> {
   const towardsMidline = side === 'left' ? -1 : 1;
   const own = (name: 'hip' | 'knee' | 'ankle' | 'shoulder') => places[`${side}_${name}`];
@@ -104,7 +104,7 @@ describe.each(sides)('measure(track, setup).repetitions[].ranges, with the %s le
     },
   );
 
-  it('tells a dropped free hip and a trunk over the working leg from none', () => {
+  it('distinguishes a dropped free hip and a trunk over the working leg from neither', () => {
     const task = 'single-leg-squat';
     const [level] = measure(filmPerson({ task, side }).track, { task, side }).repetitions;
     expect(Math.abs(pelvicDrop.peak(level!.ranges['pelvic-drop'])!.value)).toBeLessThan(0.5);
@@ -113,13 +113,13 @@ describe.each(sides)('measure(track, setup).repetitions[].ranges, with the %s le
     expect(dropped!.peaks['trunk-lean']!.value).toBeGreaterThan(5);
   });
 
-  it('says where the pelvis stands only with both feet on the floor', () => {
+  it('gives the place of the pelvis only with both feet on the floor', () => {
     for (const task of taskIds.filter((id) => !findTask(id).onBothFeet)) {
       for (const { peaks } of measured(task, side, {})) expect(peaks['pelvis-place']).toBeNull();
     }
   });
 
-  it('gives none where the person is turned too far', () => {
+  it('is missing where the person is turned too far', () => {
     for (const { peaks } of measured('single-leg-squat', side, { yawDeg: 38 }))
       expect(new Set(Object.values(peaks))).toEqual(new Set([null]));
   });

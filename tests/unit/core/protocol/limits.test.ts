@@ -22,7 +22,7 @@ describe('defaultLimits', () => {
     expect(defaultLimits['knee-angle']).toEqual({ least: -10, most: 10 });
   });
 
-  it('limit nothing beside the knee angle', () => {
+  it('limit nothing but the knee angle', () => {
     expect(limitedMeasures(defaultLimits)).toEqual(['knee-angle']);
     expect(addedMeasures(defaultLimits)).toEqual([]);
   });
@@ -42,7 +42,7 @@ describe('findMeasure(id).limits', () => {
     expect(findMeasure(id).limits[end].first).toBe(Math.round(100 * share) / 100);
   });
 
-  it('propose what can be set, each with where it comes from', () => {
+  it('propose values that can be set, each with its source', () => {
     for (const id of measureIds) {
       for (const end of limitEnds) {
         const { min, max, step, first, source } = findMeasure(id).limits[end];
@@ -57,7 +57,7 @@ describe('findMeasure(id).limits', () => {
 });
 
 describe('withLimit(limits, measure, end, value)', () => {
-  it('sets, moves and takes away one limit, and leaves the others', () => {
+  it('sets, moves and removes one limit, and leaves the others', () => {
     const one = withLimit(defaultLimits, 'trunk-lean', 'most', 12);
     const two = withLimit(one, 'trunk-lean', 'least', -8);
     expect(two).toEqual({ ...defaultLimits, 'trunk-lean': { most: 12, least: -8 } });
@@ -68,7 +68,7 @@ describe('withLimit(limits, measure, end, value)', () => {
     expect(withLimit(defaultLimits, 'depth', 'least', null)).toEqual(defaultLimits);
   });
 
-  it('brings the first limit back where a measure always has one', () => {
+  it('restores the first limit where a measure always has one', () => {
     const moved = withLimit(defaultLimits, 'knee-angle', 'least', -4);
     expect(moved).toEqual({ 'knee-angle': { least: -4, most: 10 } });
     expect(withLimit(moved, 'knee-angle', 'least', null)).toEqual(defaultLimits);
@@ -83,7 +83,7 @@ describe('withLimit(limits, measure, end, value)', () => {
 });
 
 describe('sameLimits(a, b)', () => {
-  it('looks at every limit', () => {
+  it('compares every limit', () => {
     for (const id of measureIds)
       for (const end of limitEnds) {
         const other = withLimit(defaultLimits, id, end, findMeasure(id).limits[end].first * 1.1);

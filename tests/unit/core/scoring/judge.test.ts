@@ -138,7 +138,7 @@ describe('judge(repetition, measurement, limits)', () => {
   });
 
   it.each(missingReasons.filter((reason) => reason !== 'none'))(
-    'measures nothing because of %s',
+    'is not measured because of %s',
     (mainReason) => {
       const measuredShare = leastMeasuredShare - 0.001;
       expect(judge(...repetitionOver([20, 21], { measuredShare, mainReason }), limits)).toEqual(
@@ -147,18 +147,18 @@ describe('judge(repetition, measurement, limits)', () => {
     },
   );
 
-  it('judges from a third of the loaded time on', () => {
+  it('judges once a third of the loaded time was measured', () => {
     expect(judge(...repetitionOver([3, null, null]), limits).verdict).toBe('in-line');
     expect(judge(...repetitionOver([3, null, null, null]), limits).verdict).toBe('not-measured');
   });
 
-  it('says nothing where the band is wider than stated, and judges exactly at it', () => {
+  it('gives no verdict where the band is wider than allowed, and judges exactly at it', () => {
     const wide = judge(...repetitionOver([0, 40], {}, kneeAngle.widestBand + 0.01), limits);
     expect(wide).toEqual(kneeJudged({ verdict: 'not-measured', reason: 'band-too-wide' }));
     expect(judge(...repetitionOver([0, 40], {}, kneeAngle.widestBand), limits).verdict).toBe('out-of-line');
   });
 
-  it('says less, never the opposite, the wider the band', () => {
+  it('never gives the opposite verdict for a wider band', () => {
     const order = ['in-line', 'near-limit', 'out-of-line'];
     const band = fc.double({ min: 0, max: 6, noNaN: true });
     fc.assert(
@@ -171,7 +171,7 @@ describe('judge(repetition, measurement, limits)', () => {
     );
   });
 
-  it('measures nothing where no angle was seen at all', () => {
+  it('is not measured where no angle was seen at all', () => {
     expect(judge(...repetitionOver([null, null]), limits)).toMatchObject({
       verdict: 'not-measured',
       reason: 'out-of-picture',
@@ -181,7 +181,7 @@ describe('judge(repetition, measurement, limits)', () => {
   const angles = fc.array(fc.double({ min: -60, max: 60, noNaN: true }), { minLength: 1, maxLength: 30 });
   const limit = fc.integer({ min: 1, max: 30 });
 
-  it('gives mirrored angles the mirrored judgement when the limits change places', () => {
+  it('gives mirrored angles the mirrored judgement when the limits are swapped', () => {
     fc.assert(
       fc.property(angles, limit, limit, (degs, inwardDeg, outwardDeg) => {
         const one = judge(...repetitionOver(degs), kneeLimits(inwardDeg, outwardDeg));

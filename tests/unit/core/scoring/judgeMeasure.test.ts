@@ -36,12 +36,12 @@ describe('judgeMeasure(measure, range, limits)', () => {
     expect(judged.extreme!.value).toBe(end === 'most' ? max : min);
   });
 
-  it('looks at the end alone that has a limit', () => {
+  it('judges only the end that has a limit', () => {
     expect(judgeMeasure('trunk-lean', range(-20, 0), { most: 10 }).verdict).toBe('in-line');
     expect(judgeMeasure('trunk-lean', range(0, 20), { least: -10 }).verdict).toBe('in-line');
   });
 
-  it('asks that the deepest point reaches the least depth, not the first', () => {
+  it('requires the deepest point to reach the least depth, not the first', () => {
     expect(judgeMeasure('depth', range(0, 0.3, 0.02), { least: 0.2 }).verdict).toBe('in-line');
     expect(judgeMeasure('depth', range(0, 0.1, 0.02), { least: 0.2 })).toMatchObject({
       verdict: 'out-of-line',
@@ -54,7 +54,7 @@ describe('judgeMeasure(measure, range, limits)', () => {
     });
   });
 
-  it('says nothing where too little was measured, and why', () => {
+  it('gives a reason and no verdict where too little was measured', () => {
     const unseen = range(0, 20, 2, { measuredShare: leastMeasuredShare - 0.01, mainReason: 'no-stance' });
     expect(judgeMeasure('pelvis-place', unseen, { least: 0.5 })).toEqual({
       measure: 'pelvis-place',
@@ -68,7 +68,7 @@ describe('judgeMeasure(measure, range, limits)', () => {
   });
 });
 
-describe('judge(repetition, measurement, limits) with limits beside the knee angle', () => {
+describe('judge(repetition, measurement, limits) with limits other than the knee angle', () => {
   const setup = { task: 'split-stance-sit-to-stand', side: 'right' } as const;
   const { track } = filmPerson({
     ...setup,
@@ -78,7 +78,7 @@ describe('judge(repetition, measurement, limits) with limits beside the knee ang
   });
   const measurement = measure(track, setup);
   const [straight, inward] = measurement.repetitions;
-  /** A limit that the straight repetition is beyond by so many bands. */
+  /** A limit that the straight repetition exceeds by this many bands. */
   const beyond = (id: MeasureId, bands: number): Limits => {
     const { value, band } = straight!.ranges[id].max!;
     return { ...defaultLimits, [id]: { most: value - bands * band } };
@@ -92,7 +92,7 @@ describe('judge(repetition, measurement, limits) with limits beside the knee ang
     }
   });
 
-  it('rests on whatever is gravest', () => {
+  it('follows the gravest verdict', () => {
     expect(judge(straight!, measurement, defaultLimits).verdict).not.toBe('out-of-line');
     const out = judge(straight!, measurement, beyond('depth', 1.5));
     expect(out).toMatchObject({ verdict: 'out-of-line', decidedBy: 'depth', reason: null });
@@ -108,7 +108,7 @@ describe('judge(repetition, measurement, limits) with limits beside the knee ang
     expect(decidingWay(knee)).toBe('inward');
   });
 
-  it('is not measured where something limited could not be, unless something else is out of line', () => {
+  it('is not measured where a limited measure is not, unless another is out of line', () => {
     const unseen = { min: null, max: null, measuredShare: 0, mainReason: 'no-stance' } as const;
     const blind = { ...straight!, ranges: { ...straight!.ranges, 'pelvis-place': unseen } };
     const limits = { ...defaultLimits, 'pelvis-place': { least: 0.5 } };
@@ -139,7 +139,7 @@ describe('judge(repetition, measurement, limits) with limits beside the knee ang
     });
   });
 
-  it('never says better of a repetition for a tighter limit', () => {
+  it('never gives a repetition a better verdict for a tighter limit', () => {
     const order = ['in-line', 'near-limit', 'not-measured', 'out-of-line'];
     const share = fc.double({ min: 0, max: 1, noNaN: true });
     fc.assert(

@@ -30,7 +30,7 @@ describe('createHoldTimer(hold, startMs)', () => {
     expect(createHoldTimer(hold, 9000).at(8000).heldMs).toBe(0);
   });
 
-  it('takes the dose of the press as it is', () => {
+  it('accepts the dose of the press', () => {
     // Three holds of 30 s with two rests of 60 s: 3.5 minutes.
     const { holds, restSeconds } = quadPressHold.dose;
     const timer = createHoldTimer({ seconds: holds.seconds, holds: holds.count, restSeconds }, 0);

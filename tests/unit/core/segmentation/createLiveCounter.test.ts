@@ -62,7 +62,7 @@ describe('createLiveCounter(task).push(timeMs, movementPx, legLengthPx)', () => 
     });
   });
 
-  it('gives at every sample the count of a look over all samples', () => {
+  it('gives at every sample the count over all samples so far', () => {
     const random = seededRandom(8);
     const task = findTask('single-leg-squat');
     const counter = createLiveCounter(task);

@@ -49,7 +49,7 @@ describe.each(taskIds)('measure(track, setup) finds the events of a %s', (task) 
     expect(mean(offMs(result))).toBeLessThan(goalMs);
   });
 
-  it('and none that the recording cuts off', () => {
+  it('and no events that the recording cuts off', () => {
     const result = film(task, { filmed: { fromMs: 2300, untilMs: 9900 } });
     expect(result.kinds).toEqual(['cut-at-start', 'complete', 'cut-at-end']);
     expect(result.truth.map(({ completeness }) => completeness)).toEqual(result.kinds);
@@ -65,7 +65,7 @@ describe.each(taskIds)('measure(track, setup) finds the events of a %s', (task) 
   ])('counting %s once', (_, odd, kind) => {
     const { kinds, truth, found } = film(task, { repetitions: [peaks[0]!, odd, peaks[2]!] });
     expect(kinds).toEqual(['complete', kind, 'complete']);
-    // Begin and end are told apart from the neighbours'.
+    // Start and end are distinguished from the neighbours'.
     found.forEach(({ events }, i) => {
       const { startMs, endMs } = truth[i]!.events;
       expect(Math.abs(events.startMs - startMs!)).toBeLessThan(3 * goalMs);
@@ -79,13 +79,13 @@ describe.each(taskIds)('measure(track, setup) of a %s', (task) => {
     ['into', { walkInFrom: 0.45 }],
     ['out of', { walkOutTo: -0.45 }],
     ['into and, from far away, out of', { walkInFrom: -0.45, walkOutTo: 1.2 }],
-  ])('counts no steps of walking %s the place', (_, scene) => {
+  ])('counts no steps while walking %s the place', (_, scene) => {
     const result = film(task, scene);
     expect(result.kinds).toEqual(['complete', 'complete', 'complete']);
     expect(mean(offMs(result))).toBeLessThan(goalMs);
   });
 
-  it('takes the middle of a long stop at the far end for its turning point', () => {
+  it('puts the turning point in the middle of a long stop at the far end', () => {
     const { truth, found } = film(task, { repetitions: [{ peakDeg: 6, pauseMs: 4000 }] });
     const [{ events }] = found as [(typeof found)[number]];
     if (events.bottomMs === null) return;

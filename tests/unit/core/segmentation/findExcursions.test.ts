@@ -23,19 +23,19 @@ describe('findExcursions(signal, levels)', () => {
     expect(others).toEqual([]);
   });
 
-  it('keeps a double bounce together that never comes back to rest', () => {
+  it('keeps together a double bounce that never returns to rest', () => {
     expect(findExcursions([0, 0.9, 0.3, 0.95, 0.1], levels)).toHaveLength(1);
     expect(findExcursions([0, 0.9, 0.25, 0.95, 0.1], levels)).toHaveLength(2);
   });
 
-  it('passes over a departure below the least level and keeps one that reaches it', () => {
+  it('skips a departure below the least level and keeps one that reaches it', () => {
     expect(findExcursions([0, 0.4499, 0], levels)).toEqual([]);
     expect(findExcursions([0, 0.45, 0], levels)).toMatchObject([
       { peak: 0.45, farStart: null, farEnd: null },
     ]);
   });
 
-  it('reaches the far level exactly at it, and is at rest exactly at rest', () => {
+  it('counts a value exactly at the far level as far, and exactly at rest as resting', () => {
     expect(findExcursions([0.25, 0.75, 0.25], levels)).toEqual([
       { leave: 0, farStart: 1, farEnd: 1, back: 2, peak: 0.75, cut: 'none' },
     ]);
@@ -64,7 +64,7 @@ describe('findExcursions(signal, levels)', () => {
 
   const signals = fc.array(fc.double({ min: -0.3, max: 1.3, noNaN: true }), { maxLength: 120 });
 
-  it('returns departures in order that never overlap, inside the signal, with their true peaks', () => {
+  it('returns departures in order, without overlap, inside the signal, with their true peaks', () => {
     fc.assert(
       fc.property(signals, (signal) => {
         const found = findExcursions(signal, levels);
@@ -89,7 +89,7 @@ describe('findExcursions(signal, levels)', () => {
     );
   });
 
-  it('finds the same departures, turned round, in a signal that runs backward', () => {
+  it('finds the same departures, reversed, in a reversed signal', () => {
     fc.assert(
       fc.property(signals, (signal) => {
         const last = signal.length - 1;

@@ -85,7 +85,7 @@ describe.each([
     expect(repetitions.map(({ completeness }) => completeness)).toEqual(['complete', 'complete']);
   });
 
-  it('passes over a false start', () => {
+  it('skips a false start', () => {
     const { repetitions } = found({
       task,
       repetitions: [{ peakDeg: 0, share: 0.15 }, { peakDeg: 2 }, { peakDeg: 0, share: 0.2 }, { peakDeg: 5 }],
@@ -106,7 +106,7 @@ describe.each([
     expect(repetitions[2]!.events.seatContactMs).toBeNull();
   });
 
-  it('puts events in their order and repetitions one after the other', () => {
+  it('puts events in order and repetitions one after the other', () => {
     const { repetitions, film } = found({
       task,
       repetitions: [{ peakDeg: 3 }, { peakDeg: 4 }, { peakDeg: 5 }],
@@ -147,7 +147,7 @@ describe.each([
     expect(mean(offMs)).toBeLessThan(150);
   });
 
-  it('starts with the lean before seat-off, or at once where nothing is sat on', () => {
+  it('starts with the lean before seat-off, or with the movement where there is no seat', () => {
     const repetitions = [
       { peakDeg: 5, movingMs: 3000 },
       { peakDeg: 5, movingMs: 5000 },
@@ -162,7 +162,7 @@ describe.each([
     });
   });
 
-  it('does not mind at which height the shoulders stand', () => {
+  it('does not depend on the height of the shoulders', () => {
     const which = task === 'single-leg-squat' ? dip : rise;
     const signals = signalsOf(filmPerson({ task }), which);
     const raised = { ...signals, shoulderHeight: signals.shoulderHeight.map((value) => value - 5) };

@@ -28,13 +28,13 @@ describe('movementEdgeMs(timesMs, distance, from, step, stop)', () => {
     expect(edgeMs).toBeLessThan(1000 + earlyMs);
   });
 
-  it('finds the very edge of a movement that follows the third power of time', () => {
+  it('finds the exact edge of a movement that follows the third power of time', () => {
     const cubic = (sample: number) => Math.max(0, (timesMs[sample]! - 310) / 700) ** 3;
     // Exact but for reading the curve straight between two samples.
     expect(Math.abs(movementEdgeMs(timesMs, cubic, 50, -1, 0) - 310)).toBeLessThan(4);
   });
 
-  it('never leaves the stretch that it may look at', () => {
+  it('never leaves the stretch that it may search', () => {
     const late = movementEdgeMs(timesMs, leastJerk, 45, -1, 28);
     expect(late).toBeGreaterThanOrEqual(timesMs[28]!);
     expect(late).toBeLessThanOrEqual(timesMs[45]!);

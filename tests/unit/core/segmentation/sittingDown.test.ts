@@ -26,7 +26,7 @@ function find(heights: Float64Array) {
 }
 
 describe('findRepetitions(task, signals) after scaleToExcursion(task, movement)', () => {
-  it('counts the squats and no more when the person sits down at the end and stays seated', () => {
+  it('counts only the squats when the person sits down at the end and stays seated', () => {
     const sitting = squatsThen((s) => 1 - 0.45 * Math.min(1, s / 1.5), 6);
     expect(find(sitting)).toEqual(['complete', 'complete', 'complete', 'cut-at-end']);
   });

@@ -23,7 +23,7 @@ describe('butterworthLowPass(cutoffHz, rateHz, passes)', () => {
     [6, 60, [0.09449, 0.18898, 0.09449, 0.96238, -0.34033]],
     [6, 30, [0.26458, 0.52916, 0.26458, 0.11562, -0.17394]],
   ])(
-    'gives the handbook values of a dual pass for %d Hz in %d but for its rounding',
+    'gives the handbook values of a dual pass for %d Hz in %d, within their rounding',
     (cutoffHz, rateHz, printed) => {
       // The handbook divides by 0.802, we by (sqrt 2 - 1)^(1/4) = 0.80225: its printed values come out with its constant,
       const wc = Math.tan((Math.PI * cutoffHz) / rateHz) / 0.802;
@@ -52,7 +52,7 @@ describe('butterworthLowPass(cutoffHz, rateHz, passes)', () => {
     },
   );
 
-  it('lets a constant through unchanged: its weights add up to 1', () => {
+  it('lets a constant through unchanged, as its weights add up to 1', () => {
     const sum = weights(butterworthLowPass(4, 25, 2)).reduce((a, b) => a + b);
     expect(sum).toBeCloseTo(1, 12);
   });

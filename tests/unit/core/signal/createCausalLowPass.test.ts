@@ -15,12 +15,12 @@ describe('createCausalLowPass(filter)', () => {
     expect(smooth(12)).toBeCloseTo(8.9604, 3);
   });
 
-  it('stays at a constant from its first sample on', () => {
+  it('stays at a constant from the first sample on', () => {
     const smooth = createCausalLowPass(filter);
     for (let i = 0; i < 20; i++) expect(smooth(-7.5)).toBeCloseTo(-7.5, 12);
   });
 
-  it('lags behind the filter that looks ahead, and keeps apart from another of its kind', () => {
+  it('lags behind the filter that looks ahead, and is independent of other instances', () => {
     const wave = Float64Array.from({ length: 120 }, (_, i) => Math.sin((2 * Math.PI * i) / 40));
     const [smooth, other] = [createCausalLowPass(filter), createCausalLowPass(filter)];
     const causal = wave.map((value) => {

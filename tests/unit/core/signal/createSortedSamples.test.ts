@@ -4,7 +4,7 @@ import { quantileOf } from '#core/signal/quantileOf';
 import { seededRandom } from '../../../support/seededRandom';
 
 describe('createSortedSamples().quantile(share)', () => {
-  it('gives what sorting all values gives, after each of thousands', () => {
+  it('equals the quantile of all sorted values, after each of thousands', () => {
     const random = seededRandom(4);
     const samples = createSortedSamples();
     const values: number[] = [];
@@ -19,7 +19,7 @@ describe('createSortedSamples().quantile(share)', () => {
     }
   });
 
-  it('has none where there are no values', () => {
+  it('is undefined without values', () => {
     expect(createSortedSamples().quantile(0.5)).toBeUndefined();
   });
 });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { createUniformStream } from '#core/signal/createUniformStream';
 
 describe('createUniformStream(rateHz)(timeMs, value)', () => {
-  it('gives the samples between two observations on a straight line, as soon as they are known', () => {
+  it('interpolates linearly between two observations, as soon as both are known', () => {
     const push = createUniformStream(20);
     expect(push(1000, 3)).toEqual([3]);
     // 50 ms apart from 1000: none up to 1040; 1050 and 1100 lie 10/70 and 60/70 of the way from 3 to 10.
@@ -13,7 +13,7 @@ describe('createUniformStream(rateHz)(timeMs, value)', () => {
     expect(samples[1]).toBeCloseTo(9, 12);
   });
 
-  it('gives as many samples however the observations come', () => {
+  it('gives the same samples however often observations come', () => {
     const push = createUniformStream(30);
     let count = push(0, 1).length;
     for (let i = 1; i <= 100; i++) count += push(i * 71 + (i % 3) * 11, i).length;

@@ -26,7 +26,7 @@ describe('filterZeroPhase(signal, filter)', () => {
     },
   );
 
-  it('lets amplitude fall to 0.707 at the cut-off, both passes together', () => {
+  it('attenuates to 0.707 at the cut-off, both passes together', () => {
     // 6 Hz in 60: a period is 10 samples, so a whole number of them fits and the middle is free of end effects.
     const wave = Float64Array.from({ length: 400 }, (_, i) => Math.sin((2 * Math.PI * 6 * i) / 60));
     const passed = filterZeroPhase(wave, butterworthLowPass(6, 60, 2)).subarray(100, 300);
@@ -35,7 +35,7 @@ describe('filterZeroPhase(signal, filter)', () => {
     for (const { dualGainAtCutoff } of reference.cases) expect(dualGainAtCutoff).toBeCloseTo(Math.SQRT1_2, 9);
   });
 
-  it('keeps a symmetric bump symmetric: nothing shifts in time', () => {
+  it('keeps a symmetric bump symmetric, without a shift in time', () => {
     // At rest for 60 samples at either end, where the poles (0.42 off the middle) have forgotten all.
     const bump = Float64Array.from({ length: 161 }, (_, i) => 5 + Math.exp(-(((i - 80) / 4) ** 2)));
     const passed = filterZeroPhase(bump, dual30);
@@ -43,7 +43,7 @@ describe('filterZeroPhase(signal, filter)', () => {
     expect(passed.indexOf(Math.max(...passed))).toBe(80);
   });
 
-  it('adds and scales: the sum of two signals comes out as the sum of what comes out', () => {
+  it('is linear: it filters a sum of scaled signals like each on its own', () => {
     const [a, b] = [2.3, 0.7].map((step) => Float64Array.from({ length: 33 }, (_, i) => Math.sin(step * i)));
     const sum = filterZeroPhase(
       a!.map((value, i) => 3 * value + b![i]! - 11),
@@ -53,7 +53,7 @@ describe('filterZeroPhase(signal, filter)', () => {
     sum.forEach((value, i) => expect(value).toBeCloseTo(3 * fa[i]! + fb[i]! - 11, 9));
   });
 
-  it('leaves its input alone', () => {
+  it('does not change its input', () => {
     const signal = Float64Array.from({ length: 20 }, (_, i) => i % 3);
     const before = signal.slice();
     filterZeroPhase(signal, dual30);

@@ -15,7 +15,7 @@ describe('uniformTimesMs(firstMs, lastMs, rateHz)', () => {
   });
 
   it('includes it in spite of rounding in the times', () => {
-    // 3 frames at 30 Hz end at 66.666...; a float may stand a hair before it.
+    // 3 frames at 30 Hz end at 66.666...; a float may be a hair before it.
     expect(uniformTimesMs(0, 66.66666666666, 30)).toHaveLength(3);
   });
 
@@ -48,7 +48,7 @@ describe('resample(timesMs, values, missing, baseMs, frameIntervalMs, gapCode)',
     expect(Array.from(missing)).toEqual([0, 0, 0, 0]);
   });
 
-  it('returns observations unchanged where they stand on the base', () => {
+  it('returns observations unchanged where they are on the base', () => {
     const { values } = at([0, 40, 80], [3.25, -1.5, 8], [0, 0, 0], [0, 40, 80]);
     expect(Array.from(values)).toEqual([3.25, -1.5, 8]);
   });

@@ -23,7 +23,7 @@ describe('smoothRuns(signal, filter)', () => {
     expect(Array.from(smooth.missing.subarray(13, 18))).toEqual([0, 4, 4, 5, 0]);
   });
 
-  it('passes a run too short to be filtered on as it is', () => {
+  it('returns a run too short to be filtered unchanged', () => {
     const values = Float64Array.of(0, 3, 8, 2, 0);
     const smooth = smoothRuns({ values, missing: Uint8Array.of(1, 0, 0, 0, 1) }, filter);
     expect(smooth.values).toEqual(values);

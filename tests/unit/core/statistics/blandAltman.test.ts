@@ -13,7 +13,7 @@ describe('blandAltman(first, second)', () => {
     expect(sdOfDifferences).toBeCloseTo(38.8, 1);
   });
 
-  it('puts limits and their standard errors round the bias', () => {
+  it('gives limits around the bias, with standard errors', () => {
     // Differences 1, 4, 7, 0: mean 3, SD sqrt((4 + 1 + 16 + 9) / 3) = sqrt 10 = 3.16228.
     const agreement = blandAltman([10, 25, 39, 6], [9, 21, 32, 6])!;
     expect(agreement.meanDifference).toBe(3);
@@ -25,14 +25,14 @@ describe('blandAltman(first, second)', () => {
     expect(agreement.standardErrorOfLimits).toBeCloseTo(2.73861, 5);
   });
 
-  it('turns its sign when the two ways change places', () => {
+  it('changes its sign when the two methods are swapped', () => {
     const [one, other] = [blandAltman(largeMeter, miniMeter)!, blandAltman(miniMeter, largeMeter)!];
     expect(other.meanDifference).toBe(-one.meanDifference);
     expect(other.sdOfDifferences).toBeCloseTo(one.sdOfDifferences, 12);
     expect(other.upperLimit).toBeCloseTo(-one.lowerLimit, 12);
   });
 
-  it('has no spread where the ways differ by a constant', () => {
+  it('has no spread where the methods differ by a constant', () => {
     expect(blandAltman([5, 8, 13], [3, 6, 11])).toMatchObject({
       meanDifference: 2,
       sdOfDifferences: 0,
@@ -46,7 +46,7 @@ describe('blandAltman(first, second)', () => {
     expect(blandAltman([4], [5])).toBeNull();
   });
 
-  it('refuses what does not pair up or is no number', () => {
+  it('refuses unpaired values and what is not a number', () => {
     expect(() => blandAltman([1, 2, 3], [4, 5])).toThrow(
       new RangeError('Pairs need as many values twice, got 3 and 2.'),
     );

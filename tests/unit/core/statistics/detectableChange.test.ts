@@ -9,7 +9,7 @@ describe('detectableChange95(sem)', () => {
     expect(detectableChange95(2.72).toFixed(2)).toBe('7.54');
   });
 
-  it('gives less than the largest difference that Munro 2012 prints beside the largest standard error', () => {
+  it('gives less than the largest difference that Munro 2012 prints for the largest standard error', () => {
     // 1.96 x 1.41421 x 3.01 = 8.3432, where 8.93 is printed: that would take an SEM of 8.93 / 2.77186 = 3.22.
     // The two ends of the printed ranges (2.72-3.01 and 7.54-8.93) so can't both belong to one test and this formula.
     expect(detectableChange95(3.01).toFixed(2)).toBe('8.34');
@@ -42,11 +42,11 @@ describe('changeBeyondError(earlier, later, mdc)', () => {
     [-4, 4.5, 8, 8.5, 'higher'],
     [3, 3, 0, 0, 'within-error'],
     [3, 3.25, 0, 0.25, 'higher'],
-  ])('says of %d, then %d, with an error of %d: %d is %s', (earlier, later, mdc, difference, verdict) => {
+  ])('classifies %d, then %d, with an error of %d: %d is %s', (earlier, later, mdc, difference, verdict) => {
     expect(changeBeyondError(earlier, later, mdc)).toEqual({ difference, verdict });
   });
 
-  it('says the opposite when the sessions change places', () => {
+  it('gives the opposite when the sessions are swapped', () => {
     const opposite = { higher: 'lower', lower: 'higher', 'within-error': 'within-error' } as const;
     const degs = fc.integer({ min: -40, max: 40 });
     fc.assert(

@@ -32,7 +32,7 @@ describe('meanSquares(ratings)', () => {
     expect(() => meanSquares(ratings)).toThrow(new RangeError(`Ratings need 2 x 2 or more, got ${size}.`));
   });
 
-  it('refuses uneven rows and what is no number', () => {
+  it('refuses uneven rows and what is not a number', () => {
     expect(() => meanSquares([[1, 2], [3]])).toThrow('Each row needs 2 ratings, got one of 1.');
     expect(() =>
       meanSquares([
@@ -49,7 +49,7 @@ describe('intraclassCorrelation(ratings)', () => {
     expect([oneWay, agreement, consistency].map((icc) => icc!.toFixed(2))).toEqual(['0.17', '0.29', '0.71']);
   });
 
-  it('is 1 in every form where all judges say the same', () => {
+  it('is 1 in every form where all judges agree', () => {
     const same = [
       [2, 2],
       [5, 5],
@@ -58,7 +58,7 @@ describe('intraclassCorrelation(ratings)', () => {
     for (const icc of Object.values(intraclassCorrelation(same))) expect(icc).toBeCloseTo(1, 12);
   });
 
-  it('tells consistency from agreement where one judge is always 3 higher', () => {
+  it('distinguishes consistency from agreement where one judge is always 3 higher', () => {
     // Between: 2 (var 1, 4, 9 = 49/3) = 98/3; judges: 3 x 2 x 1.5^2 = 13.5; residual 0.
     // Agreement: (98/3) / (98/3 + 2 x 13.5 / 3) = 98 / 125.
     const { agreement, consistency } = intraclassCorrelation([
@@ -79,7 +79,7 @@ describe('intraclassCorrelation(ratings)', () => {
     ).toEqual({ oneWay: null, agreement: null, consistency: null });
   });
 
-  it('is null in the form that has nothing to share out, and below 0 where judges contradict each other', () => {
+  it('is null in a form without variance to share, and below 0 where judges contradict each other', () => {
     // Rows and columns have the same means: between and judges 0, residual 1. Agreement: -1 / (1 - 2 x 1 / 2) = -1 / 0.
     expect(
       intraclassCorrelation([
@@ -89,7 +89,7 @@ describe('intraclassCorrelation(ratings)', () => {
     ).toEqual({ oneWay: -1, agreement: null, consistency: -1 });
   });
 
-  it('does not mind shift, scale, or the order of people and judges', () => {
+  it('does not depend on shift, scale, or the order of people and judges', () => {
     fc.assert(
       fc.property(
         fc.integer({ min: -50, max: 50 }),

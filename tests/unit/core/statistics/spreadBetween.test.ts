@@ -24,7 +24,7 @@ describe('spreadBetween(values)', () => {
     expect(spreadBetween([12])).toBeNull();
   });
 
-  it('refuses what is no number', () => {
+  it('refuses what is not a number', () => {
     expect(() => spreadBetween([1, NaN])).toThrow(new RangeError('Statistics need finite numbers, got NaN.'));
   });
 });

@@ -30,7 +30,7 @@ describe('standardErrorFromPairs(first, second)', () => {
     expect(standardErrorFromPairs([9, 21, 32, 6], [10, 25, 39, 6])).toBeCloseTo(Math.sqrt(5), 12);
   });
 
-  it('does not count a difference that all share', () => {
+  it('ignores a difference that all share', () => {
     expect(standardErrorFromPairs([4, 9, 2], [7, 12, 5])).toBe(0);
   });
 
@@ -38,7 +38,7 @@ describe('standardErrorFromPairs(first, second)', () => {
     expect(standardErrorFromPairs([3], [4])).toBeNull();
   });
 
-  it('refuses what does not pair up or is no number', () => {
+  it('refuses unpaired values and what is not a number', () => {
     expect(() => standardErrorFromPairs([1], [2, 3])).toThrow('got 1 and 2');
     expect(() => standardErrorFromPairs([1, NaN], [2, 3])).toThrow('got NaN');
   });

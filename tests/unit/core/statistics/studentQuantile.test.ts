@@ -16,7 +16,7 @@ describe('studentQuantile95(freedom)', () => {
     expect(studentQuantile95(freedom)).toBeCloseTo(expected, 8);
   });
 
-  it('is exact for 1 degree, where t follows from a tangent', () => {
+  it('is exact for 1 degree of freedom, where t follows from a tangent', () => {
     expect(studentQuantile95(1)).toBeCloseTo(Math.tan(0.475 * Math.PI), 12);
   });
 

@@ -31,7 +31,7 @@ describe('withinSetTrend(values)', () => {
     expect(falling.high).toBeLessThan(0);
   });
 
-  it('keeps the number of a repetition that was not measured', () => {
+  it('leaves a gap for a repetition that was not measured', () => {
     // 1, 3 and 5 at 4, 8 and 12: 2 a repetition.
     expect(withinSetTrend([4, null, 8, null, 12])).toMatchObject({ count: 3, slope: 2, standardError: 0 });
   });
@@ -45,13 +45,13 @@ describe('withinSetTrend(values)', () => {
     expect(withinSetTrend([4, null, 9, null])).toBeNull();
   });
 
-  it('refuses what is no number', () => {
+  it('refuses what is not a number', () => {
     expect(() => withinSetTrend([1, NaN, 3, 4])).toThrow(RangeError);
   });
 
   const sets = fc.array(fc.integer({ min: -30, max: 30 }), { minLength: 3, maxLength: 20 });
 
-  it('does not mind a shift, and scales and turns with the values', () => {
+  it('does not depend on a shift, and scales and changes sign with the values', () => {
     fc.assert(
       fc.property(
         sets,
@@ -70,7 +70,7 @@ describe('withinSetTrend(values)', () => {
     );
   });
 
-  it('falls as it rose when the set runs backward', () => {
+  it('has the opposite slope when the set is reversed', () => {
     fc.assert(
       fc.property(sets, (values) => {
         const [forward, backward] = [withinSetTrend(values)!, withinSetTrend(values.toReversed())!];

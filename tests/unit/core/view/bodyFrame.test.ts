@@ -18,7 +18,7 @@ describe('toBodyFrame(path, yawDeg)', () => {
     expect(first(toBodyFrame(path(2, -3, 5), 0))).toEqual([2, -3, 5]);
   });
 
-  it('turns what is ahead of a turned body to straight ahead', () => {
+  it('turns what is in front of a turned body to straight ahead', () => {
     // A body turned by 30 degrees to the picture's right: its knee, one length ahead, stands sin 30 = 0.5 to the right
     // and cos 30 = 0.866 nearer. Square to it, the knee is neither left nor right, and 1 nearer.
     const [x, y, z] = first(toBodyFrame(path(0.5, 0.4, -Math.cos(Math.PI / 6)), 30));

@@ -49,12 +49,12 @@ describe('errorBand(leg, side, sources, quantity)', () => {
   const band = (yawSdDeg: number, jitter: number) =>
     errorBand(lifted, 'left', { yawDeg: 0, yawSdDeg, rollSdDeg: 1, jitter }, frontalKneeAngleDeg)(60);
 
-  it('grows with the trembling of the joints and with the doubt about the yaw', () => {
+  it('grows with the trembling of the joints and the uncertainty of the yaw', () => {
     expect(band(2, 0.02)).toBeGreaterThan(1.2 * band(2, 0));
     expect(band(4, 0)).toBeGreaterThan(1.2 * band(2, 0));
   });
 
-  it('never shrinks with more noise or more doubt, at any moment of a movement', () => {
+  it('never shrinks with more noise or uncertainty, at any moment of a movement', () => {
     const share = fc.double({ min: 0, max: 0.03, noNaN: true });
     const deg = fc.double({ min: 0, max: 5, noNaN: true });
     const sample = fc.nat(lifted.knee.x.length - 1);
@@ -69,14 +69,14 @@ describe('errorBand(leg, side, sources, quantity)', () => {
     );
   });
 
-  it('adds squares: joints and yaw each on their own, then together', () => {
+  it('adds the squares of the effects of joints and yaw', () => {
     // band^2(yaw, jitter) = band^2(yaw, 0) + band^2(0, jitter) - band^2(0, 0); the angle is nearly straight in between.
     const together = band(2, 0.02) ** 2;
     expect(together / (band(2, 0) ** 2 + band(0, 0.02) ** 2 - band(0, 0) ** 2)).toBeCloseTo(1, 6);
   });
 
   it('is 1.645 times one standard deviation of a quantity that is known', () => {
-    // From knee to ankle it is one shank however the camera stands, so that only the shank's length counts, 2 % of it;
+    // From knee to ankle it is one shank wherever the camera is, so that only the shank's length counts, 2 % of it;
     // the knee's place across moves as far as the joint does, its own yaw aside: 1.645 x hypot(placing, jitter).
     const shank = errorBand(
       lifted,
@@ -96,14 +96,14 @@ describe('errorBand(leg, side, sources, quantity)', () => {
     expect(across).toBeLessThan(1.645 * 0.06);
   });
 
-  it('counts the lens: through one a fifth longer the person stands a fifth farther away', () => {
+  it('includes the lens: through one a fifth longer, the person is a fifth farther away', () => {
     const distance = errorBand(
       lifted,
       'left',
       { yawDeg: 0, yawSdDeg: 0, rollSdDeg: 0, jitter: 0 },
       ({ ankle }) => ankle.z[0]!,
     )(60);
-    // A pitch of 4 degrees adds a little, by as much as the ankle stands below the camera's axis.
+    // A pitch of 4 degrees adds a little, by as much as the ankle is below the camera's axis.
     const byLens = 1.645 * 0.2 * lifted.ankle.z[60]!;
     expect(distance / byLens).toBeGreaterThan(1);
     expect(distance / byLens).toBeLessThan(1.05);
@@ -113,7 +113,7 @@ describe('errorBand(leg, side, sources, quantity)', () => {
     ['square', { yawDeg: 0, offCentreM: 0 }, 2.5],
     ['at the edge of the picture', { yawDeg: 0, offCentreM: 0.65 }, 0],
     ['turned', { yawDeg: 8, offCentreM: 0 }, 0],
-  ])('holds nine of ten errors of a leg %s, all sources thrown at random', (_, view, yawSdDeg) => {
+  ])('holds nine of ten errors of a leg %s, with all sources drawn at random', (_, view, yawSdDeg) => {
     const film = filmPerson({ ...level, task: 'two-legged-bend', camera: { ...level.camera, ...view } });
     const leg = pictureLeg(film, 'left');
     const [jitter, draws, rollSdDeg, pitchSdDeg] = [0.001, 4000, 1.2, 4];

@@ -11,7 +11,7 @@ describe('focalLengthPx(widthPx, heightPx)', () => {
     ['an upright picture', 720, 1280, 58.1],
     ['a wide picture', 1280, 720, 71.1],
     ['a square picture', 600, 600, 58.1],
-  ])('has the long side of %s span what such cameras usually see', (_, widthPx, heightPx, deg) => {
+  ])('gives the long side of %s the usual field of view of such cameras', (_, widthPx, heightPx, deg) => {
     expect(longSideDeg(widthPx, heightPx)).toBeCloseTo(deg, 1);
   });
 

@@ -8,16 +8,16 @@ const all = (...xPx: number[]) => new Uint8Array(xPx.length).fill(1);
 
 /** A shank of 200 px belongs to marks 110 px apart: 55 px are half of it, and sin 30 = 0.5. */
 const shankPx = 200;
-/** So far away that nothing stands beside the middle of the picture. */
+/** So far away that nothing is off the middle of the picture. */
 const farPx = 1e12;
-/** How far inward of the foot's axis its big toe stands, degrees. */
+/** How far inward of the foot's axis its big toe is, degrees. */
 const toeDeg = 8.5;
 
 describe('footHeadingDeg(heel, toe, side, when, shankPx, focalPx)', () => {
   const left = (heel: ReturnType<typeof joint>, toe: ReturnType<typeof joint>, focalPx = farPx) =>
     footHeadingDeg(heel, toe, 'left', all(...heel.xPx), shankPx, focalPx);
 
-  it('tells the direction from how far the big toe stands beside the heel', () => {
+  it('infers the direction from how far the big toe is to the side of the heel', () => {
     expect(left(joint(100), joint(155))).toBeCloseTo(30 + toeDeg, 6);
     expect(left(joint(100), joint(45))).toBeCloseTo(-30 + toeDeg, 6);
     expect(left(joint(100), joint(100))).toBeCloseTo(toeDeg, 6);
@@ -29,14 +29,14 @@ describe('footHeadingDeg(heel, toe, side, when, shankPx, focalPx)', () => {
     expect(footHeadingDeg(heel, toe, 'left', when, shankPx, farPx)).toBeCloseTo(30 + toeDeg, 6);
   });
 
-  it('takes off what a foot beside the middle of the picture shows of its side', () => {
+  it('subtracts what a foot off the middle of the picture shows of its side', () => {
     // A foot that points straight along the camera, 1 m to its right and 2 m away: seen at atan(1 / 2) = 26.57 degrees.
     const focalPx = 1000;
     const heelPx = (focalPx * 1) / 2.1;
     const toePx = (focalPx * 1) / 1.9;
     const shank = (toePx - heelPx) / 0.55 / Math.sin(Math.atan(0.5));
     const deg = footHeadingDeg(joint(heelPx), joint(toePx), 'left', all(0), shank, focalPx)!;
-    // The middle of heel and toe stands 0.14 degrees from the middle of the foot.
+    // The middle of heel and toe is 0.14 degrees from the middle of the foot.
     expect(Math.abs(deg - toeDeg)).toBeLessThan(0.2);
   });
 

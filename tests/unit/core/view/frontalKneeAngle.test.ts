@@ -40,13 +40,13 @@ describe('frontalKneeAngleDeg(leg, side, sample)', () => {
     expect(frontalKneeAngleDeg(leg([4, 0], [2, 2], [4, 4]), 'left', 0)).toBeCloseTo(90, 9);
   });
 
-  it('does not mind how far the joints stand from the camera', () => {
+  it('does not depend on how far the joints are from the camera', () => {
     const flat = leg([4, 0], [3, 2], [3.5, 4]);
     const deep = leg([4, 0, 9], [3, 2, 7], [3.5, 4, 12]);
     expect(frontalKneeAngleDeg(deep, 'left', 0)).toBe(frontalKneeAngleDeg(flat, 'left', 0));
   });
 
-  it('equals the angle between thigh and shank by gl-matrix 3, and changes its sign in the mirror', () => {
+  it('equals the angle between thigh and shank by gl-matrix 3, and changes sign when mirrored', () => {
     const part = fc.double({ min: 0.2, max: 2, noNaN: true });
     const aside = fc.double({ min: -1, max: 1, noNaN: true });
     fc.assert(

@@ -17,14 +17,14 @@ describe('fuseCues(cues)', () => {
     expect(sdDeg).toBeCloseTo(1.2, 12);
   });
 
-  it('is surer than each of two readings that agree, and no surer than their errors allow', () => {
+  it('is more certain than either of two agreeing readings, but no more than their errors allow', () => {
     // 1 / sqrt(1/9 + 1/16) = 2.4; exact agreement does not make it smaller.
     const { yawDeg, sdDeg } = fuseCues([cue(-3, 3), cue(-3, 4)]);
     expect(yawDeg).toBeCloseTo(-3, 12);
     expect(sdDeg).toBeCloseTo(2.4, 12);
   });
 
-  it('does not mind the order, and turns its sign in the mirror', () => {
+  it('does not depend on the order, and changes sign when mirrored', () => {
     const cues = [cue(4, 1.5), cue(-2, 3), cue(9, 5)];
     const { yawDeg, sdDeg } = fuseCues(cues);
     expect(fuseCues(cues.toReversed()).yawDeg).toBeCloseTo(yawDeg, 12);
@@ -33,7 +33,7 @@ describe('fuseCues(cues)', () => {
     expect(mirrored.sdDeg).toBeCloseTo(sdDeg, 12);
   });
 
-  it('refuses to tell a yaw from nothing', () => {
+  it('refuses to infer a yaw from no readings', () => {
     expect(() => fuseCues([])).toThrow(RangeError);
   });
 });

@@ -22,7 +22,7 @@ describe('segmentsPx(leg)', () => {
 });
 
 describe('liftLeg(leg, segments, focalPx)', () => {
-  it.each(sides)('gives the frontal angle of the %s leg back once the true yaw is taken off', (side) => {
+  it.each(sides)('recovers the frontal angle of the %s leg once the true yaw is removed', (side) => {
     for (const yawDeg of [-15, 0, 6, 20]) {
       const film = filmPerson({
         ...level,
@@ -48,7 +48,7 @@ describe('liftLeg(leg, segments, focalPx)', () => {
     }
   });
 
-  it('gives every joint back in three dimensions, in shank lengths', () => {
+  it('recovers every joint in three dimensions, in shank lengths', () => {
     const film = filmPerson({ ...level, task: 'two-legged-bend' });
     // Square and level, the left ankle at z = 0 stands 2.7 m away; x is the person's left, the camera 0.6 m high.
     const [shankM, depthM] = [0.246 * 1.7, 2.7];
@@ -65,7 +65,7 @@ describe('liftLeg(leg, segments, focalPx)', () => {
     expect(lifted.thigh).toBeCloseTo(0.245 / 0.246, 12);
   });
 
-  it('sets a joint that is seen too far off on the nearest point of its line of sight, and never NaN', () => {
+  it('puts a joint seen too far off on the nearest point of its line of sight', () => {
     const leg = pictureLeg(filmPerson(level), 'left');
     const { hip, knee } = liftLeg(leg, { thigh: 60, shank: 60 }, focalPx);
     for (const path of [hip, knee])

@@ -21,7 +21,7 @@ function viewedLeg(film: Film, side: Side): ViewedLeg {
   };
 }
 
-/** What an unerring eye sees of a task from a level camera that stands at a yaw to the person. */
+/** What an unerring eye sees of a task from a level camera at a yaw to the person. */
 function sceneOf(task: TaskId, workingSide: Side, yawDeg: number): ViewScene {
   const film = filmPerson({ task, side: workingSide, camera: { pitchDeg: 0, yawDeg } });
   const heights = film.frames.map(({ places }) => places.left_hip.y + places.right_hip.y);
@@ -44,8 +44,8 @@ function read(scene: ViewScene, sign: ViewSign): number | null {
 /**
  * How far off each sign may be on a body without any error of the joints, degrees.
  * Both thighs: their directions open evenly, and only the lengths, taken from a stance that is not quite straight, are
- * 1 to 3 % off; a leg held out in front is seen at another distance than the ankle that tells its size (1.9).
- * Feet: the one behind or slid aside looks smaller than its shank tells (1.2).
+ * 1 to 3 % off; a leg held out in front is seen at another distance than the ankle that gives its size (1.9).
+ * Feet: the one behind or slid aside looks smaller than its shank suggests (1.2).
  * One foot: its marks are .524 of the shank apart where .55 is taken for usual; turned, it is seen nearer.
  */
 const tolerancesDeg: Record<ViewSign, number> = { thighs: 2, feet: 2.5, 'free-shank': 1, 'stance-foot': 2 };
@@ -68,14 +68,14 @@ describe('measureViewCues(scene, signs)', () => {
     it.each(signs)('reads the yaw, with its sign, off %s in a %s', (sign, task) => {
       expect(findTask(task).viewSigns).toContain(sign);
       for (const yawDeg of [-12, 0, 12]) {
-        // A camera that stands towards the person's left sees their front point to the picture's left: negative.
+        // A camera on the person's left sees their front point to the picture's left: negative.
         const deg = read(sceneOf(task, side, yawDeg), sign)!;
         expect(Math.abs(deg + yawDeg)).toBeLessThan(tolerancesDeg[sign]);
       }
     });
   });
 
-  it('always adds that people are told to face the camera, as the weakest reading', () => {
+  it('always adds that people are asked to face the camera, as the weakest reading', () => {
     const cues = measureViewCues(sceneOf('single-leg-squat', 'left', 12), ['free-shank', 'stance-foot']);
     expect(cues.map(({ name }) => name)).toEqual(['told-to-face-the-camera', 'free-shank', 'stance-foot']);
     expect(cues[0]!.yawDeg).toBe(0);
@@ -83,7 +83,7 @@ describe('measureViewCues(scene, signs)', () => {
     expect(measureViewCues(sceneOf('single-leg-squat', 'left', 12), [])).toHaveLength(1);
   });
 
-  it('leaves out what it never saw', () => {
+  it('leaves out cues that were never seen', () => {
     const scene = sceneOf('two-legged-bend', 'left', 5);
     const never = new Uint8Array(scene.upright.length);
     expect(read({ ...scene, bent: never }, 'thighs')).toBeNull();
@@ -97,7 +97,7 @@ describe('measureViewCues(scene, signs)', () => {
       expect(read({ ...scene, legs: { ...scene.legs, right: withoutLeg } }, sign)).toBeNull();
   });
 
-  it('reads a foot off the working side only', () => {
+  it('reads a foot of the working side only', () => {
     const scene = sceneOf('two-legged-bend', 'left', 0);
     const other = { ...scene, workingSide: otherSide(scene.workingSide) };
     expect(read(other, 'stance-foot')).toBeCloseTo(-read(scene, 'stance-foot')!, 6);

@@ -50,7 +50,7 @@ describe('openCamera(wish)', () => {
     ]);
   });
 
-  it('tells the facts, as far as the browser does', async () => {
+  it('gives the facts, as far as the browser does', async () => {
     const { facts } = await openCamera(
       { facing: 'front' },
       fakeDevices(new FakeTrack('Eye', settings)).devices,
@@ -102,7 +102,7 @@ describe('openCamera(wish)', () => {
     await expect(openCamera({ facing: 'front' }, devices)).rejects.toThrow('(OddError: odd)');
   });
 
-  it('tells a page that is not secure', async () => {
+  it('recognises an insecure page', async () => {
     vi.stubGlobal('navigator', {});
     vi.stubGlobal('isSecureContext', false);
     await expect(openCamera({ facing: 'front' })).rejects.toMatchObject({ kind: 'insecure-page' });
@@ -130,7 +130,7 @@ describe('openCamera(wish)', () => {
     expect([heard.length, track.stopped]).toEqual([3, 1]);
   });
 
-  it('tells of an end that came before anybody listened', async () => {
+  it('reports an end that came before anybody listened', async () => {
     const track = new FakeTrack('Eye', settings);
     const camera = await openCamera({ facing: 'front' }, fakeDevices(track).devices);
     track.readyState = 'ended';

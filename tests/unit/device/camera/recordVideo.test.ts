@@ -138,7 +138,7 @@ describe('recordVideo(stream, sink, options)', () => {
     expect(await recording.stop()).toMatchObject({ problem: null });
   });
 
-  it('tells the time in the video, without the pauses', async () => {
+  it('gives the time in the video, without the pauses', async () => {
     vi.useFakeTimers({ toFake: ['performance'] });
     const startMs = performance.now();
     const { recording } = start();
@@ -162,7 +162,7 @@ describe('recordVideo(stream, sink, options)', () => {
     expect(at(14_999)).toBe(4999);
   });
 
-  it('tells at once that the camera has ended, keeps the last piece, and ends', async () => {
+  it('reports at once that the camera has ended, keeps the last piece, and ends', async () => {
     const { recording, recorder, track, problems, written } = start();
     recorder.give('one');
     recorder.waiting = 'last';
@@ -173,14 +173,14 @@ describe('recordVideo(stream, sink, options)', () => {
     expect(problems).toHaveLength(1);
   });
 
-  it('tells that the recorder has stopped by itself', async () => {
+  it('reports that the recorder has stopped by itself', async () => {
     const { recording, recorder, problems } = start();
     recorder.stop();
     expect((await recording.ended).problem).toMatchObject({ kind: 'recorder-failed' });
     expect(problems).toHaveLength(1);
   });
 
-  it('tells that the recorder failed', async () => {
+  it('reports that the recorder failed', async () => {
     const { recording, recorder, problems } = start();
     recorder.onerror({ error: new Error('encoder') });
     expect((await recording.ended).problem).toMatchObject({ kind: 'recorder-failed' });

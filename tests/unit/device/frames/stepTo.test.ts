@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { stepTo } from '#device/frames/stepTo';
 
-/** A video element of 25 frames a second that tells, after each seek, the frames given for it, ms. */
+/** A video element of 25 frames a second that reports, after each seek, the frames given for it, ms. */
 class FakeVideo extends EventTarget {
   readonly soughtS: number[] = [];
   private callback: ((now: number, metadata: { mediaTime: number }) => void) | null = null;
@@ -56,7 +56,7 @@ describe('stepTo(video, timeMs, nextMs, isAsked)', () => {
     expect([await step(never), never.soughtS.length]).toEqual(['unsure', 3]);
   });
 
-  it('takes what is there where the browser tells nothing, and at once where it is not asked', async () => {
+  it('uses the current frame where the browser reports nothing, and at once where it is not asked', async () => {
     expect(await step(new FakeVideo([]))).toBe('unsure');
     const silent = new FakeVideo([]);
     delete silent.requestVideoFrameCallback;

@@ -45,7 +45,7 @@ describe('checkDevice({ openFeed, tracker })', () => {
     expect(camera.openFeeds()).toBe(0);
   });
 
-  it('goes on to the lite model, which stays loaded', async () => {
+  it('continues to the lite model, which stays loaded', async () => {
     const { camera, checking } = await check(140, 60);
     await camera.pass(5500);
     const { decision, fullFps, liteFps } = await checking;
@@ -77,7 +77,7 @@ describe('checkDevice({ openFeed, tracker })', () => {
     expect((await checking).decision.hasFeedback).toBe(false);
   });
 
-  it('takes a device for too slow that does not get warm while pictures come', async () => {
+  it('treats a device as too slow that does not warm up while pictures arrive', async () => {
     const { camera, checking } = await check(20_000, 20_000);
     await camera.pass(1000);
     await vi.advanceTimersByTimeAsync(15_000);

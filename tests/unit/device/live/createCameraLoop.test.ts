@@ -105,7 +105,7 @@ describe('createCameraLoop(parts)', () => {
     expect(world).toMatchObject({ open: [], frames: [], failures: [] });
   });
 
-  it('lets everything of a camera go before it tells of its failure', async () => {
+  it('releases everything of a camera before it reports its failure', async () => {
     const told: string[] = [];
     const { loop, world, camera, prepare } = fakeLoop({
       onLetGo: () => told.push(`let go of ${world.open.join()}`),

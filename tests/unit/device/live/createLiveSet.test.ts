@@ -90,7 +90,7 @@ describe('createLiveSet(setup).push(frame)', () => {
     });
   });
 
-  it('tells of a repetition that left the limits, and only of that', () => {
+  it('reports a repetition that left the limits, and only that', () => {
     const repetitions = [{ peakDeg: 2 }, { peakDeg: 22 }, { peakDeg: 3 }];
     const { judged } = runLive({ task: 'split-stance-sit-to-stand', repetitions });
     expect(judged.map(({ judgement }) => judgement.verdict)).toEqual(['in-line', 'out-of-line', 'in-line']);

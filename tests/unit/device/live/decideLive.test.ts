@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { decideLive } from '#device/live/decideLive';
 
 describe('decideLive(fullFps, liteFps)', () => {
-  it('takes the full model from 12 pictures a second on, and says nothing', () => {
+  it('uses the full model from 12 pictures a second, and says nothing', () => {
     expect(decideLive(12, null)).toEqual({ model: 'full', hasFeedback: true, sentence: null });
     expect(decideLive(30, null)).toEqual({ model: 'full', hasFeedback: true, sentence: null });
   });
@@ -12,17 +12,17 @@ describe('decideLive(fullFps, liteFps)', () => {
     expect(decideLive(0, null)).toBeNull();
   });
 
-  it('takes the lite model from 8 pictures a second on, and says so', () => {
+  it('uses the lite model from 8 pictures a second, and says so', () => {
     const decision = decideLive(5, 8.7);
     expect(decision).toMatchObject({ model: 'lite', hasFeedback: true });
     expect(decision!.sentence).toContain('(8 pictures a second)');
   });
 
-  it('leaves live feedback off below, and says that the recording goes on', () => {
+  it('turns live feedback off below that, and says that the recording continues', () => {
     const decision = decideLive(3, 7.99);
     expect(decision).toMatchObject({ model: 'lite', hasFeedback: false });
     expect(decision!.sentence).toContain('(7 pictures a second; 8 are needed)');
-    expect(decision!.sentence).toContain('The recording goes on');
+    expect(decision!.sentence).toContain('The recording continues');
     expect(decideLive(0, 0)).toMatchObject({ hasFeedback: false });
   });
 });

@@ -6,7 +6,7 @@ import type { LivePicture, PictureFeed } from '#device/live/pictureFeed';
 /** A row of points that all lie at one place. */
 export const someRow: KeypointRow = new Float32Array(3 * keypointCount).fill(0.8);
 
-/** A camera, a pose tracker and a clock that goes on only when told. */
+/** A camera, a pose tracker and a clock that only advances on request. */
 export function createFakeCamera(intervalMs: number) {
   let nowMs = 0;
   let openFeeds = 0;

@@ -35,7 +35,7 @@ describe('kneeReading(row, side)', () => {
     expect(kneeReading(inward, 'right')!.deg).toBeCloseTo(22.62, 2);
   });
 
-  it('tells nothing of an unseen leg, of nobody, and of a thigh that points at the camera', () => {
+  it('gives nothing for an unseen leg, for nobody, and for a thigh that points at the camera', () => {
     expect(kneeReading(null, 'right')).toBeNull();
     expect(kneeReading(rowOf(straight as unknown as Points), 'left')).toBeNull();
     expect(

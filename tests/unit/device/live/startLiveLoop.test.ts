@@ -58,7 +58,7 @@ describe('startLiveLoop({ feed, tracker, onFrame })', () => {
     loop.stop();
   });
 
-  it('tells where nobody is found', async () => {
+  it('reports that nobody is found', async () => {
     const { camera, frames } = startSlowLoop();
     camera.setRow(null);
     await camera.pass(50);

@@ -80,7 +80,7 @@ describe('createSpeech(onCaption, world)', () => {
     expect(speech.hasVoice()).toBe(false);
   });
 
-  it('goes on where a voice never comes to its end', () => {
+  it('continues where a voice never ends', () => {
     const { world, texts } = fakeSynthesis();
     const speech = createSpeech(onCaption, world);
     speech.say(line('Sit down.'));
@@ -89,7 +89,7 @@ describe('createSpeech(onCaption, world)', () => {
     expect(texts()).toEqual(['Sit down.', 'Ready.']);
   });
 
-  it('goes on where the voice reports an error or throws', () => {
+  it('continues where the voice reports an error or throws', () => {
     const { world, spoken, synthesis } = fakeSynthesis();
     const speech = createSpeech(onCaption, world);
     speech.say(line('Sit down.'));

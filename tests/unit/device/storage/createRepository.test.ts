@@ -30,7 +30,7 @@ async function writeVideo(device: ReturnType<typeof createTestDevice>, name: str
 }
 
 describe('repository.visits', () => {
-  it('finds a visit again when the program is opened anew, newest first in the list', async () => {
+  it('finds a session again when the program is reopened, newest first in the list', async () => {
     const device = createTestDevice();
     const first = await device.open();
     await first.sessions.save(session);
@@ -47,13 +47,13 @@ describe('repository.visits', () => {
     expect((await again.sessions.list()).found.map(({ id }) => id)).toEqual([otherId(1), session.id]);
   });
 
-  it('keeps no visit that could not be read back', async () => {
+  it('refuses to save a session that could not be read back', async () => {
     const repository = await createTestDevice().open();
     await expect(repository.sessions.save({ ...session, effort: 11 })).rejects.toThrow(/"effort"/);
     expect((await repository.sessions.list()).found).toEqual([]);
   });
 
-  it('tells of a visit that can’t be read, beside the others, and leaves it there', async () => {
+  it('reports a session that can’t be read, lists the others, and leaves it there', async () => {
     const device = createTestDevice();
     const records = await device.openRecords();
     const newer = { ...session, version: 2, id: otherId(3) };
@@ -68,7 +68,7 @@ describe('repository.visits', () => {
     expect(await records.get('visits', newer.id)).toEqual(newer);
   });
 
-  it('deletes a visit with its sessions and videos, and those alone', async () => {
+  it('deletes a session with its recordings and videos, and nothing else', async () => {
     const device = createTestDevice();
     const repository = await device.open();
     const other = { ...recording, id: otherId(1) };
@@ -84,8 +84,8 @@ describe('repository.visits', () => {
   });
 });
 
-describe('repository.sessions', () => {
-  it('finds a session again whole, and lists what it is without its joints', async () => {
+describe('repository.recordings', () => {
+  it('finds a recording again whole, and lists what it is without its joints', async () => {
     const device = createTestDevice();
     const first = await device.open();
     await first.recordings.save(recording, beside);
@@ -99,7 +99,7 @@ describe('repository.sessions', () => {
     expect(await again.recordings.find(otherId(1))).toBeNull();
   });
 
-  it('brings a session up that an older version of the program kept', async () => {
+  it('migrates a recording that an older version of the program kept', async () => {
     const device = createTestDevice();
     const records = await device.openRecords();
     const repository = await device.open({ records });
@@ -111,7 +111,7 @@ describe('repository.sessions', () => {
     expect(recording.version).toBeGreaterThan(1);
   });
 
-  it('says what is wrong with a session that was damaged in storage', async () => {
+  it('says what is wrong with a recording that was damaged in storage', async () => {
     const device = createTestDevice();
     const records = await device.openRecords();
     const repository = await device.open({ records });
@@ -126,14 +126,14 @@ describe('repository.sessions', () => {
     expect((await repository.recordings.findHead(recording.id))?.recording).toEqual(recordingHead(recording));
   });
 
-  it('keeps no session that could not be read back', async () => {
+  it('refuses to save a recording that could not be read back', async () => {
     const repository = await createTestDevice().open();
     const damaged: RecordingDocument = { ...recording, createdAt: 'yesterday' };
     await expect(repository.recordings.save(damaged, beside)).rejects.toThrow(/"createdAt"/);
     expect((await repository.recordings.list()).found).toEqual([]);
   });
 
-  it('puts what was tracked from the video in place, keeps what stands beside it, and forgets the rows', async () => {
+  it('replaces it by what was tracked from the video, keeps its facts, and drops the rows', async () => {
     const repository = await createTestDevice().open();
     await repository.recordings.save(recording, beside);
     const tracking = await repository.trackingRows(recording.id, recording.observed.model, fail);
@@ -147,7 +147,7 @@ describe('repository.sessions', () => {
     expect((await repository.trackingRows(recording.id, recording.observed.model, fail)).earlier).toEqual([]);
   });
 
-  it('does not bring a deleted session back', async () => {
+  it('does not bring a deleted recording back', async () => {
     const repository = await createTestDevice().open();
     await repository.recordings.save(recording, beside);
     await repository.recordings.remove(recording.id);
@@ -221,7 +221,7 @@ describe('repository.beginSet(start, onProblem)', () => {
     expect(left!.start).toEqual({ ...smallSetStart(), setup: { ...smallSetStart().setup, goMs: 8765.4 } });
   });
 
-  it('is not interrupted while it goes on, in this tab or another', async () => {
+  it('is not interrupted while it continues, in this tab or another', async () => {
     const device = createTestDevice();
     const marks = createMarks(undefined);
     const [one, other] = [await device.open({ marks }), await device.open({ marks })];
@@ -232,7 +232,7 @@ describe('repository.beginSet(start, onProblem)', () => {
     expect((await marks.held()).size).toBe(0);
   });
 
-  it('becomes a session with its visit, and nothing else of it stays', async () => {
+  it('becomes a recording with its session, and nothing else of it stays', async () => {
     const device = createTestDevice();
     const { repository, set } = await recordSome(device);
     expect(await (await set.endVideo())?.text()).toBe('pictures');
@@ -287,7 +287,7 @@ describe('repository.beginSet(start, onProblem)', () => {
   });
 });
 
-describe('repository.keepInterrupted(session, fromVideo, visit)', () => {
+describe('repository.keepInterrupted(recording, fromVideo, session)', () => {
   async function interrupted() {
     const device = createTestDevice();
     const set = await (await device.open()).beginSet(smallSetStart(), fail);
@@ -297,7 +297,7 @@ describe('repository.keepInterrupted(session, fromVideo, visit)', () => {
     return { device, next: await device.open() };
   }
 
-  it('makes it a session with its video and its visit', async () => {
+  it('makes it a recording with its video and its session', async () => {
     const { device, next } = await interrupted();
     await next.keepInterrupted(recording, 'waiting', session);
     expect((await next.recordings.find(recording.id))?.facts).toMatchObject(beside);
@@ -327,7 +327,7 @@ describe('repository.keepInterrupted(session, fromVideo, visit)', () => {
 describe('repository.trackingRows(id, model, onProblem)', () => {
   const { model } = recording.observed;
 
-  it('goes on where the same model was when the page was closed', async () => {
+  it('continues from where the same model was when the page was closed', async () => {
     const device = createTestDevice();
     const first = await (await device.open()).trackingRows(recording.id, model, fail);
     expect(first.earlier).toEqual([]);
@@ -367,7 +367,7 @@ describe('repository.trackingRows(id, model, onProblem)', () => {
 });
 
 describe('repository.space() and askToPersist()', () => {
-  it('tell what the browser says', async () => {
+  it('give what the browser reports', async () => {
     const storage = {
       estimate: () => Promise.resolve({ usage: 300, quota: 1000 }),
       persist: () => Promise.resolve(true),
@@ -377,7 +377,7 @@ describe('repository.space() and askToPersist()', () => {
     expect(await repository.askToPersist()).toBe(true);
   });
 
-  it('tell nothing where the browser says nothing', async () => {
+  it('give nothing where the browser reports nothing', async () => {
     const storage = {
       estimate: () => Promise.reject(new Error('refused')),
       persist: () => Promise.reject(new Error('refused')),
@@ -401,7 +401,7 @@ describe('repository.freeVideos(before), repository.eraseAll()', () => {
     return { device, repository, recording: smallRecording() };
   }
 
-  it('deletes old videos and tells how much that frees; what was measured stays', async () => {
+  it('deletes old videos and reports how much that frees; what was measured stays', async () => {
     const { repository, recording } = await withVideo();
     expect(await repository.freeVideos(recording.createdAt)).toBe(0);
     expect(await repository.freeableBytes(recording.createdAt)).toBe(0);
@@ -449,11 +449,11 @@ describe('repository.freeVideos(before), repository.eraseAll()', () => {
   });
 });
 
-describe('repository.sessions.update(session)', () => {
+describe('repository.recordings.update(recording)', () => {
   const head = recordingHead(recording);
   const review = { limitsSet: [], remarks: [], cues: [], reviewed: { by: 'T1', at: recording.createdAt } };
 
-  it('keeps a reviewed session in the place of the one before, and what is kept beside it', async () => {
+  it('replaces a recording by its reviewed version, and keeps what belongs to it', async () => {
     const device = createTestDevice();
     const repository = await device.open();
     await repository.recordings.save(recording, beside);
@@ -464,7 +464,7 @@ describe('repository.sessions.update(session)', () => {
     expect(found!.facts).toMatchObject(beside);
   });
 
-  it('writes no joints: they stay what they were, and a session that holds them is refused', async () => {
+  it('writes no joints: they stay as they were, and a recording that holds them is refused', async () => {
     const { openRecords } = createTestDevice();
     const records = await openRecords();
     const written: RecordChange[] = [];
@@ -489,7 +489,7 @@ describe('repository.sessions.update(session)', () => {
     expect((await repository.recordings.find(recording.id))!.recording).toEqual({ ...recording, review });
   });
 
-  it('moves the joints out of a session that an older version of the program kept whole', async () => {
+  it('moves the joints out of a recording that an older version of the program kept whole', async () => {
     const device = createTestDevice();
     const repository = await device.open();
     await repository.recordings.save(recording, beside);
@@ -505,7 +505,7 @@ describe('repository.sessions.update(session)', () => {
     expect((await repository.recordings.find(recording.id))!.recording).toEqual({ ...recording, review });
   });
 
-  it('tells the limits that were set last beside the document, and no longer once they are taken back', async () => {
+  it('gives the limits that were set last apart from the document, until they are undone', async () => {
     const repository = await createTestDevice().open();
     await repository.recordings.save(recording, beside);
     const entry = (most: number) => ({
@@ -519,7 +519,7 @@ describe('repository.sessions.update(session)', () => {
     expect((await repository.recordings.list()).found[0]).toMatchObject({ limitsSet: null });
   });
 
-  it('reads limits beside the document as an older version kept them', async () => {
+  it('reads limits as an older version kept them, apart from the document', async () => {
     const device = createTestDevice();
     const repository = await device.open();
     await repository.recordings.save(recording, beside);
@@ -534,7 +534,7 @@ describe('repository.sessions.update(session)', () => {
     });
   });
 
-  it('brings no session back that was deleted meanwhile', async () => {
+  it('does not bring back a recording that was deleted meanwhile', async () => {
     const repository = await createTestDevice().open();
     await expect(repository.recordings.update({ ...head, review })).rejects.toEqual(missing);
     expect(await repository.recordings.find(recording.id)).toBeNull();

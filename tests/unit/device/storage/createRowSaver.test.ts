@@ -57,7 +57,7 @@ describe('createRowSaver(records, owner, kept, onProblem)', () => {
     expect(await keptMs()).toEqual([21, 22]);
   });
 
-  it('tells where rows could not be kept, and keeps them with the next ones', async () => {
+  it('reports rows that could not be saved, and saves them with the next ones', async () => {
     const { add, records, problems, keptMs } = start();
     const refuse = vi.spyOn(records, 'apply').mockRejectedValueOnce(storageProblem('full'));
     add(0, 33);

@@ -31,7 +31,7 @@ describe('explainStorage(error)', () => {
     expect(explainStorage(new Error('x', { cause: storageProblem('newer') })).reason).toBe('newer');
   });
 
-  it('tells of anything else with the reason that was given', () => {
+  it('reports anything else with the reason that was given', () => {
     expect(explainStorage(new Error('the disk is gone.')).message).toMatch(
       /failed \(the disk is gone\)\. Reload/,
     );

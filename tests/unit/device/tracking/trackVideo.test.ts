@@ -80,7 +80,7 @@ describe('trackVideo(source, tracker, options)', () => {
     expect(track.score[2 * keypointCount]).toBeGreaterThan(0);
   });
 
-  it('tells progress frame by frame, up to the end', async () => {
+  it('reports progress frame by frame, up to the end', async () => {
     const told: TrackingProgress[] = [];
     const { source } = fakeSource(4);
     await trackVideo(
@@ -134,7 +134,7 @@ describe('trackVideo(source, tracker, options)', () => {
     expect(track.timesMs).toHaveLength(0);
   });
 
-  it('tells of each row in the order of the frames, however late an answer comes', async () => {
+  it('reports each row in the order of the frames, however late an answer is', async () => {
     const told: number[] = [];
     const tracker = fakeTracker(async (timeMs) => {
       await later(timeMs === 40 ? 20 : 1);
@@ -144,7 +144,7 @@ describe('trackVideo(source, tracker, options)', () => {
     expect(told).toEqual([0, 40, 80, 120, 160]);
   });
 
-  it('goes on after earlier rows, and gives and counts all of them', async () => {
+  it('continues after earlier rows, and gives and counts all of them', async () => {
     const { source, pictures } = fakeSource(6);
     const tracker = fakeTracker((timeMs) => Promise.resolve(rowAt(timeMs + 1000)));
     const told: number[] = [];

@@ -80,7 +80,7 @@ describe('csvText(names, rows)', () => {
     );
   });
 
-  it('takes no number that is none, and no row of another length', () => {
+  it('refuses what is not a number, and rows of another length', () => {
     expect(() => csvText(['a'], [[Number.NaN]])).toThrow(/can't hold NaN/);
     expect(() => csvText(['a'], [[Infinity]])).toThrow(/can't hold Infinity/);
     expect(() => csvText(['a'], [[1, 2]])).toThrow(/2 of 1 cells/);

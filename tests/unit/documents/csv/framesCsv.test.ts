@@ -66,7 +66,7 @@ describe('framesCsv({ track, measurement, note })', () => {
   it('takes the nearest sample where frames come unevenly', () => {
     const timesMs = track.timesMs.map((timeMs, frame) => timeMs + (frame % 2 === 0 ? 0 : 10));
     const uneven = csvParse(framesCsv({ track: { ...track, timesMs }, measurement, note: '' }).slice(1));
-    // Samples stand 25 ms apart, so that a frame that comes 10 ms late is still nearest to its own.
+    // Samples are 25 ms apart, so a frame that comes 10 ms late is still nearest to its own.
     expect(uneven.map((row) => row['knee_angle_deg'])).toEqual(rows.map((row) => row['knee_angle_deg']));
   });
 

@@ -19,7 +19,7 @@ const hold: HoldItem = {
 };
 
 describe('doseWords(item)', () => {
-  it('tells sets, repetitions and side', () => {
+  it('gives sets, repetitions and side', () => {
     expect(doseWords(sitToStand)).toBe('2 sets of 6 repetitions, right leg');
   });
 
@@ -33,7 +33,7 @@ describe('doseWords(item)', () => {
 });
 
 describe('itemFacts(item)', () => {
-  it('tells tempo, seat and rest', () => {
+  it('gives tempo, seat and rest', () => {
     expect(itemFacts(sitToStand)).toEqual([
       'Up in 1 second, down in 2 seconds.',
       'Seat 46 cm high.',
@@ -41,11 +41,11 @@ describe('itemFacts(item)', () => {
     ]);
   });
 
-  it('tells of no rest where there is nothing in between', () => {
+  it('gives no rest where there is nothing in between', () => {
     expect(itemFacts({ ...sitToStand, sets: 1, tempo: null, seatHeightCm: null })).toEqual([]);
   });
 
-  it('tells of the rest between holds', () => {
+  it('gives the rest between holds', () => {
     expect(itemFacts(hold)).toEqual(['45 seconds of rest in between.']);
   });
 });

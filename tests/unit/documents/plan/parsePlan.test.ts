@@ -123,7 +123,7 @@ describe('parsePlan(text)', () => {
     expect(problemOf(JSON.stringify(smallPlan({ words: remark })))).toMatch(/too large for a plan/);
   });
 
-  it('takes the largest plan within its bounds', () => {
+  it('accepts the largest plan within its bounds', () => {
     const long = (length: number) => '\u0001'.repeat(length);
     const { patient, words, howOften, beyondPainLimit, note, items } = planBounds;
     const plan = smallPlan({
@@ -192,9 +192,7 @@ describe('parsePlan(text)', () => {
   ])('says what makes no sense for %s', (_, change, what) => {
     const problem = problemAfter(change);
     expect(problem).toMatch(what);
-    expect(problem).toMatch(
-      /^This plan makes no sense: .*\. Ask whoever made the plan for a corrected one\.$/,
-    );
+    expect(problem).toMatch(/^This plan makes no sense: .*\. Ask your therapist for a corrected one\.$/);
   });
 
   it.each<[string, (plan: PlanDocument) => unknown, RegExp]>([

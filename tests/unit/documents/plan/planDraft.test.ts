@@ -52,7 +52,7 @@ describe('finishDraft(draft, id, createdAt)', () => {
     expect(sentenceOf(change)).toBe(sentence);
   });
 
-  it('tells a draft that the form could not have made from one that makes no sense', () => {
+  it('distinguishes a draft that the form could not have made from one that makes no sense', () => {
     expect(finish({ footwear: 'boots' as string as 'shoes' })).toMatchObject({ kind: 'damaged' });
     expect(finish({ painLimit: 11 })).toMatchObject({ kind: 'senseless' });
     expect(finish({ patient: '' })).toMatchObject({ kind: 'incomplete' });

@@ -50,7 +50,7 @@ describe('readDocument(data, kind)', () => {
     (data) => expect(problemWith(data)).toBe('This is not a list. Choose a list.'),
   );
 
-  it('refuses a newer version before it looks at the rest', () => {
+  it('refuses a newer version before it reads the rest', () => {
     expect(problemWith({ format: 'list', version: 4 })).toBe(
       'This list is of version 4; this program reads up to 3. Update the program.',
     );

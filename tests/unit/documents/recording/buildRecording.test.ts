@@ -9,7 +9,7 @@ import { smallRecordingParts, smallSetup } from '../../../support/smallRecording
 
 /** Points are kept to 0.01 px, so off by 0.005 at most, on a thigh of 90 px or more: 0.006 degrees a line; two lines. */
 const keptDeg = 0.015;
-/** And moves an event, told between two samples, by no more than this. */
+/** And moves an event, interpolated between two samples, by no more than this. */
 const keptMs = 1;
 
 describe('buildSession(parts)', () => {
@@ -52,7 +52,7 @@ describe('buildSession(parts)', () => {
   });
 
   it('holds nothing that JSON can not hold', () => {
-    // toEqual tells 0 from -0, and null from NaN.
+    // toEqual distinguishes 0 from -0, and null from NaN.
     expect(JSON.parse(JSON.stringify(recording))).toEqual(recording);
   });
 

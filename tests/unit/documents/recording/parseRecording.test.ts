@@ -206,7 +206,7 @@ describe('parseSession(text)', () => {
 
 type Damage = 'replace' | 'remove' | 'double' | 'nudge';
 
-/** Walks into a document, at each step to one of the keys at hand, and damages what stands at the end. */
+/** Walks into a document, at each step to one of the keys at hand, and damages what is at the end. */
 function damageAt(document: object, steps: readonly number[], damage: Damage, value: unknown): void {
   let at = document as Record<string, unknown>;
   let key = '';

@@ -120,7 +120,7 @@ describe('a recording as JSON', () => {
         await review.openFile(new File([text], 'any.json', { type: 'application/json' }));
         expect(review.store.getState().problem).toBeNull();
         review.saveRecording();
-        // Every saved file is a new document, and what follows from the joints is measured anew.
+        // Every saved file is a new document, and what follows from the joints is measured again.
         const before = JSON.parse(text) as RecordingDocument;
         const { id, createdAt } = before;
         const again = parseRecording(world.saved[0]!.text);

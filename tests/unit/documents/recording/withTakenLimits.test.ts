@@ -19,7 +19,7 @@ describe('withTakenLimits(recording, taken)', () => {
     expect(judged.observed).toBe(recording.observed);
   });
 
-  it('keeps remarks that stand already', () => {
+  it('keeps existing remarks', () => {
     const remarks = [{ atMs: null, text: 'Tired.', by: 'T1', at: '2024-03-06T07:00:00.000Z' }];
     const judged = withTakenLimits({ ...recording, review: { ...emptyReview, remarks } }, taken);
     expect(judged.review).toMatchObject({ remarks, limitsSet: [taken] });

@@ -21,7 +21,7 @@ describe('numberArray({ min, max, most })', () => {
     for (const one of [NaN, Infinity, '3', null, undefined, {}]) expect(faultOf([1, one])?.[0]).toBe('px.1');
   });
 
-  it('takes a gap for no number', () => {
+  it('treats a gap as not a number', () => {
     const px = [1, 2, 3];
     delete px[1];
     expect(faultOf(px)?.[0]).toBe('px.1');

@@ -65,7 +65,7 @@ describe('a reload', () => {
     {},
     'sessions',
     7,
-    { screen: 'inbox', from: null, index: 0 },
+    { screen: 'nowhere', from: null, index: 0 },
     { screen: 'home', from: null, index: -1 },
   ])('begins at the start with what is no place of its own: %j', (state) => {
     expect(open(state).state()).toMatchObject({ screen: 'start', from: null, index: 0 });

@@ -24,7 +24,7 @@ describe('pagePolicy, securityHeaders', () => {
     },
   );
 
-  it('stand in docs/nginx.conf, which sets no other header and none inside a location', () => {
+  it('are in docs/nginx.conf, which sets no other header and none inside a location', () => {
     const configuration = readFileSync(`${projectRoot}docs/nginx.conf`, 'utf8');
     const set = configuration.matchAll(/^( *)add_header ([\w-]+) "([^"]*)" always;$/gm);
     const lines = [...set].map(([, indent, name, value]) => [`${indent}${name}`, value]);

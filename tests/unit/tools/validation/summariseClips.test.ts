@@ -56,7 +56,7 @@ describe('summarise(clips)', () => {
     expect([summary.repsTrue, summary.repsFound]).toEqual([5, 6]);
   });
 
-  it('tells verdicts that disagree from those that are opposite', () => {
+  it('distinguishes verdicts that disagree from opposite ones', () => {
     const summary = summariseClips([
       clip([
         compared({}),

@@ -31,7 +31,7 @@ describe('kneeStateAt(measurement, limits, timeMs)', () => {
     if (verdict !== 'in-line') expect(state.direction).toBe(direction);
   });
 
-  it('takes the error band of the repetition, and the widest outside of all', () => {
+  it('uses the error band of the repetition, and the widest one outside of all', () => {
     const [first, second] = measurement.repetitions;
     // 13 is 3 beyond 10: beyond a band of 2, within the widest of 7.
     expect(kneeStateAt(measurement, limits, 200).verdict).toBe('out-of-line');

@@ -25,7 +25,7 @@ describe('nearestFrame(timesMs, timeMs)', () => {
 describe('seekTimeMs(timesMs, frame)', () => {
   it('aims at the middle of the time for which a frame is shown', () => {
     expect(seekTimeMs(timesMs, 1)).toBe(57.5);
-    // The last frame stands as long as the one before it: 130 + 55 / 2.
+    // The last frame lasts as long as the one before it: 130 + 55 / 2.
     expect(seekTimeMs(timesMs, 3)).toBe(157.5);
   });
 

@@ -1,5 +1,5 @@
 import { toDegrees } from '#core/geometry/degrees';
-import type { Sight } from '../readSight';
+import type { Sight } from '../sightOf';
 import { good, move, notYet, unknown, type Check } from './placingFinding';
 
 /** Rolled by more than this, other measures than the knee angle leave their bands (docs/view.md), degrees. */

@@ -1,6 +1,6 @@
 import { kneeAngle } from '#core/measures/kneeAngle';
 import { bearingDeg } from '../bearingDeg';
-import type { Sight } from '../readSight';
+import type { Sight } from '../sightOf';
 import { good, move, notYet, unknown, type Check, type PlacingFinding } from './placingFinding';
 
 /**
@@ -30,7 +30,7 @@ export const checkSquare: Check = (sight, wasGood) => {
   if (extent === null || view === null || expected === null) return notYet;
   if (!extent.isFacing) return move('Turn round so that you face the camera.', 'Turn round', 'turn-right');
   const { yawDeg, cues } = view.yaw;
-  // All that is known is that the person was told to face the camera.
+  // All that is known is that the person was asked to face the camera.
   if (cues.length < 2)
     return unknown('Show both feet, toes to the camera, and stand or sit still.', 'Show feet');
   const limit = wasGood ? 'loose' : 'tight';

@@ -1,5 +1,5 @@
 import { otherSide } from '#core/protocol/side';
-import type { Sight } from '../readSight';
+import type { Sight } from '../sightOf';
 import { good, move, notYet, unknown, type Check } from './placingFinding';
 
 /** Room that is left round the body, share of the picture's height. */

@@ -3,7 +3,7 @@ import { reasonCode } from '#core/measurement/curve';
 import { missingAt } from '#core/measurement/smoothPoints';
 import { otherSide, type Side } from '#core/protocol/side';
 import { medianWhere } from '#core/view/frontalKneeAngle';
-import type { Sight } from '../readSight';
+import type { Sight } from '../sightOf';
 import { good, move, notYet, type Check } from './placingFinding';
 
 /** A joint has to be seen in this share of the window. */

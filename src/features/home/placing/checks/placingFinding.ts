@@ -1,5 +1,5 @@
 import type { PlacingCheck } from '../placing';
-import type { Sight } from '../readSight';
+import type { Sight } from '../sightOf';
 
 /** The result of one check, without its name. */
 export type PlacingFinding = Omit<PlacingCheck, 'id'>;

@@ -12,7 +12,7 @@ describe.each(exerciseIds)('figurePose(%s, side, moment)', (id) => {
     (['start', 'end'] as const).map((moment) => ({ side, pose: figurePose(id, side, moment) })),
   );
 
-  it('keeps thigh and shank as long as they are, and every joint above the floor', () => {
+  it('keeps the lengths of thigh and shank, and every joint above the floor', () => {
     for (const { pose } of poses)
       for (const side of sides) {
         expect(apart(pose.hip[side], pose.knee[side])).toBeCloseTo(segmentLengths.thigh, 9);
@@ -23,7 +23,7 @@ describe.each(exerciseIds)('figurePose(%s, side, moment)', (id) => {
       }
   });
 
-  it('is the same with the other leg, mirrored', () => {
+  it('is the mirror image for the other leg', () => {
     for (const moment of ['start', 'end'] as const) {
       const [left, right] = [figurePose(id, 'left', moment), figurePose(id, 'right', moment)];
       for (const side of sides) expect(left.knee[side].x).toBeCloseTo(-right.knee[otherSide(side)].x, 9);

@@ -128,7 +128,7 @@ describe('the passphrase lock', () => {
     expect((await open(answer('four quite other words'))).problem).toBeNull();
   });
 
-  it('is taken off again, and everything stands as before', async () => {
+  it('can be removed, which leaves everything as before', async () => {
     const { device, repository, lock, open, askedCount } = await filledDevice();
     const before = await everything(repository);
     await lock.turnOn(passphrase);
@@ -142,7 +142,7 @@ describe('the passphrase lock', () => {
     expect(askedCount()).toBe(asked);
   });
 
-  it('goes on where sealing or opening was cut off: nothing is lost, and the next opening ends it', async () => {
+  it('resumes sealing or opening that was cut off: nothing is lost, and the next opening finishes it', async () => {
     const { device, repository, lock, open } = await filledDevice();
     const before = await everything(repository);
     // The device is full when the video's second piece comes.
@@ -175,7 +175,7 @@ describe('the passphrase lock', () => {
     expect(await lock.isOn()).toBe(false);
   });
 
-  it('tells a changed record, and stays open for the rest', async () => {
+  it('reports a changed record, and stays open for the rest', async () => {
     const { device, lock, open } = await filledDevice();
     await lock.turnOn(passphrase);
     await open();
@@ -188,7 +188,7 @@ describe('the passphrase lock', () => {
     expect(await repository.plans.find('plan')).toBe('{"patient":"Grey Otter 3"}');
   });
 
-  it('leaves nothing but the way to begin anew where the passphrase is lost', async () => {
+  it('leaves only the way to start afresh where the passphrase is lost', async () => {
     const { device, lock, open } = await filledDevice();
     await lock.turnOn(passphrase);
     const { repository } = await open((locked) => locked.eraseAll());

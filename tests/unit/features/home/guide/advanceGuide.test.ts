@@ -71,7 +71,7 @@ describe('advanceGuide(options, state, event): a set', () => {
     });
   });
 
-  it('records on for a moment after the last repetition, so that its end is seen', () => {
+  it('keeps recording for a moment after the last repetition, so that its end is seen', () => {
     const walk = atWork().repeat(5);
     expect(walk.wait(1200).state.recording).toBe('on');
     expect(walk.wait(400).state.recording).toBe('off');
@@ -120,7 +120,7 @@ describe('advanceGuide(options, state, event): placing', () => {
     expect(walk.wait(300).state.phase).toBe('standing');
   });
 
-  it('is looked for anew after a pause: whoever pressed stood well before, and now at the device', () => {
+  it('is checked again after a pause, since the person has walked to the device', () => {
     const walk = atWork().press('pause').press('resume');
     walk.send({ kind: 'tick', nowMs: walk.state.nowMs + 900 });
     expect(walk.state).toMatchObject({ phase: 'placing', isPlaced: false });
@@ -133,7 +133,7 @@ describe('advanceGuide(options, state, event): placing', () => {
     expect(walk.state.phase).toBe('placing');
   });
 
-  it('goes on from the quiet stand at once where the person stands still, and says once what is still to be done where not', () => {
+  it('continues from the quiet stand at once if the person stands still, and otherwise says once what to do', () => {
     const still = twoSets().comeIn().until('standing').send({ kind: 'stand', line: null });
     expect(still.wait(3600).state.phase).toBe('ready');
     const restless = twoSets()
@@ -151,7 +151,7 @@ describe('advanceGuide(options, state, event): placing', () => {
     expect(restless.send({ kind: 'stand', line: null }).wait(300).state.phase).toBe('ready');
   });
 
-  it('does not keep somebody who can’t stand still from exercising', () => {
+  it('lets somebody who can’t stand still exercise', () => {
     const restless = twoSets().comeIn().until('standing').send({ kind: 'stand', line: 'Stand upright.' });
     expect(restless.wait(8000).state.phase).toBe('standing');
     expect(restless.wait(1200).state.phase).toBe('ready');
@@ -163,7 +163,7 @@ describe('advanceGuide(options, state, event): placing', () => {
     expect(walk.recorded()).toEqual(['start', 'discard']);
   });
 
-  it('bears a moment out of place in the quiet stand', () => {
+  it('tolerates a moment out of place in the quiet stand', () => {
     const walk = twoSets().comeIn().until('standing').send(red('Step back.')).wait(800);
     walk.send({ kind: 'placing', isGood: true, line: null }).until('ready');
     expect(walk.recorded()).toEqual(['start']);
@@ -184,7 +184,7 @@ describe('advanceGuide(options, state, event): easy bends', () => {
   const slide = () => new Walk(optionsFor([smallItem({ task: 'sliding-leg-squat', seatHeightCm: null })]));
   const bend = { kind: 'repetition', heard: null } as const;
 
-  it('asks for two of them before the recording, where the task tells little of the view', () => {
+  it('asks for two of them before the recording, where the task shows little of the view', () => {
     const walk = slide().comeIn().until('bends').clear();
     walk.wait(2000).send(bend).wait(2000);
     expect(walk.state.phase).toBe('bends');
@@ -197,13 +197,13 @@ describe('advanceGuide(options, state, event): easy bends', () => {
     ]);
   });
 
-  it('goes on without them after a while', () => {
+  it('continues without them after a while', () => {
     expect(slide().comeIn().until('bends').wait(15_100).state.phase).toBe('standing');
   });
 });
 
 describe('advanceGuide(options, state, event): ready', () => {
-  it('waits for the start position where it can be told', () => {
+  it('waits for the start position where it can be seen', () => {
     const walk = twoSets()
       .send({ kind: 'posture', posture: 'standing' })
       .comeIn()
@@ -233,7 +233,7 @@ describe('advanceGuide(options, state, event): pauses', () => {
   const leave = { kind: 'person', isPresent: false } as const;
   const back = { kind: 'person', isPresent: true } as const;
 
-  it('pauses where the person leaves, and goes on with a new countdown where they are back, untouched', () => {
+  it('pauses when the person leaves, and continues with a new countdown when they are back', () => {
     const walk = atWork().repeat(2).send(leave).wait(1100).clear();
     expect(walk.state).toMatchObject({ phase: 'paused', pauseReason: 'left-picture', recording: 'paused' });
     walk.repeat(1).send(back).until('working');
@@ -336,7 +336,7 @@ describe('advanceGuide(options, state, event): ends', () => {
     expect(twoSets().press('end').state.results).toEqual([]);
   });
 
-  it('ends or skips a set by a press, and goes on with the next', () => {
+  it('ends or skips a set by a press, and continues with the next', () => {
     const walk = atWork().repeat(2).press('end-set').until('resting').press('skip-rest').press('end-set');
     expect(walk.until('all-done').state.results).toMatchObject([
       { number: 1, counted: 2, cutShort: 'ended early', isRecorded: true },
@@ -356,7 +356,7 @@ describe('advanceGuide(options, state, event): ends', () => {
     expect(walk.phases).not.toContain('resting');
   });
 
-  it('tells the end of a rest', () => {
+  it('announces the end of a rest', () => {
     const walk = atWork().repeat(5).until('resting').clear().wait(39_900);
     expect(walk.said()).toEqual(['Ten seconds left.']);
     expect(walk.tones()).toEqual(['tick', 'tick', 'tick']);
@@ -451,7 +451,7 @@ describe('advanceGuide(options, state, event): holds', () => {
     expect(walk.press('resume').until('working').view().hold!.secondsLeft).toBe(7);
   });
 
-  it('does not mind an empty picture or a camera that ends', () => {
+  it('tolerates an empty picture or a camera that ends', () => {
     const walk = hold().until('working').send({ kind: 'person', isPresent: false });
     walk.send({ kind: 'camera', works: false }).wait(3000);
     expect(walk.state.phase).toBe('working');

@@ -170,7 +170,7 @@ describe('advanceGuide(options, state, event): any order of events', () => {
   const happenings = fc.array(happening, { minLength: 5, maxLength: 60 });
   const stages: (keyof typeof isRecordingIn)[] = ['placing', 'ready', 'working', 'resting'];
 
-  it('never records while paused, never counts beyond, and always comes to an end', () => {
+  it('never records while paused, never counts too many, and always ends', () => {
     const reached = new Set<GuidePhase>();
     fc.assert(
       fc.property(fc.constantFrom(...stages), happenings, (stage, events) => {

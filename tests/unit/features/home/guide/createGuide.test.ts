@@ -26,7 +26,7 @@ describe('createGuide(options, nowMs, act)', () => {
     expect(phases).toEqual(['paused', 'paused', 'stopped', 'stopped']);
   });
 
-  it('goes on after an effect that threw', () => {
+  it('continues after an effect that threw', () => {
     const guide = createGuide(optionsFor([smallHold()]), 0, (effect) => {
       if (effect.kind === 'tone') throw new Error('no sound');
     });

@@ -27,7 +27,7 @@ describe('numberWord(value)', () => {
 describe('repetitionLine(count, prescribed, heard, feedback, outsideSound)', () => {
   const outward = { verdict: 'out-of-line', direction: 'outward', cue: null } as const;
 
-  it('counts the last three down in words', () => {
+  it('counts down the last three in words', () => {
     const lines = [6, 7, 8, 9, 10].map((count) => repetitionLine(count, 10, null, 'none', true).line);
     expect(lines).toEqual([
       'Six.',

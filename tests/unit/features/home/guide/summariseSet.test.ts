@@ -53,7 +53,7 @@ describe('summariseSet(judged, prescribed)', () => {
     expect(summariseSet([inward, inward], 5).well).toBe('You did 2 repetitions.');
   });
 
-  it('takes the edge where nothing went beyond it', () => {
+  it('names the edge where nothing went beyond it', () => {
     expect(summariseSet([inLine, near], null).practise).toBe(
       'In 1 of 2 repetitions your knee came close to the edge, outward, away from the other knee. Guide it in a little, over the middle of the foot.',
     );
@@ -65,7 +65,7 @@ describe('summariseSet(judged, prescribed)', () => {
     );
   });
 
-  it('names what went off beside the knee, and what to do', () => {
+  it('names what went off other than the knee, and what to do', () => {
     expect(summariseSet([beside('trunk-lean', 'most'), inLine, beside('trunk-lean', 'most')], 3)).toEqual({
       well: 'In all 3 repetitions your knee stayed over the foot.',
       practise: 'In 2 of 3 repetitions your upper body leaned to the side. Breastbone over the belt buckle.',

@@ -4,13 +4,13 @@ import { advanceGuide, startGuide } from '#features/home/guide/advanceGuide';
 import type { GuideEffect } from '#features/home/guide/guideEffect';
 import type { GuideEvent, GuidePress } from '#features/home/guide/guideEvent';
 import type { GuideOptions, GuidePhase, GuideState } from '#features/home/guide/guideState';
-import { readGuide } from '#features/home/guide/readGuide';
+import { guideView } from '#features/home/guide/guideView';
 
 export function optionsFor(items: readonly PlanItem[]): GuideOptions {
   return { steps: planSteps(items), beyondPainLimit: 'Call the practice.', outsideSound: true };
 }
 
-/** A person going through a guide, told in events; keeps all that was wanted. */
+/** A person going through a guide, as events; records every effect. */
 export class Walk {
   state: GuideState;
   effects: GuideEffect[] = [];
@@ -70,7 +70,7 @@ export class Walk {
   }
 
   view() {
-    return readGuide(this.options, this.state);
+    return guideView(this.options, this.state);
   }
 
   said(): string[] {

@@ -21,7 +21,7 @@ describe('brightnessOf(rgba)', () => {
     expect(brightnessOf(pixels([0, 0, 0], [255, 255, 255])).contrast).toBeCloseTo(0.5, 12);
   });
 
-  it('looks at a large picture all over', () => {
+  it('samples all of a large picture', () => {
     const large = new Uint8ClampedArray(4 * 640 * 360).map((_, i) => (i < 2 * 640 * 360 ? 0 : 255));
     expect(brightnessOf(large).mean).toBeCloseTo(0.5, 2);
   });

@@ -25,12 +25,12 @@ const widestWordEm = 64 / (14 / 0.7);
 
 type Fault = [what: string, track: KeypointTrack, id: PlacingCheckId, arrow: PlacingArrow, says: RegExp];
 
-/** Everything that can stand wrongly, one by one; left and right are the person's own. */
+/** Everything that can be wrong, one by one; left and right are the person's own. */
 const faults: Fault[] = [
   ['too near', standing({ camera: { distanceM: 1.6 } }), 'whole-body', 'farther', /^Step back/],
   ['much too near', standing({ camera: { distanceM: 1.2 } }), 'whole-body', 'farther', /^Step back/],
   ['too far', standing({ camera: { distanceM: 5 } }), 'distance', 'closer', /^Come closer by about/],
-  // The camera's aim is to the left of the person, so that they stand right in the picture: on their own left.
+  // The camera's aim is to the left of the person, so that they are on the right in the picture: on their own left.
   ['too far left', standing({ camera: { offCentreM: 0.32 } }), 'middle', 'right', /to your right/],
   ['too far right', standing({ camera: { offCentreM: -0.32 } }), 'middle', 'left', /to your left/],
   ['half out, left', standing({ camera: { offCentreM: 0.6 } }), 'whole-body', 'right', /to your right/],
@@ -187,13 +187,13 @@ describe('checkPlacing(window, setup, facts)', () => {
     expect(first!.sentence).toMatch(says);
   });
 
-  it('does not know of the light where nobody looked, and lets that pass', () => {
+  it('does not know the light where it was not measured, and accepts that', () => {
     const { checks, ready } = checkPlacing(standing(), squat, {});
     expect(checks[0]).toMatchObject({ id: 'light', state: 'unknown' });
     expect(ready).toBe(true);
   });
 
-  it("takes the camera's own rate before that of the joints", () => {
+  it("prefers the camera's own rate to that of the joints", () => {
     const slow = standing({ rateHz: 10 });
     expect(checkPlacing(slow, squat, { ...facts, cameraRateHz: 30 }).ready).toBe(true);
     expect(checkPlacing(standing(), squat, { ...facts, cameraRateHz: 12 }).first?.id).toBe('frame-rate');
@@ -257,7 +257,7 @@ describe('checkPlacing(window, setup, facts)', () => {
     expect(checkPlacing(turned, squat, facts).first).toMatchObject({ id: 'square', short: 'Turn round' });
   });
 
-  it('rounds metres to halves, and takes the body height where it is known', () => {
+  it('rounds metres to halves, and uses the body height where it is known', () => {
     const far = standing({ camera: { distanceM: 5 } });
     expect(checkPlacing(far, squat, facts).first!.sentence).toBe(
       'Come closer by about two and a half metres.',
@@ -274,7 +274,7 @@ describe('checkPlacing(window, setup, facts)', () => {
     expect(checkPlacing(track, { ...squat, bends }, facts).ready).toBe(true);
   });
 
-  it('looks at the last two seconds alone', () => {
+  it('uses only the last two seconds', () => {
     const { timesMs, ...rest } = standing({ somebodyElse: [{ fromMs: 0, untilMs: 400 }] });
     expect(checkPlacing({ timesMs, ...rest }, squat, facts).ready).toBe(true);
   });

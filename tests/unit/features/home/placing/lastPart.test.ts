@@ -8,7 +8,7 @@ describe('lastPart(track, spanMs)', () => {
     [0, 90, 210, 300],
   );
 
-  it('keeps the frames of the last so many milliseconds, both ends included', () => {
+  it('keeps the frames of the last given milliseconds, both ends included', () => {
     const part = lastPart(track, 210);
     expect([...part.timesMs]).toEqual([90, 210, 300]);
     expect([part.xPx[0], part.yPx[0], part.xPx.length]).toEqual([3, 4, 3 * 33]);

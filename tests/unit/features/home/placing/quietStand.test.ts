@@ -12,7 +12,7 @@ function good(result: QuietStand) {
 }
 
 describe('quietStand(window)', () => {
-  it('gives the lengths of the segments as they stand in the picture', () => {
+  it('gives the lengths of the segments as they are in the picture', () => {
     const { frames } = filmStanding({ side: 'left' });
     const { left_hip: hip, left_knee: knee, left_ankle: ankle } = frames[0]!.points;
     const { segmentsPx } = good(stand({ noisePx: 0 }));
@@ -38,7 +38,7 @@ describe('quietStand(window)', () => {
     expect(trembling.jitter).toBeGreaterThan(3 * steady.jitter);
   });
 
-  it('looks at the last two seconds alone', () => {
+  it('uses only the last two seconds', () => {
     const { track } = filmPerson({
       task: 'two-legged-bend',
       repetitions: [{ peakDeg: 3 }],

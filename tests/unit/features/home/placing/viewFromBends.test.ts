@@ -48,7 +48,7 @@ function compare(task: TaskId, toeOutDeg: number, yawDeg: number) {
 const carriedDeg = 1.5;
 
 describe('viewFromBends(track)', () => {
-  it.each([-12, -5, 0, 5, 12])('tells a yaw of %d degrees whatever the toes do', (yawDeg) => {
+  it.each([-12, -5, 0, 5, 12])('finds a yaw of %d degrees whatever the toes do', (yawDeg) => {
     for (const toeOutDeg of [0, 7, 20]) {
       const view = viewOf({ toeOutDeg, camera: { yawDeg } });
       expect(Math.abs(view.yawDeg + yawDeg)).toBeLessThan(1);

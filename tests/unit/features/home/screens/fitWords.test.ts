@@ -25,7 +25,7 @@ describe('fitWords(text, aspect)', () => {
     expect(fitWords('Level the camera', 2).lines).toEqual(['Level the', 'camera']);
   });
 
-  it('tells how wide the widest line is', () => {
+  it('gives the width of the widest line', () => {
     const { lines, widestEm } = fitWords('Come closer', 0.8);
     expect(widestEm).toBe(Math.max(...lines.map(wordsWidthEm)));
   });

@@ -12,21 +12,21 @@ const inLine: HeardVerdict = { verdict: 'in-line', direction: 'outward', cue: nu
 const outside: HeardVerdict = { verdict: 'out-of-line', direction: 'inward', cue: null };
 
 describe('toldOf(heard, item)', () => {
-  it('tells every repetition where the plan wants it', () => {
+  it('reports every repetition where the plan wants it', () => {
     expect(toldOf(inLine, item('every-repetition'))).toBe(inLine);
   });
 
-  it('tells only those outside the lane where the plan wants that', () => {
+  it('reports only those outside the lane where the plan wants that', () => {
     expect(toldOf(inLine, item('only-outside'))).toBeNull();
     expect(toldOf(outside, item('only-outside'))).toBe(outside);
   });
 
-  it('tells nothing while the plan keeps feedback for later, or wants none', () => {
+  it('reports nothing while the plan keeps feedback for later, or wants none', () => {
     expect(toldOf(outside, item('after-the-set'))).toBeNull();
     expect(toldOf(outside, item('none'))).toBeNull();
   });
 
-  it('tells nothing where nothing is known', () => {
+  it('reports nothing where nothing is known', () => {
     expect(toldOf(null, item('every-repetition'))).toBeNull();
   });
 });

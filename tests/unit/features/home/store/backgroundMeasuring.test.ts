@@ -106,7 +106,7 @@ describe('createBackgroundMeasuring(parts)', () => {
     expect(await (await device.openRecords()).list('rows', 'video:')).toEqual([]);
   });
 
-  it('tells at once of what comes to wait while another one is measured, and while it is paused', async () => {
+  it('lists at once what starts to wait, while another one is measured or it is paused', async () => {
     const { repository, background, world, state, rest } = await openPage(await deviceWith(1));
     const { reached, open } = holdAt(30, world);
     background.look();
@@ -138,7 +138,7 @@ describe('createBackgroundMeasuring(parts)', () => {
     expect((await repository.recordings.find(idOf(1)))?.recording).toEqual(liveRecording(1));
   });
 
-  it('goes on where it was after the page was closed', async () => {
+  it('continues where it was after the page was closed', async () => {
     const device = await deviceWith(1);
     const first = await openPage(device);
     const { reached } = holdAt(60, first.world);
@@ -159,7 +159,7 @@ describe('createBackgroundMeasuring(parts)', () => {
     expect(kept?.facts.fromVideo).toBe('done');
   });
 
-  it('keeps rows while it tracks: a killed page loses no more than half a second of them', async () => {
+  it('saves rows while it tracks: a killed page loses at most half a second of them', async () => {
     const device = await deviceWith(1);
     const first = await openPage(device);
     const { reached } = holdAt(60, first.world);
@@ -177,7 +177,7 @@ describe('createBackgroundMeasuring(parts)', () => {
     expect(second.world.framesEstimated).toBe(frames - 60);
   });
 
-  it('frees the device while paused, and goes on where it was', async () => {
+  it('frees the device while paused, and continues where it was', async () => {
     const device = await deviceWith(1);
     const { repository, background, world, state, rest } = await openPage(device);
     const { reached, open } = holdAt(50, world);
@@ -198,7 +198,7 @@ describe('createBackgroundMeasuring(parts)', () => {
     expect((await repository.recordings.find(idOf(1)))?.facts.fromVideo).toBe('done');
   });
 
-  it('is called off for one session, which keeps its joints, and goes on with the next', async () => {
+  it('can be cancelled for one recording, which keeps its joints, and continues with the next', async () => {
     const device = await deviceWith(1, 2);
     const { repository, background, world, state, rest } = await openPage(device);
     const { reached, open } = holdAt(40, world);
@@ -251,7 +251,7 @@ describe('createBackgroundMeasuring(parts)', () => {
     expect([other.state().done, other.world.framesEstimated]).toEqual([[], 0]);
   });
 
-  it('keeps the joints and tells why where the video is gone', async () => {
+  it('keeps the joints and gives the reason where the video is gone', async () => {
     const device = await deviceWith(1);
     await device.videos.remove(`${idOf(1)}.webm`);
     const { repository, background, state, rest } = await openPage(device);
@@ -261,7 +261,7 @@ describe('createBackgroundMeasuring(parts)', () => {
     expect((await repository.recordings.find(idOf(1)))?.facts.fromVideo).toBe('impossible');
   });
 
-  it('keeps the joints and tells why where the video can’t be read, and goes on with the next', async () => {
+  it('keeps the joints and gives the reason where the video can’t be read, and continues with the next', async () => {
     const { repository, parts } = await openPage(await deviceWith(1, 2));
     const { openFrameSource } = parts;
     const background = createBackgroundMeasuring({
@@ -279,7 +279,7 @@ describe('createBackgroundMeasuring(parts)', () => {
     expect((await repository.recordings.find(idOf(1)))?.facts.fromVideo).toBe('impossible');
   });
 
-  it('starts another tracker after one failed, and tries the session again when asked', async () => {
+  it('starts another tracker after one failed, and tries the recording again when asked', async () => {
     const device = await deviceWith(1, 2);
     const { repository, background, world, state, rest } = await openPage(device);
     world.beforeAnswer = (frame) =>
@@ -296,7 +296,7 @@ describe('createBackgroundMeasuring(parts)', () => {
     expect(state()).toMatchObject({ done: [idOf(2), idOf(1)], problems: {} });
   });
 
-  it('does not bring a session back that was deleted meanwhile', async () => {
+  it('does not bring back a recording that was deleted meanwhile', async () => {
     const device = await deviceWith(1);
     const { repository, background, world, state, rest } = await openPage(device);
     const { reached, open } = holdAt(40, world);
@@ -310,7 +310,7 @@ describe('createBackgroundMeasuring(parts)', () => {
     expect(await (await device.openRecords()).list('rows')).toEqual([]);
   });
 
-  /** Gives at most so many frames at a time, as where the browser takes the decoder away, and none after `endsAt`. */
+  /** Gives at most this many frames at a time, as when the browser takes the decoder away, and none after `endsAt`. */
   function stutteringSource(source: FrameSource, atOnce: number, endsAt = Infinity): FrameSource {
     return {
       ...source,
@@ -324,7 +324,7 @@ describe('createBackgroundMeasuring(parts)', () => {
     };
   }
 
-  it('goes on with a video that stopped giving frames as long as more of it comes', async () => {
+  it('continues with a video that stopped giving frames while it makes progress', async () => {
     const { repository, parts } = await openPage(await deviceWith(1));
     const { openFrameSource } = parts;
     const background = createBackgroundMeasuring({
@@ -358,7 +358,7 @@ describe('createBackgroundMeasuring(parts)', () => {
 });
 
 describe('createBackgroundMeasuring(parts) where no turn is to be had', () => {
-  it('comes to rest, and asks again when it is told to look', async () => {
+  it('becomes idle, and asks again on the next look', async () => {
     let asked = 0;
     const refused: Marks = {
       hold: () => {

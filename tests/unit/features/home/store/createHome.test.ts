@@ -143,7 +143,7 @@ describe('a home session', () => {
     expect(recording.setup).toMatchObject({ task: 'single-leg-squat', side: 'right', bends });
   });
 
-  it('waits to be confirmed, and for no red flag to stand', async () => {
+  it('waits until it is confirmed and no red flag is set', async () => {
     const { home, state } = await openFakeHome();
     await home.openPlanFile(planFile());
     home.confirm();
@@ -188,7 +188,7 @@ describe('a home session', () => {
     expect(state()).toMatchObject({ step: 'plan', plan: null, painBefore: null, painWarning: null });
   });
 
-  it('tells what is wrong with a plan, and keeps a good one for the next time', async () => {
+  it('explains what is wrong with a plan, and keeps a good one for the next time', async () => {
     const { home, state, repository } = await openFakeHome();
     await home.openPlanFile(new File(['{'], 'broken.json'));
     expect(state().problem?.sentence).toContain('not JSON');
@@ -231,7 +231,7 @@ describe('a home session', () => {
 });
 
 describe('the camera', () => {
-  it('is told of in a sentence where it was refused, and asked for again', async () => {
+  it('is explained in a sentence where it was refused, and asked for again', async () => {
     const { home, state, world } = await atCamera(await openFakeHome());
     world.cameraFault = new CameraProblem('refused');
     await home.openCamera();
@@ -247,7 +247,7 @@ describe('the camera', () => {
 
   const phoneVideo = (name = 'phone.mp4') => new File(['pictures'], name, { type: 'video/mp4' });
 
-  it('gives way to videos from the device itself: each becomes the next set of the visit, with its video', async () => {
+  it('can be replaced by videos from the device: each becomes the next set of the session', async () => {
     const { home, navigation, world, state, repository } = await atCamera(await openFakeHome());
     world.cameraFault = new CameraProblem('none');
     await home.openCamera();
@@ -294,7 +294,7 @@ describe('the camera', () => {
     expect(kept.video).toBeNull();
   });
 
-  it('tells in the session what is wrong with such a video', async () => {
+  it('explains in the session what is wrong with such a video', async () => {
     const { home, review, navigation, state } = await atCamera(await openFakeHome());
     await home.openOwnRecording(new File(['x'], 'bad.txt'));
     expect(state().problem?.sentence).toContain('not a video');
@@ -326,7 +326,7 @@ describe('the camera', () => {
     expect(state().sets[1]).toMatchObject({ result: { prescribed: 1, counted: 1, number: 1 } });
   });
 
-  it('pauses where the person has left the picture, and goes on when they are back', async () => {
+  it('pauses when the person leaves the picture, and continues when they are back', async () => {
     const { state, world } = await atExercise(await openFakeHome());
     await world.until('working');
     await world.wait(1000);
@@ -357,7 +357,7 @@ describe('the camera', () => {
     expect(state().sets[0]).toMatchObject({ result: { counted: null, cutShort: null }, found: 3 });
   });
 
-  it('starts the tracker anew once, and tells when it fails again', async () => {
+  it('restarts the tracker once, and reports when it fails again', async () => {
     const { state, world } = await atExercise(await openFakeHome());
     await world.until('working');
     world.trackerFault = new Error('the graphics card is gone');
@@ -413,7 +413,7 @@ describe('stopping', () => {
     await world.until('working');
   });
 
-  it('by leaving keeps the visit as far as it went', async () => {
+  it('keeps the session so far when it is left', async () => {
     const { home, navigation, state, world, repository } = await atExercise(await openFakeHome());
     await world.until('working');
     await world.wait(5000);
@@ -428,7 +428,7 @@ describe('stopping', () => {
 });
 
 describe('storage', () => {
-  it('that is refused is told of, and work goes on in memory', async () => {
+  it('that is refused is explained, and work continues in memory', async () => {
     const { home, state, world } = await atExercise(await openFakeHome({ lasting: false }));
     expect(state().storage).toMatchObject({ state: 'memory' });
     expect((state().storage as { sentence: string }).sentence).toContain('refuses');
@@ -493,14 +493,14 @@ describe('an interrupted set', () => {
     return after;
   }
 
-  it('is offered at the next start, and kept in its visit, measured from its video afterwards', async () => {
+  it('is offered at the next start, kept in its session, and later measured from its video', async () => {
     const { home, state, repository } = await interrupted();
     expect(state().interrupted).toMatchObject([
       { task: 'split-stance-sit-to-stand', side: 'right', state: 'offered' },
     ]);
     expect(state().interrupted[0]!.seconds).toBeGreaterThan(15);
     const { id } = state().interrupted[0]!;
-    await home.keepInterrupted(id);
+    await home.recoverInterrupted(id);
     expect(state()).toMatchObject({ interrupted: [], problem: null });
     expect((await repository.sessions.list()).found).toMatchObject([{ sets: [{ sessionId: id }] }]);
     expect(await repository.recordings.find(id)).not.toBeNull();
@@ -530,7 +530,7 @@ describe('afterwards', () => {
     return opened;
   }
 
-  it('sets are measured anew from their video, with progress, once nothing is recorded', async () => {
+  it('sets are measured again from their video, with progress, once nothing is being recorded', async () => {
     const { home, state } = await atSummary();
     expect(state().sets[0]!.isFromVideo).toBe(false);
     await home.saveSession();
@@ -539,7 +539,7 @@ describe('afterwards', () => {
     expect(state().background).toMatchObject({ waiting: 0, share: null, problems: [] });
   });
 
-  it('measuring waits while a camera is on, and goes on when it is off', async () => {
+  it('measuring waits while a camera is on, and continues when it is off', async () => {
     const { home, state } = await atSummary();
     await home.saveSession();
     home.startOver();
@@ -602,7 +602,7 @@ describe('afterwards', () => {
     expect(review.store.getState().recording!.excluded[0]).toBe('A trial.');
   });
 
-  it('a visit that can’t be saved is told of and tried again', async () => {
+  it('a session that can’t be saved is reported, and saving is tried again', async () => {
     const { home, state, repository } = await atSummary();
     await settle();
     const { save } = repository.sessions;

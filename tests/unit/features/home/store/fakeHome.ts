@@ -29,10 +29,10 @@ export const settle = async () => {
 
 const frameMs = 40;
 
-/** From the beginning of a recording to 'go' and a little more, frames; who sits in the quiet stand is waited for. */
+/** From the beginning of a recording to 'go' and a little more, frames; the quiet stand waits for anyone who sits. */
 const framesToGo = 400;
 
-/** What a stored video shows: the person sits, moves once told to go, and sits until after half a minute it ends. */
+/** What a stored video shows: the person sits, moves after 'go', and sits again until it ends after half a minute. */
 const longFilm = buildKeypointTrack(
   film.track.widthPx,
   film.track.heightPx,

@@ -19,11 +19,11 @@ function watch(watching: ReturnType<typeof createPlacingWatch>, fromMs: number):
 }
 
 describe('createPlacingWatch().push(frame, setup, facts, task)', () => {
-  it('goes green for somebody who stands well', () => {
+  it('turns green for somebody who is placed well', () => {
     expect(watch(createPlacingWatch(), 500).at(-1)).toMatchObject({ ready: true, first: null });
   });
 
-  it('looks anew after the camera was off: no green from before, and no picture counts as lost', () => {
+  it('starts afresh after the camera was off: no earlier green, and no picture counts as lost', () => {
     const watching = createPlacingWatch();
     const lastMs = 500 + track.timesMs.at(-1)!;
     watch(watching, 500);

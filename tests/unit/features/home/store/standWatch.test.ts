@@ -20,7 +20,7 @@ describe('createStandWatch().push(frame)', () => {
     expect(lastLine(filmStanding({ side: 'left', noisePx: 0.7 }).track)).toBeNull();
   });
 
-  it('asks somebody who sits to stand up, and somebody who was seen too shortly to stand still', () => {
+  it('asks somebody who sits to stand up, and somebody who was seen too briefly to stand still', () => {
     expect(lastLine(filmSeated().track)).toBe('Stand upright on both feet, and keep still.');
     expect(lastLine(filmStanding({ filmed: { fromMs: 0, untilMs: 900 } }).track)).toBe(
       'Stand still for two seconds.',

@@ -18,7 +18,7 @@ const noRecorder = {
 };
 const settle = () => new Promise((resolve) => setTimeout(resolve, 5));
 
-/** A right leg whose knee stands so far to the picture's right of the line, px. */
+/** A right leg whose knee is this far to the picture's right of the line, px. */
 function rowWith(kneeAsidePx: number): Float32Array {
   const row = new Float32Array(keypointCount * 3);
   const points: [KeypointName, number, number][] = [
@@ -68,7 +68,7 @@ function openMirror(kneesPx: readonly number[], recorder: Partial<RecorderAdapte
 }
 
 describe('createMirror(adapters)', () => {
-  it('tells of each picture whether the knee is in its lane, and rings once a time that it leaves', async () => {
+  it('reports for each picture whether the knee is in its lane, and plays a tone each time it leaves', async () => {
     // 5 px aside is 5.7 degrees, 20 px 22.6 degrees, 8.5 px 9.7 degrees: on the limit, not yet back.
     const { mirror, world, sights } = openMirror([5, 20, 8.5, 20, 0, 20]);
     mirror.setTone(true);
@@ -195,7 +195,7 @@ describe('recording in the mirror', () => {
     expect(recordingOf(mirror)).toMatchObject({ state: 'done', problem: problem.message });
   });
 
-  it('ends by itself before the memory is full, and says so', async () => {
+  it('stops before the memory is full, and says so', async () => {
     const { adapters, world } = fakeRecorder();
     const { mirror } = openMirror([], adapters);
     await mirror.open(leg);

@@ -32,7 +32,7 @@ describe('momentInStepMs(repetition, timesMs, pct)', () => {
 });
 
 describe('phaseAt(events, shape, timeMs)', () => {
-  it('tells going, turning and coming back apart', () => {
+  it('distinguishes going, turning and coming back', () => {
     // A tenth of 800 ms either side of 400 ms.
     expect([200, 330, 470, 490].map((timeMs) => phaseAt(events, 'dip', timeMs))).toEqual([
       'going',

@@ -47,7 +47,7 @@ describe('findNeeds(session)', () => {
     ]);
   });
 
-  it('takes a limit of 0 for what it is', () => {
+  it('accepts a limit of 0', () => {
     expect(needs({ painBefore: 1, painAfter: 1, painLimit: 0, sets: [] })).toMatchObject([
       { kind: 'pain-above-limit', score: 1, limit: 0 },
       { kind: 'sets-missing' },
@@ -69,7 +69,7 @@ describe('findNeeds(session)', () => {
     expect(needs({ painAfter: 4 })).toEqual([{ kind: 'pain-risen', from: 2, to: 4, when: 'after' }]);
   });
 
-  it('can’t tell a rise without a pain before', () => {
+  it('reports no rise without an earlier pain', () => {
     expect(needs({ painBefore: null, painAfter: 4 })).toEqual([]);
   });
 
@@ -104,7 +104,7 @@ describe('findNeeds(session)', () => {
     expect(needs({ sets })).toEqual([{ kind: 'nothing-found', sets: 1 }]);
   });
 
-  it('reports sets that can’t be read, and those that wait for their careful measuring, last', () => {
+  it('reports last the sets that can’t be read, and those that still wait to be measured carefully', () => {
     const sets = [
       listedRecording({ reading: { ...readingOf([['out-of-line', 'inward']]), isWaiting: true } }),
       listedRecording({ reading: { state: 'unreadable', sentence: 'Gone.' } }),

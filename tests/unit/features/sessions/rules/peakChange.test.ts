@@ -78,7 +78,7 @@ describe('changeSinceLast(sessions, session, set)', () => {
   const now = sessionOn('2026-05-01', 4);
   const since = (...others: ListedSession[]) => changeSinceLast([...others, now], now, now.sets[0]!);
 
-  it('looks at the same patient, task and side, newest first, and skips what was not measured', () => {
+  it('compares the same patient, task and side, newest first, and skips what was not measured', () => {
     const others = [
       sessionOn('2026-04-01', 20),
       sessionOn('2026-04-10', 15),

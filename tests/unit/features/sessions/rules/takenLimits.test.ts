@@ -39,7 +39,7 @@ describe('takenLimits(visits, sessionId)', () => {
     expect(takenLimits(sessions, 'set-of-9')).toEqual(carried);
   });
 
-  it('takes those of another set of the same visit', () => {
+  it('takes those of another set of the same session', () => {
     const sets = [
       listedRecording({ line: { sessionId: 'first' } }),
       listedRecording({ line: { sessionId: 'second', number: 2 }, limitsSet: setOn(9, 5) }),

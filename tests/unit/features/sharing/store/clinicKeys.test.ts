@@ -4,7 +4,7 @@ import { newKeyPair, type KeyPair } from '#shell/seal';
 import { createTestDevice } from '../../../../support/openTestRepository';
 
 describe('createClinic(world)', () => {
-  it('takes a key into use that came from a backup or from another tab', async () => {
+  it('uses a key that came from a backup or from another tab', async () => {
     const repository = await createTestDevice().open();
     let keys: KeyPair[] = [];
     const clinic = createClinic({

@@ -64,7 +64,7 @@ describe('packParcel(parcel), unpackParcel(blob)', () => {
         const changed = good.slice();
         changed[at] = changed[at]! ^ by;
         const text = await problemOf(new Blob([changed]));
-        // A changed letter of the visit's own text can't be told without the seal around it.
+        // A changed letter in the session's own text can't be detected without the seal around it.
         if (text === null) expect(at).toBeLessThan(good.indexOf(10));
         expect(await problemOf(new Blob([good.slice(0, at)]))).not.toBeNull();
       }),
@@ -81,7 +81,7 @@ describe('packParcel(parcel), unpackParcel(blob)', () => {
     );
   });
 
-  it('unpack no more than was said, and say nothing that is too much', async () => {
+  it('unpack no more than was stated, and state nothing above the bounds', async () => {
     const bomb = deflateSync(new Uint8Array(30_000_000)) as Uint8Array<ArrayBuffer>;
     expect(await problemOf(around(bomb, { unpackedBytes: 1000 }))).toMatch(/can’t be unpacked/);
     expect(await problemOf(around(bomb, { unpackedBytes: 9_000_000_000 }))).toMatch(

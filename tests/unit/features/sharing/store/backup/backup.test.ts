@@ -112,7 +112,7 @@ describe('packBackup, openBackup, restoreBackup', () => {
         const changed = good.slice();
         changed[at] = changed[at]! ^ by;
         const problem = await problemOf(changed);
-        // A changed letter in the date, an id or a state of the first line can't be told without the seal around it.
+        // A changed letter in the date, an id or a state of the first line can't be detected without the seal around it.
         if (problem === null) expect(at).toBeLessThan(good.indexOf(10));
         else expect(problem).toMatch(/^(file|recording|session)$/);
         expect(await problemOf(good.slice(0, at))).toMatch(/^(file|recording|session)$/);

@@ -7,11 +7,11 @@ const uprightShare = 0.85;
 const seatedShare = 0.65;
 
 /**
- * Whether a person stands or sits, sample by sample, inferred from the apparent thigh length.
+ * How upright a person is, sample by sample, inferred from the apparent thigh length.
  *
  * @returns  1 standing, 0 seated (or bent as low), 0.5 in between or unseen
  */
-export function readPostures(legs: Record<Side, ViewedLeg | null>, samples: number): Float64Array {
+export function uprightness(legs: Record<Side, ViewedLeg | null>, samples: number): Float64Array {
   const both = sides.map((side) => legs[side]).filter((leg) => leg !== null);
   return Float64Array.from({ length: samples }, (_, i) => {
     const share = mean(

@@ -47,7 +47,7 @@ export interface Extent {
 }
 
 /** @returns  null where nobody is seen, or not for long enough */
-export function readExtent(track: KeypointTrack): Extent | null {
+export function bodyExtent(track: KeypointTrack): Extent | null {
   const frames = frameCount(track);
   const jumped = findJumps(track);
   const good = Array.from({ length: frames }, (_, frame) => frame).filter(

@@ -19,7 +19,7 @@ export const interruptedReason =
  *
  * @throws StorageProblem  where nothing of it was stored, or it can't be saved
  */
-export async function keepInterrupted(
+export async function recoverInterrupted(
   id: string,
   { repository, openFrameSource }: { repository: Repository; openFrameSource: OpenFrameSource },
 ): Promise<RecordingDocument> {

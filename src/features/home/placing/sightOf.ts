@@ -18,11 +18,11 @@ import { medianWhere } from '#core/view/frontalKneeAngle';
 import type { YawEstimate } from '#core/view/fuseCues';
 import { liftLeg } from '#core/view/liftLeg';
 import type { ViewedLeg } from '#core/view/measureViewCues';
+import { bodyExtent, type Extent } from './bodyExtent';
 import { expectBandDeg } from './expectBandDeg';
 import { expectYaw } from './expectYaw';
 import type { PlacingFacts } from './placing';
-import { readExtent, type Extent } from './readExtent';
-import { readPostures } from './readPostures';
+import { uprightness } from './uprightness';
 
 /** Thigh over shank where no quiet stand has shown it; Drillis & Contini, from memory: .245 / .246 of body height. */
 const usualThighToShank = 0.245 / 0.246;
@@ -64,8 +64,8 @@ export interface Sight {
   obstacle: MissingReason | null;
 }
 
-/** Reads a window of joints the way a recording of the set would be read. */
-export function readSight(track: KeypointTrack, setup: Setup, facts: PlacingFacts): Sight {
+/** Measures a window of joints the way a recording of the set would be measured. */
+export function sightOf(track: KeypointTrack, setup: Setup, facts: PlacingFacts): Sight {
   const task = findTask(setup.task);
   const points = smoothPoints(track);
   const focalPx = focalLengthPx(track.widthPx, track.heightPx);
@@ -80,9 +80,9 @@ export function readSight(track: KeypointTrack, setup: Setup, facts: PlacingFact
   const leg = (side: Side) =>
     withLengths(seen[side], seen[otherSide(side)]?.segments.shank ?? 0, ratioOf(side), focalPx);
   const legs = { left: leg('left'), right: leg('right') };
-  const extent = readExtent(track);
+  const extent = bodyExtent(track);
   const working = legs[setup.side];
-  const postures = readPostures(legs, points.timesMs.length);
+  const postures = uprightness(legs, points.timesMs.length);
   const view = working === null ? null : seeStill(working, legs, postures, setup, task, focalPx);
   const { curve } =
     view === null ? unseenSeries(points, setup.side) : kneeOffLine.series(seeBody(points, view, setup.side));

@@ -28,7 +28,7 @@ export interface GuideView {
   presses: readonly GuidePress[];
 }
 
-export function readGuide(options: GuideOptions, state: GuideState): GuideView {
+export function guideView(options: GuideOptions, state: GuideState): GuideView {
   const step = options.steps[state.stepIndex]!;
   const { item } = step;
   const isHold = item.kind === 'hold';

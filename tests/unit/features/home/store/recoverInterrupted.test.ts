@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { Problem } from '#core/problem';
 import type { SetStart } from '#device/storage/keptSchemas';
-import { interruptedReason, keepInterrupted } from '#features/home/store/keepInterrupted';
+import { interruptedReason, recoverInterrupted } from '#features/home/store/recoverInterrupted';
 import { facts, fakeAdapters, film } from '../../../../support/fakeAdapters';
 import { createTestDevice } from '../../../../support/openTestRepository';
 import { smallSession } from '../../../../support/smallSession';
@@ -28,10 +28,10 @@ async function interrupted({
 
 const unreadable = () => Promise.reject(new Problem('video', 'It is cut off. Copy it again.'));
 
-describe('keepInterrupted(id, { repository, openFrameSource })', () => {
-  it('makes a session of what was tracked, which waits to be measured from its video', async () => {
+describe('recoverInterrupted(id, { repository, openFrameSource })', () => {
+  it('makes a recording of what was tracked, which waits to be measured from its video', async () => {
     const { repository, openFrameSource } = await interrupted();
-    const recording = await keepInterrupted(start.id, { repository, openFrameSource });
+    const recording = await recoverInterrupted(start.id, { repository, openFrameSource });
     const kept = await repository.recordings.find(start.id);
     expect(kept?.recording).toEqual(recording);
     expect(kept?.facts).toMatchObject({
@@ -46,24 +46,24 @@ describe('keepInterrupted(id, { repository, openFrameSource })', () => {
     expect((await repository.interrupted()).found).toEqual([]);
   });
 
-  it('adds the set to its visit, as cut short', async () => {
+  it('adds the set to its session, as cut short', async () => {
     const { repository, openFrameSource } = await interrupted();
-    await keepInterrupted(start.id, { repository, openFrameSource });
+    await recoverInterrupted(start.id, { repository, openFrameSource });
     const line = { ...start.visitSet!, sessionId: start.id, cutShort: interruptedReason };
     expect((await repository.sessions.find(session.id))?.sets).toEqual([...session.sets, line]);
   });
 
-  it('keeps the set alone where its visit is gone', async () => {
+  it('keeps the set alone where its session is gone', async () => {
     const { repository, openFrameSource } = await interrupted();
     await repository.sessions.remove(session.id);
-    await keepInterrupted(start.id, { repository, openFrameSource });
+    await recoverInterrupted(start.id, { repository, openFrameSource });
     expect(await repository.recordings.find(start.id)).not.toBeNull();
     expect((await repository.sessions.list()).found).toEqual([]);
   });
 
   it('keeps what was tracked where the video can’t be read, and says that nothing waits', async () => {
     const { repository } = await interrupted();
-    const recording = await keepInterrupted(start.id, { repository, openFrameSource: unreadable });
+    const recording = await recoverInterrupted(start.id, { repository, openFrameSource: unreadable });
     expect(recording.video).toMatchObject({ bytes: 0, codec: 'none', durationMs: rows.at(-1)!.timeMs });
     expect(recording.video.frameRateHz).toBeCloseTo(25, 6);
     expect((await repository.recordings.find(start.id))?.facts.fromVideo).toBe('impossible');
@@ -71,14 +71,14 @@ describe('keepInterrupted(id, { repository, openFrameSource })', () => {
 
   it('keeps a video before the first joint was tracked: it waits to be measured', async () => {
     const { repository, openFrameSource } = await interrupted({ frames: 0 });
-    const recording = await keepInterrupted(start.id, { repository, openFrameSource });
+    const recording = await recoverInterrupted(start.id, { repository, openFrameSource });
     expect(recording.derived.repetitions).toEqual([]);
     expect((await repository.recordings.find(start.id))?.facts.fromVideo).toBe('waiting');
   });
 
   it('says that there is nothing to be kept, and leaves the choice to drop it', async () => {
     const { repository, openFrameSource } = await interrupted({ frames: 0, video: '' });
-    await expect(keepInterrupted(start.id, { repository, openFrameSource })).rejects.toThrow(/Delete it/);
+    await expect(recoverInterrupted(start.id, { repository, openFrameSource })).rejects.toThrow(/Delete it/);
     expect((await repository.interrupted()).found).toHaveLength(1);
   });
 });
