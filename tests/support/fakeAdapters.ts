@@ -1,10 +1,11 @@
-import { keypointCount } from '#core/keypoints/keypointNames';
+import { keypointCount, keypointNames, type KeypointName } from '#core/keypoints/keypointNames';
 import { frameCount, type KeypointRow, type KeypointTrack } from '#core/keypoints/keypointTrack';
+import { secondJoints } from '#core/looks/closerLook';
 import { measure } from '#core/measurement/measure';
 import { Problem } from '#core/problem';
 import { defaultLimits, withLimit } from '#core/protocol/limits';
 import type { Frame, FrameSource, VideoFacts } from '#device/frames/frameSource';
-import type { PoseTracker } from '#device/pose/poseTracker';
+import type { CarefulTracker } from '#device/pose/poseTracker';
 import { buildRecording } from '#documents/recording/buildRecording';
 import type { ReviewAdapters } from '#features/review/store/reviewAdapters';
 import { createNavigation, type Navigation } from '#shell/navigation/createNavigation';
@@ -62,6 +63,14 @@ export interface FakeWorld {
   trackersClosed: number;
   modelsLoaded: string[];
   framesEstimated: number;
+  /** Frames looked at more closely. */
+  framesSeenCloser: number;
+  /** Rejects where the second network can't be loaded. */
+  beforeSecond: () => Promise<void>;
+  /** Awaited before each frame that is looked at more closely. */
+  beforeCloser: () => Promise<void>;
+  /** The second network sees every joint this far to the right of where the usual look does, px. */
+  secondAsidePx: number;
   sourcesOpen: number;
   facts: VideoFacts;
   /** Awaited before each answer of the tracker. */
@@ -82,6 +91,10 @@ export function fakeAdapters(): {
     trackersClosed: 0,
     modelsLoaded: [],
     framesEstimated: 0,
+    framesSeenCloser: 0,
+    beforeSecond: () => Promise.resolve(),
+    beforeCloser: () => Promise.resolve(),
+    secondAsidePx: 0,
     sourcesOpen: 0,
     facts,
     beforeAnswer: () => Promise.resolve(),
@@ -121,9 +134,9 @@ export function fakeAdapters(): {
 export function fakeSource(track: KeypointTrack, world: FakeWorld): FrameSource {
   return {
     facts: world.facts,
-    async *frames(_maxHeightPx, afterMs = -1) {
+    async *frames(_maxHeightPx, afterMs = -1, isWanted = () => true) {
       for (const timeMs of track.timesMs) {
-        if (timeMs <= afterMs) continue;
+        if (timeMs <= afterMs || !isWanted(timeMs)) continue;
         await Promise.resolve();
         const picture = { close: () => undefined } as ImageBitmap;
         yield { timeMs, picture, scale: 1 } satisfies Frame;
@@ -133,7 +146,7 @@ export function fakeSource(track: KeypointTrack, world: FakeWorld): FrameSource 
   };
 }
 
-export function fakeTracker(track: KeypointTrack, world: FakeWorld): PoseTracker {
+export function fakeTracker(track: KeypointTrack, world: FakeWorld): CarefulTracker {
   return {
     async load(model) {
       await world.beforeLoad();
@@ -147,9 +160,27 @@ export function fakeTracker(track: KeypointTrack, world: FakeWorld): PoseTracker
       world.framesEstimated++;
       return rowOf(track, frame);
     },
+    loadSecond: () => world.beforeSecond(),
+    async lookCloser(picture, _scale, _timeMs, usual) {
+      picture.close();
+      await world.beforeCloser();
+      world.framesSeenCloser++;
+      const second = Float32Array.from(
+        secondJoints.flatMap((name) => {
+          const [x, y, score] = usual.subarray(...pointRange(name)) as unknown as [number, number, number];
+          return [x + world.secondAsidePx, y, score];
+        }),
+      );
+      return { mirrored: usual, second, secondMirrored: second };
+    },
     close: () => world.trackersClosed++,
   };
 }
+
+const pointRange = (name: KeypointName): [number, number] => {
+  const from = keypointNames.indexOf(name) * 3;
+  return [from, from + 3];
+};
 
 export function rowOf(track: KeypointTrack, frame: number): KeypointRow {
   const row = new Float32Array(keypointCount * 3);

@@ -1,8 +1,10 @@
 import { keypointCount, keypointNames, type KeypointName } from '#core/keypoints/keypointNames';
 import { buildKeypointTrack, type KeypointTrack } from '#core/keypoints/keypointTrack';
+import { skinToJoint } from '#core/measurement/hipsAtJoint';
 import { otherSide, type Side } from '#core/protocol/side';
 import { pinholeCamera, upright, type CameraSettings, type PicturePoint } from './pinholeCamera';
 import { seededRandom } from './seededRandom';
+import { distance, minus, plus, vector, type Vector } from './space';
 import { inwardAngleDeg, poseBody, poseLeg, type Body } from './stickBody';
 import { postureOf, shapeOf, type SyntheticTask } from './taskMotion';
 import { buildTimeline, type EventTimes, type PlannedScene } from './timeline';
@@ -153,7 +155,14 @@ export function filmPerson(wishes: Partial<Scene> = {}): Film {
     });
   let repetitions: TrueRepetition[] | null = null;
   return {
-    track: observe(frames, scene, camera),
+    track: observe(
+      frames.map(({ timeMs, places, points }) => ({
+        timeMs,
+        points: { ...points, ...marksOfHips(places, project) },
+      })),
+      scene,
+      camera,
+    ),
     frames,
     // Only when asked for, since dense sampling takes longer than the filming.
     get repetitions() {
@@ -196,8 +205,29 @@ function frameTimes(scene: Scene, filmed: Span): number[] {
   );
 }
 
+/** Where the networks mark the hips: on the skin side of the joints, in front while standing, above while seated. */
+function marksOfHips(
+  places: Body,
+  project: (place: Vector) => PicturePoint,
+): Record<`${Side}_hip`, PicturePoint> {
+  const raisedRad = (side: Side) => {
+    const thigh = minus(places[`${side}_knee`], places[`${side}_hip`]);
+    return Math.acos(-thigh.y / Math.hypot(thigh.x, thigh.y, thigh.z));
+  };
+  const half = (raisedRad('left') + raisedRad('right')) / 4;
+  const mark = (side: Side) => {
+    const away = skinToJoint * distance(places[`${side}_knee`], places[`${side}_ankle`]);
+    return project(plus(places[`${side}_hip`], vector(0, away * Math.sin(half), away * Math.cos(half))));
+  };
+  return { left_hip: mark('left'), right_hip: mark('right') };
+}
+
 /** The points of each frame with the network's errors, unsureness and mistakes. */
-function observe(frames: readonly TrueFrame[], scene: Scene, camera: CameraSettings): KeypointTrack {
+function observe(
+  frames: readonly Pick<TrueFrame, 'timeMs' | 'points'>[],
+  scene: Scene,
+  camera: CameraSettings,
+): KeypointTrack {
   const { widthPx, heightPx } = camera;
   const random = seededRandom(scene.seed);
   const rows = frames.map(({ timeMs, points }) => {

@@ -16,6 +16,8 @@ export interface KeypointTrack {
   readonly yPx: Float32Array;
   /** The network's own confidence, 0 to 1; 0 in a frame without a person. */
   readonly score: Float32Array;
+  /** Whether the points are the joints themselves, as from motion capture, and not a network's marks. */
+  readonly isExact?: boolean;
 }
 
 /** Number of frames in a track. */

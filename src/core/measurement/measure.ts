@@ -6,21 +6,26 @@ import { findRepetitions, type FoundRepetition } from '../segmentation/findRepet
 import { inPlace } from '../segmentation/inPlace';
 import { scaleToExcursion } from '../segmentation/scaleToExcursion';
 import { focalLengthPx } from '../view/focalLengthPx';
+import { squareToBody } from '../view/frontalKneeAngle';
 import { segmentsPx } from '../view/liftLeg';
 import { bodyHeights } from './bodyHeights';
 import { cameraRoll } from './cameraRoll';
 import { collectNotes } from './collectNotes';
 import { feetPaths } from './feetPaths';
 import { freeFootAside } from './freeFootAside';
+import { hipsAtJoint } from './hipsAtJoint';
 import { levelPoints } from './levelPoints';
 import { measuringVersion, type Measurement, type Setup } from './measurement';
 import { measureRepetition } from './measureRepetition';
 import { pictureLeg } from './pictureLeg';
 import { restMoments } from './restMoments';
 import { seeBody, unseenSeries } from './seenBody';
-import { seeView } from './seeView';
-import { smoothPoints } from './smoothPoints';
+import { seeView, type View } from './seeView';
+import { smoothPoints, type SmoothPoints } from './smoothPoints';
 import { legLengthPx, viewedLeg } from './viewedLeg';
+
+/** Yaw and hips depend on each other; after this many rounds neither moves any more (docs/view.md). */
+const hipRounds = 4;
 
 /**
  * Measures a recording: from the joints seen in each frame to repetitions with their angles.
@@ -49,17 +54,42 @@ export function measure(
   const excursion = scaleToExcursion(task, movement, inPlace(feet, seen.timesMs.length));
   const moments = restMoments(task, excursion, seen.timesMs.length);
   const roll = cameraRoll(seen, moments.upright);
-  const points = levelPoints(seen, roll.rollDeg, track);
+  const levelled = levelPoints(seen, roll.rollDeg, track);
   const focalPx = focalLengthPx(track.widthPx, track.heightPx);
   // In a reach the leg stays bent: no moment of it is certain to be standing.
   const standing = task.shape === 'reach' ? undefined : moments.upright;
-  const leg = (side: Side) => viewedLeg(points, side, track, focalPx, standing);
-  const working = leg(setup.side);
+  const size = { widthPx: track.widthPx, heightPx: track.heightPx };
+  const leg = (from: SmoothPoints, side: Side) => viewedLeg(from, side, size, focalPx, standing);
+  /** How the body is turned, with the hips where a first estimate of it puts them. */
+  const look = (before: View | null, isRaised: boolean) => {
+    const placed =
+      before === null || track.isExact === true
+        ? levelled
+        : hipsAtJoint(levelled, size, {
+            yawDeg: before.yaw.yawDeg,
+            focalPx,
+            shankPx: before.working.segments.shank,
+            thighPx: before.working.segments.thigh,
+            isRaised,
+          });
+    const working = leg(placed, setup.side);
+    if (working === null) return { placed, working, view: null };
+    const other = leg(placed, otherSide(setup.side));
+    const view = seeView(working, other, task, setup.side, focalPx, roll, moments, setup.bends);
+    return { placed, working, view };
+  };
+  let view: View | null = null;
+  for (let round = 0; round < hipRounds; round++) view = look(view, false).view;
+  const { placed: points, working, view: raised } = look(view, true);
   const lengthPx = working === null ? null : legLengthPx(working);
-  const view =
-    working === null
-      ? null
-      : seeView(working, leg(otherSide(setup.side)), task, setup.side, focalPx, roll, moments, setup.bends);
+  if (view !== null && raised !== null)
+    view = {
+      ...raised,
+      yaw: view.yaw,
+      frontal: squareToBody(raised.working.lifted, view.yaw.yawDeg),
+      isTurned: view.isTurned,
+      sources: view.sources,
+    };
   const body = view === null ? null : seeBody(points, view, setup.side);
   const unseen = unseenSeries(points, setup.side);
   const series = mapMeasures((_, measured) => (body === null ? unseen : measured.series(body)));

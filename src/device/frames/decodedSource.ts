@@ -7,7 +7,7 @@ import { scaledSize } from './scaledSize';
 export function createDecodedSource(input: Input, track: InputVideoTrack, facts: VideoFacts): FrameSource {
   return {
     facts,
-    async *frames(maxHeightPx, afterMs = -1) {
+    async *frames(maxHeightPx, afterMs = -1, isWanted = () => true) {
       const { width, height } = scaledSize(facts.widthPx, facts.heightPx, maxHeightPx);
       const canvas = new OffscreenCanvas(width, height);
       const context = canvas.getContext('2d', { alpha: false })!;
@@ -17,7 +17,7 @@ export function createDecodedSource(input: Input, track: InputVideoTrack, facts:
         const fromS = afterMs > 0 ? afterMs / 1000 : undefined;
         for await (const sample of new VideoSampleSink(track).samples(fromS)) {
           const timeMs = sample.timestamp * 1000;
-          if (timeMs > lastMs && timeMs >= 0) {
+          if (timeMs > lastMs && timeMs >= 0 && isWanted(timeMs)) {
             sample.draw(context, 0, 0, width, height);
             lastMs = timeMs;
             sample.close();

@@ -32,8 +32,13 @@ export interface FrameSource {
    *
    * @param maxHeightPx  pictures are scaled down to this height; smaller videos are not scaled
    * @param afterMs  only frames later than this; all where left out
+   * @param isWanted  only frames at these times; all where left out
    */
-  frames(maxHeightPx: number, afterMs?: number): AsyncGenerator<Frame, void, void>;
+  frames(
+    maxHeightPx: number,
+    afterMs?: number,
+    isWanted?: (timeMs: number) => boolean,
+  ): AsyncGenerator<Frame, void, void>;
   /** Frees decoder and file; frames() in progress end with an error. */
   close(): void;
 }

@@ -34,12 +34,12 @@ export async function createSteppedSource(
   const shown = { ...facts, widthPx: video.videoWidth, heightPx: video.videoHeight };
   return {
     facts: shown,
-    async *frames(maxHeightPx, afterMs = -1) {
+    async *frames(maxHeightPx, afterMs = -1, isWanted = () => true) {
       const { width, height } = scaledSize(shown.widthPx, shown.heightPx, maxHeightPx);
       let unsure = 0;
       for (const [index, timeMs] of timesMs.entries()) {
         const nextMs = timesMs[index + 1] ?? timeMs + 20;
-        if (nextMs <= timeMs || timeMs <= afterMs) continue;
+        if (nextMs <= timeMs || timeMs <= afterMs || !isWanted(timeMs)) continue;
         const outcome = await stepTo(video, timeMs, nextMs, unsure < mostUnsure);
         if (outcome === 'failed') return;
         if (unsure < mostUnsure) unsure = outcome === 'unsure' ? unsure + 1 : 0;

@@ -1,13 +1,13 @@
 import { transfer, wrap } from 'comlink';
 import type { PoseDevice, PoseModel } from '#core/keypoints/poseModel';
-import type { PoseTracker } from './poseTracker';
+import type { CarefulTracker } from './poseTracker';
 import type { PoseWorker } from './worker/poseWorker';
 
 /** No usable device takes longer for one picture; a worker that died silently does, ms. */
 const patienceMs = 60_000;
 
 /** The pose tracker's worker, with what only the benchmark needs. */
-export interface WorkerPoseTracker extends PoseTracker {
+export interface WorkerPoseTracker extends CarefulTracker {
   /** Seconds that the network alone takes for pictures already loaded, one after the other. */
   timeBareLoop(pictures: ImageBitmap[]): Promise<number>;
   /** Tensors held by the worker: must not grow from one recording to the next. */
@@ -57,6 +57,9 @@ export function createPoseTracker(assetsUrl: string): WorkerPoseTracker {
     reset: () => answerInTime(remote.reset()),
     estimate: (picture, scale, timeMs) =>
       answerInTime(remote.estimate(transfer(picture, [picture]), scale, timeMs)),
+    loadSecond: () => answer(remote.loadSecond(assetsUrl)),
+    lookCloser: (picture, scale, timeMs, usual, isAlone) =>
+      answerInTime(remote.lookCloser(transfer(picture, [picture]), scale, timeMs, usual, isAlone)),
     timeBareLoop: (pictures) => answer(remote.timeBareLoop(transfer(pictures, pictures))),
     countTensors: () => answer(remote.countTensors()),
     close() {

@@ -1,5 +1,6 @@
 import type { KeypointRow } from '#core/keypoints/keypointTrack';
 import type { PoseDevice, PoseModel } from '#core/keypoints/poseModel';
+import type { CloserFrame } from '#core/looks/closerLook';
 
 /** Finds a person's joints in pictures, one after the other. */
 export interface PoseTracker {
@@ -16,4 +17,24 @@ export interface PoseTracker {
   estimate(picture: ImageBitmap, scale: number, timeMs: number): Promise<KeypointRow | null>;
   /** Stops the worker; calls still in progress are rejected. */
   close(): void;
+}
+
+/** A tracker that can also look again at pictures whose joints are known already. */
+export interface CarefulTracker extends PoseTracker {
+  /** Loads the second network; a second call costs nothing. */
+  loadSecond(): Promise<void>;
+  /**
+   * Looks at a picture again, in its mirror image and with the second network; the picture is taken over and closed.
+   *
+   * @param usual  what estimate() found in the same picture
+   * @param isAlone  where the picture before was of another moment
+   * @returns null where there is too little to go by
+   */
+  lookCloser(
+    picture: ImageBitmap,
+    scale: number,
+    timeMs: number,
+    usual: KeypointRow,
+    isAlone: boolean,
+  ): Promise<Omit<CloserFrame, 'frame'> | null>;
 }

@@ -8,14 +8,15 @@ import { bringUpRepetition } from './bringUpRepetition';
  * 3 added when a set was started, version 4 corrections and the therapist's review, version 5 which session
  * limits were copied from; older ones lack them. Version 6 added limits of measures other than the knee
  * angle: before, a verdict was the knee's alone. Version 7 put the knee angle among the other measures: in
- * limits, curves, ranges and judgements.
+ * limits, curves, ranges and judgements. Version 8 added which frames were looked at more closely.
  */
 export function bringUpRecording(older: object, version: number): object {
-  if (version < 1 || version > 6) return older;
+  if (version < 1 || version > 7) return older;
+  if (version === 7) return { ...older, version: 8 };
   const { limits, review, derived, ...rest } = older as Fields;
   return {
     ...rest,
-    version: 7,
+    version: 8,
     limits: bringUpLimits(limits),
     derived: isFields(derived) ? bringUpDerived(derived, version) : derived,
     ...(review === undefined ? {} : { review: isFields(review) ? bringUpReview(review) : review }),

@@ -15,7 +15,7 @@ import { correctionSchema, longestReason, mostCorrections } from './correctionSc
 import { reviewSchema } from './reviewSchema';
 
 /** Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. */
-export const recordingVersion = 7;
+export const recordingVersion = 8;
 
 /** Longest recording that is accepted: 30 minutes at 60 frames a second. */
 export const mostFrames = 108_000;
@@ -117,6 +117,14 @@ const observed = z.strictObject({
   score: numberArray({ min: 0, max: 1, most: mostFrames * keypointCount }).describe(
     "The network's confidence, 0 to 1; all 0 in a frame without a person.",
   ),
+  closer: z
+    .strictObject({
+      network: z.literal('MoveNet Thunder'),
+      frames: z.int().min(1).max(mostFrames),
+      untilMs: timeMs.describe('Time of the last of them; what came later was seen once only.'),
+    })
+    .optional()
+    .describe('Frames whose legs a second network saw as well, both also in their mirror image.'),
 });
 
 const repetition = z.strictObject({

@@ -2,13 +2,20 @@ import { measureCorrected } from '#core/correction/measureCorrected';
 import { frameCount, type KeypointTrack, type TimedRow } from '#core/keypoints/keypointTrack';
 import type { FrameSource } from '#device/frames/frameSource';
 import { shortfallSentence } from '#device/frames/shortfallSentence';
-import type { PoseTracker } from '#device/pose/poseTracker';
+import type { CarefulTracker } from '#device/pose/poseTracker';
 import type { TrackingModel } from '#device/storage/keptSchemas';
 import type { Repository, TrackingRows } from '#device/storage/repository';
+import type { CloserProgress } from '#device/tracking/lookCloser';
 import { trackVideo, type TrackingProgress } from '#device/tracking/trackVideo';
 import { buildRecording } from '#documents/recording/buildRecording';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { seeCloser, type CloserSeen } from './seeCloser';
 import { recordingFacts } from './shownRecording';
+
+/** How far measuring again has come; closer is null until the usual look is over. */
+export interface MeasuringProgress extends TrackingProgress {
+  closer: CloserProgress | null;
+}
 
 /** A video that ends this much earlier than the joints tracked live must not replace them, ms. */
 const bearableLossMs = 1000;
@@ -25,15 +32,29 @@ const bearableLossMs = 1000;
 export async function measureFromVideo(
   id: string,
   source: FrameSource,
-  tracker: PoseTracker,
+  tracker: CarefulTracker,
   model: TrackingModel,
   repository: Repository,
-  { signal, onProgress }: { signal: AbortSignal; onProgress: (progress: TrackingProgress) => void },
+  { signal, onProgress }: { signal: AbortSignal; onProgress: (progress: MeasuringProgress) => void },
 ): Promise<'replaced' | 'video-too-short' | 'gone'> {
   // Rows that can't be saved now are tracked again after a reload; nothing else is lost.
   const rows = await repository.trackingRows(id, model, () => undefined);
   try {
-    const track = await trackToEnd(source, tracker, rows, { signal, onProgress });
+    let tracking: TrackingProgress | null = null;
+    const usual = await trackToEnd(source, tracker, rows, {
+      signal,
+      onProgress: (progress) => onProgress({ ...(tracking = progress), closer: null }),
+    });
+    const found = await repository.recordings.find(id);
+    const seen =
+      found === null
+        ? { track: usual, closer: null }
+        : await seeCloser(source, tracker, usual, found.recording, {
+            signal,
+            onProgress: (closer) => {
+              if (tracking !== null) onProgress({ ...tracking, closer });
+            },
+          });
     const kept = await repository.recordings.find(id);
     rows.stop();
     if (kept === null) {
@@ -41,9 +62,9 @@ export async function measureFromVideo(
       return 'gone';
     }
     const { recording } = kept;
-    const lastMs = track.timesMs.at(-1) ?? -Infinity;
+    const lastMs = usual.timesMs.at(-1) ?? -Infinity;
     if ((recording.observed.timesMs.at(-1) ?? -Infinity) > lastMs + bearableLossMs) return 'video-too-short';
-    await repository.recordings.replaceFromVideo(tracked(recording, source, model, track));
+    await repository.recordings.replaceFromVideo(tracked(recording, source, model, seen));
     return 'replaced';
   } catch (error) {
     await rows.flush().catch(() => undefined); // The error that ended it is the one to report.
@@ -55,7 +76,7 @@ export async function measureFromVideo(
 
 async function trackToEnd(
   source: FrameSource,
-  tracker: PoseTracker,
+  tracker: CarefulTracker,
   rows: TrackingRows,
   options: { signal: AbortSignal; onProgress: (progress: TrackingProgress) => void },
 ): Promise<KeypointTrack> {
@@ -77,7 +98,7 @@ function tracked(
   { id, createdAt, note, limits, setup, corrections = [], review }: RecordingDocument,
   { facts }: FrameSource,
   model: TrackingModel,
-  track: KeypointTrack,
+  { track, closer }: CloserSeen,
 ): RecordingDocument {
   const { measurement, excluded } = measureCorrected(track, setup, corrections);
   return buildRecording({
@@ -92,6 +113,7 @@ function tracked(
     video: recordingFacts(facts),
     model,
     track,
+    closer,
     measurement,
   });
 }

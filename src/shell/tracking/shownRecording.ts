@@ -2,6 +2,7 @@ import type { Correction } from '#core/correction/correction';
 import { measureCorrected, type CorrectedMeasurement } from '#core/correction/measureCorrected';
 import { frameCount, type KeypointTrack } from '#core/keypoints/keypointTrack';
 import type { PoseDevice, PoseModel } from '#core/keypoints/poseModel';
+import type { CloserExtent } from '#core/looks/closerLook';
 import type { Measurement } from '#core/measurement/measurement';
 import type { TimedSetup } from '#core/measurement/measureSet';
 import type { Limits } from '#core/protocol/limits';
@@ -10,6 +11,7 @@ import type { VideoFacts } from '#device/frames/frameSource';
 import { shortfallSentence } from '#device/frames/shortfallSentence';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { recordingTrack } from '#documents/recording/recordingTrack';
+import type { CloserSeen } from './seeCloser';
 
 export type RecordingOrigin = 'example' | 'video' | 'session';
 
@@ -28,6 +30,8 @@ export interface ShownRecording extends Readonly<CorrectedMeasurement> {
   readonly note: string;
   /** The sentence to show when the file gave fewer frames than it announced; null where it gave all. */
   readonly shortfall: string | null;
+  /** Which frames were looked at more closely; null where none was. */
+  readonly closer: CloserExtent | null;
   /** The joints as they were seen; `track` is what was measured, with corrections. */
   readonly observed: KeypointTrack;
   /** Task and leg before any correction. */
@@ -54,6 +58,7 @@ export function trackedRecording(
     model: { name: 'BlazePose', size, weights, backend: device.backend },
     note,
     shortfall: shortfallSentence(facts, frameCount(observed)),
+    closer: null,
     observed,
     setup,
     ...measureCorrected(observed, setup, parts.corrections),
@@ -75,6 +80,7 @@ export function recordingRecording(
     model: document.observed.model,
     note: document.note,
     shortfall: null,
+    closer: document.observed.closer ?? null,
     observed,
     setup,
     ...measureCorrected(observed, setup, corrections),
@@ -88,6 +94,15 @@ export function measuredAgain(
   corrections: readonly Correction[],
 ): ShownRecording {
   return { ...recording, setup, ...measureCorrected(recording.observed, setup, corrections) };
+}
+
+/** The same recording with its joints as more looks see them. */
+export function seenCloser(
+  recording: ShownRecording,
+  { track: observed, closer }: CloserSeen,
+  corrections: readonly Correction[],
+): ShownRecording {
+  return { ...recording, observed, closer, ...measureCorrected(observed, recording.setup, corrections) };
 }
 
 /** One judgement per repetition, in their order. */

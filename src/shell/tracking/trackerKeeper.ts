@@ -1,6 +1,6 @@
 import { createQueue } from '#core/createQueue';
 import type { PoseDevice, PoseModel } from '#core/keypoints/poseModel';
-import type { PoseTracker } from '#device/pose/poseTracker';
+import type { CarefulTracker } from '#device/pose/poseTracker';
 import type { DeviceState } from './deviceState';
 
 /** Owns the one pose tracker: starts it when first needed, loads one model at a time, replaces it when it failed. */
@@ -10,16 +10,16 @@ export interface TrackerKeeper {
    *
    * @throws the signal's reason when cancelled; whatever the tracker throws
    */
-  ready(model: PoseModel, signal?: AbortSignal): Promise<{ tracker: PoseTracker; device: PoseDevice }>;
+  ready(model: PoseModel, signal?: AbortSignal): Promise<{ tracker: CarefulTracker; device: PoseDevice }>;
   /** Stops the tracker, whatever it is doing; the next call of ready() starts another. */
   discard(): void;
 }
 
 export function createTrackerKeeper(
-  createTracker: () => PoseTracker,
+  createTracker: () => CarefulTracker,
   onDevice: (device: DeviceState) => void,
 ): TrackerKeeper {
-  let tracker: PoseTracker | null = null;
+  let tracker: CarefulTracker | null = null;
   // Loads wait for each other: two at once could end with the model that was asked for first.
   let loads = createQueue();
 
@@ -29,7 +29,7 @@ export function createTrackerKeeper(
     loads = createQueue();
   };
 
-  const load = async (current: PoseTracker, model: PoseModel) => {
+  const load = async (current: CarefulTracker, model: PoseModel) => {
     try {
       const device = await current.load(model);
       if (tracker === current) onDevice({ state: 'ready', device, model });

@@ -17,6 +17,7 @@ await runCommand(async () => {
       limits: defaultLimits,
       model: 'full',
       note: 'Demo data: the person is invented and rendered; nobody was filmed.',
+      isCloser: false,
     })
     .finally(() => progress.clear())
     .finally(() => headless.close());

@@ -3,6 +3,7 @@ import { extname, join } from 'node:path';
 import { defaultPoseModel, poseModels, type PoseModel } from '#core/keypoints/poseModel';
 import { defaultLimits, withLimit } from '#core/protocol/limits';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import type { PlainLook } from '../headless/headlessPage';
 import { cameraGroup, cameraGroups, cameraGroupWords } from '../validation/cameraGroup';
 import { parseClipTruth, type ClipTruth } from '../validation/clipTruth';
 import { compareClip, comparedLimitDeg } from '../validation/compareClip';
@@ -19,16 +20,22 @@ import { remeasureRecording } from './tools/remeasureRecording';
 import { runCommand } from './tools/runCommand';
 import type { ValidatedClip } from './tools/validatedClip';
 import { clipTable, summaryTable, timingTable } from './tools/validationTables';
+import { withCloserLook } from './tools/withCloserLook';
 import { writeJson } from './tools/writeJson';
 
 const usage =
-  'Usage: npm run -s validate -- FOLDER [--model lite|full|heavy] [--json OUT] [--keep DIR | --from DIR]';
+  'Usage: npm run -s validate -- FOLDER [--model lite|full|heavy] [--look closer|usual] [--json OUT] ' +
+  '[--keep DIR | --from DIR]';
+/** What numbers rest on: the usual look alone, or the closer one as well. */
+const lookNames = ['closer', 'usual'] as const;
+type LookName = (typeof lookNames)[number];
 const videoEndings = new Set(['.mp4', '.m4v', '.mov', '.webm', '.mkv']);
 
 await runCommand(async () => {
   const { values, positionals } = readArguments(
     {
       model: { type: 'string', default: defaultPoseModel },
+      look: { type: 'string', default: 'closer' },
       json: { type: 'string' },
       keep: { type: 'string' },
       from: { type: 'string' },
@@ -40,6 +47,7 @@ await runCommand(async () => {
   if (more.length > 0)
     throw new CommandProblem(`One folder at a time, please; "${more[0]}" is too much. ${usage}`);
   const model = readChoice('--model', values.model, poseModels);
+  const look = readChoice('--look', values.look, lookNames);
   checkFolder(folder);
   checkOutput(values.json);
   if (values.keep !== undefined && values.from !== undefined) {
@@ -51,7 +59,9 @@ await runCommand(async () => {
   let line = createProgressLine('');
   const headless = values.from === undefined ? await openHeadless((progress) => line.show(progress)) : null;
   const track: TrackClip =
-    headless === null ? trackedBefore(values.from!, model) : trackNow(headless, folder, model, values.keep);
+    headless === null
+      ? trackedBefore(values.from!, model, look)
+      : trackNow(headless, folder, model, look, values.keep);
   const clips: ValidatedClip[] = [];
   try {
     for (const { clip, truth } of found) {
@@ -68,7 +78,7 @@ await runCommand(async () => {
       summariseClips(clips.filter(({ camera }) => cameraGroup(camera) === group)),
     ]),
   );
-  const summary = { model, limitDeg: comparedLimitDeg, ...summariseClips(clips), groups };
+  const summary = { model, look, limitDeg: comparedLimitDeg, ...summariseClips(clips), groups };
   console.log(clipTable(clips));
   const rows = cameraGroups.map((group) => [cameraGroupWords[group], groups[group]!] as const);
   console.log(summaryTable([['all', summary], ...rows.filter(([, { clips: count }]) => count > 0)]));
@@ -105,45 +115,78 @@ interface TrackedClip {
   recording: RecordingDocument;
   /** Null where the joints were tracked before. */
   framesPerSecond: number | null;
+  /** How long the whole took, over the usual look alone; null where the joints were tracked before. */
+  wholeRatio: number | null;
 }
 
 type TrackClip = (clip: string, truth: ClipTruth) => Promise<TrackedClip>;
 
-/** Tracks a clip in the browser; with an output folder, its recording document is saved there. */
-function trackNow(headless: Headless, folder: string, model: PoseModel, keep: string | undefined): TrackClip {
+/** Tracks a clip in the browser; with an output folder, what was seen is saved there. */
+function trackNow(
+  headless: Headless,
+  folder: string,
+  model: PoseModel,
+  look: LookName,
+  keep: string | undefined,
+): TrackClip {
   return async (clip, { task, side }) => {
     const limits = withLimit(defaultLimits, 'knee-angle', 'most', comparedLimitDeg);
-    const request = { setup: { task, side }, limits, model, note: '' };
-    const { recording, pipeline } = await headless.measure(join(folder, clip), request);
-    if (keep !== undefined) writeJson(join(keep, keptName(clip, model)), recording);
-    return { recording, framesPerSecond: pipeline.framesPerSecond };
+    const request = { setup: { task, side }, limits, model, note: '', isCloser: look === 'closer' };
+    const { recording, closer, pipeline } = await headless.measure(join(folder, clip), request);
+    const framesPerSecond = pipeline.framesPerSecond;
+    if (keep !== undefined) {
+      writeJson(join(keep, keptName(clip, model, 'session')), recording);
+      if (closer !== null) writeJson(join(keep, keptName(clip, model, 'looks')), closer.looks);
+    }
+    return {
+      recording: closer === null ? recording : withCloserLook(recording, closer.looks),
+      framesPerSecond,
+      wholeRatio: closer === null ? null : 1 + (closer.seconds * framesPerSecond) / pipeline.frames,
+    };
   };
 }
 
-/** Takes the joints from a saved recording document and measures them again: seconds instead of minutes. */
-function trackedBefore(folder: string, model: PoseModel): TrackClip {
+/** Takes the joints from what was saved and measures them again: seconds instead of minutes. */
+function trackedBefore(folder: string, model: PoseModel, look: LookName): TrackClip {
   return (clip) => {
-    const path = join(folder, keptName(clip, model));
+    const path = join(folder, keptName(clip, model, 'session'));
     checkFile(path);
-    return Promise.resolve({ recording: remeasureRecording(readObserved(path)), framesPerSecond: null });
+    const recording = readObserved(path);
+    const looksPath = join(folder, keptName(clip, model, 'looks'));
+    if (look === 'closer') checkFile(looksPath);
+    return Promise.resolve({
+      recording:
+        look === 'closer'
+          ? withCloserLook(recording, JSON.parse(readFileSync(looksPath, 'utf8')) as PlainLook[])
+          : remeasureRecording(recording),
+      framesPerSecond: null,
+      wholeRatio: null,
+    });
   };
 }
 
-function keptName(clip: string, model: PoseModel): string {
-  return `${clip.slice(0, -extname(clip).length)}.${model}.session.json`;
+function keptName(clip: string, model: PoseModel, what: 'session' | 'looks'): string {
+  return `${clip.slice(0, -extname(clip).length)}.${model}.${what}.json`;
 }
 
 async function validateClip(track: TrackClip, clip: string, truth: ClipTruth): Promise<ValidatedClip> {
   const { yawDeg, rollDeg } = truth.camera;
   const about = { clip, camera: { yawDeg, rollDeg } };
   try {
-    const { recording, framesPerSecond } = await track(clip, truth);
+    const { recording, framesPerSecond, wholeRatio } = await track(clip, truth);
     const compared = compareClip(truth, recording.derived, pictureCurve(recording));
     const { timingMaeS } = summariseClips([compared]);
-    return { ...about, ...compared, problem: null, timingMaeS, framesPerSecond };
+    return { ...about, ...compared, problem: null, timingMaeS, framesPerSecond, wholeRatio };
   } catch (error) {
     if (!(error instanceof CommandProblem)) throw error;
     const nothing = compareClip(truth, null);
-    return { ...about, ...nothing, problem: error.message, timingMaeS: null, framesPerSecond: null };
+    return {
+      ...about,
+      ...nothing,
+      problem: error.message,
+      timingMaeS: null,
+      framesPerSecond: null,
+      wholeRatio: null,
+    };
   }
 }

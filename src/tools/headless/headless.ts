@@ -1,5 +1,6 @@
 import { frameCount } from '#core/keypoints/keypointTrack';
 import { hasPerson } from '#core/keypoints/observedPoint';
+import type { CloserFrame } from '#core/looks/closerLook';
 import { measure } from '#core/measurement/measure';
 import { isProblem } from '#core/problem';
 import { CameraProblem } from '#device/camera/cameraProblem';
@@ -9,6 +10,7 @@ import { shortfallSentence } from '#device/frames/shortfallSentence';
 import { createPoseTracker, type WorkerPoseTracker } from '#device/pose/createPoseTracker';
 import { poseWeights } from '#device/pose/poseWeights';
 import { workingHeightPx } from '#device/pose/workingHeightPx';
+import { lookCloser } from '#device/tracking/lookCloser';
 import { trackVideo } from '#device/tracking/trackVideo';
 import { buildRecording } from '#documents/recording/buildRecording';
 import type {
@@ -17,6 +19,7 @@ import type {
   MeasuredRecording,
   MeasureRequest,
   Outcome,
+  PlainLook,
   Progress,
   RecordedTimes,
 } from './headlessPage';
@@ -64,7 +67,7 @@ async function settle<Value>(job: () => Promise<Value>): Promise<Outcome<Value>>
 }
 
 async function measureFile(file: File, request: MeasureRequest): Promise<MeasuredRecording> {
-  const { setup, limits, model, note } = request;
+  const { setup, limits, model, note, isCloser } = request;
   return withSource(file, async (source, openedMs) => {
     const tracker = startedTracker();
     const loadStartMs = performance.now();
@@ -74,6 +77,9 @@ async function measureFile(file: File, request: MeasureRequest): Promise<Measure
     const measurement = measure(track, setup);
     const seconds = (performance.now() - openedMs - loadMs) / 1000;
     const frames = frameCount(track);
+    const closerStartMs = performance.now();
+    const looks = isCloser ? await lookCloser(source, tracker, track, measurement) : null;
+    const closerSeconds = (performance.now() - closerStartMs) / 1000;
     const { fileBytes: bytes, codec, widthPx, heightPx, durationMs, frameRateHz } = source.facts;
     return {
       recording: buildRecording({
@@ -86,6 +92,7 @@ async function measureFile(file: File, request: MeasureRequest): Promise<Measure
         track,
         measurement,
       }),
+      closer: looks === null ? null : { looks: looks.map(plainLook), seconds: closerSeconds },
       notes: measurement.notes,
       shortfall: shortfallSentence(source.facts, frames),
       pipeline: {
@@ -100,6 +107,16 @@ async function measureFile(file: File, request: MeasureRequest): Promise<Measure
       },
     };
   });
+}
+
+function plainLook({ frame, mirrored, second, secondMirrored }: CloserFrame): PlainLook {
+  const plain = (row: Float32Array) => Array.from(row, (value) => Math.round(value * 100) / 100);
+  return {
+    frame,
+    mirrored: mirrored === null ? null : plain(mirrored),
+    second: plain(second),
+    secondMirrored: plain(secondMirrored),
+  };
 }
 
 /** Times the full run from file to numbers against the network alone on the same pictures, in turn. */

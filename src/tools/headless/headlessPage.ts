@@ -13,6 +13,8 @@ export interface MeasureRequest {
   setup: Setup;
   limits: Limits;
   model: PoseModel;
+  /** Whether the frames that matter are looked at again. */
+  isCloser: boolean;
   /** Goes into the recording document: for demo data, that it is invented; otherwise empty. */
   note: string;
 }
@@ -30,8 +32,19 @@ export interface PipelineFacts {
   device: PoseDevice;
 }
 
+/** A closer look as plain numbers, which can leave the page. */
+export interface PlainLook {
+  frame: number;
+  mirrored: number[] | null;
+  second: number[];
+  secondMirrored: number[];
+}
+
 export interface MeasuredRecording {
+  /** From the usual look alone. */
   recording: RecordingDocument;
+  /** Null where none was asked for. */
+  closer: { looks: PlainLook[]; seconds: number } | null;
   notes: MeasurementNote[];
   /** A sentence where the file ended before its time, else null. */
   shortfall: string | null;

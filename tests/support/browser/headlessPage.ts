@@ -12,6 +12,7 @@ const request: MeasureRequest = {
   limits: defaultLimits,
   model: 'lite',
   note: '',
+  isCloser: false,
 };
 
 /** Opens the headless page and chooses a file. */

@@ -1,14 +1,18 @@
 import * as poseDetection from '@tensorflow-models/pose-detection';
 import * as tf from '@tensorflow/tfjs';
 import { expose, transfer } from 'comlink';
+import { otherSidePoint } from '#core/correction/mirrorTrack';
 import { createQueue } from '#core/createQueue';
-import { keypointCount } from '#core/keypoints/keypointNames';
+import { keypointCount, keypointNames } from '#core/keypoints/keypointNames';
 import type { KeypointRow } from '#core/keypoints/keypointTrack';
 import type { PoseDevice, PoseModel } from '#core/keypoints/poseModel';
+import type { CloserFrame } from '#core/looks/closerLook';
 import { pickBackend } from './pickBackend';
+import { loadSecondNetwork, type SecondNetwork } from './secondNetwork';
 
 let detector: poseDetection.PoseDetector | undefined;
 let device: Promise<PoseDevice> | undefined;
+let second: Promise<SecondNetwork> | undefined;
 /** Messages may arrive in the middle of it, and the detector does one picture at a time. */
 const jobs = createQueue();
 
@@ -48,6 +52,61 @@ const worker = {
     });
   },
 
+  /** Loads the second network, once. */
+  loadSecond(assetsUrl: string): Promise<void> {
+    return jobs.add(async () => {
+      second ??= loadSecondNetwork(assetsUrl);
+      try {
+        await second;
+      } catch (error) {
+        second = undefined;
+        throw filesProblem(error);
+      }
+    });
+  },
+
+  /**
+   * Looks at a picture again: in its mirror image, and with the second network.
+   *
+   * @param picture  closed afterwards
+   * @param usual  what estimate() found in the same picture
+   * @param isAlone  where the picture before was of another moment, so that the person is searched for anew
+   * @returns null where the second network has nothing to go by
+   */
+  lookCloser(
+    picture: ImageBitmap,
+    scale: number,
+    timeMs: number,
+    usual: KeypointRow,
+    isAlone: boolean,
+  ): Promise<Omit<CloserFrame, 'frame'> | null> {
+    return jobs.add(async () => {
+      const mirrorImage = mirrored(picture);
+      try {
+        if (second === undefined) throw new Error('The second network must be loaded first.');
+        if (isAlone) {
+          // Found in the whole picture first, then read from its own region, as in any later picture.
+          loaded().reset();
+          await estimateRow(mirrorImage, scale, timeMs - 1);
+        }
+        const found = await estimateRow(mirrorImage, scale, timeMs);
+        const network = await second;
+        const upright = network.look(picture, scale, usual, false);
+        const turned = network.look(picture, scale, usual, true);
+        if (upright === null || turned === null) return null;
+        const widthPx = picture.width * scale;
+        return {
+          mirrored: found === null ? null : mirroredBack(found, widthPx),
+          second: upright,
+          secondMirrored: turned,
+        };
+      } finally {
+        picture.close();
+        mirrorImage.close();
+      }
+    });
+  },
+
   /** Seconds that the detector alone takes for pictures already loaded; for the benchmark. */
   timeBareLoop(pictures: ImageBitmap[]): Promise<number> {
     return jobs.add(async () => {
@@ -75,11 +134,35 @@ async function createDetector(model: PoseModel, assetsUrl: string): Promise<pose
       landmarkModelUrl: `${assetsUrl}models/blazepose-${model}.json`,
     });
   } catch (error) {
-    const detail = error instanceof Error ? error.message : 'no reason given';
-    throw new Error(`The pose network's files could not be loaded (${detail}). Check the connection.`, {
-      cause: error,
-    });
+    throw filesProblem(error);
   }
+}
+
+function filesProblem(error: unknown): Error {
+  const detail = error instanceof Error ? error.message : 'no reason given';
+  return new Error(`The pose network's files could not be loaded (${detail}). Check the connection.`, {
+    cause: error,
+  });
+}
+
+function mirrored(picture: ImageBitmap): ImageBitmap {
+  const canvas = new OffscreenCanvas(picture.width, picture.height);
+  const context = canvas.getContext('2d', { alpha: false })!;
+  context.setTransform(-1, 0, 0, 1, picture.width, 0);
+  context.drawImage(picture, 0, 0);
+  return canvas.transferToImageBitmap();
+}
+
+/** Points of the mirror image, as points of the picture itself. */
+function mirroredBack(row: KeypointRow, widthPx: number): KeypointRow {
+  const back = new Float32Array(row.length);
+  keypointNames.forEach((name, point) => {
+    const from = keypointNames.indexOf(otherSidePoint(name));
+    back[point * 3] = widthPx - row[from * 3]!;
+    back[point * 3 + 1] = row[from * 3 + 1]!;
+    back[point * 3 + 2] = row[from * 3 + 2]!;
+  });
+  return back;
 }
 
 function loaded(): poseDetection.PoseDetector {

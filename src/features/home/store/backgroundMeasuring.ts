@@ -2,17 +2,16 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import { defaultPoseModel, type PoseModel } from '#core/keypoints/poseModel';
 import { isProblem } from '#core/problem';
 import type { OpenFrameSource } from '#device/frames/frameSource';
-import type { PoseTracker } from '#device/pose/poseTracker';
+import type { CarefulTracker } from '#device/pose/poseTracker';
 import type { Repository } from '#device/storage/repository';
-import type { TrackingProgress } from '#device/tracking/trackVideo';
 import { explainProblem } from '#shell/explainProblem';
-import { measureFromVideo } from '#shell/tracking/measureFromVideo';
+import { measureFromVideo, type MeasuringProgress } from '#shell/tracking/measureFromVideo';
 
 export interface BackgroundState {
   /** Recordings whose joints are still those tracked live, in the order in which they are measured again. */
   waiting: readonly string[];
   /** The one that is tracked now; progress is null while the model is made ready. */
-  current: { id: string; progress: TrackingProgress | null } | null;
+  current: { id: string; progress: MeasuringProgress | null } | null;
   isPaused: boolean;
   /** Recordings measured again since the page was opened. */
   done: readonly string[];
@@ -42,7 +41,7 @@ export interface BackgroundMeasuring {
 export interface BackgroundParts {
   repository: Repository;
   openFrameSource: OpenFrameSource;
-  createTracker: () => PoseTracker;
+  createTracker: () => CarefulTracker;
   /** Package and version that the network's weights come from. */
   weights: string;
   model?: PoseModel;
@@ -67,7 +66,7 @@ export function createBackgroundMeasuring({
     problems: {},
   }));
   const { getState: get, setState: set } = store;
-  let tracker: PoseTracker | null = null;
+  let tracker: CarefulTracker | null = null;
   let stopper = new AbortController();
   let running: Promise<void> | null = null;
   let isLookDue = false;
@@ -105,7 +104,7 @@ export function createBackgroundMeasuring({
       const { backend } = await tracker.load(size);
       signal.throwIfAborted();
       const model = { name: 'BlazePose', size, weights, backend } as const;
-      const onProgress = (progress: TrackingProgress) => set({ current: { id, progress } });
+      const onProgress = (progress: MeasuringProgress) => set({ current: { id, progress } });
       const options = { signal, onProgress };
       const result = await measureFromVideo(id, source, tracker, model, repository, options);
       if (result === 'replaced') set({ done: [...get().done, id] });

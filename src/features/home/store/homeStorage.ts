@@ -2,6 +2,7 @@ import type { Repository } from '#device/storage/repository';
 import { parsePlan } from '#documents/plan/parsePlan';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { explainProblem } from '#shell/explainProblem';
+import type { MeasuringProgress } from '#shell/tracking/measureFromVideo';
 import type { BackgroundMeasuring, BackgroundState } from './backgroundMeasuring';
 import type { HomeAdapters } from './homeAdapters';
 import type { BackgroundView, HomeCommon, InterruptedView } from './homeState';
@@ -135,14 +136,15 @@ export function createHomeStorage({ adapters, get, set, onMeasured }: StoragePar
 const memorySentence =
   'You can continue: what you record stays until this tab is closed, and each set can be saved as a file before that.';
 
+/** Either look takes about half of the time. */
+function shareOf({ framesDone, framesExpected, closer }: MeasuringProgress): number {
+  if (closer === null) return framesDone / Math.max(1, framesExpected) / 2;
+  return (1 + closer.framesDone / Math.max(1, closer.framesExpected)) / 2;
+}
+
 function viewOf({ waiting, current, isPaused, problems }: BackgroundState): BackgroundView {
   const progress = current?.progress ?? null;
-  const share =
-    current === null
-      ? null
-      : progress === null
-        ? 0
-        : progress.framesDone / Math.max(1, progress.framesExpected);
+  const share = current === null ? null : progress === null ? 0 : shareOf(progress);
   const isListed = current !== null && waiting.includes(current.id);
   const others = waiting.length + (current !== null && !isListed ? 1 : 0);
   return { waiting: others, share, isPaused, problems: Object.values(problems) };

@@ -6,6 +6,7 @@ import { countWithin } from '#core/scoring/countWithin';
 import { kneeDirection } from '#core/scoring/deciding';
 import { judgementOf, type Judgement } from '#core/scoring/judge';
 import { verdicts, type Verdict } from '#core/scoring/verdict';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 
 /** What the table shows of one repetition. */
 export interface RepetitionRow {
@@ -23,19 +24,22 @@ export interface RepetitionRow {
   measures: Record<MeasureId, Extreme | null>;
   excluded: string | null;
   isByHand: boolean;
+  /** Whether a closer look at this recording has not come to it. */
+  isSeenOnce: boolean;
 }
 
 export function repetitionRows(
   measurement: Measurement,
   judgements: readonly Judgement[],
   limits: Limits,
-  { excluded, handMade }: { excluded: readonly (string | null)[]; handMade: readonly boolean[] },
+  { excluded, handMade, closer }: Pick<ShownRecording, 'excluded' | 'handMade' | 'closer'>,
 ): RepetitionRow[] {
   const { repetitions, timesMs, rateHz, curves } = measurement;
   return repetitions.flatMap((repetition, index) => {
     const judgement = judgements[index];
     if (judgement === undefined) return [];
     const { loadedFrom, loadedTo, number, ranges } = repetition;
+    const isSeenOnce = closer !== null && timesMs[loadedTo]! > closer.untilMs;
     const { extreme: worst, verdict: knee } = judgementOf(judgement, 'knee-angle');
     const { measured, within } = countWithin(repetition, curves['knee-angle'], limits['knee-angle']);
     return {
@@ -50,6 +54,7 @@ export function repetitionRows(
       measures: { ...mapMeasures((id, { peak }) => peak(ranges[id])), 'knee-angle': worst },
       excluded: excluded[index] ?? null,
       isByHand: handMade[index] ?? false,
+      isSeenOnce,
     };
   });
 }

@@ -1,19 +1,21 @@
-import type { Measurement } from '#core/measurement/measurement';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { AnglePlot } from '#ui/components/AnglePlot';
 import { useReview, useReviewState } from '../reviewContext';
 import { middleMs } from './correctionChoices';
+import { lookSentence } from './lookSentence';
 import type { Playhead } from './playhead';
 import { usePlayhead } from './usePlayhead';
 import { viewSentence } from './viewSentence';
 
 interface Props {
-  measurement: Measurement;
+  recording: ShownRecording;
   playhead: Playhead;
   onSelect: (index: number) => void;
 }
 
 /** The plot, following the video, and what its angles are based on. */
-export function PlotOverTime({ measurement, playhead, onSelect }: Props) {
+export function PlotOverTime({ recording, playhead, onSelect }: Props) {
+  const { measurement } = recording;
   const review = useReview();
   const limits = useReviewState((state) => state.limits);
   const judgements = useReviewState((state) => state.judgements);
@@ -43,7 +45,9 @@ export function PlotOverTime({ measurement, playhead, onSelect }: Props) {
         edges={edges}
         onSeek={playhead.seek}
       />
-      <p className="small soft">{viewSentence(measurement)}</p>
+      <p className="small soft">
+        {viewSentence(measurement)} {lookSentence(recording)}
+      </p>
     </div>
   );
 }

@@ -5,6 +5,7 @@ import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { Message } from '#ui/components/Message';
 import { noteSentence } from '#words/noteSentence';
 import { useReview } from '../reviewContext';
+import { CloserLine } from './CloserLine';
 import { noteTitles } from './noteTitles';
 
 /** What to know before trusting the numbers. */
@@ -31,6 +32,7 @@ export const RecordingNotes = memo(function RecordingNotes({ recording }: { reco
         </Message>
       )}
       {origin !== 'example' && note !== '' && <Message kind="plain">{note}</Message>}
+      <CloserLine />
       {shortfall !== null && <Message kind="caution">{shortfall}</Message>}
       {measurement.notes.map((entry) => (
         <Message

@@ -40,7 +40,7 @@ function Review({ recording }: { recording: ShownRecording }) {
   const selected = useReviewState((state) => state.selected);
   const [view, setView] = useState<StageView>({ isNear: false, hasHandles: false });
   // Corrections never change the frames.
-  const playhead = useMemo(() => createPlayhead(observed.timesMs), [observed]);
+  const playhead = useMemo(() => createPlayhead(observed.timesMs), [observed.timesMs]);
   const table = useTableRows(recording);
 
   const select = useCallback(
@@ -101,7 +101,7 @@ function Review({ recording }: { recording: ShownRecording }) {
               hasVideo={video !== null}
             />
           </section>
-          <PlotOverTime measurement={measurement} playhead={playhead} onSelect={select} />
+          <PlotOverTime recording={recording} playhead={playhead} onSelect={select} />
         </div>
         <div className="review-right">
           <RepetitionsCard

@@ -68,8 +68,9 @@ export function tableColumns(
       isNumber: false,
       canSort: true,
       words: ({ judgement }) => verdictLabel(judgement, isNarrow),
-      notes: ({ judgement: { reason }, excluded }) => [
+      notes: ({ judgement: { reason }, excluded, isSeenOnce }) => [
         ...(reason === null ? [] : [reasonWords[reason].short]),
+        ...(isSeenOnce ? ['seen once'] : []),
         ...(excluded === null ? [] : [`excluded: ${excluded}`]),
       ],
     },

@@ -4,7 +4,8 @@ import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { recordingHead } from '#documents/recording/recordingHead';
 import { emptyReview } from '#documents/recording/reviewSchema';
 import { explainProblem } from '#shell/explainProblem';
-import { recordingRecording, type ShownRecording } from '#shell/tracking/shownRecording';
+import type { CloserSeen } from '#shell/tracking/seeCloser';
+import { recordingRecording, seenCloser, type ShownRecording } from '#shell/tracking/shownRecording';
 import { checkSameVideo } from './checkSameVideo';
 import type { KeptReview } from './keptReview';
 import type { Review } from './review';
@@ -23,10 +24,23 @@ export function opening({
   showing,
 }: ReviewParts): Pick<
   Review,
-  'openExample' | 'openFile' | 'openKept' | 'attachVideo' | 'readBeside' | 'startTracking' | 'trackAgain'
+  | 'openExample'
+  | 'openFile'
+  | 'openKept'
+  | 'stopCloserLook'
+  | 'attachVideo'
+  | 'readBeside'
+  | 'startTracking'
+  | 'trackAgain'
 > {
   let chosenFile: File | null = null;
   let job = new AbortController();
+  let look = new AbortController();
+
+  // What nobody sees any more need not be looked at.
+  adapters.navigation.store.subscribe(({ screen }) => {
+    if (screen !== 'review') look.abort();
+  });
 
   /** Starts a job, which ends every other one; what it throws becomes a problem, unless it was cancelled. */
   const run = async (doing: string, work: (signal: AbortSignal) => Promise<void>) => {
@@ -75,7 +89,26 @@ export function opening({
         entries: emptyReview,
         session: null,
       });
+      void lookCloser(tracked, signal);
     });
+
+  /** Looks more closely at what is shown; its repetitions become firm one after the other. */
+  const lookCloser = async (usual: ShownRecording, job: AbortSignal) => {
+    const mine = (look = new AbortController());
+    const { signal } = mine;
+    job.addEventListener('abort', () => mine.abort());
+    const firm = (seen: CloserSeen) => {
+      const { recording, edits } = get();
+      if (recording === null || signal.aborted) return;
+      showing.replace(seenCloser(recording, seen, correctionsOf(edits)));
+    };
+    try {
+      const seen = await adapters.tracking.lookCloser(usual, { signal, onSeen: firm });
+      if (seen !== null) firm(seen);
+    } catch (error) {
+      if (!signal.aborted) set({ problem: explainProblem(error, 'be looked at more closely') });
+    }
+  };
 
   return {
     openExample: () =>
@@ -104,6 +137,7 @@ export function opening({
         chosenFile = file;
         set({ chosen: source.facts });
       }),
+    stopCloserLook: () => look.abort(),
     openKept(recordingDocument, fileName, video, kept) {
       job.abort();
       openRecording(recordingDocument, { origin: 'session', fileName, video }, kept);

@@ -34,6 +34,8 @@ export interface Review {
     video: File | null,
     kept?: KeptReview,
   ): void;
+  /** Ends a closer look that is under way; what it has seen so far stays. */
+  stopCloserLook(): void;
   attachVideo(file: File): Promise<void>;
   /**
    * Reads another kept recording of the same patient, to be viewed next to the shown one.

@@ -6,7 +6,7 @@ import type { Tracking } from '#shell/tracking/createTracking';
 export interface ReviewAdapters {
   openFrameSource: OpenFrameSource;
   navigation: Pick<Navigation, 'store' | 'screen' | 'show'>;
-  tracking: Pick<Tracking, 'trackFile'>;
+  tracking: Pick<Tracking, 'trackFile' | 'lookCloser'>;
   /** The built-in example: its recording document as text, and its video. */
   fetchExample: () => Promise<{ recordingText: string; video: File }>;
   /** Hands a text file to the user. */

@@ -16,6 +16,8 @@ export interface ReviewParts {
 export interface Showing {
   /** @param part  what changes with the recording */
   show(recording: ShownRecording, part: Partial<ReviewState>): void;
+  /** Shows the same recording measured otherwise, on the same repetition; does nothing outside the review. */
+  replace(again: ShownRecording): void;
   /** Measures what is shown again, with the corrections in force; does nothing outside the review. */
   measureAgain(setup?: TimedSetup): void;
 }

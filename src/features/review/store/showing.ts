@@ -24,14 +24,20 @@ export function showing({
     void navigation.show('review', true);
   };
 
+  const replace: Showing['replace'] = (again) => {
+    const { recording, selected } = get();
+    if (recording === null || navigation.screen() !== 'review') return;
+    const selectedAgain = sameRepetition(recording.measurement, again.measurement, selected);
+    show(again, selectedAgain === null ? {} : { selected: selectedAgain });
+  };
+
   return {
     show,
+    replace,
     measureAgain(setup) {
-      const { recording, edits, selected } = get();
-      if (recording === null || navigation.screen() !== 'review') return;
-      const again = measuredAgain(recording, setup ?? recording.setup, correctionsOf(edits));
-      const selectedAgain = sameRepetition(recording.measurement, again.measurement, selected);
-      show(again, selectedAgain === null ? {} : { selected: selectedAgain });
+      const { recording, edits } = get();
+      if (recording === null) return;
+      replace(measuredAgain(recording, setup ?? recording.setup, correctionsOf(edits)));
     },
   };
 }

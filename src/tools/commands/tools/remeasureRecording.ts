@@ -14,6 +14,7 @@ export function remeasureRecording(before: ObservedRecording): RecordingDocument
     ...before,
     createdAt: new Date(before.createdAt),
     model: before.observed.model,
+    closer: before.observed.closer,
     track,
     measurement,
     excluded,

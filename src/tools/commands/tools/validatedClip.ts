@@ -8,4 +8,6 @@ export interface ValidatedClip extends ComparedClip {
   problem: string | null;
   timingMaeS: number | null;
   framesPerSecond: number | null;
+  /** How long the whole took, over the usual look alone; null where the joints were tracked before. */
+  wholeRatio: number | null;
 }

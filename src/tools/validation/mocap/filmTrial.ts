@@ -25,7 +25,7 @@ export function filmTrial(frames: readonly MocapFrame[], camera: FilmingCamera):
     (middle.left_ankle[2] + middle.right_ankle[2]) / 2,
   ];
   const filmed = frames.filter((_, i) => i % everyFrame === 0);
-  return buildKeypointTrack(
+  const track = buildKeypointTrack(
     camera.widthPx,
     camera.heightPx,
     filmed.map((frame, i) => ({
@@ -33,6 +33,7 @@ export function filmTrial(frames: readonly MocapFrame[], camera: FilmingCamera):
       row: rowOf(frame, place, camera),
     })),
   );
+  return { ...track, isExact: true };
 }
 
 function rowOf(frame: MocapFrame, place: Position, camera: FilmingCamera): Float32Array {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { PoseTracker } from '#device/pose/poseTracker';
+import type { CarefulTracker } from '#device/pose/poseTracker';
 import { createTrackerKeeper } from '#shell/tracking/trackerKeeper';
 
 /** A tracker whose loads take as long as the test says. */
@@ -11,7 +11,7 @@ function slowTracker() {
         underWay.push({ model, finish: () => resolve({ backend: 'webgl', threads: 1 }) }),
       ),
     close: () => undefined,
-  } as unknown as PoseTracker;
+  } as unknown as CarefulTracker;
   return { tracker, underWay };
 }
 

@@ -36,7 +36,7 @@ const refused: [command: keyof typeof commands, words: string[], sentence: RegEx
   ['measure', [short, ...good, '--speed', '2'], /^Unknown option '--speed'\. Usage/],
   ['measure', [short, ...good, '--json'], /^Option '--json <value>' argument missing\. Usage/],
   ['measure', [short, ...good, '--json', 'nowhere/out.json'], /^--json can't be written: the folder/],
-  ['validate', [temporary()], /holds no video with a \.truth\.json beside it/],
+  ['validate', [temporary()], /holds no video with a \.truth\.json next to it/],
   ['validate', ['nowhere'], /^"nowhere" does not exist/],
   ['validate', [short], /is not a folder/],
   ['bench', ['--only', 'nothing'], /^--only nothing is not known\. Give one of: recorded/],

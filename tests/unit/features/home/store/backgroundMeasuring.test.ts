@@ -1,4 +1,5 @@
 import { describe, expect, it, onTestFinished, vi } from 'vitest';
+import { keypointNames } from '#core/keypoints/keypointNames';
 import { Problem } from '#core/problem';
 import type { FrameSource } from '#device/frames/frameSource';
 import { createMarks, type Marks } from '#device/storage/marks';
@@ -104,6 +105,36 @@ describe('createBackgroundMeasuring(parts)', () => {
       limits: whole.limits,
     });
     expect(await (await device.openRecords()).list('rows', 'video:')).toEqual([]);
+  });
+
+  it('looks at the video more closely before it keeps what it measured', async () => {
+    const { repository, background, world, state, rest } = await openPage(await deviceWith(1));
+    world.secondAsidePx = 4;
+    const closer: number[] = [];
+    background.store.subscribe(({ current }) => {
+      if (current?.progress?.closer) closer.push(current.progress.closer.framesDone);
+    });
+    background.look();
+    await rest();
+    expect(state().done).toEqual([idOf(1)]);
+    const { observed } = (await repository.recordings.find(idOf(1)))!.recording;
+    expect(observed.closer).toMatchObject({ network: 'MoveNet Thunder', frames: world.framesSeenCloser });
+    expect(closer.at(-1)).toBe(world.framesSeenCloser);
+    const [hip, nose] = [keypointNames.indexOf('left_hip'), keypointNames.indexOf('nose')];
+    // Half-way between the networks; the second is not asked for the face.
+    expect(observed.xPx[hip]).toBeCloseTo(whole.observed.xPx[hip]! + 2, 1);
+    expect(observed.xPx[nose]).toBe(whole.observed.xPx[nose]);
+  });
+
+  it('keeps what the usual look saw where the second network can’t be loaded', async () => {
+    const { repository, background, world, state, rest } = await openPage(await deviceWith(1));
+    world.beforeSecond = () => Promise.reject(new Error('no connection'));
+    background.look();
+    await rest();
+    expect(state()).toMatchObject({ done: [idOf(1)], problems: {} });
+    const { observed } = (await repository.recordings.find(idOf(1)))!.recording;
+    expect(observed.closer).toBeUndefined();
+    expect(observed.xPx).toEqual(whole.observed.xPx);
   });
 
   it('lists at once what starts to wait, while another one is measured or it is paused', async () => {

@@ -19,7 +19,11 @@ const measurement = measure(track, setup);
 const judgements = measurement.repetitions.map((repetition) => judge(repetition, measurement, defaultLimits));
 const none = judgements.map(() => null);
 const handMade = judgements.map(() => false);
-const rows = repetitionRows(measurement, judgements, defaultLimits, { excluded: none, handMade });
+const rows = repetitionRows(measurement, judgements, defaultLimits, {
+  excluded: none,
+  handMade,
+  closer: null,
+});
 
 describe('repetitionRows(measurement, judgements, limits, marks)', () => {
   it('reports when the worst moment is, and how long the knee was out of its limits', () => {
