@@ -1,4 +1,4 @@
-import { Label, Radio, RadioGroup } from 'react-aria-components';
+import { Label, RadioButton, RadioField, RadioGroup } from 'react-aria-components';
 
 interface Props {
   question: string;
@@ -33,14 +33,13 @@ export function ScaleChoice(props: Props) {
             </span>
             <div className="scale-numbers">
               {scores.map((score) => (
-                <Radio
+                <RadioField
                   key={score}
                   value={String(score)}
-                  className="scale-number"
                   aria-label={[String(score), words(score)].filter(Boolean).join(', ')}
                 >
-                  {score}
-                </Radio>
+                  <RadioButton className="scale-number">{score}</RadioButton>
+                </RadioField>
               ))}
             </div>
           </div>

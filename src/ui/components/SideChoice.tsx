@@ -1,4 +1,4 @@
-import { Label, Radio, RadioGroup, Text } from 'react-aria-components';
+import { Label, RadioButton, RadioField, RadioGroup, Text } from 'react-aria-components';
 import { sides, type Side } from '#core/protocol/side';
 
 interface Props {
@@ -24,9 +24,9 @@ export function SideChoice({ value, onChange, hint, error }: Props) {
       <Label className="field-label">Working side</Label>
       <div className="side-choice">
         {sides.map((side) => (
-          <Radio key={side} value={side} className="side-option">
-            {names[side]}
-          </Radio>
+          <RadioField key={side} value={side}>
+            <RadioButton className="side-option">{names[side]}</RadioButton>
+          </RadioField>
         ))}
       </div>
       <Text slot="description" className="small soft">

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import { Button, Label, ProgressBar, Radio, RadioGroup } from 'react-aria-components';
+import { Button, Label, ProgressBar, RadioButton, RadioField, RadioGroup } from 'react-aria-components';
 import { videoParts, type VideoPart } from '#documents/parcel/videoPart';
 import { useSending, useSendingState } from '#features/sharing/sendingContext';
 import type { SendingChoice } from '#features/sharing/store/createSending';
@@ -90,13 +90,15 @@ function PartChoice() {
         const choice = choices?.[part];
         const isPossible = choice !== undefined && choice.fault === null;
         return (
-          <Radio key={part} value={part} className="side-option part-option" isDisabled={!isPossible}>
-            <span>
-              <span className="part-name">{partNames[part]}</span>
-              {choice !== undefined && isPossible && `, ${sizeWords(choice)}`}
-              <span className="small soft part-hint">{choice?.fault ?? hints[part]}</span>
-            </span>
-          </Radio>
+          <RadioField key={part} value={part} isDisabled={!isPossible}>
+            <RadioButton className="side-option part-option">
+              <span>
+                <span className="part-name">{partNames[part]}</span>
+                {choice !== undefined && isPossible && `, ${sizeWords(choice)}`}
+                <span className="small soft part-hint">{choice?.fault ?? hints[part]}</span>
+              </span>
+            </RadioButton>
+          </RadioField>
         );
       })}
     </RadioGroup>

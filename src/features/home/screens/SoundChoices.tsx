@@ -1,4 +1,4 @@
-import { Switch } from 'react-aria-components';
+import { SwitchButton, SwitchField } from 'react-aria-components';
 import { useHome, useHomeState } from '../homeContext';
 
 /** Voice, tones, and the separate tone for a repetition outside the lane; captions are always shown. */
@@ -40,9 +40,11 @@ interface ToggleProps {
 
 function Toggle({ words, isOn, isDisabled = false, onChange }: ToggleProps) {
   return (
-    <Switch className="toggle" isSelected={isOn} isDisabled={isDisabled} onChange={onChange}>
-      <span className="toggle-track" aria-hidden="true" />
-      {words}
-    </Switch>
+    <SwitchField isSelected={isOn} isDisabled={isDisabled} onChange={onChange}>
+      <SwitchButton className="toggle">
+        <span className="toggle-track" aria-hidden="true" />
+        {words}
+      </SwitchButton>
+    </SwitchField>
   );
 }

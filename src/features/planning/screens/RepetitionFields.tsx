@@ -1,4 +1,4 @@
-import { Button, Checkbox, Disclosure, DisclosurePanel } from 'react-aria-components';
+import { Button, CheckboxButton, CheckboxField, Disclosure, DisclosurePanel } from 'react-aria-components';
 import { findTask } from '#core/exercises/exercises';
 import { measures, type MeasureId } from '#core/measures/measures';
 import type { FeedbackMode, RepetitionItem, Tempo } from '#documents/plan/planDocument';
@@ -106,11 +106,13 @@ export function RepetitionFields({ item, onChange }: Props) {
 
 function Tick(props: { isSelected: boolean; onChange: (isSelected: boolean) => void; children: string }) {
   return (
-    <Checkbox className="plan-tick" isSelected={props.isSelected} onChange={props.onChange}>
-      <span className="plan-tick-box" aria-hidden="true">
-        {props.isSelected ? '✓' : ''}
-      </span>
-      {props.children}
-    </Checkbox>
+    <CheckboxField isSelected={props.isSelected} onChange={props.onChange}>
+      <CheckboxButton className="plan-tick">
+        <span className="plan-tick-box" aria-hidden="true">
+          {props.isSelected ? '✓' : ''}
+        </span>
+        {props.children}
+      </CheckboxButton>
+    </CheckboxField>
   );
 }

@@ -1,4 +1,4 @@
-import { Checkbox } from 'react-aria-components';
+import { CheckboxButton, CheckboxField } from 'react-aria-components';
 import { useClinic, useClinicState } from '#features/sharing/clinicContext';
 import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
 
@@ -15,16 +15,17 @@ export function ReturnKey() {
   };
   return (
     <div>
-      <Checkbox
-        className="plan-tick"
+      <CheckboxField
         isSelected={returnKey !== null && !isOther}
         onChange={(isSelected) => void choose(isSelected)}
       >
-        <span className="plan-tick-box" aria-hidden="true">
-          {returnKey !== null && !isOther ? '✓' : ''}
-        </span>
-        The patient can send sessions back, sealed for this device
-      </Checkbox>
+        <CheckboxButton className="plan-tick">
+          <span className="plan-tick-box" aria-hidden="true">
+            {returnKey !== null && !isOther ? '✓' : ''}
+          </span>
+          The patient can send sessions back, sealed for this device
+        </CheckboxButton>
+      </CheckboxField>
       <p className="small soft">
         {isOther
           ? 'This plan has the key of another device: sessions sent back open only there.'

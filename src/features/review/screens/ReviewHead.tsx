@@ -1,5 +1,5 @@
 import { memo } from 'react';
-import { Button, Radio, RadioGroup } from 'react-aria-components';
+import { Button, RadioButton, RadioField, RadioGroup } from 'react-aria-components';
 import { sides, type Side } from '#core/protocol/side';
 import { useNavigation, useNavigationState } from '#shell/navigation/navigationContext';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
@@ -30,9 +30,9 @@ export const ReviewHead = memo(function ReviewHead({ recording }: { recording: S
           onChange={(value) => review.setSide(value as Side)}
         >
           {sides.map((name) => (
-            <Radio key={name} value={name} className="side-option">
-              {name === 'left' ? 'Left' : 'Right'}
-            </Radio>
+            <RadioField key={name} value={name}>
+              <RadioButton className="side-option">{name === 'left' ? 'Left' : 'Right'}</RadioButton>
+            </RadioField>
           ))}
         </RadioGroup>
       </div>
