@@ -69,7 +69,7 @@ export function LivePicture({ camera, stream, place, overlay, className }: Props
       {camera !== null && placed !== null && (
         <div className={camera.isMirrored ? 'live-picture is-mirrored' : 'live-picture'} style={placed}>
           <LiveVideo camera={camera} stream={stream} />
-          <canvas ref={canvas} aria-hidden="true" />
+          <canvas ref={canvas} className="fills-box" aria-hidden="true" />
         </div>
       )}
     </div>
@@ -86,5 +86,7 @@ function LiveVideo({ camera, stream }: Pick<Props, 'camera' | 'stream'>) {
       element.srcObject = null;
     };
   }, [camera, stream]);
-  return <video ref={video} autoPlay muted playsInline aria-label="What the camera sees" />;
+  return (
+    <video ref={video} className="fills-box" autoPlay muted playsInline aria-label="What the camera sees" />
+  );
 }

@@ -81,7 +81,7 @@ function Picture({ video, playhead, isMirrored }: { video: File; playhead: Playh
     <>
       <video
         ref={element}
-        className={isMirrored ? 'mirrored' : ''}
+        className={isMirrored ? 'fills-box mirrored' : 'fills-box'}
         muted
         playsInline
         preload="auto"
@@ -123,5 +123,5 @@ function Overlay({ recording, limits, playhead, width, height }: OverlayProps) {
     draw();
     return playhead.subscribe(draw);
   }, [track, measurement, limits, playhead, width, height]);
-  return <canvas ref={canvas} className="stage-overlay" aria-hidden="true" />;
+  return <canvas ref={canvas} className="stage-overlay fills-box" aria-hidden="true" />;
 }

@@ -64,7 +64,12 @@ export function WorstStill({ recording, limits, timeMs }: Props) {
 
   return (
     <div ref={frame} className="still">
-      <canvas ref={canvas} role="img" aria-label="The leg at this instant, with its lane" />
+      <canvas
+        ref={canvas}
+        className="fills-box"
+        role="img"
+        aria-label="The leg at this instant, with its lane"
+      />
       {hasFailed && (
         <p className="still-message small">The picture could not be read; only the lines are drawn.</p>
       )}

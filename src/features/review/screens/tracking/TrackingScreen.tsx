@@ -86,7 +86,14 @@ function CurrentPicture() {
   }, [tracking]);
   return (
     <div className="tracking-stage">
-      <canvas ref={canvas} width="1" height="1" role="img" aria-label="The frame being analysed now" />
+      <canvas
+        ref={canvas}
+        className="fills-box"
+        width="1"
+        height="1"
+        role="img"
+        aria-label="The frame being analysed now"
+      />
     </div>
   );
 }
