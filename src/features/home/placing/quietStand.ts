@@ -3,16 +3,16 @@ import { findTask } from '#core/exercises/exercises';
 import type { KeypointName } from '#core/keypoints/keypointNames';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import { unseenRoll } from '#core/measurement/cameraRoll';
+import { findView } from '#core/measurement/findView';
+import type { PictureSize } from '#core/measurement/pictureLeg';
 import { restMoments } from '#core/measurement/restMoments';
 import { seeBody } from '#core/measurement/seenBody';
-import { seeView } from '#core/measurement/seeView';
 import { missingAt, pointAt, smoothPoints, type SmoothPoints } from '#core/measurement/smoothPoints';
 import { legLengthPx, viewedLeg } from '#core/measurement/viewedLeg';
-import { otherSide, sides, type Side } from '#core/protocol/side';
+import { sides, type Side } from '#core/protocol/side';
 import { focalLengthPx } from '#core/view/focalLengthPx';
 import type { YawEstimate } from '#core/view/fuseCues';
 import type { SegmentsPx } from '#core/view/liftLeg';
-import type { ViewedLeg } from '#core/view/measureViewCues';
 import { lastPart } from './lastPart';
 
 /** How long it takes, ms. */
@@ -77,29 +77,33 @@ export function quietStand(window: KeypointTrack): QuietStand {
     const what = whole ? '' : ` Your ${moved.side} ${watched[moved.joint]} moved.`;
     return { problem: 'moved', sentence: `Stand still for two seconds, arms at rest.${what}` };
   }
-  const seen = (side: Side) => standing(points, legs, side, focalPx);
-  const [ofLeft, ofRight] = [seen('left'), seen('right')];
+  const [ofLeft, ofRight] = [standing(points, track, 'left'), standing(points, track, 'right')];
+  if (ofLeft === null || ofRight === null)
+    return { problem: 'unseen', sentence: 'Stand so that your legs can be seen, and keep still.' };
   return {
     problem: null,
-    segmentsPx: { left: left.segments, right: right.segments },
+    segmentsPx: { left: ofLeft.segments, right: ofRight.segments },
     standingOffsetDeg: { left: ofLeft.offsetDeg, right: ofRight.offsetDeg },
     jitter: Math.max(left.jitter, right.jitter),
     yaw: ofLeft.yaw,
   };
 }
 
+/** What the measuring code reads off one leg that stands still; null where it was never seen in full. */
 function standing(
-  points: SmoothPoints,
-  legs: Record<Side, ViewedLeg>,
+  marks: SmoothPoints,
+  size: PictureSize,
   side: Side,
-  focalPx: number,
-): { offsetDeg: number; yaw: YawEstimate } {
+): { segments: SegmentsPx; offsetDeg: number; yaw: YawEstimate } | null {
   // A dip that never begins: upright all along.
   const task = findTask('two-legged-bend');
-  const samples = points.timesMs.length;
-  const still = restMoments(task, new Float64Array(samples), samples);
-  const view = seeView(legs[side], legs[otherSide(side)], task, side, focalPx, unseenRoll, still);
-  return { offsetDeg: seeBody(points, view, side).standingOffsetDeg, yaw: view.yaw };
+  const samples = marks.timesMs.length;
+  const moments = restMoments(task, new Float64Array(samples), samples);
+  const focalPx = focalLengthPx(size.widthPx, size.heightPx);
+  const { points, view } = findView(marks, { size, focalPx, task, side, roll: unseenRoll, moments });
+  if (view === null) return null;
+  const { segments } = view.working;
+  return { segments, offsetDeg: seeBody(points, view, side).standingOffsetDeg, yaw: view.yaw };
 }
 
 interface JointRecord {

@@ -4,6 +4,8 @@ import { distancePx } from '#core/geometry/point';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import { unseenRoll } from '#core/measurement/cameraRoll';
 import type { MissingReason } from '#core/measurement/curve';
+import { hipRounds } from '#core/measurement/findView';
+import { hipsAtJoint } from '#core/measurement/hipsAtJoint';
 import type { Setup } from '#core/measurement/measurement';
 import { summarise } from '#core/measurement/measureRepetition';
 import { restMoments } from '#core/measurement/restMoments';
@@ -67,23 +69,35 @@ export interface Sight {
 /** Measures a window of joints the way a recording of the set would be measured. */
 export function sightOf(track: KeypointTrack, setup: Setup, facts: PlacingFacts): Sight {
   const task = findTask(setup.task);
-  const points = smoothPoints(track);
+  const marks = smoothPoints(track);
   const focalPx = focalLengthPx(track.widthPx, track.heightPx);
   const ratioOf = (side: Side) => {
     const known = facts.quietStand?.segmentsPx[side];
     return known === undefined ? usualThighToShank : known.thigh / known.shank;
   };
-  const seen = {
-    left: viewedLeg(points, 'left', track, focalPx),
-    right: viewedLeg(points, 'right', track, focalPx),
+  const look = (points: SmoothPoints) => {
+    const seen = {
+      left: viewedLeg(points, 'left', track, focalPx),
+      right: viewedLeg(points, 'right', track, focalPx),
+    };
+    const leg = (side: Side) =>
+      withLengths(seen[side], seen[otherSide(side)]?.segments.shank ?? 0, ratioOf(side), focalPx);
+    const legs = { left: leg('left'), right: leg('right') };
+    const working = legs[setup.side];
+    const postures = uprightness(legs, points.timesMs.length);
+    const view = working === null ? null : seeStill(working, legs, postures, setup, task, focalPx);
+    return { points, legs, working, postures, view };
   };
-  const leg = (side: Side) =>
-    withLengths(seen[side], seen[otherSide(side)]?.segments.shank ?? 0, ratioOf(side), focalPx);
-  const legs = { left: leg('left'), right: leg('right') };
+  let looked = look(marks);
+  // The hip joints are behind their marks, as far as the body is turned; the set is measured the same way.
+  for (let round = 1; round < hipRounds && looked.view !== null && track.isExact !== true; round++) {
+    const { yaw, working } = looked.view;
+    const { shank: shankPx, thigh: thighPx } = working.segments;
+    const hips = { yawDeg: yaw.yawDeg, focalPx, shankPx, thighPx, isRaised: false };
+    looked = look(hipsAtJoint(marks, track, hips));
+  }
+  const { points, legs, working, postures, view } = looked;
   const extent = bodyExtent(track);
-  const working = legs[setup.side];
-  const postures = uprightness(legs, points.timesMs.length);
-  const view = working === null ? null : seeStill(working, legs, postures, setup, task, focalPx);
   const { curve } =
     view === null ? unseenSeries(points, setup.side) : kneeOffLine.series(seeBody(points, view, setup.side));
   const { measuredShare, mainReason } = summarise(curve, points.timesMs, 0, points.timesMs.length - 1);

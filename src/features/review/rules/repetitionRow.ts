@@ -1,3 +1,4 @@
+import type { CloserExtent } from '#core/looks/closerLook';
 import type { Measurement } from '#core/measurement/measurement';
 import type { Extreme } from '#core/measurement/measureRange';
 import { mapMeasures, type MeasureId } from '#core/measures/measures';
@@ -6,7 +7,6 @@ import { countWithin } from '#core/scoring/countWithin';
 import { kneeDirection } from '#core/scoring/deciding';
 import { judgementOf, type Judgement } from '#core/scoring/judge';
 import { verdicts, type Verdict } from '#core/scoring/verdict';
-import type { ShownRecording } from '#shell/tracking/shownRecording';
 
 /** What the table shows of one repetition. */
 export interface RepetitionRow {
@@ -28,11 +28,20 @@ export interface RepetitionRow {
   isSeenOnce: boolean;
 }
 
+/** What is known of repetitions besides their measurement; one per repetition. */
+export interface RowMarks {
+  /** Why it does not count; null where it counts. */
+  excluded: readonly (string | null)[];
+  handMade: readonly boolean[];
+  /** Which frames were looked at more closely; null where none was. */
+  closer: CloserExtent | null;
+}
+
 export function repetitionRows(
   measurement: Measurement,
   judgements: readonly Judgement[],
   limits: Limits,
-  { excluded, handMade, closer }: Pick<ShownRecording, 'excluded' | 'handMade' | 'closer'>,
+  { excluded, handMade, closer }: RowMarks,
 ): RepetitionRow[] {
   const { repetitions, timesMs, rateHz, curves } = measurement;
   return repetitions.flatMap((repetition, index) => {

@@ -1,5 +1,5 @@
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
-import { viewFromBends } from '../../placing/viewFromBends';
+import { viewFromBends } from '#core/measurement/viewFromBends';
 
 const scope = self as unknown as DedicatedWorkerGlobalScope;
 

@@ -2,11 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { findTask, taskIds } from '#core/exercises/exercises';
 import { measure } from '#core/measurement/measure';
+import { viewFromBends } from '#core/measurement/viewFromBends';
 import { defaultLimits } from '#core/protocol/limits';
 import { sides } from '#core/protocol/side';
 import { judge } from '#core/scoring/judge';
 import { checkPlacing } from '#features/home/placing/checkPlacing';
-import { viewFromBends } from '#features/home/placing/viewFromBends';
 import { filmSeated, filmStanding } from '../../../../support/filmStill';
 import { filmPerson } from '../../../../support/syntheticPerson';
 

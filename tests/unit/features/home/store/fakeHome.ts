@@ -1,5 +1,6 @@
 import { vi } from 'vitest';
 import { buildKeypointTrack, type KeypointRow } from '#core/keypoints/keypointTrack';
+import { viewFromBends } from '#core/measurement/viewFromBends';
 import type { Camera } from '#device/camera/camera';
 import { CameraProblem } from '#device/camera/cameraProblem';
 import { RecordingProblem } from '#device/camera/recordingProblem';
@@ -11,7 +12,6 @@ import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
 import { StorageProblem } from '#device/storage/storageProblem';
 import type { GuidePhase } from '#features/home/guide/guideState';
-import { viewFromBends } from '#features/home/placing/viewFromBends';
 import { createBackgroundMeasuring } from '#features/home/store/backgroundMeasuring';
 import { createHome } from '#features/home/store/createHome';
 import type { HomeAdapters } from '#features/home/store/homeAdapters';

@@ -11,7 +11,7 @@ async function tracked(beside: (started: ReturnType<typeof startReview>) => void
   await review.openFile(video);
   review.setSide('right');
   await review.startTracking();
-  const closerState = () => started.adapters.tracking.store.getState().closer;
+  const closerState = () => started.tracking.store.getState().closer;
   const shown = () => review.store.getState().recording!;
   return { ...started, closerState, shown };
 }

@@ -1,17 +1,17 @@
 import { mean } from 'd3-array';
-import { toDegrees } from '#core/geometry/degrees';
-import type { KeypointTrack } from '#core/keypoints/keypointTrack';
-import { measure } from '#core/measurement/measure';
-import type { Measurement } from '#core/measurement/measurement';
-import { smoothPoints } from '#core/measurement/smoothPoints';
-import { viewedLeg } from '#core/measurement/viewedLeg';
-import { depth as depthMeasure } from '#core/measures/depth';
-import type { Side } from '#core/protocol/side';
-import type { BendsView } from '#core/view/bendsView';
-import { placingSd } from '#core/view/errorBand';
-import { focalLengthPx } from '#core/view/focalLengthPx';
-import { fuseCues } from '#core/view/fuseCues';
-import { footOfLegDeg } from '#core/view/measureViewCues';
+import { toDegrees } from '../geometry/degrees';
+import type { KeypointTrack } from '../keypoints/keypointTrack';
+import { depth as depthMeasure } from '../measures/depth';
+import type { Side } from '../protocol/side';
+import type { BendsView } from '../view/bendsView';
+import { placingSd } from '../view/errorBand';
+import { focalLengthPx } from '../view/focalLengthPx';
+import { fuseCues } from '../view/fuseCues';
+import { footOfLegDeg } from '../view/measureViewCues';
+import { measureKnown } from './measureKnown';
+import type { Measurement } from './measurement';
+import { smoothPoints } from './smoothPoints';
+import { viewedLeg } from './viewedLeg';
 
 /** Fewer complete bends than this do not count. */
 const leastBends = 2;
@@ -39,7 +39,7 @@ export type BendsOutcome =
  * @param track  the bends alone, with a moment of standing before and between them
  */
 export function viewFromBends(track: KeypointTrack): BendsOutcome {
-  const measurement = measure(track, { task: 'two-legged-bend', side: 'left' });
+  const measurement = measureKnown(track, { task: 'two-legged-bend', side: 'left' });
   const bends = measurement.repetitions.filter(({ completeness }) => completeness === 'complete');
   if (bends.length < leastBends) {
     return none('Two bends were not seen. Bend both knees a little and stand up again, twice.');

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { TaskId } from '#core/exercises/exercises';
 import { measure } from '#core/measurement/measure';
+import { viewFromBends } from '#core/measurement/viewFromBends';
 import { defaultLimits } from '#core/protocol/limits';
 import { judge } from '#core/scoring/judge';
 import type { BendsView } from '#core/view/bendsView';
-import { viewFromBends } from '#features/home/placing/viewFromBends';
 import { filmPerson, type Scene } from '../../../../support/syntheticPerson';
 import { unfit } from '../../../../support/unfitWords';
 

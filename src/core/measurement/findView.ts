@@ -1,0 +1,68 @@
+import type { Task } from '../exercises/exercises';
+import { otherSide, type Side } from '../protocol/side';
+import type { BendsView } from '../view/bendsView';
+import { squareToBody } from '../view/frontalKneeAngle';
+import type { CameraRoll } from './cameraRoll';
+import { hipsAtJoint } from './hipsAtJoint';
+import type { PictureSize } from './pictureLeg';
+import type { RestMoments } from './restMoments';
+import { seeView, type View } from './seeView';
+import type { SmoothPoints } from './smoothPoints';
+import { viewedLeg } from './viewedLeg';
+
+/** What the view is found from, besides the points. */
+export interface ViewFacts {
+  size: PictureSize;
+  focalPx: number;
+  task: Pick<Task, 'viewSigns' | 'onBothFeet'>;
+  /** The working side. */
+  side: Side;
+  /** Already removed from the points. */
+  roll: CameraRoll;
+  moments: RestMoments;
+  /** 1 a sample where the person stands; left out where no moment is certain to be standing. */
+  standing?: Uint8Array | undefined;
+  bends?: BendsView | undefined;
+  /** Whether the points are the joints themselves. */
+  isExact?: boolean | undefined;
+}
+
+/** Yaw and hips depend on each other; after this many rounds neither moves any more. */
+export const hipRounds = 4;
+
+/**
+ * How the body is turned from the camera, and where its hip joints are behind their marks: each is needed for
+ * the other, so both are found in a few rounds. The yaw is read with the hips behind their marks; the leg is
+ * then measured with hips that are also below them as far as the thighs are raised (docs/view.md).
+ *
+ * @param marks  level, as the network gives them
+ * @returns  points with hips at their joints, and the view; null where the working leg was never seen in full
+ */
+export function findView(marks: SmoothPoints, facts: ViewFacts): { points: SmoothPoints; view: View | null } {
+  const { size, focalPx, task, side, roll, moments, standing, bends, isExact = false } = facts;
+  const look = (points: SmoothPoints): View | null => {
+    const leg = (whose: Side) => viewedLeg(points, whose, size, focalPx, standing);
+    const working = leg(side);
+    if (working === null) return null;
+    return seeView(working, leg(otherSide(side)), task, side, focalPx, roll, moments, bends);
+  };
+  const first = look(marks);
+  if (first === null || isExact) return { points: marks, view: first };
+  const behind = ({ yaw, working }: View, isRaised: boolean) => {
+    const { shank, thigh } = working.segments;
+    return hipsAtJoint(marks, size, {
+      yawDeg: yaw.yawDeg,
+      focalPx,
+      shankPx: shank,
+      thighPx: thigh,
+      isRaised,
+    });
+  };
+  let view = first;
+  for (let round = 1; round < hipRounds; round++) view = look(behind(view, false)) ?? view;
+  const points = behind(view, true);
+  const measured = look(points) ?? view;
+  const { yaw, isTurned, sources } = view;
+  const frontal = squareToBody(measured.working.lifted, yaw.yawDeg);
+  return { points, view: { ...measured, frontal, yaw, isTurned, sources } };
+}
