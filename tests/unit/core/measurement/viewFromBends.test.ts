@@ -5,8 +5,8 @@ import { viewFromBends } from '#core/measurement/viewFromBends';
 import { defaultLimits } from '#core/protocol/limits';
 import { judge } from '#core/scoring/judge';
 import type { BendsView } from '#core/view/bendsView';
-import { filmPerson, type Scene } from '../../../../support/syntheticPerson';
-import { unfit } from '../../../../support/unfitWords';
+import { filmPerson, type Scene } from '../../../support/syntheticPerson';
+import { unfit } from '../../../support/unfitWords';
 
 const bends = [
   { peakDeg: 3, movingMs: 3000 },
