@@ -4,7 +4,7 @@ import { skinToJoint } from '#core/measurement/hipsAtJoint';
 import { otherSide, type Side } from '#core/protocol/side';
 import { pinholeCamera, upright, type CameraSettings, type PicturePoint } from './pinholeCamera';
 import { seededRandom } from './seededRandom';
-import { distance, minus, plus, vector, type Vector } from './space';
+import { distance, plus, vector, type Vector } from './space';
 import { inwardAngleDeg, poseBody, poseLeg, type Body } from './stickBody';
 import { postureOf, shapeOf, type SyntheticTask } from './taskMotion';
 import { buildTimeline, type EventTimes, type PlannedScene } from './timeline';
@@ -205,19 +205,14 @@ function frameTimes(scene: Scene, filmed: Span): number[] {
   );
 }
 
-/** Where the networks mark the hips: on the skin side of the joints, in front while standing, above while seated. */
+/** Where the networks mark the hips: on the skin in front of the joints. */
 function marksOfHips(
   places: Body,
   project: (place: Vector) => PicturePoint,
 ): Record<`${Side}_hip`, PicturePoint> {
-  const raisedRad = (side: Side) => {
-    const thigh = minus(places[`${side}_knee`], places[`${side}_hip`]);
-    return Math.acos(-thigh.y / Math.hypot(thigh.x, thigh.y, thigh.z));
-  };
-  const half = (raisedRad('left') + raisedRad('right')) / 4;
   const mark = (side: Side) => {
-    const away = skinToJoint * distance(places[`${side}_knee`], places[`${side}_ankle`]);
-    return project(plus(places[`${side}_hip`], vector(0, away * Math.sin(half), away * Math.cos(half))));
+    const ahead = skinToJoint * distance(places[`${side}_knee`], places[`${side}_ankle`]);
+    return project(plus(places[`${side}_hip`], vector(0, 0, ahead)));
   };
   return { left_hip: mark('left'), right_hip: mark('right') };
 }

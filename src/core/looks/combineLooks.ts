@@ -8,7 +8,7 @@ import { secondJoints, type CloserFrame } from './closerLook';
 /** A look that puts a joint farther from the usual one than this share of a shank has mistaken it for another. */
 const farthestShare = 0.25;
 /** How much the second network counts beside the first; the two pull a knee opposite ways (docs/models.md). */
-export const secondWeight = 0.5;
+export const secondWeight = 0.6;
 
 /** Feet are read from both passes of the first network; the second does not know them. */
 const footPoints = ['left_heel', 'right_heel', 'left_foot_index', 'right_foot_index'] as const;

@@ -1,7 +1,6 @@
 import type { Task } from '../exercises/exercises';
 import { otherSide, type Side } from '../protocol/side';
 import type { BendsView } from '../view/bendsView';
-import { squareToBody } from '../view/frontalKneeAngle';
 import type { CameraRoll } from './cameraRoll';
 import { hipsAtJoint } from './hipsAtJoint';
 import type { PictureSize } from './pictureLeg';
@@ -32,8 +31,7 @@ export const hipRounds = 4;
 
 /**
  * How the body is turned from the camera, and where its hip joints are behind their marks: each is needed for
- * the other, so both are found in a few rounds. The yaw is read with the hips behind their marks; the leg is
- * then measured with hips that are also below them as far as the thighs are raised (docs/view.md).
+ * the other, so both are found in a few rounds.
  *
  * @param marks  level, as the network gives them
  * @returns  points with hips at their joints, and the view; null where the working leg was never seen in full
@@ -46,23 +44,12 @@ export function findView(marks: SmoothPoints, facts: ViewFacts): { points: Smoot
     if (working === null) return null;
     return seeView(working, leg(otherSide(side)), task, side, focalPx, roll, moments, bends);
   };
-  const first = look(marks);
-  if (first === null || isExact) return { points: marks, view: first };
-  const behind = ({ yaw, working }: View, isRaised: boolean) => {
-    const { shank, thigh } = working.segments;
-    return hipsAtJoint(marks, size, {
-      yawDeg: yaw.yawDeg,
-      focalPx,
-      shankPx: shank,
-      thighPx: thigh,
-      isRaised,
-    });
-  };
-  let view = first;
-  for (let round = 1; round < hipRounds; round++) view = look(behind(view, false)) ?? view;
-  const points = behind(view, true);
-  const measured = look(points) ?? view;
-  const { yaw, isTurned, sources } = view;
-  const frontal = squareToBody(measured.working.lifted, yaw.yawDeg);
-  return { points, view: { ...measured, frontal, yaw, isTurned, sources } };
+  let points = marks;
+  let view = look(marks);
+  for (let round = 1; round < hipRounds && view !== null && !isExact; round++) {
+    const { yaw, working } = view;
+    points = hipsAtJoint(marks, size, { yawDeg: yaw.yawDeg, focalPx, shankPx: working.segments.shank });
+    view = look(points);
+  }
+  return { points, view };
 }

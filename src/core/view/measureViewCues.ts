@@ -42,7 +42,7 @@ export const usualSdDeg: Record<Exclude<ViewCue['name'], 'bends'>, number> = {
   thighs: 1.1,
   feet: 3.5,
   'free-shank': 2.5,
-  'stance-foot': 4,
+  'stance-foot': 6,
   'told-to-face-the-camera': 14,
 };
 

@@ -92,8 +92,7 @@ export function sightOf(track: KeypointTrack, setup: Setup, facts: PlacingFacts)
   // The hip joints are behind their marks, as far as the body is turned; the set is measured the same way.
   for (let round = 1; round < hipRounds && looked.view !== null && track.isExact !== true; round++) {
     const { yaw, working } = looked.view;
-    const { shank: shankPx, thigh: thighPx } = working.segments;
-    const hips = { yawDeg: yaw.yawDeg, focalPx, shankPx, thighPx, isRaised: false };
+    const hips = { yawDeg: yaw.yawDeg, focalPx, shankPx: working.segments.shank };
     looked = look(hipsAtJoint(marks, track, hips));
   }
   const { points, legs, working, postures, view } = looked;
