@@ -16,6 +16,8 @@ export interface KeypointTrack {
   readonly yPx: Float32Array;
   /** The network's own confidence, 0 to 1; 0 in a frame without a person. */
   readonly score: Float32Array;
+  /** Up to here frames were looked at more closely, ms; left out where none was. */
+  readonly closerUntilMs?: number;
   /** Whether the points are the joints themselves, as from motion capture, and not a network's marks. */
   readonly isExact?: boolean;
 }

@@ -34,7 +34,8 @@ export function combineLooks(
 ): KeypointTrack {
   const shankPx = longestShankPx(track);
   if (closer.length === 0 || shankPx === null) return track;
-  const combined = { ...track, xPx: track.xPx.slice(), yPx: track.yPx.slice() };
+  const closerUntilMs = track.timesMs[closer.at(-1)!.frame]!;
+  const combined = { ...track, xPx: track.xPx.slice(), yPx: track.yPx.slice(), closerUntilMs };
   const farthestPx = farthestShare * shankPx;
   for (const name of [...secondJoints, ...footPoints]) {
     const point = keypointNames.indexOf(name);

@@ -8,7 +8,7 @@ import type { Curve, MissingReason } from './curve';
 import type { MeasureRange } from './measureRange';
 
 /** Bump whenever a number could differ; see docs/CHANGELOG.md, 'Numbers changed'. */
-export const measuringVersion = 4;
+export const measuringVersion = 5;
 
 /** What is measured: which task, with which leg. */
 export interface Setup {

@@ -47,7 +47,15 @@ export interface SeenBody {
   bandShare: (ofPx: number) => number;
 }
 
-export function seeBody(points: SmoothPoints, view: View, side: Side): SeenBody {
+/**
+ * How wide the band of a leg's quantity is where two networks saw it, as a share of what first-order
+ * propagation gives: set so that nine of ten peaks of rendered recordings lie within (docs/view.md). Firm =
+ * the thighs, or bends before the set, tell the yaw; loose = a foot or a shank does.
+ */
+export const closerBandShare = { firm: 0.83, loose: 1.25 };
+
+/** @param closerUntilMs  up to here the recording was looked at more closely, ms */
+export function seeBody(points: SmoothPoints, view: View, side: Side, closerUntilMs = -Infinity): SeenBody {
   const { working, frontal, isTurned, sources, upright } = view;
   const samples = points.timesMs.length;
   const of = (whose: Side, ...joints: Joint[]) => joints.map((joint) => points.point(`${whose}_${joint}`));
@@ -76,7 +84,13 @@ export function seeBody(points: SmoothPoints, view: View, side: Side): SeenBody 
     values.forEach((value, i) => (values[i] = missing[i] === 0 ? value - own : 0));
     return { values, missing };
   };
-  const legBand: SeenBody['legBand'] = (quantity) => errorBand(working.lifted, side, sources, quantity);
+  const isYawFirm = view.yaw.cues.some(({ name }) => name === 'thighs' || name === 'bends');
+  const share = closerBandShare[isYawFirm ? 'firm' : 'loose'];
+  const shareAt = (i: number) => (points.timesMs[i]! <= closerUntilMs ? share : 1);
+  const legBand: SeenBody['legBand'] = (quantity) => {
+    const band = errorBand(working.lifted, side, sources, quantity);
+    return (i) => shareAt(i) * band(i);
+  };
   return {
     view,
     side,

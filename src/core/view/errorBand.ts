@@ -9,7 +9,7 @@ import { emptyPath, type Path } from './path';
  * How far to either side the network puts a joint, beyond what quiet standing corrects, one standard
  * deviation in shank lengths: set with all the recordings and the motion capture in view (docs/view.md).
  */
-export const placingSd = 0.013;
+export const placingSd = 0.014;
 /**
  * Error of a segment's length, taken at its longest in the recording, as a share of it: a leg that never
  * quite straightens reads about 2 % short (synthetic recordings; docs/view.md).

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { keypointCount, keypointNames, type KeypointName } from '#core/keypoints/keypointNames';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import { secondJoints, type CloserFrame } from '#core/looks/closerLook';
-import { combineLooks } from '#core/looks/combineLooks';
+import { combineLooks, secondWeight } from '#core/looks/combineLooks';
 import { smallTrack, type SmallFrame } from '../../../support/smallTrack';
 
 /** A leg of 100 px below the knee. */
@@ -41,22 +41,27 @@ const at = (track: KeypointTrack, frame: number, name: KeypointName) => {
   return [track.xPx[place], track.yPx[place]];
 };
 
+/** The networks half and half, so that the expected places are round numbers. */
+const half = 0.5;
+
 describe('joints as several looks see them', () => {
   it('stay where they are without a closer look', () => {
     const track = smallTrack([standing]);
     expect(combineLooks(track, [])).toBe(track);
   });
 
-  it('are half-way between the networks, each the middle of a picture and its mirror image', () => {
-    const combined = combineLooks(smallTrack([standing]), [
+  it('are between the networks by their weights, each the middle of a picture and its mirror image', () => {
+    const looks = [
       look(0, {
         mirrored: row({ left_knee: [204, 398] }),
         second: secondRow({ left_knee: [208, 402] }),
         secondMirrored: secondRow({ left_knee: [212, 406] }),
       }),
-    ]);
+    ];
     // First network: (202, 399). Second: (210, 404).
-    expect(at(combined, 0, 'left_knee')).toEqual([206, 401.5]);
+    expect(at(combineLooks(smallTrack([standing]), looks, half), 0, 'left_knee')).toEqual([206, 401.5]);
+    const [x] = at(combineLooks(smallTrack([standing]), looks), 0, 'left_knee');
+    expect(x).toBeCloseTo(202 + 8 * secondWeight, 4);
   });
 
   it('of a foot are read from both passes of the first network alone', () => {
@@ -68,13 +73,17 @@ describe('joints as several looks see them', () => {
   });
 
   it('ignore a look that mistakes a joint for another', () => {
-    const combined = combineLooks(smallTrack([standing]), [
-      look(0, {
-        mirrored: row({ left_knee: [150, 400] }), // The other knee, half a shank away.
-        second: secondRow({ left_knee: [204, 400] }),
-        secondMirrored: secondRow({ left_knee: [170, 400] }),
-      }),
-    ]);
+    const combined = combineLooks(
+      smallTrack([standing]),
+      [
+        look(0, {
+          mirrored: row({ left_knee: [150, 400] }), // The other knee, half a shank away.
+          second: secondRow({ left_knee: [204, 400] }),
+          secondMirrored: secondRow({ left_knee: [170, 400] }),
+        }),
+      ],
+      half,
+    );
     expect(at(combined, 0, 'left_knee')).toEqual([202, 400]);
   });
 
