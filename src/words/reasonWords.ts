@@ -33,7 +33,7 @@ export const reasonWords: Record<MissingReason, { short: string; advice: string 
   'band-too-wide': {
     short: 'too uncertain from this view',
     advice:
-      'Face the camera squarely, with both feet in the picture, and film from hip height or a little below.',
+      'Face the camera squarely, both feet in the picture, and begin with two easy bends on both legs: they show how you stand to the camera.',
   },
   'no-stance': {
     short: 'not standing on both feet',
