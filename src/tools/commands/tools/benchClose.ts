@@ -17,8 +17,11 @@ export interface CloseFigures {
    * the second network is not loaded yet, and in the others it is, as for a second video.
    */
   firstAnswerRatio: number;
+  /** Each round's: far apart where the device was busy with something else, and then the median says little. */
+  firstAnswerRatios: string;
   /** From opening the file to the numbers after the closer look, over the time to the first ones. */
   wholeRatio: number;
+  wholeRatios: string;
   device: string;
 }
 
@@ -39,12 +42,20 @@ export function closeFigures(
   model: PoseModel,
 ): CloseFigures {
   if (looked === 0) throw new CommandProblem('No frame was looked at again.');
+  const firstRatios = firstMs.map((ms, round) => ms / plainMs[round]!);
+  const wholeRatios = wholeMs.map((ms, round) => ms / firstMs[round]!);
   return {
     model,
     frames,
     looked,
-    firstAnswerRatio: median(firstMs, (ms, round) => ms / plainMs[round]!)!,
-    wholeRatio: median(wholeMs, (ms, round) => ms / firstMs[round]!)!,
+    firstAnswerRatio: median(firstRatios)!,
+    firstAnswerRatios: inWords(firstRatios),
+    wholeRatio: median(wholeRatios)!,
+    wholeRatios: inWords(wholeRatios),
     device: deviceWords(device),
   };
+}
+
+function inWords(ratios: readonly number[]): string {
+  return ratios.map((ratio) => ratio.toFixed(2)).join(', ');
 }

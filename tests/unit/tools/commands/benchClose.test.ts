@@ -13,10 +13,11 @@ const times: CloserTimes = {
 
 describe('closeFigures(times, model)', () => {
   it('takes the median of each round’s own ratio', () => {
-    const { firstAnswerRatio, wholeRatio } = closeFigures(times, 'full');
-    // 1.3, 1.02, .95, and 2, 1.6, 1.5.
-    expect(firstAnswerRatio).toBeCloseTo(1.02, 12);
-    expect(wholeRatio).toBeCloseTo(1.6, 12);
+    const figures = closeFigures(times, 'full');
+    expect(figures.firstAnswerRatio).toBeCloseTo(1.02, 12);
+    expect(figures.firstAnswerRatios).toBe('1.30, 1.02, 0.95');
+    expect(figures.wholeRatio).toBeCloseTo(1.6, 12);
+    expect(figures.wholeRatios).toBe('2.00, 1.60, 1.50');
   });
 
   it('refuses to say what a look costs that did not take place', () => {
