@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import Table from 'cli-table3';
 import { defaultPoseModel, poseModels, type PoseModel } from '#core/keypoints/poseModel';
+import { benchClose } from './tools/benchClose';
 import { benchCore } from './tools/benchCore';
 import { benchLive } from './tools/benchLive';
 import { benchRecorded } from './tools/benchRecorded';
@@ -18,6 +19,8 @@ import { writeJson } from './tools/writeJson';
 const parts = {
   recorded: async (browser: () => Promise<Headless>, model: PoseModel) =>
     benchRecorded(await browser(), join(projectRoot, 'fixtures/example.mp4'), model),
+  close: async (browser: () => Promise<Headless>, model: PoseModel) =>
+    benchClose(await browser(), join(projectRoot, 'fixtures/example.mp4'), model),
   live: async (browser: () => Promise<Headless>, model: PoseModel) =>
     benchLive(await browser(), join(projectRoot, 'fixtures/example.mp4'), model),
   core: () => Promise.resolve(benchCore(join(projectRoot, 'fixtures/example.session.json'))),

@@ -4,8 +4,6 @@ import type { CloserFrame } from '#core/looks/closerLook';
 import { measure } from '#core/measurement/measure';
 import { isProblem } from '#core/problem';
 import { CameraProblem } from '#device/camera/cameraProblem';
-import type { FrameSource } from '#device/frames/frameSource';
-import { openFrameSource } from '#device/frames/openFrameSource';
 import { shortfallSentence } from '#device/frames/shortfallSentence';
 import { createPoseTracker, type WorkerPoseTracker } from '#device/pose/createPoseTracker';
 import { poseWeights } from '#device/pose/poseWeights';
@@ -25,6 +23,8 @@ import type {
 } from './headlessPage';
 import { jpegPictures } from './jpegPictures';
 import { runLive } from './runLive';
+import { timeCloser } from './timeCloser';
+import { withSource } from './withSource';
 
 /** Shortest time between two progress reports, ms. */
 const tellEveryMs = 200;
@@ -34,6 +34,7 @@ let tracker: WorkerPoseTracker | undefined;
 const headlessPage: HeadlessPage = {
   measureChosenFile: (request) => settleFile((file) => measureFile(file, request)),
   timeRecorded: (request) => settleFile((file) => timeRecorded(file, request)),
+  timeCloser: (request) => settleFile((file) => timeCloser(file, createTracker, request)),
   runLive: (request) => settle(() => runLive(startedTracker(), request)),
   giveJpegs: (rateHz) =>
     settleFile((file) =>
@@ -42,8 +43,12 @@ const headlessPage: HeadlessPage = {
 };
 window.headlessPage = headlessPage;
 
+function createTracker(): WorkerPoseTracker {
+  return createPoseTracker(new URL('../../', location.href).href);
+}
+
 function startedTracker(): WorkerPoseTracker {
-  return (tracker ??= createPoseTracker(new URL('../../', location.href).href));
+  return (tracker ??= createTracker());
 }
 
 /** Runs a job on the chosen file. */
@@ -145,19 +150,6 @@ async function timeRecorded(file: File, { model, maxFrames, rounds }: BenchReque
     });
   }
   return times;
-}
-
-async function withSource<Value>(
-  file: File,
-  job: (source: FrameSource, openedMs: number) => Promise<Value>,
-): Promise<Value> {
-  const openedMs = performance.now();
-  const source = await openFrameSource(file);
-  try {
-    return await job(source, openedMs);
-  } finally {
-    source.close();
-  }
 }
 
 function tellNowAndThen(): (progress: Progress) => void {

@@ -69,6 +69,25 @@ export interface RecordedTimes {
   device: PoseDevice;
 }
 
+export interface CloserRequest {
+  model: PoseModel;
+  rounds: number;
+}
+
+/** Each round's times from opening the file, in order, ms. */
+export interface CloserTimes {
+  frames: number;
+  /** Frames that were looked at again. */
+  looked: number;
+  /** To the numbers of a pass by itself. */
+  plainMs: number[];
+  /** To the first numbers where a closer look follows. */
+  firstMs: number[];
+  /** To the numbers after the closer look. */
+  wholeMs: number[];
+  device: PoseDevice;
+}
+
 /** What a command asks of the page about its camera. */
 export interface LiveRequest {
   setup: Setup;
@@ -117,6 +136,7 @@ export type Outcome<Value> = { value: Value; problem: null } | { value: null; pr
 export interface HeadlessPage {
   measureChosenFile(request: MeasureRequest): Promise<Outcome<MeasuredRecording>>;
   timeRecorded(request: BenchRequest): Promise<Outcome<RecordedTimes>>;
+  timeCloser(request: CloserRequest): Promise<Outcome<CloserTimes>>;
   /** Counts along with the camera. */
   runLive(request: LiveRequest): Promise<Outcome<LiveRun>>;
   /** Passes the chosen file's pictures to takeJpeg, at a given rate per second. */

@@ -1,10 +1,11 @@
 import type { MissingReason } from '#core/measurement/curve';
 import { verdictOf, type Verdict } from '#core/scoring/verdict';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { chanceBeyond } from './chanceBeyond';
 import type { ClipTruth } from './clipTruth';
 import { matchRepetitions } from './matchRepetitions';
 import { picturePeakAtMeasured } from './picturePeakAtMeasured';
-import { readPeak } from './readPeak';
+import { readPeak, type Peak } from './readPeak';
 import { timingErrors, type EventName } from './timingErrors';
 
 /** Verdicts are compared at this limit, degrees inward. */
@@ -18,6 +19,8 @@ export interface RepetitionComparison {
   measuredPeakDeg: number | null;
   reason: MissingReason | 'not-found' | null;
   bandDeg: number | null;
+  /** Chance that the peak was beyond comparedLimitDeg, 0 to 1; null where it was not measured. */
+  chanceBeyond: number | null;
   trueVerdict: Verdict;
   verdict: Verdict;
   /** Greatest angle in the picture over the moments that were measured: true, and as the network's joints show it. */
@@ -56,6 +59,7 @@ export function compareClip(
         measuredPeakDeg: peak?.peakDeg ?? null,
         reason: peak === null ? 'not-found' : peak.reason,
         bandDeg: peak?.bandDeg ?? null,
+        chanceBeyond: peak === null ? null : chanceOf(peak),
         trueVerdict: verdictOf(rep.measuredPeakFppaFrontal - comparedLimitDeg, 0),
         verdict: found?.judgement.verdict ?? 'not-measured',
         truePicturePeakDeg:
@@ -67,6 +71,10 @@ export function compareClip(
     },
   );
   return { repsTrue: truth.reps.length, repsFound: complete.length, repetitions };
+}
+
+function chanceOf({ peakDeg, bandDeg }: Peak): number | null {
+  return peakDeg === null || bandDeg === null ? null : chanceBeyond(peakDeg, bandDeg, comparedLimitDeg);
 }
 
 /** Greatest picture angle of the network's joints over the measured moments of a repetition; null where there is none. */

@@ -1,7 +1,13 @@
 import { mean, median } from 'd3-array';
-import type { ComparedClip, RepetitionComparison } from './compareClip';
+import { gradeOf, sideOf } from '#core/chance/grade';
+import { comparedLimitDeg, type ComparedClip, type RepetitionComparison } from './compareClip';
 import { describeErrors, type ErrorFigures } from './describeErrors';
 import { eventNames, type EventName } from './timingErrors';
+
+/** A true peak farther than this from comparedLimitDeg is clearly on one side of it, degrees. */
+export const clearDeg = 3;
+/** How sure it has to be before a side is told. */
+export const sureness = 0.8;
 
 export interface Summary {
   clips: number;
@@ -24,6 +30,17 @@ export interface Summary {
   withinBandPct: number | null;
   /** Median half-width of the bands, degrees. */
   medianBandDeg: number | null;
+  /**
+   * Share of the repetitions clearly on one side of comparedLimitDeg for which a side is told, 0 to 1. Those that were
+   * not found or not measured are not decided.
+   */
+  decidedShare: number | null;
+  /** Share of the decided repetitions whose true side is the one told, 0 to 1. */
+  decidedRight: number | null;
+  /** As withinBandPct, 0 to 1. */
+  coverage: number | null;
+  /** As medianBandDeg. */
+  medianHalfWidthDeg: number | null;
   /** Share of the found repetitions for which the tool gives no number, %. */
   refusedPct: number | null;
   /** Share of the measured repetitions whose peak is on the wrong side of the limit with its whole band, %. */
@@ -37,6 +54,13 @@ export function summariseClips(clips: readonly ComparedClip[]): Summary {
   const all = clips.flatMap(({ repetitions }) => repetitions);
   const measured = all.filter(({ measuredPeakDeg }) => measuredPeakDeg !== null);
   const banded = measured.filter(({ bandDeg }) => bandDeg !== null);
+  const clear = all.filter(({ truePeakDeg }) => Math.abs(truePeakDeg - comparedLimitDeg) > clearDeg);
+  const isDecided = (repetition: RepetitionComparison) => toldSide(repetition) !== null;
+  const coverage = share(
+    banded,
+    ({ measuredPeakDeg, truePeakDeg, bandDeg }) => Math.abs(measuredPeakDeg! - truePeakDeg) <= bandDeg!,
+  );
+  const medianHalfWidthDeg = median(banded, ({ bandDeg }) => bandDeg!) ?? null;
   const timing = all.flatMap(({ timingErrorsS }) => Object.values(timingErrorsS));
   return {
     clips: clips.length,
@@ -56,11 +80,15 @@ export function summariseClips(clips: readonly ComparedClip[]): Summary {
     ),
     verdictAgreementPct: sharePct(measured, ({ verdict, trueVerdict }) => verdict === trueVerdict),
     verdictsOpposite: measured.filter(isOpposite).length,
-    withinBandPct: sharePct(
-      banded,
-      ({ measuredPeakDeg, truePeakDeg, bandDeg }) => Math.abs(measuredPeakDeg! - truePeakDeg) <= bandDeg!,
+    withinBandPct: inPct(coverage),
+    medianBandDeg: medianHalfWidthDeg,
+    decidedShare: share(clear, isDecided),
+    decidedRight: share(
+      clear.filter(isDecided),
+      (repetition) => toldSide(repetition) === trueSide(repetition),
     ),
-    medianBandDeg: median(banded, ({ bandDeg }) => bandDeg!) ?? null,
+    coverage,
+    medianHalfWidthDeg,
     refusedPct: sharePct(
       all.filter(({ reason }) => reason !== 'not-found'),
       ({ measuredPeakDeg }) => measuredPeakDeg === null,
@@ -91,6 +119,15 @@ function isOpposite({ verdict, trueVerdict }: RepetitionComparison): boolean {
   return both.includes('in-line') && both.includes('out-of-line');
 }
 
+/** The side of comparedLimitDeg that is told; null where none is. */
+function toldSide({ chanceBeyond }: RepetitionComparison): 'in' | 'out' | null {
+  return chanceBeyond === null ? null : sideOf(gradeOf(1 - chanceBeyond, sureness));
+}
+
+function trueSide({ truePeakDeg }: RepetitionComparison): 'in' | 'out' {
+  return truePeakDeg > comparedLimitDeg ? 'out' : 'in';
+}
+
 function timingByEvent(
   repetitions: readonly RepetitionComparison[],
 ): Partial<Record<EventName, ErrorFigures>> {
@@ -102,8 +139,16 @@ function timingByEvent(
   return figures;
 }
 
+function share<Item>(items: readonly Item[], counts: (item: Item) => boolean): number | null {
+  return items.length === 0 ? null : items.filter(counts).length / items.length;
+}
+
 function sharePct<Item>(items: readonly Item[], counts: (item: Item) => boolean): number | null {
-  return items.length === 0 ? null : (100 * items.filter(counts).length) / items.length;
+  return inPct(share(items, counts));
+}
+
+function inPct(share: number | null): number | null {
+  return share === null ? null : 100 * share;
 }
 
 function sum<Item>(items: readonly Item[], value: (item: Item) => number): number {

@@ -2,6 +2,8 @@ import { chromium } from '@playwright/test';
 import {
   liveMarks,
   type BenchRequest,
+  type CloserRequest,
+  type CloserTimes,
   type LiveRequest,
   type LiveRun,
   type MeasuredRecording,
@@ -22,6 +24,7 @@ export interface Headless {
   /** @throws CommandProblem  with the page's sentence where the file can't be used */
   measure(videoPath: string, request: MeasureRequest): Promise<MeasuredRecording>;
   timeRecorded(videoPath: string, request: BenchRequest): Promise<RecordedTimes>;
+  timeCloser(videoPath: string, request: CloserRequest): Promise<CloserTimes>;
   /** Writes a video as a file that a browser can show as its camera. */
   writeCameraFile(videoPath: string, picturesPath: string): Promise<void>;
   /** Counts along with the browser's camera, and reports the longest task of the page's main thread meanwhile. */
@@ -62,6 +65,10 @@ export async function openHeadless(
     async timeRecorded(videoPath, request) {
       await choose(videoPath);
       return unwrap(await page.evaluate((asked) => window.headlessPage.timeRecorded(asked), request));
+    },
+    async timeCloser(videoPath, request) {
+      await choose(videoPath);
+      return unwrap(await page.evaluate((asked) => window.headlessPage.timeCloser(asked), request));
     },
     async writeCameraFile(videoPath, picturesPath) {
       await choose(videoPath);

@@ -1,6 +1,7 @@
 import Table from 'cli-table3';
+import { comparedLimitDeg } from '../../validation/compareClip';
 import type { ErrorFigures } from '../../validation/describeErrors';
-import type { Summary } from '../../validation/summariseClips';
+import { clearDeg, sureness, type Summary } from '../../validation/summariseClips';
 import type { ValidatedClip } from './validatedClip';
 
 const plain = { head: [], border: [], compact: true };
@@ -40,7 +41,7 @@ export function clipTable(clips: readonly ValidatedClip[]): string {
   return table.toString();
 }
 
-/** One line per group of clips. Errors are measured less true, as: mean absolute, bias, largest. */
+/** One line per group of clips, below what its columns mean. */
 export function summaryTable(groups: readonly (readonly [string, Summary])[]): string {
   const table = new Table({
     head: [
@@ -53,11 +54,12 @@ export function summaryTable(groups: readonly (readonly [string, Summary])[]): s
       'In band',
       'Median ±',
       'Picture joints',
-      'Verdicts alike',
+      'Decided',
+      'Right',
       'Wrong outside band',
       'Timing',
     ],
-    colAligns: ['left', ...new Array<'right'>(11).fill('right')],
+    colAligns: ['left', ...new Array<'right'>(12).fill('right')],
     style: plain,
   });
   for (const [name, summary] of groups) {
@@ -71,12 +73,18 @@ export function summaryTable(groups: readonly (readonly [string, Summary])[]): s
       percent(summary.withinBandPct),
       `${number(summary.medianBandDeg, 1)}°`,
       figures(summary.picturePeakDeg),
-      percent(summary.verdictAgreementPct),
+      sharePercent(summary.decidedShare),
+      sharePercent(summary.decidedRight),
       percent(summary.wrongOutsideBandPct),
       summary.timingMaeS === null ? none : `${summary.timingMaeS.toFixed(2)} s`,
     ]);
   }
-  return `Peak errors in degrees: mean absolute, bias (measured less true), largest.\n${table.toString()}`;
+  return [
+    'Peak errors in degrees: mean absolute, bias (measured less true), largest.',
+    `Decided: of repetitions truly more than ${clearDeg}° from the limit of ${comparedLimitDeg}°, those for which a ` +
+      `side is told with ${100 * sureness} % sureness. Right: of these, those on that side.`,
+    table.toString(),
+  ].join('\n');
 }
 
 /** One line per event: how far off its time is found. */
@@ -94,6 +102,10 @@ export function timingTable({ timingS }: Summary): string {
 
 function percent(value: number | null): string {
   return value === null ? none : `${value.toFixed(0)} %`;
+}
+
+function sharePercent(share: number | null): string {
+  return percent(share === null ? null : 100 * share);
 }
 
 function figures({ meanAbsolute, bias, largest }: ErrorFigures): string {

@@ -34,6 +34,8 @@ describe('compareClip(truth, derived)', () => {
       trueVerdict: 'out-of-line', // 12 is 2 beyond the limit of 10
       verdict: 'near-limit',
     });
+    // Phi(0.5 / (4 / 1.645)) = Phi(0.2056); Abramowitz & Stegun, table 26.1: .5793 at .20, .5832 at .21.
+    expect(repetitions[0]!.chanceBeyond).toBeCloseTo(0.5815, 3);
     // Seat-off found at 1.7 s, true 1.5 s; seat contact at 3.9 s, true 4 s.
     expect(repetitions[0]!.timingErrorsS.liftOff).toBeCloseTo(0.2, 9);
     expect(repetitions[0]!.timingErrorsS.touchDown).toBeCloseTo(-0.1, 9);
@@ -47,6 +49,7 @@ describe('compareClip(truth, derived)', () => {
       truePeakDeg: 4,
       measuredPeakDeg: null,
       reason: 'not-found',
+      chanceBeyond: null,
       trueVerdict: 'in-line',
       verdict: 'not-measured',
     });
@@ -62,7 +65,11 @@ describe('compareClip(truth, derived)', () => {
   it('gives no number where the tool gives none', () => {
     const hidden = foundRepetition(1, 1.7, 3.9, { judgement: notMeasured });
     const { repetitions } = compareClip(truth, derived([hidden]));
-    expect(repetitions[0]).toMatchObject({ measuredPeakDeg: null, reason: 'out-of-picture' });
+    expect(repetitions[0]).toMatchObject({
+      measuredPeakDeg: null,
+      reason: 'out-of-picture',
+      chanceBeyond: null,
+    });
   });
 
   it('reads the true picture peak over the measured moments only', () => {

@@ -9,6 +9,7 @@ function compared(changes: Partial<RepetitionComparison>): RepetitionComparison 
     measuredPeakDeg: 10,
     reason: null,
     bandDeg: null,
+    chanceBeyond: null,
     trueVerdict: 'near-limit',
     verdict: 'near-limit',
     truePicturePeakDeg: 10,
@@ -79,6 +80,39 @@ describe('summarise(clips)', () => {
       ]),
     ]);
     expect(summary.withinBandPct).toBeCloseTo(200 / 3, 9);
+    expect(summary.coverage).toBeCloseTo(2 / 3, 9);
+    expect([summary.medianBandDeg, summary.medianHalfWidthDeg]).toEqual([2, 2]);
+  });
+
+  it('shares out who is decided among the true peaks clearly on one side, and who of them rightly', () => {
+    const unmeasured = { measuredPeakDeg: null, chanceBeyond: null, verdict: 'not-measured' } as const;
+    const { decidedShare, decidedRight } = summariseClips([
+      clip([
+        compared({ truePeakDeg: 14, chanceBeyond: 0.85 }), // out, rightly
+        compared({ truePeakDeg: 6.9, chanceBeyond: 0.2 }), // in, just sure enough, rightly
+        compared({ truePeakDeg: 13.1, chanceBeyond: 0.04 }), // in, wrongly
+        compared({ truePeakDeg: 6, chanceBeyond: 0.79 }), // no side is told
+      ]),
+      clip([
+        compared({ truePeakDeg: 3, reason: 'out-of-picture', ...unmeasured }),
+        compared({ truePeakDeg: 17, reason: 'not-found', ...unmeasured }),
+      ]),
+      clip([
+        // Not clearly on one side, whatever is told.
+        compared({ truePeakDeg: 13, chanceBeyond: 0.99 }),
+        compared({ truePeakDeg: 7, chanceBeyond: 0.99 }),
+        compared({ truePeakDeg: 10, chanceBeyond: 0.5 }),
+      ]),
+    ]);
+    // 3 of 6, and 2 of these 3.
+    expect([decidedShare, decidedRight]).toEqual([0.5, 2 / 3]);
+  });
+
+  it('calls nothing right where nothing is decided', () => {
+    const { decidedShare, decidedRight } = summariseClips([
+      clip([compared({ truePeakDeg: 14, chanceBeyond: 0.6 })]),
+    ]);
+    expect([decidedShare, decidedRight]).toEqual([0, null]);
   });
 
   it('takes timing errors together and by event', () => {
@@ -97,10 +131,9 @@ describe('summarise(clips)', () => {
   it('gives null, never NaN, where there is nothing', () => {
     const summary = summariseClips([]);
     expect(summary.peakDeg).toEqual({ count: 0, meanAbsolute: null, bias: null, largest: null });
-    expect([summary.verdictAgreementPct, summary.withinBandPct, summary.timingMaeS]).toEqual([
-      null,
-      null,
-      null,
-    ]);
+    const { verdictAgreementPct, withinBandPct, timingMaeS } = summary;
+    expect([verdictAgreementPct, withinBandPct, timingMaeS]).toEqual([null, null, null]);
+    const { decidedShare, decidedRight, coverage, medianHalfWidthDeg } = summary;
+    expect([decidedShare, decidedRight, coverage, medianHalfWidthDeg]).toEqual([null, null, null, null]);
   });
 });
