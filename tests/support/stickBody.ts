@@ -87,7 +87,7 @@ export function poseBody(posture: Posture, bodyHeightM: number): Body {
     const inFoot = (place: Vector) => plus(ankle, turn(bow(place, heelUpDeg), outward * toeOutDeg));
     put('heel', inFoot(vector(0, -0.024, -0.024)));
     // The network marks the big toe, which is inward of the foot's axis.
-    put('foot_index', inFoot(vector(-outward * 0.009, -0.027, 0.105)));
+    put('foot_index', inFoot(vector(-outward * 0.0124, -0.027, 0.105)));
 
     const shoulder = put('shoulder', inTrunk(vector(outward * p.halfShoulders, p.trunk, 0)));
     // Hands on hips, elbows pointing out and a little back.

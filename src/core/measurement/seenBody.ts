@@ -52,7 +52,7 @@ export interface SeenBody {
  * propagation gives: set so that nine of ten peaks of rendered recordings lie within (docs/view.md). Firm =
  * the thighs, or bends before the set, tell the yaw; loose = a foot or a shank does.
  */
-export const closerBandShare = { firm: 0.83, loose: 1.25 };
+export const closerBandShare = { firm: 0.83, loose: 1.1 };
 
 /** @param closerUntilMs  up to here the recording was looked at more closely, ms */
 export function seeBody(points: SmoothPoints, view: View, side: Side, closerUntilMs = -Infinity): SeenBody {

@@ -13,7 +13,7 @@ const marksToShank = 0.55;
  * The big toe, which the network marks, is this far inward of the foot's axis, degrees: rendered figures
  * whose feet turn out by 7 read 1.5 inward.
  */
-const bigToeInwardDeg = 4;
+const bigToeInwardDeg = 5.5;
 
 /**
  * Direction of a foot's axis on the floor, inferred from how far its big toe is to the side of its heel in

@@ -11,7 +11,7 @@ const shankPx = 200;
 /** So far away that nothing is off the middle of the picture. */
 const farPx = 1e12;
 /** How far inward of the foot's axis its big toe is, degrees. */
-const toeDeg = 4;
+const toeDeg = 5.5;
 
 describe('footHeadingDeg(heel, toe, side, when, shankPx, focalPx)', () => {
   const left = (heel: ReturnType<typeof joint>, toe: ReturnType<typeof joint>, focalPx = farPx) =>
