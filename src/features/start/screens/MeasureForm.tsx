@@ -62,8 +62,8 @@ export function MeasureForm() {
           <TaskChoice value={task} onChange={review.setTask} />
           {findTask(task).viewSigns.includes('stance-foot') && (
             <p className="small soft">
-              Measured best when the recording begins with two easy bends on both legs, feet level. They show
-              how the person stands to the camera.
+              Measured best when the recording begins with two easy bends, both feet on the floor. They show
+              how the body is turned to the camera.
             </p>
           )}
         </div>

@@ -94,8 +94,8 @@ export function StartScreen() {
               <li>The whole body in the picture all the time, feet included; nobody else.</li>
               <li>Knees bare or in close-fitting clothes, light from the front, rest before and after.</li>
               <li>
-                For an exercise on one leg, two easy bends on both legs first, feet level: they show how the
-                person stands to the camera.
+                For an exercise on one leg, first two easy bends with both feet on the floor: they show how
+                the body is turned to the camera.
               </li>
               <li>A stable chair against a wall, a clear and dry floor, something to hold within reach.</li>
             </ul>
