@@ -1,5 +1,7 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { expect, test } from '@playwright/test';
+import { projectRoot } from '#tools/commands/tools/projectRoot';
 
 /** What a slow phone network carries in a second or two; a limit to grow within, not a target. Bytes, compressed. */
 const firstScriptAtMost = 170 * 1024;
@@ -16,10 +18,14 @@ async function firstScripts(read: (path: string) => Promise<string>): Promise<Ma
     if (scripts.has(path)) continue;
     const text = await read(path);
     scripts.set(path, text);
-    const imported = text.matchAll(/(?:from|import)\s*["'`]\.\/([^"'`]+\.js)["'`]/g);
-    waiting.push(...[...imported].map(([, name]) => `assets/${name}`));
+    waiting.push(...importedBy(text).map((name) => `assets/${name}`));
   }
   return scripts;
+}
+
+/** Names of the scripts that a script imports from its beginning. */
+function importedBy(text: string): string[] {
+  return [...text.matchAll(/(?:from|import)\s*["'`]\.\/([^"'`]+\.js)["'`]/g)].map(([, name]) => name!);
 }
 
 const weightOf = (texts: Iterable<string | Buffer>) =>
@@ -45,6 +51,18 @@ test('the first script is small, and so is all that the start screen needs', asy
   const bytes = weightOf(await Promise.all(fetched.values()));
   test.info().annotations.push({ type: 'fetched until the start screen, bytes', description: String(bytes) });
   expect(bytes).toBeLessThanOrEqual(untilShownAtMost);
+});
+
+test('no scripts import each other in a circle: one of them would use what is not defined yet', () => {
+  const folder = `${projectRoot}dist/assets`;
+  const names = readdirSync(folder).filter((name) => name.endsWith('.js'));
+  const left = new Map(names.map((name) => [name, importedBy(readFileSync(`${folder}/${name}`, 'utf8'))]));
+  // Those that import nothing that is left are taken away, over and over; only circles and what imports them stay.
+  for (let before = Infinity; left.size < before;) {
+    before = left.size;
+    for (const [name, imports] of left) if (!imports.some((one) => left.has(one))) left.delete(name);
+  }
+  expect([...left.keys()]).toEqual([]);
 });
 
 test('a screen that cannot be fetched is explained', async ({ page }) => {

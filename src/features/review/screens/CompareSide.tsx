@@ -65,7 +65,7 @@ export function CompareSide({ side, playhead, limits, name, onIndex, others = []
         {judgement !== null && (
           <span>
             <VerdictLabel judgement={judgement} side={measurement.setup.side} />
-            {angle !== null && <span className="soft"> {longMeasure('knee-angle', angle)}</span>}
+            {angle !== null && <span className="soft">, {longMeasure('knee-angle', angle)}</span>}
           </span>
         )}
         {repetition === undefined && <span className="soft">No repetition was found.</span>}

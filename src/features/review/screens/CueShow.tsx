@@ -61,7 +61,7 @@ export function CueShow({ recording, cues, onClose }: Props) {
             </p>
             <div className="cue-actions">
               <Button className="button" isDisabled={at === 0} onPress={() => step(-1)}>
-                Before
+                Previous
               </Button>
               <span className="number">
                 {at + 1} of {cues.length}

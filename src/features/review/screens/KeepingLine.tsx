@@ -5,7 +5,7 @@ export function KeepingLine() {
   const keeping = useReviewState((state) => state.keeping);
   const words = {
     'not-kept': '',
-    unsaved: 'Not saved yet: save the recording',
+    unsaved: 'Not saved yet',
     kept: 'Saved on this device',
     saving: 'Saving …',
     failed: 'Not saved',

@@ -20,7 +20,10 @@ export const ReviewHead = memo(function ReviewHead({ recording }: { recording: S
   return (
     <header className="review-head">
       <Brand />
-      <h1 className="review-file">{recording.fileName}</h1>
+      <div className="review-name">
+        <h1 className="review-file">{recording.fileName}</h1>
+        <KeepingLine />
+      </div>
       <div className="review-setup">
         <TaskChoice value={task} onChange={review.setTask} isLabelHidden />
         <RadioGroup
@@ -36,7 +39,6 @@ export const ReviewHead = memo(function ReviewHead({ recording }: { recording: S
           ))}
         </RadioGroup>
       </div>
-      <KeepingLine />
       <CorrectionsPanel />
       <div className="review-actions no-print">
         <Button className="button" onPress={() => navigation.returnTo(backTo)}>

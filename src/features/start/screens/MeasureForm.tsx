@@ -58,7 +58,15 @@ export function MeasureForm() {
       </FileDrop>
       {wasPressed && chosen === null && !isOpening && <ErrorLine sentence="Choose a video first." isSmall />}
       <div className="measure-pair">
-        <TaskChoice value={task} onChange={review.setTask} />
+        <div className="field">
+          <TaskChoice value={task} onChange={review.setTask} />
+          {findTask(task).viewSigns.includes('stance-foot') && (
+            <p className="small soft">
+              Measured best when the recording begins with two easy bends, both feet on the floor. They show
+              how the body is turned to the camera.
+            </p>
+          )}
+        </div>
         <Choice label="How closely to look" options={models} value={model} onChange={tracking.setModel} />
       </div>
       <div className="measure-pair">

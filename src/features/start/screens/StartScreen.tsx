@@ -93,6 +93,10 @@ export function StartScreen() {
               <li>Camera square in front of the person, about knee to hip high, and still.</li>
               <li>The whole body in the picture all the time, feet included; nobody else.</li>
               <li>Knees bare or in close-fitting clothes, light from the front, rest before and after.</li>
+              <li>
+                For an exercise on one leg, first two easy bends with both feet on the floor: they show how
+                the body is turned to the camera.
+              </li>
               <li>A stable chair against a wall, a clear and dry floor, something to hold within reach.</li>
             </ul>
           </div>
