@@ -15,6 +15,7 @@ export function smallRecordingParts(): RecordingParts {
     repetitions: [{ peakDeg: 13 }, { peakDeg: -4 }],
     rateHz: 20,
     noisePx: 0.8,
+    seed: 2,
     unseen: [{ joint: 'right_knee', fromMs: 4100, untilMs: 4600 }],
   });
   withoutPerson(track, 3);
