@@ -25,8 +25,8 @@ const settledMs = 500;
 /** Two-legged bends at the beginning of a recording. */
 export interface EasyBends {
   view: BendsView;
-  /** When the set begins: the other foot leaves its place, ms. */
-  untilMs: number;
+  /** When the last of them was over, ms: what comes later is the set. */
+  endMs: number;
 }
 
 /**
@@ -49,10 +49,10 @@ export function easyBends(track: KeypointTrack, setup: Setup): EasyBends | null 
   const stood = otherSide(setup.side) === 'left' ? left : right;
   const moved = free.x.findIndex((x, i) => Math.hypot(x - stood.x, free.y[i]! - stood.y) > movedShare);
   if (moved < 0) return null;
-  const untilMs = points.timesMs[moved]!;
-  if (untilMs - points.timesMs[0]! < leastMs) return null;
-  const { view } = viewFromBends(upTo(track, untilMs));
-  return view === null ? null : { view, untilMs };
+  const movedMs = points.timesMs[moved]!;
+  if (movedMs - points.timesMs[0]! < leastMs) return null;
+  const found = viewFromBends(upTo(track, movedMs));
+  return found.view === null ? null : { view: found.view, endMs: found.endMs };
 }
 
 interface Place {

@@ -17,5 +17,5 @@ import type { Measurement, Setup } from './measurement';
 export function measure(track: KeypointTrack, setup: Setup, arrange?: Arrange): Measurement {
   const bends = easyBends(track, setup);
   if (bends === null) return measureKnown(track, setup, 0, arrange);
-  return { ...measureKnown(track, { ...setup, bends: bends.view }, bends.untilMs, arrange), setup };
+  return { ...measureKnown(track, { ...setup, bends: bends.view }, bends.endMs, arrange), setup };
 }

@@ -25,7 +25,12 @@ const leastDepth = 0.05;
 const openingSdDeg = 2.3;
 
 export type BendsOutcome =
-  | { view: BendsView; problem: null }
+  | {
+      view: BendsView;
+      /** When the last bend was over, ms. */
+      endMs: number;
+      problem: null;
+    }
   /** One sentence: why nothing can be inferred from the bends, and what to do. */
   | { view: null; problem: string };
 
@@ -53,7 +58,8 @@ export function viewFromBends(track: KeypointTrack): BendsOutcome {
   const { yawDeg, sdDeg } = fuseCues(
     measurement.view.cues.map((cue) => (cue.name === 'thighs' ? { ...cue, sdDeg: thighsSdDeg } : cue)),
   );
-  return { view: { yawDeg, sdDeg, footDeg: standingFeetDeg(track, measurement) }, problem: null };
+  const view = { yawDeg, sdDeg, footDeg: standingFeetDeg(track, measurement) };
+  return { view, endMs: bends.at(-1)!.events.endMs, problem: null };
 }
 
 function none(problem: string): BendsOutcome {
