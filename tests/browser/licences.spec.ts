@@ -12,7 +12,7 @@ test('the start screen leads to the licences of everything that is shipped', asy
   for (const name of [...Object.keys(packageJson.dependencies), ...broughtAlong])
     expect(text, name).toMatch(new RegExp(`^${name} \\d+\\.\\d+\\.\\d+ \\(`, 'm'));
   expect(text).toContain('Copyright The Overfoot authors');
-  expect(text).toContain('BlazePose by Google, licensed under the Apache License, Version 2.0');
+  expect(text).toContain('BlazePose and MoveNet by Google, licensed under the Apache License, Version 2.0');
   expect(text).toContain('SIL OPEN FONT LICENSE Version 1.1');
   expect(text).toContain('Mozilla Public License');
   expect(text).toContain('(the “Software”)'); // Read as UTF-8.

@@ -19,7 +19,7 @@ const copied = [
 const head = `Licences
 
 Overfoot. Copyright The Overfoot authors. Licensed under the Apache License, Version 2.0.
-The weights of the pose networks (models/) are those of BlazePose by Google, licensed under the Apache License, Version 2.0.
+The weights of the pose networks (models/) are those of BlazePose and MoveNet by Google, licensed under the Apache License, Version 2.0.
 The typeface is Atkinson Hyperlegible, licensed under the SIL Open Font License, Version 1.1.
 
 The text of each licence follows the names of the packages that it is for.

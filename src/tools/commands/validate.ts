@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync } from 'node:fs';
 import { extname, join } from 'node:path';
 import { defaultPoseModel, poseModels, type PoseModel } from '#core/keypoints/poseModel';
 import { defaultLimits, withLimit } from '#core/protocol/limits';
@@ -9,13 +9,14 @@ import { parseClipTruth, type ClipTruth } from '../validation/clipTruth';
 import { compareClip, comparedLimitDeg } from '../validation/compareClip';
 import { pictureCurve } from '../validation/pictureCurve';
 import { summariseClips } from '../validation/summariseClips';
-import { checkFile, checkFolder, checkOutput } from './tools/checkInput';
+import { checkFolder, checkOutput } from './tools/checkInput';
 import { CommandProblem } from './tools/commandProblem';
 import { createProgressLine } from './tools/createProgressLine';
 import { openHeadless, type Headless } from './tools/openHeadless';
 import { readArguments } from './tools/readArguments';
 import { readChoice } from './tools/readChoice';
 import { readObserved } from './tools/readObserved';
+import { readText } from './tools/readText';
 import { remeasureRecording } from './tools/remeasureRecording';
 import { runCommand } from './tools/runCommand';
 import type { ValidatedClip } from './tools/validatedClip';
@@ -54,7 +55,7 @@ await runCommand(async () => {
     throw new CommandProblem('--keep tracks the clips and --from takes what was kept: give one of them.');
   }
   for (const kept of [values.keep, values.from]) if (kept !== undefined) checkFolder(kept);
-  const found = findClips(folder);
+  const found = findClips(folder, values.from === undefined);
 
   let line = createProgressLine('');
   const headless = values.from === undefined ? await openHeadless((progress) => line.show(progress)) : null;
@@ -91,17 +92,26 @@ interface FoundClip {
   truth: ClipTruth;
 }
 
-/** Clips with a truth file next to them, by name; the others are listed while searching. */
-function findClips(folder: string): FoundClip[] {
+/**
+ * Clips with a truth file next to them, by name; the others are listed while searching.
+ *
+ * @param needsVideo  whether the clips themselves have to be there
+ */
+function findClips(folder: string, needsVideo: boolean): FoundClip[] {
   const names = readdirSync(folder).sort();
+  const withTruth = (clip: string) =>
+    names.some((name) => name === `${nameOf(clip)}.truth.json` || name === `${nameOf(clip)}.truth.json.gz`);
+  const all = needsVideo
+    ? names.filter((name) => videoEndings.has(extname(name).toLowerCase()))
+    : names.flatMap((name) => /^(.+)\.truth\.json(\.gz)?$/.exec(name)?.[1] ?? []);
   const clips: FoundClip[] = [];
-  for (const clip of names.filter((name) => videoEndings.has(extname(name).toLowerCase()))) {
-    const truthName = `${clip.slice(0, -extname(clip).length)}.truth.json`;
-    if (!names.includes(truthName)) {
+  for (const clip of all) {
+    const truthName = `${nameOf(clip)}.truth.json`;
+    if (!withTruth(clip)) {
       console.log(`${clip} is skipped: there is no ${truthName} next to it.`);
       continue;
     }
-    const { truth, problem } = parseClipTruth(readFileSync(join(folder, truthName), 'utf8'));
+    const { truth, problem } = parseClipTruth(readText(join(folder, truthName)));
     if (truth === null) console.log(`${clip} is skipped: ${truthName} can't be read (${problem}).`);
     else clips.push({ clip, truth });
   }
@@ -109,6 +119,12 @@ function findClips(folder: string): FoundClip[] {
   throw new CommandProblem(
     `"${folder}" holds no video with a .truth.json next to it. Give the folder with the clips.`,
   );
+}
+
+/** A clip's name without its ending. */
+function nameOf(clip: string): string {
+  const ending = extname(clip).toLowerCase();
+  return videoEndings.has(ending) ? clip.slice(0, -ending.length) : clip;
 }
 
 interface TrackedClip {
@@ -149,15 +165,14 @@ function trackNow(
 /** Takes the joints from what was saved and measures them again: seconds instead of minutes. */
 function trackedBefore(folder: string, model: PoseModel, look: LookName): TrackClip {
   return (clip) => {
-    const path = join(folder, keptName(clip, model, 'session'));
-    checkFile(path);
-    const recording = readObserved(path);
-    const looksPath = join(folder, keptName(clip, model, 'looks'));
-    if (look === 'closer') checkFile(looksPath);
+    const recording = readObserved(join(folder, keptName(clip, model, 'session')));
     return Promise.resolve({
       recording:
         look === 'closer'
-          ? withCloserLook(recording, JSON.parse(readFileSync(looksPath, 'utf8')) as PlainLook[])
+          ? withCloserLook(
+              recording,
+              JSON.parse(readText(join(folder, keptName(clip, model, 'looks')))) as PlainLook[],
+            )
           : remeasureRecording(recording),
       framesPerSecond: null,
       wholeRatio: null,
@@ -166,7 +181,7 @@ function trackedBefore(folder: string, model: PoseModel, look: LookName): TrackC
 }
 
 function keptName(clip: string, model: PoseModel, what: 'session' | 'looks'): string {
-  return `${clip.slice(0, -extname(clip).length)}.${model}.${what}.json`;
+  return `${nameOf(clip)}.${model}.${what}.json`;
 }
 
 async function validateClip(track: TrackClip, clip: string, truth: ClipTruth): Promise<ValidatedClip> {

@@ -1,9 +1,9 @@
-import { readFileSync } from 'node:fs';
 import { z } from 'zod';
 import { bringUpRecording } from '#documents/recording/bringUpRecording';
 import { recordingSchema } from '#documents/recording/recordingDocument';
 import { isFields } from '#documents/schema/isFields';
 import { CommandProblem } from './commandProblem';
+import { readText } from './readText';
 import type { ObservedRecording } from './remeasureRecording';
 
 /** The observed part of a recording document; its derived part may be of any older version, since it is not read. */
@@ -12,9 +12,10 @@ const observedSchema = z.object({ id, createdAt, note, setup, limits, video, obs
 
 /** @throws CommandProblem  where the file holds nothing that can be measured again */
 export function readObserved(path: string): ObservedRecording {
+  const text = readText(path);
   let data: unknown;
   try {
-    data = JSON.parse(readFileSync(path, 'utf8'));
+    data = JSON.parse(text);
   } catch {
     throw new CommandProblem(`"${path}" is not JSON. Give a recording document.`);
   }
