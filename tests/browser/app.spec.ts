@@ -269,7 +269,7 @@ function turnedRecording(): string {
     for (const side of ['left', 'right']) {
       const [hip, knee] = [at(`${side}_hip`), at(`${side}_knee`)];
       const seenPx = Math.hypot(seenX[hip]! - seenX[knee]!, yPx[hip]! - yPx[knee]!);
-      const asidePx = 0.75 * Math.sqrt(Math.max(0, thighPx ** 2 - seenPx ** 2));
+      const asidePx = 0.62 * Math.sqrt(Math.max(0, thighPx ** 2 - seenPx ** 2));
       for (const joint of ['knee', 'ankle', 'heel', 'foot_index']) xPx[at(`${side}_${joint}`)]! += asidePx;
     }
   }
