@@ -1,5 +1,5 @@
-import { keypointCount, keypointNames, type KeypointName } from '#core/keypoints/keypointNames';
-import { frameCount, type KeypointRow, type KeypointTrack } from '#core/keypoints/keypointTrack';
+import { keypointNames, type KeypointName } from '#core/keypoints/keypointNames';
+import { frameCount, frameRow, type KeypointTrack } from '#core/keypoints/keypointTrack';
 import { secondJoints } from '#core/looks/closerLook';
 import { measure } from '#core/measurement/measure';
 import { Problem } from '#core/problem';
@@ -158,7 +158,7 @@ export function fakeTracker(track: KeypointTrack, world: FakeWorld): CarefulTrac
       const frame = track.timesMs.indexOf(timeMs);
       await world.beforeAnswer(frame);
       world.framesEstimated++;
-      return rowOf(track, frame);
+      return frameRow(track, frame);
     },
     loadSecond: () => world.beforeSecond(),
     async lookCloser(picture, _scale, _timeMs, usual) {
@@ -181,12 +181,3 @@ const pointRange = (name: KeypointName): [number, number] => {
   const from = keypointNames.indexOf(name) * 3;
   return [from, from + 3];
 };
-
-export function rowOf(track: KeypointTrack, frame: number): KeypointRow {
-  const row = new Float32Array(keypointCount * 3);
-  for (let point = 0; point < keypointCount; point++) {
-    const at = frame * keypointCount + point;
-    row.set([track.xPx[at]!, track.yPx[at]!, track.score[at]!], point * 3);
-  }
-  return row;
-}

@@ -3,7 +3,7 @@ import { limitEnds, type LimitEnd } from '../measures/limitEnd';
 import type { EndLimits } from '../protocol/limits';
 import { normalCdf } from '../statistics/normalCdf';
 import { requireFinite } from '../statistics/requireFinite';
-import { countQuantile } from './countQuantile';
+import { countQuantile, rounding } from './countQuantile';
 import { sharedErrors, type Turn } from './sharedErrors';
 
 /** A repetition's extremes, each named after the limit that it is held against; one that is not known is left out. */
@@ -34,9 +34,6 @@ export interface CountInLine {
 
 /** What is left out on either side of `low` to `high`. */
 const tail = 0.05;
-
-/** Counts of which the chances differ by less than this are equally likely. */
-const rounding = 1e-9;
 
 /**
  * How many repetitions of a set were in line, as the distribution of their number. Most of the error is shared by the

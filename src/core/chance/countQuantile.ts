@@ -1,5 +1,5 @@
 /** Chances that differ by less than this differ by rounding alone. */
-const rounding = 1e-9;
+export const rounding = 1e-9;
 
 /**
  * The smallest count that is not exceeded with at least this chance.

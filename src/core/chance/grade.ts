@@ -1,18 +1,18 @@
 export const grades = ['out', 'probably-out', 'cant-tell', 'probably-in', 'in'] as const;
-/** What is told of a repetition, from surely beyond a limit to surely in line. */
+/** What can be said of a repetition, from surely beyond a limit to surely in line. */
 export type Grade = (typeof grades)[number];
 
 export const surenesses = [0.8, 0.9, 0.95] as const;
-/** How sure it has to be before a repetition is told to be on one side of its limits. */
+/** How sure it has to be before a repetition is said to be on one side of its limits. */
 export type Sureness = (typeof surenesses)[number];
 
-/** From this chance on a side is told without 'probably': a quarter of the doubt that the sureness allows is left. */
+/** From this chance on a side is named without 'probably': a quarter of the doubt that the sureness allows is left. */
 const firmFrom: Record<Sureness, number> = { 0.8: 0.95, 0.9: 0.975, 0.95: 0.9875 };
 
 /**
- * What is told of a repetition.
+ * What can be said of a repetition.
  *
- * A side is told only where its chance reaches the sureness; where neither side does, the grade is 'can't tell'. So a
+ * A side is named only where its chance reaches the sureness; where neither side does, the grade is 'can't tell'. So a
  * repetition that is 'probably' on one side is decided too: the word says that more doubt is left than in a firm grade,
  * never that it is less sure than was asked for.
  *
@@ -31,7 +31,7 @@ export function gradeOf(chanceInLine: number, sureness: Sureness): Grade {
 }
 
 /**
- * The side that a grade tells; null where it tells none, which alone is undecided. A decided grade is right where the
+ * The side that a grade names; null where it names none, which alone is undecided. A decided grade is right where the
  * truth lies on its side.
  */
 export function sideOf(grade: Grade): 'in' | 'out' | null {

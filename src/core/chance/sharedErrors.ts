@@ -1,4 +1,5 @@
 import { pairs, range } from 'd3-array';
+import { normalDensity } from '../statistics/normalCdf';
 
 /** A shared error at which a repetition turns from in line to beyond a limit, and how gradually it does. */
 export interface Turn {
@@ -52,7 +53,7 @@ export function sharedErrors(sd: number, turns: readonly Turn[]): SharedError[] 
     return points.flatMap(([at, share]) =>
       [-at, at].map((place) => {
         const z = middle + half * place;
-        return { error: sd * z, weight: (half * share * Math.exp((-z * z) / 2)) / Math.sqrt(2 * Math.PI) };
+        return { error: sd * z, weight: half * share * normalDensity(z) };
       }),
     );
   });

@@ -7,7 +7,10 @@ export function otherSidePoint(name: KeypointName): KeypointName {
   return swapped as KeypointName;
 }
 
-const swaps = keypointNames.map((name) => keypointNames.indexOf(otherSidePoint(name)));
+/** The place of each point's counterpart among the points. */
+export const otherSidePlaces: readonly number[] = keypointNames.map((name) =>
+  keypointNames.indexOf(otherSidePoint(name)),
+);
 
 /**
  * What the network would have seen in the picture turned left for right: positions are mirrored, and left and
@@ -18,7 +21,7 @@ export function mirrorTrack(track: KeypointTrack): KeypointTrack {
   const [xPx, yPx, score] = [new Float32Array(size), new Float32Array(size), new Float32Array(size)];
   for (let at = 0; at < size; at++) {
     const point = at % keypointCount;
-    const from = at - point + swaps[point]!;
+    const from = at - point + otherSidePlaces[point]!;
     const isSeen = track.score[from]! > 0;
     xPx[at] = isSeen ? track.widthPx - track.xPx[from]! : track.xPx[from]!;
     yPx[at] = track.yPx[from]!;

@@ -16,10 +16,19 @@ export interface KeypointTrack {
   readonly yPx: Float32Array;
   /** The network's own confidence, 0 to 1; 0 in a frame without a person. */
   readonly score: Float32Array;
-  /** Up to here frames were looked at more closely, ms; left out where none was. */
-  readonly closerUntilMs?: number;
+  /** Which frames a second network saw as well; left out where none was looked at more closely. */
+  readonly closer?: CloserExtent;
   /** Whether the points are the joints themselves, as from motion capture, and not a network's marks. */
   readonly isExact?: boolean;
+}
+
+/** Which part of a track was looked at more closely. */
+export interface CloserExtent {
+  network: 'MoveNet Thunder';
+  /** How many frames. */
+  frames: number;
+  /** Time of the last of them, ms; what came later was seen once only. */
+  untilMs: number;
 }
 
 /** Number of frames in a track. */
@@ -29,6 +38,28 @@ export function frameCount(track: KeypointTrack): number {
 
 /** A frame's points as the tracker returns them: x, y (px) and score of 33 points, interleaved; length 99. */
 export type KeypointRow = Float32Array;
+
+/** One frame of a track as a row. */
+export function frameRow({ xPx, yPx, score }: KeypointTrack, frame: number): KeypointRow {
+  const row = new Float32Array(keypointCount * 3);
+  for (let point = 0; point < keypointCount; point++) {
+    const at = frame * keypointCount + point;
+    row.set([xPx[at]!, yPx[at]!, score[at]!], point * 3);
+  }
+  return row;
+}
+
+/** Some frames of a track, from one up to but not including another; shares the track's memory. */
+export function trackPart(track: KeypointTrack, from: number, to = frameCount(track)): KeypointTrack {
+  const points = (values: Float32Array) => values.subarray(from * keypointCount, to * keypointCount);
+  return {
+    ...track,
+    timesMs: track.timesMs.subarray(from, to),
+    xPx: points(track.xPx),
+    yPx: points(track.yPx),
+    score: points(track.score),
+  };
+}
 
 /** What the tracker saw in one frame; null where no person was found. */
 export interface TimedRow {

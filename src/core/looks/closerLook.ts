@@ -23,19 +23,3 @@ export interface CloserFrame {
   second: SecondRow;
   secondMirrored: SecondRow;
 }
-
-/** Which part of a recording was looked at more closely. */
-export interface CloserExtent {
-  network: 'MoveNet Thunder';
-  /** How many frames. */
-  frames: number;
-  /** Time of the last of them, ms; what came later was seen once only. */
-  untilMs: number;
-}
-
-/** @returns null where no frame was looked at again */
-export function closerExtent(looks: readonly CloserFrame[], timesMs: Float64Array): CloserExtent | null {
-  const last = looks.at(-1);
-  if (last === undefined) return null;
-  return { network: 'MoveNet Thunder', frames: looks.length, untilMs: timesMs[last.frame]! };
-}

@@ -7,7 +7,7 @@ import { secondJoints, type CloserFrame } from './closerLook';
 
 /** A look that puts a joint farther from the usual one than this share of a shank has mistaken it for another. */
 const farthestShare = 0.25;
-/** How much the second network counts beside the first; the two pull a knee opposite ways (docs/models.md). */
+/** How much the second network counts beside the first; the two pull a knee in opposite directions (docs/models.md). */
 export const secondWeight = 0.6;
 
 /** Feet are read from both passes of the first network; the second does not know them. */
@@ -34,8 +34,16 @@ export function combineLooks(
 ): KeypointTrack {
   const shankPx = longestShankPx(track);
   if (closer.length === 0 || shankPx === null) return track;
-  const closerUntilMs = track.timesMs[closer.at(-1)!.frame]!;
-  const combined = { ...track, xPx: track.xPx.slice(), yPx: track.yPx.slice(), closerUntilMs };
+  const combined: KeypointTrack = {
+    ...track,
+    xPx: track.xPx.slice(),
+    yPx: track.yPx.slice(),
+    closer: {
+      network: 'MoveNet Thunder',
+      frames: closer.length,
+      untilMs: track.timesMs[closer.at(-1)!.frame]!,
+    },
+  };
   const farthestPx = farthestShare * shankPx;
   for (const name of [...secondJoints, ...footPoints]) {
     const point = keypointNames.indexOf(name);

@@ -1,6 +1,5 @@
 import { findTask } from '../exercises/exercises';
-import { keypointCount } from '../keypoints/keypointNames';
-import type { KeypointTrack } from '../keypoints/keypointTrack';
+import { trackPart, type KeypointTrack } from '../keypoints/keypointTrack';
 import { otherSide, sides } from '../protocol/side';
 import type { FootPath } from '../segmentation/findRepetitions';
 import { medianOf } from '../signal/quantileOf';
@@ -51,7 +50,7 @@ export function easyBends(track: KeypointTrack, setup: Setup): EasyBends | null 
   if (moved < 0) return null;
   const movedMs = points.timesMs[moved]!;
   if (movedMs - points.timesMs[0]! < leastMs) return null;
-  const found = viewFromBends(upTo(track, movedMs));
+  const found = viewFromBends(trackPart(track, 0, track.timesMs.filter((timeMs) => timeMs < movedMs).length));
   return found.view === null ? null : { view: found.view, endMs: found.endMs };
 }
 
@@ -62,17 +61,4 @@ interface Place {
 
 function placeAt({ x, y }: FootPath, until: number): Place {
   return { x: medianOf(x.subarray(0, until))!, y: medianOf(y.subarray(0, until))! };
-}
-
-/** The frames before a time. */
-function upTo(track: KeypointTrack, untilMs: number): KeypointTrack {
-  const frames = track.timesMs.filter((timeMs) => timeMs < untilMs).length;
-  const points = frames * keypointCount;
-  return {
-    ...track,
-    timesMs: track.timesMs.subarray(0, frames),
-    xPx: track.xPx.subarray(0, points),
-    yPx: track.yPx.subarray(0, points),
-    score: track.score.subarray(0, points),
-  };
 }

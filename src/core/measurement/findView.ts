@@ -9,7 +9,7 @@ import { seeView, type View } from './seeView';
 import type { SmoothPoints } from './smoothPoints';
 import { viewedLeg } from './viewedLeg';
 
-/** What the view is found from, besides the points. */
+/** What the view is estimated from, apart from the points. */
 export interface ViewFacts {
   size: PictureSize;
   focalPx: number;
@@ -27,7 +27,7 @@ export interface ViewFacts {
 }
 
 /** Yaw and hips depend on each other; after this many rounds neither moves any more. */
-export const hipRounds = 4;
+const hipRounds = 4;
 
 /**
  * How the body is turned from the camera, and where its hip joints are behind their marks: each is needed for
@@ -37,19 +37,31 @@ export const hipRounds = 4;
  * @returns  points with hips at their joints, and the view; null where the working leg was never seen in full
  */
 export function findView(marks: SmoothPoints, facts: ViewFacts): { points: SmoothPoints; view: View | null } {
-  const { size, focalPx, task, side, roll, moments, standing, bends, isExact = false } = facts;
+  const { size, focalPx, task, side, roll, moments, standing, bends, isExact } = facts;
   const look = (points: SmoothPoints): View | null => {
     const leg = (whose: Side) => viewedLeg(points, whose, size, focalPx, standing);
     const working = leg(side);
     if (working === null) return null;
     return seeView(working, leg(otherSide(side)), task, side, focalPx, roll, moments, bends);
   };
-  let points = marks;
-  let view = look(marks);
-  for (let round = 1; round < hipRounds && view !== null && !isExact; round++) {
-    const { yaw, working } = view;
-    points = hipsAtJoint(marks, size, { yawDeg: yaw.yawDeg, focalPx, shankPx: working.segments.shank });
-    view = look(points);
+  return settleHips(marks, { size, focalPx, isExact }, (points) => ({ points, view: look(points) }));
+}
+
+/**
+ * Looks at the points again and again, each time with the hips where the view before puts them.
+ *
+ * @param look  what is seen with the hips at some place; the first time at their marks
+ * @returns  what was seen last
+ */
+export function settleHips<Seen extends { view: View | null }>(
+  marks: SmoothPoints,
+  { size, focalPx, isExact = false }: Pick<ViewFacts, 'size' | 'focalPx' | 'isExact'>,
+  look: (points: SmoothPoints) => Seen,
+): Seen {
+  let seen = look(marks);
+  for (let round = 1; round < hipRounds && seen.view !== null && !isExact; round++) {
+    const { yaw, working } = seen.view;
+    seen = look(hipsAtJoint(marks, size, { yawDeg: yaw.yawDeg, focalPx, shankPx: working.segments.shank }));
   }
-  return { points, view };
+  return seen;
 }

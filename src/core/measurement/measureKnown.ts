@@ -69,7 +69,7 @@ export function measureKnown(
     isExact: track.isExact,
   });
   const lengthPx = view === null ? null : legLengthPx(view.working);
-  const body = view === null ? null : seeBody(points, view, setup.side, track.closerUntilMs);
+  const body = view === null ? null : seeBody(points, view, setup.side, track.closer?.untilMs);
   const unseen = unseenSeries(points, setup.side);
   const series = mapMeasures((_, measured) => (body === null ? unseen : measured.series(body)));
   const signals = {

@@ -16,5 +16,10 @@ export function normalCdf(z: number): number {
     term *= (z * z) / odd;
     sum += term;
   }
-  return 0.5 + (Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI)) * sum;
+  return 0.5 + normalDensity(z) * sum;
+}
+
+/** Density of the standard normal distribution at z. */
+export function normalDensity(z: number): number {
+  return Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
 }

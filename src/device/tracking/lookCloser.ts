@@ -1,5 +1,4 @@
-import { keypointCount } from '#core/keypoints/keypointNames';
-import type { KeypointRow, KeypointTrack } from '#core/keypoints/keypointTrack';
+import { frameRow, type KeypointTrack } from '#core/keypoints/keypointTrack';
 import { hasPerson } from '#core/keypoints/observedPoint';
 import { chooseFrames, closerRatesHz, loadedStretches } from '#core/looks/chooseFrames';
 import type { CloserFrame } from '#core/looks/closerLook';
@@ -53,7 +52,7 @@ export async function lookCloser(
     const frame = placeOf.get(msKey(timeMs))!;
     const isAlone = timeMs - lastMs > longestStepMs;
     lastMs = timeMs;
-    const look = await tracker.lookCloser(picture, scale, timeMs, usualRow(track, frame), isAlone);
+    const look = await tracker.lookCloser(picture, scale, timeMs, frameRow(track, frame), isAlone);
     signal?.throwIfAborted();
     framesDone++;
     if (look !== null) {
@@ -69,13 +68,4 @@ export async function lookCloser(
 /** Recording documents keep times to a thousandth of a millisecond. */
 function msKey(timeMs: number): number {
   return Math.round(timeMs * 1000);
-}
-
-function usualRow({ xPx, yPx, score }: KeypointTrack, frame: number): KeypointRow {
-  const row = new Float32Array(keypointCount * 3);
-  for (let point = 0; point < keypointCount; point++) {
-    const at = frame * keypointCount + point;
-    row.set([xPx[at]!, yPx[at]!, score[at]!], point * 3);
-  }
-  return row;
 }

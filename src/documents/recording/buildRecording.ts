@@ -1,7 +1,6 @@
 import type { Correction } from '#core/correction/correction';
 import { keypointNames } from '#core/keypoints/keypointNames';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
-import type { CloserExtent } from '#core/looks/closerLook';
 import { curveReason, curveValue, type Curve } from '#core/measurement/curve';
 import type { Measurement, Setup } from '#core/measurement/measurement';
 import { mapSavedCurves } from '#core/measures/measures';
@@ -21,8 +20,6 @@ export interface RecordingParts {
   track: KeypointTrack;
   /** With corrections, where there are any. */
   measurement: Measurement;
-  /** The frames of the track that were looked at more closely; null or left out where none was. */
-  closer?: CloserExtent | null | undefined;
   corrections?: readonly Correction[] | undefined;
   /** As it was before any correction; the measurement's own where there is none. */
   setup?: Setup;
@@ -41,7 +38,6 @@ export function buildRecording({
   model,
   track,
   measurement,
-  closer = null,
   corrections = [],
   setup = measurement.setup,
   excluded = [],
@@ -63,7 +59,7 @@ export function buildRecording({
       xPx: rounded(track.xPx, 2),
       yPx: rounded(track.yPx, 2),
       score: rounded(track.score, 3),
-      ...(closer === null ? {} : { closer }),
+      ...(track.closer === undefined ? {} : { closer: track.closer }),
     },
     ...(corrections.length > 0 ? { corrections: [...corrections] } : {}),
     derived: deriveRecording(measurement, limits, excluded),

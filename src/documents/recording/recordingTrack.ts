@@ -13,6 +13,6 @@ export function recordingTrack({
     xPx: Float32Array.from(observed.xPx),
     yPx: Float32Array.from(observed.yPx),
     score: Float32Array.from(observed.score),
-    ...(observed.closer === undefined ? {} : { closerUntilMs: observed.closer.untilMs }),
+    ...(observed.closer === undefined ? {} : { closer: observed.closer }),
   };
 }

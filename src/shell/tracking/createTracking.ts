@@ -1,4 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import { defaultPoseModel, type PoseModel } from '#core/keypoints/poseModel';
 import type { TimedSetup } from '#core/measurement/measureSet';
 import { isProblem } from '#core/problem';
@@ -7,7 +8,6 @@ import type { CloserProgress } from '#device/tracking/lookCloser';
 import type { TrackingProgress } from '#device/tracking/trackVideo';
 import type { DeviceState } from './deviceState';
 import type { LookOptions } from './lookAtRecording';
-import type { CloserSeen } from './seeCloser';
 import type { ShownRecording } from './shownRecording';
 import { createTrackerKeeper } from './trackerKeeper';
 import type { TrackFileOptions, TrackingTools } from './trackFile';
@@ -52,7 +52,7 @@ export interface Tracking {
   lookCloser(
     recording: ShownRecording,
     options: Pick<LookOptions, 'onSeen'> & { signal?: AbortSignal },
-  ): Promise<CloserSeen | null>;
+  ): Promise<KeypointTrack | null>;
   cancel(): void;
   /** Receives every picture while a video is tracked; returns a function that stops this. */
   watchPictures(watcher: PictureWatcher): () => void;

@@ -1,7 +1,8 @@
+import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import type { CloserFrame } from '#core/looks/closerLook';
+import { combineLooks } from '#core/looks/combineLooks';
 import type { OpenFrameSource } from '#device/frames/frameSource';
 import { lookCloser, type CloserProgress } from '#device/tracking/lookCloser';
-import { seenSoFar, type CloserSeen } from './seeCloser';
 import type { ShownRecording } from './shownRecording';
 import type { TrackerKeeper } from './trackerKeeper';
 
@@ -9,7 +10,7 @@ export interface LookOptions {
   signal: AbortSignal;
   onProgress: (progress: CloserProgress) => void;
   /** Called with all that was seen so far whenever another repetition is finished. */
-  onSeen: (seen: CloserSeen) => void;
+  onSeen: (observed: KeypointTrack) => void;
 }
 
 /**
@@ -22,7 +23,7 @@ export async function lookAtRecording(
   { video, observed, measurement, model }: ShownRecording,
   { openFrameSource, keeper }: { openFrameSource: OpenFrameSource; keeper: Pick<TrackerKeeper, 'ready'> },
   { signal, onProgress, onSeen }: LookOptions,
-): Promise<CloserSeen> {
+): Promise<KeypointTrack> {
   if (video === null) throw new RangeError('A closer look needs the video.');
   const source = await openFrameSource(video);
   try {
@@ -34,10 +35,10 @@ export async function lookAtRecording(
       looks.push(look);
       if (endsMs[0] === undefined || observed.timesMs[look.frame]! <= endsMs[0]) return;
       endsMs.shift();
-      onSeen(seenSoFar(observed, looks));
+      onSeen(combineLooks(observed, looks));
     };
     const all = await lookCloser(source, tracker, observed, measurement, { signal, onProgress, onFrame });
-    return seenSoFar(observed, all);
+    return combineLooks(observed, all);
   } finally {
     source.close();
   }

@@ -9,7 +9,7 @@ import type { CloserProgress } from '#device/tracking/lookCloser';
 import { trackVideo, type TrackingProgress } from '#device/tracking/trackVideo';
 import { buildRecording } from '#documents/recording/buildRecording';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
-import { seeCloser, type CloserSeen } from './seeCloser';
+import { seeCloser } from './seeCloser';
 import { recordingFacts } from './shownRecording';
 
 /** How far measuring again has come; closer is null until the usual look is over. */
@@ -45,10 +45,10 @@ export async function measureFromVideo(
       signal,
       onProgress: (progress) => onProgress({ ...(tracking = progress), closer: null }),
     });
-    const found = await repository.recordings.find(id);
+    const found = await repository.recordings.findHead(id);
     const seen =
       found === null
-        ? { track: usual, closer: null }
+        ? usual
         : await seeCloser(source, tracker, usual, found.recording, {
             signal,
             onProgress: (closer) => {
@@ -98,7 +98,7 @@ function tracked(
   { id, createdAt, note, limits, setup, corrections = [], review }: RecordingDocument,
   { facts }: FrameSource,
   model: TrackingModel,
-  { track, closer }: CloserSeen,
+  track: KeypointTrack,
 ): RecordingDocument {
   const { measurement, excluded } = measureCorrected(track, setup, corrections);
   return buildRecording({
@@ -113,7 +113,6 @@ function tracked(
     video: recordingFacts(facts),
     model,
     track,
-    closer,
     measurement,
   });
 }

@@ -2,7 +2,6 @@ import type { Correction } from '#core/correction/correction';
 import { measureCorrected, type CorrectedMeasurement } from '#core/correction/measureCorrected';
 import { frameCount, type KeypointTrack } from '#core/keypoints/keypointTrack';
 import type { PoseDevice, PoseModel } from '#core/keypoints/poseModel';
-import type { CloserExtent } from '#core/looks/closerLook';
 import type { Measurement } from '#core/measurement/measurement';
 import type { TimedSetup } from '#core/measurement/measureSet';
 import type { Limits } from '#core/protocol/limits';
@@ -11,7 +10,6 @@ import type { VideoFacts } from '#device/frames/frameSource';
 import { shortfallSentence } from '#device/frames/shortfallSentence';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { recordingTrack } from '#documents/recording/recordingTrack';
-import type { CloserSeen } from './seeCloser';
 
 export type RecordingOrigin = 'example' | 'video' | 'session';
 
@@ -30,8 +28,6 @@ export interface ShownRecording extends Readonly<CorrectedMeasurement> {
   readonly note: string;
   /** The sentence to show when the file gave fewer frames than it announced; null where it gave all. */
   readonly shortfall: string | null;
-  /** Which frames were looked at more closely; null where none was. */
-  readonly closer: CloserExtent | null;
   /** The joints as they were seen; `track` is what was measured, with corrections. */
   readonly observed: KeypointTrack;
   /** Task and leg before any correction. */
@@ -58,7 +54,6 @@ export function trackedRecording(
     model: { name: 'BlazePose', size, weights, backend: device.backend },
     note,
     shortfall: shortfallSentence(facts, frameCount(observed)),
-    closer: null,
     observed,
     setup,
     ...measureCorrected(observed, setup, parts.corrections),
@@ -80,7 +75,6 @@ export function recordingRecording(
     model: document.observed.model,
     note: document.note,
     shortfall: null,
-    closer: document.observed.closer ?? null,
     observed,
     setup,
     ...measureCorrected(observed, setup, corrections),
@@ -99,10 +93,10 @@ export function measuredAgain(
 /** The same recording with its joints as more looks see them. */
 export function seenCloser(
   recording: ShownRecording,
-  { track: observed, closer }: CloserSeen,
+  observed: KeypointTrack,
   corrections: readonly Correction[],
 ): ShownRecording {
-  return { ...recording, observed, closer, ...measureCorrected(observed, recording.setup, corrections) };
+  return { ...recording, observed, ...measureCorrected(observed, recording.setup, corrections) };
 }
 
 /** One judgement per repetition, in their order. */

@@ -1,5 +1,4 @@
 import { countInLine } from '#core/chance/countInLine';
-import { checkFile } from './tools/checkInput';
 import { CommandProblem } from './tools/commandProblem';
 import { readArguments } from './tools/readArguments';
 import { readSet } from './tools/readSet';
@@ -14,7 +13,6 @@ await runCommand(async () => {
   if (path === undefined) throw new CommandProblem(`The file is missing. ${usage}`);
   if (more.length > 0)
     throw new CommandProblem(`One file at a time, please; "${more[0]}" is too much. ${usage}`);
-  checkFile(path);
   const { repetitions, limits, errors } = readSet(path);
   const { expected, low, high, mode, chancesInLine } = countInLine(repetitions, limits, errors);
   console.log(JSON.stringify({ expected, low, high, mode, chancesInLine }));

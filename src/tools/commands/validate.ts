@@ -15,6 +15,7 @@ import { createProgressLine } from './tools/createProgressLine';
 import { openHeadless, type Headless } from './tools/openHeadless';
 import { readArguments } from './tools/readArguments';
 import { readChoice } from './tools/readChoice';
+import { readJson } from './tools/readJson';
 import { readObserved } from './tools/readObserved';
 import { readText } from './tools/readText';
 import { remeasureRecording } from './tools/remeasureRecording';
@@ -171,7 +172,7 @@ function trackedBefore(folder: string, model: PoseModel, look: LookName): TrackC
         look === 'closer'
           ? withCloserLook(
               recording,
-              JSON.parse(readText(join(folder, keptName(clip, model, 'looks')))) as PlainLook[],
+              readJson(join(folder, keptName(clip, model, 'looks')), 'what --keep wrote') as PlainLook[],
             )
           : remeasureRecording(recording),
       framesPerSecond: null,

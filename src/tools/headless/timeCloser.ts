@@ -1,11 +1,10 @@
-import { frameCount } from '#core/keypoints/keypointTrack';
+import { frameCount, type KeypointTrack } from '#core/keypoints/keypointTrack';
 import { measure } from '#core/measurement/measure';
 import { openFrameSource } from '#device/frames/openFrameSource';
 import type { WorkerPoseTracker } from '#device/pose/createPoseTracker';
 import { poseWeights } from '#device/pose/poseWeights';
 import { trackVideo } from '#device/tracking/trackVideo';
 import { createTracking, type Tracking } from '#shell/tracking/createTracking';
-import type { CloserSeen } from '#shell/tracking/seeCloser';
 import { seenCloser } from '#shell/tracking/shownRecording';
 import type { CloserRequest, CloserTimes } from './headlessPage';
 import { withSource } from './withSource';
@@ -58,10 +57,10 @@ async function timeReview(file: File, tracking: Tracking) {
   const firstMs = performance.now() - openedMs;
   if (first === null) throw new Error('Tracking was cancelled.');
   // Measured again after every repetition, as a review does.
-  const onSeen = (soFar: CloserSeen) => void seenCloser(first, soFar, []);
+  const onSeen = (soFar: KeypointTrack) => void seenCloser(first, soFar, []);
   const seen = await tracking.lookCloser(first, { onSeen });
   if (seen === null) throw new Error('The closer look was cancelled.');
-  const { observed, closer } = seenCloser(first, seen, []);
+  const { observed } = seenCloser(first, seen, []);
   const wholeMs = performance.now() - openedMs;
-  return { frames: frameCount(observed), looked: closer?.frames ?? 0, firstMs, wholeMs };
+  return { frames: frameCount(observed), looked: observed.closer?.frames ?? 0, firstMs, wholeMs };
 }

@@ -1,9 +1,9 @@
 import * as poseDetection from '@tensorflow-models/pose-detection';
 import * as tf from '@tensorflow/tfjs';
 import { expose, transfer } from 'comlink';
-import { otherSidePoint } from '#core/correction/mirrorTrack';
+import { otherSidePlaces } from '#core/correction/mirrorTrack';
 import { createQueue } from '#core/createQueue';
-import { keypointCount, keypointNames } from '#core/keypoints/keypointNames';
+import { keypointCount } from '#core/keypoints/keypointNames';
 import type { KeypointRow } from '#core/keypoints/keypointTrack';
 import type { PoseDevice, PoseModel } from '#core/keypoints/poseModel';
 import type { CloserFrame } from '#core/looks/closerLook';
@@ -70,7 +70,7 @@ const worker = {
    *
    * @param picture  closed afterwards
    * @param usual  what estimate() found in the same picture
-   * @param isAlone  where the picture before was of another moment, so that the person is searched for anew
+   * @param isAlone  where the picture before was of another moment, so that the person is searched for again
    * @returns null where the second network has nothing to go by
    */
   lookCloser(
@@ -91,14 +91,11 @@ const worker = {
         }
         const found = await estimateRow(mirrorImage, scale, timeMs);
         const network = await second;
-        const upright = network.look(picture, scale, usual, false);
-        const turned = network.look(picture, scale, usual, true);
-        if (upright === null || turned === null) return null;
-        const widthPx = picture.width * scale;
+        const looks = network.look(picture, scale, usual);
+        if (looks === null) return null;
         return {
-          mirrored: found === null ? null : mirroredBack(found, widthPx),
-          second: upright,
-          secondMirrored: turned,
+          mirrored: found === null ? null : mirroredBack(found, picture.width * scale),
+          ...looks,
         };
       } finally {
         picture.close();
@@ -156,11 +153,9 @@ function mirrored(picture: ImageBitmap): ImageBitmap {
 /** Points of the mirror image, as points of the picture itself. */
 function mirroredBack(row: KeypointRow, widthPx: number): KeypointRow {
   const back = new Float32Array(row.length);
-  keypointNames.forEach((name, point) => {
-    const from = keypointNames.indexOf(otherSidePoint(name));
-    back[point * 3] = widthPx - row[from * 3]!;
-    back[point * 3 + 1] = row[from * 3 + 1]!;
-    back[point * 3 + 2] = row[from * 3 + 2]!;
+  otherSidePlaces.forEach((from, point) => {
+    const [x, y, score] = row.subarray(from * 3, from * 3 + 3) as unknown as [number, number, number];
+    back.set([widthPx - x, y, score], point * 3);
   });
   return back;
 }

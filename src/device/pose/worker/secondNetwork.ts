@@ -2,7 +2,7 @@ import * as tf from '@tensorflow/tfjs';
 import { keypointCount, keypointNames } from '#core/keypoints/keypointNames';
 import type { KeypointRow } from '#core/keypoints/keypointTrack';
 import { leastScore } from '#core/keypoints/observedPoint';
-import { secondJoints, type SecondRow } from '#core/looks/closerLook';
+import { secondJoints, type CloserFrame, type SecondRow } from '#core/looks/closerLook';
 
 /** Side of the network's picture, px. */
 const inputPx = 256;
@@ -21,11 +21,17 @@ interface Region {
 /** MoveNet Thunder: finds the 17 points of one person in a square. */
 export interface SecondNetwork {
   /**
+   * Looks at a picture and at its mirror image.
+   *
    * @param usual  the first network's points, px of the displayed video
    * @param scale  px of the displayed video for one px of the picture
    * @returns  px of the displayed video; null where the first network did not see both hips
    */
-  look(picture: ImageBitmap, scale: number, usual: KeypointRow, isMirrored: boolean): SecondRow | null;
+  look(
+    picture: ImageBitmap,
+    scale: number,
+    usual: KeypointRow,
+  ): Pick<CloserFrame, 'second' | 'secondMirrored'> | null;
 }
 
 /** @throws Error  where the network's files can't be loaded */
@@ -44,25 +50,32 @@ export async function loadSecondNetwork(assetsUrl: string): Promise<SecondNetwor
     return context.getImageData(0, 0, inputPx, inputPx);
   };
 
+  const lookAt = (picture: ImageBitmap, scale: number, region: Region, isMirrored: boolean): SecondRow => {
+    const pixels = cut(picture, region, isMirrored);
+    const found = tf.tidy(() => {
+      const input = tf.expandDims(tf.browser.fromPixels(pixels), 0);
+      return (model.execute(input) as tf.Tensor).dataSync();
+    });
+    const row = new Float32Array(secondJoints.length * 3);
+    secondJoints.forEach((_, joint) => {
+      // The other side's joint in the mirror image; sides alternate, left first.
+      const from = (firstJoint + (isMirrored ? joint ^ 1 : joint)) * 3;
+      const [y, x, score] = [found[from]!, found[from + 1]!, found[from + 2]!];
+      row[joint * 3] = scale * (region.left + (isMirrored ? 1 - x : x) * region.side);
+      row[joint * 3 + 1] = scale * (region.top + y * region.side);
+      row[joint * 3 + 2] = score;
+    });
+    return row;
+  };
+
   return {
-    look(picture, scale, usual, isMirrored) {
+    look(picture, scale, usual) {
       const region = regionOf(usual, scale);
       if (region === null) return null;
-      const pixels = cut(picture, region, isMirrored);
-      const found = tf.tidy(() => {
-        const input = tf.expandDims(tf.browser.fromPixels(pixels), 0);
-        return (model.execute(input) as tf.Tensor).dataSync();
-      });
-      const row = new Float32Array(secondJoints.length * 3);
-      secondJoints.forEach((_, joint) => {
-        // The other side's joint in the mirror image; sides alternate, left first.
-        const from = (firstJoint + (isMirrored ? joint ^ 1 : joint)) * 3;
-        const [y, x, score] = [found[from]!, found[from + 1]!, found[from + 2]!];
-        row[joint * 3] = scale * (region.left + (isMirrored ? 1 - x : x) * region.side);
-        row[joint * 3 + 1] = scale * (region.top + y * region.side);
-        row[joint * 3 + 2] = score;
-      });
-      return row;
+      return {
+        second: lookAt(picture, scale, region, false),
+        secondMirrored: lookAt(picture, scale, region, true),
+      };
     },
   };
 }

@@ -1,5 +1,4 @@
-import { keypointCount } from '#core/keypoints/keypointNames';
-import type { KeypointTrack } from '#core/keypoints/keypointTrack';
+import { trackPart, type KeypointTrack } from '#core/keypoints/keypointTrack';
 
 /** The frames of the last given milliseconds; shares the track's memory. */
 export function lastPart(track: KeypointTrack, spanMs: number): KeypointTrack {
@@ -8,11 +7,5 @@ export function lastPart(track: KeypointTrack, spanMs: number): KeypointTrack {
     0,
     track.timesMs.findIndex((timeMs) => timeMs >= endMs - spanMs - 1e-6),
   );
-  return {
-    ...track,
-    timesMs: track.timesMs.subarray(from),
-    xPx: track.xPx.subarray(from * keypointCount),
-    yPx: track.yPx.subarray(from * keypointCount),
-    score: track.score.subarray(from * keypointCount),
-  };
+  return trackPart(track, from);
 }

@@ -4,8 +4,7 @@ import { distancePx } from '#core/geometry/point';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import { unseenRoll } from '#core/measurement/cameraRoll';
 import type { MissingReason } from '#core/measurement/curve';
-import { hipRounds } from '#core/measurement/findView';
-import { hipsAtJoint } from '#core/measurement/hipsAtJoint';
+import { settleHips } from '#core/measurement/findView';
 import type { Setup } from '#core/measurement/measurement';
 import { summarise } from '#core/measurement/measureRepetition';
 import { restMoments } from '#core/measurement/restMoments';
@@ -88,14 +87,12 @@ export function sightOf(track: KeypointTrack, setup: Setup, facts: PlacingFacts)
     const view = working === null ? null : seeStill(working, legs, postures, setup, task, focalPx);
     return { points, legs, working, postures, view };
   };
-  let looked = look(marks);
-  // The hip joints are behind their marks, as far as the body is turned; the set is measured the same way.
-  for (let round = 1; round < hipRounds && looked.view !== null && track.isExact !== true; round++) {
-    const { yaw, working } = looked.view;
-    const hips = { yawDeg: yaw.yawDeg, focalPx, shankPx: working.segments.shank };
-    looked = look(hipsAtJoint(marks, track, hips));
-  }
-  const { points, legs, working, postures, view } = looked;
+  const { isExact } = track;
+  const { points, legs, working, postures, view } = settleHips(
+    marks,
+    { size: track, focalPx, isExact },
+    look,
+  );
   const extent = bodyExtent(track);
   const { curve } =
     view === null ? unseenSeries(points, setup.side) : kneeOffLine.series(seeBody(points, view, setup.side));

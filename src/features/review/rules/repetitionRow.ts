@@ -1,4 +1,4 @@
-import type { CloserExtent } from '#core/looks/closerLook';
+import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import type { Measurement } from '#core/measurement/measurement';
 import type { Extreme } from '#core/measurement/measureRange';
 import { mapMeasures, type MeasureId } from '#core/measures/measures';
@@ -33,22 +33,22 @@ export interface RowMarks {
   /** Why it does not count; null where it counts. */
   excluded: readonly (string | null)[];
   handMade: readonly boolean[];
-  /** Which frames were looked at more closely; null where none was. */
-  closer: CloserExtent | null;
+  /** The joints, and which of their frames were looked at more closely. */
+  observed: Pick<KeypointTrack, 'closer'>;
 }
 
 export function repetitionRows(
   measurement: Measurement,
   judgements: readonly Judgement[],
   limits: Limits,
-  { excluded, handMade, closer }: RowMarks,
+  { excluded, handMade, observed: { closer } }: RowMarks,
 ): RepetitionRow[] {
   const { repetitions, timesMs, rateHz, curves } = measurement;
   return repetitions.flatMap((repetition, index) => {
     const judgement = judgements[index];
     if (judgement === undefined) return [];
     const { loadedFrom, loadedTo, number, ranges } = repetition;
-    const isSeenOnce = closer !== null && timesMs[loadedTo]! > closer.untilMs;
+    const isSeenOnce = closer !== undefined && timesMs[loadedTo]! > closer.untilMs;
     const { extreme: worst, verdict: knee } = judgementOf(judgement, 'knee-angle');
     const { measured, within } = countWithin(repetition, curves['knee-angle'], limits['knee-angle']);
     return {

@@ -7,7 +7,7 @@ import type { ReviewState } from './reviewState';
 
 /** The reviewed recording as a document of its own, with the limits in force and what the review added. */
 export function exportRecording(
-  { note, videoFacts, model, observed, closer, measurement, setup, excluded }: ShownRecording,
+  { note, videoFacts, model, observed, measurement, setup, excluded }: ShownRecording,
   { limits, edits, entries }: Pick<ReviewState, 'limits' | 'edits' | 'entries'>,
   id: string,
   createdAt: Date,
@@ -20,7 +20,6 @@ export function exportRecording(
     video: videoFacts,
     model,
     track: observed,
-    closer,
     measurement,
     corrections: correctionsOf(edits),
     setup,

@@ -1,10 +1,10 @@
+import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import type { TimedSetup } from '#core/measurement/measureSet';
 import { parseRecording } from '#documents/recording/parseRecording';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { recordingHead } from '#documents/recording/recordingHead';
 import { emptyReview } from '#documents/recording/reviewSchema';
 import { explainProblem } from '#shell/explainProblem';
-import type { CloserSeen } from '#shell/tracking/seeCloser';
 import { recordingRecording, seenCloser, type ShownRecording } from '#shell/tracking/shownRecording';
 import { checkSameVideo } from './checkSameVideo';
 import type { KeptReview } from './keptReview';
@@ -97,7 +97,7 @@ export function opening({
     const mine = (look = new AbortController());
     const { signal } = mine;
     job.addEventListener('abort', () => mine.abort());
-    const firm = (seen: CloserSeen) => {
+    const firm = (seen: KeypointTrack) => {
       const { recording, edits } = get();
       if (recording === null || signal.aborted) return;
       showing.replace(seenCloser(recording, seen, correctionsOf(edits)));

@@ -3,7 +3,7 @@ import { bringUpRecording } from '#documents/recording/bringUpRecording';
 import { recordingSchema } from '#documents/recording/recordingDocument';
 import { isFields } from '#documents/schema/isFields';
 import { CommandProblem } from './commandProblem';
-import { readText } from './readText';
+import { readJson } from './readJson';
 import type { ObservedRecording } from './remeasureRecording';
 
 /** The observed part of a recording document; its derived part may be of any older version, since it is not read. */
@@ -12,13 +12,7 @@ const observedSchema = z.object({ id, createdAt, note, setup, limits, video, obs
 
 /** @throws CommandProblem  where the file holds nothing that can be measured again */
 export function readObserved(path: string): ObservedRecording {
-  const text = readText(path);
-  let data: unknown;
-  try {
-    data = JSON.parse(text);
-  } catch {
-    throw new CommandProblem(`"${path}" is not JSON. Give a recording document.`);
-  }
+  const data = readJson(path, 'a recording document');
   const result = observedSchema.safeParse(
     isFields(data) ? bringUpRecording(data, Number(data['version'])) : data,
   );

@@ -1,8 +1,8 @@
-import { readFileSync } from 'node:fs';
 import { z } from 'zod';
 import type { HeldExtremes, SetErrors } from '#core/chance/countInLine';
 import type { EndLimits } from '#core/protocol/limits';
 import { CommandProblem } from './commandProblem';
+import { readJson } from './readJson';
 
 const degrees = z.number().min(-360).max(360);
 const limit = z.number();
@@ -46,12 +46,7 @@ export interface ReadSet {
  * @throws CommandProblem  where the file does not hold a set
  */
 export function readSet(path: string): ReadSet {
-  let data: unknown;
-  try {
-    data = JSON.parse(readFileSync(path, 'utf8'));
-  } catch {
-    throw new CommandProblem(`"${path}" is not JSON. Give a file with the repetitions of a set.`);
-  }
+  const data = readJson(path, 'a file with the repetitions of a set');
   const result = setSchema.safeParse(data);
   if (!result.success) {
     const { path: place, message } = result.error.issues[0]!;

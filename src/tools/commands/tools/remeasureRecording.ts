@@ -14,7 +14,6 @@ export function remeasureRecording(before: ObservedRecording): RecordingDocument
     ...before,
     createdAt: new Date(before.createdAt),
     model: before.observed.model,
-    closer: before.observed.closer,
     track,
     measurement,
     excluded,

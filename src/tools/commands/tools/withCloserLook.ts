@@ -1,4 +1,4 @@
-import { closerExtent, type CloserFrame } from '#core/looks/closerLook';
+import type { CloserFrame } from '#core/looks/closerLook';
 import { combineLooks } from '#core/looks/combineLooks';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { recordingTrack } from '#documents/recording/recordingTrack';
@@ -7,14 +7,11 @@ import { remeasureRecording, type ObservedRecording } from './remeasureRecording
 
 /** Measures a recording again from its joints as several looks together see them. */
 export function withCloserLook(before: ObservedRecording, looks: readonly PlainLook[]): RecordingDocument {
-  const track = recordingTrack(before);
-  const closer = looks.map(typedLook);
-  const { xPx, yPx } = combineLooks(track, closer);
+  const { xPx, yPx, closer } = combineLooks(recordingTrack(before), looks.map(typedLook));
   const observed = { ...before.observed, xPx: Array.from(xPx), yPx: Array.from(yPx) };
-  const extent = closerExtent(closer, track.timesMs);
   return remeasureRecording({
     ...before,
-    observed: extent === null ? observed : { ...observed, closer: extent },
+    observed: closer === undefined ? observed : { ...observed, closer },
   });
 }
 

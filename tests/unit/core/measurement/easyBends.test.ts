@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { buildKeypointTrack, type KeypointTrack } from '#core/keypoints/keypointTrack';
+import { buildKeypointTrack, frameRow, type KeypointTrack } from '#core/keypoints/keypointTrack';
 import { easyBends } from '#core/measurement/easyBends';
 import { measure } from '#core/measurement/measure';
 import { filmPerson, type Scene } from '../../../support/syntheticPerson';
@@ -23,15 +23,8 @@ function together(first: KeypointTrack, second: KeypointTrack): KeypointTrack {
   return buildKeypointTrack(first.widthPx, first.heightPx, rows);
 }
 
-function rowsOf({ timesMs, xPx, yPx, score }: KeypointTrack) {
-  return Array.from(timesMs, (timeMs, frame) => {
-    const row = new Float32Array(99);
-    for (let point = 0; point < 33; point++) {
-      const at = frame * 33 + point;
-      row.set([xPx[at]!, yPx[at]!, score[at]!], point * 3);
-    }
-    return { timeMs, row };
-  });
+function rowsOf(track: KeypointTrack) {
+  return Array.from(track.timesMs, (timeMs, frame) => ({ timeMs, row: frameRow(track, frame) }));
 }
 
 describe('a recording that begins with two easy bends', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { taskIds, type TaskId } from '#core/exercises/exercises';
 import { keypointCount } from '#core/keypoints/keypointNames';
-import type { KeypointTrack } from '#core/keypoints/keypointTrack';
+import { frameRow, type KeypointTrack } from '#core/keypoints/keypointTrack';
 import { measure } from '#core/measurement/measure';
 import { defaultLimits } from '#core/protocol/limits';
 import { kneeDirection } from '#core/scoring/deciding';
@@ -15,13 +15,10 @@ const startMs = 41_000.5;
 /** A repetition is counted within so long after its true end: half of what a spoken count may lag. */
 const longestDelayMs = 250;
 
-function framesOf({ widthPx, heightPx, timesMs, xPx, yPx, score }: KeypointTrack): LiveFrame[] {
+function framesOf(track: KeypointTrack): LiveFrame[] {
+  const { widthPx, heightPx, timesMs } = track;
   return Array.from(timesMs, (timeMs, frame) => {
-    const row = new Float32Array(3 * keypointCount);
-    for (let point = 0; point < keypointCount; point++) {
-      const at = frame * keypointCount + point;
-      row.set([xPx[at]!, yPx[at]!, score[at]!], 3 * point);
-    }
+    const row = frameRow(track, frame);
     const isEmpty = row.every((value) => value === 0);
     return { timeMs: startMs + timeMs, row: isEmpty ? null : row, widthPx, heightPx };
   });

@@ -1,5 +1,5 @@
 import { vi } from 'vitest';
-import { buildKeypointTrack, type KeypointRow } from '#core/keypoints/keypointTrack';
+import { buildKeypointTrack, frameRow, type KeypointRow } from '#core/keypoints/keypointTrack';
 import { viewFromBends } from '#core/measurement/viewFromBends';
 import type { Camera } from '#device/camera/camera';
 import { CameraProblem } from '#device/camera/cameraProblem';
@@ -17,7 +17,7 @@ import { createHome } from '#features/home/store/createHome';
 import type { HomeAdapters } from '#features/home/store/homeAdapters';
 import { freshParts, partOf } from '#features/home/store/homeState';
 import { createReview } from '#features/review/store/createReview';
-import { facts, fakeAdapters, fakeSource, fakeTracker, film, rowOf } from '../../../../support/fakeAdapters';
+import { facts, fakeAdapters, fakeSource, fakeTracker, film } from '../../../../support/fakeAdapters';
 import { createTestDevice } from '../../../../support/openTestRepository';
 import { createSilentSound } from '../../../../support/silentSound';
 import { smallPlan } from '../../../../support/smallPlan';
@@ -38,7 +38,7 @@ const longFilm = buildKeypointTrack(
   film.track.heightPx,
   Array.from({ length: 900 }, (_, frame) => ({
     timeMs: frame * frameMs,
-    row: rowOf(film.track, Math.min(Math.max(0, frame - framesToGo), film.track.timesMs.length - 1)),
+    row: frameRow(film.track, Math.min(Math.max(0, frame - framesToGo), film.track.timesMs.length - 1)),
   })),
 );
 
@@ -235,7 +235,7 @@ export class FakeHome {
     if (this.isAway) return null;
     const filmMs = this.movesFromMs === null ? 0 : timeMs - this.movesFromMs;
     const next = film.track.timesMs.findIndex((at) => at >= filmMs);
-    return rowOf(film.track, next < 0 ? film.track.timesMs.length - 1 : next);
+    return frameRow(film.track, next < 0 ? film.track.timesMs.length - 1 : next);
   }
 
   record(

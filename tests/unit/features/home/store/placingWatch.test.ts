@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { frameCount } from '#core/keypoints/keypointTrack';
+import { frameCount, frameRow } from '#core/keypoints/keypointTrack';
 import type { Placing } from '#features/home/placing/placing';
 import { createPlacingWatch } from '#features/home/store/placingWatch';
-import { rowOf } from '../../../../support/fakeAdapters';
 import { filmStanding } from '../../../../support/filmStill';
 
 const { track } = filmStanding({ side: 'left', noisePx: 0.7 });
@@ -13,7 +12,7 @@ const facts = { isFurniturePlaced: true, brightness: { mean: 0.5, contrast: 0.2 
 function watch(watching: ReturnType<typeof createPlacingWatch>, fromMs: number): Placing[] {
   const { widthPx, heightPx, timesMs } = track;
   return Array.from({ length: frameCount(track) }, (_, frame) => frame).flatMap((frame) => {
-    const seen = { timeMs: fromMs + timesMs[frame]!, row: rowOf(track, frame), widthPx, heightPx };
+    const seen = { timeMs: fromMs + timesMs[frame]!, row: frameRow(track, frame), widthPx, heightPx };
     return watching.push(seen, setup, facts, setup.task) ?? [];
   });
 }

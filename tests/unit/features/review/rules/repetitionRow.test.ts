@@ -22,7 +22,7 @@ const handMade = judgements.map(() => false);
 const rows = repetitionRows(measurement, judgements, defaultLimits, {
   excluded: none,
   handMade,
-  closer: null,
+  observed: {},
 });
 
 describe('repetitionRows(measurement, judgements, limits, marks)', () => {

@@ -5,8 +5,10 @@ import { smallTrack } from '../../../../support/smallTrack';
 const observed = smallTrack([null, null, null], [0, 10_000, 20_000]);
 const seen = (untilMs: number | null) =>
   lookSentence({
-    observed,
-    closer: untilMs === null ? null : { network: 'MoveNet Thunder', frames: 12, untilMs },
+    observed:
+      untilMs === null
+        ? observed
+        : { ...observed, closer: { network: 'MoveNet Thunder', frames: 12, untilMs } },
   });
 
 describe('lookSentence(recording)', () => {

@@ -21,10 +21,13 @@ const never = () => new Promise<void>(() => undefined);
 describe('after a video was tracked', () => {
   it('the usual look is shown at once, and the closer one follows by itself', async () => {
     const { world, shown, closerState } = await tracked(({ world }) => (world.secondAsidePx = 4));
-    expect(shown().closer).toBeNull();
+    expect(shown().observed.closer).toBeUndefined();
     expect(closerState()).not.toBeNull();
     await vi.waitFor(() => expect(closerState()).toBeNull());
-    expect(shown().closer).toMatchObject({ network: 'MoveNet Thunder', frames: world.framesSeenCloser });
+    expect(shown().observed.closer).toMatchObject({
+      network: 'MoveNet Thunder',
+      frames: world.framesSeenCloser,
+    });
     expect(world.framesSeenCloser).toBeLessThan(world.framesEstimated);
   });
 
@@ -47,11 +50,11 @@ describe('after a video was tracked', () => {
 
   it('a closer look that is stopped keeps what it has seen, and the file says how far it came', async () => {
     const { review, world, shown, closerState } = await tracked();
-    await vi.waitFor(() => expect(shown().closer).not.toBeNull());
+    await vi.waitFor(() => expect(shown().observed.closer).toBeDefined());
     world.beforeCloser = never;
     review.stopCloserLook();
     await vi.waitFor(() => expect(closerState()).toBeNull());
-    const { closer } = shown();
+    const { closer } = shown().observed;
     expect(closer!.untilMs).toBeLessThan(shown().observed.timesMs.at(-1)!);
     review.saveRecording();
     const saved = JSON.parse(world.saved[0]!.text) as RecordingDocument;
@@ -60,13 +63,13 @@ describe('after a video was tracked', () => {
 
   it('corrections made meanwhile stay', async () => {
     const { review, shown, closerState } = await tracked();
-    await vi.waitFor(() => expect(shown().closer).not.toBeNull());
+    await vi.waitFor(() => expect(shown().observed.closer).toBeDefined());
     const { repetitions } = shown().measurement;
     const atMs = shown().measurement.timesMs[repetitions[0]!.loadedFrom + 2]!;
     review.correct({ kind: 'exclude', atMs, reason: 'A trial.' });
     await vi.waitFor(() => expect(closerState()).toBeNull());
     expect(shown().excluded[0]).toBe('A trial.');
-    expect(shown().closer).not.toBeNull();
+    expect(shown().observed.closer).toBeDefined();
   });
 
   it('says why where the closer look fails, and the usual one stands', async () => {
@@ -75,7 +78,7 @@ describe('after a video was tracked', () => {
     );
     await vi.waitFor(() => expect(review.store.getState().problem).not.toBeNull());
     expect(review.store.getState().problem!.sentence).toContain('The files could not be loaded.');
-    expect(shown().closer).toBeNull();
+    expect(shown().observed.closer).toBeUndefined();
     expect(shown().measurement.repetitions.length).toBeGreaterThan(0);
   });
 
