@@ -99,8 +99,9 @@ export default defineConfig(
                 test: /^(?!.*\/frames\/)/,
                 minShareCount: 2,
                 entriesAware: true,
-                // Larger, and chunks that are merged come to import each other; weight.spec.ts holds this.
-                entriesAwareMergeThreshold: 15_000,
+                // A chunk holds what the same entries need, so it imports only chunks that more entries need. Merging
+                // would break that, and chunks would come to import each other.
+                entriesAwareMergeThreshold: 0,
               },
             ],
           },
