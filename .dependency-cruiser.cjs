@@ -18,7 +18,7 @@ const floors = [
 const owners = {
   '@tensorflow': 'device/pose/worker',
   mediabunny: 'device/frames',
-  comlink: 'device',
+  comlink: '(device|tools/commands/tools/replay)',
   dexie: 'device/storage',
 };
 

@@ -4,7 +4,7 @@ import { defineConfig, globalIgnores } from 'eslint/config';
 import tseslint from 'typescript-eslint';
 
 export default defineConfig([
-  globalIgnores(['**/.*.cjs', 'dist', 'dist-tools', 'node_modules', 'test-results']),
+  globalIgnores(['.cache', '**/.*.cjs', 'dist', 'dist-tools', 'node_modules', 'test-results']),
   js.configs.recommended,
   tseslint.configs.recommended,
   reactHooks.configs.flat.recommended,

@@ -110,7 +110,7 @@ export default defineConfig(
     },
     // While developing, pages are put together with inline scripts, which the policy would refuse.
     server: { headers: { ...plainHeaders } },
-    preview: { headers: { ...securityHeaders } },
+    preview: { headers: { ...securityHeaders }, cors: false },
     test: {
       root: fromHere('.'),
       include: ['tests/unit/**/*.test.{ts,tsx}'],
@@ -121,6 +121,12 @@ export default defineConfig(
       isolate: false, // Loading every module for each file takes longer than most tests.
       execArgv: ['--max-semi-space-size=64'], // Films are many short-lived points.
       testTimeout: 60_000, // Other programs may take the processor meanwhile.
+      coverage: {
+        include: ['src/core/**'],
+        reporter: ['text-summary', 'json'],
+        reportsDirectory: '.cache/coverage',
+        thresholds: { branches: 95 },
+      },
     },
   }),
 );

@@ -1,12 +1,32 @@
+import { useEffect, useState } from 'react';
+import { ReloadMessage } from './ReloadMessage';
 import './opening.css';
 
-/** While a screen's code is fetched: nothing at first, and a word if it takes longer. */
+/** Longer than each step of opening may take, so that a step's own sentence comes first. */
+const longMs = 12_000;
+
+/**
+ * While a screen's code is fetched or what is kept is opened: nothing at first, then a word, and a way out if it
+ * never ends.
+ */
 export function OpeningScreen() {
+  const [isLong, setIsLong] = useState(false);
+  useEffect(() => {
+    const timer = setTimeout(() => setIsLong(true), longMs);
+    return () => clearTimeout(timer);
+  }, []);
   return (
     <main className="opening" aria-busy="true">
-      <p className="opening-word soft" role="status">
-        Opening …
-      </p>
+      {isLong ? (
+        <ReloadMessage title="Opening takes longer than usual">
+          Another tab of Overfoot may be busy. Wait for it, or close it and reload this page. Nothing kept on
+          this device is lost.
+        </ReloadMessage>
+      ) : (
+        <p className="opening-word soft" role="status">
+          Opening …
+        </p>
+      )}
     </main>
   );
 }

@@ -1,4 +1,5 @@
 import type { OpenedRepository } from '#device/storage/openRepository';
+import type { IdleLock } from '#features/lock/store/createIdleLock';
 import type { Review } from '#features/review/store/review';
 import type { Navigation } from '#shell/navigation/createNavigation';
 import type { Notes } from '#shell/notes';
@@ -13,20 +14,29 @@ interface Shared {
   tracking: Tracking;
   navigation: Navigation;
   notes: Notes;
+  idle: IdleLock;
   openRepository: () => Promise<OpenedRepository>;
 }
 
 /** The features of the page by name. Each is fetched and created when it is first asked for, once. */
 export type Features = ReturnType<typeof createFeatures>;
 
-export function createFeatures({ baseUrl, review, tracking, navigation, notes, openRepository }: Shared) {
+export function createFeatures({
+  baseUrl,
+  review,
+  tracking,
+  navigation,
+  notes,
+  idle,
+  openRepository,
+}: Shared) {
   const features = {
     home: openOnce(async () => {
       const [{ createHome }, { browserWorld }] = await Promise.all([
         import('#features/home/store/createHome'),
         import('#features/home/store/browserWorld'),
       ]);
-      return createHome(browserWorld(baseUrl, { review, tracking, navigation }, openRepository));
+      return createHome(browserWorld(baseUrl, { tracking, navigation }, openRepository));
     }),
     writing: openOnce(async () => {
       const [{ createPlanWriting }, { browserPlanWriting }] = await Promise.all([
@@ -41,7 +51,9 @@ export function createFeatures({ baseUrl, review, tracking, navigation, notes, o
         import('#features/sessions/store/browserKeptSessions'),
       ]);
       void features.home(); // It measures what is waiting to be measured from its video.
-      return createKeptSessions(browserKeptSessions({ review, openRepository }));
+      return createKeptSessions(
+        browserKeptSessions({ review, openRepository, sureness: () => review.store.getState().sureness }),
+      );
     }),
     clinic: openOnce(async () => {
       const [{ createClinic }, { browserClinic }] = await Promise.all([
@@ -76,7 +88,7 @@ export function createFeatures({ baseUrl, review, tracking, navigation, notes, o
     }),
     lockSettings: openOnce(async () => {
       const { createLockSettings } = await import('#features/lock/store/createLockSettings');
-      return createLockSettings({ openRepository, reload: () => location.reload() });
+      return createLockSettings({ openRepository, idle, reload: () => location.reload() });
     }),
   };
   return features;

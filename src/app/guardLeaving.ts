@@ -27,8 +27,14 @@ export function guardLeaving(
   navigation.guard({
     question(to) {
       const { state } = review.store.getState().keeping;
+      if (state === 'measured' && to === null)
+        return {
+          title: 'Leave without saving?',
+          sentence: 'What was measured from this video is not saved. Closing this page loses it.',
+          leave: 'Leave without saving',
+        };
       // The mirror leads back to the review; another screen can be left for it while saving continues.
-      const isLost = to === null ? state !== 'kept' && state !== 'not-kept' : state === 'unsaved';
+      const isLost = to === null ? !['kept', 'not-kept'].includes(state) : state === 'unsaved';
       if (!isLost || to === 'mirror' || (to !== null && navigation.screen() !== 'review')) return null;
       return {
         title: 'Leave without saving?',

@@ -1,5 +1,7 @@
+import './trustedScripts';
 import { StrictMode, Suspense, useLayoutEffect } from 'react';
 import { createRoot } from 'react-dom/client';
+import { useStore } from 'zustand';
 import '@fontsource/atkinson-hyperlegible/latin-400.css';
 import '@fontsource/atkinson-hyperlegible/latin-700.css';
 import '../ui/theme.css';
@@ -20,33 +22,48 @@ import { BackupProvider } from '#features/sharing/backupContext';
 import { ClinicProvider } from '#features/sharing/clinicContext';
 import { SendingProvider } from '#features/sharing/sendingContext';
 import { OfflineProvider } from '#features/start/offlineContext';
+import { RoleProvider } from '#features/start/roleContext';
 import { StartScreen } from '#features/start/screens/StartScreen';
 import { browserOffline } from '#features/start/store/browserOffline';
 import { createOffline } from '#features/start/store/createOffline';
+import { createRole, type Role } from '#shell/createRole';
 import { fetchExample } from '#shell/fetchExample';
 import { browserHistory } from '#shell/navigation/browserHistory';
 import { createNavigation } from '#shell/navigation/createNavigation';
 import { NavigationProvider, useNavigationState } from '#shell/navigation/navigationContext';
+import type { ScreenName } from '#shell/navigation/place';
 import { earlierNotes, openNotes } from '#shell/notes';
 import { openOnce } from '#shell/openOnce';
+import { rememberedSureness } from '#shell/rememberedSureness';
 import { saveFile } from '#shell/saveFile';
 import { createTracking } from '#shell/tracking/createTracking';
 import { TrackingProvider, useTrackingState } from '#shell/tracking/trackingContext';
+import { ErrorBoundary } from './ErrorBoundary';
 import { createFeatures, type Features } from './features';
 import { guardLeaving } from './guardLeaving';
 import { inContext, lazyScreen } from './lazyScreen';
 import { NotLoaded } from './NotLoaded';
 import { OpeningScreen } from './OpeningScreen';
+import { troubles, watchTroubles } from './troubles';
+import { watchIdle } from './watchIdle';
 
 const LockScreen = lazyScreen(
   async () => (await import('#features/lock/screens/LockScreen')).LockScreen,
   NotLoaded,
 );
 
+const TroublePage = lazyScreen(async () => (await import('./TroublePage')).TroublePage, NotLoaded);
+const TroubleStrip = lazyScreen(
+  async () => (await import('./TroubleStrip')).TroubleStrip,
+  () => null,
+);
 const LeaveDialog = lazyScreen(async () => (await import('./LeaveDialog')).LeaveDialog, NotLoaded);
 
 const baseUrl = new URL('./', location.href).href;
+watchTroubles(window, baseUrl);
 const root = createRoot(document.getElementById('app')!);
+const firstPlan = takePlanFromAddress();
+root.render(<OpeningScreen />);
 
 // What is kept may be locked: nothing else is shown or read before it is open.
 const gate = createGate();
@@ -72,7 +89,12 @@ async function openPage(): Promise<void> {
 
   /** A review needs a recording, which does not outlast the page. */
   let hasRecording = false;
-  const navigation = createNavigation(browserHistory(), (screen) => screen !== 'review' || hasRecording);
+  const role = createRole(notes);
+  const navigation = createNavigation(
+    browserHistory(),
+    (screen) => screen !== 'review' || hasRecording,
+    await workplaceOf(role.store.getState().role, notes.isLasting),
+  );
   const tracking = createTracking({
     openFrameSource,
     createTracker: () => createPoseTracker(baseUrl),
@@ -85,6 +107,7 @@ async function openPage(): Promise<void> {
     fetchExample: () => fetchExample(`${baseUrl}example/`),
     saveFile,
     reviewer: browserReviewer(notes),
+    sureness: rememberedSureness(notes),
     newId: () => crypto.randomUUID(),
     now: () => new Date(),
     later: (call) => setTimeout(call, 0),
@@ -95,19 +118,21 @@ async function openPage(): Promise<void> {
     if (navigation.holdsWork()) event.preventDefault();
   });
   const offline = createOffline(browserOffline());
+  const idle = watchIdle({ notes, navigation, openRepository: openRepositoryOnce });
   const features = createFeatures({
     baseUrl,
     review,
     tracking,
     navigation,
     notes,
+    idle,
     openRepository: openRepositoryOnce,
   });
-  // A plan that came with the link opens at once, and does not stay in the address, where others could read it.
-  const openLink = () => {
-    const { hash, pathname, search } = location;
-    if (!carriesPlan(hash)) return;
-    history.replaceState(history.state, '', pathname + search);
+  // A plan that came with the link opens at once.
+  const openLink = (hash: string | null) => {
+    if (hash === null) return;
+    const { pathname, search } = location;
+    if (role.store.getState().role === null) role.choose('exercises');
     void navigation.show('home').then((isShown) => {
       if (!isShown) return;
       features.home().then(
@@ -117,23 +142,50 @@ async function openPage(): Promise<void> {
       );
     });
   };
-  openLink();
-  addEventListener('hashchange', openLink);
+  openLink(firstPlan);
+  addEventListener('hashchange', () => openLink(takePlanFromAddress()));
 
   const screens = createScreens(features);
   root.render(
     <StrictMode>
-      <NavigationProvider value={navigation}>
-        <TrackingProvider value={tracking}>
-          <ReviewProvider value={review}>
-            <OfflineProvider value={offline}>
-              <CurrentScreen screens={screens} />
-            </OfflineProvider>
-          </ReviewProvider>
-        </TrackingProvider>
-      </NavigationProvider>
+      <ErrorBoundary instead={() => <NotLoaded />}>
+        <NavigationProvider value={navigation}>
+          <TrackingProvider value={tracking}>
+            <ReviewProvider value={review}>
+              <OfflineProvider value={offline}>
+                <RoleProvider value={role}>
+                  <CurrentScreen
+                    screens={screens}
+                    onStart={() => void navigation.show('start', true)}
+                    onSave={() => (hasRecording ? review.saveRecording : null)}
+                  />
+                </RoleProvider>
+              </OfflineProvider>
+            </ReviewProvider>
+          </TrackingProvider>
+        </NavigationProvider>
+      </ErrorBoundary>
     </StrictMode>,
   );
+}
+
+/** Where somebody works: on today's exercises, or on the sessions of patients where there are any. */
+async function workplaceOf(role: Role | null, hasKept: boolean): Promise<ScreenName> {
+  if (role === 'exercises') return 'home';
+  if (role === null || !hasKept) return 'start';
+  const ids = await openRepositoryOnce().then(
+    ({ repository }) => repository.sessions.ids(),
+    () => [],
+  );
+  return ids.length > 0 ? 'sessions' : 'start';
+}
+
+/** The plan of a link, which does not stay in the address: others could read it there, at the lock too. */
+function takePlanFromAddress(): string | null {
+  const { hash, pathname, search } = location;
+  if (!carriesPlan(hash)) return null;
+  history.replaceState(history.state, '', pathname + search);
+  return hash;
 }
 
 function createScreens(features: Features) {
@@ -147,6 +199,11 @@ function createScreens(features: Features) {
   const lockSettings = inContext(LockSettingsProvider, features.lockSettings);
   return {
     start: StartScreen,
+    backup: lazyScreen(
+      async () => (await import('#features/sharing/screens/BackupButton')).BackupButton,
+      () => null,
+      [backup],
+    ),
     tracking: lazyScreen(
       async () => (await import('#features/review/screens/tracking/TrackingScreen')).TrackingScreen,
       NotLoaded,
@@ -177,20 +234,52 @@ function createScreens(features: Features) {
   };
 }
 
-function CurrentScreen({ screens }: { screens: ReturnType<typeof createScreens> }) {
+interface CurrentScreenProps {
+  screens: ReturnType<typeof createScreens>;
+  onStart: () => void;
+  /** Gives what saves the open recording; null where none is open. */
+  onSave: () => (() => void) | null;
+}
+
+function CurrentScreen({ screens, onStart, onSave }: CurrentScreenProps) {
   const isTracking = useTrackingState((state) => state.isTracking);
   const screen = useNavigationState((state) => state.screen);
   const isAsking = useNavigationState((state) => state.question !== null);
-  const Screen = screens[isTracking ? 'tracking' : screen];
+  const hasTrouble = useStore(troubles, ({ error }) => error !== null);
+  const name = isTracking ? 'tracking' : screen;
+  const Screen = screens[name];
   useLayoutEffect(() => {
     scrollTo(0, 0);
   }, [screen, isTracking]);
   return (
     // With its key, the screen that is left goes at once, and does not wait out of sight for the next one's code.
     <>
-      <Suspense key={isTracking ? 'tracking' : screen} fallback={<OpeningScreen />}>
-        <Screen />
-      </Suspense>
+      <ErrorBoundary
+        key={name}
+        instead={(thrown, tryAgain) => (
+          <Suspense fallback={<OpeningScreen />}>
+            <TroublePage
+              thrown={thrown}
+              screen={name}
+              onStart={() => {
+                onStart();
+                if (name === 'start') tryAgain();
+              }}
+              onSave={onSave()}
+              Backup={screens.backup}
+            />
+          </Suspense>
+        )}
+      >
+        <Suspense fallback={<OpeningScreen />}>
+          <Screen />
+        </Suspense>
+      </ErrorBoundary>
+      {hasTrouble && (
+        <Suspense>
+          <TroubleStrip screen={name} />
+        </Suspense>
+      )}
       {isAsking && (
         <Suspense>
           <LeaveDialog />

@@ -29,5 +29,5 @@ async function fetchPart(url: string, kind: 'json' | 'video'): Promise<Response>
   // A server may answer a missing file with the start page.
   const isPage = response.headers.get('content-type')?.startsWith('text/html') ?? false;
   if (response.ok && !isPage) return response;
-  throw new Error(`the example's ${kind} file is missing from this installation`);
+  throw new Error(`the example’s ${kind} file is missing from this installation`);
 }

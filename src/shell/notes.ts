@@ -3,8 +3,17 @@ import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
 import { explainStorage, type StorageProblem } from '#device/storage/storageProblem';
 
-/** Names of the small texts that are kept. */
-export const noteNames = ['keys', 'draft', 'last-plan', 'reviewer'] as const;
+/** Names of the small texts that are kept; damaged keys are set aside before others are written. */
+export const noteNames = [
+  'keys',
+  'keys-damaged',
+  'draft',
+  'last-plan',
+  'reviewer',
+  'sureness',
+  'idle-lock',
+  'role',
+] as const;
 export type NoteName = (typeof noteNames)[number];
 
 /** Small texts that outlast the tab: read at once, written in the background one after another. */

@@ -9,24 +9,6 @@ export interface KeyPair {
   recipient: string;
 }
 
-/** Shorter passphrases can be guessed by trying: common practice, no source. */
-const shortestPassphrase = 12;
-
-/** @returns  what to do about a passphrase that was chosen and typed again; null where it can be taken */
-export function passphraseFault(passphrase: string, repeated: string): string | null {
-  return (
-    shortPassphrase(passphrase) ??
-    (passphrase === repeated ? null : 'The two are not the same. Type the same passphrase twice.')
-  );
-}
-
-/** @returns  what to do about a passphrase that is too short; null where it is long enough */
-export function shortPassphrase(passphrase: string): string | null {
-  return passphrase.length >= shortestPassphrase
-    ? null
-    : `Use at least ${shortestPassphrase} characters: four or five words that do not belong together.`;
-}
-
 export async function newKeyPair(): Promise<KeyPair> {
   return keyPairOf(await generateX25519Identity());
 }
@@ -74,7 +56,7 @@ export async function unsealByPassphrase(passphrase: string, blob: Blob): Promis
   return open(decrypter, blob, {
     otherKey:
       'The passphrase does not open this file. Capital letters, spaces and the order of the words count.',
-    broken: 'Its seal is broken: a part of it was changed or lost. Use another copy of the backup.',
+    broken: 'Its seal is broken: a part of it was changed or lost. Use another copy of it.',
   });
 }
 

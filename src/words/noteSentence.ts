@@ -17,7 +17,7 @@ export function noteSentence(note: MeasurementNote): string {
       );
     case 'legs-not-seen':
       return (
-        `For most of the video the working leg can't be measured: ${reasonWords[note.reason].short}. ` +
+        `For most of the video the working leg can’t be measured: ${reasonWords[note.reason].short}. ` +
         reasonWords[note.reason].advice
       );
     case 'somebody-else':
@@ -25,6 +25,12 @@ export function noteSentence(note: MeasurementNote): string {
         `In ${note.frames} frames somebody else was followed; they are left out. ` +
         reasonWords['tracking-jumped'].advice
       );
+    case 'not-facing':
+      return note.facing === 'back'
+        ? 'The person is filmed from behind, where inward looks like outward, so no angle is given. ' +
+            'Film again from the front.'
+        : 'The picture lies on its side or stands on its head, so no angle is given. ' +
+            'Turn the video upright, or film again with the camera upright.';
     case 'side-doubtful':
       return (
         `The ${note.side} leg was chosen, but it looks as if the ${otherSide(note.side)} leg is working. ` +
@@ -38,8 +44,13 @@ export function noteSentence(note: MeasurementNote): string {
       );
     case 'few-frames':
       return (
-        `The video has only ${Math.round(note.frameRateHz)} frames a second, so short peaks may be missed. ` +
+        `The video has ${fewFrames(note.frameRateHz)}, so short peaks may be missed. ` +
         'Film with 25 or more, in good light.'
       );
   }
+}
+
+function fewFrames(rateHz: number): string {
+  const rate = Math.round(rateHz);
+  return rate < 2 ? 'not even two frames a second' : `only ${rate} frames a second`;
 }

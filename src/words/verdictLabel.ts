@@ -1,6 +1,7 @@
 import { findMeasure } from '#core/measures/measures';
 import { decidingWay } from '#core/scoring/deciding';
 import type { Judgement } from '#core/scoring/judge';
+import { verdictSide } from '#core/scoring/verdict';
 import { measureName } from './formatMeasure';
 import { verdictWords } from './verdictWords';
 
@@ -10,9 +11,10 @@ import { verdictWords } from './verdictWords';
  */
 export function verdictLabel(judgement: Judgement, isShort = false): string {
   const { verdict, decidedBy } = judgement;
-  if (!findMeasure(decidedBy).isAlwaysLimited && verdict !== 'in-line')
+  const side = verdictSide(verdict);
+  if (!findMeasure(decidedBy).isAlwaysLimited && side !== 'in')
     return `${verdictWords[verdict]}: ${measureName(decidedBy)}`;
   const way = decidingWay(judgement);
-  const hasWay = verdict === 'out-of-line' && way !== null && !isShort;
+  const hasWay = side === 'out' && way !== null && !isShort;
   return hasWay ? `${verdictWords[verdict]} ${way}` : verdictWords[verdict];
 }

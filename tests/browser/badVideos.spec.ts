@@ -1,7 +1,10 @@
-import { expect, test } from '@playwright/test';
+import { readFileSync } from 'node:fs';
+import { expect, test, type Page } from '@playwright/test';
+import { parseRecording } from '#documents/recording/parseRecording';
+import { recordingTrack } from '#documents/recording/recordingTrack';
+import { replayJoints } from '#tools/commands/tools/replay/replayJoints';
 import {
   addVideoMaker,
-  completeRepetitions,
   fixture,
   measured,
   openHeadlessPage,
@@ -44,35 +47,36 @@ test.describe('a file that is not a usable video', () => {
 
   test('a format that the browser does not know is named, with a way out', async ({ page }) => {
     await openHeadlessPage(page, fixture('mpeg4-part2.mp4'));
-    expect((await outcomeOf(page)).problem).toMatch(/can't show the video's format \(mp4v[^)]*\).*H\.264/);
+    expect((await outcomeOf(page)).problem).toMatch(/can’t show the video’s format \(mp4v[^)]*\).*H\.264/);
   });
 });
 
-test('a file cut off in the middle is measured as far as it goes, with a note', async ({ page }) => {
-  await openHeadlessPage(page, fixture('short.mp4'));
-  await addVideoMaker(page);
-  await page.evaluate(() => window.videoMaker.cutBytes(0.5));
-  const recording = await measured(page);
-  const { frames } = recording.pipeline;
-  expect(frames).toBeGreaterThan(100);
-  expect(frames).toBeLessThan(200);
-  expect(recording.shortfall).toContain(`${frames} of 282 frames`);
-  expect(completeRepetitions(recording)).toHaveLength(1);
+test.describe('a file that is broken in the middle, of which the joints are known', () => {
+  const example = parseRecording(readFileSync(fixture('example.session.json'), 'utf8'));
+  const faults: [name: string, spoil: (page: Page) => Promise<void>][] = [
+    ['cut off', (page) => page.evaluate(() => window.videoMaker.cutBytes(0.4))],
+    ['damaged', (page) => page.evaluate(() => window.videoMaker.spoilBytes(0.4, 0.6))],
+  ];
+  for (const [name, spoil] of faults) {
+    test(`where it is ${name}, is measured up to there, with a note`, async ({ page }) => {
+      await replayJoints(page, recordingTrack(example));
+      await openHeadlessPage(page, fixture('example.mp4'));
+      await addVideoMaker(page);
+      await spoil(page);
+      const { pipeline, shortfall, recording } = await measured(page, example.setup);
+      expect(pipeline.frames).toBeGreaterThan(150);
+      expect(pipeline.frames).toBeLessThan(400);
+      expect(shortfall).toContain(`${pipeline.frames} of 617 frames`);
+      const untilMs = recording.observed.timesMs.at(-1)!;
+      const whole = example.derived.repetitions.filter(({ events }) => events.endMs < untilMs);
+      expect(whole.length).toBeGreaterThan(1);
+      const found = recording.derived.repetitions.filter(({ completeness }) => completeness === 'complete');
+      expect(found).toHaveLength(whole.length);
+    });
+  }
 });
 
-test('a file damaged in the middle is measured up to the damage, with a note', async ({ page }) => {
-  await openHeadlessPage(page, fixture('short.mp4'));
-  await addVideoMaker(page);
-  await page.evaluate(() => window.videoMaker.spoilBytes(0.5, 0.7));
-  const recording = await measured(page);
-  const { frames } = recording.pipeline;
-  expect(frames).toBeGreaterThan(100);
-  expect(frames).toBeLessThan(200);
-  expect(recording.shortfall).toContain(`${frames} of 282 frames`);
-  expect(completeRepetitions(recording)).toHaveLength(1);
-});
-
-test('a video without a person is reported as having nobody in it', async ({ page }) => {
+test('a video without a person is reported as having nobody in it', { tag: '@network' }, async ({ page }) => {
   await openHeadlessPage(page, fixture('short.mp4'));
   await addVideoMaker(page);
   await page.evaluate(() => window.videoMaker.makeEmptyScene(30));

@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
+import { openKeptSessions } from '#tools/commands/tools/openKeptSessions';
 import { clinicSessions, clinicSets, repetitionsEach, turningMs } from '../support/browser/clinicDay';
 import { readPrint } from '../support/browser/readPrint';
 import { saveSessions } from '../support/browser/saveSessions';
@@ -75,7 +76,7 @@ async function backToList() {
 
 test('twelve sessions of 75 repetitions are listed within seconds, each with why it needs a look', async () => {
   const fromMs = Date.now();
-  await page.getByRole('button', { name: 'Kept sessions' }).click();
+  await openKeptSessions(page);
   await expect(sessions()).toHaveCount(clinicSessions.length);
   // The last one read is the oldest.
   await expect(sessions().filter({ hasText: '13 Mar 2026' })).toContainText('nothing stands out');
@@ -196,7 +197,7 @@ test('moving a limit judges all 75 again, says how many verdicts changed, and ca
   await page.getByRole('button', { name: 'Undo the last change' }).click();
   await expect(inward).toHaveValue('10°');
   await expect(outOfLine()).toHaveText('15 out of line');
-  await expect(limits()).toContainText('The default.');
+  await expect(limits()).toContainText('Nobody has changed them.');
 });
 
 test('a correction changes the table, survives a reload, and can be undone', async () => {
@@ -254,7 +255,11 @@ test('left plays next to right, and last month next to today, in step', async ()
   await expect(videos).toHaveCount(2);
   await expectInStep(left);
   await expectNoSeriousFault();
+  const rightSource = () => videos.nth(1).evaluate((video: HTMLVideoElement) => video.src);
+  const sourceBefore = await rightSource();
   await recording.selectOption('2026-03-20, right leg, set 1');
+  // It is read first, and then begins with its first repetition.
+  await expect.poll(rightSource).not.toBe(sourceBefore);
   await expectInStep(lastMonth);
   await page.keyboard.press('Escape');
   await expect(dialog).toBeHidden();

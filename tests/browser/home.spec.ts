@@ -3,24 +3,28 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, expect, test, type Browser, type BrowserContext, type Page } from '@playwright/test';
 import { parseRecording } from '#documents/recording/parseRecording';
-import { cameraSwitches } from '#tools/commands/tools/cameraSwitches';
 import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
+import { goHome, openPlanFile } from '#tools/commands/tools/homePages';
+import { openKeptSessions } from '#tools/commands/tools/openKeptSessions';
+import { replayJoints } from '#tools/commands/tools/replay/replayJoints';
 import { serveBuild } from '#tools/commands/tools/serveBuild';
 import { copyWithSmallNetwork } from '../support/browser/copyWithSmallNetwork';
+import { launchWithCamera } from '../support/browser/filmedBrowser';
+import { filmSitToStands, numberedCameraFile } from '../support/browser/numberedFilm';
 import { openAnew } from '../support/browser/openAnew';
-import { openKeptSessions } from '../support/browser/openKeptSessions';
+import { openSentFile } from '../support/browser/openSentFile';
 import { seatedFirst } from '../support/browser/seatedFirst';
 import { writePlan } from '../support/browser/writePlan';
 import { smallItem, smallPlan } from '../support/smallPlan';
 
 /**
  * How long the person in the picture sits before they stand up twice, over and over, s. A quiet machine says 'go' some
- * 26 s after the camera came on, since they sit in the quiet stand too; where it is later, what is done before it must not count, and the next round does.
+ * 34 s after the camera came on, since they sit in the quiet stand too; where it is later, what is done before it must not count, and the next round does.
  */
-const seatedS = 29;
+const seatedS = 37;
 /** Other programs may take the processor meanwhile, ms. */
 const longMs = 120_000;
-const wayOut = "Or record with the device's own camera app and open the file here.";
+const wayOut = 'Or record with the device’s own camera app and open the file here.';
 /** No more of a set may be lost with its tab, s. */
 const mostLostS = 2;
 
@@ -33,17 +37,24 @@ test.afterEach(async () => {
   for (const one of opened.splice(0)) await one.close().catch(() => undefined);
 });
 
-/** A page in a browser whose camera shows the clip, and which may use it. */
-async function openFilmed(
-  page: Page,
+/** A page in a browser whose camera shows these pictures, and which may use it. */
+async function openWithCamera(
+  picturesPath: string,
   baseURL: string,
   serviceWorkers: 'allow' | 'block' = 'block',
 ): Promise<Page> {
-  const args = [...browserSwitches, ...cameraSwitches(await seatedFirst(page, 'short.mp4', seatedS))];
-  const browser = await chromium.launch({ executablePath: findBrowser(), args });
+  const browser = await launchWithCamera(picturesPath);
   opened.push(browser);
   const context = await browser.newContext({ baseURL, viewport, serviceWorkers, permissions: ['camera'] });
   return context.newPage();
+}
+
+/** A page whose camera shows a film with known joints, where the network is not what is tested. */
+async function openReplayed(baseURL: string): Promise<Page> {
+  const film = filmSitToStands([2, 9]);
+  const page = await openWithCamera(numberedCameraFile(film, seatedS), baseURL);
+  await replayJoints(page.context(), film);
+  return page;
 }
 
 const press = (page: Page, name: string) => page.getByRole('button', { name }).click();
@@ -54,34 +65,45 @@ const phase = (page: Page, name: string) => page.locator(`.film[data-phase="${na
 const counted = (page: Page, count: number) => page.getByRole('img', { name: `${count} of 2 repetitions` });
 
 /** The plan's file, from the start of the program. */
-async function openPlanFile(page: Page): Promise<void> {
+async function openPlan(page: Page): Promise<void> {
   await openAnew(page);
-  await press(page, 'Record yourself');
-  await expect(page.getByRole('heading', { level: 1, name: 'Record yourself at home' })).toBeVisible();
-  await page.locator('input[type=file]').setInputFiles({
-    name: 'plan.json',
-    mimeType: 'application/json',
-    buffer: Buffer.from(JSON.stringify(plan)),
-  });
+  await openPlanFile(page, plan);
 }
 
 /** From the plan to the page that asks for the camera. */
-async function toCamera(page: Page, openPlan = openPlanFile): Promise<void> {
-  await openPlan(page);
+async function toCamera(page: Page, open = openPlan): Promise<void> {
+  await open(page);
   await expect(page.getByText('Chair against a wall')).toBeVisible();
-  await press(page, 'Yes, ready, and none applies');
+  await press(page, 'Yes, I am ready');
+  await press(page, 'None of these');
   await choose(page, 1);
   await press(page, 'Continue');
   await expect(page.getByText(/no sound is recorded/)).toBeVisible();
 }
 
-async function toWorking(page: Page, openPlan = openPlanFile): Promise<void> {
-  await toCamera(page, openPlan);
+async function toWorking(page: Page, open = openPlan): Promise<void> {
+  await toCamera(page, open);
   await press(page, 'Switch the camera on');
   await press(page, 'Begin');
   await press(page, 'Yes, it stands firm'); // The last touch before the set is over.
   await expect(phase(page, 'standing')).toBeVisible({ timeout: longMs });
   await expect(phase(page, 'working')).toBeVisible({ timeout: longMs });
+}
+
+/**
+ * When the last quiet stand began, with which a recording begins. Where the film's person stands up in it, which they do
+ * on a slow machine, they are sent back, and a new one begins: nothing of a set was recorded by then.
+ */
+async function watchStanding(page: Page): Promise<() => Promise<number>> {
+  await page.evaluate(() => {
+    let before: string | undefined;
+    setInterval(() => {
+      const phase = document.querySelector<HTMLElement>('.film')?.dataset['phase'];
+      if (phase === 'standing' && before !== phase) Object.assign(window, { standsFromMs: Date.now() });
+      before = phase;
+    }, 50);
+  });
+  return () => page.evaluate(() => (window as unknown as { standsFromMs: number }).standsFromMs);
 }
 
 async function answerAndSave(page: Page): Promise<void> {
@@ -93,10 +115,10 @@ async function answerAndSave(page: Page): Promise<void> {
   await press(page, 'Save');
 }
 
-/** What the session document of the shown set holds: its repetitions, and that they come after 'go'. */
+/** What the document of the shown recording holds: its repetitions, and that they come after 'go'. */
 async function savedRepetitions(page: Page): Promise<string[]> {
   const download = page.waitForEvent('download');
-  await press(page, 'Save as a file');
+  await press(page, 'Save recording');
   const { setup, derived } = parseRecording(readFileSync(await (await download).path(), 'utf8'));
   expect(setup.goMs).toBeGreaterThan(0);
   return derived.repetitions.map(({ completeness }) => completeness);
@@ -105,15 +127,14 @@ async function savedRepetitions(page: Page): Promise<string[]> {
 /** The therapist opens what was sent, and finds the set with its numbers. */
 async function openSent(
   page: Page,
-  sealed: { name: string; mimeType: string; buffer: Buffer },
+  sealed: { name: string; buffer: Buffer },
+  recorded: number,
 ): Promise<void> {
-  await openAnew(page);
-  await openKeptSessions(page);
-  await page.locator('input[type=file]').setInputFiles(sealed);
+  await openSentFile(page, sealed);
   await expect(page.getByRole('log')).toContainText(/Grey Otter 3, .*: kept/);
   await expect(page.getByRole('region', { name: 'How it felt' })).toContainText('Pain limit3');
   const set = page.getByRole('grid', { name: 'Sets' }).getByRole('row').first();
-  await expect(set).toContainText('2 of 2 repetitions');
+  await expect(set).toContainText(`${recorded} of 2 repetitions`);
   await set.click();
 }
 
@@ -127,63 +148,75 @@ async function goAllTheWay(clinic: Page, page: Page): Promise<void> {
   await expect(counted(page, 1)).toBeVisible({ timeout: longMs });
   await expect(counted(page, 2)).toBeVisible({ timeout: longMs });
   await expect(phase(page, 'all-done')).toBeVisible({ timeout: longMs });
-  await press(page, 'Continue');
+  await press(page, 'Say how it was');
   await answerAndSave(page);
-  const card = page.getByRole('region', { name: 'Split-stance sit-to-stand, right leg' });
-  await expect(card.getByText('Done well')).toBeVisible();
-  expect(await savedRepetitions(page)).toEqual(['complete', 'complete']);
-
-  const measuring = page.getByText(/again, more carefully/);
+  const measuring = page.getByRole('progressbar', { name: /being measured carefully/ });
   await expect(measuring).toBeVisible();
+  await expect(page.getByText('Done well')).toBeHidden();
   await expect(measuring).toBeHidden({ timeout: 2 * longMs });
-  await expect(page.getByText('could not be measured again')).toBeHidden();
-  expect(await savedRepetitions(page)).toEqual(['complete', 'complete']);
-  await press(page, 'View recording');
-  await expect(page.getByRole('grid', { name: 'Repetitions' }).getByRole('rowheader')).toHaveCount(2);
-  const video = page.getByLabel('The measured video');
-  await expect.poll(() => video.evaluate((shown: HTMLVideoElement) => shown.videoWidth)).toBe(540);
-  const found = await peaks(page);
-  await press(page, 'Back to the session');
-  await expect(card).toBeVisible();
+  await expect(page.getByText('Done well')).toBeVisible();
+  await expect(page.getByText('may be less exact')).toBeHidden();
+  await expect(page.getByText('2 of 2 done')).toBeVisible();
 
-  await page.getByRole('radio', { name: /^The whole video/ }).check({ force: true });
+  await press(page, 'Send to your therapist');
+  const whole = page.getByRole('radio', { name: /^The whole video/ });
+  await expect(whole).toBeEnabled();
+  await whole.check({ force: true });
   const download = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Send', exact: true }).click();
   const sent = await download;
   const buffer = readFileSync(await sent.path());
   expect(buffer.includes('Grey Otter')).toBe(false);
-  await openSent(clinic, { name: sent.suggestedFilename(), mimeType: 'application/octet-stream', buffer });
-  await expect(clinic.getByRole('grid', { name: 'Repetitions' }).getByRole('rowheader')).toHaveCount(2);
+  await page.getByRole('button', { name: 'Done', exact: true }).click();
+  await openKeptSessions(page);
+  await page.getByRole('option').first().click();
+  await page.getByRole('grid', { name: 'Sets' }).getByRole('row').first().click();
+  const rows = page.getByRole('grid', { name: 'Repetitions' }).getByRole('rowheader');
+  await expect(rows.first()).toBeVisible();
+  // The film repeats itself: on a slow machine it shows one more before two are counted.
+  const recorded = await rows.count();
+  expect(recorded).toBeGreaterThanOrEqual(2);
+  const video = page.getByLabel('The measured video');
+  await expect.poll(() => video.evaluate((shown: HTMLVideoElement) => shown.videoWidth)).toBe(540);
+  expect(await savedRepetitions(page)).toEqual(Array<string>(recorded).fill('complete'));
+  const found = await peaks(page);
+
+  await openSent(clinic, { name: sent.suggestedFilename(), buffer }, recorded);
+  await expect(clinic.getByRole('grid', { name: 'Repetitions' }).getByRole('rowheader')).toHaveCount(
+    recorded,
+  );
   await clinic.setViewportSize(viewport); // Then the table has the same columns.
   await expect.poll(() => peaks(clinic)).toEqual(found);
   await expect(clinic.getByLabel('The measured video')).toBeVisible();
 }
 
 // The server is closed after the first visit, since none of this may need it.
-test('a patient goes from the therapist’s link to the summary, and the sealed session returns with the same numbers', async ({
-  browser,
-}) => {
-  const folder = copyWithSmallNetwork();
-  const server = await serveBuild(folder);
-  const context = await browser.newContext({ baseURL: server.url, serviceWorkers: 'allow' });
-  opened.push(context);
-  const clinic = await context.newPage();
-  await clinic.goto('./');
-  const patient = await openFilmed(clinic, server.url, 'allow');
-  for (const page of [clinic, patient]) {
-    await page.goto('./');
-    await expect(page.getByText('opens without one')).toBeVisible({ timeout: longMs });
-  }
-  await server.close();
-  rmSync(folder, { recursive: true });
-  await goAllTheWay(clinic, patient);
-});
+test(
+  'a patient goes from the therapist’s link to the summary, and the sealed session returns with the same numbers',
+  { tag: '@network' },
+  async ({ browser }) => {
+    const folder = copyWithSmallNetwork();
+    const server = await serveBuild(folder);
+    const context = await browser.newContext({ baseURL: server.url, serviceWorkers: 'allow' });
+    opened.push(context);
+    const clinic = await context.newPage();
+    await clinic.goto('./');
+    const pictures = await seatedFirst(clinic, 'short.mp4', seatedS);
+    const patient = await openWithCamera(pictures, server.url, 'allow');
+    for (const page of [clinic, patient]) {
+      await page.goto('./');
+      await expect(page.getByText('opens without one')).toBeVisible({ timeout: longMs });
+    }
+    await server.close();
+    rmSync(folder, { recursive: true });
+    await goAllTheWay(clinic, patient);
+  },
+);
 
 test('a camera that stops during a set loses nothing, and a killed tab at most two seconds', async ({
   baseURL,
-  page: first,
 }) => {
-  const page = await openFilmed(first, baseURL!);
+  const page = await openReplayed(baseURL!);
   await toWorking(page);
   await expect(counted(page, 1)).toBeVisible({ timeout: longMs });
   await page.context().clearPermissions();
@@ -193,17 +226,17 @@ test('a camera that stops during a set loses nothing, and a killed tab at most t
 
   await page.context().grantPermissions(['camera']);
   await press(page, 'Switch the camera on');
+  const standsFromMs = await watchStanding(page);
   await press(page, 'Continue');
-  await expect(phase(page, 'standing')).toBeVisible({ timeout: longMs });
-  const recordedFromMs = Date.now();
   await expect(phase(page, 'working')).toBeVisible({ timeout: longMs });
+  const recordedFromMs = await standsFromMs();
   await page.waitForTimeout(2000);
   const recordedS = (Date.now() - recordedFromMs) / 1000;
   await page.close({ runBeforeUnload: false });
 
   const next = await page.context().newPage();
   await next.goto('./');
-  await press(next, 'Record yourself');
+  await goHome(next);
   await expect(next.getByText('A set was interrupted')).toBeVisible();
   const offer = await next.getByText(/\d+ seconds were saved/).innerText();
   const keptS = Number(/(\d+) seconds were/.exec(offer)![1]);
@@ -212,10 +245,11 @@ test('a camera that stops during a set loses nothing, and a killed tab at most t
   expect(recordedS - keptS).toBeLessThan(mostLostS + 0.5);
   await press(next, 'Keep it');
   await expect(next.getByText('A set was interrupted')).toBeHidden();
+  await press(next, 'More');
   await expect(next.getByText(/2 sets again, more carefully/)).toBeVisible();
 
-  await press(next, 'Back to the start');
-  await press(next, 'Kept sessions');
+  await press(next, 'Start page');
+  await openKeptSessions(next);
   await next.getByRole('option', { name: /2 sets/ }).click();
   const sets = next.getByRole('grid', { name: 'Sets' }).getByRole('row');
   await expect(sets).toHaveCount(2);
@@ -224,8 +258,8 @@ test('a camera that stops during a set loses nothing, and a killed tab at most t
   await expect(sets.last()).toContainText('the page was closed');
 });
 
-test('a refused camera is explained, with every way out', async ({ baseURL, page: first }) => {
-  const page = await openFilmed(first, baseURL!);
+test('a refused camera is explained, with every way out', async ({ baseURL }) => {
+  const page = await openReplayed(baseURL!);
   await page.context().clearPermissions();
   await toCamera(page);
   await press(page, 'Switch the camera on');
@@ -255,7 +289,7 @@ test('where the browser refuses to store anything, the screen says so and work c
   try {
     const page = context.pages()[0] ?? (await context.newPage());
     await page.goto('./');
-    await press(page, 'Record yourself');
+    await goHome(page);
     await expect(page.getByText('What you record will be lost when this tab is closed')).toBeVisible();
     await expect(page.getByText(/refuses to keep anything/)).toBeVisible();
     await toCamera(page);

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
 import { parsePlan } from '#documents/plan/parsePlan';
 import { planToFragment } from '#documents/plan/planLink';
+import { openKeptSessions } from '#tools/commands/tools/openKeptSessions';
 import { projectRoot } from '#tools/commands/tools/projectRoot';
 import { demoSessions, saveSessions, type KeptSet } from '../support/browser/saveSessions';
 
@@ -30,7 +31,7 @@ test('a script in any text of a plan is shown as text, on the screen and on pape
     words: long,
   };
   await page.goto(`./#${planToFragment(plan)}`);
-  await expect(page.getByRole('heading', { name: `Hello ${script}, this is for today` })).toBeVisible();
+  await expect(page.getByText(`This plan is for ${script}.`)).toBeVisible();
   await expectText(page);
   await page.emulateMedia({ media: 'print' });
   await expectText(page);
@@ -78,7 +79,7 @@ test('a script in any text of a sent session is shown as text in the list, revie
   };
   await saveSessions(page, [hostile]);
   await page.goto('./');
-  await page.getByRole('button', { name: 'Kept sessions' }).click();
+  await openKeptSessions(page);
   await expect(page.getByRole('heading', { level: 2 })).toHaveText(script);
   await expectText(page);
   await page.getByRole('grid', { name: 'Sets' }).getByRole('row').first().click();

@@ -1,5 +1,6 @@
 import { expect, test, type Page } from '@playwright/test';
-import { openKeptSessions } from '../support/browser/openKeptSessions';
+import { openKeptSessions } from '#tools/commands/tools/openKeptSessions';
+import { openStart } from '../support/browser/openStart';
 import { demoSessions, saveSessions } from '../support/browser/saveSessions';
 
 const start = (page: Page) => page.getByRole('heading', { level: 1, name: /^Overfoot checks in a video/ });
@@ -9,7 +10,7 @@ const question = (page: Page) => page.getByRole('alertdialog');
 
 async function openKeptSet(page: Page) {
   await saveSessions(page, demoSessions().slice(0, 1));
-  await page.goto('./');
+  await openStart(page);
   await openKeptSessions(page);
   await page.getByRole('grid', { name: 'Sets' }).getByRole('row').first().click();
   await expect(review(page)).toBeVisible();

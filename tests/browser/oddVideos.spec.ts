@@ -6,6 +6,7 @@ import {
   completeRepetitions,
   fixture,
   measured,
+  oneRepetition,
   openHeadlessPage,
 } from '../support/browser/headlessPage';
 import type { MarkedRecipe, MarkTrack, Recipe } from '../support/browser/videoMaker';
@@ -79,16 +80,6 @@ test.describe('each frame is read at its own time, upright and to scale', () => 
   });
 });
 
-/** The second repetition of fixtures/short.mp4, with the quiet sitting around it, seconds. */
-const oneRepetition = { fromS: 4.5, toS: 9.3 };
-
-async function measureRemade(page: Page, recipe: Recipe): Promise<MeasuredRecording> {
-  await openHeadlessPage(page, fixture('short.mp4'));
-  await addVideoMaker(page);
-  await page.evaluate((asked) => window.videoMaker.remake(asked), { ...oneRepetition, ...recipe });
-  return measured(page);
-}
-
 /** The peak of the one repetition, which must be there and complete. */
 function onlyPeakDeg(recording: MeasuredRecording): number {
   const found = completeRepetitions(recording);
@@ -98,16 +89,26 @@ function onlyPeakDeg(recording: MeasuredRecording): number {
   return peak!.value;
 }
 
-test.describe('the network reads the same movement', () => {
+test.describe('the network reads the same movement', { tag: '@network' }, () => {
+  /** One for all, since the network takes long to load. */
+  let page: Page;
   let plain: MeasuredRecording;
   let plainPeakDeg: number;
 
   test.beforeAll(async ({ browser }) => {
-    const page = await browser.newPage();
-    plain = await measureRemade(page, {});
+    page = await browser.newPage();
+    await openHeadlessPage(page, fixture('short.mp4'));
+    await addVideoMaker(page);
+    plain = await measureRemade({});
     plainPeakDeg = onlyPeakDeg(plain);
-    await page.close();
   });
+  test.afterAll(() => page.close());
+
+  async function measureRemade(recipe: Recipe): Promise<MeasuredRecording> {
+    await page.setInputFiles('#video', fixture('short.mp4'));
+    await page.evaluate((asked) => window.videoMaker.remake(asked), { ...oneRepetition, ...recipe });
+    return measured(page);
+  }
 
   const bandsDeg = (recording: MeasuredRecording) =>
     [plain, recording].map((one) => completeRepetitions(one)[0]!.ranges['knee-angle'].max!.band);
@@ -119,15 +120,15 @@ test.describe('the network reads the same movement', () => {
     expect(plainPeakDeg).toBeGreaterThan(3);
   });
 
-  test('in 320 by 240 px', async ({ page }) => {
-    const recording = await measureRemade(page, { size: { width: 320, height: 240 } });
+  test('in 320 by 240 px', async () => {
+    const recording = await measureRemade({ size: { width: 320, height: 240 } });
     expect(recording.recording.video).toMatchObject({ widthPx: 320, heightPx: 240 });
     // The whole person is 160 px tall: a pixel is a degree at the knee.
     expect(Math.abs(onlyPeakDeg(recording) - plainPeakDeg)).toBeLessThan(5);
   });
 
-  test('at 10 frames a second within both errors, with a note on the low rate', async ({ page }) => {
-    const recording = await measureRemade(page, { frameRateHz: 10 });
+  test('at 10 frames a second within both errors, with a note on the low rate', async () => {
+    const recording = await measureRemade({ frameRateHz: 10 });
     expect(recording.pipeline.frames).toBe(48);
     expect(recording.notes.map(({ kind }) => kind)).toEqual(['few-frames']);
     // A third of the frames is left of the moment of the peak, so single pictures decide, and how they were coded.
@@ -135,16 +136,16 @@ test.describe('the network reads the same movement', () => {
     expect(Math.abs(onlyPeakDeg(recording) - plainPeakDeg)).toBeLessThan(Math.hypot(...bandsDeg(recording)));
   });
 
-  test('of the person when somebody else passes behind', async ({ page }) => {
-    const recording = await measureRemade(page, { bystander: true });
+  test('of the person when somebody else passes behind', async () => {
+    const recording = await measureRemade({ bystander: true });
     // Whoever passes right behind pulls the network's points about; the two bands still have to meet.
     const [own, others] = bandsDeg(recording);
     expect(Math.abs(onlyPeakDeg(recording) - plainPeakDeg)).toBeLessThan(own! + others!);
     expect(recording.notes).toEqual([]);
   });
 
-  test('and measures nothing where the legs are out of the picture', async ({ page }) => {
-    const recording = await measureRemade(page, {
+  test('and measures nothing where the legs are out of the picture', async () => {
+    const recording = await measureRemade({
       size: { width: 540, height: 580 },
       place: { x: 0, y: 0, width: 540, height: 960 },
     });

@@ -80,6 +80,11 @@ test('the link shows what the plan asks before anything is kept, and disappears 
 }) => {
   await openPlanScreen(page);
   await page.getByLabel('Patient’s pseudonym').fill('Grey Otter 3');
+  await page.getByLabel('Times a week').fill('3');
+  await page.getByLabel('Times a week').press('Tab');
+  await page.getByText('The patient can send sessions back').click();
+  await page.getByRole('button', { name: /Video that you would like/ }).press('Enter');
+  await page.getByRole('option', { name: 'The video without the head' }).press('Enter');
   await addTask(page, 'Single-leg squat');
   await page.getByRole('button', { name: 'Link and code' }).press('Enter');
   await expect(page.getByRole('img', { name: 'The plan as a QR code' })).toBeVisible();
@@ -92,13 +97,15 @@ test('the link shows what the plan asks before anything is kept, and disappears 
   context.on('request', (request) => requests.push(request.url()));
   const patient = await context.newPage();
   await patient.goto(link);
-  await expect(patient.getByRole('heading', { name: 'Hello Grey Otter 3, this is for today' })).toBeVisible();
+  await expect(patient.getByText('This plan is for Grey Otter 3.')).toBeVisible();
   await expect(patient.getByText('2 sets of 10 repetitions, right leg')).toBeVisible();
+  await expect(patient.getByText('3 times a week.')).toBeVisible();
+  await expect(patient.getByText('please include the video without your head')).toBeVisible();
   expect(new URL(patient.url()).hash).toBe('');
   expect(requests.filter((url) => url.includes('plan=1'))).toEqual([]);
-  // Gone back without a yes: nothing was kept.
+  // A reload does not lose what is shown.
   await patient.reload();
-  await expect(patient.getByRole('button', { name: 'Open my plan' })).toBeVisible();
+  await expect(patient.getByText('This plan is for Grey Otter 3.')).toBeVisible();
 
   await patient.goto(`${link.slice(0, -3)}AAA`);
   await expect(patient.getByRole('alert')).toContainText('not whole');
@@ -127,9 +134,7 @@ test('the QR code and the saved file open as the same plan on another device', a
   const device = await browser.newContext();
   const patient = await device.newPage();
   const showsThePlan = async () => {
-    await expect(
-      patient.getByRole('heading', { name: 'Hello Grey Otter 3, this is for today' }),
-    ).toBeVisible();
+    await expect(patient.getByText('This plan is for Grey Otter 3.')).toBeVisible();
     await expect(patient.getByText('2 sets of 10 repetitions, right leg')).toBeVisible();
     await expect(patient.getByText('3 holds of 30 seconds, right leg')).toBeVisible();
     await expect(patient.getByText('Slowly, and never into pain.')).toBeVisible();
@@ -145,6 +150,9 @@ test('the QR code and the saved file open as the same plan on another device', a
 
   await openAnew(patient, new URL('./', address).href);
   await patient.getByRole('button', { name: 'Record yourself' }).click();
+  // It was shown and not accepted, so it is shown again.
+  await showsThePlan();
+  await patient.getByRole('button', { name: 'Back' }).click();
   const chooser = patient.waitForEvent('filechooser');
   await patient.getByRole('button', { name: 'Open my plan' }).click();
   await (await chooser).setFiles(file);

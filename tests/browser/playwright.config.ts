@@ -1,4 +1,5 @@
 import { defineConfig } from '@playwright/test';
+import { deviceOf } from '#tools/commands/tools/deviceOf';
 import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
 import { projectRoot } from '#tools/commands/tools/projectRoot';
 
@@ -6,29 +7,16 @@ const port = Number(process.env['OVERFOOT_TEST_PORT'] ?? 4273);
 /** Where the tests' runner wants a report for. */
 const report = process.env['OVERFOOT_TEST_REPORT'];
 
-/** Specs that run the pose network, which takes all cores by itself, or film, which needs them in real time. */
-const network = [
-  'badVideos',
-  'commands',
-  'home',
-  'live',
-  'mirror',
-  'oddVideos',
-  'offline',
-  'pipeline',
-  'privacy',
-  'sending',
-  'storage',
-].map((name) => `${name}.spec.ts`);
-
 /** Tests in a browser, against the built pages: `npm run build && npm run build:tools` comes first. */
 export default defineConfig({
   testDir: '.',
   outputDir: `${projectRoot}test-results/browser`,
-  workers: 2,
+  workers: 2, // With three or four on two cores, sets in real time lose pictures.
+  fullyParallel: true,
+  expect: { timeout: 15_000 }, // Other programs may take the processor meanwhile.
   projects: [
-    { name: 'screens', testIgnore: network },
-    { name: 'network', testMatch: network, workers: 1 },
+    { name: 'screens', grepInvert: /@network/ },
+    { name: 'network', grep: /@network/, workers: 1 }, // The pose network takes all cores by itself.
   ],
   timeout: 90_000,
   forbidOnly: process.env['CI'] !== undefined,
@@ -37,6 +25,7 @@ export default defineConfig({
     baseURL: `http://127.0.0.1:${port}/`,
     launchOptions: { executablePath: findBrowser(), args: browserSwitches },
     screenshot: 'only-on-failure',
+    storageState: deviceOf('treats', `http://127.0.0.1:${port}`),
     serviceWorkers: 'block', // Else every test would keep 20 MB; offline.spec.ts allows them.
     bypassCSP: true, // Tests put scripts of their own into the page; privacy.spec.ts keeps the policy.
   },

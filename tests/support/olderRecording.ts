@@ -1,6 +1,7 @@
 import { findMeasure, mapMeasures, type MeasureId } from '#core/measures/measures';
 import type { Limits } from '#core/protocol/limits';
 import { kneeDirection } from '#core/scoring/deciding';
+import type { Verdict } from '#core/scoring/verdict';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 
 type Repetition = RecordingDocument['derived']['repetitions'][number];
@@ -15,6 +16,32 @@ export function olderLimits({ 'knee-angle': { least, most }, ...others }: Limits
   return Object.keys(others).length === 0 ? knee : { ...knee, others };
 }
 
+/** Before version 9 there were three grades, and no chances. */
+const olderVerdicts: Record<Verdict, string> = {
+  in: 'in-line',
+  'probably-in': 'near-limit',
+  'cant-tell': 'near-limit',
+  'probably-out': 'near-limit',
+  out: 'out-of-line',
+  'not-measured': 'not-measured',
+};
+
+function olderMeasure({ chanceInLine: _, verdict, ...rest }: Repetition['judgement']['measures'][number]) {
+  return { ...rest, verdict: olderVerdicts[verdict] };
+}
+
+/** A document as version 8 wrote it. */
+export function version8({ derived, ...rest }: RecordingDocument) {
+  const repetitions = derived.repetitions.map(({ judgement, ...repetition }) => {
+    const { chanceInLine: _, measures, verdict, ...kept } = judgement;
+    return {
+      ...repetition,
+      judgement: { ...kept, verdict: olderVerdicts[verdict], measures: measures.map(olderMeasure) },
+    };
+  });
+  return { ...rest, version: 8, derived: { ...derived, repetitions } };
+}
+
 /** A repetition as version 6 wrote it. */
 function olderRepetition({ ranges, judgement, ...rest }: Repetition): Record<string, unknown> {
   const repetition = { ranges, judgement, ...rest };
@@ -25,7 +52,8 @@ function olderRepetition({ ranges, judgement, ...rest }: Repetition): Record<str
     ...others
   } = mapMeasures((id) => peakOf(id, repetition));
   const [knee, ...measures] = judgement.measures;
-  const { verdict, reason, decidedBy, alignmentScorePct } = judgement;
+  const { reason, decidedBy, alignmentScorePct } = judgement;
+  const verdict = olderVerdicts[judgement.verdict];
   const isKneeMissing = decidedBy === 'knee-angle' && verdict === 'not-measured';
   return {
     ...rest,
@@ -39,11 +67,11 @@ function olderRepetition({ ranges, judgement, ...rest }: Repetition): Record<str
       verdict,
       reason,
       decidedBy: isKneeMissing ? null : decidedBy,
-      knee: knee!.verdict,
+      knee: olderVerdicts[knee!.verdict],
       direction: kneeDirection(judgement),
       worst: knee!.extreme,
       alignmentScorePct,
-      measures,
+      measures: measures.map(olderMeasure),
     },
   };
 }

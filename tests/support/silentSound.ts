@@ -19,6 +19,7 @@ export function createSilentSound(onCaption: (caption: string) => void = () => u
       sound.said.push(line);
       onCaption(line.caption);
     },
+    isSpeaking: () => false,
     tone: (kind) => sound.tones.push(kind),
     setOn: () => undefined,
     hasVoice: () => false,

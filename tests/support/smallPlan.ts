@@ -35,7 +35,7 @@ export function smallHold(change: Partial<HoldItem> = {}): HoldItem {
 export function smallPlan(change: Partial<PlanDocument> = {}): PlanDocument {
   return {
     format: 'overfoot-plan',
-    version: 3,
+    version: 5,
     id: 'b7d4b0a5-2c55-4d6c-8a6e-3f1de2c86f14',
     createdAt: '2024-03-05T07:08:09.010Z',
     note: 'An invented patient.',
@@ -43,10 +43,15 @@ export function smallPlan(change: Partial<PlanDocument> = {}): PlanDocument {
     items: [smallItem(), smallHold()],
     footwear: 'either',
     painLimit: 4,
+    usualPain: null,
+    mayGoOnAbove: false,
     beyondPainLimit: 'Stop and call the practice.',
+    ifItGivesWay: 'Sit down and call the practice.',
     howOften: 'Daily.',
+    perWeek: null,
     reviewDate: '2024-03-20',
     words: 'Take your time.',
+    videoWish: null,
     returnKey: null,
     ...change,
   };

@@ -1,10 +1,12 @@
+import { notAsked } from '#documents/session/notAsked';
 import type { SessionDocument } from '#documents/session/sessionDocument';
 
 /** One set of a task, cut short, and one hold, by an invented person. */
 export function smallSession(): SessionDocument {
   return {
     format: 'overfoot-visit',
-    version: 1,
+    version: 3,
+    ...notAsked,
     id: '3f4a6d0e-93ff-4a8e-8f8d-5a6c1b2e7d10',
     startedAt: '2026-04-05T06:07:08.000Z',
     endedAt: '2026-04-05T06:21:08.000Z',

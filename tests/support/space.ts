@@ -9,8 +9,8 @@ export function vector(x: number, y: number, z: number): Vector {
   return { x, y, z };
 }
 
-export function plus(...all: Vector[]): Vector {
-  return all.reduce((a, b) => vector(a.x + b.x, a.y + b.y, a.z + b.z));
+export function plus(a: Vector, b: Vector): Vector {
+  return vector(a.x + b.x, a.y + b.y, a.z + b.z);
 }
 
 export function minus(a: Vector, b: Vector): Vector {

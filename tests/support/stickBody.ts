@@ -86,8 +86,8 @@ export function poseBody(posture: Posture, bodyHeightM: number): Body {
     put('knee', knee);
     const inFoot = (place: Vector) => plus(ankle, turn(bow(place, heelUpDeg), outward * toeOutDeg));
     put('heel', inFoot(vector(0, -0.024, -0.024)));
-    // The network marks the big toe, which is inward of the foot's axis.
-    put('foot_index', inFoot(vector(-outward * 0.0124, -0.027, 0.105)));
+    // The network marks the big toe, which is inward of the foot's axis, half of a shank in front of the heel.
+    put('foot_index', inFoot(vector(-outward * 0.0113, -0.027, 0.0933)));
 
     const shoulder = put('shoulder', inTrunk(vector(outward * p.halfShoulders, p.trunk, 0)));
     // Hands on hips, elbows pointing out and a little back.
@@ -145,11 +145,13 @@ function legOf(posture: Posture, side: Side): Record<'hip' | 'knee' | 'ankle', V
  * @returns  degrees, -180 to 180, inward positive where the left leg is at larger x
  */
 export function inwardAngleDeg([hip, knee, ankle]: readonly { x: number; y: number }[], side: Side): number {
-  const direction = (from: { x: number; y: number }, to: { x: number; y: number }) =>
-    Math.atan2(to.x - from.x, from.y - to.y); // 0 = straight down
-  const turned = ((direction(knee!, ankle!) - direction(hip!, knee!)) * 180) / Math.PI;
+  const turned = ((fromDownRad(knee!, ankle!) - fromDownRad(hip!, knee!)) * 180) / Math.PI;
   const wrapped = turned > 180 ? turned - 360 : turned < -180 ? turned + 360 : turned;
   return side === 'left' ? wrapped : -wrapped;
+}
+
+function fromDownRad(from: { x: number; y: number }, to: { x: number; y: number }): number {
+  return Math.atan2(to.x - from.x, from.y - to.y);
 }
 
 /** The knee is on the circle around the line from hip to ankle, turned so far that the frontal angle is as wanted. */

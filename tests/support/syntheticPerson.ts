@@ -5,8 +5,8 @@ import { otherSide, type Side } from '#core/protocol/side';
 import { pinholeCamera, upright, type CameraSettings, type PicturePoint } from './pinholeCamera';
 import { seededRandom } from './seededRandom';
 import { distance, plus, vector, type Vector } from './space';
-import { inwardAngleDeg, poseBody, poseLeg, type Body } from './stickBody';
-import { postureOf, shapeOf, type SyntheticTask } from './taskMotion';
+import { inwardAngleDeg, poseBody, poseLeg, type Body, type Posture } from './stickBody';
+import { postureOf, shapeOf, type Motion, type SyntheticTask } from './taskMotion';
 import { buildTimeline, type EventTimes, type PlannedScene } from './timeline';
 
 /** A stretch of time in which something goes wrong, ms of the film. */
@@ -116,27 +116,26 @@ export function filmPerson(wishes: Partial<Scene> = {}): Film {
   const timeline = buildTimeline({ ...scene, shape: shapeOf(scene.task) });
   const camera = { ...upright, ...scene.camera };
   const project = pinholeCamera(camera);
-  const postureAt = (sceneMs: number) => postureOf(scene.task, scene.side, timeline.motionAt(sceneMs));
   const look = (sceneMs: number): TrueFrame => {
-    const places = poseBody(postureAt(sceneMs), scene.bodyHeightM);
-    const points = mapPoints((name) => project(places[name]));
+    const places = bodyOf(scene, timeline.motionAt(sceneMs));
     return {
       timeMs: sceneMs - scene.filmed.fromMs,
       places,
-      points,
-      // Only when asked for: few tests use every frame.
+      // Only when asked for: few tests use them.
+      get points() {
+        return mapPoints((name) => project(places[name]));
+      },
       get frontalDeg() {
         return bothKnees((name) => places[name]);
       },
       get pictureDeg() {
-        // Down is up in the picture's own coordinates.
-        return bothKnees((name) => ({ x: points[name].xPx, y: -points[name].yPx }));
+        return bothKnees((name) => inPicture(project(places[name])));
       },
     };
   };
   const lookAtKnee = (sceneMs: number): TrueKnee => {
-    const leg = poseLeg(postureAt(sceneMs), scene.side, scene.bodyHeightM);
-    const seen = leg.map(project).map(({ xPx, yPx }) => ({ x: xPx, y: -yPx }));
+    const leg = legOf(scene, timeline.motionAt(sceneMs));
+    const seen = leg.map(project).map(inPicture);
     return {
       timeMs: sceneMs - scene.filmed.fromMs,
       frontalDeg: inwardAngleDeg(leg, scene.side),
@@ -155,14 +154,7 @@ export function filmPerson(wishes: Partial<Scene> = {}): Film {
     });
   let repetitions: TrueRepetition[] | null = null;
   return {
-    track: observe(
-      frames.map(({ timeMs, places, points }) => ({
-        timeMs,
-        points: { ...points, ...marksOfHips(places, project) },
-      })),
-      scene,
-      camera,
-    ),
+    track: observe(frames, scene, camera, project),
     frames,
     // Only when asked for, since dense sampling takes longer than the filming.
     get repetitions() {
@@ -170,6 +162,25 @@ export function filmPerson(wishes: Partial<Scene> = {}): Film {
     },
   };
 }
+
+/** What one instant of somebody's movement looks like, remembered: bodies rest, and are filmed from many places. */
+function poseOnce<Part>(
+  pose: (posture: Posture, side: Side, bodyHeightM: number) => Part,
+): (scene: Pick<Scene, 'task' | 'side' | 'bodyHeightM'>, motion: Motion) => Part {
+  const posed = new Map<string, Part>();
+  return ({ task, side, bodyHeightM }, motion) => {
+    const key = [task, side, bodyHeightM, ...Object.values(motion)].join();
+    const known = posed.get(key);
+    if (known !== undefined) return known;
+    if (posed.size === mostPosed) posed.clear();
+    const part = pose(postureOf(task, side, motion), side, bodyHeightM);
+    posed.set(key, part);
+    return part;
+  };
+}
+const mostPosed = 5000;
+const bodyOf = poseOnce((posture, _, bodyHeightM) => poseBody(posture, bodyHeightM));
+const legOf = poseOnce(poseLeg);
 
 /** The film as a mirror shows it: left and right of the picture changed, and so the person's own sides. */
 export function mirrorTrack(track: KeypointTrack): KeypointTrack {
@@ -206,44 +217,51 @@ function frameTimes(scene: Scene, filmed: Span): number[] {
 }
 
 /** Where the networks mark the hips: on the skin in front of the joints. */
-function marksOfHips(
-  places: Body,
-  project: (place: Vector) => PicturePoint,
-): Record<`${Side}_hip`, PicturePoint> {
-  const mark = (side: Side) => {
-    const ahead = skinToJoint * distance(places[`${side}_knee`], places[`${side}_ankle`]);
-    return project(plus(places[`${side}_hip`], vector(0, 0, ahead)));
-  };
-  return { left_hip: mark('left'), right_hip: mark('right') };
+function markOfHip(places: Body, side: Side): Vector {
+  const ahead = skinToJoint * distance(places[`${side}_knee`], places[`${side}_ankle`]);
+  return plus(places[`${side}_hip`], vector(0, 0, ahead));
 }
 
 /** The points of each frame with the network's errors, unsureness and mistakes. */
 function observe(
-  frames: readonly Pick<TrueFrame, 'timeMs' | 'points'>[],
+  frames: readonly Pick<TrueFrame, 'timeMs' | 'places'>[],
   scene: Scene,
-  camera: CameraSettings,
+  { widthPx, heightPx }: CameraSettings,
+  project: (place: Vector) => PicturePoint,
 ): KeypointTrack {
-  const { widthPx, heightPx } = camera;
+  const { noisePx } = scene;
   const random = seededRandom(scene.seed);
-  const rows = frames.map(({ timeMs, points }) => {
+  const rows = frames.map(({ timeMs, places }) => {
     const row = new Float32Array(keypointCount * 3);
     let inPicture = 0;
+    const isSomebodyElse = within(scene.somebodyElse, timeMs);
+    const unseen = scene.unseen.filter((span) => within([span], timeMs));
     keypointNames.forEach((name, index) => {
-      let { xPx, yPx } = points[name];
-      xPx += scene.noisePx * random.gaussian();
-      yPx += scene.noisePx * random.gaussian();
-      if (within(scene.somebodyElse, timeMs)) {
+      const marked =
+        name === 'left_hip'
+          ? markOfHip(places, 'left')
+          : name === 'right_hip'
+            ? markOfHip(places, 'right')
+            : places[name];
+      let { xPx, yPx } = project(marked);
+      if (noisePx > 0) {
+        xPx += noisePx * random.gaussian();
+        yPx += noisePx * random.gaussian();
+      }
+      if (isSomebodyElse) {
         xPx = widthPx * 0.12 + 0.55 * (xPx - widthPx / 2);
         yPx = heightPx * 0.45 + 0.55 * (yPx - heightPx / 2);
       }
       const inside = xPx >= 0 && xPx <= widthPx && yPx >= 0 && yPx <= heightPx;
       if (inside) inPicture++;
       let score = inside ? scores.seen : scores.outside;
-      if (scene.unseen.some((span) => span.joint === name && within([span], timeMs))) {
+      if (unseen.some(({ joint }) => joint === name)) {
         xPx += 0.05 * widthPx;
         score = scores.unseen;
       }
-      row.set([xPx, yPx, score], index * 3);
+      row[index * 3] = xPx;
+      row[index * 3 + 1] = yPx;
+      row[index * 3 + 2] = score;
     });
     return { timeMs, row: inPicture < fewestPoints ? null : row };
   });
@@ -289,6 +307,11 @@ function bothKnees(at: (name: KeypointName) => { x: number; y: number }): Record
   const knee = (side: Side) =>
     inwardAngleDeg([at(`${side}_hip`), at(`${side}_knee`), at(`${side}_ankle`)], side);
   return { left: knee('left'), right: knee('right') };
+}
+
+/** With y up, as angles need it. */
+function inPicture({ xPx, yPx }: PicturePoint): { x: number; y: number } {
+  return { x: xPx, y: -yPx };
 }
 
 function mapPoints<T>(of: (name: KeypointName) => T): Record<KeypointName, T> {

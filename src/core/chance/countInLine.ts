@@ -1,7 +1,7 @@
 import { max, sum } from 'd3-array';
 import { limitEnds, type LimitEnd } from '../measures/limitEnd';
 import type { EndLimits } from '../protocol/limits';
-import { normalCdf } from '../statistics/normalCdf';
+import { chanceOfRoom } from '../statistics/normalCdf';
 import { requireFinite } from '../statistics/requireFinite';
 import { countQuantile, rounding } from './countQuantile';
 import { sharedErrors, type Turn } from './sharedErrors';
@@ -107,7 +107,7 @@ function turnsOf(extremes: HeldExtremes, limits: EndLimits, ownSd: number): EndT
 function chanceGiven(error: number, turns: readonly EndTurn[]): number {
   return turns.reduce((chance, { at, ownSd, keeps }) => {
     const room = keeps === 'below' ? at - error : error - at;
-    return chance * (ownSd === 0 ? Number(room >= 0) : normalCdf(room / ownSd));
+    return chance * chanceOfRoom(room, ownSd);
   }, 1);
 }
 

@@ -6,6 +6,9 @@ export const surenesses = [0.8, 0.9, 0.95] as const;
 /** How sure it has to be before a repetition is said to be on one side of its limits. */
 export type Sureness = (typeof surenesses)[number];
 
+/** What practices use until they choose another. Common practice, no source. */
+export const usualSureness: Sureness = 0.8;
+
 /** From this chance on a side is named without 'probably': a quarter of the doubt that the sureness allows is left. */
 const firmFrom: Record<Sureness, number> = { 0.8: 0.95, 0.9: 0.975, 0.95: 0.9875 };
 

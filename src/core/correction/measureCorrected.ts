@@ -4,6 +4,7 @@ import { isOfSet, measureSet, type SetMeasurement, type TimedSetup } from '../me
 import { arrangeRepetitions, type ArrangedRepetition } from './arrangeRepetitions';
 import type { Correction } from './correction';
 import { correctTrack } from './correctTrack';
+import { mirrorBends } from './mirrorBends';
 import { settleCorrections } from './settleCorrections';
 
 /** A recording measured with its corrections. */
@@ -38,7 +39,12 @@ export function measureCorrected(
   const corrected = correctTrack(track, settled);
   let arranged: ArrangedRepetition[] = [];
   const { goMs } = setup;
-  const correctedSetup = { ...setup, side: settled.side };
+  const { bends } = setup;
+  const correctedSetup = {
+    ...setup,
+    side: settled.side,
+    ...(settled.isMirrored && bends !== undefined ? { bends: mirrorBends(bends) } : {}),
+  };
   const measured = measure(corrected, correctedSetup, (found, timesMs) => {
     const ofSet = goMs === undefined ? found : found.filter(({ events }) => isOfSet(events, goMs));
     arranged = arrangeRepetitions(ofSet, timesMs, settled.repetitions);

@@ -1,5 +1,5 @@
 import { keypointCount, keypointNames, type KeypointName } from '../keypoints/keypointNames';
-import type { KeypointTrack } from '../keypoints/keypointTrack';
+import type { KeypointRow, KeypointTrack } from '../keypoints/keypointTrack';
 
 /** The same point on the other side; a midline point is its own counterpart. */
 export function otherSidePoint(name: KeypointName): KeypointName {
@@ -28,4 +28,14 @@ export function mirrorTrack(track: KeypointTrack): KeypointTrack {
     score[at] = track.score[from]!;
   }
   return { ...track, xPx, yPx, score };
+}
+
+/** Points of a picture's mirror image, as points of the picture itself, and the other way round. */
+export function mirrorRow(row: KeypointRow, widthPx: number): KeypointRow {
+  const mirrored = new Float32Array(row.length);
+  otherSidePlaces.forEach((from, point) => {
+    const [x, y, score] = row.subarray(from * 3, from * 3 + 3) as unknown as [number, number, number];
+    mirrored.set([widthPx - x, y, score], point * 3);
+  });
+  return mirrored;
 }

@@ -44,7 +44,9 @@ export function frameRow({ xPx, yPx, score }: KeypointTrack, frame: number): Key
   const row = new Float32Array(keypointCount * 3);
   for (let point = 0; point < keypointCount; point++) {
     const at = frame * keypointCount + point;
-    row.set([xPx[at]!, yPx[at]!, score[at]!], point * 3);
+    row[point * 3] = xPx[at]!;
+    row[point * 3 + 1] = yPx[at]!;
+    row[point * 3 + 2] = score[at]!;
   }
   return row;
 }
@@ -101,7 +103,7 @@ export function buildKeypointTrack(
     }
     for (let point = 0; point < keypointCount; point++) {
       const at = frame * keypointCount + point;
-      const [x, y, score] = row.subarray(point * 3, point * 3 + 3) as unknown as [number, number, number];
+      const [x, y, score] = [row[point * 3]!, row[point * 3 + 1]!, row[point * 3 + 2]!];
       if (!Number.isFinite(x + y + score)) continue;
       track.xPx[at] = x;
       track.yPx[at] = y;

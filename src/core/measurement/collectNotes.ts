@@ -2,6 +2,7 @@ import { frameCount, type KeypointTrack } from '../keypoints/keypointTrack';
 import { hasPerson } from '../keypoints/observedPoint';
 import type { Curve, MissingReason } from './curve';
 import { doubtSide } from './doubtSide';
+import type { Facing } from './findFacing';
 import type { MeasuredRepetition, MeasurementNote, Setup } from './measurement';
 import { summarise } from './measureRepetition';
 import type { View } from './seeView';
@@ -20,6 +21,7 @@ export function collectNotes(
   legCurve: Curve,
   legLengthPx: number | null,
   view: View | null,
+  facing: Facing,
   repetitions: readonly MeasuredRepetition[],
 ): MeasurementNote[] {
   const frames = frameCount(track);
@@ -35,12 +37,12 @@ export function collectNotes(
   const unseen = mostlyMissing(legCurve);
   if (unseen !== null && unseen !== 'view-turned') notes.push({ kind: 'legs-not-seen', reason: unseen });
   if (repetitions.length === 0) notes.push({ kind: 'no-repetitions' });
-  // A view read from the wrong leg means nothing.
-  if (doubtSide(points, setup, legLengthPx, repetitions)) {
-    notes.push({ kind: 'side-doubtful', side: setup.side });
-  } else if (view?.isTurned) {
+  // A picture on its side says nothing of which foot is nearer, a view read from the wrong leg nothing at all.
+  const isSideDoubtful = facing !== 'tipped' && doubtSide(points, setup, legLengthPx, repetitions);
+  if (isSideDoubtful) notes.push({ kind: 'side-doubtful', side: setup.side });
+  if (facing !== 'front') notes.push({ kind: 'not-facing', facing });
+  else if (view?.isTurned && !isSideDoubtful)
     notes.push({ kind: 'view-turned', yawDeg: view.yaw.yawDeg, sdDeg: view.yaw.sdDeg });
-  }
   return notes;
 }
 

@@ -32,11 +32,15 @@ export interface EasyBends {
  * Looks for two easy two-legged bends at the beginning of a recording, where the task lets only one foot tell
  * the view.
  *
+ * @param points  the track's, where they have been smoothed before
  * @returns  null where there are none, where the task needs none, and where bends are known from before
  */
-export function easyBends(track: KeypointTrack, setup: Setup): EasyBends | null {
+export function easyBends(
+  track: KeypointTrack,
+  setup: Setup,
+  points = smoothPoints(track),
+): EasyBends | null {
   if (setup.bends !== undefined || !findTask(setup.task).viewSigns.includes('stance-foot')) return null;
-  const points = smoothPoints(track);
   const segments = segmentsPx(pictureLeg(points, setup.side, track));
   if (segments === null) return null;
   const feet = feetPaths(points, legLengthPx({ segments }));

@@ -28,6 +28,8 @@ export interface ViewFacts {
 
 /** Yaw and hips depend on each other; after this many rounds neither moves any more. */
 const hipRounds = 4;
+/** A yaw that has moved by less than this has settled, degrees: the next round would move it by a sixth of that. */
+const settledDeg = 0.02;
 
 /**
  * How the body is turned from the camera, and where its hip joints are behind their marks: each is needed for
@@ -62,6 +64,7 @@ export function settleHips<Seen extends { view: View | null }>(
   for (let round = 1; round < hipRounds && seen.view !== null && !isExact; round++) {
     const { yaw, working } = seen.view;
     seen = look(hipsAtJoint(marks, size, { yawDeg: yaw.yawDeg, focalPx, shankPx: working.segments.shank }));
+    if (Math.abs((seen.view?.yaw.yawDeg ?? 0) - yaw.yawDeg) < settledDeg) break;
   }
   return seen;
 }

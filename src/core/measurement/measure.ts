@@ -2,6 +2,7 @@ import type { KeypointTrack } from '../keypoints/keypointTrack';
 import { easyBends } from './easyBends';
 import { measureKnown, type Arrange } from './measureKnown';
 import type { Measurement, Setup } from './measurement';
+import { smoothPoints } from './smoothPoints';
 
 /**
  * Measures a recording: from the joints seen in each frame to repetitions with their angles. Easy two-legged
@@ -15,7 +16,8 @@ import type { Measurement, Setup } from './measurement';
  * @returns  curves on a uniform time base, repetitions, and notes on what to know before trusting them
  */
 export function measure(track: KeypointTrack, setup: Setup, arrange?: Arrange): Measurement {
-  const bends = easyBends(track, setup);
-  if (bends === null) return measureKnown(track, setup, 0, arrange);
-  return { ...measureKnown(track, { ...setup, bends: bends.view }, bends.endMs, arrange), setup };
+  const points = smoothPoints(track);
+  const bends = easyBends(track, setup, points);
+  if (bends === null) return measureKnown(track, setup, 0, arrange, points);
+  return { ...measureKnown(track, { ...setup, bends: bends.view }, bends.endMs, arrange, points), setup };
 }

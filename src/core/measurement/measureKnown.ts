@@ -10,6 +10,7 @@ import { bodyHeights } from './bodyHeights';
 import { cameraRoll } from './cameraRoll';
 import { collectNotes } from './collectNotes';
 import { feetPaths } from './feetPaths';
+import { findFacing } from './findFacing';
 import { findView } from './findView';
 import { freeFootAside } from './freeFootAside';
 import { levelPoints } from './levelPoints';
@@ -31,15 +32,16 @@ export type Arrange = (found: FoundRepetition[], timesMs: Float64Array) => Found
  * @param setup  task and working side, the person's own
  * @param fromMs  what was done before it shows the body, but is no repetition; 0 = all counts
  * @param arrange  may replace the repetitions found, on the uniform times, ms
+ * @param seen  the track's points, where they have been smoothed before
  */
 export function measureKnown(
   track: KeypointTrack,
   setup: Setup,
   fromMs = 0,
   arrange: Arrange = (found) => found,
+  seen = smoothPoints(track),
 ): Measurement {
   const task = findTask(setup.task);
-  const seen = smoothPoints(track);
   // Good enough to find the moments in which the person stands. These give the length that scales everything
   // else.
   const longest = segmentsPx(pictureLeg(seen, setup.side, track));
@@ -57,7 +59,8 @@ export function measureKnown(
   // In a reach the leg stays bent: no moment of it is certain to be standing.
   const standing = task.shape === 'reach' ? undefined : moments.upright;
   const size = { widthPx: track.widthPx, heightPx: track.heightPx };
-  const { points, view } = findView(levelPoints(seen, roll.rollDeg, track), {
+  const facing = findFacing(seen, setup.side, task.onBothFeet);
+  const { points, view: found } = findView(levelPoints(seen, roll.rollDeg, track), {
     size,
     focalPx,
     task,
@@ -68,6 +71,7 @@ export function measureKnown(
     bends: setup.bends,
     isExact: track.isExact,
   });
+  const view = found === null || facing === 'front' ? found : { ...found, isTurned: true };
   const lengthPx = view === null ? null : legLengthPx(view.working);
   const body = view === null ? null : seeBody(points, view, setup.side, track.closer?.untilMs);
   const unseen = unseenSeries(points, setup.side);
@@ -78,8 +82,8 @@ export function measureKnown(
     shoulderHeight: heights.shoulders,
     feet,
   };
-  const found = findRepetitions(task, signals).filter(({ events }) => events.startMs >= fromMs);
-  const repetitions = arrange(found, points.timesMs).map((one, index) =>
+  const moved = findRepetitions(task, signals).filter(({ events }) => events.startMs >= fromMs);
+  const repetitions = arrange(moved, points.timesMs).map((one, index) =>
     measureRepetition(one, index + 1, points.timesMs, series),
   );
   return {
@@ -94,6 +98,15 @@ export function measureKnown(
         : { focalPx, ...view.yaw, rollDeg: roll.rollDeg, standingOffsetDeg: body.standingOffsetDeg },
     curves: mapMeasures((id) => series[id].curve),
     repetitions,
-    notes: collectNotes(track, setup, points, series['knee-off-line'].curve, lengthPx, view, repetitions),
+    notes: collectNotes(
+      track,
+      setup,
+      points,
+      series['knee-off-line'].curve,
+      lengthPx,
+      view,
+      facing,
+      repetitions,
+    ),
   };
 }

@@ -1,6 +1,7 @@
 import { mapMeasures, type MeasureId } from '../measures/measures';
 import type { FoundRepetition } from '../segmentation/findRepetitions';
 import { missingReasons, type Curve, type MissingReason } from './curve';
+import { isAtEdge } from './isAtEdge';
 import type { MeasuredRepetition } from './measurement';
 import type { Extreme, MeasureRange } from './measureRange';
 import type { Series } from './seenBody';
@@ -16,7 +17,12 @@ export function measureRepetition(
     const { curve, band } = series[id];
     const { min, max, ...share } = summarise(curve, timesMs, loadedFrom, loadedTo);
     const moments = hasFarBand ? bandsWithin(curve, band, loadedFrom, loadedTo) : [];
-    return { min: withBand(min, -1, band, moments), max: withBand(max, 1, band, moments), ...share };
+    const extreme = (peak: Peak | null, end: 1 | -1): Extreme | null => {
+      if (peak === null) return null;
+      const banded = withBand(peak, end, band, moments);
+      return isAtEdge(curve, timesMs, peak.sample, loadedFrom, loadedTo) ? widenAtEdge(banded) : banded;
+    };
+    return { min: extreme(min, -1), max: extreme(max, 1), ...share };
   });
   return { number, completeness, events, loadedFrom, loadedTo, ranges };
 }
@@ -30,7 +36,7 @@ export interface CurveSummary {
   min: Peak | null;
 }
 
-type Peak = Omit<Extreme, 'band'>;
+type Peak = Pick<Extreme, 'value' | 'sample' | 'timeMs'>;
 
 /** Extremes of a curve between two samples (both included) and what is missing there. */
 export function summarise(curve: Curve, timesMs: Float64Array, from: number, to: number): CurveSummary {
@@ -64,17 +70,17 @@ interface BandedValue {
 }
 
 /** Values with their bands, spread evenly over a repetition. */
-function bandsWithin(
-  curve: Curve,
-  bandAt: (sample: number) => number,
-  from: number,
-  to: number,
-): BandedValue[] {
+function bandsWithin(curve: Curve, bandAt: Series['band'], from: number, to: number): BandedValue[] {
   const step = Math.max(1, Math.floor((to - from) / bandSamples));
   const bands: BandedValue[] = [];
   for (let sample = from; sample <= to; sample += step)
-    if (curve.missing[sample] === 0) bands.push({ value: curve.values[sample]!, band: bandAt(sample) });
+    if (curve.missing[sample] === 0) bands.push({ value: curve.values[sample]!, band: bandAt(sample).whole });
   return bands;
+}
+
+interface BandedPeak extends Peak {
+  band: number;
+  ownBand: number;
 }
 
 /**
@@ -82,12 +88,22 @@ function bandsWithin(
  * there: the band of a largest value (end 1) or a smallest one (end -1) ends where the farthest of all bands ends.
  */
 function withBand(
-  peak: Peak | null,
+  peak: Peak,
   end: 1 | -1,
-  bandAt: (sample: number) => number,
+  bandAt: Series['band'],
   moments: readonly BandedValue[],
-): Extreme | null {
-  if (peak === null) return null;
+): BandedPeak & { isAtEdge: false } {
   const reach = moments.map(({ value, band }) => end * (value - peak.value) + band);
-  return { ...peak, band: Math.max(bandAt(peak.sample), ...reach) };
+  const { whole, own } = bandAt(peak.sample);
+  return { ...peak, band: Math.max(whole, ...reach), ownBand: own, isAtEdge: false };
+}
+
+/** How much wider a band is beside a gap: nine of ten peaks of rendered recordings with gaps lie within (docs/view.md). */
+const edgeShare = 1.2;
+
+/** What is added is the repetition's own. */
+function widenAtEdge({ band, ownBand, ...peak }: BandedPeak): Extreme {
+  const sharedSquare = band * band - ownBand * ownBand;
+  const wide = edgeShare * band;
+  return { ...peak, band: wide, ownBand: Math.sqrt(wide * wide - sharedSquare), isAtEdge: true };
 }

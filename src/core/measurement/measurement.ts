@@ -5,10 +5,11 @@ import type { Completeness, RepetitionEvents } from '../segmentation/findRepetit
 import type { BendsView } from '../view/bendsView';
 import type { YawEstimate } from '../view/fuseCues';
 import type { Curve, MissingReason } from './curve';
+import type { Facing } from './findFacing';
 import type { MeasureRange } from './measureRange';
 
 /** Bump whenever a number could differ; see docs/CHANGELOG.md, 'Numbers changed'. */
-export const measuringVersion = 5;
+export const measuringVersion = 7;
 
 /** What is measured: which task, with which leg. */
 export interface Setup {
@@ -38,6 +39,7 @@ export type MeasurementNote =
   | { kind: 'no-repetitions' }
   | { kind: 'legs-not-seen'; reason: MissingReason }
   | { kind: 'somebody-else'; frames: number }
+  | { kind: 'not-facing'; facing: Exclude<Facing, 'front'> }
   | { kind: 'side-doubtful'; side: Side }
   | { kind: 'view-turned'; yawDeg: number; sdDeg: number }
   | { kind: 'few-frames'; frameRateHz: number };
@@ -66,4 +68,9 @@ export interface Measurement {
   curves: Record<MeasureId, Curve>;
   repetitions: MeasuredRepetition[];
   notes: MeasurementNote[];
+}
+
+/** Whether it looks as if the other leg worked. */
+export function isSideDoubtful({ notes }: Pick<Measurement, 'notes'>): boolean {
+  return notes.some(({ kind }) => kind === 'side-doubtful');
 }

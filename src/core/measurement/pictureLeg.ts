@@ -28,8 +28,17 @@ export function pictureLeg(points: SmoothPoints, side: Side, size: PictureSize):
   };
 }
 
-export function fromCentre({ xPx, yPx }: SmoothPoint, { widthPx, heightPx }: PictureSize): PictureJoint {
-  return { xPx: xPx.values.map((x) => x - widthPx / 2), yPx: yPx.values.map((y) => y - heightPx / 2) };
+/** Points are looked at again and again while the hips settle. */
+const known = new WeakMap<SmoothPoint, PictureJoint>();
+
+/** A point from the picture's centre; computed once, since a point belongs to one picture. */
+export function fromCentre(point: SmoothPoint, { widthPx, heightPx }: PictureSize): PictureJoint {
+  const joint = known.get(point) ?? {
+    xPx: point.xPx.values.map((x) => x - widthPx / 2),
+    yPx: point.yPx.values.map((y) => y - heightPx / 2),
+  };
+  known.set(point, joint);
+  return joint;
 }
 
 export function allSeen(points: readonly SmoothPoint[], samples: number): Uint8Array {
@@ -40,8 +49,17 @@ export function allSeen(points: readonly SmoothPoint[], samples: number): Uint8A
 
 /** The hip, placed half the usual pelvis width to the side of the middle of both hips. */
 function rigidHip(hip: PictureJoint, other: PictureJoint, seen: Uint8Array): PictureJoint {
-  const halvesPx = hip.xPx.map((x, i) => (x - other.xPx[i]!) / 2);
-  const halfPx = medianOf(halvesPx.filter((_, i) => seen[i] !== 0));
+  const samples = seen.length;
+  const [halvesPx, seenPx] = [new Float64Array(samples), new Float64Array(samples)];
+  let count = 0;
+  for (let i = 0; i < samples; i++) {
+    halvesPx[i] = (hip.xPx[i]! - other.xPx[i]!) / 2;
+    if (seen[i] !== 0) seenPx[count++] = halvesPx[i]!;
+  }
+  const halfPx = medianOf(seenPx.subarray(0, count));
   if (halfPx === undefined) return hip;
-  return { ...hip, xPx: hip.xPx.map((x, i) => (seen[i] === 0 ? x : x - halvesPx[i]! + halfPx)) };
+  const xPx = new Float64Array(samples);
+  for (let i = 0; i < samples; i++)
+    xPx[i] = seen[i] === 0 ? hip.xPx[i]! : hip.xPx[i]! - halvesPx[i]! + halfPx;
+  return { ...hip, xPx };
 }

@@ -1,14 +1,15 @@
 import { otherSide, outwardSign, type Side } from '../protocol/side';
-import { errorBand, ninetyPercent, placingSd } from '../view/errorBand';
+import { closerBand } from '../view/closerBand';
+import { errorBand, ninetyPercent, noBand, placingSd, type Band } from '../view/errorBand';
 import { frontalKneeAngleDeg, medianWhere, type FrontalLeg } from '../view/frontalKneeAngle';
 import { blankCurve, reasonCode, type Curve, type MissingReason } from './curve';
 import type { View } from './seeView';
 import { missingAt, type SmoothPoint, type SmoothPoints } from './smoothPoints';
 
-/** A measure over time, and the half-width of its error band at a sample, in its own unit. */
+/** A measure over time, and its error band at a sample, in its own unit. */
 export interface Series {
   curve: Curve;
-  band: (sample: number) => number;
+  band: (sample: number) => Band;
 }
 
 export type PointPair = readonly [SmoothPoint, SmoothPoint];
@@ -43,16 +44,9 @@ export interface SeenBody {
   /** A quantity of the working leg, with its band. */
   ofLeg: (quantity: LegQuantity) => Series;
   legBand: (quantity: LegQuantity) => Series['band'];
-  /** Half-width of the band of a distance between two points, as a share of another distance, px. */
+  /** Half-width of the band of a distance between two points, as a share of another distance, px; own in each repetition. */
   bandShare: (ofPx: number) => number;
 }
-
-/**
- * How wide the band of a leg's quantity is where two networks saw it, as a share of what first-order
- * propagation gives: set so that nine of ten peaks of rendered recordings lie within (docs/view.md). Firm =
- * the thighs, or bends before the set, tell the yaw; loose = a foot or a shank does.
- */
-export const closerBandShare = { firm: 0.83, loose: 1.1 };
 
 /** @param closerUntilMs  up to here the recording was looked at more closely, ms */
 export function seeBody(points: SmoothPoints, view: View, side: Side, closerUntilMs = -Infinity): SeenBody {
@@ -84,12 +78,9 @@ export function seeBody(points: SmoothPoints, view: View, side: Side, closerUnti
     values.forEach((value, i) => (values[i] = missing[i] === 0 ? value - own : 0));
     return { values, missing };
   };
-  const isYawFirm = view.yaw.cues.some(({ name }) => name === 'thighs' || name === 'bends');
-  const share = closerBandShare[isYawFirm ? 'firm' : 'loose'];
-  const shareAt = (i: number) => (points.timesMs[i]! <= closerUntilMs ? share : 1);
   const legBand: SeenBody['legBand'] = (quantity) => {
     const band = errorBand(working.lifted, side, sources, quantity);
-    return (i) => shareAt(i) * band(i);
+    return (i) => (points.timesMs[i]! <= closerUntilMs ? closerBand(band(i), view.yaw) : band(i));
   };
   return {
     view,
@@ -124,7 +115,7 @@ export function unseenSeries(points: SmoothPoints, side: Side): Series {
   const curve = blankCurve(points.timesMs.length);
   for (let i = 0; i < points.timesMs.length; i++)
     curve.missing[i] = missingAt(joints, i) || reasonCode('joint-unseen');
-  return { curve, band: () => 0 };
+  return { curve, band: () => noBand };
 }
 
 function legOf(points: SmoothPoints, side: Side): SmoothPoint[] {

@@ -10,7 +10,7 @@ import { fuseCues } from '../view/fuseCues';
 import { footOfLegDeg } from '../view/measureViewCues';
 import { measureKnown } from './measureKnown';
 import type { Measurement } from './measurement';
-import { smoothPoints } from './smoothPoints';
+import { smoothPoints, type SmoothPoints } from './smoothPoints';
 import { viewedLeg } from './viewedLeg';
 
 /** Fewer complete bends than this do not count. */
@@ -44,7 +44,8 @@ export type BendsOutcome =
  * @param track  the bends alone, with a moment of standing before and between them
  */
 export function viewFromBends(track: KeypointTrack): BendsOutcome {
-  const measurement = measureKnown(track, { task: 'two-legged-bend', side: 'left' });
+  const points = smoothPoints(track);
+  const measurement = measureKnown(track, { task: 'two-legged-bend', side: 'left' }, 0, undefined, points);
   const bends = measurement.repetitions.filter(({ completeness }) => completeness === 'complete');
   if (bends.length < leastBends) {
     return none('Two bends were not seen. Bend both knees a little and stand up again, twice.');
@@ -58,7 +59,7 @@ export function viewFromBends(track: KeypointTrack): BendsOutcome {
   const { yawDeg, sdDeg } = fuseCues(
     measurement.view.cues.map((cue) => (cue.name === 'thighs' ? { ...cue, sdDeg: thighsSdDeg } : cue)),
   );
-  const view = { yawDeg, sdDeg, footDeg: standingFeetDeg(track, measurement) };
+  const view = { yawDeg, sdDeg, footDeg: standingFeetDeg(track, points, measurement) };
   return { view, endMs: bends.at(-1)!.events.endMs, problem: null };
 }
 
@@ -77,9 +78,9 @@ function placedSdDeg(depth: number): number {
 
 function standingFeetDeg(
   track: KeypointTrack,
+  points: SmoothPoints,
   { repetitions, timesMs }: Measurement,
 ): Record<Side, number | null> {
-  const points = smoothPoints(track);
   const standing = Uint8Array.from(timesMs, (timeMs) =>
     repetitions.some(({ events }) => timeMs > events.startMs && timeMs < events.endMs) ? 0 : 1,
   );

@@ -1,6 +1,7 @@
 import { pelvisDrops } from '../exercises/library/kneeFaults';
 import { toDegrees } from '../geometry/degrees';
 import { pointAt } from '../measurement/smoothPoints';
+import { ownBand } from '../view/errorBand';
 import { eitherWay } from './eitherWay';
 import { farther } from './farther';
 import type { Measure } from './measure';
@@ -26,7 +27,7 @@ export const pelvicDrop = {
       const [own, other] = [pointAt(hips[0], i), pointAt(hips[1], i)];
       return toDegrees(Math.atan2(other.y - own.y, Math.abs(own.x - other.x)));
     }),
-    band: (i) => toDegrees(bandShare(Math.abs(pointAt(hips[0], i).x - pointAt(hips[1], i).x))),
+    band: (i) => ownBand(toDegrees(bandShare(Math.abs(pointAt(hips[0], i).x - pointAt(hips[1], i).x)))),
   }),
   hasFarBand: false,
   widestBand: null,

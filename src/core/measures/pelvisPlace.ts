@@ -1,4 +1,5 @@
 import type { Extreme } from '../measurement/measureRange';
+import { noBand } from '../view/errorBand';
 import type { Ends, Measure } from './measure';
 import { noSource } from './noSource';
 import { peakColumns } from './peakColumns';
@@ -22,7 +23,10 @@ export const pelvisPlace = {
   },
   series({ feet, view, side, curve }) {
     const place = placeOfPelvis(view, side);
-    return { curve: curve(feet, (i) => place(i)?.value ?? 'no-stance'), band: (i) => place(i)?.band ?? 0 };
+    return {
+      curve: curve(feet, (i) => place(i)?.value ?? 'no-stance'),
+      band: (i) => place(i)?.band ?? noBand,
+    };
   },
   hasFarBand: false,
   widestBand: null,

@@ -2,7 +2,7 @@ import { toRadians } from '../geometry/degrees';
 import type { View } from '../measurement/seeView';
 import { outwardSign, type Side } from '../protocol/side';
 import { cosSin } from '../view/bodyFrame';
-import { ninetyPercent, placingSd } from '../view/errorBand';
+import { ninetyPercent, placingSd, scaleBand } from '../view/errorBand';
 import { medianWhere, squareToBody } from '../view/frontalKneeAngle';
 import type { ViewedLeg } from '../view/measureViewCues';
 
@@ -28,7 +28,7 @@ export function placeOfPelvis({ working, other, frontal, yaw, roll, onBothFeet }
     const stance = frontal.ankle.x[i]! - free.ankle.x[i]!;
     if (Math.abs(stance) < leastStance) return null;
     const middle = frontal.hip.x[i]! + halfWidth;
-    const aside = Math.hypot(placingSd, working.jitter);
+    const ownSd = Math.SQRT2 * Math.hypot(placingSd, working.jitter);
     const above = frontal.ankle.y[i]! - frontal.hip.y[i]!;
     const apart = Math.max(
       Math.abs(frontal.hip.z[i]! - free.ankle.z[i]!),
@@ -37,15 +37,10 @@ export function placeOfPelvis({ working, other, frontal, yaw, roll, onBothFeet }
     // In a side view, a foot placed too far away appears too far to the side.
     const { x, z } = other.lifted.ankle;
     const farther = freeDepthSd * (Math.abs(sinYaw) + Math.abs(x[i]! / z[i]!));
-    const sd = Math.hypot(
-      Math.SQRT2 * aside,
-      above * toRadians(roll.sdDeg),
-      apart * toRadians(yaw.sdDeg),
-      farther,
-    );
+    const sharedSd = Math.hypot(above * toRadians(roll.sdDeg), apart * toRadians(yaw.sdDeg), farther);
     return {
       value: (middle - free.ankle.x[i]!) / stance,
-      band: (ninetyPercent * sd) / Math.abs(stance),
+      band: scaleBand({ whole: Math.hypot(ownSd, sharedSd), own: ownSd }, ninetyPercent / Math.abs(stance)),
     };
   };
 }

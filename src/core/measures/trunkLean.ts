@@ -42,11 +42,11 @@ export const trunkLean = {
         );
       }),
       // A trunk that bends forward by half a right angle turns as much of the yaw's uncertainty into lean.
-      band: () =>
-        Math.hypot(
-          toDegrees(bandShare(trunkPx)),
-          ninetyPercent * Math.hypot(yaw.sdDeg * Math.SQRT1_2, roll.sdDeg),
-        ),
+      band: () => {
+        const own = toDegrees(bandShare(trunkPx));
+        const shared = ninetyPercent * Math.hypot(yaw.sdDeg * Math.SQRT1_2, roll.sdDeg);
+        return { whole: Math.hypot(own, shared), own };
+      },
     };
   },
   hasFarBand: false,

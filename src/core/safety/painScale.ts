@@ -12,7 +12,7 @@ const ends = { lowest: 'no pain', highest: 'the worst pain you can think of' };
 export const scaleQuestions = {
   painBefore: { question: 'How much does your knee hurt right now?', ...ends },
   painDuring: { question: 'How much did your knee hurt during this set, at its most?', ...ends },
-  painAfter: { question: 'How much does your knee hurt now, after all sets?', ...ends },
+  painAfter: { question: 'How much does your knee hurt now, afterwards?', ...ends },
   effort: { question: 'How hard was it?', lowest: 'no effort at all', highest: 'as hard as I can' },
 } as const satisfies Record<string, ScaleQuestion>;
 
@@ -39,3 +39,15 @@ export function effortWords(score: number): string {
   if (score <= 6) return 'medium';
   return score < 10 ? 'hard' : scaleQuestions.effort.highest;
 }
+
+/**
+ * From this pain on, 0 to 10, exercising is always advised against, whatever a plan allows: a plan may have been
+ * changed on its way. Strong pain begins there; common practice, no source.
+ */
+export const strongPainFrom = 7;
+
+/**
+ * Pain may be as much above the usual one. Our own choice, no source; more than the least change that can be
+ * detected, 1.33 (numeric scale, knee osteoarthritis, n = 121, J Pain Res 2018, PMC5927184).
+ */
+export const mostAboveUsual = 2;

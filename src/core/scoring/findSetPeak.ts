@@ -1,7 +1,8 @@
 import { mean, median } from 'd3-array';
 import type { MeasuredRepetition } from '../measurement/measurement';
-import type { Extreme } from '../measurement/measureRange';
+import { sharedBand, type Extreme } from '../measurement/measureRange';
 import { spreadBetween } from '../statistics/spreadBetween';
+import { ninetyPercent } from '../view/errorBand';
 
 /** Fewer measured repetitions than this say nothing of a set: published values average three to five trials. */
 export const fewestRepetitions = 3;
@@ -13,14 +14,11 @@ export interface SetPeak {
   /** Repetitions that were measured. */
   count: number;
   /**
-   * Standard error of measurement, degrees: what a repetition's band comes to as one standard deviation, since what is
-   * off about a view or a figure is off in every repetition, and the scatter of the repetitions, which their number evens out.
+   * Standard error of measurement, degrees: what repetitions share of their bands, as one standard deviation, and their
+   * scatter, which their number evens out. The scatter holds their own errors.
    */
   semDeg: number;
 }
-
-/** From the half-width that holds nine of ten normal errors to one standard deviation. */
-const ninetyPercent = 1.645;
 
 type PeakRepetition = Pick<MeasuredRepetition, 'completeness'> & {
   ranges: { 'knee-angle': { max?: Extreme | null | undefined } };
@@ -37,10 +35,10 @@ export function findSetPeak(repetitions: readonly PeakRepetition[]): SetPeak | n
   });
   if (peaks.length < fewestRepetitions) return null;
   const { sd } = spreadBetween(peaks.map(({ value }) => value))!;
-  const bandSd = median(peaks, ({ band }) => band)! / ninetyPercent;
+  const sharedSd = median(peaks, (peak) => sharedBand(peak))! / ninetyPercent;
   return {
     meanDeg: mean(peaks, ({ value }) => value)!,
     count: peaks.length,
-    semDeg: Math.hypot(bandSd, sd / Math.sqrt(peaks.length)),
+    semDeg: Math.hypot(sharedSd, sd / Math.sqrt(peaks.length)),
   };
 }

@@ -1,17 +1,28 @@
+import { usualSureness, type Sureness } from '../chance/grade';
 import type { MissingReason } from '../measurement/curve';
 import type { MeasuredRepetition, Measurement } from '../measurement/measurement';
 import { findMeasure, type AlwaysLimitedId, type MeasureId } from '../measures/measures';
 import { limitedMeasures, type Limits } from '../protocol/limits';
 import { countWithin } from './countWithin';
-import { beyondShare, judgeMeasure, type MeasureJudgement } from './judgeMeasure';
-import type { Verdict } from './verdict';
+import { judgeMeasure, type MeasureJudgement } from './judgeMeasure';
+import { verdictOf, type Verdict } from './verdict';
 
 /** From the one that decides first. */
-const byGravity: readonly Verdict[] = ['out-of-line', 'not-measured', 'near-limit', 'in-line'];
+const byGravity: readonly Verdict[] = [
+  'out',
+  'probably-out',
+  'not-measured',
+  'cant-tell',
+  'probably-in',
+  'in',
+];
 
+/** What a repetition's verdict is, and what it rests on. */
 export interface Judgement {
   /** Of everything that is limited together. */
   verdict: Verdict;
+  /** Chance that the measure that the verdict rests on was within its limits, 0 to 1; null where not measured. */
+  chanceInLine: number | null;
   /** Why there is no verdict; null where there is one. */
   reason: MissingReason | null;
   /** The measure that the verdict rests on, or that it lacks. */
@@ -28,30 +39,41 @@ export interface Judgement {
 /**
  * Judges one repetition against limits.
  *
- * Each measure is judged by itself: in line where its whole error band is within its limit, out of line where the whole
- * band is beyond it, near the limit where the band straddles it, by the peak that comes closest to its limit. The
- * repetition is out of line where any of them is; else not measured where any of them could not be; else near the limit
- * where any of them is.
+ * Each measure is graded by itself, by the chance that its error band leaves for its having been within its limits.
+ * The repetition gets the gravest of these grades; where a measure could not be judged, that goes before whatever is
+ * not at least probably out of line.
+ *
+ * @param sureness  how sure it has to be before a side is named
  */
 export function judge(
   repetition: MeasuredRepetition,
   { curves }: Pick<Measurement, 'curves'>,
   limits: Limits,
+  sureness: Sureness = usualSureness,
 ): Judgement {
   const measures = limitedMeasures(limits).map((id) =>
-    judgeMeasure(id, repetition.ranges[id], limits[id] ?? {}),
+    judgeMeasure(id, repetition.ranges[id], limits[id] ?? {}, sureness),
   );
-  const { verdict, reason, measure } = gravest(measures, limits);
+  const isMissing = judgementOf({ measures }, 'knee-angle').verdict === 'not-measured';
   return {
-    verdict,
-    reason,
-    decidedBy: measure,
-    measures,
-    alignmentScorePct:
-      judgementOf({ measures }, 'knee-angle').verdict === 'not-measured'
-        ? null
-        : scorePct(repetition, curves, limits),
+    ...combine(measures),
+    alignmentScorePct: isMissing ? null : scorePct(repetition, curves, limits),
   };
+}
+
+/** What the measures that have a limit say together. */
+function combine(measures: MeasureJudgement[]): Omit<Judgement, 'alignmentScorePct'> {
+  const { verdict, chanceInLine, reason, measure } = gravest(measures);
+  return { verdict, chanceInLine, reason, decidedBy: measure, measures };
+}
+
+/** The same judgement for somebody who wants to be more or less sure. */
+export function gradeAgain<Judged extends Judgement>(judgement: Judged, sureness: Sureness): Judged {
+  const measures = judgement.measures.map((one) => ({
+    ...one,
+    verdict: verdictOf(one.chanceInLine, sureness),
+  }));
+  return { ...judgement, ...combine(measures) };
 }
 
 /** How one of the measures that always have limits was judged. */
@@ -64,15 +86,15 @@ export function judgementOf(
 
 /**
  * The judgement that the verdict rests on. Of several with the same verdict a measure that always has limits comes
- * first, since every recording is compared by it; then the one that went farthest beyond its limit.
+ * first, since every recording is compared by it; then the one that is least likely to have been in line.
  */
-function gravest(measures: readonly MeasureJudgement[], limits: Limits): MeasureJudgement {
+function gravest(measures: readonly MeasureJudgement[]): MeasureJudgement {
   const rank = ({ verdict }: MeasureJudgement) => byGravity.indexOf(verdict);
-  const share = (one: MeasureJudgement) =>
-    findMeasure(one.measure).isAlwaysLimited ? Infinity : beyondShare(one, limits);
+  const chance = ({ measure, chanceInLine }: MeasureJudgement) =>
+    findMeasure(measure).isAlwaysLimited ? -1 : (chanceInLine ?? 0);
   return measures.reduce((a, b) => {
     if (rank(a) !== rank(b)) return rank(a) < rank(b) ? a : b;
-    return share(b) > share(a) ? b : a;
+    return chance(b) < chance(a) ? b : a;
   });
 }
 

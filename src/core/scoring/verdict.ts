@@ -1,14 +1,18 @@
-export const verdicts = ['in-line', 'near-limit', 'out-of-line', 'not-measured'] as const;
+import { gradeOf, grades, sideOf, type Sureness } from '../chance/grade';
+
+export const verdicts = [...grades, 'not-measured'] as const;
+/** What is said of a repetition: a grade, or that it could not be measured. */
 export type Verdict = (typeof verdicts)[number];
 
 /** With less of the loaded time measured than this share, nothing is said of a repetition. */
 export const leastMeasuredShare = 1 / 3;
 
-/**
- * @param excess  how far a peak is beyond its limit, in its own unit; negative within
- * @param band  half-width of the peak's error band, same unit; 0 for a peak that is known exactly
- */
-export function verdictOf(excess: number, band: number): Exclude<Verdict, 'not-measured'> {
-  if (excess > band) return 'out-of-line';
-  return excess > -band ? 'near-limit' : 'in-line';
+/** @param chanceInLine  0 to 1; null where it was not measured */
+export function verdictOf(chanceInLine: number | null, sureness: Sureness): Verdict {
+  return chanceInLine === null ? 'not-measured' : gradeOf(chanceInLine, sureness);
+}
+
+/** The side of its limits that a verdict names; null where it names none. */
+export function verdictSide(verdict: Verdict): 'in' | 'out' | null {
+  return verdict === 'not-measured' ? null : sideOf(verdict);
 }

@@ -19,6 +19,16 @@ export function normalCdf(z: number): number {
   return 0.5 + normalDensity(z) * sum;
 }
 
+/**
+ * Probability that a normal error with mean 0 is at most so large.
+ *
+ * @param room  may be infinite
+ * @param sd  one standard deviation, same unit, 0 or more; with 0 there is no error, and a room of 0 is enough
+ */
+export function chanceOfRoom(room: number, sd: number): number {
+  return sd === 0 ? Number(room >= 0) : normalCdf(room / sd);
+}
+
 /** Density of the standard normal distribution at z. */
 export function normalDensity(z: number): number {
   return Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);

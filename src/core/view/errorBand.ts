@@ -23,6 +23,27 @@ const [pitchCos, pitchSin] = cosSin(pitchSdDeg);
 /** From one standard deviation to the half-width that covers nine of ten normal errors. */
 export const ninetyPercent = 1.645;
 
+/** Half-widths of an error band, in the unit of the quantity, 0 or more. */
+export interface Band {
+  /** Made to hold the truth in nine of ten cases. */
+  whole: number;
+  /** The part that each repetition has by itself: whole² = shared² + own². What is shared is alike in a whole set. */
+  own: number;
+}
+
+/** Of a quantity that has no error, or none that is known. */
+export const noBand: Band = { whole: 0, own: 0 };
+
+/** Of a quantity whose error each repetition has by itself. */
+export function ownBand(halfWidth: number): Band {
+  return { whole: halfWidth, own: halfWidth };
+}
+
+/** A band that is wider or narrower by a factor. */
+export function scaleBand({ whole, own }: Band, by: number): Band {
+  return { whole: by * whole, own: by * own };
+}
+
 export interface ErrorSources {
   yawDeg: number;
   yawSdDeg: number;
@@ -38,7 +59,9 @@ export interface ErrorSources {
  * by one standard deviation on its own, and the squares of the effects are added.
  *
  * @param quantity  any number computed from a leg seen square to the body
- * @returns  the half-width at a sample of the leg, in the quantity's own unit, 0 or more
+ * Placing and jitter differ from one repetition to the next; all other sources are shared by a set.
+ *
+ * @returns  the half-widths at a sample of the leg, in the quantity's own unit
  * Source:   first-order propagation of uncertainty (JCGM 100:2008, 5.1.2)
  */
 export function errorBand(
@@ -46,7 +69,7 @@ export function errorBand(
   side: Side,
   sources: ErrorSources,
   quantity: (leg: FrontalLeg, side: Side, i: number) => number,
-): (sample: number) => number {
+): (sample: number) => Band {
   const at = oneSample(leg.thigh);
   const moved = oneSample(leg.thigh);
   const square = oneSample(leg.thigh);
@@ -61,8 +84,8 @@ export function errorBand(
     for (const joint of joints) copySample(at[joint], leg[joint], sample);
     putBack(moved, at);
     const here = valueOf(sources.yawDeg);
-    let squares = 0;
-    for (const move of moves) {
+    let [squares, ownSquares] = [0, 0];
+    for (const { move, isOwn } of moves) {
       let larger = 0;
       for (const by of [1, -1] as const) {
         putBack(moved, at);
@@ -70,36 +93,39 @@ export function errorBand(
         larger = Math.max(larger, Math.abs(valueOf(sources.yawDeg + yawShiftDeg) - here));
       }
       squares += larger * larger;
+      if (isOwn) ownSquares += larger * larger;
     }
-    return ninetyPercent * Math.sqrt(squares);
+    return scaleBand({ whole: Math.sqrt(squares), own: Math.sqrt(ownSquares) }, ninetyPercent);
   };
 }
 
-/**
- * Moves a leg by one standard deviation of one source, either way, and returns how far the yaw moves with it,
- * degrees.
- */
-type Move = (by: 1 | -1) => number;
+interface Move {
+  /** Moves a leg by one standard deviation of one source, either way; returns how far the yaw moves with it, degrees. */
+  move: (by: 1 | -1) => number;
+  /** Whether each repetition has this error by itself. */
+  isOwn: boolean;
+}
 
 /** The sources one by one, each as its effect on a leg that was `at` a place. */
 function movesOf(at: LiftedLeg, moved: LiftedLeg, { yawSdDeg, rollSdDeg, jitter }: ErrorSources): Move[] {
   const jointSd = Math.hypot(placingSd, jitter);
   const [rollCos, rollSin] = cosSin(rollSdDeg);
+  const shared = (move: Move['move']): Move => ({ move, isOwn: false });
   const still =
-    (move: (by: 1 | -1) => void): Move =>
+    (move: (by: 1 | -1) => void): Move['move'] =>
     (by) => (move(by), 0);
   return [
-    (by) => by * yawSdDeg,
-    ...joints.map((joint) => still((by) => (moved[joint].x[0]! += by * jointSd))),
-    still((by) => liftAgain(moved, at, 1 + by * segmentSd, at.thigh, 1)),
-    still((by) => liftAgain(moved, at, 1, at.thigh * (1 + by * segmentSd), 1)),
+    shared((by) => by * yawSdDeg),
+    ...joints.map((joint) => ({ move: still((by) => (moved[joint].x[0]! += by * jointSd)), isOwn: true })),
+    shared(still((by) => liftAgain(moved, at, 1 + by * segmentSd, at.thigh, 1))),
+    shared(still((by) => liftAgain(moved, at, 1, at.thigh * (1 + by * segmentSd), 1))),
     // The yaw is read through the same focal length, and follows the person's bearing under it.
-    (by) => {
+    shared((by) => {
       liftAgain(moved, at, 1, at.thigh, 1 + by * focalSd);
       return toDegrees(Math.atan2(at.knee.x[0]!, at.knee.z[0]!)) * (1 - 1 / (1 + by * focalSd));
-    },
-    still((by) => roll(moved, rollCos, by * rollSin)),
-    still((by) => pitch(moved, pitchCos, by * pitchSin)),
+    }),
+    shared(still((by) => roll(moved, rollCos, by * rollSin))),
+    shared(still((by) => pitch(moved, pitchCos, by * pitchSin))),
   ];
 }
 

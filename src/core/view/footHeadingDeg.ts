@@ -5,10 +5,11 @@ import { medianOf } from '../signal/quantileOf';
 import type { PictureJoint } from './liftLeg';
 
 /**
- * From the network's heel mark to its big-toe mark, as a share of shank length: from rendered figures, 21
- * recordings (docs/view.md); a whole foot is .62 of the shank (Drillis & Contini, from memory).
+ * From the network's heel mark to its big-toe mark, as a share of shank length: the marks are .55 apart on rendered
+ * figures (docs/view.md; a whole foot is .62, Drillis & Contini, from memory), and are pulled by a tenth towards a
+ * foot that points as most do.
  */
-const marksToShank = 0.55;
+const marksToShank = 0.5;
 /**
  * The big toe, which the network marks, is this far inward of the foot's axis, degrees: rendered figures
  * whose feet turn out by 7 read 1.5 inward.

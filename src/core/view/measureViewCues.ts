@@ -44,7 +44,7 @@ export const usualSdDeg: Record<Exclude<ViewCue['name'], 'bends'>, number> = {
   feet: 3.5,
   'free-shank': 2.5,
   'stance-foot': 4,
-  'told-to-face-the-camera': 14,
+  'facing-camera': 14,
 };
 
 /**
@@ -62,9 +62,7 @@ const usualToeOutDeg = 7;
  * set replace the stance foot, whose toe-out differs between people.
  */
 export function measureViewCues(scene: ViewScene, signs: readonly ViewSign[]): ViewCue[] {
-  const cues: ViewCue[] = [
-    { name: 'told-to-face-the-camera', yawDeg: 0, sdDeg: usualSdDeg['told-to-face-the-camera'] },
-  ];
+  const cues: ViewCue[] = [{ name: 'facing-camera', yawDeg: 0, sdDeg: usualSdDeg['facing-camera'] }];
   for (const name of signs) {
     if (name === 'stance-foot' && scene.bends !== undefined) {
       cues.push(bendsCue(scene, scene.bends));

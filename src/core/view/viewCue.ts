@@ -2,7 +2,7 @@ import type { ViewSign } from '../exercises/exercise';
 
 /**
  * Every possible reading: what tasks offer, what bends before the set showed, and what the person was asked
- * to do.
+ * to do: to face the camera.
  */
 export const viewCueNames = [
   'thighs',
@@ -10,8 +10,8 @@ export const viewCueNames = [
   'stance-foot',
   'free-shank',
   'bends',
-  'told-to-face-the-camera',
-] as const satisfies readonly (ViewSign | 'bends' | 'told-to-face-the-camera')[];
+  'facing-camera',
+] as const satisfies readonly (ViewSign | 'bends' | 'facing-camera')[];
 
 /**
  * One estimate of how far the body is turned from the camera, read from the recording itself or from bends

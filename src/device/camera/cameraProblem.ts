@@ -10,12 +10,12 @@ export const cameraProblemKinds = [
 export type CameraProblemKind = (typeof cameraProblemKinds)[number];
 
 /** The way that always works: nothing in the page depends on where a video was recorded. */
-export const cameraWayOut = "Or record with the device's own camera app and open the file here.";
+export const cameraWayOut = 'Or record with the device’s own camera app and open the file here.';
 
 const causes: Record<CameraProblemKind, string> = {
   refused:
     'The camera was not allowed. Allow it for this page in the browser (the icon next to the address), and on a phone in ' +
-    "the system's settings for the browser, then try again.",
+    'the system’s settings for the browser, then try again.',
   none: 'No camera was found. Plug one in or switch it on, then try again.',
   'in-use':
     'The camera is in use or does not answer. Close other programs and pages that use it, end a call, then try again.',

@@ -23,6 +23,8 @@ export interface VideoRecording {
   stop(): Promise<RecordingEnd>;
   /** Resolves once the last piece is in the sink, whatever ended it; never rejects. */
   readonly ended: Promise<RecordingEnd>;
+  /** Whether it has ended, by itself or not. */
+  isOver(): boolean;
   /**
    * Time in the video of a moment on the page's clock, to within a frame or two; the file has the exact
    * times.
@@ -54,6 +56,8 @@ const defaultTimesliceMs = 500;
 const keyPictureEveryMs = 1000;
 /** Enough for 720p of a person in a room to stay sharp, and 45 MB for two minutes. */
 const defaultBitsPerSecond = 3_000_000;
+/** Room that a video takes, bytes per second. */
+export const videoBytesPerS = defaultBitsPerSecond / 8;
 
 /**
  * Records a camera's pictures and passes them on piece by piece. Pictures only: sound is of no use here, and
@@ -156,6 +160,7 @@ export function recordVideo(
       return ended;
     },
     ended,
+    isOver: () => recorder.state === 'inactive',
     videoTimeMs: (pageMs) => clock.timeAt(pageMs),
   };
 }

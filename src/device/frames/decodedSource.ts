@@ -32,7 +32,7 @@ export function createDecodedSource(input: Input, track: InputVideoTrack, facts:
         if (lastMs >= 0) return; // A damaged end: what came before it is measured, and the count shows how much.
         throw new Problem(
           'video',
-          `"${facts.fileName}" can't be decoded (${error instanceof Error ? error.message : 'unknown error'}). ` +
+          `"${facts.fileName}" can’t be decoded (${error instanceof Error ? error.message : 'unknown error'}). ` +
             'Copy it from the camera again, then open it.',
         );
       }

@@ -1,8 +1,10 @@
 import { ALL_FORMATS, BlobSource, EncodedPacketSink, Input, type InputVideoTrack } from 'mediabunny';
+import { filmBounds, filmFault, tooManyFrames } from '#core/keypoints/filmBounds';
 import { isProblem, Problem } from '#core/problem';
 import { createDecodedSource } from './decodedSource';
 import type { FrameSource, VideoFacts } from './frameSource';
 import { createSteppedSource } from './steppedSource';
+import { tableFault } from './tableFault';
 import { wholeWebmPart } from './wholeWebmPart';
 
 const convertHint =
@@ -21,16 +23,21 @@ export async function openFrameSource(file: File): Promise<FrameSource> {
       `"${file.name}" is empty (0 bytes). Copy it from the camera again, then open it.`,
     );
   }
+  const announced = await tableFault(file);
+  if (announced === 'more-than-it-holds') throw cutOff(file);
+  if (announced === 'too-many-frames') throw outOfBounds(file, tooManyFrames);
   const whole = await wholeWebmPart(file);
   const input = new Input({ source: new BlobSource(whole), formats: ALL_FORMATS });
   try {
     const track = await readVideoTrack(input, file);
     const { facts, timesMs } = await readFacts(track, file);
+    const fault = filmFault({ ...facts, timesMs });
+    if (fault !== null) throw outOfBounds(file, fault);
     if (await track.canDecode().catch(() => false)) return createDecodedSource(input, track, facts);
     const stepped = await createSteppedSource(file, { ...facts, readBy: 'video element' }, timesMs);
     input.dispose();
     if (stepped !== null) return stepped;
-    throw new Problem('video', `This browser can't show the video's format (${facts.codec}). ${convertHint}`);
+    throw unknownFormat(facts.codec);
   } catch (error) {
     input.dispose();
     throw error;
@@ -63,11 +70,14 @@ async function readFacts(
   try {
     const codec =
       (await track.getCodecParameterString()) ?? String((await track.getInternalCodecId()) ?? 'unknown');
+    if ((await track.getCodec()) === null) throw unknownFormat(codec);
     const timesMs: number[] = [];
     for await (const packet of new EncodedPacketSink(track).packets(undefined, undefined, {
       metadataOnly: true,
     })) {
       if (packet.timestamp >= 0) timesMs.push(packet.timestamp * 1000);
+      // One too many: no more of what a file announces is ever listed.
+      if (timesMs.length > filmBounds.frames) break;
     }
     timesMs.sort((a, b) => a - b);
     const [firstMs, lastMs] = [timesMs[0], timesMs.at(-1)];
@@ -93,9 +103,20 @@ async function readFacts(
   }
 }
 
+function unknownFormat(codec: string): Problem {
+  return new Problem('video', `This browser can’t show the video’s format (${codec}). ${convertHint}`);
+}
+
+function outOfBounds(file: File, fault: string): Problem {
+  return new Problem(
+    'video',
+    `"${file.name}" ${fault}. Film one set as a video of its own, or cut it out, then open that.`,
+  );
+}
+
 function cutOff(file: File): Problem {
   return new Problem(
     'video',
-    `"${file.name}" is cut off or damaged: its frames can't be read. Copy it from the camera again, then open it.`,
+    `"${file.name}" is cut off or damaged: its frames can’t be read. Copy it from the camera again, then open it.`,
   );
 }

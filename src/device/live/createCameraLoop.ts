@@ -25,6 +25,10 @@ export interface CameraLoop {
   pause(): void;
   resume(): void;
   rates(): LiveRates;
+  /** Whether pictures of a camera are looked at, or would be if they came. */
+  isFollowing(): boolean;
+  /** Lets the camera go for this reason. */
+  fail(reason: unknown): void;
   /** Lets camera and tracker go. */
   close(): void;
 }
@@ -83,6 +87,7 @@ export function createCameraLoop({
     if (isPaused) loop.pause();
     loop.ended.catch(async (error: unknown) => {
       if (!isCurrent()) return;
+      loop = null;
       try {
         await revive(error);
         if (isCurrent()) follow(stream, isCurrent);
@@ -123,6 +128,8 @@ export function createCameraLoop({
       isPaused = false;
       loop?.resume();
     },
+    isFollowing: () => loop !== null,
+    fail,
     rates: () => loop?.rates() ?? { seenFps: 0, trackedFps: 0 },
     close() {
       letGo();

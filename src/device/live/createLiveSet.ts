@@ -1,10 +1,13 @@
+import { usualSureness } from '#core/chance/grade';
 import { findTask } from '#core/exercises/exercises';
 import { createGrowingTrack } from '#core/keypoints/createGrowingTrack';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import type { MeasuredRepetition, Measurement, Setup } from '#core/measurement/measurement';
 import { measureSet, type SetMeasurement, type TimedSetup } from '#core/measurement/measureSet';
 import type { Limits } from '#core/protocol/limits';
+import { bandAt } from '#core/scoring/bandAt';
 import { judge, type Judgement } from '#core/scoring/judge';
+import { kneeStateAt, type KneeState } from '#core/scoring/kneeStateAt';
 import { createLiveCounter } from '#core/segmentation/createLiveCounter';
 import { createMovementReader } from './createMovementReader';
 import type { LiveFrame } from './liveFrame';
@@ -39,7 +42,12 @@ export type LiveSetEvent =
       timeMs: number;
       repetition: MeasuredRepetition;
       judgement: Judgement;
-    };
+    }
+  /** How the knee stands to its limits just now, a few times a second; null where that is not known. */
+  | { kind: 'knee'; knee: LiveKnee | null };
+
+/** What the review would say of the knee at the last frame. */
+export type LiveKnee = Pick<KneeState, 'verdict' | 'direction'>;
 
 /** A set as the review sees it. */
 export interface FinishedSet {
@@ -55,6 +63,8 @@ export interface LiveSet {
   push(frame: LiveFrame): LiveSetEvent[];
   /** @param timeMs  on the clock of the frames; no effect on a set that has begun */
   go(timeMs: number): void;
+  /** Measures all frames so far; null before 'go', and where the knee or its error band is not known. */
+  knee(): LiveKnee | null;
   finish(): FinishedSet;
 }
 
@@ -141,6 +151,19 @@ export function createLiveSet({
       isBegun = true;
       rehearsed = noticed;
       setup = { ...asked, goMs: Math.max(0, timeMs - startMs) };
+    },
+    knee() {
+      if (!isBegun) return null;
+      const measurement = measureSet(track.view(), setup);
+      const sample = measurement.timesMs.length - 1;
+      if (sample < 0 || bandAt(measurement, sample, 'inward') === null) return null;
+      const { verdict, direction, deg } = kneeStateAt(
+        measurement,
+        limits,
+        measurement.timesMs[sample]!,
+        usualSureness,
+      );
+      return deg === null ? null : { verdict, direction };
     },
     finish() {
       const kept = track.copy();

@@ -27,22 +27,12 @@ export interface LiveDecision {
 export function decideLive(fullFps: number, liteFps: number | null): LiveDecision | null {
   if (fullFps >= leastFullFps) return { model: 'full', hasFeedback: true, sentence: null };
   if (liteFps === null) return null;
-  const lite = Math.floor(liteFps);
-  if (liteFps >= leastLiveFps) {
-    return {
-      model: 'lite',
-      hasFeedback: true,
-      sentence:
-        `This device is slow, so repetitions are followed with the smaller model while you move (${lite} pictures a ` +
-        'second). The recording is measured more carefully afterwards.',
-    };
-  }
+  if (liteFps >= leastLiveFps) return { model: 'lite', hasFeedback: true, sentence: null };
   return {
     model: 'lite',
     hasFeedback: false,
     sentence:
-      `This device is too slow to count along (${lite} pictures a second; ${leastLiveFps} are needed). Count for ` +
-      'yourself. The recording continues, and it is measured afterwards. Closing other programs and plugging the device ' +
-      'in may help.',
+      'This device can’t count along just now. Count for yourself: your exercise is recorded, and measured afterwards. ' +
+      'Closing other apps and plugging the device in may help.',
   };
 }

@@ -15,6 +15,9 @@ export interface RunningSet {
   close(): void;
 }
 
+/** A worker that leaves so many frames without an answer for so long has died without a word. */
+const silence = { frames: 20, ms: 10_000 };
+
 /**
  * Starts counting and judging a set in a separate worker.
  *
@@ -30,10 +33,17 @@ export function startLiveSet(setup: LiveSetOptions, onEvent: (event: LiveSetEven
     fail(new Error(`Counting could not start or has stopped${message ? ` (${message})` : ''}.`));
   });
   let isOpen = true;
+  let unanswered = 0;
+  let answeredMs = performance.now();
   remote.begin(setup).catch(fail);
   return {
     push(frame) {
+      // The frames count too: after a sleep of the device the first answer is as late as the first frame.
+      if (++unanswered > silence.frames && performance.now() - answeredMs > silence.ms)
+        fail(new Error('Counting does not answer.'));
       remote.push(frame).then((events) => {
+        unanswered = 0;
+        answeredMs = performance.now();
         if (isOpen) events.forEach(onEvent);
       }, fail);
     },

@@ -1,10 +1,14 @@
 import { transfer, wrap } from 'comlink';
 import type { PoseDevice, PoseModel } from '#core/keypoints/poseModel';
+import { inTime } from '../inTime';
 import type { CarefulTracker } from './poseTracker';
 import type { PoseWorker } from './worker/poseWorker';
 
-/** No usable device takes longer for one picture; a worker that died silently does, ms. */
-const patienceMs = 60_000;
+/**
+ * No usable device takes longer for one picture; a worker that died silently does. The first one may wait for
+ * the network to be made ready, ms.
+ */
+const patienceMs = { first: 60_000, later: 10_000 };
 
 /** The pose tracker's worker, with what only the benchmark needs. */
 export interface WorkerPoseTracker extends CarefulTracker {
@@ -27,26 +31,33 @@ export function createPoseTracker(assetsUrl: string): WorkerPoseTracker {
   failure.catch(() => undefined);
   worker.addEventListener('error', (event) => {
     const detail = event.message ? ` (${event.message})` : '';
-    fail(new Error(`The pose worker could not start or has stopped${detail}.`));
+    // Its file is gone where a newer version was put on the server since this page was opened.
+    const next = hasStarted ? '' : ' The page may be of an older version: reload it.';
+    fail(new Error(`The pose worker could not start or has stopped${detail}.${next}`));
   });
+  let hasStarted = false;
+  let hasEstimated = false;
   let loadedModel: PoseModel | undefined;
   let device: Promise<PoseDevice> | undefined;
 
   /** The worker's answer, or the reason why there will be none. */
   const answer = <Value>(asked: Promise<Value>): Promise<Value> => Promise.race([asked, failure]);
-  const answerInTime = async <Value>(asked: Promise<Value>): Promise<Value> => {
-    const timer = setTimeout(() => {
-      fail(new Error(`The pose worker gave no answer for ${patienceMs / 1000} seconds.`));
+  const answerInTime = <Value>(asked: Promise<Value>): Promise<Value> => {
+    const withinMs = hasEstimated ? patienceMs.later : patienceMs.first;
+    return inTime(answer(asked), withinMs, () => {
+      const silence = new Error(`The pose worker gave no answer for ${withinMs / 1000} seconds.`);
+      fail(silence);
       worker.terminate();
-    }, patienceMs);
-    return answer(asked).finally(() => clearTimeout(timer));
+      return silence;
+    });
   };
 
   return {
     load(model) {
       if (device === undefined || loadedModel !== model) {
         loadedModel = model;
-        const loading = answer(remote.load(model, assetsUrl));
+        const loading = answer(remote.load(model, assetsUrl)).finally(() => (hasStarted = true));
+        hasEstimated = false;
         device = loading;
         loading.catch(() => {
           if (device === loading) device = undefined;
@@ -55,8 +66,16 @@ export function createPoseTracker(assetsUrl: string): WorkerPoseTracker {
       return device;
     },
     reset: () => answerInTime(remote.reset()),
-    estimate: (picture, scale, timeMs) =>
-      answerInTime(remote.estimate(transfer(picture, [picture]), scale, timeMs)),
+    async estimate(picture, scale, timeMs) {
+      const row = await answerInTime(remote.estimate(transfer(picture, [picture]), scale, timeMs));
+      hasEstimated = true;
+      return row;
+    },
+    async estimateCloser(picture, scale, timeMs) {
+      const seen = await answerInTime(remote.estimateCloser(transfer(picture, [picture]), scale, timeMs));
+      hasEstimated = true;
+      return seen;
+    },
     loadSecond: () => answer(remote.loadSecond(assetsUrl)),
     lookCloser: (picture, scale, timeMs, usual, isAlone) =>
       answerInTime(remote.lookCloser(transfer(picture, [picture]), scale, timeMs, usual, isAlone)),

@@ -19,10 +19,20 @@ export interface PoseTracker {
   close(): void;
 }
 
-/** A tracker that can also look again at pictures whose joints are known already. */
+/** All that is seen in one picture. */
+export interface CarefulEstimate {
+  /** As estimate() gives it. */
+  row: KeypointRow | null;
+  /** Null where there is too little to go by. */
+  closer: Omit<CloserFrame, 'frame'> | null;
+}
+
+/** A tracker that can also look at pictures more closely: along the way, or again when their joints are known. */
 export interface CarefulTracker extends PoseTracker {
   /** Loads the second network; a second call costs nothing. */
   loadSecond(): Promise<void>;
+  /** As estimate() does, and looks at the same picture more closely at once. */
+  estimateCloser(picture: ImageBitmap, scale: number, timeMs: number): Promise<CarefulEstimate>;
   /**
    * Looks at a picture again, in its mirror image and with the second network; the picture is taken over and closed.
    *

@@ -20,6 +20,7 @@ export function createSound(
       speech.unlock();
     },
     say: speech.say,
+    isSpeaking: speech.isSpeaking,
     tone: tones.play,
     setOn(on) {
       speech.setOn(on.voice);

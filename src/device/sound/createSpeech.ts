@@ -16,6 +16,7 @@ export interface SpeechWorld {
 export interface Speech {
   unlock(): void;
   say(line: SpokenLine): void;
+  isSpeaking(): boolean;
   setOn(isOn: boolean): void;
   hasVoice(): boolean;
   close(): void;
@@ -28,7 +29,7 @@ const readingMs = 700;
 const patienceMs = 3000;
 
 /**
- * Speaks lines one after another. What is queued is dropped when a line comes that can't wait. Where nothing
+ * Speaks lines one after another. What is queued is dropped when a line comes that takes its place. Where nothing
  * can be heard, each line takes the time to read it, so that the captions keep their pace.
  *
  * @param onCaption  called with each caption when its line begins
@@ -106,13 +107,14 @@ export function createSpeech(onCaption: CaptionListener, world: SpeechWorld = br
     },
     say(line) {
       if (isClosed) return;
-      if (line.when === 'now') {
-        waiting.length = 0;
-        if (current !== null) hush();
-      }
+      if (line.when !== 'after') waiting.length = 0;
+      // A caption that nobody hears is not cut off by the next one.
+      const isCut = line.when === 'now' || (line.when === 'next' && current?.utterance === null);
+      if (isCut && current !== null) hush();
       waiting.push(line);
       if (current === null) next();
     },
+    isSpeaking: () => current !== null,
     setOn(on) {
       isOn = on;
       if (on || current === null) return;

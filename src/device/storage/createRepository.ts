@@ -2,7 +2,8 @@ import { readRecording } from '#documents/recording/readRecording';
 import { readRecordingHead } from '#documents/recording/readRecordingHead';
 import { recordingHead } from '#documents/recording/recordingHead';
 import { readSession } from '#documents/session/readSession';
-import { createSets, savingSession, setMark } from './createSets';
+import { createKeepTogether } from './createKeepTogether';
+import { createSets, savingSession } from './createSets';
 import { createTrackingRows } from './createTrackingRows';
 import { eraseKept } from './eraseKept';
 import { hasJoints, loadKeptHead, loadKeptRecording } from './keptRecording';
@@ -13,13 +14,15 @@ import { findKept, listKept, parseKept } from './parseKept';
 import {
   lastLimits,
   puttingJoints,
+  removeVideosOf,
   removingRecording,
   removingTracking,
   savingRecording,
-  videoNamesOf,
+  workingSide,
 } from './recordingChanges';
 import type { Records } from './records';
 import type { Repository } from './repository';
+import { setMark } from './setMark';
 import { StorageProblem, storageProblem } from './storageProblem';
 import type { Videos } from './videos';
 import { watchChanges, type ChangeChannel } from './watchChanges';
@@ -34,6 +37,8 @@ export interface RepositoryParts {
   now?: () => Date;
   /** The browser's own storage estimate; undefined where it gives none. */
   storage?: Pick<StorageManager, 'estimate' | 'persist'> | undefined;
+  /** Removes everything from the disk, and goes on with an empty device; where left out, it is only deleted. */
+  startAfresh?: (() => Promise<void>) | undefined;
   /** Carries changes to and from other tabs; null where there is none. */
   channel?: ChangeChannel | null;
 }
@@ -50,16 +55,14 @@ export function createRepository({
   lock = null,
   now = () => new Date(),
   storage = globalThis.navigator?.storage,
+  startAfresh,
   channel = null,
 }: RepositoryParts): Repository {
-  const { records, subscribe, report } = watchChanges(plainRecords, channel);
+  const { records, subscribe, report, reportAll } = watchChanges(plainRecords, channel);
   const findFacts = async (id: string): Promise<RecordingFacts> => {
     const facts = await findKept(records, 'facts', id, readFacts);
     if (facts === null) throw storageProblem('missing');
     return facts;
-  };
-  const removeVideos = async (ids: readonly string[]) => {
-    for (const name of ids.flatMap(videoNamesOf)) await videos.remove(name);
   };
   /** Videos from before a moment that nothing needs any more. */
   const oldVideos = async (before: string) => {
@@ -82,13 +85,16 @@ export function createRepository({
         listed.found.sort(newestFirst(({ startedAt }) => startedAt));
         return listed;
       },
+      ids: () => records.keys('visits'),
       find: (id) => findKept(records, 'visits', id, readSession),
-      save: async (session) => records.apply(savingSession(session)),
+      async save(session) {
+        await records.apply(savingSession(session));
+      },
       async remove(id) {
         const { found } = await listKept(records, 'facts', readFacts);
         const ids = found.filter(({ visitId: sessionId }) => sessionId === id).map((facts) => facts.id);
         await records.apply([{ remove: 'visits', key: id }, ...ids.flatMap(removingRecording)]);
-        await removeVideos(ids);
+        await removeVideosOf(videos, ids);
       },
     },
     recordings: {
@@ -98,35 +104,39 @@ export function createRepository({
         return listed;
       },
       async find(id) {
-        const recording = await loadKeptRecording(records, id);
-        return recording === null ? null : { recording, facts: await findFacts(id) };
+        const kept = await loadKeptRecording(records, id);
+        return kept === null ? null : { ...kept, facts: await findFacts(id) };
       },
       async findHead(id) {
-        const recording = await loadKeptHead(records, id);
-        return recording === null ? null : { recording, facts: await findFacts(id) };
+        const kept = await loadKeptHead(records, id);
+        return kept === null ? null : { ...kept, facts: await findFacts(id) };
       },
-      save: async (recording, beside) => records.apply(savingRecording(recording, beside)),
-      async update(recording) {
+      async save(recording, beside) {
+        await records.apply(savingRecording(recording, beside));
+      },
+      async update(recording, expects) {
         const checked = readRecordingHead(recording);
         const { id, setup } = checked;
         const before = await records.get('sessions', id);
         const facts: RecordingFacts = {
           ...(await findFacts(id)),
           task: setup.task,
+          side: workingSide(checked),
           limitsSet: lastLimits(checked),
         };
-        await records.apply([
-          { replace: 'sessions', key: id, value: checked },
+        const [edition] = await records.apply([
+          { replace: 'sessions', key: id, value: checked, expects },
           { replace: 'facts', key: id, value: facts },
           ...(hasJoints(before) ? [puttingJoints(readRecording(before))] : []),
         ]);
+        return edition!;
       },
-      async replaceFromVideo(recording) {
+      async replaceFromVideo(recording, expects) {
         const checked = readRecording(recording);
         const { id } = checked;
         const facts: RecordingFacts = { ...(await findFacts(id)), fromVideo: 'done' };
         await records.apply([
-          { replace: 'sessions', key: id, value: recordingHead(checked) },
+          { replace: 'sessions', key: id, value: recordingHead(checked), expects },
           { replace: 'facts', key: id, value: facts },
           puttingJoints(checked),
           ...removingTracking(id),
@@ -138,7 +148,7 @@ export function createRepository({
       },
       async remove(id) {
         await records.apply(removingRecording(id));
-        await removeVideos([id]);
+        await removeVideosOf(videos, [id]);
       },
     },
     plans: {
@@ -158,20 +168,27 @@ export function createRepository({
         }
         await records.apply([{ put: 'plans', key: id, value: plan }]);
       },
-      remove: (id) => records.apply([{ remove: 'plans', key: id }]),
+      async remove(id) {
+        await records.apply([{ remove: 'plans', key: id }]);
+      },
     },
     notes: {
       async read() {
         const notes = new Map<string, string>();
         for (const { key, value } of await records.list('notes'))
-          if (typeof value === 'string') notes.set(key, value);
+          notes.set(key, typeof value === 'string' ? value : '');
         return notes;
       },
-      write: (name, text) => records.apply([{ put: 'notes', key: name, value: text }]),
-      remove: (name) => records.apply([{ remove: 'notes', key: name }]),
+      async write(name, text) {
+        await records.apply([{ put: 'notes', key: name, value: text }]);
+      },
+      async remove(name) {
+        await records.apply([{ remove: 'notes', key: name }]);
+      },
     },
     videos: { read: (name) => videos.read(name), list: () => videos.list() },
     ...createSets(records, videos, marks),
+    keepTogether: createKeepTogether(records, videos, marks),
     trackingRows: createTrackingRows(records),
     takeTurn: (work, signal) => marks.hold(`overfoot-turn:${work}`, signal),
     async space() {
@@ -192,7 +209,9 @@ export function createRepository({
     async eraseAll() {
       const held = await marks.held();
       if ([...held].some((name) => name.startsWith(setMark))) throw storageProblem('other-tab');
-      await eraseKept(records, videos);
+      if (startAfresh === undefined) return eraseKept(records, videos);
+      await startAfresh();
+      reportAll();
     },
     askToPersist: async () => (await storage?.persist().catch(() => false)) ?? false,
     close: () => records.close(),

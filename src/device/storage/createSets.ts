@@ -5,9 +5,10 @@ import { unpackRows } from './jointRows';
 import { setStartSchema, type SetStart } from './keptSchemas';
 import type { Marks } from './marks';
 import { findKept, listKept, parseKept } from './parseKept';
-import { savingRecording, videoNamesOf } from './recordingChanges';
+import { removeVideosOf, savingRecording } from './recordingChanges';
 import type { RecordChange, Records } from './records';
 import type { InterruptedSet, Listed, OpenSet, Repository } from './repository';
+import { setMark } from './setMark';
 import { storageProblem } from './storageProblem';
 import { videoName, type Videos } from './videos';
 
@@ -17,8 +18,6 @@ type Sets = Pick<
 >;
 
 const rowsOf = (id: string) => `set:${id}`;
-/** Prefix of the mark that a tab holds while it records a set. */
-export const setMark = 'overfoot-set:';
 const markOf = (id: string) => `${setMark}${id}`;
 const readStart = (value: unknown) => parseKept(value, setStartSchema);
 
@@ -30,7 +29,7 @@ export function createSets(records: Records, videos: Videos, marks: Marks): Sets
   ];
   const drop = async (id: string) => {
     await records.apply(removing(id));
-    for (const name of videoNamesOf(id)) await videos.remove(name);
+    await removeVideosOf(videos, [id]);
   };
   const keep = async (
     start: SetStart,
@@ -67,25 +66,31 @@ export function createSets(records: Records, videos: Videos, marks: Marks): Sets
           id,
           video,
           addRow: (timed) => rows.add(timed),
-          go: (goMs) =>
-            records.apply([{ put: 'sets', key: id, value: { ...start, setup: { ...start.setup, goMs } } }]),
+          async go(goMs) {
+            await records.apply([
+              { put: 'sets', key: id, value: { ...start, setup: { ...start.setup, goMs } } },
+            ]);
+          },
           flush: () => rows.flush(),
           async endVideo() {
-            await video?.close();
+            await video?.close().catch(() => undefined); // What reached storage can be read.
             const file = await readVideo(start);
             return file === null || file.size === 0 ? null : file;
           },
           async finish(...kept) {
-            await video?.close();
+            await video?.close().catch(() => undefined); // What reached storage can be read.
             await keep(start, ...kept);
             rows.stop();
             release();
           },
           async drop() {
             rows.stop();
-            await video?.close();
-            await drop(id);
-            release();
+            try {
+              await video?.close().catch(() => undefined);
+              await drop(id);
+            } finally {
+              release(); // What could not be deleted is offered as interrupted.
+            }
           },
         };
       } catch (error) {

@@ -12,7 +12,7 @@ const videoText = z.string().max(100).nullable();
 
 /**
  * Whether a recording's joints come from its stored video: they still have to be tracked ('waiting'), they do
- * ('done'), the person cancelled it ('declined'), or there is no readable video ('impossible').
+ * ('done'), the person cancelled it ('declined'), or there is no readable video of all of it ('impossible').
  */
 export const fromVideoStates = ['waiting', 'done', 'declined', 'impossible'] as const;
 export type FromVideo = (typeof fromVideoStates)[number];
@@ -22,6 +22,7 @@ export const recordingFactsSchema = z.strictObject({
   id: z.uuid(),
   createdAt: z.iso.datetime(),
   task: setup.shape.task,
+  /** The leg that worked: as corrected, where somebody did. */
   side: setup.shape.side,
   visitId: z.uuid().nullable(),
   /** File name among the videos; null where none was kept. */

@@ -1,34 +1,41 @@
-import { tableNames, type Records, type TableName } from './records';
-import { storageProblem } from './storageProblem';
+import { checksumOf } from './checksumOf';
+import { tableNames, tableOf, type KeptRecord, type Records, type TableName } from './records';
+import { refuseToChange } from './refuseToChange';
 
 /** Records in memory, lost with the tab, for a browser that keeps nothing. */
 export function createMemoryRecords(): Records {
-  const tables = new Map(tableNames.map((name) => [name, new Map<string, unknown>()]));
+  const tables = new Map(tableNames.map((name) => [name, new Map<string, KeptRecord>()]));
   const table = (name: TableName) => tables.get(name)!;
+  const find = (name: TableName, key: string) => structuredClone(table(name).get(key) ?? null);
   return {
-    get: (name, key) => Promise.resolve(structuredClone(table(name).get(key))),
+    get: (name, key) => Promise.resolve(find(name, key)?.value),
+    find: (name, key) => Promise.resolve(find(name, key)),
     keys: (name) => Promise.resolve([...table(name).keys()].sort()),
     list: (name, prefix = '') =>
       Promise.resolve(
         [...table(name)]
           .filter(([key]) => key.startsWith(prefix))
           .sort(([a], [b]) => (a < b ? -1 : 1))
-          .map(([key, value]) => ({ key, value: structuredClone(value) })),
+          .map(([key, kept]) => ({ key, ...structuredClone(kept) })),
       ),
     // Atomic: there is no await in it.
     async apply(changes) {
       for (const change of changes) {
-        if ('replace' in change && !table(change.replace).has(change.key)) throw storageProblem('missing');
+        if ('value' in change)
+          refuseToChange(change, table(tableOf(change)).get(change.key)?.edition ?? null);
       }
-      for (const change of changes) {
-        if ('put' in change) table(change.put).set(change.key, structuredClone(change.value));
-        else if ('replace' in change) table(change.replace).set(change.key, structuredClone(change.value));
-        else if (change.andBelow !== true) table(change.remove).delete(change.key);
-        else {
-          const below = table(change.remove);
-          for (const key of [...below.keys()]) if (key.startsWith(change.key)) below.delete(key);
+      return changes.map((change) => {
+        const { key } = change;
+        const of = table(tableOf(change));
+        if ('value' in change) {
+          const edition = checksumOf(change.value);
+          of.set(key, { value: structuredClone(change.value), edition });
+          return edition;
         }
-      }
+        if (change.andBelow !== true) of.delete(key);
+        else for (const below of [...of.keys()]) if (below.startsWith(key)) of.delete(below);
+        return '';
+      });
     },
     close: () => undefined,
   };

@@ -1,10 +1,15 @@
 import { Dexie, type DexieOptions, type Table } from 'dexie';
-import type { RecordChange, Records, TableName } from './records';
+import { inTime } from '../inTime';
+import { checksumOf } from './checksumOf';
+import { tableOf, type KeptRecord, type RecordChange, type Records, type TableName } from './records';
+import { refuseToChange } from './refuseToChange';
 import { explainStorage, storageProblem } from './storageProblem';
 
 interface Row {
   key: string;
   value: unknown;
+  /** The value's checksum when it was written, which is its edition. */
+  sum?: string;
 }
 
 /**
@@ -33,7 +38,7 @@ export async function openRecords(name = 'overfoot', options: DexieOptions = {})
   // A newer version of the program in another tab takes precedence; calls in this one then fail with a
   // sentence.
   database.on('versionchange', () => database.close());
-  await guarded(() => database.open());
+  await database.open().catch((error: unknown) => Promise.reject(explainStorage(error)));
   // Dexie opens what a newer version wrote, and this program would then write into it without knowing its
   // format. Its version numbers are multiplied by ten.
   if (Math.floor(database.backendDB().version / 10) > databaseVersion) {
@@ -44,38 +49,59 @@ export async function openRecords(name = 'overfoot', options: DexieOptions = {})
 
   return {
     get: (name, key) => guarded(async () => (await table(name).get(key))?.value),
+    find: (name, key) =>
+      guarded(async () => {
+        const row = await table(name).get(key);
+        return row === undefined ? null : keptRecord(row);
+      }),
     keys: (name) => guarded(() => table(name).toCollection().primaryKeys()),
-    list: (name, prefix = '') => guarded(() => table(name).where(':id').startsWith(prefix).toArray()),
-    apply: (changes) =>
-      guarded(() =>
-        database.transaction('rw', [...new Set(changes.map(tableOf))], async () => {
-          for (const change of changes) await applyTo(table(tableOf(change)), change);
-        }),
+    list: (name, prefix = '') =>
+      guarded(async () =>
+        (await table(name).where(':id').startsWith(prefix).toArray()).map((row) => ({
+          key: row.key,
+          ...keptRecord(row),
+        })),
       ),
+    apply: (changes) =>
+      guarded(() => {
+        // A transaction must not wait for anything else.
+        const sums = changes.map((change) => ('value' in change ? checksumOf(change.value) : ''));
+        return database.transaction('rw', [...new Set(changes.map(tableOf))], async () => {
+          for (const [at, change] of changes.entries())
+            await applyTo(table(tableOf(change)), change, sums[at]!);
+          return sums;
+        });
+      }),
     close: () => database.close(),
   };
 }
 
-function tableOf(change: RecordChange): TableName {
-  return 'put' in change ? change.put : 'replace' in change ? change.replace : change.remove;
+function keptRecord({ value, sum = '' }: Row): KeptRecord {
+  return { value, edition: sum };
 }
 
-async function applyTo(table: Table<Row, string>, change: RecordChange): Promise<void> {
+async function applyTo(table: Table<Row, string>, change: RecordChange, sum: string): Promise<void> {
   const { key } = change;
   if ('remove' in change) {
     if (change.andBelow === true) await table.where(':id').startsWith(key).delete();
     else await table.delete(key);
     return;
   }
-  if ('replace' in change && (await table.where(':id').equals(key).count()) === 0) {
+  if (change.expects !== undefined) {
+    const row = await table.get(key);
+    refuseToChange(change, row === undefined ? null : keptRecord(row).edition);
+  } else if ('replace' in change && (await table.where(':id').equals(key).count()) === 0) {
     throw storageProblem('missing');
   }
-  await table.put({ key, value: change.value });
+  await table.put({ key, value: change.value, sum });
 }
+
+/** No reading or writing takes this long where the database answers at all, ms. */
+const answersWithinMs = 30_000;
 
 async function guarded<Value>(work: () => PromiseLike<Value>): Promise<Value> {
   try {
-    return await work();
+    return await inTime(Promise.resolve(work()), answersWithinMs, () => storageProblem('silent'));
   } catch (error) {
     throw explainStorage(error);
   }

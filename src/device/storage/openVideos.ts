@@ -1,14 +1,18 @@
+import { wrap } from 'comlink';
+import { inTime } from '../inTime';
 import { explainStorage, storageProblem } from './storageProblem';
 import { videoType, type Videos, type VideoWriter } from './videos';
-import type { WriterAnswer, WriterRequest } from './worker/writerMessages';
+import { openVideoFolder, videosFolder, type VideoFolder } from './worker/videoFolder';
+import type { WriterCalls } from './worker/writerCalls';
 
 /**
  * Videos as files in the browser's private file system, visible to this page only.
  *
- * @param folder  name of their folder
  * @throws StorageProblem  refused, a private window, not supported
  */
-export async function openVideos(folder = 'videos'): Promise<Videos> {
+export async function openVideos(
+  folder: VideoFolder = { bucket: null, folder: videosFolder },
+): Promise<Videos> {
   // Pages over http have no such files at all.
   if (typeof navigator.storage?.getDirectory !== 'function') throw storageProblem('unsupported');
   const directory = await openFolder(folder);
@@ -45,10 +49,9 @@ export async function openVideos(folder = 'videos'): Promise<Videos> {
   };
 }
 
-async function openFolder(folder: string): Promise<FileSystemDirectoryHandle> {
+async function openFolder(folder: VideoFolder): Promise<FileSystemDirectoryHandle> {
   try {
-    const root = await navigator.storage.getDirectory();
-    return await root.getDirectoryHandle(folder, { create: true });
+    return await openVideoFolder(folder);
   } catch (error) {
     // Where a page may use the database but not these files, it is nearly always a private window.
     throw storageProblem('private-window', error);
@@ -59,35 +62,35 @@ function isMissing(error: unknown): boolean {
   return error instanceof DOMException && error.name === 'NotFoundError';
 }
 
-/** One worker per video: it ends when the video is written, and killing it affects no other video. */
-async function createWriter(folder: string, name: string): Promise<VideoWriter> {
-  const worker = new Worker(new URL('./worker/videoWriter.ts', import.meta.url), { type: 'module' });
-  const waiting = new Map<number, (answer: WriterAnswer) => void>();
-  let lastId = 0;
-  let failure: WriterAnswer['error'] = null;
-  worker.onmessage = ({ data }: MessageEvent<WriterAnswer>) => waiting.get(data.id)?.(data);
-  worker.onerror = ({ message }) => {
-    failure = { name: 'Error', message: message || 'the part that writes videos could not start' };
-    for (const [id, settle] of waiting) settle({ id, error: failure });
-  };
+/** The slowest storage that a recording keeps up with, bytes per ms, and what any request may take, ms. */
+const slowest = { bytesPerMs: 1000, requestMs: 10_000 };
 
-  const ask = async (
-    request: { open: { folder: string; name: string } } | { write: Blob } | { close: true },
-  ) => {
-    const id = ++lastId;
-    const { error } =
-      failure !== null
-        ? { error: failure }
-        : await new Promise<WriterAnswer>((resolve) => {
-            waiting.set(id, resolve);
-            worker.postMessage({ id, ...request } satisfies WriterRequest);
-          });
-    waiting.delete(id);
-    if (error !== null) throw explainStorage(Object.assign(new Error(error.message), { name: error.name }));
+/** One worker per video: it ends when the video is written, and killing it affects no other video. */
+async function createWriter(folder: VideoFolder, name: string): Promise<VideoWriter> {
+  const worker = new Worker(new URL('./worker/videoWriter.ts', import.meta.url), { type: 'module' });
+  const remote = wrap<WriterCalls>(worker);
+  let isSilent = false;
+  const failure = new Promise<never>((_, reject) => {
+    worker.addEventListener('error', ({ message }) =>
+      reject(new Error(message || 'the part that writes videos could not start')),
+    );
+  });
+  failure.catch(() => undefined);
+  const answer = async (asked: Promise<void>, bytes = 0) => {
+    // What comes after a silence need not wait for it once more.
+    const withinMs = isSilent ? 0 : slowest.requestMs + bytes / slowest.bytesPerMs;
+    try {
+      await inTime(Promise.race([asked, failure]), withinMs, () => {
+        isSilent = true;
+        return new DOMException('the part that writes videos does not answer', 'TimeoutError');
+      });
+    } catch (error) {
+      throw explainStorage(error);
+    }
   };
 
   try {
-    await ask({ open: { folder, name } });
+    await answer(remote.open(folder, name));
   } catch (error) {
     worker.terminate();
     throw error;
@@ -96,8 +99,8 @@ async function createWriter(folder: string, name: string): Promise<VideoWriter> 
   return {
     write: (chunk) =>
       closing === undefined
-        ? ask({ write: chunk })
+        ? answer(remote.write(chunk), chunk.size)
         : Promise.reject(explainStorage(new Error('the video was closed'))),
-    close: () => (closing ??= ask({ close: true }).finally(() => worker.terminate())),
+    close: () => (closing ??= answer(remote.close()).finally(() => worker.terminate())),
   };
 }

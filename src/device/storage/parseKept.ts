@@ -24,6 +24,7 @@ export async function listKept<Value>(
   const listed: Listed<Value> = { found: [], unreadable: [] };
   for (const { key, value } of await records.list(table)) {
     try {
+      if (value instanceof Problem) throw value;
       listed.found.push(read(value));
     } catch (error) {
       if (!(error instanceof Problem)) throw error;

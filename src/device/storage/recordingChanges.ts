@@ -1,30 +1,41 @@
+import { settleCorrections } from '#core/correction/settleCorrections';
+import type { Side } from '#core/protocol/side';
 import { readRecording } from '#documents/recording/readRecording';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { recordingHead, type RecordingHead } from '#documents/recording/recordingHead';
 import type { RecordingFacts } from './keptSchemas';
-import type { RecordChange } from './records';
-import { videoName } from './videos';
+import type { Edition, RecordChange } from './records';
+import type { Videos } from './videos';
 
-/** The changes that save a recording; the document is checked first, so that it can be read back. */
+/**
+ * The changes that save a recording; the document is checked first, so that it can be read back.
+ *
+ * @param expects  the edition that it replaces, null for none; any where left out
+ */
 export function savingRecording(
   recording: RecordingDocument,
   { visitId: sessionId, video, fromVideo }: Pick<RecordingFacts, 'visitId' | 'video' | 'fromVideo'>,
+  expects?: Edition | null,
 ): RecordChange[] {
   const checked = readRecording(recording);
   const { id, createdAt, setup } = checked;
-  const { task, side } = setup;
   const facts: RecordingFacts = {
     id,
     createdAt,
-    task,
-    side,
+    task: setup.task,
+    side: workingSide(checked),
     visitId: sessionId,
     video,
     fromVideo,
     limitsSet: lastLimits(checked),
   };
   return [
-    { put: 'sessions', key: id, value: recordingHead(checked) },
+    {
+      put: 'sessions',
+      key: id,
+      value: recordingHead(checked),
+      ...(expects === undefined ? {} : { expects }),
+    },
     puttingJoints(checked),
     { put: 'facts', key: id, value: facts },
   ];
@@ -33,6 +44,11 @@ export function savingRecording(
 /** The limits that a recording's review set last; null where none did. */
 export function lastLimits({ review }: RecordingHead): RecordingFacts['limitsSet'] {
   return review?.limitsSet.at(-1) ?? null;
+}
+
+/** The leg that worked, as the review left it. */
+export function workingSide({ setup, corrections = [] }: RecordingHead): Side {
+  return settleCorrections(corrections, setup.side).side;
 }
 
 /** The changes that delete a recording. */
@@ -70,7 +86,13 @@ export function trackingOwner(id: string): string {
   return `video:${id}`;
 }
 
-/** Names that the video of a set or recording can have. */
-export function videoNamesOf(id: string): string[] {
-  return [videoName(id, 'video/webm'), videoName(id, 'video/mp4')];
+/** Whether a video is that of a set or recording, one that is written beside it included. */
+export function isVideoOf(id: string, name: string): boolean {
+  return name.startsWith(`${id}.`);
+}
+
+/** Deletes the videos of sets or recordings, those written beside them included. */
+export async function removeVideosOf(videos: Videos, ids: readonly string[]): Promise<void> {
+  for (const { name } of await videos.list())
+    if (ids.some((id) => isVideoOf(id, name))) await videos.remove(name);
 }

@@ -4,6 +4,7 @@ import type { RecordingHead } from '#documents/recording/recordingHead';
 import type { SessionDocument } from '#documents/session/sessionDocument';
 import type { FromVideo, PlanRecord, RecordingFacts, SetStart, TrackingModel } from './keptSchemas';
 import type { DeviceLock } from './lock/createDeviceLock';
+import type { Edition } from './records';
 import type { StorageProblem } from './storageProblem';
 import type { Videos, VideoWriter } from './videos';
 import type { KeptChange } from './watchChanges';
@@ -42,6 +43,18 @@ export interface InterruptedSet {
   videoBytes: number;
 }
 
+/** A recording that is kept together with its session, and what is kept next to it. */
+export interface KeptWhole {
+  recording: RecordingDocument;
+  /** The session that it belongs to; null where it belongs to none. */
+  visitId: string | null;
+  fromVideo: FromVideo;
+  /** To be copied; null where it has none, 'stays' where it keeps the one that it has here. */
+  video: Blob | null | 'stays';
+  /** The edition that it replaces, null for none; left out where it replaces whatever is there. */
+  expects?: Edition | null;
+}
+
 /** Rows of a video that is tracked in stages, over as many visits to the page as it takes. */
 export interface TrackingRows {
   /** What was tracked before. */
@@ -75,6 +88,8 @@ export interface Repository {
   readonly sessions: {
     /** Newest first. */
     list(): Promise<Listed<SessionDocument>>;
+    /** Without reading them: for who only asks whether there are any. */
+    ids(): Promise<readonly string[]>;
     find(id: string): Promise<SessionDocument | null>;
     save(session: SessionDocument): Promise<void>;
     /** Deletes the session with its recordings and their videos. */
@@ -83,9 +98,13 @@ export interface Repository {
   readonly recordings: {
     /** Newest first. */
     list(): Promise<Listed<RecordingFacts>>;
-    find(id: string): Promise<{ recording: RecordingDocument; facts: RecordingFacts } | null>;
+    find(
+      id: string,
+    ): Promise<{ recording: RecordingDocument; facts: RecordingFacts; edition: Edition } | null>;
     /** The same without the joints of each frame, much faster. */
-    findHead(id: string): Promise<{ recording: RecordingHead; facts: RecordingFacts } | null>;
+    findHead(
+      id: string,
+    ): Promise<{ recording: RecordingHead; facts: RecordingFacts; edition: Edition } | null>;
     /** @param beside  what is kept next to the document and can't be derived from it */
     save(
       recording: RecordingDocument,
@@ -94,10 +113,18 @@ export interface Repository {
     /**
      * Replaces the recording with the same id by its reviewed version; its joints and what is kept next to it
      * stay.
+     *
+     * @param expects  the edition that was reviewed
+     * @returns  the new edition
+     * @throws StorageProblem  'changed' where another one is kept by now: nothing is overwritten
      */
-    update(recording: RecordingHead): Promise<void>;
-    /** Replaces the recording with the same id by the one tracked from its video. */
-    replaceFromVideo(recording: RecordingDocument): Promise<void>;
+    update(recording: RecordingHead, expects: Edition): Promise<Edition>;
+    /**
+     * Replaces the recording with the same id by the one tracked from its video.
+     *
+     * @throws StorageProblem  'changed' where another edition than expected is kept by now
+     */
+    replaceFromVideo(recording: RecordingDocument, expects: Edition): Promise<void>;
     /** Cancels tracking from the video, or requests it again; rows tracked so far are deleted. */
     setFromVideo(id: string, state: Exclude<FromVideo, 'done'>): Promise<void>;
     /** Deletes the recording with its video. */
@@ -117,12 +144,20 @@ export interface Repository {
   };
   /** Small texts by name: keys, drafts. */
   readonly notes: {
+    /** One that can't be read is there, and empty. */
     read(): Promise<Map<string, string>>;
     write(name: string, text: string): Promise<void>;
     /** Removing what is not there is no error. */
     remove(name: string): Promise<void>;
   };
   readonly videos: Pick<Videos, 'read' | 'list'>;
+  /**
+   * Keeps a session and recordings from elsewhere in one go: either all of it is kept, or all stays as it was.
+   * Videos are written beside those that are there, which are deleted afterwards.
+   *
+   * @throws StorageProblem  'changed' where another edition of a recording is kept than expected, 'full', ...
+   */
+  keepTogether(session: SessionDocument | null, recordings: readonly KeptWhole[]): Promise<void>;
   /**
    * Begins a set: from here on nothing but its last moment can be lost.
    *

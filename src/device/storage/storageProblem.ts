@@ -6,10 +6,14 @@ export type StorageReason =
   | 'unsupported'
   | 'full'
   | 'newer'
+  | 'silent'
   | 'other-tab'
   | 'missing'
+  | 'changed'
   | 'damaged'
   | 'locked'
+  | 'lock-changed'
+  | 'lock-damaged'
   | 'wrong-passphrase'
   | 'failed';
 
@@ -34,9 +38,18 @@ const sentences: Record<Exclude<StorageReason, 'failed'>, string> = {
     'This browser can’t keep recordings on the device. Update it, or open this page in another browser, over https.',
   full: 'This device’s storage is full. Delete old recordings or other files, then try again.',
   newer: 'What is kept here was written by a newer version of this program. Reload the page to get it.',
+  silent:
+    'The device’s storage does not answer. Close all other tabs of this program, then reload this one; what is kept stays.',
   'other-tab': 'Another tab of this program is in the way. Close all its other tabs, then reload this one.',
-  missing: 'This is no longer kept on this device. It may have been deleted in another tab; reload the page.',
+  missing:
+    'This is no longer kept on this device. It may have been deleted in another tab, or with the browser’s site data; reload the page.',
+  changed:
+    'Another tab has changed this since it was opened here, and nothing was overwritten. Copy what you wrote here, then open it again.',
   damaged: 'What is kept of this on the device can’t be read. Restore it from a saved file, or delete it.',
+  'lock-changed':
+    'The lock was changed by something other than this program, so it is not opened. Restore it from a backup, or delete everything that is kept here.',
+  'lock-damaged':
+    'The lock is damaged, and no passphrase opens what is kept here. Delete everything, then restore it from a backup.',
   locked: 'What is kept here is locked by a passphrase. Reload the page to be asked for it.',
   'wrong-passphrase':
     'This passphrase does not open what is kept here. Try again: capital letters, spaces and the order of the words count.',
@@ -58,6 +71,7 @@ const reasonsByName: Record<string, Exclude<StorageReason, 'failed'>> = {
   QuotaExceededError: 'full',
   VersionError: 'newer',
   DatabaseClosedError: 'other-tab',
+  TimeoutError: 'silent',
   // A video file that another tab holds open.
   NoModificationAllowedError: 'other-tab',
   NotFoundError: 'missing',

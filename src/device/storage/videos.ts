@@ -22,6 +22,16 @@ export interface Videos {
   list(): Promise<{ name: string; bytes: number }[]>;
 }
 
+/** Writes a whole video. */
+export async function writeVideo(videos: Pick<Videos, 'create'>, name: string, video: Blob): Promise<void> {
+  const writer = await videos.create(name);
+  try {
+    await writer.write(video);
+  } finally {
+    await writer.close();
+  }
+}
+
 /** Type of a video by its file extension. */
 export function videoType(name: string): string {
   return name.endsWith('.mp4') ? 'video/mp4' : 'video/webm';

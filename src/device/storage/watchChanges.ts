@@ -1,4 +1,4 @@
-import type { RecordChange, Records, TableName } from './records';
+import { tableNames, tableOf, type RecordChange, type Records, type TableName } from './records';
 
 /** Something that is kept was added, changed or removed. */
 export type KeptChange =
@@ -33,15 +33,13 @@ export function watchChanges(records: Records, channel: ChangeChannel | null) {
     channel?.postMessage(changes);
   };
   const watched: Records = {
-    get: (table, key) => records.get(table, key),
-    keys: (table) => records.keys(table),
-    list: (table, prefix) => records.list(table, prefix),
+    ...records,
     async apply(changes) {
-      await records.apply(changes);
+      const editions = await records.apply(changes);
       const told = toldOf(changes);
       if (told.length > 0) report(told);
+      return editions;
     },
-    close: () => records.close(),
   };
   return {
     records: watched,
@@ -52,6 +50,8 @@ export function watchChanges(records: Records, channel: ChangeChannel | null) {
     },
     /** Reports what no single record tells. */
     report,
+    /** Reports that everything may have changed. */
+    reportAll: () => report(toldOf(tableNames.map((remove) => ({ remove, key: '', andBelow: true })))),
   };
 }
 
@@ -59,8 +59,7 @@ export function watchChanges(records: Records, channel: ChangeChannel | null) {
 function toldOf(changes: readonly RecordChange[]): KeptChange[] {
   const told = new Map<string, KeptChange>();
   for (const change of changes) {
-    const table = 'put' in change ? change.put : 'replace' in change ? change.replace : change.remove;
-    const kind = kinds[table];
+    const kind = kinds[tableOf(change)];
     const id = 'andBelow' in change && change.andBelow === true ? null : change.key;
     if (kind !== undefined) told.set(`${kind} ${id}`, { kind, id });
   }

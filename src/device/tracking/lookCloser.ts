@@ -1,8 +1,7 @@
 import { frameRow, type KeypointTrack } from '#core/keypoints/keypointTrack';
 import { hasPerson } from '#core/keypoints/observedPoint';
-import { chooseFrames, closerRatesHz, loadedStretches } from '#core/looks/chooseFrames';
+import { chooseFrames, loadedStretches, type LoadedMoments } from '#core/looks/chooseFrames';
 import type { CloserFrame } from '#core/looks/closerLook';
-import type { Measurement } from '#core/measurement/measurement';
 import type { FrameSource } from '../frames/frameSource';
 import type { CarefulTracker } from '../pose/poseTracker';
 import { workingHeightPx } from '../pose/workingHeightPx';
@@ -34,13 +33,12 @@ export async function lookCloser(
   source: FrameSource,
   tracker: CarefulTracker,
   track: KeypointTrack,
-  measurement: Pick<Measurement, 'repetitions' | 'timesMs'>,
+  measurement: LoadedMoments,
   { signal, onProgress, onFrame }: LookCloserOptions = {},
 ): Promise<CloserFrame[]> {
   await tracker.loadSecond();
   signal?.throwIfAborted();
-  const stretches = loadedStretches(measurement.repetitions, measurement.timesMs);
-  const frames = chooseFrames(track.timesMs, stretches, closerRatesHz).filter((frame) =>
+  const frames = chooseFrames(track.timesMs, loadedStretches(measurement)).filter((frame) =>
     hasPerson(track, frame),
   );
   const placeOf = new Map(frames.map((frame) => [msKey(track.timesMs[frame]!), frame]));

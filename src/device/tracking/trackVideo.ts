@@ -1,6 +1,8 @@
 import { buildKeypointTrack, type KeypointTrack, type TimedRow } from '#core/keypoints/keypointTrack';
+import { closerRatesHz } from '#core/looks/chooseFrames';
+import type { CloserFrame } from '#core/looks/closerLook';
 import type { FrameSource } from '../frames/frameSource';
-import type { PoseTracker } from '../pose/poseTracker';
+import type { CarefulTracker, PoseTracker } from '../pose/poseTracker';
 import { workingHeightPx } from '../pose/workingHeightPx';
 
 /** Pictures passed to the tracker ahead of its answers: enough that decoding and the network never wait in turn. */
@@ -16,7 +18,17 @@ export interface TrackingProgress {
   framesWithPerson: number;
 }
 
+/** A closer look along the way, at the rate that a bent leg is looked at: where it will be bent is not known yet. */
+export interface LookAlong {
+  /** With its second network loaded. */
+  tracker: CarefulTracker;
+  /** Called with each frame that was looked at, in order. */
+  onLook: (look: CloserFrame) => void;
+}
+
 export interface TrackOptions {
+  /** Left out where a closer look, if any, follows by itself: it takes as long as the usual one does in all frames. */
+  closer?: LookAlong | undefined;
   signal?: AbortSignal;
   onProgress?: (progress: TrackingProgress) => void;
   /** Stops after this many frames; for the benchmark. */
@@ -36,7 +48,7 @@ export interface TrackOptions {
 export async function trackVideo(
   source: FrameSource,
   tracker: PoseTracker,
-  { signal, onProgress, maxFrames = Infinity, earlier = [], onRow }: TrackOptions = {},
+  { closer, signal, onProgress, maxFrames = Infinity, earlier = [], onRow }: TrackOptions = {},
 ): Promise<KeypointTrack> {
   await tracker.reset();
   const rows = [...earlier];
@@ -44,6 +56,7 @@ export async function trackVideo(
   let inOrder: Promise<void> = Promise.resolve();
   const startMs = performance.now();
   let framesDone = earlier.length;
+  const estimate = createEstimate(tracker, closer);
   let framesWithPerson = earlier.filter(({ row }) => row !== null).length;
 
   for await (const { timeMs, picture, scale } of source.frames(workingHeightPx, earlier.at(-1)?.timeMs)) {
@@ -53,7 +66,7 @@ export async function trackVideo(
     }
     const entry: TimedRow = { timeMs, row: null };
     rows.push(entry);
-    const answer = tracker.estimate(picture, scale, timeMs).then((row) => {
+    const answer = estimate(picture, scale, timeMs, rows.length - 1).then((row) => {
       entry.row = row;
       framesDone++;
       if (row !== null) framesWithPerson++;
@@ -72,4 +85,23 @@ export async function trackVideo(
   await Promise.all(underWay);
   signal?.throwIfAborted();
   return buildKeypointTrack(source.facts.widthPx, source.facts.heightPx, rows);
+}
+
+type Estimate = (
+  ...of: [...Parameters<PoseTracker['estimate']>, frame: number]
+) => ReturnType<PoseTracker['estimate']>;
+
+/** Looks at each picture, and at some of them more closely where that is wanted. */
+function createEstimate(usual: PoseTracker, closer: LookAlong | undefined): Estimate {
+  if (closer === undefined) return (picture, scale, timeMs) => usual.estimate(picture, scale, timeMs);
+  const { tracker, onLook } = closer;
+  let lookedMs = -Infinity;
+  return async (picture, scale, timeMs, frame) => {
+    // Half a millisecond, since times of frames are rounded.
+    if (timeMs - lookedMs < 1000 / closerRatesHz.bent - 0.5) return tracker.estimate(picture, scale, timeMs);
+    lookedMs = timeMs;
+    const { row, closer: look } = await tracker.estimateCloser(picture, scale, timeMs);
+    if (look !== null) onLook({ frame, ...look });
+    return row;
+  };
 }

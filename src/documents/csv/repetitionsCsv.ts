@@ -1,4 +1,5 @@
-import type { MeasuredRepetition, Measurement } from '#core/measurement/measurement';
+import type { Sureness } from '#core/chance/grade';
+import { isSideDoubtful, type MeasuredRepetition, type Measurement } from '#core/measurement/measurement';
 import type { Extreme } from '#core/measurement/measureRange';
 import { kneeAngle } from '#core/measures/kneeAngle';
 import type { LimitEnd } from '#core/measures/limitEnd';
@@ -16,6 +17,8 @@ interface Row {
   judgement: Judgement;
   measurement: Measurement;
   limits: Limits;
+  /** How sure it had to be before a side was named. */
+  sureness: Sureness;
   note: string;
   excluded: string | null;
   isByHand: boolean;
@@ -31,19 +34,20 @@ type Column = readonly [name: string, cell: (row: Row) => Cell];
  * @param handMade  one per repetition: whether its times or a joint in it were set by hand
  */
 export function repetitionsCsv(
-  parts: Pick<Row, 'measurement' | 'limits' | 'note'> & {
+  parts: Pick<Row, 'measurement' | 'limits' | 'sureness' | 'note'> & {
     excluded?: readonly (string | null)[];
     handMade?: readonly boolean[];
   },
 ): string {
-  const { measurement, limits, note, excluded = [], handMade = [] } = parts;
+  const { measurement, limits, sureness, note, excluded = [], handMade = [] } = parts;
   const rows = measurement.repetitions.map((repetition, index) => {
     const row: Row = {
       measurement,
       limits,
+      sureness,
       note,
       repetition,
-      judgement: judge(repetition, measurement, limits),
+      judgement: judge(repetition, measurement, limits, sureness),
       excluded: excluded[index] ?? null,
       isByHand: handMade[index] ?? false,
     };
@@ -127,6 +131,7 @@ const columns: readonly Column[] = [
   ['side', ({ measurement }) => measurement.setup.side],
   ['completeness', ({ repetition }) => repetition.completeness],
   ['verdict', ({ judgement }) => judgement.verdict],
+  ['chance_in_line_pct', ({ judgement: { chanceInLine } }) => rounded(chanceInLine && 100 * chanceInLine, 1)],
   ['reason', ({ judgement }) => judgement.reason],
   ['decided_by', ({ judgement }) => decidedBy(judgement)],
   ['direction', ({ judgement }) => kneeDirection(judgement)],
@@ -149,6 +154,7 @@ const columns: readonly Column[] = [
   ['end_s', ({ repetition }) => seconds(repetition.events.endMs)],
   ['excluded_because', ({ excluded }) => excluded],
   ['corrected_by_hand', ({ isByHand }) => (isByHand ? 'yes' : null)],
+  ['other_leg_likely', ({ measurement }) => (isSideDoubtful(measurement) ? 'yes' : null)],
   ['measuring_version', ({ measurement }) => measurement.version],
   ['note', ({ note }) => note],
 ];

@@ -1,3 +1,4 @@
+import { verdictSide } from '#core/scoring/verdict';
 import type { RecordingDocument } from '../recording/recordingDocument';
 
 /** A part of a video, both ends included, ms from its start. */
@@ -11,9 +12,9 @@ const aroundMs = 500;
 
 type Repetition = RecordingDocument['derived']['repetitions'][number];
 
-/** Whether a repetition is one of those that went out of line and count. */
+/** Whether a repetition is one of those that went out of line, or probably did, and count. */
 export function isOutOfLine({ excluded, judgement }: Pick<Repetition, 'excluded' | 'judgement'>): boolean {
-  return excluded === undefined && judgement.verdict === 'out-of-line';
+  return excluded === undefined && verdictSide(judgement.verdict) === 'out';
 }
 
 /**

@@ -2,15 +2,22 @@ import { Problem } from '#core/problem';
 import { bySchema } from '../reading/bySchema';
 import { headWords, type DocumentKind } from '../reading/documentKind';
 import { parseDocument } from '../reading/readDocument';
+import { isFields } from '../schema/isFields';
 import { z } from '../schema/zod';
+import { bringUpSession } from '../session/bringUpSession';
 import { sessionSchema } from '../session/sessionDocument';
 
-/** Bumped when a field is added, removed or changes its meaning. */
-export const parcelVersion = 1;
+/**
+ * Bumped when a field is added, removed or changes its meaning, also in the session that it holds. Version 1 had no
+ * time of sending and no signature; version 2 had session documents of version 1, and
+ * version 3 those of version 2.
+ */
+export const parcelVersion = 4;
 
 /** What a parcel may hold at most; docs/parcel-format.md says how much memory that takes. */
 export const parcelBounds = {
   manifestBytes: 1_000_000,
+  senderBytes: 1000,
   files: 200,
   /** A recording document deflated, and unpacked: the longest that is accepted is about 80 MB. */
   sessionBytes: 60_000_000,
@@ -46,6 +53,7 @@ export type ParcelFile = z.infer<typeof parcelFile>;
 export const manifestSchema = z.strictObject({
   format: z.literal('overfoot-parcel'),
   version: z.literal(parcelVersion),
+  sentAt: z.iso.datetime().nullable(),
   visit: sessionSchema,
   files: z.array(parcelFile).max(parcelBounds.files),
 });
@@ -57,19 +65,34 @@ const manifestKind: DocumentKind<ParcelManifest> = {
   problem: 'file',
   format: 'overfoot-parcel',
   version: parcelVersion,
+  bringUp: bringUpManifest,
   read: bySchema(manifestSchema),
   words: headWords('session', askAgain),
 };
 
+function bringUpManifest(older: object, version: number): object {
+  if (![1, 2, 3].includes(version)) return older;
+  const { visit } = older as { visit?: unknown };
+  const session = isFields(visit) ? bringUpSession(visit, Number(visit['version'])) : visit;
+  return { ...older, ...(version === 1 ? { sentAt: null } : {}), visit: session, version: parcelVersion };
+}
+
 /**
  * Reads a parcel's first line, which is untrusted.
  *
- * @param followingBytes  bytes that follow it
  * @throws Problem  with a sentence that says what is wrong and what to do
  */
-export function readManifest(line: string, followingBytes: number): ParcelManifest {
-  const head = parseDocument(line, manifestKind);
-  const { visit: session, files } = head;
+export function readManifest(line: string): ParcelManifest {
+  return parseDocument(line, manifestKind);
+}
+
+/**
+ * Checks that a manifest lists what follows it, for sets of its session.
+ *
+ * @param followingBytes  bytes of the parts
+ * @throws Problem  where it does not
+ */
+export function assertWhole({ visit: session, files }: ParcelManifest, followingBytes: number): void {
   const wanted = new Set(session.sets.flatMap(({ sessionId: recordingId }) => recordingId ?? []));
   const keys = files.map(({ kind, sessionId: recordingId }) => `${kind} ${recordingId}`);
   const recordings = new Set(
@@ -87,5 +110,4 @@ export function readManifest(line: string, followingBytes: number): ParcelManife
     throw new Problem('file', `It would unpack to more than a session can hold. ${askAgain}`);
   if (!isWhole)
     throw new Problem('file', `It is not whole, or holds what belongs to no set of it. ${askAgain}`);
-  return head;
 }

@@ -37,12 +37,15 @@ export function parsePlan(text: string): PlanDocument {
 
 /**
  * Version 2 added limits of measures other than the knee angle, which older plans lack. Version 3 put those of the
- * knee angle among the others.
+ * knee angle among the others. Version 4 added the usual pain, whether the patient may go on above the limit, and
+ * what to do when the knee gives way. Version 5 added how many times a week, and how much of the video is wished for.
  */
 function bringUpPlan(older: object, version: number): object {
-  if (version !== 1 && version !== 2) return older;
-  const items = 'items' in older && Array.isArray(older.items) ? { items: older.items.map(bringUpItem) } : {};
-  return { ...older, ...items, version: planVersion };
+  if (![1, 2, 3, 4].includes(version)) return older;
+  const isBeforeLimits = version < 3 && 'items' in older && Array.isArray(older.items);
+  const items = isBeforeLimits ? { items: (older.items as unknown[]).map(bringUpItem) } : {};
+  const ofVersion4 = version < 4 ? { usualPain: null, mayGoOnAbove: false, ifItGivesWay: '' } : {};
+  return { ...older, ...items, ...ofVersion4, perWeek: null, videoWish: null, version: planVersion };
 }
 
 function bringUpItem(item: unknown): unknown {

@@ -1,11 +1,12 @@
 import { holdIds, taskIds } from '#core/exercises/exercises';
 import { sides } from '#core/protocol/side';
+import { videoParts } from '../parcel/videoPart';
 import { limitsSchema } from '../schema/limitsSchema';
 import { z } from '../schema/zod';
 import { planBounds, planRanges } from './planRanges';
 
 /** Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. */
-export const planVersion = 3;
+export const planVersion = 5;
 
 /** When feedback on a repetition is given; giving less of it over the weeks helps the movement become a habit. */
 export const feedbackModes = ['every-repetition', 'only-outside', 'after-the-set', 'none'] as const;
@@ -71,10 +72,33 @@ export const planSchema = z
       .describe('In the order in which they are done.'),
     footwear: z.enum(footwearChoices),
     painLimit: whole(planRanges.painLimit).describe('Pain above this, 0 to 10, means stop.'),
+    usualPain: whole(planRanges.usualPain)
+      .nullable()
+      .describe('How much it usually hurts, 0 to 10: more than 2 above it means stop, too. Null: not known.'),
+    mayGoOnAbove: z
+      .boolean()
+      .describe(
+        'Whether the patient may go on above the limit, below 7 and no more than 2 above the usual pain.',
+      ),
     beyondPainLimit: z.string().min(1).max(planBounds.beyondPainLimit).describe('What to do then.'),
+    ifItGivesWay: z
+      .string()
+      .max(planBounds.ifItGivesWay)
+      .describe(
+        'What to do after the knee gave way, locked or got stuck; empty: contact a professional first.',
+      ),
     howOften: z.string().max(planBounds.howOften),
+    perWeek: whole(planRanges.perWeek)
+      .nullable()
+      .describe('On how many occasions a week all of it is done; null where that is left open.'),
     reviewDate: z.iso.date().nullable(),
     words: z.string().max(planBounds.words).describe("The therapist's own words to the patient."),
+    videoWish: z
+      .enum(videoParts)
+      .nullable()
+      .describe(
+        'How much of the video the therapist would like to be sent; the patient decides. Null: no wish.',
+      ),
     returnKey: z
       .string()
       .regex(/^age1[02-9ac-hj-np-z]{58}$/)

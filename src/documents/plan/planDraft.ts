@@ -1,6 +1,7 @@
 import { findExercise, type ExerciseId } from '#core/exercises/exercises';
 import { defaultLimits } from '#core/protocol/limits';
 import { capitalised } from '#words/capitalised';
+import { plainName } from '../schema/plainName';
 import { planVersion, type PlanDocument, type PlanItem } from './planDocument';
 import { readPlan } from './readPlan';
 import { onItsOwn } from './senseSentence';
@@ -9,7 +10,7 @@ import { onItsOwn } from './senseSentence';
 export type PlanDraft = Omit<PlanDocument, 'format' | 'version' | 'id' | 'createdAt'>;
 
 /** What pain means while exercising before the therapist says otherwise; common practice, no source. */
-const usualPainLimit = 3;
+const firstPainLimit = 3;
 
 /** An empty plan. */
 export function newDraft(): PlanDraft {
@@ -18,20 +19,28 @@ export function newDraft(): PlanDraft {
     patient: '',
     items: [],
     footwear: 'either',
-    painLimit: usualPainLimit,
-    beyondPainLimit: 'Stop for today, rest the leg, and tell me before the next session.',
+    painLimit: firstPainLimit,
+    usualPain: null,
+    mayGoOnAbove: false,
+    beyondPainLimit: 'Stop for today, rest the leg, and contact me before the next session.',
+    ifItGivesWay: 'Stop for today, and contact me before the next session.',
     howOften: '',
+    perWeek: null,
     reviewDate: null,
     words: '',
+    videoWish: null,
     returnKey: null,
   };
 }
 
-/** The next patient's plan: everything from the last one except who it is for, when it is reviewed, and its note. */
+/**
+ * The next patient's plan: everything from the last one except who it is for, how much it usually hurts them, whether
+ * they may go on above the limit, when it is reviewed, and its note.
+ */
 export function copyOf(plan: PlanDocument): PlanDraft {
-  const { patient, reviewDate, note } = newDraft();
+  const { patient, usualPain, mayGoOnAbove, reviewDate, note } = newDraft();
   const { format, version, id, createdAt, ...draft } = plan;
-  return { ...draft, patient, reviewDate, note };
+  return { ...draft, patient, usualPain, mayGoOnAbove, reviewDate, note };
 }
 
 /** A task or hold as the library doses it, for one leg. */
@@ -67,7 +76,8 @@ export type FinishedDraft =
 export function finishDraft(draft: PlanDraft, id: string, createdAt: string): FinishedDraft {
   const lacking = lackingSentence(draft);
   if (lacking !== null) return { kind: 'incomplete', sentence: lacking };
-  const data = { format: 'overfoot-plan', version: planVersion, id, createdAt, ...draft };
+  const patient = plainName(draft.patient);
+  const data = { format: 'overfoot-plan', version: planVersion, id, createdAt, ...draft, patient };
   const read = readPlan(data, onItsOwn);
   if ('plan' in read) return { kind: 'plan', plan: read.plan };
   if ('damaged' in read) return { kind: 'damaged', sentence: `There is an error at ${read.damaged}.` };
@@ -75,7 +85,7 @@ export function finishDraft(draft: PlanDraft, id: string, createdAt: string): Fi
 }
 
 function lackingSentence({ patient, items, beyondPainLimit }: PlanDraft): string | null {
-  if (patient.trim() === '') return 'Give the patient a pseudonym; never their name.';
+  if (plainName(patient) === '') return 'Give the patient a pseudonym; never their name.';
   if (items.length === 0) return 'Add at least one task.';
   if (beyondPainLimit.trim() === '')
     return 'Say what the patient should do when the pain goes above the limit.';

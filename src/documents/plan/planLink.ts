@@ -9,6 +9,8 @@ import { largestPlanBytes } from './planRanges';
 
 /** Version of the way in which a plan is written into a link; the plan has a version of its own. */
 const linkVersion = 1;
+/** Of a link whose plan is sealed by a passphrase; earlier programs say that they can't read it. */
+const sealedVersion = 2;
 /**
  * The beginning of the SHA-256 of what the link carries, which follows it: enough to notice lost or changed
  * characters.
@@ -26,27 +28,50 @@ const askAgain = 'Ask for the link or the plan file again.';
  * `plan=1.<deflated JSON, base64url>.<check>`.
  */
 export function planToFragment(plan: PlanDocument): string {
-  const packed = deflateSync(strToU8(JSON.stringify(plan)), { level: 9 });
-  return `${planMarker}${linkVersion}.${toBase64Url(packed)}.${checkOf(packed)}`;
+  return fragmentOf(linkVersion, packPlan(plan));
+}
+
+/** A plan as a link carries it: JSON, deflated; of the version before where it says nothing that is newer. */
+export function packPlan(plan: PlanDocument): Uint8Array<ArrayBuffer> {
+  const { perWeek, videoWish, ...before } = plan;
+  const isNewer = perWeek !== null || videoWish !== null;
+  const text = JSON.stringify(isNewer ? plan : { ...before, version: 4 });
+  return deflateSync(strToU8(text), { level: 9 }) as Uint8Array<ArrayBuffer>;
 }
 
 /**
- * Reads a plan from an untrusted link.
+ * The link of a plan that a passphrase opens: `plan=2.<age file, base64url>.<check>`.
+ *
+ * @param sealed  what packPlan() gave, sealed
+ */
+export function sealedToFragment(sealed: Uint8Array): string {
+  return fragmentOf(sealedVersion, sealed);
+}
+
+function fragmentOf(version: number, bytes: Uint8Array): string {
+  return `${planMarker}${version}.${toBase64Url(bytes)}.${checkOf(bytes)}`;
+}
+
+/** What a link carries: a plan, or one that a passphrase opens. */
+export type PlanLink = { plan: PlanDocument } | { sealed: Uint8Array<ArrayBuffer> };
+
+/**
+ * Reads an untrusted link.
  *
  * @param fragment  with or without its '#'
  * @throws Problem  with a sentence that says what is wrong and what to do
  */
-export function planFromFragment(fragment: string): PlanDocument {
+export function readPlanLink(fragment: string): PlanLink {
   const text = fragment.replace(/^#/, '');
   if (text.length > longestFragment)
     throw new Problem('plan', `This link is too long for a plan. ${askAgain}`);
   const [version = '', packedText, check, ...more] = text.slice(planMarker.length).split('.');
   if (!text.startsWith(planMarker) || !/^\d{1,6}$/.test(version))
     throw new Problem('plan', `This link contains no plan. ${askAgain}`);
-  if (Number(version) > linkVersion) {
+  if (Number(version) > sealedVersion) {
     throw new Problem(
       'plan',
-      `This link is of version ${Number(version)}; this program reads up to ${linkVersion}. Update the program.`,
+      `This link is of version ${Number(version)}; this program reads up to ${sealedVersion}. Update the program.`,
     );
   }
   const packed = packedText === undefined ? null : fromBase64Url(packedText);
@@ -56,6 +81,15 @@ export function planFromFragment(fragment: string): PlanDocument {
       `This link is not whole: part of it was lost or changed on the way. ${askAgain}`,
     );
   }
+  return Number(version) === sealedVersion ? { sealed: packed.slice() } : { plan: unpackPlan(packed) };
+}
+
+/**
+ * Reads what packPlan() made, which may be anything.
+ *
+ * @throws Problem  with a sentence that says what is wrong and what to do
+ */
+export function unpackPlan(packed: Uint8Array): PlanDocument {
   return parsePlan(inflate(packed));
 }
 

@@ -10,6 +10,8 @@ export const planRanges = {
   upSeconds: { min: 0.5, max: 30 },
   seatHeightCm: { min: 20, max: 90 },
   painLimit: { min: 0, max: 10 },
+  usualPain: { min: 0, max: 10 },
+  perWeek: { min: 1, max: 14 },
 } as const;
 
 /** Longest lists and texts, in entries and characters; the forms enforce the same. */
@@ -17,6 +19,7 @@ export const planBounds = {
   items: 20,
   patient: 60,
   beyondPainLimit: 300,
+  ifItGivesWay: 300,
   howOften: 300,
   words: 2000,
   note: 300,

@@ -20,6 +20,8 @@ const fieldWords: Record<Field, string> = {
   upSeconds: 'seconds up',
   seatHeightCm: 'cm of seat height',
   painLimit: 'as the pain limit',
+  usualPain: 'as the usual pain',
+  perWeek: 'times a week',
 };
 
 /** How a sentence names the plan: after its subject ('this plan makes no sense: it …'), or on its own. */

@@ -1,5 +1,6 @@
 import { Problem } from '#core/problem';
 import type { DocumentKind } from './documentKind';
+import { parseJson, TooMuchJson } from './parseJson';
 
 /**
  * Reads a document from untrusted text.
@@ -9,9 +10,13 @@ import type { DocumentKind } from './documentKind';
 export function parseDocument<Value>(text: string, kind: DocumentKind<Value>): Value {
   let data: unknown;
   try {
-    data = JSON.parse(text);
-  } catch {
-    throw new Problem(kind.problem, kind.words.notJson);
+    data = parseJson(text);
+  } catch (error) {
+    const { notJson, subject, getAgain } = kind.words;
+    throw new Problem(
+      kind.problem,
+      error instanceof TooMuchJson ? `${subject} holds more than one can. ${getAgain}` : notJson,
+    );
   }
   return readDocument(data, kind);
 }

@@ -1,6 +1,8 @@
 import { bringUpLimits } from '../schema/bringUpLimits';
 import { isFields, type Fields } from '../schema/isFields';
 import { bringUpRepetition } from './bringUpRepetition';
+import { recordingVersion } from './recordingDocument';
+import { withChances } from './withChances';
 
 /**
  * Migrates a recording document of an older version to this one. Version 2 added what bends before a set
@@ -8,26 +10,52 @@ import { bringUpRepetition } from './bringUpRepetition';
  * 3 added when a set was started, version 4 corrections and the therapist's review, version 5 which session
  * limits were copied from; older ones lack them. Version 6 added limits of measures other than the knee
  * angle: before, a verdict was the knee's alone. Version 7 put the knee angle among the other measures: in
- * limits, curves, ranges and judgements. Version 8 added which frames were looked at more closely.
+ * limits, curves, ranges and judgements. Version 8 added which frames were looked at more closely. Version 9
+ * added the chance behind each verdict, and names the reading of the view that rests on what the person was
+ * asked to do 'facing-camera'. Version 10 added whether the side is in doubt.
  */
 export function bringUpRecording(older: object, version: number): object {
-  if (version < 1 || version > 7) return older;
-  if (version === 7) return { ...older, version: 8 };
-  const { limits, review, derived, ...rest } = older as Fields;
+  if (version < 1 || version >= recordingVersion) return older;
+  const { derived, limits, ...rest }: Fields = version < 7 ? toVersion7(older as Fields) : { ...older };
   return {
     ...rest,
-    version: 8,
+    limits,
+    version: recordingVersion,
+    derived: isFields(derived) ? bringUpDerived(derived, limits, version) : derived,
+  };
+}
+
+function bringUpDerived({ view, ...derived }: Fields, limits: unknown, version: number): Fields {
+  const present = { ...derived, view: bringUpView(view, version) };
+  return version < 9 ? withChances(present, limits) : present;
+}
+
+function bringUpView(view: unknown, version: number): unknown {
+  if (!isFields(view)) return view;
+  const { cues, ...rest } = view;
+  return {
+    ...(version === 1 ? { rollDeg: 0 } : {}),
+    ...rest,
+    cues: Array.isArray(cues) ? cues.map(bringUpCue) : cues,
+  };
+}
+
+function bringUpCue(cue: unknown): unknown {
+  return isFields(cue) && cue['name'] === 'told-to-face-the-camera' ? { ...cue, name: 'facing-camera' } : cue;
+}
+
+function toVersion7({ limits, review, derived, ...rest }: Fields): Fields {
+  return {
+    ...rest,
     limits: bringUpLimits(limits),
-    derived: isFields(derived) ? bringUpDerived(derived, version) : derived,
+    derived: isFields(derived) ? toDerived7(derived) : derived,
     ...(review === undefined ? {} : { review: isFields(review) ? bringUpReview(review) : review }),
   };
 }
 
-function bringUpDerived(derived: Fields, version: number): Fields {
-  const { view, kneeAngleDeg, kneeDeviation, repetitions, ...rest } = derived;
+function toDerived7({ kneeAngleDeg, kneeDeviation, repetitions, ...rest }: Fields): Fields {
   return {
     ...rest,
-    view: version === 1 && isFields(view) ? { rollDeg: 0, ...view } : view,
     curves: { 'knee-angle': kneeAngleDeg, 'knee-off-line': kneeDeviation },
     repetitions: Array.isArray(repetitions) ? repetitions.map(bringUpRepetition) : repetitions,
   };

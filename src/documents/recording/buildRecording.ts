@@ -2,7 +2,7 @@ import type { Correction } from '#core/correction/correction';
 import { keypointNames } from '#core/keypoints/keypointNames';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import { curveReason, curveValue, type Curve } from '#core/measurement/curve';
-import type { Measurement, Setup } from '#core/measurement/measurement';
+import { isSideDoubtful, type Measurement, type Setup } from '#core/measurement/measurement';
 import { mapSavedCurves } from '#core/measures/measures';
 import type { Limits } from '#core/protocol/limits';
 import { judge } from '#core/scoring/judge';
@@ -85,6 +85,7 @@ export function deriveRecording(
       ...withReason(excluded[index]),
       judgement: judge(repetition, measurement, limits),
     })),
+    ...(isSideDoubtful(measurement) ? { isSideDoubtful: true } : {}),
   };
 }
 

@@ -4,11 +4,13 @@ import { readDocument } from '../reading/readDocument';
 import { recordingSchema } from './recordingDocument';
 import { recordingFault } from './recordingFault';
 import type { RecordingHead } from './recordingHead';
-import { recordingKind } from './recordingKind';
+import { recordingKind, withinBounds } from './recordingKind';
+
+const readHead = bySchema(recordingSchema.omit({ observed: true }), recordingFault);
 
 const headKind: DocumentKind<RecordingHead> = {
   ...recordingKind,
-  read: bySchema(recordingSchema.omit({ observed: true }), recordingFault),
+  read: (data) => withinBounds(readHead(data)),
 };
 
 /**

@@ -1,4 +1,5 @@
 import { taskIds } from '#core/exercises/exercises';
+import { filmBounds } from '#core/keypoints/filmBounds';
 import { keypointCount, keypointNames } from '#core/keypoints/keypointNames';
 import { poseModels } from '#core/keypoints/poseModel';
 import { missingReasons } from '#core/measurement/curve';
@@ -15,11 +16,10 @@ import { correctionSchema, longestReason, mostCorrections } from './correctionSc
 import { reviewSchema } from './reviewSchema';
 
 /** Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. */
-export const recordingVersion = 8;
+export const recordingVersion = 10;
 
-/** Longest recording that is accepted: 30 minutes at 60 frames a second. */
-export const mostFrames = 108_000;
-const mostRepetitions = 10_000;
+export const mostFrames = filmBounds.frames;
+export const mostRepetitions = 10_000;
 /** Tracks hold points in 32 bits; larger values would become infinite there. */
 const largestCoordinatePx = 3.4e38;
 
@@ -44,9 +44,21 @@ const extreme = z
     sample: z.int().min(0),
     timeMs,
     band: measured.min(0).describe('Half-width of the error band round the value, same unit.'),
+    ownBand: measured
+      .min(0)
+      .optional()
+      .describe('The part of it that this repetition does not share with its set: band² = shared² + own².'),
+    isAtEdge: z
+      .boolean()
+      .optional()
+      .describe(
+        'Whether it stands at the edge of what was seen. Like ownBand left out where it is not known.',
+      ),
   })
   .nullable()
   .describe('A value and where it stands on the time base; null where none was measured.');
+
+const chanceInLine = finite.min(0).max(1).nullable();
 
 const range = z.strictObject({
   min: extreme,
@@ -92,11 +104,12 @@ const setup = z.strictObject({
     ),
 });
 
+const sidePx = z.int().min(filmBounds.leastPx).max(filmBounds.mostPx);
 const video = z.strictObject({
   bytes: z.int().min(0),
   codec: z.string().max(100),
-  widthPx: z.int().min(1).max(16_384).describe('As displayed, rotation applied.'),
-  heightPx: z.int().min(1).max(16_384),
+  widthPx: sidePx.describe('As displayed, rotation applied.'),
+  heightPx: sidePx,
   durationMs: timeMs,
   frameRateHz: finite.min(0).max(1000),
 });
@@ -105,7 +118,10 @@ const observed = z.strictObject({
   model: z.strictObject({
     name: z.literal('BlazePose'),
     size: z.enum(poseModels),
-    weights: z.string().max(100).describe('Package and version that the weights come from.'),
+    weights: z
+      .string()
+      .max(100)
+      .describe('Package and version that the weights come from, and the beginning of their SHA-256.'),
     backend: z.enum(['webgpu', 'webgl', 'wasm']),
   }),
   points: z.array(z.enum(keypointNames)).length(keypointCount).describe('Order of the points in a frame.'),
@@ -157,7 +173,8 @@ const repetition = z.strictObject({
         'version did not keep is left out.',
     ),
   judgement: z.strictObject({
-    verdict: z.enum(verdicts),
+    verdict: z.enum(verdicts).describe('What can be said with a chance of 80 % at least.'),
+    chanceInLine: chanceInLine.describe('Of the measure that the verdict rests on.'),
     reason: reason.nullable(),
     decidedBy: z.enum(measureIds).describe('What the verdict rests on, or lacks.'),
     alignmentScorePct: finite
@@ -170,6 +187,7 @@ const repetition = z.strictObject({
         z.strictObject({
           measure: z.enum(measureIds),
           verdict: z.enum(verdicts),
+          chanceInLine: chanceInLine.describe('Chance that it was within its limits.'),
           reason: reason.nullable(),
           end: z.enum(limitEnds),
           extreme,
@@ -211,6 +229,10 @@ const derived = z.strictObject({
     .strictObject(mapSavedCurves(() => curve))
     .describe('Measures over time, in the unit and sign of docs/measurement.md.'),
   repetitions: z.array(repetition).max(mostRepetitions),
+  isSideDoubtful: z
+    .literal(true)
+    .optional()
+    .describe('It looks as if the other leg worked; left out where it does not.'),
 });
 
 /** One set of one task with one leg: what was asked, what was seen, and what was derived from it, kept separate. */

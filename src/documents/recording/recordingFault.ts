@@ -64,18 +64,22 @@ function curveFits({ values, missing }: RecordingDocument['derived']['curves']['
 
 type Judgement = RecordingDocument['derived']['repetitions'][number]['judgement'];
 
-function judgementFits({ verdict, reason, decidedBy, measures, alignmentScorePct }: Judgement): boolean {
+function judgementFits({ measures, alignmentScorePct, ...whole }: Judgement): boolean {
   const of = (id: Judgement['decidedBy']) => measures.find(({ measure }) => measure === id);
+  const deciding = of(whole.decidedBy);
   const ids = measures.map(({ measure }) => measure);
   const always = Object.values(mapAlwaysLimited(of));
   return (
     always.every((one) => one !== undefined) &&
     (of('knee-angle')?.verdict === 'not-measured') === (alignmentScorePct === null) &&
-    (reason === null) === (verdict !== 'not-measured') &&
-    verdict === of(decidedBy)?.verdict &&
+    (whole.reason === null) === (whole.verdict !== 'not-measured') &&
+    whole.verdict === deciding?.verdict &&
+    whole.chanceInLine === deciding.chanceInLine &&
     new Set(ids).size === ids.length &&
     measures.every((one) =>
-      [one.reason === null, one.extreme !== null].every((has) => has === (one.verdict !== 'not-measured')),
+      [one.reason === null, one.extreme !== null, one.chanceInLine !== null].every(
+        (has) => has === (one.verdict !== 'not-measured'),
+      ),
     )
   );
 }

@@ -1,8 +1,34 @@
+import { filmFault } from '#core/keypoints/filmBounds';
 import { bySchema } from '../reading/bySchema';
-import { savedFileWords, type DocumentKind } from '../reading/documentKind';
+import { savedFileWords, type DocumentContent, type DocumentKind } from '../reading/documentKind';
 import { bringUpRecording } from './bringUpRecording';
-import { recordingSchema, recordingVersion, type RecordingDocument } from './recordingDocument';
+import {
+  mostRepetitions,
+  recordingSchema,
+  recordingVersion,
+  type RecordingDocument,
+} from './recordingDocument';
 import { recordingFault } from './recordingFault';
+import type { RecordingHead } from './recordingHead';
+
+const readWhole = bySchema(recordingSchema, recordingFault);
+
+/** What was read, where it can be measured; otherwise the fault says in which way it is too much. */
+export function withinBounds<Value extends RecordingHead & Partial<RecordingDocument>>(
+  content: DocumentContent<Value>,
+): DocumentContent<Value> {
+  if (!('value' in content)) return content;
+  const fault = filmFault({ ...content.value.video, ...content.value.observed });
+  return fault === null ? content : { fault };
+}
+
+/** Looked at first: a schema lists the faults of every entry. */
+function tooMany(data: unknown): { fault: string } | null {
+  const { derived } = data as { derived?: { repetitions?: unknown } };
+  const repetitions = derived?.repetitions;
+  if (!Array.isArray(repetitions) || repetitions.length <= mostRepetitions) return null;
+  return { fault: `is damaged at "derived.repetitions" (more than ${mostRepetitions})` };
+}
 
 /** How a recording document is read. */
 export const recordingKind: DocumentKind<RecordingDocument> = {
@@ -10,6 +36,6 @@ export const recordingKind: DocumentKind<RecordingDocument> = {
   format: 'overfoot-session',
   version: recordingVersion,
   bringUp: bringUpRecording,
-  read: bySchema(recordingSchema, recordingFault),
+  read: (data) => tooMany(data) ?? withinBounds(readWhole(data)),
   words: savedFileWords('recording document'),
 };

@@ -1,5 +1,6 @@
 import { bySchema } from '../reading/bySchema';
 import { savedFileWords, type DocumentKind } from '../reading/documentKind';
+import { bringUpSession } from './bringUpSession';
 import { sessionSchema, sessionVersion, type SessionDocument } from './sessionDocument';
 import { sessionFault } from './sessionFault';
 
@@ -8,6 +9,7 @@ export const sessionKind: DocumentKind<SessionDocument> = {
   problem: 'session',
   format: 'overfoot-visit',
   version: sessionVersion,
+  bringUp: bringUpSession,
   read: bySchema(sessionSchema, sessionFault),
   words: savedFileWords('session document'),
 };

@@ -54,13 +54,18 @@ export interface Navigation {
   holdsWork(): boolean;
 }
 
-/** @param canShow  whether a screen has what it shows just now: a review needs a recording */
+/**
+ * @param canShow  whether a screen has what it shows just now: a review needs a recording
+ * @param opening  shown first where the page was not reloaded
+ */
 export function createNavigation(
   history: BrowserHistory,
   canShow: (screen: ScreenName) => boolean,
+  opening: ScreenName = 'start',
 ): Navigation {
   const guards: LeaveGuard[] = [];
-  const first = restored(parsePlace(history.state()), canShow);
+  const kept = parsePlace(history.state());
+  const first = kept === null ? { screen: opening, from: null, index: 0 } : restored(kept, canShow);
   history.replace(first);
   const store = createStore<NavigationState>(() => ({ ...first, question: null }));
   const { getState: get, setState: set } = store;
@@ -173,8 +178,7 @@ export function createNavigation(
 }
 
 /** The place itself where its screen can be shown; else the one that it was opened from, or the start. */
-function restored(place: Place | null, canShow: (screen: ScreenName) => boolean): Place {
-  if (place === null) return { screen: 'start', from: null, index: 0 };
+function restored(place: Place, canShow: (screen: ScreenName) => boolean): Place {
   if (canShow(place.screen)) return place;
   const { from, index } = place;
   return { screen: from !== null && canShow(from) ? from : 'start', from, index };

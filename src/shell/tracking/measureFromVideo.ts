@@ -1,14 +1,18 @@
 import { measureCorrected } from '#core/correction/measureCorrected';
 import { frameCount, type KeypointTrack, type TimedRow } from '#core/keypoints/keypointTrack';
+import type { CloserFrame } from '#core/looks/closerLook';
+import { combineLooks } from '#core/looks/combineLooks';
 import type { FrameSource } from '#device/frames/frameSource';
 import { shortfallSentence } from '#device/frames/shortfallSentence';
 import type { CarefulTracker } from '#device/pose/poseTracker';
 import type { TrackingModel } from '#device/storage/keptSchemas';
 import type { Repository, TrackingRows } from '#device/storage/repository';
+import { StorageProblem } from '#device/storage/storageProblem';
 import type { CloserProgress } from '#device/tracking/lookCloser';
-import { trackVideo, type TrackingProgress } from '#device/tracking/trackVideo';
+import { trackVideo, type TrackingProgress, type TrackOptions } from '#device/tracking/trackVideo';
 import { buildRecording } from '#documents/recording/buildRecording';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { lookAlong } from './lookAlong';
 import { seeCloser } from './seeCloser';
 import { recordingFacts } from './shownRecording';
 
@@ -41,31 +45,40 @@ export async function measureFromVideo(
   const rows = await repository.trackingRows(id, model, () => undefined);
   try {
     let tracking: TrackingProgress | null = null;
+    const looks: CloserFrame[] = [];
+    // Rows of an earlier run come without looks: then these follow.
+    const closer = rows.earlier.length > 0 ? undefined : await lookAlong(tracker, model.backend, looks);
     const usual = await trackToEnd(source, tracker, rows, {
+      closer,
       signal,
       onProgress: (progress) => onProgress({ ...(tracking = progress), closer: null }),
     });
     const found = await repository.recordings.findHead(id);
     const seen =
-      found === null
-        ? usual
+      found === null || closer !== undefined
+        ? combineLooks(usual, looks)
         : await seeCloser(source, tracker, usual, found.recording, {
             signal,
             onProgress: (closer) => {
               if (tracking !== null) onProgress({ ...tracking, closer });
             },
           });
-    const kept = await repository.recordings.find(id);
     rows.stop();
-    if (kept === null) {
-      await repository.recordings.remove(id); // Rows written after it was deleted.
-      return 'gone';
-    }
-    const { recording } = kept;
     const lastMs = usual.timesMs.at(-1) ?? -Infinity;
-    if ((recording.observed.timesMs.at(-1) ?? -Infinity) > lastMs + bearableLossMs) return 'video-too-short';
-    await repository.recordings.replaceFromVideo(tracked(recording, source, model, seen));
-    return 'replaced';
+    for (;;) {
+      const kept = await repository.recordings.find(id);
+      if (kept === null) {
+        await repository.recordings.remove(id); // Rows written after it was deleted.
+        return 'gone';
+      }
+      const { recording, edition } = kept;
+      if ((recording.observed.timesMs.at(-1) ?? -Infinity) > lastMs + bearableLossMs)
+        return 'video-too-short';
+      const isReplaced = await repository.recordings
+        .replaceFromVideo(tracked(recording, source, model, seen), edition)
+        .then(() => true, unlessChanged);
+      if (isReplaced) return 'replaced';
+    }
   } catch (error) {
     await rows.flush().catch(() => undefined); // The error that ended it is the one to report.
     throw error;
@@ -74,11 +87,17 @@ export async function measureFromVideo(
   }
 }
 
+/** False where it was reviewed while it was measured: then it is measured with the newer review. */
+function unlessChanged(error: unknown): boolean {
+  if (error instanceof StorageProblem && error.reason === 'changed') return false;
+  throw error;
+}
+
 async function trackToEnd(
   source: FrameSource,
   tracker: CarefulTracker,
   rows: TrackingRows,
-  options: { signal: AbortSignal; onProgress: (progress: TrackingProgress) => void },
+  options: Pick<TrackOptions, 'closer' | 'onProgress'> & { signal: AbortSignal },
 ): Promise<KeypointTrack> {
   const earlier: TimedRow[] = [...rows.earlier];
   for (;;) {

@@ -1,3 +1,4 @@
+import { usualSureness } from '#core/chance/grade';
 import type { Correction } from '#core/correction/correction';
 import { measureCorrected, type CorrectedMeasurement } from '#core/correction/measureCorrected';
 import { frameCount, type KeypointTrack } from '#core/keypoints/keypointTrack';
@@ -100,8 +101,8 @@ export function seenCloser(
 }
 
 /** One judgement per repetition, in their order. */
-export function judgeAll(measurement: Measurement, limits: Limits): Judgement[] {
-  return measurement.repetitions.map((repetition) => judge(repetition, measurement, limits));
+export function judgeAll(measurement: Measurement, limits: Limits, sureness = usualSureness): Judgement[] {
+  return measurement.repetitions.map((repetition) => judge(repetition, measurement, limits, sureness));
 }
 
 /** What a recording document keeps of a video: nothing that could name a person. */

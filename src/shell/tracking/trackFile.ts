@@ -1,8 +1,13 @@
 import type { Correction } from '#core/correction/correction';
-import type { PoseModel } from '#core/keypoints/poseModel';
+import type { TimedRow } from '#core/keypoints/keypointTrack';
+import type { PoseDevice, PoseModel } from '#core/keypoints/poseModel';
+import type { CloserFrame } from '#core/looks/closerLook';
+import { combineLooks } from '#core/looks/combineLooks';
 import type { TimedSetup } from '#core/measurement/measureSet';
+import { isProblem } from '#core/problem';
 import type { OpenFrameSource } from '#device/frames/frameSource';
 import { trackVideo, type TrackingProgress } from '#device/tracking/trackVideo';
+import { lookAlong } from './lookAlong';
 import { trackedRecording, type RecordingOrigin, type ShownRecording } from './shownRecording';
 import type { TrackerKeeper } from './trackerKeeper';
 import { watchedSource } from './watchedSource';
@@ -10,7 +15,7 @@ import { watchedSource } from './watchedSource';
 /** What tracking a video needs from the world around it. */
 export interface TrackingTools {
   openFrameSource: OpenFrameSource;
-  keeper: Pick<TrackerKeeper, 'ready'>;
+  keeper: Pick<TrackerKeeper, 'ready' | 'discard'>;
   /** Package and version that the network's weights come from. */
   weights: string;
 }
@@ -30,7 +35,9 @@ export interface TrackFileOptions {
 }
 
 /**
- * Finds the joints in every frame of a video and measures them.
+ * Finds the joints in every frame of a video and measures them; where `observed.closer` is missing, the closer look is
+ * to follow. Where the tracker fails on the way (graphics processors are taken away, workers end), another one goes on
+ * from there, as long as that leads further.
  *
  * @throws the signal's reason when cancelled; VideoProblem; whatever the tracker throws
  */
@@ -43,15 +50,37 @@ export async function trackFile(
   const source = await openFrameSource(video);
   try {
     signal.throwIfAborted();
-    const { tracker, device } = await keeper.ready(size, signal);
     const watched = onPicture === undefined ? source : watchedSource(source, onPicture);
-    const observed = await trackVideo(watched, tracker, { signal, onProgress });
+    let rows: TimedRow[] = [];
+    let looks: CloserFrame[] = [];
+    const track = async (backend: PoseDevice['backend'] | null) => {
+      const { tracker, device } = await keeper.ready(size, signal);
+      // The joints of one recording come from one network.
+      if (device.backend !== backend) [rows, looks] = [[], []];
+      const closer = await lookAlong(tracker, device.backend, looks);
+      const earlier = rows.slice();
+      const onRow = (row: TimedRow) => void rows.push(row);
+      try {
+        return {
+          device,
+          observed: await trackVideo(watched, tracker, { closer, signal, onProgress, earlier, onRow }),
+        };
+      } catch (error) {
+        if (signal.aborted || isProblem(error, 'video') || rows.length === earlier.length) throw error;
+        keeper.discard();
+        looks = looks.filter(({ frame }) => frame < rows.length);
+        return { device, observed: null };
+      }
+    };
+    let tracked = await track(null);
+    while (tracked.observed === null) tracked = await track(tracked.device.backend);
+    const { observed, device } = tracked;
     const { facts } = source;
     return trackedRecording({
       origin,
       video,
       note,
-      observed,
+      observed: combineLooks(observed, looks),
       facts,
       setup,
       size,

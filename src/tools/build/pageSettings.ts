@@ -24,6 +24,7 @@ const fromSource = (path: string) => fileURLToPath(new URL(`../../${path}`, impo
 export const pageSettings: UserConfig = {
   root: fromSource(''),
   base: './',
+  appType: 'mpa', // A missing file is told as missing, and not answered with the start page.
   plugins: [policyInPages, notePackages],
   resolve: {
     alias: [

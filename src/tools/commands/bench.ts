@@ -3,6 +3,7 @@ import Table from 'cli-table3';
 import { defaultPoseModel, poseModels, type PoseModel } from '#core/keypoints/poseModel';
 import { benchClose } from './tools/benchClose';
 import { benchCore } from './tools/benchCore';
+import { benchHome } from './tools/benchHome';
 import { benchLive } from './tools/benchLive';
 import { benchRecorded } from './tools/benchRecorded';
 import { benchReview } from './tools/benchReview';
@@ -25,6 +26,11 @@ const parts = {
     benchLive(await browser(), join(projectRoot, 'fixtures/example.mp4'), model),
   core: () => Promise.resolve(benchCore(join(projectRoot, 'fixtures/example.session.json'))),
   review: () => benchReview(join(projectRoot, 'fixtures/example.session.json')),
+  home: () =>
+    benchHome(
+      join(projectRoot, 'fixtures/example.session.json'),
+      join(projectRoot, 'fixtures/example.plan.json'),
+    ),
 };
 type PartName = keyof typeof parts;
 const partNames = Object.keys(parts) as PartName[];
@@ -57,13 +63,22 @@ await runCommand(async () => {
   if (values.json !== undefined) writeJson(values.json, results, 1);
 });
 
+/** Figures by name; those of a group after the group's name. */
+function flat(figures: object): [name: string, value: unknown][] {
+  return Object.entries(figures).flatMap(([name, value]: [string, unknown]) =>
+    typeof value === 'object' && value !== null
+      ? flat(value).map(([inner, one]): [string, unknown] => [`${name}: ${inner}`, one])
+      : [[name, value] as [string, unknown]],
+  );
+}
+
 function benchTable(results: Record<string, object>): string {
   const table = new Table({
     head: ['Part', 'Figure', 'Value'],
     style: { head: [], border: [], compact: true },
   });
   for (const [part, figures] of Object.entries(results)) {
-    for (const [figure, value] of Object.entries(figures)) {
+    for (const [figure, value] of flat(figures)) {
       table.push([
         part,
         figure,

@@ -1,15 +1,10 @@
-import { readdirSync } from 'node:fs';
-import { join } from 'node:path';
 import { chromium } from '@playwright/test';
 import { securityHeaders } from '../build/securityHeaders';
 import { ensureBuilt } from './tools/ensureBuilt';
 import { browserSwitches, findBrowser } from './tools/findBrowser';
-import { projectRoot } from './tools/projectRoot';
+import { expectedFiles } from './tools/hostedFiles';
 import { runCommand } from './tools/runCommand';
 import { startNginx } from './tools/startNginx';
-
-const revalidated = 'no-cache';
-const keptForAYear = 'max-age=31536000';
 
 /**
  * Tests docs/nginx.conf with the nginx of this machine: headers, types, caching, refusals, and the pages in a
@@ -32,29 +27,6 @@ await runCommand(async () => {
     await close();
   }
 });
-
-/** One file of each kind, with the type and caching that it should have. */
-function expectedFiles(): [path: string, type: string, keeping: string][] {
-  const assets = readdirSync(join(projectRoot, 'dist/assets'));
-  const asset = (pattern: RegExp) => `assets/${assets.find((name) => pattern.test(name)) ?? pattern.source}`;
-  const script = /^(application|text)\/javascript/.source;
-  return [
-    ['', '^text/html; charset=utf-8$', revalidated],
-    ['licences.txt', '^text/plain; charset=utf-8$', revalidated],
-    ['mark.svg', '^image/svg\\+xml', revalidated],
-    ['mark-512.png', '^image/png$', revalidated],
-    ['sw.js', script, revalidated],
-    ['manifest.webmanifest', '^application/manifest\\+json', revalidated],
-    ['wasm/tfjs-backend-wasm-threaded-simd.wasm', '^application/wasm$', revalidated],
-    ['models/blazepose-full.json', '^application/json', revalidated],
-    ['models/blazepose-full.bin', '^application/octet-stream$', revalidated],
-    ['example/example.mp4', '^video/mp4$', revalidated],
-    [asset(/^start-.*\.js$/), script, keptForAYear],
-    [asset(/^poseWorker-.*\.js$/), script, keptForAYear],
-    [asset(/^style-.*\.css$/), '^text/css', keptForAYear],
-    [asset(/\.woff2$/), '^font/woff2$', keptForAYear],
-  ];
-}
 
 async function headerFaults(url: string): Promise<string[]> {
   const faults: string[] = [];
@@ -100,7 +72,7 @@ async function browserFaults(url: string): Promise<string[]> {
     await started.waitFor({ timeout: 80_000 });
     console.log(await started.innerText());
     if (/could not/.test(await started.innerText())) faults.push('the body finder does not start');
-    await page.getByRole('button', { name: 'Open the example' }).click();
+    await page.getByRole('button', { name: 'Show me an example' }).click();
     await page.getByRole('grid', { name: 'Repetitions' }).waitFor({ timeout: 20_000 });
     return faults;
   } finally {

@@ -17,7 +17,7 @@ await runCommand(async () => {
       limits: defaultLimits,
       model: 'full',
       note: 'Demo data: the person is invented and rendered; nobody was filmed.',
-      isCloser: true,
+      look: 'closer',
     })
     .finally(() => progress.clear())
     .finally(() => headless.close());

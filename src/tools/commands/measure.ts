@@ -49,7 +49,7 @@ await runCommand(async () => {
   const progress = createProgressLine(basename(video));
   const headless = await openHeadless(progress.show);
   const measured = await headless
-    .measure(video, { setup, limits, model, note: '', isCloser: false })
+    .measure(video, { setup, limits, model, note: '', look: 'usual' })
     .finally(() => progress.clear())
     .finally(() => headless.close());
   const { recording, notes, shortfall, pipeline } = measured;

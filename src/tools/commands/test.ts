@@ -1,11 +1,13 @@
 import { spawn } from 'node:child_process';
-import { mkdirSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { projectRoot } from './tools/projectRoot';
 import { readCounts, type Counts } from './tools/readCounts';
 import { runCommand } from './tools/runCommand';
 
 const reports = join(projectRoot, 'test-results');
+/** Characters of a failed page's description that are printed. */
+const longestContext = 6000;
 
 /**
  * Runs scripts of package.json one after the other, those joined by '+' in parallel, even if earlier ones
@@ -42,8 +44,19 @@ async function runScript(script: string, isAlone: boolean): Promise<Counts> {
   const counts = countScript(isGood, script.startsWith('test:') ? readCounts(report) : undefined);
   if (!isAlone) console.log(`\n== ${script}\n${output.trimEnd()}`);
   const seconds = ((performance.now() - startMs) / 1000).toFixed(1);
+  if (counts.failed > 0) printFailedPages();
   console.log(`== ${script}: ${counts.failed === 0 ? 'good' : 'FAILED'}, ${seconds} s`);
   return counts;
+}
+
+/** What was on the page where a browser test failed: on another machine, the only thing to go by. */
+function printFailedPages(): void {
+  const browserReports = join(reports, 'browser');
+  for (const name of existsSync(browserReports) ? readdirSync(browserReports) : []) {
+    const context = join(browserReports, name, 'error-context.md');
+    if (existsSync(context))
+      console.log(`\n== ${name}\n${readFileSync(context, 'utf8').slice(0, longestContext)}`);
+  }
 }
 
 /**

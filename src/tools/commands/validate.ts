@@ -3,7 +3,7 @@ import { extname, join } from 'node:path';
 import { defaultPoseModel, poseModels, type PoseModel } from '#core/keypoints/poseModel';
 import { defaultLimits, withLimit } from '#core/protocol/limits';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
-import type { PlainLook } from '../headless/headlessPage';
+import { lookNames, type LookName, type PlainLook } from '../headless/headlessPage';
 import { cameraGroup, cameraGroups, cameraGroupWords } from '../validation/cameraGroup';
 import { parseClipTruth, type ClipTruth } from '../validation/clipTruth';
 import { compareClip, comparedLimitDeg } from '../validation/compareClip';
@@ -26,11 +26,8 @@ import { withCloserLook } from './tools/withCloserLook';
 import { writeJson } from './tools/writeJson';
 
 const usage =
-  'Usage: npm run -s validate -- FOLDER [--model lite|full|heavy] [--look closer|usual] [--json OUT] ' +
+  'Usage: npm run -s validate -- FOLDER [--model lite|full|heavy] [--look closer|along|usual] [--json OUT] ' +
   '[--keep DIR | --from DIR]';
-/** What numbers rest on: the usual look alone, or the closer one as well. */
-const lookNames = ['closer', 'usual'] as const;
-type LookName = (typeof lookNames)[number];
 const videoEndings = new Set(['.mp4', '.m4v', '.mov', '.webm', '.mkv']);
 
 await runCommand(async () => {
@@ -148,7 +145,7 @@ function trackNow(
 ): TrackClip {
   return async (clip, { task, side }) => {
     const limits = withLimit(defaultLimits, 'knee-angle', 'most', comparedLimitDeg);
-    const request = { setup: { task, side }, limits, model, note: '', isCloser: look === 'closer' };
+    const request = { setup: { task, side }, limits, model, note: '', look };
     const { recording, closer, pipeline } = await headless.measure(join(folder, clip), request);
     const framesPerSecond = pipeline.framesPerSecond;
     if (keep !== undefined) {
@@ -169,7 +166,7 @@ function trackedBefore(folder: string, model: PoseModel, look: LookName): TrackC
     const recording = readObserved(join(folder, keptName(clip, model, 'session')));
     return Promise.resolve({
       recording:
-        look === 'closer'
+        look !== 'usual'
           ? withCloserLook(
               recording,
               readJson(join(folder, keptName(clip, model, 'looks')), 'what --keep wrote') as PlainLook[],

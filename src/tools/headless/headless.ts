@@ -1,3 +1,4 @@
+import '#app/trustedScripts';
 import { frameCount } from '#core/keypoints/keypointTrack';
 import { hasPerson } from '#core/keypoints/observedPoint';
 import type { CloserFrame } from '#core/looks/closerLook';
@@ -72,18 +73,23 @@ async function settle<Value>(job: () => Promise<Value>): Promise<Outcome<Value>>
 }
 
 async function measureFile(file: File, request: MeasureRequest): Promise<MeasuredRecording> {
-  const { setup, limits, model, note, isCloser } = request;
+  const { setup, limits, model, note, look } = request;
   return withSource(file, async (source, openedMs) => {
     const tracker = startedTracker();
     const loadStartMs = performance.now();
     const device = await tracker.load(model);
     const loadMs = performance.now() - loadStartMs;
-    const track = await trackVideo(source, tracker, { onProgress: tellNowAndThen() });
+    const along: CloserFrame[] = [];
+    if (look === 'along') await tracker.loadSecond();
+    const closer =
+      look === 'along' ? { tracker, onLook: (seen: CloserFrame) => void along.push(seen) } : undefined;
+    const track = await trackVideo(source, tracker, { closer, onProgress: tellNowAndThen() });
     const measurement = measure(track, setup);
     const seconds = (performance.now() - openedMs - loadMs) / 1000;
     const frames = frameCount(track);
     const closerStartMs = performance.now();
-    const looks = isCloser ? await lookCloser(source, tracker, track, measurement) : null;
+    const again = look === 'closer' ? await lookCloser(source, tracker, track, measurement) : null;
+    const looks = look === 'along' ? along : again;
     const closerSeconds = (performance.now() - closerStartMs) / 1000;
     const { fileBytes: bytes, codec, widthPx, heightPx, durationMs, frameRateHz } = source.facts;
     return {

@@ -8,13 +8,19 @@ import type { DeviceCheck } from '#device/live/checkDevice';
 import type { TrackingProgress } from '#device/tracking/trackVideo';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 
+/**
+ * What numbers rest on: the usual look alone; the closer one as well, at the frames that matter, afterwards; or along
+ * the way, as devices with a graphics processor take it.
+ */
+export const lookNames = ['closer', 'along', 'usual'] as const;
+export type LookName = (typeof lookNames)[number];
+
 /** What a command asks of the page about the file in its file input. */
 export interface MeasureRequest {
   setup: Setup;
   limits: Limits;
   model: PoseModel;
-  /** Whether the frames that matter are looked at again. */
-  isCloser: boolean;
+  look: LookName;
   /** Goes into the recording document: for demo data, that it is invented; otherwise empty. */
   note: string;
 }

@@ -86,14 +86,15 @@ async function countLive(stream: MediaStream, tracker: WorkerPoseTracker, reques
     loop.stop();
     const running = set as RunningSet | null;
     if (running === null) throw new CameraProblem('in-use');
-    const counted = told.filter(({ event }) => event.kind === 'counted');
     const finished = await running.finish();
     return {
       ...size,
       frames,
       liveFps: frames / seconds,
       cameraFps: seenFrames / seconds,
-      counts: counted.map(({ event, atMs }) => ({ count: event.count, atMs: atMs - startMs })),
+      counts: told.flatMap(({ event, atMs }) =>
+        event.kind === 'counted' ? { count: event.count, atMs: atMs - startMs } : [],
+      ),
       verdicts: told.flatMap(({ event }) => (event.kind === 'judged' ? event.judgement.verdict : [])),
       unmeasured: told.flatMap(({ event }) =>
         event.kind === 'judged' && event.judgement.reason !== null ? event.judgement.reason : [],

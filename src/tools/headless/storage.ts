@@ -1,3 +1,4 @@
+import '#app/trustedScripts';
 import { pickRecordingType } from '#device/camera/pickRecordingType';
 import { recordVideo } from '#device/camera/recordVideo';
 import { openFrameSource } from '#device/frames/openFrameSource';

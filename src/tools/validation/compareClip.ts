@@ -1,5 +1,5 @@
 import type { MissingReason } from '#core/measurement/curve';
-import { verdictOf, type Verdict } from '#core/scoring/verdict';
+import type { Verdict } from '#core/scoring/verdict';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { chanceBeyond } from './chanceBeyond';
 import type { ClipTruth } from './clipTruth';
@@ -21,7 +21,7 @@ export interface RepetitionComparison {
   bandDeg: number | null;
   /** Chance that the peak was beyond comparedLimitDeg, 0 to 1; null where it was not measured. */
   chanceBeyond: number | null;
-  trueVerdict: Verdict;
+  trueVerdict: 'in' | 'out';
   verdict: Verdict;
   /** Greatest angle in the picture over the moments that were measured: true, and as the network's joints show it. */
   truePicturePeakDeg: number | null;
@@ -60,7 +60,7 @@ export function compareClip(
         reason: peak === null ? 'not-found' : peak.reason,
         bandDeg: peak?.bandDeg ?? null,
         chanceBeyond: peak === null ? null : chanceOf(peak),
-        trueVerdict: verdictOf(rep.measuredPeakFppaFrontal - comparedLimitDeg, 0),
+        trueVerdict: rep.measuredPeakFppaFrontal > comparedLimitDeg ? 'out' : 'in',
         verdict: found?.judgement.verdict ?? 'not-measured',
         truePicturePeakDeg:
           derived === null || found === null ? null : picturePeakAtMeasured(truth, derived, found),

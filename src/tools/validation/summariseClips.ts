@@ -1,15 +1,26 @@
 import { mean, median } from 'd3-array';
-import { gradeOf, sideOf } from '#core/chance/grade';
+import { gradeOf, sideOf, usualSureness, type Sureness } from '#core/chance/grade';
+import { verdictSide } from '#core/scoring/verdict';
 import { comparedLimitDeg, type ComparedClip, type RepetitionComparison } from './compareClip';
+import { conformalFactor } from './conformalFactor';
 import { describeErrors, type ErrorFigures } from './describeErrors';
 import { eventNames, type EventName } from './timingErrors';
 
 /** A true peak farther than this from comparedLimitDeg is clearly on one side of it, degrees. */
 export const clearDeg = 3;
-/** How sure it has to be before a side is told. */
-export const sureness = 0.8;
 
-export interface Summary {
+export interface Decided {
+  /**
+   * Share of the repetitions clearly on one side of comparedLimitDeg for which a side is told, 0 to 1. Those that were
+   * not found or not measured are not decided.
+   */
+  decidedShare: number | null;
+  /** Share of the decided repetitions whose true side is the one told, 0 to 1. */
+  decidedRight: number | null;
+}
+
+/** The figures of `decided` are those of the usual sureness. */
+export interface Summary extends Decided {
   clips: number;
   repsTrue: number;
   repsFound: number;
@@ -22,28 +33,23 @@ export interface Summary {
   peakDeg: ErrorFigures;
   /** Picture peak of the network's joints against the true picture, over the same moments, degrees. */
   picturePeakDeg: ErrorFigures;
-  /** Share of the measured repetitions with the same verdict as the true peak gets, %. */
+  /** Share of the measured repetitions whose verdict names the true peak's side, %. */
   verdictAgreementPct: number | null;
-  /** Measured repetitions in line that are out of line, or the other way round. */
+  /** Measured repetitions whose verdict names the wrong side. */
   verdictsOpposite: number;
   /** Share of the peaks with a band whose truth lies within it, %; null where no bands are stated. */
   withinBandPct: number | null;
   /** Median half-width of the bands, degrees. */
   medianBandDeg: number | null;
-  /**
-   * Share of the repetitions clearly on one side of comparedLimitDeg for which a side is told, 0 to 1. Those that were
-   * not found or not measured are not decided.
-   */
-  decidedShare: number | null;
-  /** Share of the decided repetitions whose true side is the one told, 0 to 1. */
-  decidedRight: number | null;
   /** As withinBandPct, 0 to 1. */
   coverage: number | null;
   /** As medianBandDeg. */
   medianHalfWidthDeg: number | null;
+  /** By how much the bands would have to be multiplied to hold nine of ten; null where too few have one to tell. */
+  conformalFactor: number | null;
   /** Share of the found repetitions for which the tool gives no number, %. */
   refusedPct: number | null;
-  /** Share of the measured repetitions whose peak is on the wrong side of the limit with its whole band, %. */
+  /** The same as a share of the measured repetitions, %. */
   wrongOutsideBandPct: number | null;
   timingMaeS: number | null;
   timingS: Partial<Record<EventName, ErrorFigures>>;
@@ -54,13 +60,16 @@ export function summariseClips(clips: readonly ComparedClip[]): Summary {
   const all = clips.flatMap(({ repetitions }) => repetitions);
   const measured = all.filter(({ measuredPeakDeg }) => measuredPeakDeg !== null);
   const banded = measured.filter(({ bandDeg }) => bandDeg !== null);
-  const clear = all.filter(({ truePeakDeg }) => Math.abs(truePeakDeg - comparedLimitDeg) > clearDeg);
-  const isDecided = (repetition: RepetitionComparison) => toldSide(repetition) !== null;
   const coverage = share(
     banded,
     ({ measuredPeakDeg, truePeakDeg, bandDeg }) => Math.abs(measuredPeakDeg! - truePeakDeg) <= bandDeg!,
   );
   const medianHalfWidthDeg = median(banded, ({ bandDeg }) => bandDeg!) ?? null;
+  const factor = conformalFactor(
+    banded.map(
+      ({ measuredPeakDeg, truePeakDeg, bandDeg }) => Math.abs(measuredPeakDeg! - truePeakDeg) / bandDeg!,
+    ),
+  );
   const timing = all.flatMap(({ timingErrorsS }) => Object.values(timingErrorsS));
   return {
     clips: clips.length,
@@ -78,17 +87,17 @@ export function summariseClips(clips: readonly ComparedClip[]): Summary {
         truePicturePeakDeg,
       ]),
     ),
-    verdictAgreementPct: sharePct(measured, ({ verdict, trueVerdict }) => verdict === trueVerdict),
+    verdictAgreementPct: sharePct(
+      measured,
+      ({ verdict, trueVerdict }) => verdictSide(verdict) === trueVerdict,
+    ),
     verdictsOpposite: measured.filter(isOpposite).length,
     withinBandPct: inPct(coverage),
     medianBandDeg: medianHalfWidthDeg,
-    decidedShare: share(clear, isDecided),
-    decidedRight: share(
-      clear.filter(isDecided),
-      (repetition) => toldSide(repetition) === trueSide(repetition),
-    ),
+    ...decidedAt(usualSureness, clips),
     coverage,
     medianHalfWidthDeg,
+    conformalFactor: Number.isFinite(factor) ? factor : null,
     refusedPct: sharePct(
       all.filter(({ reason }) => reason !== 'not-found'),
       ({ measuredPeakDeg }) => measuredPeakDeg === null,
@@ -115,17 +124,26 @@ function differences(
 }
 
 function isOpposite({ verdict, trueVerdict }: RepetitionComparison): boolean {
-  const both = [verdict, trueVerdict];
-  return both.includes('in-line') && both.includes('out-of-line');
+  const side = verdictSide(verdict);
+  return side !== null && side !== trueVerdict;
+}
+
+/** How many sides are told to somebody who wants to be so sure, and how many of them rightly. */
+export function decidedAt(sureness: Sureness, clips: readonly ComparedClip[]): Decided {
+  const clear = clips
+    .flatMap(({ repetitions }) => repetitions)
+    .filter(({ truePeakDeg }) => Math.abs(truePeakDeg - comparedLimitDeg) > clearDeg);
+  const told = clear.map((repetition) => ({ ...repetition, side: toldSide(repetition, sureness) }));
+  const decided = told.filter(({ side }) => side !== null);
+  return {
+    decidedShare: share(told, ({ side }) => side !== null),
+    decidedRight: share(decided, ({ side, trueVerdict }) => side === trueVerdict),
+  };
 }
 
 /** The side of comparedLimitDeg that is told; null where none is. */
-function toldSide({ chanceBeyond }: RepetitionComparison): 'in' | 'out' | null {
+function toldSide({ chanceBeyond }: RepetitionComparison, sureness: Sureness): 'in' | 'out' | null {
   return chanceBeyond === null ? null : sideOf(gradeOf(1 - chanceBeyond, sureness));
-}
-
-function trueSide({ truePeakDeg }: RepetitionComparison): 'in' | 'out' {
-  return truePeakDeg > comparedLimitDeg ? 'out' : 'in';
 }
 
 function timingByEvent(

@@ -2,11 +2,12 @@ interface Props {
   /** When to stop, one sentence each. */
   stop: readonly string[];
   beyondPainLimit: string;
+  ifItGivesWay: string;
   listClassName?: string;
 }
 
 /** When to stop an exercise, and what to do then. */
-export function StopRules({ stop, beyondPainLimit, listClassName }: Props) {
+export function StopRules({ stop, beyondPainLimit, ifItGivesWay, listClassName }: Props) {
   return (
     <>
       <ul className={listClassName}>
@@ -15,7 +16,10 @@ export function StopRules({ stop, beyondPainLimit, listClassName }: Props) {
         ))}
       </ul>
       <p>
-        <strong>What to do then:</strong> {beyondPainLimit}
+        <strong>What to do after pain:</strong> {beyondPainLimit}
+      </p>
+      <p>
+        <strong>If the knee gave way, locked or got stuck:</strong> {ifItGivesWay}
       </p>
     </>
   );

@@ -2,9 +2,9 @@ import type { ReactNode } from 'react';
 import { Message } from './Message';
 
 interface Props {
-  /** The sentence says why something is not saved, and what to do. */
-  storage: { state: 'opening' | 'lasting' } | { state: 'memory' | 'blocked'; sentence: string };
-  titles: Record<'memory' | 'blocked', string>;
+  /** The sentence says why something is not saved, and what to do; 'no-videos': all but the videos is. */
+  storage: { state: 'opening' | 'lasting' } | { state: 'memory' | 'no-videos' | 'blocked'; sentence: string };
+  titles: Record<'memory' | 'no-videos' | 'blocked', string>;
   /** Buttons for storage that can't be opened. */
   actions?: ReactNode;
 }
@@ -13,8 +13,9 @@ interface Props {
 export function StorageTrouble({ storage, titles, actions }: Props) {
   switch (storage.state) {
     case 'memory':
+    case 'no-videos':
       return (
-        <Message kind="caution" title={titles.memory}>
+        <Message kind="caution" title={titles[storage.state]}>
           {storage.sentence}
         </Message>
       );

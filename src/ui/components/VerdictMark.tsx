@@ -1,5 +1,6 @@
+import type { SVGProps } from 'react';
 import type { Verdict } from '#core/scoring/verdict';
-import { quarterTurns, verdictForms, type Pointing } from '../drawing/verdictForm';
+import { quarterTurns, verdictForms, verdictTokens, type Pointing } from '../drawing/verdictForm';
 
 interface Props {
   verdict: Verdict;
@@ -22,7 +23,7 @@ export function VerdictMark({ verdict, pointing = 'up', sizePx = 18 }: Props) {
 
 /** The same mark as a part of another drawing, around (0, 0), 16 wide. */
 export function MarkShape({ verdict, pointing }: { verdict: Verdict; pointing: Pointing | null }) {
-  const fill = `var(--${verdict})`;
+  const fill = verdictTokens[verdict];
   switch (verdictForms[verdict]) {
     case 'dot':
       return <circle r="7" fill={fill} />;
@@ -33,12 +34,46 @@ export function MarkShape({ verdict, pointing }: { verdict: Verdict; pointing: P
           <path d="M0 -7A7 7 0 0 0 0 7Z" fill={fill} />
         </>
       );
+    case 'ring':
+      return <circle r="5.5" fill="var(--mark-hollow)" stroke={fill} strokeWidth="3.5" />;
     case 'triangle':
-      if (pointing === null) return <path d="M0 -8.5L8.5 0L0 8.5L-8.5 0Z" fill={fill} />;
-      return <path d="M0 -8.5L8 6.5H-8Z" fill={fill} transform={`rotate(${90 * quarterTurns[pointing]})`} />;
+      return (
+        <Pointed
+          pointing={pointing}
+          path="M0 -8.5L8 6.5H-8Z"
+          diamond="M0 -8.5L8.5 0L0 8.5L-8.5 0Z"
+          fill={fill}
+        />
+      );
+    case 'open-triangle':
+      return (
+        <Pointed
+          pointing={pointing}
+          path="M0 -6L5.5 4.8H-5.5Z"
+          diamond="M0 -6.5L6.5 0L0 6.5L-6.5 0Z"
+          fill="var(--mark-hollow)"
+          stroke={fill}
+          strokeWidth="3"
+        />
+      );
     case 'dash':
       return (
         <rect x="-7" y="-2.5" width="14" height="5" rx="2.5" fill="none" stroke={fill} strokeWidth="2" />
       );
   }
+}
+
+interface PointedProps extends SVGProps<SVGPathElement> {
+  pointing: Pointing | null;
+  /** Points up. */
+  path: string;
+  /** Where it points nowhere. */
+  diamond: string;
+}
+
+function Pointed({ pointing, path, diamond, ...paint }: PointedProps) {
+  if (pointing === null) return <path d={diamond} strokeLinejoin="round" {...paint} />;
+  return (
+    <path d={path} strokeLinejoin="round" transform={`rotate(${90 * quarterTurns[pointing]})`} {...paint} />
+  );
 }

@@ -1,10 +1,10 @@
 import { curveReason, curveValue } from '#core/measurement/curve';
 import type { Measurement } from '#core/measurement/measurement';
+import { bandAt } from '#core/scoring/bandAt';
+import { nearestFrame } from '#core/scoring/nearestFrame';
 import { formatMeasure, formatValue } from '#words/formatMeasure';
 import { formatTime } from '#words/formatTime';
 import { reasonWords } from '#words/reasonWords';
-import { bandAt } from '../drawing/bandAt';
-import { nearestFrame } from '../drawing/nearestFrame';
 
 /** The knee angle at a time with its band, or why there is none. */
 export function readoutAt(measurement: Measurement, timeMs: number): string {

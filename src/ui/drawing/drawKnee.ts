@@ -1,7 +1,7 @@
 import type { Point } from '#core/geometry/point';
 import type { Side } from '#core/protocol/side';
+import type { KneeState } from '#core/scoring/kneeStateAt';
 import { disc, outline, path, type Context2d } from './canvasShapes';
-import type { KneeState } from './kneeStateAt';
 import { picturePointing, quarterTurns, verdictColours, verdictForms } from './verdictForm';
 
 /** Draws the knee in the form and colour of its current state. */
@@ -29,9 +29,15 @@ export function drawKnee(
       context.arc(0, 0, radius, Math.PI / 2, (3 * Math.PI) / 2);
       context.fill();
       break;
+    case 'ring':
+      disc(context, { x: 0, y: 0 }, radius, colour, unit);
+      disc(context, { x: 0, y: 0 }, radius * 0.45, '#FFFFFF', unit);
+      break;
     case 'triangle':
+    case 'open-triangle':
       context.rotate((quarterTurns[picturePointing(side, state.direction ?? 'inward')] * Math.PI) / 2);
       triangle(context, radius * 1.25, colour);
+      if (verdictForms[state.verdict] === 'open-triangle') triangle(context, radius * 0.5, '#FFFFFF');
       break;
     case 'dash':
       context.lineCap = 'round';

@@ -2,6 +2,7 @@ import { measure } from '#core/measurement/measure';
 import { defaultLimits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
 import { buildRecording } from '#documents/recording/buildRecording';
+import { notAsked } from '#documents/session/notAsked';
 import type { SessionDocument, SessionSet } from '#documents/session/sessionDocument';
 import { repeatTrack } from '#tools/commands/tools/repeatTrack';
 import { filmPerson } from '../syntheticPerson';
@@ -98,7 +99,8 @@ export function* clinicSets(): Generator<KeptSet[]> {
     const day = exercises[0]!.day;
     const session: SessionDocument = {
       format: 'overfoot-visit',
-      version: 1,
+      version: 3,
+      ...notAsked,
       id: sessionId,
       startedAt: `2026-${day}T06:00:00.000Z`,
       endedAt: `2026-${day}T06:30:00.000Z`,

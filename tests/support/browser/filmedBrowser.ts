@@ -22,8 +22,8 @@ export async function cameraFileOf(page: Page, clip: string): Promise<string> {
   return path;
 }
 
-/** A browser whose camera shows a fixture clip from its start, over and over; a page still has to be allowed to use it. */
-export async function launchFilmed(page: Page, clip: string): Promise<Browser> {
-  const switches = cameraSwitches(await cameraFileOf(page, clip));
+/** A browser whose camera shows a file of pictures, over and over. */
+export function launchWithCamera(picturesPath: string): Promise<Browser> {
+  const switches = cameraSwitches(picturesPath);
   return chromium.launch({ executablePath: findBrowser(), args: [...browserSwitches, ...switches] });
 }

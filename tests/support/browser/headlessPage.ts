@@ -1,18 +1,20 @@
 import { fileURLToPath } from 'node:url';
 import type { Page } from '@playwright/test';
-import { build } from 'vite';
 import { defaultLimits } from '#core/protocol/limits';
-import { pageSettings } from '#tools/build/pageSettings';
+import { bundle } from '#tools/commands/tools/replay/bundle';
 import type { MeasuredRecording, MeasureRequest } from '#tools/headless/headlessPage';
 
 export const fixture = (name: string) => fileURLToPath(new URL(`../../../fixtures/${name}`, import.meta.url));
+
+/** The second repetition of fixtures/short.mp4, with the quiet sitting around it, seconds. */
+export const oneRepetition = { fromS: 4.5, toS: 9.3 };
 
 const request: MeasureRequest = {
   setup: { task: 'split-stance-sit-to-stand', side: 'right' },
   limits: defaultLimits,
   model: 'lite',
   note: '',
-  isCloser: false,
+  look: 'usual',
 };
 
 /** Opens the headless page and chooses a file. */
@@ -28,35 +30,22 @@ export const addVideoMaker = (page: Page) => addScript(page, 'videoMaker');
 /** Adds what reads pictures out of videos. */
 export const addPictureReader = (page: Page) => addScript(page, 'pictureReader');
 
-const sources = new Map<string, Promise<string>>();
-
 /** Adds a script of this folder, which puts itself into the page by its name. */
 async function addScript(page: Page, name: string): Promise<void> {
-  const source = sources.get(name) ?? bundle(name);
-  sources.set(name, source);
-  await page.addScriptTag({ content: await source, type: 'module' });
+  await page.addScriptTag({
+    content: await bundle(new URL(`./${name}.ts`, import.meta.url)),
+    type: 'module',
+  });
   await page.waitForFunction((added) => added in window, name);
 }
 
-async function bundle(name: string): Promise<string> {
-  const result = await build({
-    configFile: false,
-    logLevel: 'silent',
-    resolve: pageSettings.resolve ?? {},
-    build: {
-      write: false,
-      minify: false,
-      rolldownOptions: { input: fileURLToPath(new URL(`./${name}.ts`, import.meta.url)) },
-    },
-  });
-  const [first] = Array.isArray(result) ? result : [result];
-  if (first === undefined || !('output' in first)) throw new Error(`${name}.ts could not be bundled.`);
-  return first.output[0].code;
-}
-
 /** Measures the chosen file with the smallest model; rejects where the page itself fails. */
-export async function outcomeOf(page: Page, setup: Partial<MeasureRequest['setup']> = {}) {
-  const asked = { ...request, setup: { ...request.setup, ...setup } };
+export async function outcomeOf(
+  page: Page,
+  setup: Partial<MeasureRequest['setup']> = {},
+  look = request.look,
+) {
+  const asked = { ...request, look, setup: { ...request.setup, ...setup } };
   return page.evaluate((request) => window.headlessPage.measureChosenFile(request), asked);
 }
 
@@ -64,8 +53,9 @@ export async function outcomeOf(page: Page, setup: Partial<MeasureRequest['setup
 export async function measured(
   page: Page,
   setup: Partial<MeasureRequest['setup']> = {},
+  look = request.look,
 ): Promise<MeasuredRecording> {
-  const { value, problem } = await outcomeOf(page, setup);
+  const { value, problem } = await outcomeOf(page, setup, look);
   if (value === null) throw new Error(`The page says: ${problem}`);
   return value;
 }

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
+import { notAsked } from '#documents/session/notAsked';
 import type {} from '#tools/headless/storage';
 import type { FromVideo } from '#device/storage/keptSchemas';
 import { parseRecording } from '#documents/recording/parseRecording';
@@ -63,7 +64,8 @@ function unmeasured(recording: RecordingDocument, count: number): RecordingDocum
 export function demoSessions(secondSet: FromVideo = 'done'): KeptSet[] {
   const sessionOf = (change: Partial<SessionDocument>): SessionDocument => ({
     format: 'overfoot-visit',
-    version: 1,
+    version: 3,
+    ...notAsked,
     id: idOf('3', 0),
     startedAt: '2026-04-05T06:07:08.000Z',
     endedAt: '2026-04-05T06:21:08.000Z',

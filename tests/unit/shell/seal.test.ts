@@ -68,10 +68,14 @@ describe('a passphrase that seals', { timeout: 60_000 }, () => {
   /** The head of an age file says log2 of scrypt's N. */
   const ageDefault = /^age-encryption\.org\/v1\n-> scrypt \S+ 18\n/;
 
-  it('costs age’s default work factor to try, and opens the file', async () => {
+  it('opens the file', async () => {
+    const file = await sealByPassphrase(passphrase, new Blob([text]), quickScrypt);
+    expect(await (await unsealByPassphrase(passphrase, file)).text()).toBe(text);
+  });
+
+  it('costs age’s default work factor to try', async () => {
     const file = await sealByPassphrase(passphrase, new Blob([text]));
     expect(await file.text()).toMatch(ageDefault);
-    expect(await (await unsealByPassphrase(passphrase, file)).text()).toBe(text);
   });
 
   it('costs as much for the backup of a key', async () => {

@@ -28,7 +28,7 @@ describe('filmPerson(scene)', () => {
       ['right_knee', 'right_ankle', 0.3936],
       ['right_shoulder', 'right_elbow', 0.2976],
       ['left_hip', 'right_hip', 0.176],
-      ['left_heel', 'left_foot_index', Math.hypot(0.0124, 0.003, 0.129) * 1.6],
+      ['left_heel', 'left_foot_index', Math.hypot(0.0113, 0.003, 0.1173) * 1.6],
     ];
     for (const { places } of frames) {
       for (const [from, to, metres] of lengths)

@@ -3,6 +3,7 @@ import { formatTime } from '#words/formatTime';
 
 describe('formatTime(timeMs)', () => {
   it.each([
+    [-200, '0.0 s'],
     [0, '0.0 s'],
     [9649, '9.6 s'],
     [59_940, '59.9 s'],

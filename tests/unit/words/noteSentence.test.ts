@@ -13,6 +13,8 @@ describe('noteSentence(note)', () => {
     { kind: 'side-doubtful', side: 'left' },
     { kind: 'few-frames', frameRateHz: 9.6 },
     { kind: 'view-turned', yawDeg: -31.4, sdDeg: 2.6 },
+    { kind: 'not-facing', facing: 'back' },
+    { kind: 'not-facing', facing: 'tipped' },
   ];
   it.each(notes)('says what, why and what to do for $kind', (note) => {
     const sentence = noteSentence(note);
@@ -25,6 +27,7 @@ describe('noteSentence(note)', () => {
     expect(noteSentence(notes[0]!)).toContain('3 of 210 frames');
     expect(noteSentence(notes[3]!)).toContain('17 frames');
     expect(noteSentence(notes[5]!)).toContain('10 frames a second');
+    expect(noteSentence({ kind: 'few-frames', frameRateHz: 0.3 })).toContain('not even two frames a second');
   });
 
   it('says how far the body is turned and to which of its sides', () => {

@@ -16,7 +16,7 @@ export const lateralStepDown: TaskDefinition<'lateral-step-down'> = {
   sideHint: 'The working leg is the one on the step.',
   onBothFeet: false,
   freeFootReach: 0,
-  viewSigns: ['stance-foot'],
+  viewSigns: ['feet', 'stance-foot'],
   treatmentOrder: 60,
 
   purpose: 'Trains the leg on the step to lower the body under control, as on stairs.',

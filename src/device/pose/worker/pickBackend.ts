@@ -16,12 +16,17 @@ const softwareRenderer = /swiftshader|llvmpipe|software|basic render/i;
 export async function pickBackend(assetsUrl: string): Promise<PoseDevice> {
   if ((await hasHardwareWebGpu()) && (await tf.setBackend('webgpu')))
     return { backend: 'webgpu', threads: 1 };
-  if (hasHardwareWebGl() && (await tf.setBackend('webgl'))) return { backend: 'webgl', threads: 1 };
+  if (hasHardwareWebGl() && (await tf.setBackend('webgl'))) {
+    failWhenContextIsLost();
+    return { backend: 'webgl', threads: 1 };
+  }
 
   setWasmPaths(`${assetsUrl}wasm/`);
   setThreadsCount(self.crossOriginIsolated ? Math.min(8, navigator.hardwareConcurrency) : 1);
   if (await tf.setBackend('wasm')) return { backend: 'wasm', threads: getThreadsCount() };
-  throw new Error('Neither WebGPU, WebGL nor WebAssembly could be started for the pose network.');
+  throw new Error(
+    'The device has too little memory left, or its browser is too old. Close other pages and programs, then reload the page; or use another browser.',
+  );
 }
 
 async function hasHardwareWebGpu(): Promise<boolean> {
@@ -30,6 +35,14 @@ async function hasHardwareWebGpu(): Promise<boolean> {
   if (adapter === null) return false;
   const { description, device, vendor } = adapter.info;
   return !adapter.info.isFallbackAdapter && !softwareRenderer.test(`${vendor} ${device} ${description}`);
+}
+
+/** What runs on a lost graphics context never answers: an error ends the worker's work at once instead. */
+function failWhenContextIsLost(): void {
+  const { gpgpu } = tf.backend() as unknown as { gpgpu: { gl: { canvas: OffscreenCanvas } } };
+  gpgpu.gl.canvas.addEventListener('webglcontextlost', () => {
+    throw new Error('the graphics processor was taken away');
+  });
 }
 
 function hasHardwareWebGl(): boolean {

@@ -1,12 +1,14 @@
 import * as poseDetection from '@tensorflow-models/pose-detection';
 import * as tf from '@tensorflow/tfjs';
 import { expose, transfer } from 'comlink';
-import { otherSidePlaces } from '#core/correction/mirrorTrack';
+import { mirrorRow } from '#core/correction/mirrorTrack';
 import { createQueue } from '#core/createQueue';
 import { keypointCount } from '#core/keypoints/keypointNames';
 import type { KeypointRow } from '#core/keypoints/keypointTrack';
 import type { PoseDevice, PoseModel } from '#core/keypoints/poseModel';
 import type { CloserFrame } from '#core/looks/closerLook';
+import type { CarefulEstimate } from '../poseTracker';
+import { checkedModel, OtherWeights } from './checkedModel';
 import { pickBackend } from './pickBackend';
 import { loadSecondNetwork, type SecondNetwork } from './secondNetwork';
 
@@ -52,6 +54,33 @@ const worker = {
     });
   },
 
+  /**
+   * Points of the one person in a picture, and what its mirror image and the second network, which must be loaded, show.
+   *
+   * @param picture  closed afterwards
+   * @param scale  px of the displayed video for one px of this picture
+   */
+  estimateCloser(picture: ImageBitmap, scale: number, timeMs: number): Promise<CarefulEstimate> {
+    return jobs.add(async () => {
+      const mirrorImage = mirrored(picture);
+      try {
+        const row = await estimateRow(picture, scale, timeMs);
+        const looks = row === null ? null : (await loadedSecond()).look(picture, scale, row);
+        if (looks === null) return { row, closer: null };
+        const detector = loaded() as unknown as WithRegion;
+        const region = detector.regionOfInterest;
+        detector.regionOfInterest = mirrorRegion(region);
+        const found = await estimateRow(mirrorImage, scale, timeMs);
+        // The next picture is not a mirror image.
+        detector.regionOfInterest = region;
+        return { row, closer: { mirrored: mirroredBack(found, picture, scale), ...looks } };
+      } finally {
+        picture.close();
+        mirrorImage.close();
+      }
+    });
+  },
+
   /** Loads the second network, once. */
   loadSecond(assetsUrl: string): Promise<void> {
     return jobs.add(async () => {
@@ -83,20 +112,15 @@ const worker = {
     return jobs.add(async () => {
       const mirrorImage = mirrored(picture);
       try {
-        if (second === undefined) throw new Error('The second network must be loaded first.');
+        const network = await loadedSecond();
         if (isAlone) {
           // Found in the whole picture first, then read from its own region, as in any later picture.
           loaded().reset();
           await estimateRow(mirrorImage, scale, timeMs - 1);
         }
         const found = await estimateRow(mirrorImage, scale, timeMs);
-        const network = await second;
         const looks = network.look(picture, scale, usual);
-        if (looks === null) return null;
-        return {
-          mirrored: found === null ? null : mirroredBack(found, picture.width * scale),
-          ...looks,
-        };
+        return looks === null ? null : { mirrored: mirroredBack(found, picture, scale), ...looks };
       } finally {
         picture.close();
         mirrorImage.close();
@@ -127,8 +151,8 @@ async function createDetector(model: PoseModel, assetsUrl: string): Promise<pose
       modelType: model,
       // The library's own smoothing depends on how fast frames come; the raw points are kept instead.
       enableSmoothing: false,
-      detectorModelUrl: `${assetsUrl}models/blazepose-detector.json`,
-      landmarkModelUrl: `${assetsUrl}models/blazepose-${model}.json`,
+      detectorModelUrl: checkedModel(assetsUrl, 'blazepose-detector'),
+      landmarkModelUrl: checkedModel(assetsUrl, `blazepose-${model}`),
     });
   } catch (error) {
     throw filesProblem(error);
@@ -136,10 +160,13 @@ async function createDetector(model: PoseModel, assetsUrl: string): Promise<pose
 }
 
 function filesProblem(error: unknown): Error {
+  if (error instanceof OtherWeights) return error;
   const detail = error instanceof Error ? error.message : 'no reason given';
-  return new Error(`The pose network's files could not be loaded (${detail}). Check the connection.`, {
-    cause: error,
-  });
+  const isMemory = error instanceof RangeError || /memory/i.test(detail);
+  const next = isMemory
+    ? 'The device has too little memory left: close other pages and programs, then try again.'
+    : 'Check the connection.';
+  return new Error(`The pose network’s files could not be loaded (${detail}). ${next}`, { cause: error });
 }
 
 function mirrored(picture: ImageBitmap): ImageBitmap {
@@ -150,14 +177,31 @@ function mirrored(picture: ImageBitmap): ImageBitmap {
   return canvas.transferToImageBitmap();
 }
 
-/** Points of the mirror image, as points of the picture itself. */
-function mirroredBack(row: KeypointRow, widthPx: number): KeypointRow {
-  const back = new Float32Array(row.length);
-  otherSidePlaces.forEach((from, point) => {
-    const [x, y, score] = row.subarray(from * 3, from * 3 + 3) as unknown as [number, number, number];
-    back.set([widthPx - x, y, score], point * 3);
-  });
-  return back;
+/** Where the detector will look for the person in the next picture, as shares of it and radians; null: everywhere. */
+interface WithRegion {
+  regionOfInterest: {
+    xCenter: number;
+    yCenter: number;
+    width: number;
+    height: number;
+    rotation?: number;
+  } | null;
+}
+
+function mirrorRegion(region: WithRegion['regionOfInterest']): WithRegion['regionOfInterest'] {
+  if (region === null) return null;
+  const { xCenter, rotation = 0 } = region;
+  return { ...region, xCenter: 1 - xCenter, rotation: -rotation };
+}
+
+/** What was found in a mirror image, as points of the picture. */
+function mirroredBack(found: KeypointRow | null, { width }: ImageBitmap, scale: number): KeypointRow | null {
+  return found === null ? null : mirrorRow(found, width * scale);
+}
+
+async function loadedSecond(): Promise<SecondNetwork> {
+  if (second === undefined) throw new Error('The second network must be loaded first.');
+  return second;
 }
 
 function loaded(): poseDetection.PoseDetector {

@@ -3,6 +3,7 @@ import { keypointCount, keypointNames } from '#core/keypoints/keypointNames';
 import type { KeypointRow } from '#core/keypoints/keypointTrack';
 import { leastScore } from '#core/keypoints/observedPoint';
 import { secondJoints, type CloserFrame, type SecondRow } from '#core/looks/closerLook';
+import { checkedModel } from './checkedModel';
 
 /** Side of the network's picture, px. */
 const inputPx = 256;
@@ -36,7 +37,7 @@ export interface SecondNetwork {
 
 /** @throws Error  where the network's files can't be loaded */
 export async function loadSecondNetwork(assetsUrl: string): Promise<SecondNetwork> {
-  const model = await tf.loadGraphModel(`${assetsUrl}models/movenet-thunder.json`);
+  const model = await tf.loadGraphModel(checkedModel(assetsUrl, 'movenet-thunder'));
   const canvas = new OffscreenCanvas(inputPx, inputPx);
   const context = canvas.getContext('2d', { alpha: false, willReadFrequently: true })!;
   context.imageSmoothingQuality = 'high';

@@ -13,6 +13,12 @@ const nonceBytes = 12;
 /** What sealing adds to each piece, bytes. */
 export const sealBytes = nonceBytes + 16;
 
+const keyBytes = 32;
+
+export function newKey(): Uint8Array<ArrayBuffer> {
+  return crypto.getRandomValues(new Uint8Array(keyBytes));
+}
+
 /** @param key  32 bytes */
 export async function createCipher(key: Uint8Array<ArrayBuffer>): Promise<Cipher> {
   const aes = await crypto.subtle.importKey('raw', key, 'AES-GCM', false, ['encrypt', 'decrypt']);

@@ -1,73 +1,82 @@
-import type { Marks } from '../marks';
 import type { Records } from '../records';
-import { storageProblem } from '../storageProblem';
-import { loadLock, writeLock } from './storedLock';
+import { storageProblem, type StorageProblem } from '../storageProblem';
+import type { Tabs } from '../tabs';
+import { createCipher, newKey } from './cipher';
+import { checkStep, loadLock, loadReady, proveStep, writeLock } from './storedLock';
 import { unwrapKey, wrapKey } from './wrapKey';
 
-/** Prefix of the mark held by every tab that has the repository open. */
-const openMark = 'overfoot-open:';
-
 /**
- * The passphrase lock of what is kept on this device. Turning it on or off only records what is to be done.
- * The work is done at the next opening, right after the passphrase is entered and before anything else is
- * read or written.
+ * The passphrase lock of what is kept on this device. Turning it on or off, or changing its passphrase, only
+ * records what is to be done. The work is done at the next opening, right after the passphrase is entered and
+ * before anything else is read or written.
  */
 export interface DeviceLock {
+  /** Why what was asked for last could not be done; null where it was. */
+  readonly problem: StorageProblem | null;
+  /** Whether what was kept in plain can't be read from the disk any more once it is sealed. */
+  readonly leavesNothing: boolean;
+  /** Whether all that is kept is sealed. */
   isOn(): Promise<boolean>;
-  /** @throws StorageProblem  'other-tab' while another tab is open, 'unsupported' over http */
-  turnOn(passphrase: string): Promise<void>;
+  /**
+   * @param startsEmpty  whether what is kept is to be deleted instead of sealed
+   * @throws StorageProblem  'other-tab' while another tab is open, 'unsupported' over http
+   */
+  turnOn(passphrase: string, startsEmpty?: boolean): Promise<void>;
   /** @throws StorageProblem  'wrong-passphrase', 'other-tab' */
   turnOff(passphrase: string): Promise<void>;
-  /** Only the key is sealed again, not what is kept. @throws StorageProblem  'wrong-passphrase' */
+  /** Everything is sealed with a new key. @throws StorageProblem  'wrong-passphrase', 'other-tab' */
   changePassphrase(passphrase: string, next: string): Promise<void>;
-  /** @throws StorageProblem  'other-tab' while another tab is open */
-  assertAlone(): Promise<void>;
 }
 
-/**
- * @param records  as stored in the database, sealed or not
- * @param scryptWorkFactor  log2 of the cost of trying a passphrase; age's default if left out
- */
-export async function createDeviceLock(
-  records: Records,
-  marks: Marks,
-  scryptWorkFactor?: number,
-): Promise<DeviceLock> {
-  const own = `${openMark}${crypto.randomUUID()}`;
-  await marks.hold(own); // It is released with the tab.
-  const assertAlone = async () => {
-    for (const name of await marks.held())
-      if (name.startsWith(openMark) && name !== own) throw storageProblem('other-tab');
-  };
-  const stored = async () => {
+interface Parts {
+  /** As stored in the database, sealed or not. */
+  records: Records;
+  tabs: Tabs;
+  leavesNothing: boolean;
+  problem: StorageProblem | null;
+  /** log2 of the cost of trying a passphrase; age's default if left out. */
+  scryptWorkFactor?: number | undefined;
+}
+
+export function createDeviceLock({
+  records,
+  tabs,
+  leavesNothing,
+  problem,
+  scryptWorkFactor,
+}: Parts): DeviceLock {
+  /** The key of a shelf that is sealed. */
+  const openedKey = async (passphrase: string) => {
     const lock = await loadLock(records);
-    if (lock === null) throw storageProblem('missing');
-    return lock;
+    if (lock === null || !('proof' in lock)) throw storageProblem('missing');
+    const key = await unwrapKey(lock.sealedKey, passphrase);
+    const cipher = await createCipher(key);
+    await checkStep(cipher, lock.step, lock.proof);
+    return { key, cipher, sealedKey: lock.sealedKey };
   };
   return {
-    isOn: async () => (await loadLock(records)) !== null,
-    assertAlone,
-    async turnOn(passphrase) {
+    problem,
+    leavesNothing,
+    isOn: async () => (await loadReady(records)) === 'sealed',
+    async turnOn(passphrase, startsEmpty = false) {
       // Pages over http have no ciphers: locked data could not be opened again.
       if ((crypto as Partial<Crypto>).subtle === undefined) throw storageProblem('unsupported');
-      await assertAlone();
-      const sealedKey = await wrapKey(
-        crypto.getRandomValues(new Uint8Array(32)),
-        passphrase,
-        scryptWorkFactor,
-      );
-      await writeLock(records, { state: 'sealing', sealedKey });
+      await tabs.assertAlone();
+      const sealedKey = await wrapKey(newKey(), passphrase, scryptWorkFactor);
+      await writeLock(records, { step: 'sealing', sealedKey, startsEmpty });
     },
     async turnOff(passphrase) {
-      await assertAlone();
-      const { sealedKey } = await stored();
-      await unwrapKey(sealedKey, passphrase);
-      await writeLock(records, { state: 'opening', sealedKey });
+      await tabs.assertAlone();
+      const { cipher, sealedKey } = await openedKey(passphrase);
+      await writeLock(records, { step: 'opening', sealedKey, proof: await proveStep(cipher, 'opening') });
     },
     async changePassphrase(passphrase, next) {
-      const lock = await stored();
-      const sealedKey = await wrapKey(await unwrapKey(lock.sealedKey, passphrase), next, scryptWorkFactor);
-      await writeLock(records, { ...lock, sealedKey });
+      await tabs.assertAlone();
+      const { key } = await openedKey(passphrase);
+      const nextKey = newKey();
+      const sealedKey = await wrapKey(nextKey, next, scryptWorkFactor);
+      const earlierKey = await (await createCipher(nextKey)).seal(key, 'lock changing');
+      await writeLock(records, { step: 'changing', sealedKey, earlierKey });
     },
   };
 }

@@ -1,110 +1,205 @@
-import { eraseKept } from '../eraseKept';
-import { tableNames, type Records, type TableName } from '../records';
-import { explainStorage, StorageProblem } from '../storageProblem';
-import type { Videos } from '../videos';
+import type { Kept, Shelves } from '../shelves';
+import { explainStorage, StorageProblem, storageProblem } from '../storageProblem';
+import type { Tabs } from '../tabs';
 import { createCipher, type Cipher } from './cipher';
-import type { DeviceLock } from './createDeviceLock';
-import { createSealedRecords, isSealed, openRecord, sealRecord } from './sealedRecords';
-import { createSealedVideos, sealVideos, unsealVideos } from './sealedVideos';
-import { writeLock, type StoredLock } from './storedLock';
+import { copyKept, type CopiedKept } from './copyKept';
+import { plainKept } from './plainKept';
+import { createSealedRecords } from './sealedRecords';
+import { createSealedVideos, sealedName } from './sealedVideos';
+import { checkStep, proveStep, writeReady, type FoundLock, type StoredLock } from './storedLock';
 import { unwrapKey } from './wrapKey';
 
 /** A device whose lock is on, before the passphrase is entered. */
 export interface LockedDevice {
+  /** Whether the lock itself is damaged or gone, so that no passphrase opens it. */
+  readonly isDamaged: boolean;
   /**
    * Opens it, and finishes what turning the lock on or off left to do.
    *
    * @param onProgress  called with how many of the records and videos are done
-   * @throws StorageProblem  'wrong-passphrase'
+   * @throws StorageProblem  'wrong-passphrase', 'lock-changed'
    */
   unlock(passphrase: string, onProgress: (done: number, total: number) => void): Promise<void>;
   /** Deletes everything that is kept, and the lock: for somebody who has lost the passphrase. */
   eraseAll(): Promise<void>;
 }
 
-interface Kept {
-  records: Records;
-  videos: Videos;
+/** A shelf in use. */
+export interface UsedShelf {
+  shelf: number;
+  /** As it lies on the device. */
+  plain: Kept;
+  /** To be read and written as if there were no lock. */
+  kept: Kept;
+  /** Why what was asked of the lock could not be done; null where there is nothing to tell. */
+  lockProblem: StorageProblem | null;
 }
 
-/**
- * @returns  what is kept, to be read and written as if there were no lock; a problem where the work could not
- * be finished
- */
-export async function openLocked(
-  plain: Kept,
-  stored: StoredLock,
-  lock: DeviceLock,
-  ask: (device: LockedDevice) => Promise<void>,
-): Promise<Kept & { lockProblem: StorageProblem | null }> {
-  let opened: Kept = plain;
-  let lockProblem: StorageProblem | null = null;
+export interface LockedParts {
+  shelves: Shelves;
+  tabs: Tabs;
+  used: { shelf: number; plain: Kept };
+  /** 'damaged' where it can't be read or is gone. */
+  lock: FoundLock | 'damaged';
+  ask: (device: LockedDevice) => Promise<void>;
+}
+
+/** Asks for the passphrase, and does what is left to do. */
+export async function openLocked({ shelves, tabs, used, lock, ask }: LockedParts): Promise<UsedShelf> {
+  let opened: UsedShelf = { ...used, kept: plainKept(used.plain), lockProblem: null };
   await ask({
+    isDamaged: lock === 'damaged',
     async unlock(passphrase, onProgress) {
-      const cipher = await createCipher(await unwrapKey(stored.sealedKey, passphrase));
-      opened = {
-        records: createSealedRecords(plain.records, cipher),
-        videos: createSealedVideos(plain.videos, cipher, stored.state === 'opening'),
-      };
-      if (stored.state === 'sealed') return;
-      try {
-        await lock.assertAlone();
-        await (stored.state === 'sealing' ? sealAll : openAll)(plain, cipher, onProgress);
-        await writeLock(plain.records, stored.state === 'sealing' ? { ...stored, state: 'sealed' } : null);
-        if (stored.state === 'opening') opened = plain;
-      } catch (error) {
-        lockProblem = explainStorage(error); // Both kinds can be read; the rest is done the next time.
-      }
+      if (lock === 'damaged') throw storageProblem('lock-damaged');
+      opened = await unlockShelf({ shelves, tabs, used, lock, passphrase, onProgress });
     },
-    eraseAll: () => eraseKept(plain.records, plain.videos),
+    async eraseAll() {
+      opened = await tabs.alone(() => startAfresh(shelves, used));
+    },
   });
-  return { ...opened, lockProblem };
+  return opened;
 }
 
-/** Everything except the lock itself. */
-const sealedTables = tableNames.filter((table) => table !== 'lock');
+/** Removes every shelf, and makes an empty one. */
+export async function startAfresh(shelves: Shelves, used: LockedParts['used']): Promise<UsedShelf> {
+  used.plain.records.close();
+  for (const shelf of await shelves.list()) await shelves.remove(shelf);
+  await shelves.forgetRest();
+  const shelf = used.shelf + 1;
+  const plain = { records: await shelves.openRecords(shelf), videos: await shelves.openVideos(shelf) };
+  await writeReady(plain.records, null);
+  return { shelf, plain, kept: plainKept(plain), lockProblem: null };
+}
 
-type Work = (plain: Kept, cipher: Cipher, onProgress: (done: number, total: number) => void) => Promise<void>;
+interface Unlocking extends Omit<LockedParts, 'lock' | 'ask'> {
+  lock: FoundLock;
+  passphrase: string;
+  onProgress: (done: number, total: number) => void;
+}
 
-const sealAll: Work = async (plain, cipher, onProgress) => {
-  const step = await counter(plain, onProgress);
-  await eachRecord(plain.records, step, async (table, key, value) =>
-    isSealed(value) ? null : sealRecord(cipher, table, key, value),
-  );
-  await sealVideos(plain.videos, cipher, step);
-};
-
-const openAll: Work = async (plain, cipher, onProgress) => {
-  const step = await counter(plain, onProgress);
-  await eachRecord(plain.records, step, async (table, key, value) =>
-    // Damaged records stay: they are reported where they are listed, and would otherwise keep the lock on for
-    // ever.
-    isSealed(value) ? openRecord(cipher, table, key, value).catch(() => null) : null,
-  );
-  await unsealVideos(plain.videos, cipher, step);
-};
-
-/** Rewrites records one by one, so that no more than one is in memory; null leaves a record unchanged. */
-async function eachRecord(
-  records: Records,
-  step: () => void,
-  rewrite: (table: TableName, key: string, value: unknown) => Promise<unknown>,
-): Promise<void> {
-  for (const table of sealedTables) {
-    for (const key of await records.keys(table)) {
-      const value = await rewrite(table, key, await records.get(table, key));
-      if (value !== null) await records.apply([{ replace: table, key, value }]);
-      step();
+async function unlockShelf({
+  shelves,
+  tabs,
+  used,
+  lock,
+  passphrase,
+  onProgress,
+}: Unlocking): Promise<UsedShelf> {
+  const { plain } = used;
+  const cipher = await createCipher(await unwrapKey(lock.sealedKey, passphrase));
+  /** What is in use until the copy is complete, and what the copy is sealed with: null where it is plain. */
+  const moved = async (
+    step: keyof typeof undoneWords,
+    from: CopiedKept,
+    next: Cipher | null,
+  ): Promise<UsedShelf> => {
+    try {
+      const locked: StoredLock | null =
+        next === null
+          ? null
+          : { step: 'sealed', sealedKey: lock.sealedKey, proof: await proveStep(next, 'sealed') };
+      const startsEmpty = lock.step === 'sealing' && lock.startsEmpty;
+      const fresh = await tabs.alone(() =>
+        moveShelf({ shelves, used, from: startsEmpty ? null : from, next, lock: locked, onProgress }),
+      );
+      return { ...fresh, lockProblem: null };
+    } catch (error) {
+      return { ...used, kept: from, lockProblem: undone(step, explainStorage(error)) };
     }
+  };
+  switch (lock.step) {
+    case 'sealing':
+      return moved(lock.step, plainKept(plain), cipher);
+    case 'sealed':
+      await checkStep(cipher, 'sealed', lock.proof);
+      return { ...used, kept: sealedKept(plain, cipher), lockProblem: null };
+    case 'opening':
+      await checkStep(cipher, 'opening', lock.proof);
+      return moved(lock.step, sealedKept(plain, cipher), null);
+    case 'changing': {
+      const earlier = await createCipher(
+        await cipher.open(lock.earlierKey.slice(), 'lock changing').catch((error: unknown) => {
+          throw storageProblem('lock-changed', error);
+        }),
+      );
+      return moved(lock.step, sealedKept(plain, earlier), cipher);
+    }
+    case 'earlier':
+      return moved(lock.step, sealedKept(plain, cipher, lock.state), cipher);
   }
 }
 
-async function counter(
+/** @param mixed  what an earlier version was about to do where plain and sealed lie side by side */
+function sealedKept(
   { records, videos }: Kept,
-  onProgress: (done: number, total: number) => void,
-): Promise<() => void> {
-  let total = (await videos.list()).length;
-  for (const table of sealedTables) total += (await records.keys(table)).length;
-  let done = 0;
-  return () => onProgress(++done, total);
+  cipher: Cipher,
+  mixed?: 'sealing' | 'sealed' | 'opening',
+): CopiedKept {
+  return {
+    raw: { records, videos: { ...videos, read: (name) => videos.read(sealedName(name)) } },
+    records: createSealedRecords(records, cipher, mixed !== undefined),
+    videos: createSealedVideos(
+      videos,
+      cipher,
+      mixed === undefined ? 'none' : mixed === 'opening' ? 'second' : 'first',
+    ),
+  };
+}
+
+interface Move {
+  shelves: Shelves;
+  used: { shelf: number; plain: Kept };
+  /** Null where nothing is to be taken along. */
+  from: CopiedKept | null;
+  /** What the new shelf is sealed with; null where it is plain. */
+  next: Cipher | null;
+  lock: StoredLock | null;
+  onProgress: (done: number, total: number) => void;
+}
+
+/**
+ * Copies what is kept to a new shelf, and then removes the old one. Where that fails, or the page is closed,
+ * the old shelf is as it was.
+ */
+export async function moveShelf({
+  shelves,
+  used,
+  from,
+  next,
+  lock,
+  onProgress,
+}: Move): Promise<Omit<UsedShelf, 'lockProblem'>> {
+  const shelf = used.shelf + 1;
+  await shelves.remove(shelf); // What an interrupted move left.
+  const records = await shelves.openRecords(shelf);
+  try {
+    const plain = { records, videos: await shelves.openVideos(shelf) };
+    const kept = next === null ? plainKept(plain) : sealedKept(plain, next);
+    if (from !== null) await copyKept(from, kept, onProgress);
+    await writeReady(records, lock);
+    used.plain.records.close();
+    // Where this fails, the next opening does it.
+    await shelves.remove(used.shelf).catch(() => undefined);
+    return { shelf, plain, kept };
+  } catch (error) {
+    records.close();
+    await shelves.remove(shelf).catch(() => undefined);
+    throw error;
+  }
+}
+
+const undoneWords = {
+  sealing: 'What is kept here is not sealed, and can still be read on this device.',
+  opening: 'The lock is still on.',
+  changing: 'What is kept here is still sealed with the earlier key.',
+  earlier: 'What is kept here stays sealed as an earlier version of this program did it.',
+};
+
+/** The problem with what it means for the lock. */
+function undone(step: keyof typeof undoneWords, problem: StorageProblem): StorageProblem {
+  const room =
+    problem.reason === 'full'
+      ? 'There is not enough room: while the lock is changed, everything is kept twice. Delete old videos or other files, then reload this page.'
+      : problem.message;
+  return new StorageProblem(problem.reason, `${undoneWords[step]} ${room}`, { cause: problem });
 }

@@ -8,10 +8,18 @@ export interface SealedRecord {
   sealed: Uint8Array<ArrayBuffer>;
 }
 
-/** Records that can't be read in the database without the key. Those not sealed yet are read as they are. */
-export function createSealedRecords(inner: Records, cipher: Cipher): Records {
-  const open = async (table: TableName, key: string, value: unknown) =>
-    isSealed(value) ? openRecord(cipher, table, key, value) : value;
+/**
+ * Records that can't be read in the database without the key. One that is not sealed was not written by this
+ * program while the lock was on, and is refused as damaged.
+ *
+ * @param isMixed  whether plain ones are to be read as well, as earlier versions left them
+ */
+export function createSealedRecords(inner: Records, cipher: Cipher, isMixed = false): Records {
+  const open = async (table: TableName, key: string, value: unknown) => {
+    if (isSealed(value)) return openRecord(cipher, table, key, value);
+    if (value === undefined || isMixed) return value;
+    throw storageProblem('damaged');
+  };
   const seal = async (change: RecordChange): Promise<RecordChange> =>
     'put' in change
       ? { ...change, value: await sealRecord(cipher, change.put, change.key, change.value) }
@@ -20,12 +28,17 @@ export function createSealedRecords(inner: Records, cipher: Cipher): Records {
         : change;
   return {
     get: async (table, key) => open(table, key, await inner.get(table, key)),
+    async find(table, key) {
+      const found = await inner.find(table, key);
+      return found === null ? null : { ...found, value: await open(table, key, found.value) };
+    },
     keys: (table) => inner.keys(table),
     async list(table, prefix) {
       const found = await inner.list(table, prefix);
-      return Promise.all(
-        found.map(async ({ key, value }) => ({ key, value: await open(table, key, value) })),
-      );
+      // One that is damaged does not block the others.
+      const opened = ({ key, value }: { key: string; value: unknown }) =>
+        open(table, key, value).catch((error: unknown) => error);
+      return Promise.all(found.map(async (one) => ({ ...one, value: await opened(one) })));
     },
     // Everything is sealed before the transaction begins: a transaction must not wait for anything else.
     apply: async (changes) => inner.apply(await Promise.all(changes.map(seal))),
@@ -33,11 +46,11 @@ export function createSealedRecords(inner: Records, cipher: Cipher): Records {
   };
 }
 
-export function isSealed(value: unknown): value is SealedRecord {
+function isSealed(value: unknown): value is SealedRecord {
   return typeof value === 'object' && value !== null && 'sealed' in value && ArrayBuffer.isView(value.sealed);
 }
 
-export async function sealRecord(
+async function sealRecord(
   cipher: Cipher,
   table: TableName,
   key: string,
@@ -47,7 +60,7 @@ export async function sealRecord(
 }
 
 /** @throws StorageProblem  'damaged' */
-export async function openRecord(
+async function openRecord(
   cipher: Cipher,
   table: TableName,
   key: string,

@@ -4,75 +4,45 @@ import { videoType, type Videos, type VideoWriter } from '../videos';
 import { sealBytes, type Cipher } from './cipher';
 
 const ending = '.sealed';
+/** Name of the file in which a video lies sealed. */
+export const sealedName = (name: string) => `${name}${ending}`;
 /** A video is sealed in pieces of at most this many bytes, so that it is never all in memory while it is written. */
 const pieceBytes = 1_000_000;
 const lengthBytes = 4;
 
+/** Whether plain videos are read next to sealed ones, as earlier versions left them, and which of two is whole. */
+export type PlainVideos = 'none' | 'first' | 'second';
+
 /**
- * Videos that can't be seen without the key. A sealed one has its own file extension. Where both exist, one
- * of them is only half written; which one depends on the direction of the work.
- *
- * @param isOpening  whether the lock is being turned off: then the sealed one is complete, otherwise the
- * plain one
+ * Videos that can't be seen without the key. A sealed one has its own file extension. One that is not sealed
+ * is not there.
  */
-export function createSealedVideos(inner: Videos, cipher: Cipher, isOpening = false): Videos {
+export function createSealedVideos(inner: Videos, cipher: Cipher, plain: PlainVideos = 'none'): Videos {
   const readSealed = async (name: string) => {
-    const file = await inner.read(`${name}${ending}`);
+    const file = await inner.read(sealedName(name));
     return file === null ? null : openVideo(file, name, cipher);
   };
-  const readPlain = (name: string) => inner.read(name);
+  const readPlain = (name: string) => (plain === 'none' ? Promise.resolve(null) : inner.read(name));
   return {
-    async create(name) {
-      await inner.remove(name);
-      return sealingWriter(await inner.create(`${name}${ending}`), name, cipher);
-    },
+    create: async (name) => sealingWriter(await inner.create(sealedName(name)), name, cipher),
     async read(name) {
-      const [first, second] = isOpening ? [readSealed, readPlain] : [readPlain, readSealed];
+      const [first, second] = plain === 'first' ? [readPlain, readSealed] : [readSealed, readPlain];
       return (await first(name)) ?? second(name);
     },
     async remove(name) {
       await inner.remove(name);
-      await inner.remove(`${name}${ending}`);
+      await inner.remove(sealedName(name));
     },
     async list() {
       const found = new Map<string, number>();
-      for (const { name, bytes } of await inner.list())
-        found.set(plainName(name), Math.max(bytes, found.get(plainName(name)) ?? 0));
+      for (const { name, bytes } of await inner.list()) {
+        if (plain === 'none' && !name.endsWith(ending)) continue;
+        const shown = name.endsWith(ending) ? name.slice(0, -ending.length) : name;
+        found.set(shown, Math.max(bytes, found.get(shown) ?? 0));
+      }
       return [...found].map(([name, bytes]) => ({ name, bytes }));
     },
   };
-}
-
-function plainName(name: string): string {
-  return name.endsWith(ending) ? name.slice(0, -ending.length) : name;
-}
-
-/** Seals the videos that are still plain, one after another; each is always complete in one form. */
-export async function sealVideos(inner: Videos, cipher: Cipher, onDone: () => void): Promise<void> {
-  for (const { name } of await inner.list()) {
-    if (name.endsWith(ending)) continue;
-    const video = await inner.read(name);
-    if (video === null) continue;
-    const writer = sealingWriter(await inner.create(`${name}${ending}`), name, cipher);
-    await writer.write(video);
-    await writer.close();
-    await inner.remove(name);
-    onDone();
-  }
-}
-
-/** The reverse. */
-export async function unsealVideos(inner: Videos, cipher: Cipher, onDone: () => void): Promise<void> {
-  for (const { name } of await inner.list()) {
-    if (!name.endsWith(ending)) continue;
-    const file = await inner.read(name);
-    if (file === null) continue;
-    const writer = await inner.create(plainName(name));
-    await writer.write(await openVideo(file, plainName(name), cipher));
-    await writer.close();
-    await inner.remove(name);
-    onDone();
-  }
 }
 
 /** Each piece: its length (4 bytes, big-endian), then sealed bytes that open at this place of this video alone. */

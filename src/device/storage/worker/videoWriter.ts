@@ -1,37 +1,34 @@
+import { expose } from 'comlink';
 import { createQueue } from '#core/createQueue';
-import type { WriterAnswer, WriterRequest } from './writerMessages';
+import { openVideoFolder, type VideoFolder } from './videoFolder';
+import type { WriterCalls } from './writerCalls';
+
+let handle: FileSystemSyncAccessHandle | undefined;
+let isThere: () => Promise<boolean> = () => Promise.resolve(false);
+let bytesWritten = 0;
+const jobs = createQueue();
 
 /**
  * Writes one video into an origin-private file. A sync access handle writes in place and `flush` brings each
  * piece to the disk, so what was acknowledged survives the tab; `createWritable` would write to a copy that a
  * killed tab loses.
  */
-let handle: FileSystemSyncAccessHandle | undefined;
-let bytesWritten = 0;
-const jobs = createQueue();
-
-const scope = self as unknown as DedicatedWorkerGlobalScope;
-
-scope.onmessage = ({ data }: MessageEvent<WriterRequest>) => {
-  void jobs.add(async () => scope.postMessage(await answer(data)));
+const calls: WriterCalls = {
+  open: (folder, name) => jobs.add(() => open(folder, name)),
+  write: (chunk) => jobs.add(() => write(chunk)),
+  close: () => jobs.add(close),
 };
 
-async function answer(request: WriterRequest): Promise<WriterAnswer> {
-  try {
-    if ('open' in request) await open(request.open);
-    else if ('write' in request) await write(request.write);
-    else close();
-    return { id: request.id, error: null };
-  } catch (error) {
-    const { name, message } = error instanceof Error ? error : { name: 'Error', message: String(error) };
-    return { id: request.id, error: { name, message } };
-  }
-}
+expose(calls);
 
-async function open({ folder, name }: { folder: string; name: string }): Promise<void> {
-  const root = await navigator.storage.getDirectory();
-  const directory = await root.getDirectoryHandle(folder, { create: true });
+async function open(folder: VideoFolder, name: string): Promise<void> {
+  const directory = await openVideoFolder(folder);
   const file = await directory.getFileHandle(name, { create: true });
+  isThere = () =>
+    directory.getFileHandle(name).then(
+      () => true,
+      () => false,
+    );
   handle = await file.createSyncAccessHandle();
   handle.truncate(0);
   handle.flush();
@@ -54,6 +51,8 @@ async function write(chunk: Blob): Promise<void> {
     }
     handle.flush();
   } catch (error) {
+    // A file that was removed with all site data reports a full device.
+    if (!(await isThere())) throw new DOMException('the video was removed', 'NotFoundError');
     // Half a piece would corrupt the next one.
     handle.truncate(bytesWritten);
     throw error;

@@ -7,7 +7,7 @@ import { endSet, followFinishing, reasonForEnd } from './phases/closing';
 import { followPaused, pause, pauseWhereNeeded, resume } from './phases/pausing';
 import { beginSet, followBends, followPlacing, followStanding } from './phases/placing';
 import { followCountdown, followReady } from './phases/ready';
-import { stopAll } from './phases/stopping';
+import { askWhy, stopAll } from './phases/stopping';
 import { followWorking, hearRepetition, hearVerdict, missCount } from './phases/working';
 import type { Turn } from './turn';
 
@@ -71,10 +71,12 @@ function takeIn(turn: Turn, event: GuideEvent): void {
       if (event.isGood !== state.isPlaced) state.placedChangeMs = nowMs;
       state.isPlaced = event.isGood;
       state.placingLine = event.line;
+      state.placingCost = event.cost;
       return;
     case 'person':
       if (event.isPresent !== state.isPresent) state.presentChangeMs = nowMs;
       state.isPresent = event.isPresent;
+      state.unseen = event.unseen ?? null;
       return;
     case 'posture':
       if (event.posture !== state.posture) state.postureChangeMs = nowMs;
@@ -82,6 +84,9 @@ function takeIn(turn: Turn, event: GuideEvent): void {
       return;
     case 'stand':
       state.standLine = event.line;
+      return;
+    case 'voice':
+      state.isSpeaking = event.isSpeaking;
       return;
     case 'counting':
       if (!event.works && state.canCount && phase === 'working' && state.isCounting) missCount(turn);
@@ -100,6 +105,9 @@ function takeIn(turn: Turn, event: GuideEvent): void {
     case 'judged':
       if (phase === 'working' || phase === 'finishing') hearVerdict(turn, event.heard);
       return;
+    case 'pain-told':
+      state.isPainTold = true;
+      return;
     case 'press':
       if (allowedPresses(state).includes(event.press)) press[event.press](turn);
   }
@@ -113,6 +121,11 @@ const press: Record<GuidePress, (turn: Turn) => void> = {
   },
   'skip-rest': beginSet,
   'end-set': (turn) => endSet(turn, reasonForEnd(turn)),
+  stop: askWhy,
   'stop-pain': (turn) => stopAll(turn, 'pain'),
+  'stop-gave-way': (turn) => stopAll(turn, 'gave-way'),
+  'stop-locked': (turn) => stopAll(turn, 'locked'),
+  'stop-dizzy': (turn) => stopAll(turn, 'dizzy'),
+  'stop-other': (turn) => stopAll(turn, 'other'),
   end: (turn) => stopAll(turn, 'ended'),
 };

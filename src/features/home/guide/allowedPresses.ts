@@ -1,10 +1,15 @@
-import type { GuidePress } from './guideEvent';
+import { stopPresses, type GuidePress } from './guideEvent';
 import type { GuideState } from './guideState';
 
-const always: readonly GuidePress[] = ['stop-pain', 'end'];
+const always: readonly GuidePress[] = ['stop', ...stopPresses, 'end'];
 
 /** The buttons allowed in the guide's current state; any other press is ignored. */
-export function allowedPresses({ phase, pausedFrom }: GuideState): readonly GuidePress[] {
+export function allowedPresses({
+  phase,
+  pausedFrom,
+  pauseReason,
+  isPainTold,
+}: GuideState): readonly GuidePress[] {
   switch (phase) {
     case 'placing':
       return ['start-anyway', 'pause', 'end-set', ...always];
@@ -15,9 +20,11 @@ export function allowedPresses({ phase, pausedFrom }: GuideState): readonly Guid
     case 'working':
       return ['pause', 'end-set', ...always];
     case 'paused':
-      return pausedFrom === 'resting' ? ['resume', ...always] : ['resume', 'end-set', ...always];
+      return pausedFrom === 'resting' || pauseReason === 'stop'
+        ? ['resume', ...always]
+        : ['resume', 'end-set', ...always];
     case 'resting':
-      return ['skip-rest', 'pause', ...always];
+      return isPainTold ? ['skip-rest', 'pause', ...always] : ['pause', ...always];
     case 'finishing':
     case 'set-done':
       return always;

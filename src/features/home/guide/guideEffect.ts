@@ -1,10 +1,11 @@
 import type { TaskId } from '#core/exercises/exercises';
+import type { SpokenLine } from '#device/sound/sound';
 import type { ToneKind } from '#device/sound/toneKind';
 
 /** An effect that the guide asks for. */
 export type GuideEffect =
-  /** 'now' ends what is being said; 'after' waits for it. The caption is the written form of what is spoken. */
-  | { kind: 'say'; line: string; caption: string; when: 'now' | 'after' }
+  /** The caption is the written form of what is spoken. */
+  | ({ kind: 'say' } & SpokenLine)
   | { kind: 'tone'; tone: ToneKind }
   /** 'discard' ends a recording without saving it. */
   | { kind: 'record'; action: 'start' | 'pause' | 'resume' | 'discard' }

@@ -1,5 +1,11 @@
 import type { Direction } from '#core/scoring/deciding';
 import type { Verdict } from '#core/scoring/verdict';
+import type { PlacingCost } from '../placing/placingCost';
+import type { Unseen } from './guideState';
+
+/** Why somebody stops, once 'stop' was pressed. */
+export const stopPresses = ['stop-pain', 'stop-gave-way', 'stop-locked', 'stop-dizzy', 'stop-other'] as const;
+export type StopPress = (typeof stopPresses)[number];
 
 /** What the person can press, where it is offered; see guideView. */
 export const guidePresses = [
@@ -8,7 +14,8 @@ export const guidePresses = [
   'start-anyway',
   'skip-rest',
   'end-set',
-  'stop-pain',
+  'stop',
+  ...stopPresses,
   'end',
 ] as const;
 export type GuidePress = (typeof guidePresses)[number];
@@ -26,10 +33,10 @@ export interface HeardVerdict {
 export type GuideEvent =
   /** @param nowMs  any clock that only goes forward */
   | { kind: 'tick'; nowMs: number }
-  /** Whether the person, as filmed now, can be measured; the line says what to move. */
-  | { kind: 'placing'; isGood: boolean; line: string | null }
-  /** Whether somebody is in the picture. */
-  | { kind: 'person'; isPresent: boolean }
+  /** Whether the person, as filmed now, can be measured; the line says what to move, the cost what it is worth. */
+  | { kind: 'placing'; isGood: boolean; line: string | null; cost: PlacingCost }
+  /** Whether somebody is in the picture; where that can't be known, why. */
+  | { kind: 'person'; isPresent: boolean; unseen?: Unseen }
   /** Null where it can't be inferred. */
   | { kind: 'posture'; posture: 'seated' | 'standing' | null }
   /** Whether the person stands still on both feet: null, or what to do. Only in the quiet stand. */
@@ -38,8 +45,12 @@ export type GuideEvent =
   | { kind: 'repetition'; heard: HeardVerdict | null }
   /** How the repetition went that was counted last, where it was not known at once. */
   | { kind: 'judged'; heard: HeardVerdict }
+  /** Whether a line is being said or waits to be. */
+  | { kind: 'voice'; isSpeaking: boolean }
   /** Whether the device is fast enough to count live. */
   | { kind: 'counting'; works: boolean }
   | { kind: 'camera'; works: boolean }
   | { kind: 'page'; isVisible: boolean }
+  /** How much the last set hurt was answered. */
+  | { kind: 'pain-told' }
   | { kind: 'press'; press: GuidePress };

@@ -1,6 +1,7 @@
 import type { ExerciseId } from '#core/exercises/exercises';
 import type { Side } from '#core/protocol/side';
 import type { SetStep } from '#documents/plan/planSteps';
+import type { PlacingCost } from '../placing/placingCost';
 
 export const guidePhases = [
   'placing', // getting into the picture
@@ -18,14 +19,24 @@ export const guidePhases = [
 ] as const;
 export type GuidePhase = (typeof guidePhases)[number];
 
-export type PauseReason = 'left-picture' | 'button' | 'page-hidden' | 'camera-ended';
+/** Why nobody is seen where the person may still be there. */
+export type Unseen = 'no-pictures' | 'not-followed' | 'turned';
+/** 'stop': somebody stopped, and is asked why. */
+export type PauseReason = 'left-picture' | Unseen | 'button' | 'page-hidden' | 'camera-ended' | 'stop';
+
+/** Why a session is ended before its time. */
+export type StopReason = 'pain' | 'gave-way' | 'locked' | 'dizzy' | 'other' | 'ended';
 
 /** What does not change on the way. */
 export interface GuideOptions {
   /** At least one. */
   steps: readonly SetStep[];
+  /** Pain above this means stop; said once, before the first movement. */
+  painLimit: number;
   /** Said after a stop because of pain: what the plan says to do then. */
   beyondPainLimit: string;
+  /** The same after the knee gave way or locked. */
+  ifItGivesWay: string;
   /** Whether a repetition outside the limits has its own sound. */
   outsideSound: boolean;
 }
@@ -61,16 +72,29 @@ export interface GuideState {
   isPlaced: boolean;
   placedChangeMs: number;
   placingLine: string | null;
+  placingCost: PlacingCost;
   /** The guide's last hint on what to move, and when it was given. */
   placingSaid: { line: string; atMs: number } | null;
+  /** How often each hint was given in this set. */
+  hints: Readonly<Record<string, number>>;
+  /** How often the quiet stand of this set was ended by a check. */
+  setbacks: number;
+  /** What it costs that this set begins although a check is not good; 'nothing' as long as it is. */
+  accepted: PlacingCost;
   /** When 'start anyway' was pressed in this set; null where it was not. */
   startAnywayMs: number | null;
   isPresent: boolean;
   presentChangeMs: number;
+  /** Null where somebody is seen, or left. */
+  unseen: Unseen | null;
   posture: 'seated' | 'standing' | null;
   postureChangeMs: number;
   /** What is still to be done for the quiet stand; null where nothing is, or nothing is known. */
   standLine: string | null;
+  /** Whether it was said in this quiet stand. */
+  isStandLineSaid: boolean;
+  /** Whether a line is being said or waits to be. */
+  isSpeaking: boolean;
   canCount: boolean;
   cameraWorks: boolean;
   isVisible: boolean;
@@ -98,7 +122,11 @@ export interface GuideState {
   results: readonly SetResult[];
   /** What was said last, in writing. */
   caption: string;
-  stop: { reason: 'pain' | 'ended'; line: string } | null;
+  /** When the rule was said; null where it was not yet. */
+  ruleSaidMs: number | null;
+  /** Whether it was answered how much the last set hurt. */
+  isPainTold: boolean;
+  stop: { reason: StopReason; line: string } | null;
 }
 
 export const stateAtRest: Omit<GuideState, 'nowMs'> = {
@@ -108,13 +136,20 @@ export const stateAtRest: Omit<GuideState, 'nowMs'> = {
   isPlaced: false,
   placedChangeMs: 0,
   placingLine: null,
+  placingCost: 'nothing',
   placingSaid: null,
+  hints: {},
+  setbacks: 0,
+  accepted: 'nothing',
   startAnywayMs: null,
   isPresent: false,
   presentChangeMs: 0,
+  unseen: null,
   posture: null,
   postureChangeMs: 0,
   standLine: null,
+  isStandLineSaid: false,
+  isSpeaking: false,
   canCount: true,
   cameraWorks: true,
   isVisible: true,
@@ -132,5 +167,7 @@ export const stateAtRest: Omit<GuideState, 'nowMs'> = {
   pausedAfterMs: 0,
   results: [],
   caption: '',
+  ruleSaidMs: null,
+  isPainTold: false,
   stop: null,
 };

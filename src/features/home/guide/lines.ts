@@ -8,13 +8,15 @@ import { numberWord } from './numberWord';
 /** Spoken lines; each can be read as it is said. */
 export const lines = {
   stayPlaced: 'Come back to your place.',
-  bends: 'Good. Two easy bends on both legs, small and slow.',
-  standing: 'Good. Now stand still on both feet.',
+  good: 'Good.',
+  bends: 'Two easy bends on both legs, small and slow.',
+  standing: 'Now stand still on both feet.',
+  lessExact: 'Let’s continue. It will be measured less exactly.',
+  maybeUnmeasured: 'Let’s continue. Some of it may not be measured.',
   placedAgain: 'Good. Let’s carry on.',
   go: 'Go.',
-  uncounted:
-    'This device is too slow to count along. Count your repetitions yourself. When you are done, come back and press the button.',
-  idle: 'Carry on when you are ready. To end the set, come back and press the button.',
+  uncounted: 'Please count your repetitions yourself. When you are done, come back and press “End this set”.',
+  idle: 'Carry on when you are ready. To end the set, come back and press “End this set”.',
   setDone: 'Set done. Well done.',
   setEnded: 'This set is over.',
   allDone: 'That was everything. Well done.',
@@ -22,15 +24,24 @@ export const lines = {
   hold: 'Hold.',
   halfway: 'Halfway.',
   release: 'And relax.',
+  whyStop: 'Stopped. Hold on to something or sit down. Then choose the reason on the screen.',
+  dizzy:
+    'Stopped. Sit down, and stay seated until it has passed. Contact your therapist or doctor today. With chest pain, or if you are short of breath, call the emergency number at once.',
+  askPain: 'Come to the screen, and choose how much it hurt.',
+  painFirst: 'Before the next set, choose on the screen how much it hurt.',
   cameraMissing: 'The camera is not on yet.',
   ended: 'Ended. What you have done so far is saved.',
 };
 
 export const pauseLines: Record<PauseReason, string> = {
   'left-picture': 'Paused: you left the picture. Come back to continue.',
+  'no-pictures': 'Paused: the camera gives no pictures. Stay where you are.',
+  'not-followed': 'Paused for a moment. Stay where you are.',
+  turned: 'Paused: the picture was turned. Turn it back.',
   button: 'Paused.',
   'page-hidden': 'Paused. Press Continue when you are ready.',
   'camera-ended': 'Paused: the camera has stopped. What you have done so far is saved.',
+  stop: lines.whyStop,
 };
 
 /** 'Set two of three: split-stance sit-to-stand, right leg.' */
@@ -64,6 +75,17 @@ export function restLine(next: SetStep): string {
     'next-item': 'Next',
   };
   return `Rest for ${seconds(next.restSeconds)}. ${change[next.change]}: ${stepWords(next)}.`;
+}
+
+/**
+ * When to stop, before the first movement.
+ *
+ * @param isFilmed  whether leaving the picture pauses it
+ */
+export function ruleLine(painLimit: number, isFilmed: boolean): string {
+  const hurts = painLimit === 0 ? 'If it hurts' : `If it hurts more than ${numberWord(painLimit)} of ten`;
+  const stop = `${hurts}, stop and sit down.`;
+  return isFilmed ? `${stop} Walk out of the picture, and it pauses.` : stop;
 }
 
 export function stopLine(beyondPainLimit: string): string {

@@ -1,3 +1,4 @@
+import { verdictSide } from '#core/scoring/verdict';
 import type { FeedbackMode } from '#documents/plan/planDocument';
 import { capitalised } from '#words/capitalised';
 import type { HeardVerdict } from './guideEvent';
@@ -48,19 +49,19 @@ export function isOutside(
   outsideSound: boolean,
 ): boolean {
   const isTold = feedback === 'every-repetition' || feedback === 'only-outside';
-  return isTold && outsideSound && heard?.verdict === 'out-of-line';
+  return isTold && outsideSound && heard !== null && verdictSide(heard.verdict) === 'out';
 }
 
 /** Spoken feedback on a repetition; null where the plan asks for none, or nothing is known. */
 export function feedbackLine(heard: HeardVerdict | null, feedback: FeedbackMode): string | null {
   if (heard === null || feedback === 'after-the-set' || feedback === 'none') return null;
-  if (heard.verdict === 'out-of-line') {
+  const side = verdictSide(heard.verdict);
+  if (side === 'out') {
     if (heard.cue !== null) return heard.cue;
     return heard.direction === 'inward'
       ? 'Let the knee go out a little, over the foot.'
       : 'Let the knee come in a little, over the foot.';
   }
   if (feedback === 'only-outside') return null;
-  if (heard.verdict === 'in-line') return 'Knee over the foot, good.';
-  return heard.verdict === 'near-limit' ? 'Close to the edge.' : null;
+  return side === 'in' ? 'Knee over the foot, good.' : null;
 }

@@ -1,5 +1,7 @@
+import { findExercise } from '#core/exercises/exercises';
 import { findPreparation } from '#core/exercises/findPreparation';
 import type { Preparation } from '#core/exercises/preparation';
+import type { SpokenLine } from '#device/sound/sound';
 import type { ToneKind } from '#device/sound/toneKind';
 import type { SetStep } from '#documents/plan/planSteps';
 import type { GuideEffect } from './guideEffect';
@@ -24,12 +26,13 @@ export function preparationOf(turn: Turn): Preparation {
 }
 
 export function needsCamera(turn: Turn): boolean {
-  return preparationOf(turn).camera !== null;
+  return findExercise(stepOf(turn).item.task).preparation.camera !== null;
 }
 
 /** @param caption  what is read in its place; the line itself where it is left out */
-export function say({ state, effects }: Turn, line: string, when: 'now' | 'after', caption = line): void {
+export function say({ state, effects }: Turn, line: string, when: SpokenLine['when'], caption = line): void {
   state.caption = caption;
+  state.isSpeaking = true;
   effects.push({ kind: 'say', line, caption, when });
 }
 
@@ -47,6 +50,15 @@ export function enter({ state }: Turn, phase: GuidePhase): void {
 /** Whether anything was done in this part of the set. */
 export function hasWorked({ state }: Turn): boolean {
   return state.workedMs > 0 || state.count > state.countBefore;
+}
+
+/**
+ * Whether nothing is being said, so that what comes next cuts nothing off.
+ *
+ * @param atMostMs  waited for since the phase began
+ */
+export function isSilent(turn: Turn, atMostMs: number): boolean {
+  return !turn.state.isSpeaking || lastedMs(turn) >= atMostMs;
 }
 
 /** How long the phase has lasted, ms. */

@@ -42,7 +42,7 @@ export function expectBandDeg(
     const knee = leaning(ankle, yawDeg, shankDeg, 1);
     const hip = leaning(knee, yawDeg, -thighDeg, lifted.thigh);
     const leg: LiftedLeg = { hip: one(hip), knee: one(knee), ankle: one(ankle), thigh: lifted.thigh };
-    return errorBand(leg, side, sources, frontalKneeAngleDeg)(0);
+    return errorBand(leg, side, sources, frontalKneeAngleDeg)(0).whole;
   });
   return Math.max(...bands);
 }

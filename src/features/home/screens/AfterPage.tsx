@@ -1,52 +1,129 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import type { Side } from '#core/protocol/side';
 import { effortWords, painWords, scaleQuestions } from '#core/safety/painScale';
+import { itemName } from '#documents/plan/itemName';
 import { Message } from '#ui/components/Message';
 import { ScaleChoice } from '#ui/components/ScaleChoice';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
+import type { HomeState } from '../store/homeState';
+import { openPain } from '../store/openPain';
 import { HomePage } from './HomePage';
+import { kneeQuestion } from './kneeQuestion';
 import { RemarkPage } from './RemarkPage';
 
-type QuestionId = 'painDuring' | 'painAfter' | 'effort';
+type Question =
+  | { about: 'fell' }
+  | { about: 'painDuring'; set: number; question: string }
+  | { about: 'painAfter'; side: Side | null; question: string }
+  | { about: 'effort'; question: string };
 
 /** How it was: one question per page, then a remark; each may be skipped. */
 export function AfterPage() {
   const home = useHome();
-  const sets = useHomeState((state) => state.sets);
-  const { painAfter, effort, painWarning: warning } = useHomeStep('after', (part) => part);
+  const state = useHomeState((all) => all);
+  const [questions] = useState(() => questionsOf(state));
   const [at, setAt] = useState(0);
-  const lastSet = sets.length - 1;
-  const questions: QuestionId[] = [...(lastSet >= 0 ? (['painDuring'] as const) : []), 'painAfter', 'effort'];
-  const id = questions[at];
+  const current = questions[at];
   const back = at === 0 ? undefined : { words: 'Back', onPress: () => setAt(at - 1) };
-  if (id === undefined) return <RemarkPage back={back} />;
+  const next = () => setAt(at + 1);
+  if (current === undefined) return <RemarkPage back={back} />;
+  if (current.about === 'fell') {
+    const answer = (fell: boolean) => {
+      home.setFell(fell);
+      next();
+    };
+    return (
+      <HomePage key="fell" title="Did you fall?">
+        <div className="home-section">
+          <Button className="button flag-button" onPress={() => answer(false)}>
+            No
+          </Button>
+          <Button className="button flag-button" onPress={() => answer(true)}>
+            Yes, I fell
+          </Button>
+        </div>
+      </HomePage>
+    );
+  }
+  return <Scale key={at} current={current} leave={back} onNext={next} />;
+}
 
-  const value = { painDuring: sets[lastSet]?.painDuring ?? null, painAfter, effort }[id];
+const unfilmedQuestion = 'How much did your knee hurt during the exercises, at its most?';
+
+interface ScaleProps {
+  current: Exclude<Question, { about: 'fell' }>;
+  leave: { words: string; onPress: () => void } | undefined;
+  onNext: () => void;
+}
+
+function Scale({ current, leave, onNext }: ScaleProps) {
+  const home = useHome();
+  const value = useHomeState((state) => valueOf(state, current));
+  const warning = useHomeStep('after', (part) => part.painWarning);
+  const { about, question } = current;
   const answer = (score: number) => {
-    if (id === 'painDuring') home.setPainDuring(lastSet, score);
-    else if (id === 'painAfter') home.setPainAfter(score);
+    if (about === 'painDuring') home.setPainDuring(current.set, score);
+    else if (about === 'painAfter') home.setPainAfter(score, current.side);
     else home.setEffort(score);
   };
-  const isWarned = warning !== null && warning.when === (id === 'painDuring' ? 'during' : 'after');
+  const isWarned = warning !== null && warning.when === (about === 'painDuring' ? 'during' : 'after');
   return (
     <HomePage
-      key={id}
-      title={scaleQuestions[id].question}
-      leave={back}
+      title={question}
+      leave={leave}
       actions={
-        <Button className={value === null ? 'button' : 'button button-primary'} onPress={() => setAt(at + 1)}>
+        <Button className={value === null ? 'button' : 'button button-primary'} onPress={onNext}>
           {value === null ? 'Skip' : 'Continue'}
         </Button>
       }
     >
       <ScaleChoice
-        question={scaleQuestions[id].question}
+        question={question}
         isQuestionHidden
-        words={id === 'effort' ? effortWords : painWords}
+        words={about === 'effort' ? effortWords : painWords}
         value={value}
         onChange={answer}
       />
-      {isWarned && id !== 'effort' && <Message kind="caution">{warning.advice}</Message>}
+      {isWarned && about !== 'effort' && (
+        <Message kind="caution">
+          {warning.advice} {warning.words}
+        </Message>
+      )}
     </HomePage>
   );
+}
+
+/** What is still open; after a stop nobody is asked how hard it was. */
+function questionsOf({ sets, painBySide, endedBecause, isUnfilmed }: HomeState): Question[] {
+  const mayHaveFallen = endedBecause !== null && endedBecause.reason !== 'pain';
+  // Of what was done without filming, it is asked once.
+  const open = openPain(sets).slice(isUnfilmed ? -1 : 0);
+  const { painDuring, painAfter, effort } = scaleQuestions;
+  const during = open.map((set): Question => {
+    if (isUnfilmed) return { about: 'painDuring', set, question: unfilmedQuestion };
+    const { item, result } = sets[set]!;
+    const asked = painBySide === null ? painDuring.question : kneeQuestion(painDuring.question, result.side);
+    const which = open.length === 1 ? '' : `${itemName(item)}, ${result.side} leg, set ${result.number}. `;
+    return { about: 'painDuring', set, question: `${which}${asked}` };
+  });
+  const after = (painBySide === null ? [null] : (['left', 'right'] as const)).map((side): Question => ({
+    about: 'painAfter',
+    side,
+    question: side === null ? painAfter.question : kneeQuestion(painAfter.question, side),
+  }));
+  return [
+    ...(mayHaveFallen ? [{ about: 'fell' as const }] : []),
+    ...during,
+    ...after,
+    ...(endedBecause === null ? [{ about: 'effort' as const, question: effort.question }] : []),
+  ];
+}
+
+function valueOf(state: HomeState, current: ScaleProps['current']): number | null {
+  if (current.about === 'painDuring') return state.sets[current.set]?.painDuring ?? null;
+  if (state.step !== 'after') return null;
+  if (current.about === 'effort') return state.effort;
+  const { painBySide, painAfter } = state;
+  return current.side === null || painBySide === null ? painAfter : painBySide.after[current.side];
 }

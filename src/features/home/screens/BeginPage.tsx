@@ -1,5 +1,6 @@
-import { useState } from 'react';
+import { useState, type FormEvent } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
+import { PassphraseField } from '#ui/components/PassphraseField';
 import { useFileDrop } from '#ui/components/useFileDrop';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { BackgroundLine } from './BackgroundLine';
@@ -7,22 +8,33 @@ import { FreePage } from './FreePage';
 import { HomePage } from './HomePage';
 import { InterruptedSets } from './InterruptedSets';
 import { StorageNotice } from './StorageNotice';
+import { TodayPage } from './TodayPage';
 
 /** The way in at home: by the plan, or without one. Interrupted sets are dealt with first. */
 export function BeginPage() {
   const home = useHome();
   const plans = useHomeState((state) => state.plans);
   const isOpening = useHomeStep('plan', (part) => part.isOpening);
+  const isSealed = useHomeStep('plan', (part) => part.isSealed);
   const isBlocked = useHomeState(({ storage }) => storage.state === 'blocked' || storage.state === 'opening');
   const [isFree, setIsFree] = useState(false);
+  const [isOther, setIsOther] = useState(false);
   useFileDrop((file) => void home.openPlanFile(file));
   if (isFree) return <FreePage onBack={() => setIsFree(false)} />;
 
-  const [latest, ...older] = plans;
+  if (plans === null && !isSealed) return <OpeningPage />;
+
+  const [latest, ...older] = plans ?? [];
+  if (latest !== undefined && !isOther && !isSealed)
+    return <TodayPage plan={latest} onOther={() => setIsOther(true)} />;
   return (
     <HomePage
       title="Record yourself at home"
-      leave={{ words: 'Back to the start', onPress: () => home.leave() }}
+      leave={
+        isOther
+          ? { words: 'Back to today', onPress: () => setIsOther(false) }
+          : { words: 'Back to the start', onPress: () => home.leave() }
+      }
       actions={
         latest === undefined ? (
           <PlanFile isPrimary isDisabled={isBlocked || isOpening} words="Open my plan" />
@@ -37,6 +49,7 @@ export function BeginPage() {
         )
       }
     >
+      {isSealed && <SealedPlan isDisabled={isBlocked || isOpening} />}
       <StorageNotice />
       <InterruptedSets />
       <BackgroundLine />
@@ -78,6 +91,48 @@ export function BeginPage() {
         </div>
       </section>
     </HomePage>
+  );
+}
+
+/** What is kept here decides what is shown first. */
+function OpeningPage() {
+  const home = useHome();
+  return (
+    <HomePage
+      title="Record yourself at home"
+      leave={{ words: 'Back to the start', onPress: () => home.leave() }}
+    >
+      <p role="status" className="soft">
+        Looking for your plan …
+      </p>
+    </HomePage>
+  );
+}
+
+/** Asks for the passphrase of a link. */
+function SealedPlan({ isDisabled }: { isDisabled: boolean }) {
+  const home = useHome();
+  const [passphrase, setPassphrase] = useState('');
+  const open = (event: FormEvent) => {
+    event.preventDefault();
+    void home.openSealedPlan(passphrase);
+  };
+  return (
+    <section className="card home-section">
+      <h2>This plan needs its passphrase</h2>
+      <form className="home-section" onSubmit={open}>
+        <PassphraseField
+          label="Passphrase of the plan"
+          hint="Your therapist told it to you."
+          value={passphrase}
+          onChange={setPassphrase}
+          autoFocus
+        />
+        <Button className="button button-primary" type="submit" isDisabled={isDisabled || passphrase === ''}>
+          Open the plan
+        </Button>
+      </form>
+    </section>
   );
 }
 

@@ -12,8 +12,8 @@ export function BigWords({ text }: { text: string }) {
   return (
     <div className="big-words" style={{ '--fit': `${sizePx}px`, lineHeight } as CSSProperties}>
       <div ref={place} className="big-place" />
-      {lines.map((line) => (
-        <span key={line}>{line} </span>
+      {lines.map((line, index) => (
+        <span key={index}>{line} </span>
       ))}
     </div>
   );

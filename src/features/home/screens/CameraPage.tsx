@@ -2,20 +2,27 @@ import { useRef } from 'react';
 import { Button } from 'react-aria-components';
 import { findPreparation } from '#core/exercises/findPreparation';
 import { Message } from '#ui/components/Message';
-import { useHome, useHomeState } from '../homeContext';
+import { useHome, useHomeState, useHomeStep } from '../homeContext';
+import { CameraAgain } from './CameraAgain';
 import { CameraPicker } from './CameraPicker';
+import { furnitureToAsk } from './furnitureToAsk';
 import { HomePage } from './HomePage';
 import { MirrorStage } from './MirrorStage';
 import { OwnRecording } from './OwnRecording';
 import { OwnVideosPage } from './OwnVideosPage';
+import { RoomNotice } from './RoomNotice';
 import { SoundChoices } from './SoundChoices';
+import { VerdictLegend } from './VerdictLegend';
 
 /** Why a camera is needed, which one, and the way out where there is none; then what it sees, before it begins. */
 export function CameraPage() {
   const home = useHome();
   const camera = useHomeState((state) => state.camera);
   const hasVideos = useHomeState(({ sets }) => sets.length > 0);
+  const isAgain = useHomeStep('camera', (part) => part.isAgain);
+  const isLooking = useHomeStep('camera', (part) => part.isLooking);
   if (hasVideos) return <OwnVideosPage />;
+  if (isAgain && (isLooking || camera.state === 'asking' || camera.state === 'on')) return <CameraAgain />;
   return camera.state === 'on' ? <CameraRuns /> : <CameraAsked onBack={() => home.back()} />;
 }
 
@@ -50,6 +57,7 @@ function CameraAsked({ onBack }: { onBack: () => void }) {
           {camera.sentence}
         </Message>
       )}
+      <RoomNotice />
       <p>
         The camera sees how your knee moves: it is used to count along, and the set is recorded to be
         measured. The pictures stay on this device, nothing is sent anywhere, and no sound is recorded.
@@ -70,6 +78,8 @@ function CameraRuns() {
   const camera = useHomeState((state) => state.camera);
   const first = useHomeState(({ steps }) => steps[0]);
   const preparation = first === undefined ? null : findPreparation(first.item.task, first.side);
+  // The question whether the chair stands firm comes with these steps.
+  const isAskedAfter = first !== undefined && furnitureToAsk(first.item, false) !== null;
   if (camera.state !== 'on') return null;
   return (
     <HomePage
@@ -81,6 +91,7 @@ function CameraRuns() {
         </Button>
       }
     >
+      <RoomNotice />
       <div className="camera-look">
         <MirrorStage />
       </div>
@@ -89,12 +100,13 @@ function CameraRuns() {
         <section className="home-section">
           <h2>Set it up like this</h2>
           <ol className="home-list home-numbered">
-            {[preparation.camera, ...preparation.steps].map(
+            {[preparation.camera, ...(isAskedAfter ? [] : preparation.steps)].map(
               (sentence) => sentence !== null && <li key={sentence}>{sentence}</li>,
             )}
           </ol>
         </section>
       )}
+      {first !== undefined && <VerdictLegend item={first.item} />}
       <SoundChoices />
     </HomePage>
   );

@@ -1,69 +1,57 @@
-import { otherSide, type Side } from '#core/protocol/side';
+import type { Side } from '#core/protocol/side';
 import { VerdictMark } from '#ui/components/VerdictMark';
 import { picturePointing } from '#ui/drawing/verdictForm';
-import { repetitionCount } from '#words/repetitionCount';
 import { verdictWords } from '#words/verdictWords';
 import type { HeardVerdict } from '../guide/guideEvent';
 import type { GuideView } from '../guide/guideView';
-import { useHomeStep } from '../homeContext';
+import { useHomeState, useHomeStep } from '../homeContext';
+import { BigWords } from './BigWords';
+import { heardWords } from './heardWords';
+import { isShownMirrored } from './isShownMirrored';
 import { toldOf } from './toldOf';
+import { useLately } from './useLately';
 
-/** Repetitions done, huge, and how they went, where the plan wants it shown. */
+/** How long a verdict is shown in place of the count, ms: common practice, no source. */
+const shownMs = 3000;
+
+/** Repetitions done; for a moment after each, where the plan wants it shown, how it went. */
 export function CountView({ view }: { view: GuideView }) {
   const { step, count, ofCount } = view;
-  const heard = useHomeStep('exercise', (part) => part.heard);
+  const last = useHomeStep('exercise', ({ heard }) => (count === null ? null : (heard[count - 1] ?? null)));
+  const told = toldOf(last, step.item);
+  const words = told === null ? null : heardWords(told);
+  const isNew = useLately(words === null ? null : `${count} ${words}`, shownMs);
   if (count === null) {
     return (
-      <div className="film-count">
-        <p className="film-sentence">Count for yourself: {repetitionCount(ofCount)}.</p>
+      <div className="film-told">
+        <BigWords text={`Count to ${ofCount}`} />
       </div>
     );
   }
-  const told = heard.map((verdict) => toldOf(verdict, step.item));
-  const last = told[count - 1] ?? null;
   return (
     <>
-      <div className="film-count" role="img" aria-label={`${count} of ${ofCount} repetitions`}>
+      {told !== null && words !== null && isNew ? (
+        <div className="film-told film-verdict" role="status">
+          <PointingMark heard={told} side={step.side} />
+          <BigWords text={words} />
+          <span className="visually-hidden">{verdictWords[told.verdict]}</span>
+        </div>
+      ) : null}
+      <div
+        className={isNew ? 'visually-hidden' : 'film-count'}
+        role="img"
+        aria-label={`${count} of ${ofCount} repetitions`}
+      >
         <span className="film-number">{count}</span>
         <span className="film-of">of {ofCount}</span>
       </div>
-      <div className="film-verdict">
-        {last !== null && <MirroredMark heard={last} side={step.side} sizePx={112} />}
-      </div>
-      <ol className="film-strip" aria-label="Repetitions so far">
-        {Array.from({ length: ofCount }, (_, index) => (
-          <li key={index}>
-            <StripMark heard={told[index] ?? null} isDone={index < count} side={step.side} />
-          </li>
-        ))}
-      </ol>
     </>
   );
 }
 
-interface MarkProps {
-  heard: HeardVerdict | null;
-  isDone: boolean;
-  side: Side;
-}
-
-function StripMark({ heard, isDone, side }: MarkProps) {
-  return (
-    <>
-      {heard === null ? (
-        <span className={isDone ? 'film-pip film-pip-done' : 'film-pip'} />
-      ) : (
-        <MirroredMark heard={heard} side={side} sizePx={20} />
-      )}
-      <span className="visually-hidden">
-        {heard !== null ? verdictWords[heard.verdict] : isDone ? 'done' : 'to come'}
-      </span>
-    </>
-  );
-}
-
-/** In the mirror a triangle points the other way than in the picture as filmed. */
-function MirroredMark({ heard, side, sizePx }: { heard: HeardVerdict; side: Side; sizePx: number }) {
-  const pointing = heard.direction && picturePointing(otherSide(side), heard.direction);
-  return <VerdictMark verdict={heard.verdict} pointing={pointing} sizePx={sizePx} />;
+/** A triangle points the way that the knee went in the picture as it is shown. */
+function PointingMark({ heard, side }: { heard: HeardVerdict; side: Side }) {
+  const isMirrored = useHomeState(isShownMirrored);
+  const pointing = heard.direction && picturePointing(side, heard.direction, isMirrored);
+  return <VerdictMark verdict={heard.verdict} pointing={pointing} sizePx={112} />;
 }

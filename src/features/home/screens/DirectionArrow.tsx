@@ -1,6 +1,6 @@
 import type { PlacingArrow } from '../placing/placing';
 
-/** Where to go, turn or move the camera, large enough for three metres; drawn for a picture that is mirrored. */
+/** Where to go, turn or move the camera, large enough for three metres. */
 export function DirectionArrow({ arrow }: { arrow: Exclude<PlacingArrow, 'none'> }) {
   return (
     <svg className="direction" viewBox="-50 -50 100 100" aria-hidden="true">

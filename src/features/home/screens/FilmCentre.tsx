@@ -21,8 +21,8 @@ export function FilmCentre({ view }: { view: GuideView }) {
     case 'standing':
       return <Told words="Stand still" />;
     case 'ready': {
-      const { start, startLine } = findPreparation(step.item.task, step.side);
-      return <Told words={readyWords[start]} sentence={startLine} />;
+      const { start } = findPreparation(step.item.task, step.side);
+      return <Told words={readyWords[start]} />;
     }
     case 'countdown':
       return (
@@ -37,7 +37,7 @@ export function FilmCentre({ view }: { view: GuideView }) {
     case 'paused':
       return <PausedView view={view} />;
     case 'set-done':
-      return <Told words="Set done" sentence={count === null ? undefined : doneWords(view)} isGood />;
+      return <Told words={count === null ? 'Set done' : `${doneWords(view)} done`} isGood />;
     case 'resting':
       return <RestView view={view} />;
     case 'all-done':
@@ -53,15 +53,13 @@ function doneWords({ count, ofCount }: GuideView): string {
 
 interface ToldProps {
   words: string;
-  sentence?: string | undefined;
   isGood?: boolean;
 }
 
-function Told({ words, sentence, isGood = false }: ToldProps) {
+function Told({ words, isGood = false }: ToldProps) {
   return (
     <div className={isGood ? 'film-told film-good' : 'film-told'}>
       <BigWords text={words} />
-      {sentence !== undefined && <p className="film-sentence">{sentence}</p>}
     </div>
   );
 }

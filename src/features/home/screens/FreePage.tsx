@@ -19,7 +19,7 @@ export function FreePage({ onBack }: { onBack: () => void }) {
   const [wasPressed, setWasPressed] = useState(false);
   const goOn = () => {
     setWasPressed(true);
-    if (side !== null) home.startFree({ task, side, sets, repetitions });
+    if (side !== null) void home.startFree({ task, side, sets, repetitions });
   };
   return (
     <HomePage

@@ -4,15 +4,21 @@ import type { HomeStep } from '../store/homeState';
 import { AfterPage } from './AfterPage';
 import { BeginPage } from './BeginPage';
 import { CameraPage } from './CameraPage';
+import { CheckPage } from './CheckPage';
 import { FilmScreen } from './FilmScreen';
+import { LastTimePage } from './LastTimePage';
 import { PainPage } from './PainPage';
 import { PlanPage } from './PlanPage';
+import { SendPage } from './SendPage';
 import { SummaryPage } from './SummaryPage';
 import './home.css';
 
 const pages: Record<HomeStep, () => React.ReactNode> = {
   plan: BeginPage,
+  send: SendPage,
+  'last-time': LastTimePage,
   overview: PlanPage,
+  check: CheckPage,
   'pain-before': PainPage,
   camera: CameraPage,
   exercise: FilmScreen,

@@ -1,6 +1,7 @@
 import { Button } from 'react-aria-components';
 import { findTask } from '#core/exercises/exercises';
 import { Message } from '#ui/components/Message';
+import { momentWords } from '#words/dateWords';
 import { useHome, useHomeState } from '../homeContext';
 import type { InterruptedView } from '../store/homeState';
 
@@ -43,11 +44,7 @@ function InterruptedSet({ set }: { set: InterruptedView }) {
         </div>
       }
     >
-      {findTask(task).name}, {side} leg, {whenWords(startedAt)}. {Math.round(seconds)} seconds were saved.
+      {findTask(task).name}, {side} leg, {momentWords(startedAt)}. {Math.round(seconds)} seconds were saved.
     </Message>
   );
-}
-
-function whenWords(iso: string): string {
-  return new Date(iso).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' });
 }

@@ -1,52 +1,53 @@
 import { Button } from 'react-aria-components';
-import { painWords, scaleQuestions } from '#core/safety/painScale';
+import { useShallow } from 'zustand/react/shallow';
 import { Message } from '#ui/components/Message';
-import { ScaleChoice } from '#ui/components/ScaleChoice';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
+import { isPainAnswered } from '../store/isPainAnswered';
 import { HomePage } from './HomePage';
+import { painQuestion, PainScales } from './PainScales';
 
-/** How much it hurts before anything is done; above the limit the way on is closed, unless the therapist opened it. */
+/**
+ * How much it hurts before anything is done, each knee by itself where both legs work. Above the limit the way on is
+ * closed, unless the plan opens it.
+ */
 export function PainPage() {
   const home = useHome();
-  const score = useHomeState((state) => state.painBefore);
+  const said = useHomeState(useShallow(({ painBefore, painBySide }) => ({ painBefore, painBySide })));
   const warning = useHomeStep('pain-before', (part) => part.painWarning);
-  const goOnAllTheSame = () => {
-    home.setToldToGoOn(true);
-    home.goOnFromPain();
-  };
+  const isAnswered = isPainAnswered(said);
   return (
     <HomePage
-      title={scaleQuestions.painBefore.question}
+      title={painQuestion(said)}
       leave={{ words: 'Back', onPress: () => home.back() }}
       actions={
         warning === null ? (
           <Button
             className="button button-primary"
-            isDisabled={score === null}
+            isDisabled={!isAnswered}
             onPress={() => home.goOnFromPain()}
           >
-            {score === null ? 'Choose a number' : 'Continue'}
+            {isAnswered ? 'Continue' : 'Choose a number'}
           </Button>
         ) : (
           <>
             <Button className="button button-primary" onPress={() => home.stopBeforeStart()}>
               End here for today
             </Button>
-            <Button className="button" onPress={goOnAllTheSame}>
-              My therapist told me to continue
-            </Button>
+            {warning.mayGoOn && (
+              <Button className="button" isDisabled={!isAnswered} onPress={() => home.goOnFromPain(true)}>
+                My therapist told me to go on at this pain
+              </Button>
+            )}
           </>
         )
       }
     >
-      <ScaleChoice
-        question={scaleQuestions.painBefore.question}
-        isQuestionHidden
-        words={painWords}
-        value={score}
-        onChange={(value) => home.setPainBefore(value)}
-      />
-      {warning !== null && <Message kind="problem">{warning.advice}</Message>}
+      <PainScales said={said} onChange={(score, side) => home.setPainBefore(score, side)} />
+      {warning !== null && (
+        <Message kind="problem">
+          {warning.advice} {warning.words}
+        </Message>
+      )}
     </HomePage>
   );
 }

@@ -4,9 +4,14 @@ import type { GuideView } from '../guide/guideView';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { BigWords } from './BigWords';
 import { PainStop } from './PainStop';
+import { StopChoices } from './StopChoices';
 
-const reasons: Record<PauseReason, string> = {
+const reasons: Record<Exclude<PauseReason, 'stop'>, string> = {
   'left-picture': 'You are out of the picture. Come back, and it continues by itself.',
+  'no-pictures': 'The camera gives no pictures. Close other programs that use it. It continues by itself.',
+  'not-followed': 'You are no longer followed. Stay where you are: in a moment it continues by itself.',
+  turned:
+    'The picture was turned. Turn it back, and it continues by itself. To continue like this, press Continue, and walk back to your place.',
   button: 'Take your time. Press Continue, and walk back to your place.',
   'page-hidden': 'You left this page. Press Continue when you are ready.',
   'camera-ended':
@@ -18,8 +23,9 @@ export function PausedView({ view: { pauseReason, count, ofCount, step, presses 
   const home = useHome();
   const warning = useHomeStep('exercise', (part) => part.painWarning);
   const camera = useHomeState((state) => state.camera);
-  if (warning !== null) return <PainStop advice={warning.advice} />;
   const reason = pauseReason ?? 'button';
+  if (reason === 'stop') return <StopChoices />;
+  if (warning !== null) return <PainStop warning={warning} />;
   const isHold = step.item.kind === 'hold';
   return (
     <div className={`film-told film-paused ${reason === 'left-picture' ? '' : 'film-near'}`}>

@@ -1,15 +1,18 @@
 import { findPreparation } from '#core/exercises/findPreparation';
 import type { GuideView } from '../guide/guideView';
 import { useHomeState, useHomeStep } from '../homeContext';
+import { arrowShown } from '../placing/arrowShown';
 import { BigWords } from './BigWords';
 import { DirectionArrow } from './DirectionArrow';
 import { furnitureToAsk } from './furnitureToAsk';
+import { isShownMirrored } from './isShownMirrored';
 
 /** What to move and which way; before that the question that no camera can answer. */
 export function PlacingView({ view: { step } }: { view: GuideView }) {
   const placing = useHomeStep('exercise', (part) => part.placing);
   const isTrying = useHomeState(({ pace }) => pace.state === 'checking');
   const question = useHomeStep('exercise', (part) => furnitureToAsk(step.item, part.isFurniturePlaced));
+  const isMirrored = useHomeState(isShownMirrored);
   // Asked at once, before anybody has walked away from the device.
   if (question !== null)
     return <Prepare question={question} steps={findPreparation(step.item.task, step.side).steps} />;
@@ -17,10 +20,8 @@ export function PlacingView({ view: { step } }: { view: GuideView }) {
     return (
       <div className="film-told">
         <BigWords text={isTrying ? 'One moment' : 'Step in'} />
-        <p className="film-sentence">
-          {isTrying
-            ? 'Finding out how fast this device is. Walk to your place meanwhile.'
-            : 'Stand where the camera sees you from head to shoes.'}
+        <p className="visually-hidden">
+          {isTrying ? 'Walk to your place meanwhile.' : 'Stand where the camera sees you from head to shoes.'}
         </p>
       </div>
     );
@@ -33,9 +34,10 @@ export function PlacingView({ view: { step } }: { view: GuideView }) {
       </div>
     );
   }
+  const arrow = arrowShown(first.arrow, isMirrored);
   return (
     <div className="film-told">
-      {first.arrow !== 'none' && <DirectionArrow arrow={first.arrow} />}
+      {arrow !== 'none' && <DirectionArrow arrow={arrow} />}
       <BigWords text={first.short} />
       <span className="visually-hidden">{first.sentence}</span>
     </div>

@@ -6,17 +6,22 @@ import { itemName } from '#documents/plan/itemName';
 import type { SetStep } from '#documents/plan/planSteps';
 import { ScaleChoice } from '#ui/components/ScaleChoice';
 import type { GuideView } from '../guide/guideView';
+import { skipped } from '../guide/phases/closing';
 import { useHome, useHomeState } from '../homeContext';
+import { kneeQuestion } from './kneeQuestion';
 import { Ring } from './Ring';
 
 /** The rest before the next set: first how the last one felt, then how it went and what comes next. */
 export function RestView({ view: { step, secondsLeft } }: { view: GuideView }) {
   const index = useHomeState(({ sets }) => sets.length - 1);
-  const pain = useHomeState(({ sets }) => sets.at(-1)?.painDuring ?? null);
+  const last = useHomeState(({ sets }) => sets.at(-1));
+  const pain = last?.painDuring ?? null;
   const [isChanging, setIsChanging] = useState(false);
   const home = useHome();
+  const isBoth = useHomeState(({ painBySide }) => painBySide !== null);
   const left = secondsLeft ?? 0;
-  const isAsking = index >= 0 && (pain === null || isChanging);
+  const { question } = scaleQuestions.painDuring;
+  const isAsking = last !== undefined && last.result.cutShort !== skipped && (pain === null || isChanging);
   const answer = (score: number) => {
     home.setPainDuring(index, score);
     setIsChanging(false);
@@ -30,13 +35,13 @@ export function RestView({ view: { step, secondsLeft } }: { view: GuideView }) {
           </span>
         </Ring>
         <div>
-          <h1>Rest</h1>
-          <p>{nextWords(step)}</p>
+          <h1>{left === 0 && isAsking ? 'Rest as long as you like' : 'Rest'}</h1>
+          <p>{isAsking ? 'The next set waits for your answer.' : nextWords(step)}</p>
         </div>
       </div>
       {isAsking ? (
         <ScaleChoice
-          question={scaleQuestions.painDuring.question}
+          question={isBoth ? kneeQuestion(question, last.result.side) : question}
           isSmall
           words={painWords}
           value={pain}

@@ -1,61 +1,132 @@
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef, type ReactNode } from 'react';
 import { Button, Label, ProgressBar, RadioButton, RadioField, RadioGroup } from 'react-aria-components';
 import { videoParts, type VideoPart } from '#documents/parcel/videoPart';
 import { useSending, useSendingState } from '#features/sharing/sendingContext';
 import type { SendingChoice } from '#features/sharing/store/createSending';
+import { KeyWords } from '#ui/components/KeyWords';
 import { Message } from '#ui/components/Message';
 import { ProgressFill } from '#ui/components/ProgressFill';
+import { clockWords } from '#words/dateWords';
 import { megabytes } from '#words/megabytes';
-import { useHome, useHomeState, useHomeStep } from '../homeContext';
+import { useHomeState } from '../homeContext';
+import { HomePage } from './HomePage';
 
-/** Sends the saved session back to the therapist whose key the plan carries; the size is shown first. */
-export function SendBack({ recipient }: { recipient: string }) {
-  const home = useHome();
+interface Props {
+  sessionId: string;
+  /** The therapist's public key, from the plan. */
+  recipient: string;
+  /** How much of the video the therapist would like, as the plan says. */
+  wish: VideoPart | null;
+  /** Whether any set was recorded, so that there may be videos to choose from. */
+  hasSets: boolean;
+  /** Which session it is, where it is not today's. */
+  children?: ReactNode;
+  onBack: () => void;
+  /** Once it is sent, or is not to be sent now. */
+  onDone: () => void;
+}
+
+/** Sends a saved session back to the therapist: how much of the video, and one button. */
+export function SendBack(props: Props) {
+  const { sessionId, recipient, wish, hasSets, children, onBack, onDone } = props;
   const sending = useSending();
-  const isSaved = useHomeStep('summary', ({ saving }) => saving === 'saved');
-  const isFinishing = useHomeState(({ sets }) => sets.some(({ keeping }) => keeping === 'finishing'));
   const isMeasuring = useHomeState(({ background }) => background.waiting > 0);
-  const { state, chosen, sentence } = useSendingState((all) => all);
-  const isReady = isSaved && !isFinishing;
+  const { state, chosen, ...sent } = useSendingState((all) => all);
+  const isSent = sent.sessionId === sessionId && (state === 'shared' || state === 'saved');
   useEffect(() => {
-    if (isReady) void sending.look(home.sessionId());
-  }, [isReady, isMeasuring, sending, home]);
-  if (!isReady) return null;
+    if (!isSent) void sending.look(sessionId, wish);
+  }, [sessionId, wish, isMeasuring, isSent, sending]);
+  const leave = { words: 'Back', onPress: onBack };
 
+  if (isSent) {
+    return (
+      <HomePage
+        title={state === 'shared' ? 'Sent' : 'Saved as a file'}
+        leave={leave}
+        actions={
+          <>
+            <Button className="button button-primary" onPress={onDone}>
+              Done
+            </Button>
+            <Button className="button" onPress={() => sending.sendAgain()}>
+              Send it once more
+            </Button>
+          </>
+        }
+      >
+        {children}
+        {sent.sentAt !== null && <Sent how={state} at={sent.sentAt} />}
+      </HomePage>
+    );
+  }
+  const isBusy = state === 'preparing' || state === 'sealing';
   return (
-    <section className="card home-section" aria-labelledby="send-title">
-      <h2 id="send-title">Send it to your therapist</h2>
+    <HomePage
+      title="Send it to your therapist"
+      leave={leave}
+      actions={
+        <>
+          <Button
+            className="button button-primary"
+            isDisabled={chosen === null || isBusy}
+            onPress={() => void sending.send(sessionId, recipient)}
+          >
+            {state === 'sealing' ? 'Sealing …' : 'Send'}
+          </Button>
+          <Button className="button" onPress={onDone}>
+            Not now
+          </Button>
+        </>
+      }
+    >
+      {children}
       <p>
-        It is sent as one sealed file that only your therapist can open. It always shows how your knee moved;
-        you decide how much of the video to include.
+        Only your therapist can open it.{' '}
+        {hasSets ? 'It always shows how your knee moved.' : 'It holds what you did and said.'}
       </p>
-      <PartChoice />
+      {hasSets && <PartChoice sessionId={sessionId} wish={wish} />}
       <Preparing />
       {isMeasuring && (
-        <p className="soft">
-          The careful measurement is not finished yet. If you send now, the first results are sent.
-        </p>
+        <p className="soft">Your video is still being measured. Now the first result is sent.</p>
       )}
-      <Button
-        className="button button-primary"
-        isDisabled={chosen === null || state === 'preparing' || state === 'sealing'}
-        onPress={() => void sending.send(home.sessionId(), recipient)}
-      >
-        {state === 'sealing' ? 'Sealing …' : 'Send'}
-      </Button>
-      <div role="status">
-        {state === 'shared' && <p>It was passed to the app that you chose.</p>}
-        {state === 'saved' && (
-          <p>It was saved as a file among your downloads. Send that file to your therapist as you agreed.</p>
-        )}
-        {state === 'idle' && sentence !== null && <p>{sentence}</p>}
-      </div>
+      <p role="status">{state === 'idle' ? sent.sentence : null}</p>
       {state === 'failed' && (
         <Message kind="problem" title="Not sent">
-          {sentence} Your session is kept as it is.
+          {sent.sentence} Your session is kept as it is.
         </Message>
       )}
-    </section>
+      <Protection recipient={recipient} senderKey={sent.senderKey} />
+    </HomePage>
+  );
+}
+
+function Sent({ how, at }: { how: 'shared' | 'saved'; at: string }) {
+  return how === 'shared' ? (
+    <p className="flag-advice">Sent at {clockWords(at)}, with the app that you chose.</p>
+  ) : (
+    <>
+      <p className="flag-advice">Saved as a file at {clockWords(at)}.</p>
+      <p>It is among your downloads. Send that file to your therapist as you agreed.</p>
+    </>
+  );
+}
+
+/** How the file is sealed, and the words by which two people can compare its keys. */
+function Protection({ recipient, senderKey }: { recipient: string; senderKey: string | null }) {
+  return (
+    <details className="protection">
+      <summary>How it is protected</summary>
+      <p>
+        It is one sealed file, whose name ends in .age. The words of your therapist’s key are{' '}
+        <KeyWords of={recipient} />. They are the same on the sheet that you were given.
+      </p>
+      {senderKey !== null && (
+        <p>
+          It is signed by this device, whose words are <KeyWords of={senderKey} />. Your therapist sees them
+          too.
+        </p>
+      )}
+    </details>
   );
 }
 
@@ -67,8 +138,7 @@ const partNames: Record<VideoPart, string> = {
 };
 
 /** How much of the video is sent, with its size; an impossible choice says why. */
-function PartChoice() {
-  const home = useHome();
+function PartChoice({ sessionId, wish }: Pick<Props, 'sessionId' | 'wish'>) {
   const sending = useSending();
   const { state, chosen, choices, outOfLine } = useSendingState((all) => all);
   const hints: Record<VideoPart, string> = {
@@ -83,9 +153,10 @@ function PartChoice() {
       className="field"
       value={chosen}
       isDisabled={choices === null || state === 'sealing'}
-      onChange={(part) => void sending.choose(home.sessionId(), part as VideoPart)}
+      onChange={(part) => void sending.choose(sessionId, part as VideoPart)}
     >
       <Label className="field-label">How much of the video?</Label>
+      {wish !== null && <p className="small">Your therapist would like: {partNames[wish]}. You decide.</p>}
       {videoParts.map((part) => {
         const choice = choices?.[part];
         const isPossible = choice !== undefined && choice.fault === null;

@@ -4,10 +4,12 @@ import { BigWords } from './BigWords';
 /** After a stop: sit down, and what the plan says to do. */
 export function StoppedView() {
   const caption = useHomeStep('exercise', (part) => part.caption);
-  const isPain = useHomeState(({ sets }) => sets.at(-1)?.result.cutShort === 'pain');
+  const isOfBody = useHomeState(
+    ({ endedBecause }) => endedBecause !== null && endedBecause.reason !== 'other',
+  );
   return (
     <div className="film-told">
-      <BigWords text={isPain ? 'Sit down' : 'Stopped'} />
+      <BigWords text={isOfBody ? 'Sit down' : 'Stopped'} />
       <p className="film-sentence">{caption}</p>
     </div>
   );

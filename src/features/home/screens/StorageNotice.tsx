@@ -3,6 +3,7 @@ import { useHomeState } from '../homeContext';
 
 const titles = {
   memory: 'What you record will be lost when this tab is closed',
+  'no-videos': 'Videos will be lost when this tab is closed',
   blocked: 'You cannot start yet',
 };
 

@@ -1,84 +1,154 @@
 import { Button } from 'react-aria-components';
+import { decidingWay } from '#core/scoring/deciding';
 import { cautionsOf } from '#documents/plan/cautions';
-import { itemName } from '#documents/plan/itemName';
+import type { Concern } from '#documents/session/concernsOf';
 import { Message } from '#ui/components/Message';
+import { VerdictRow } from '#ui/components/VerdictRow';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
+import { concernsNow } from '../store/concernsNow';
 import type { HomeSet } from '../store/homeState';
-import { BackgroundLine } from './BackgroundLine';
+import { toldSets } from '../store/telling';
+import { concernAdvice, concernWords } from './concernWords';
 import { HomePage } from './HomePage';
+import { MeasuringLine } from './MeasuringLine';
+import { ReplayPage } from './ReplayPage';
 import { SendBack } from './SendBack';
+import { doneWords, setName } from './setWords';
 import { StorageNotice } from './StorageNotice';
-import { ToldThing } from './ToldThing';
+import { ToldResult } from './ToldResult';
 
-/** How it went, in plain words: one thing done well, one to practise, set by set. */
+/** How it went; from there repetitions in slow motion, and the page that sends the session. */
 export function SummaryPage() {
   const home = useHome();
-  const sets = useHomeState((state) => state.sets);
+  const page = useHomeStep('summary', (part) => part.page);
   const plan = useHomeState((state) => state.plan);
-  const isStopped = sets.some(({ result }) => result.cutShort === 'pain');
-  const shown = sets.map((set, index) => ({ set, index })).filter(({ set }) => !set.isDiscarded);
+  const isFilmed = useHomeState((state) => toldSets(state).some(({ recordingId }) => recordingId !== null));
+  if (page === 'replay') return <ReplayPage />;
+  if (page === 'result' || plan === null || plan.returnKey === null) return <ResultPage />;
+  return (
+    <SendBack
+      sessionId={home.sessionId()}
+      recipient={plan.returnKey}
+      wish={plan.videoWish}
+      hasSets={isFilmed}
+      onBack={() => home.back()}
+      onDone={() => home.leave()}
+    />
+  );
+}
+
+/** In plain words: one thing done well, one to practise; where it was too much, that first. */
+function ResultPage() {
+  const home = useHome();
+  const state = useHomeState((all) => all);
+  const { sets, plan, endedBecause } = state;
+  const { saving, told } = useHomeStep('summary', (part) => part);
+  const concerns = concernsNow(state);
+  const isTooMuch = concerns.length > 0;
+  const shown = told ?? toldSets(state);
+  const advice = new Set(concerns.map((concern) => concernAdvice(concern, cautionsOf(plan))));
+  const isFinishing = sets.some(({ keeping }) => keeping === 'finishing');
+  const canSend = (plan?.returnKey ?? null) !== null && (isTooMuch || shown.length > 0);
   return (
     <HomePage
-      title={isStopped ? 'Stopping was the right thing to do' : 'Well done. This is how it went'}
-      leave={{ words: 'Another session', onPress: () => home.startOver() }}
+      title={titleOf(concerns, endedBecause !== null, sets.length > 0)}
+      leave={isTooMuch ? undefined : { words: 'Another session', onPress: () => home.startOver() }}
       actions={
-        <Button className="button button-primary" onPress={() => home.leave()}>
-          Done for today
-        </Button>
+        <>
+          {canSend && (
+            <Button
+              className="button button-primary"
+              isDisabled={saving !== 'saved' || isFinishing}
+              onPress={() => home.showSendingNow()}
+            >
+              Send to your therapist
+            </Button>
+          )}
+          <Button className={canSend ? 'button' : 'button button-primary'} onPress={() => home.leave()}>
+            Done for today
+          </Button>
+        </>
       }
     >
-      {isStopped && <Message kind="caution">{cautionsOf(plan).beyondPainLimit}</Message>}
+      {[...advice].map((sentence) => (
+        <p key={sentence} className="flag-advice">
+          {sentence}
+        </p>
+      ))}
+      {isTooMuch && (
+        <>
+          <ul className="home-list">
+            {concerns.map((concern) => (
+              <li key={concern.kind}>{concernWords(concern)}</li>
+            ))}
+          </ul>
+          <p>What you said is kept. We ask about it the next time.</p>
+        </>
+      )}
       <SaveProblem />
       <StorageNotice />
-      {shown.length === 0 && <p>No set was saved this time, so there is nothing to show.</p>}
-      {shown.map(({ set, index }) => (
-        <SetCard key={index} set={set} index={index} isAlone={shown.length === 1} />
-      ))}
-      <BackgroundLine />
-      {plan !== null && plan.returnKey !== null && shown.length > 0 && (
-        <SendBack recipient={plan.returnKey} />
+      {shown.length === 0 && !isTooMuch && <p>No set was saved this time, so there is nothing to show.</p>}
+      {!isTooMuch && shown.length > 0 && (
+        <>
+          <div aria-live="polite">{told !== null && <ToldResult told={told} />}</div>
+          {told === null && <MeasuringLine />}
+        </>
+      )}
+      {shown.length > 0 && (
+        <ul className="result-sets">
+          {shown.map((set, index) => (
+            <ResultSet key={index} set={set} isTold={told !== null && !isTooMuch} />
+          ))}
+        </ul>
       )}
       <p className="soft">What your therapist or doctor told you comes before anything said here.</p>
     </HomePage>
   );
 }
 
-function SetCard({ set, index, isAlone }: { set: HomeSet; index: number; isAlone: boolean }) {
-  const home = useHome();
-  const { item, result, summary, keeping, problem, recordingId } = set;
-  const name = `${itemName(item)}, ${result.side} leg${isAlone ? '' : `, set ${result.number}`}`;
-  return (
-    <section className="card home-section" aria-label={name}>
-      <h2>{name}</h2>
-      {problem !== null && <Message kind="caution">{problem}</Message>}
-      {summary !== null && (
-        <>
-          <ToldThing kind="well" title="Done well" text={summary.well} />
-          <ToldThing kind="practise" title="To practise" text={summary.practise} />
-          {summary.unmeasured !== null && <p className="soft">{summary.unmeasured}</p>}
-        </>
-      )}
-      {summary === null && <p>{withoutSummary(set)}</p>}
-      {recordingId !== null && keeping !== 'finishing' && (
-        <div className="button-row">
-          <Button className="button" onPress={() => void home.reviewSet(index)}>
-            View recording
-          </Button>
-          <Button className="button button-quiet" onPress={() => home.saveSetFile(index)}>
-            Save as a file
-          </Button>
-        </div>
-      )}
-    </section>
-  );
+function titleOf(concerns: readonly Concern[], isStopped: boolean, hasBegun: boolean): string {
+  const [first] = concerns;
+  if (first === undefined)
+    return isStopped ? 'You stopped. This is how it went' : 'Well done. This is how it went';
+  if (!hasBegun) return 'Do not exercise today';
+  return first.kind === 'pain' && !isStopped
+    ? 'That was too much for today'
+    : 'Stopping was the right thing to do';
 }
 
-function withoutSummary({ result: { heldMs, cutShort }, keeping }: HomeSet): string {
-  if (heldMs !== null) return `You held it for ${Math.round(heldMs / 1000)} seconds in total.`;
-  if (keeping === 'finishing') return 'The recording is being measured …';
-  return cutShort === null
-    ? 'There is no recording of this set.'
-    : 'You stopped before anything of this set was measured.';
+interface ResultSetProps {
+  set: HomeSet;
+  /** Whether more is shown than how much was done. */
+  isTold: boolean;
+}
+
+function ResultSet({ set, isTold }: ResultSetProps) {
+  const home = useHome();
+  const index = useHomeState(({ sets }) => sets.findIndex(({ result }) => result === set.result));
+  const isUnsaved = useHomeStep('summary', ({ saving }) => saving === 'failed');
+  const { keeping, problem, summary, judgements, recordingId } = set;
+  const marks = judgements.map((judgement, at) => ({
+    number: at + 1,
+    verdict: judgement.verdict,
+    direction: decidingWay(judgement),
+  }));
+  const isOnlyHere = keeping === 'memory' || (isUnsaved && recordingId !== null && keeping !== 'finishing');
+  return (
+    <li>
+      <span className="result-set-name">{setName(set)}</span>
+      <strong>{doneWords(set, isTold)}</strong>
+      {isTold && marks.length > 0 && <VerdictRow marks={marks} />}
+      {isTold && summary !== null && summary.unmeasured !== null && (
+        <p className="soft">{summary.unmeasured}</p>
+      )}
+      {problem !== null && <Message kind="caution">{problem}</Message>}
+      {isOnlyHere && (
+        <Button className="button" onPress={() => home.saveSetFile(index)}>
+          Save as a file
+        </Button>
+      )}
+    </li>
+  );
 }
 
 /** Shown where the session could not be saved. */

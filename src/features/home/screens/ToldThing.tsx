@@ -1,11 +1,13 @@
 interface Props {
   kind: 'well' | 'practise';
   title: string;
+  /** The set that it is about; null where there is only one. */
+  of: string | null;
   text: string;
 }
 
 /** One point of the summary, with its own drawing: a knee in its lane, a knee on its way there. */
-export function ToldThing({ kind, title, text }: Props) {
+export function ToldThing({ kind, title, of, text }: Props) {
   return (
     <div className="told">
       <svg viewBox="-16 -16 32 32" width="40" height="40" aria-hidden="true">
@@ -18,7 +20,8 @@ export function ToldThing({ kind, title, text }: Props) {
         )}
       </svg>
       <h3>{title}</h3>
-      <p>{text}</p>
+      {of !== null && <p className="small soft told-of">{of}</p>}
+      <p className="told-text">{text}</p>
     </div>
   );
 }

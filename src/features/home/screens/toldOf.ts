@@ -1,3 +1,4 @@
+import { verdictSide } from '#core/scoring/verdict';
 import type { PlanItem } from '#documents/plan/planDocument';
 import type { HeardVerdict } from '../guide/guideEvent';
 
@@ -5,5 +6,5 @@ import type { HeardVerdict } from '../guide/guideEvent';
 export function toldOf(heard: HeardVerdict | null, item: PlanItem): HeardVerdict | null {
   if (item.kind === 'hold' || heard === null) return null;
   if (item.feedback === 'every-repetition') return heard;
-  return item.feedback === 'only-outside' && heard.verdict === 'out-of-line' ? heard : null;
+  return item.feedback === 'only-outside' && verdictSide(heard.verdict) === 'out' ? heard : null;
 }

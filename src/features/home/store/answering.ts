@@ -1,22 +1,26 @@
 import type { SessionDocument } from '#documents/session/sessionDocument';
 import { explainProblem } from '#shell/explainProblem';
+import type { GuideEvent } from '../guide/guideEvent';
 import type { HomeAdapters } from './homeAdapters';
 import type { HomeApp } from './homeApp';
 import { answersOf, isSaved, type Answers, type HomeSet, type StepParts } from './homeState';
 import type { HomeStorage } from './homeStorage';
 import type { HomeStore } from './homeStore';
 import type { PainWarnings } from './painWarnings';
+import type { SessionSaver } from './sessionSaver';
 import type { SetKeeper } from './setKeeper';
+import { withPain } from './withPain';
 
 interface AnsweringParts {
   adapters: Pick<HomeAdapters, 'now'>;
   home: HomeStore;
   storage: Pick<HomeStorage, 'repository'>;
+  saver: SessionSaver;
   keeper: Pick<SetKeeper, 'settled'>;
   warnings: PainWarnings;
-  session: (endedAt: string) => SessionDocument;
-  /** Holds the guide, where one leads. */
-  pause: () => void;
+  session: (endedAt: string | null) => SessionDocument;
+  /** Tells the guide, where one leads. */
+  send: (event: GuideEvent) => void;
 }
 
 /** What the person says of the sets and of the session, until it is saved. */
@@ -24,13 +28,21 @@ export function answering({
   adapters,
   home,
   storage,
+  saver,
   keeper,
   warnings,
   session,
-  pause,
+  send,
 }: AnsweringParts): Pick<
   HomeApp,
-  'setPainDuring' | 'discardSet' | 'undoDiscard' | 'setPainAfter' | 'setEffort' | 'setRemark' | 'saveSession'
+  | 'setPainDuring'
+  | 'discardSet'
+  | 'undoDiscard'
+  | 'setPainAfter'
+  | 'setFell'
+  | 'setEffort'
+  | 'setRemark'
+  | 'saveSession'
 > {
   const { get, set, change, enter } = home;
   const changeSet = (index: number, changed: Partial<HomeSet>) => {
@@ -40,6 +52,7 @@ export function answering({
   const answer = (answers: Partial<Answers>) => {
     change('after', answers);
     if (!isSaved(get())) change('summary', answers);
+    saver.keep();
   };
   const summarise = (saving: StepParts['summary']['saving']) => {
     const { step } = get();
@@ -51,16 +64,27 @@ export function answering({
     setPainDuring(index, painDuring) {
       if (isSaved(get())) return;
       changeSet(index, { painDuring });
+      saver.keep();
       const warning = warnings.of('during', painDuring);
-      if (warning === null && !warnings.isOfSet()) return;
-      warnings.put(warning);
-      if (warning !== null) pause();
+      if (warning !== null || warnings.isOfSet()) warnings.put(warning);
+      // Nothing continues above the limit.
+      if (warning !== null) send({ kind: 'press', press: 'pause' });
+      if (index === get().sets.length - 1) send({ kind: 'pain-told' });
     },
     discardSet: (index) => changeSet(index, { isDiscarded: true }),
     undoDiscard: (index) => changeSet(index, { isDiscarded: false }),
-    setPainAfter(painAfter) {
+    setPainAfter(score, side = null) {
+      if (isSaved(get())) return;
+      const { painBySide, most: painAfter } = withPain(get().painBySide, 'after', side, score);
+      set({ painBySide });
       answer({ painAfter });
       change('after', { painWarning: warnings.of('after', painAfter) });
+    },
+    setFell(fell) {
+      const { endedBecause } = get();
+      if (endedBecause === null || isSaved(get())) return;
+      set({ endedBecause: { ...endedBecause, fell } });
+      saver.keep();
     },
     setEffort: (effort) => answer({ effort }),
     setRemark: (remark) => answer({ remark }),
@@ -72,6 +96,7 @@ export function answering({
       change('summary', { saving: 'saving' });
       set({ problem: null });
       try {
+        await saver.settle();
         await keeper.settled();
         const repository = await storage.repository;
         await repository.sessions.save(session(adapters.now().toISOString()));

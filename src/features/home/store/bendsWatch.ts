@@ -1,7 +1,7 @@
 import { createGrowingTrack } from '#core/keypoints/createGrowingTrack';
 import { defaultLimits } from '#core/protocol/limits';
+import type { Bends } from '#device/live/createBendsReader';
 import type { LiveFrame } from '#device/live/liveFrame';
-import type { Bends } from './createBendsReader';
 import type { HomeAdapters } from './homeAdapters';
 
 /** Two easy bends before a set: counted, and read for how the body stands to the camera. */

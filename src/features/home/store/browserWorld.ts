@@ -1,3 +1,4 @@
+import { isCameraAllowed } from '#device/camera/isCameraAllowed';
 import { keepAwake } from '#device/camera/keepAwake';
 import { listCameras } from '#device/camera/listCameras';
 import { openCamera } from '#device/camera/openCamera';
@@ -7,15 +8,17 @@ import { watchCameras } from '#device/camera/watchCameras';
 import { watchPage } from '#device/camera/watchPage';
 import { openFrameSource } from '#device/frames/videosOnDemand';
 import { checkDevice } from '#device/live/checkDevice';
+import { createBendsReader } from '#device/live/createBendsReader';
 import { openPictureFeed } from '#device/live/openPictureFeed';
 import { startLiveSet } from '#device/live/startLiveSet';
 import { createPoseTracker } from '#device/pose/createPoseTracker';
 import { poseWeights } from '#device/pose/poseWeights';
 import { createSound } from '#device/sound/createSound';
+import { openSenderKeys } from '#device/storage/senderKeys';
+import { senderSigner } from '#features/sharing/store/senderSigner';
 import { fetchExamplePlan } from '#shell/fetchExample';
 import { saveFile } from '#shell/saveFile';
 import { createBackgroundMeasuring } from './backgroundMeasuring';
-import { createBendsReader } from './createBendsReader';
 import { createBrightnessReader } from './createBrightnessReader';
 import type { HomeAdapters } from './homeAdapters';
 
@@ -27,7 +30,7 @@ import type { HomeAdapters } from './homeAdapters';
  */
 export function browserWorld(
   baseUrl: string,
-  { review, tracking, navigation }: Pick<HomeAdapters, 'review' | 'tracking' | 'navigation'>,
+  { tracking, navigation }: Pick<HomeAdapters, 'tracking' | 'navigation'>,
   openRepository: HomeAdapters['openRepository'],
 ): HomeAdapters {
   const createTracker = () => createPoseTracker(baseUrl);
@@ -37,6 +40,7 @@ export function browserWorld(
       createBackgroundMeasuring({ repository, openFrameSource, createTracker, weights: poseWeights }),
     openCamera: (wish) => openCamera(wish),
     listCameras: () => listCameras(),
+    isCameraAllowed: () => isCameraAllowed(),
     watchCameras: (listener) => watchCameras(listener),
     openFeed: openPictureFeed,
     readBrightness: createBrightnessReader(),
@@ -51,6 +55,7 @@ export function browserWorld(
     keepAwake: (onState) => keepAwake(onState),
     watchPage: (listener) => watchPage(listener),
     fetchExamplePlan: () => fetchExamplePlan(`${baseUrl}example/`),
+    prepareSigning: senderSigner(openSenderKeys()),
     saveFile,
     weights: poseWeights,
     newId: () => crypto.randomUUID(),
@@ -60,7 +65,6 @@ export function browserWorld(
       const timer = setInterval(call, ms);
       return () => clearInterval(timer);
     },
-    review,
     tracking,
     navigation,
   };

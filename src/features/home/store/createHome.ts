@@ -1,17 +1,24 @@
 import type { LeaveQuestion } from '#shell/navigation/createNavigation';
 import { answering } from './answering';
+import { atCamera } from './atCamera';
+import { beforeStart } from './beforeStart';
+import { comingBack } from './comingBack';
 import { createExercising } from './exercising';
+import { createHabits } from './habits';
 import type { HomeAdapters } from './homeAdapters';
 import type { HomeApp, SeenJoints } from './homeApp';
 import { createHomeCamera } from './homeCamera';
-import { initialCommon, isSaved, type HomeStep } from './homeState';
+import { hasSaid, initialCommon, isSaved, type HomeStep } from './homeState';
 import { createHomeStorage } from './homeStorage';
 import { createHomeStore } from './homeStore';
 import { openChoice } from './openChoice';
+import { ownFiles } from './ownFiles';
 import { createPainWarnings } from './painWarnings';
-import { reviewing } from './reviewing';
+import { replaying } from './replaying';
 import { isFilmed, sessionOf } from './sessionOf';
+import { createSessionSaver } from './sessionSaver';
 import { createSetKeeper } from './setKeeper';
+import { telling } from './telling';
 
 const leaveQuestion: LeaveQuestion = {
   title: 'End this session?',
@@ -20,15 +27,26 @@ const leaveQuestion: LeaveQuestion = {
 };
 
 /** A home session over the given world. */
-export function createHome(adapters: HomeAdapters): HomeApp {
+export function createHome(given: HomeAdapters): HomeApp {
+  const begin = () => ({
+    id: given.newId(),
+    startedAt: given.now().toISOString(),
+    beganMs: given.clockMs(),
+  });
+  let begun = begin();
+  // A session's times follow one another even where the device's date is changed meanwhile.
+  const now = () => new Date(Date.parse(begun.startedAt) + given.clockMs() - begun.beganMs);
+  const adapters: HomeAdapters = { ...given, now };
   const home = createHomeStore();
   const { get, set, change, enter } = home;
   const watchers = new Set<(joints: SeenJoints) => void>();
   const sound = adapters.createSound((caption) => change('exercise', { caption }));
   set({ sound: { ...get().sound, hasVoice: sound.hasVoice() } });
-  let begun = { id: adapters.newId(), startedAt: adapters.now().toISOString() };
   const beginSession = () => {
-    begun = { id: adapters.newId(), startedAt: adapters.now().toISOString() };
+    begun = begin();
+  };
+  const restartClock = () => {
+    begun = { ...begin(), id: begun.id };
   };
   const session = (endedAt: string | null = null) => sessionOf({ ...begun, endedAt }, get());
   const warnings = createPainWarnings(home);
@@ -37,19 +55,31 @@ export function createHome(adapters: HomeAdapters): HomeApp {
     adapters,
     get,
     set,
-    onMeasured: (recording) => keeper.replace(recording, true),
+    onMeasured(recording) {
+      keeper.replace(recording);
+      refreshToday();
+    },
+    onFailed(recordingId) {
+      keeper.giveUp(recordingId);
+      refreshToday();
+    },
   });
   const camera = createHomeCamera({
     adapters,
     get,
     set,
     onFrame(frame) {
-      watchers.forEach((watch) => watch(frame));
       exercising.frame(frame);
+      const { row, widthPx, heightPx } = frame;
+      const knee = exercising.knee();
+      watchers.forEach((watch) => watch({ row, widthPx, heightPx, knee }));
     },
     onWorks: (works) => exercising.send({ kind: 'camera', works }),
   });
   const keeper = createSetKeeper({ adapters, home, repository: storage.repository, camera, session });
+  const habits = createHabits(storage.repository);
+  const cameraStep = atCamera({ adapters, home, storage, camera, sound, habits });
+  const saver = createSessionSaver({ home, storage, keeper, session });
   const exercising = createExercising({
     adapters,
     home,
@@ -58,22 +88,45 @@ export function createHome(adapters: HomeAdapters): HomeApp {
     keeper,
     sound,
     warnings,
-    beginSession,
+    saver,
+    restartClock,
   });
-  const pause = () => exercising.send({ kind: 'press', press: 'pause' });
-  const { openPlan, keepChosen, startFree } = openChoice({ adapters, home, storage });
+  /** @param isSetUp  whether what the first task needs stands where it should */
+  const beginExercise = (isSetUp = false) => {
+    sound.unlock();
+    exercising.begin(isSetUp);
+  };
+  const choice = openChoice({ adapters, home, storage, beginSession });
+  const { openPlan, startFree } = choice;
+  let hasEntered = false;
   const isAt = (...steps: HomeStep[]) => steps.includes(get().step);
 
+  const refreshToday = () => {
+    if (isAt('plan')) void storage.listToday();
+  };
   const toStart = () => {
     keeper.forget();
-    const { storage: kept, interrupted, background, plans, cameras, sound: wanted } = get();
-    const stays = { storage: kept, interrupted, background, plans, cameras, sound: wanted };
+    const { storage: kept, interrupted, background, plans, today, cameras, sound: wanted } = get();
+    const stays = { storage: kept, interrupted, background, plans, today, cameras, sound: wanted };
     enter('plan', {}, { ...initialCommon, ...stays });
-    void storage.listPlans();
+  };
+  const takeHabits = async () => {
+    const kept = (await habits.find()).sound;
+    if (kept !== null) exercising.actions.setSound(kept);
   };
   const letCameraGo = () => {
     camera.close();
     storage.resumeMeasuring();
+  };
+
+  /** Back to the choice; what was said up to here is kept, with the sets that were done. */
+  const close = async () => {
+    const isUnkept = hasSaid(get()) && !isSaved(get());
+    const kept = isUnkept ? session(adapters.now().toISOString()) : null;
+    toStart();
+    await saver.settle();
+    if (kept !== null) await (await storage.repository).sessions.save(kept).catch(() => undefined);
+    await storage.listToday();
   };
 
   /** Ends the running exercise; what was recorded is kept. */
@@ -81,13 +134,7 @@ export function createHome(adapters: HomeAdapters): HomeApp {
     exercising.send({ kind: 'press', press: 'end' });
     exercising.end();
     storage.settleDrops();
-    void keeper.settled().then(async () => {
-      // What was answered up to here is kept with the sets that were done.
-      const isUnkept = get().sets.length > 0 && !isSaved(get());
-      const kept = isUnkept ? session(adapters.now().toISOString()) : null;
-      toStart();
-      if (kept !== null) await (await storage.repository).sessions.save(kept).catch(() => undefined);
-    });
+    void keeper.settled().then(close);
   };
   adapters.navigation.guard({
     question: (to) => (isAt('exercise') && !exercising.isOver() && to !== 'home' ? leaveQuestion : null),
@@ -98,80 +145,88 @@ export function createHome(adapters: HomeAdapters): HomeApp {
   };
   measureWaiting();
   adapters.navigation.store.subscribe(measureWaiting);
-  // Its own reviews lead back to it; every other screen ends it.
+  // Every other screen ends it.
   adapters.navigation.store.subscribe(({ screen }, before) => {
-    if (before.screen === 'home' && screen !== 'home' && screen !== 'review') end();
+    if (before.screen === 'home' && screen !== 'home') end();
+  });
+
+  const answers = answering({
+    adapters,
+    home,
+    storage,
+    saver,
+    keeper,
+    warnings,
+    session,
+    send: exercising.send,
+  });
+  const before = beforeStart({
+    adapters,
+    home,
+    choice,
+    warnings,
+    saver,
+    goOn() {
+      if (get().steps.some(isFilmed)) return cameraStep.enter(choice.isKnown());
+      beginExercise();
+    },
+    letCameraGo,
+    toStart: () => void close(),
+    save: answers.saveSession,
   });
 
   return {
     store: home.store,
-    ...reviewing({ adapters, get, set, storage, keeper, beginSession }),
-    ...answering({ adapters, home, storage, keeper, warnings, session, pause }),
+    ...ownFiles({ adapters, get, set, storage, keeper, restartClock }),
+    ...answers,
+    ...telling(home),
+    ...replaying({ home, storage, keeper }),
+    ...before,
     ...exercising.actions,
+    ...comingBack({ adapters: given, home, storage, keeper, beginSession }),
     sessionId: () => begun.id,
-    enter: storage.open,
+    async enter() {
+      await storage.open();
+      if (hasEntered || get().storage.state === 'blocked') return;
+      hasEntered = true;
+      await takeHabits();
+      await storage.listToday();
+      await openPlan.shown();
+    },
     leave: () => adapters.navigation.returnTo('start', true),
     dismissProblem: () => set({ problem: null }),
     startFree,
     openPlanFile: openPlan.fromFile,
     openPlanLink: openPlan.fromLink,
+    openSealedPlan: openPlan.sealed,
     openExamplePlan: openPlan.example,
-    openKeptPlan: openPlan.kept,
+    openKeptPlan: (id, isToRead = false) => openPlan.kept(id, isToRead),
     recoverInterrupted: storage.recoverInterrupted,
     dropInterrupted: storage.dropInterrupted,
     undoDrop: storage.undoDrop,
 
-    setRedFlag: (redFlag) => change('overview', { redFlag }),
-    setConfirmed: (isConfirmed) => change('overview', { isConfirmed }),
-    confirm() {
-      const state = get();
-      if (state.step !== 'overview' || !state.isConfirmed || state.redFlag !== null) return;
-      keepChosen();
-      const { painBefore } = state;
-      const painWarning = painBefore === null ? null : warnings.of('before', painBefore);
-      enter('pain-before', { painWarning });
+    showSending(id) {
+      const session = get().today.unsent.find((one) => one.id === id);
+      if (isAt('plan') && session !== undefined) enter('send', { session }, { problem: null });
     },
     back() {
-      if (isAt('overview')) enter('plan', {}, { problem: null });
-      else if (isAt('pain-before')) enter('overview', { isConfirmed: true }, { problem: null });
-      else if (isAt('camera')) {
-        letCameraGo();
-        enter('pain-before', {}, { problem: null });
-      }
+      if (isAt('send')) void close();
+      else if (isAt('summary')) change('summary', { page: 'result' });
+      else before.back();
     },
 
-    setPainBefore(painBefore) {
-      if (isSaved(get())) return;
-      const painWarning = warnings.of('before', painBefore);
-      change('pain-before', { painWarning, isToldToGoOn: false });
-      set({ painBefore });
-    },
-    setToldToGoOn: (isToldToGoOn) => change('pain-before', { isToldToGoOn }),
-    goOnFromPain() {
-      const state = get();
-      if (state.step !== 'pain-before' || state.painBefore === null) return;
-      if (state.painWarning !== null && !state.isToldToGoOn) return;
-      if (state.steps.some(isFilmed)) return enter('camera');
-      sound.unlock();
-      exercising.begin();
-    },
-    stopBeforeStart() {
-      if (!isAt('overview', 'pain-before', 'camera')) return;
-      letCameraGo();
-      toStart();
-    },
-
-    async openCamera(wish = { facing: 'front' }) {
-      if (!isAt('camera', 'exercise')) return;
-      sound.unlock();
-      adapters.tracking.release();
-      await storage.pauseMeasuring();
-      if (isAt('camera', 'exercise')) await camera.open(wish);
-    },
+    openCamera: cameraStep.open,
     startExercise() {
-      if (!isAt('camera') || get().camera.state !== 'on') return;
-      sound.unlock();
-      exercising.begin();
+      const state = get();
+      if (state.step !== 'camera' || state.camera.state !== 'on') return;
+      const { deviceId, facing } = state.camera.camera;
+      void habits.keep({ camera: { deviceId, facing } });
+      beginExercise(state.isAgain);
+    },
+    setSound(changed) {
+      exercising.actions.setSound(changed);
+      const { voice, tones, outside } = get().sound;
+      void habits.keep({ sound: { voice, tones, outside } });
     },
     finishOwnRecordings() {
       if (isAt('camera') && get().sets.length > 0) enter('after', {}, { problem: null });
@@ -182,7 +237,7 @@ export function createHome(adapters: HomeAdapters): HomeApp {
       return () => watchers.delete(watcher);
     },
     startOver() {
-      if (isAt('summary')) toStart();
+      if (isAt('summary')) void close();
     },
   };
 }

@@ -9,7 +9,7 @@ export interface Teller {
   /** A recording begins; some of the same set may have been reported before. */
   startRecording(): void;
   /** Repetitions count from 'go'; after a pause counting continues. */
-  hear(event: LiveSetEvent): void;
+  hear(event: Exclude<LiveSetEvent, { kind: 'knee' }>): void;
 }
 
 export function createTeller(

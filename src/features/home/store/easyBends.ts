@@ -1,6 +1,6 @@
+import type { Bends } from '#device/live/createBendsReader';
 import type { LiveFrame } from '#device/live/liveFrame';
 import { startBendsWatch, type BendsWatch } from './bendsWatch';
-import type { Bends } from './createBendsReader';
 import type { HomeAdapters } from './homeAdapters';
 
 /** The easy bends before a set, and what they have shown; the next sets of the same task and leg use them too. */

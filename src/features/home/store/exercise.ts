@@ -1,12 +1,14 @@
 import { shallow } from 'zustand/shallow';
 import type { PictureSize } from '#core/measurement/pictureLeg';
+import type { LiveKnee } from '#device/live/createLiveSet';
 import type { LiveFrame } from '#device/live/liveFrame';
 import type { Sound } from '#device/sound/sound';
 import { createGuide, type Guide } from '../guide/createGuide';
 import type { GuideEffect } from '../guide/guideEffect';
 import type { GuideEvent } from '../guide/guideEvent';
-import type { GuideOptions, GuidePhase } from '../guide/guideState';
+import type { GuideOptions, GuidePhase, Unseen } from '../guide/guideState';
 import type { GuideView } from '../guide/guideView';
+import { needsSameFurniture } from '../placing/checks/checkFurniture';
 import { postureOf } from '../placing/postureOf';
 import { createCountingPace } from './countingPace';
 import { createTeller } from './createTeller';
@@ -23,6 +25,8 @@ import type { RunningSetEvent, SetKeeper } from './setKeeper';
 export interface Exercise {
   send(event: GuideEvent): void;
   frame(frame: LiveFrame): void;
+  /** How the knee stands to its limits at this moment of work; null where that is not known. */
+  knee(): LiveKnee | null;
   /** Ends listening and speaking; saving of what was recorded continues. */
   close(): void;
 }
@@ -32,6 +36,8 @@ interface ExerciseParts {
   home: HomeStore;
   /** May be changed on the way. */
   options: GuideOptions;
+  /** Whether what the first task needs stands where it should. */
+  isSetUp: boolean;
   camera: HomeCamera;
   sound: Sound;
   keeper: SetKeeper;
@@ -40,9 +46,13 @@ interface ExerciseParts {
 const tickMs = 200;
 /** Without a picture for this long, nobody is seen: a call may hold the camera, ms. */
 const staleMs = 1500;
+/** A camera without a picture for this long is let go, so that the person can switch it on again, ms. */
+const deadMs = 10_000;
+/** A knee moves on: what was measured this long ago says nothing of it now, ms. */
+const kneeStaleMs = 700;
 
 export function startExercise(parts: ExerciseParts): Exercise {
-  const { adapters, home, options, camera, sound, keeper } = parts;
+  const { adapters, home, options, isSetUp, camera, sound, keeper } = parts;
   const { get, change } = home;
   const own = () => partOf(get(), 'exercise');
   let guide: Guide | null = null;
@@ -50,6 +60,10 @@ export function startExercise(parts: ExerciseParts): Exercise {
   let phase: GuidePhase | null = null;
   let stepIndex = -1;
   let lastFrameMs = -Infinity;
+  /** Of that, what the page was awake for, ms. */
+  let silentMs = 0;
+  let recordedSize: PictureSize | null = null;
+  let seenKnee: { knee: LiveKnee | null; atMs: number } = { knee: null, atMs: -Infinity };
   let size: (PictureSize & { timeMs: number }) | null = null;
   const bends = createEasyBends(adapters);
   const stepNow = () => options.steps[guide?.state().stepIndex ?? 0]!;
@@ -70,6 +84,7 @@ export function startExercise(parts: ExerciseParts): Exercise {
     switch (effect.action) {
       case 'start':
         teller.startRecording();
+        recordedSize = size;
         if (size !== null) keeper.start(stepNow(), bends.read(), size, hear);
         return;
       case 'stop':
@@ -91,6 +106,7 @@ export function startExercise(parts: ExerciseParts): Exercise {
   };
   const hear = (event: RunningSetEvent) => {
     if (event.kind === 'counting-failed') send({ kind: 'counting', works: false });
+    else if (event.kind === 'knee') seenKnee = { knee: event.knee, atMs: adapters.clockMs() };
     else teller.hear(event);
   };
 
@@ -116,7 +132,8 @@ export function startExercise(parts: ExerciseParts): Exercise {
     const isSameTask = before?.item.task === step.item.task && before.side === step.side;
     if (!isSameTask) {
       bends.forget();
-      const isFurniturePlaced = before?.item.task === step.item.task && own().isFurniturePlaced;
+      const stands = before?.item.task === step.item.task && own().isFurniturePlaced;
+      const isFurniturePlaced = stands || (isSetUp && needsSameFurniture(step.item, options.steps[0]!.item));
       change('exercise', { isFurniturePlaced });
     }
     if (isFilmed(step)) camera.resume();
@@ -132,14 +149,30 @@ export function startExercise(parts: ExerciseParts): Exercise {
   const tick = () => {
     const nowMs = adapters.clockMs();
     pace.take();
-    if (isFilmed(stepNow()) && nowMs - lastFrameMs > staleMs) sendPerson(false);
+    if (isFilmed(stepNow()) && nowMs - lastFrameMs > staleMs) missPictures(nowMs);
     if (guide?.state().phase === 'working' && isFilmed(stepNow()))
       pace.look(nowMs, camera.rates().trackedFps);
+    const isSpeaking = sound.isSpeaking();
+    if (guide?.state().isSpeaking !== isSpeaking) send({ kind: 'voice', isSpeaking });
     send({ kind: 'tick', nowMs });
   };
-  const sendPerson = (isPresent: boolean) => {
-    if (guide?.state().isPresent !== isPresent) send({ kind: 'person', isPresent });
+  const sendPerson = (isPresent: boolean, unseen: Unseen | null = null) => {
+    const known = guide?.state();
+    if (known?.isPresent === isPresent && known.unseen === unseen) return;
+    send({ kind: 'person', isPresent, ...(unseen === null ? {} : { unseen }) });
   };
+  const missPictures = (nowMs: number) => {
+    const hasPictures = !camera.isFollowing() || camera.rates().seenFps > 0;
+    sendPerson(false, hasPictures ? 'not-followed' : 'no-pictures');
+    const isWaiting = hasPictures || guide?.state().isVisible === false;
+    silentMs = isWaiting ? 0 : silentMs + Math.min(2 * tickMs, nowMs - (guide?.state().nowMs ?? nowMs));
+    if (silentMs >= deadMs) camera.giveUp();
+  };
+  /** A recording has one size of picture. */
+  const isTurned = ({ widthPx, heightPx }: PictureSize) =>
+    guide?.state().recording !== 'off' &&
+    recordedSize !== null &&
+    (widthPx !== recordedSize.widthPx || heightPx !== recordedSize.heightPx);
 
   const placingLook = createPlacingLook({ home, camera, bends, send });
   const teller = createTeller(home, send, () => guide?.state().phase === 'working');
@@ -164,14 +197,20 @@ export function startExercise(parts: ExerciseParts): Exercise {
     frame(frame) {
       if (isClosed) return;
       lastFrameMs = adapters.clockMs();
+      silentMs = 0;
       const { row, timeMs, widthPx, heightPx } = frame;
       size = { timeMs, widthPx, heightPx };
       keeper.push(frame);
-      sendPerson(row !== null);
+      if (isTurned(size)) sendPerson(false, 'turned');
+      else sendPerson(row !== null);
       const posture = row === null ? null : postureOf(row, stepNow().side);
       if (guide?.state().posture !== posture) send({ kind: 'posture', posture });
       bends.push(frame);
       placingLook.push(frame, stepNow());
+    },
+    knee() {
+      const isFresh = adapters.clockMs() - seenKnee.atMs < kneeStaleMs;
+      return isFresh && guide?.state().phase === 'working' ? seenKnee.knee : null;
     },
     close() {
       isClosed = true;

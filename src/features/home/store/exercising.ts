@@ -1,8 +1,10 @@
 import { awakeSentence } from '#device/camera/keepAwake';
+import type { LiveKnee } from '#device/live/createLiveSet';
 import type { LiveFrame } from '#device/live/liveFrame';
 import type { Sound } from '#device/sound/sound';
-import { cautionsOf } from '#documents/plan/cautions';
-import type { GuideEvent } from '../guide/guideEvent';
+import { cautionsOf, saidBy } from '#documents/plan/cautions';
+import type { EndReason } from '#documents/session/sessionDocument';
+import type { GuideEvent, GuidePress } from '../guide/guideEvent';
 import type { GuideOptions } from '../guide/guideState';
 import { startExercise, type Exercise } from './exercise';
 import type { HomeAdapters } from './homeAdapters';
@@ -12,6 +14,7 @@ import { painWarningOf, partOf } from './homeState';
 import type { HomeStorage } from './homeStorage';
 import type { HomeStore } from './homeStore';
 import type { PainWarnings } from './painWarnings';
+import type { SessionSaver } from './sessionSaver';
 import type { SetKeeper } from './setKeeper';
 
 interface ExercisingParts {
@@ -22,9 +25,19 @@ interface ExercisingParts {
   keeper: SetKeeper;
   sound: Sound;
   warnings: PainWarnings;
-  /** Starts a separate session. */
-  beginSession: () => void;
+  saver: Pick<SessionSaver, 'keep'>;
+  /** The session's time begins now. */
+  restartClock: () => void;
 }
+
+const stopReasons: Partial<Record<GuidePress, EndReason>> = {
+  stop: 'not-told',
+  'stop-pain': 'pain',
+  'stop-gave-way': 'gave-way',
+  'stop-locked': 'locked',
+  'stop-dizzy': 'dizzy',
+  'stop-other': 'other',
+};
 
 type Actions = Pick<
   HomeApp,
@@ -32,8 +45,12 @@ type Actions = Pick<
 >;
 
 export interface Exercising {
-  /** Goes to step 'exercise'. */
-  begin(): void;
+  /**
+   * Goes to step 'exercise'.
+   *
+   * @param isSetUp  whether what the first task needs stands where it should, so that nobody is asked
+   */
+  begin(isSetUp: boolean): void;
   /** Ends it, where one is under way; saving of what was recorded continues. */
   end(): void;
   /** Whether its sets are done or stopped, so that leaving loses nothing. */
@@ -41,12 +58,13 @@ export interface Exercising {
   /** Tells the guide, where there is one. */
   send(event: GuideEvent): void;
   frame(frame: LiveFrame): void;
+  knee(): LiveKnee | null;
   actions: Actions;
 }
 
 /** The step 'exercise' from its beginning to its end. */
 export function createExercising(parts: ExercisingParts): Exercising {
-  const { adapters, home, storage, camera, keeper, sound, warnings, beginSession } = parts;
+  const { adapters, home, storage, camera, keeper, sound, warnings, saver, restartClock } = parts;
   const { get, set, change, enter } = home;
   let exercise: Exercise | null = null;
   let options: GuideOptions | null = null;
@@ -68,6 +86,14 @@ export function createExercising(parts: ExercisingParts): Exercising {
   };
   const send = (event: GuideEvent) => exercise?.send(event);
   const guideNow = () => partOf(get(), 'exercise').guide;
+  /** A stop is kept the moment it is pressed, its reason the moment it is given. */
+  const noteStop = (press: GuidePress) => {
+    const reason = stopReasons[press];
+    if (reason === undefined && press !== 'resume') return;
+    set({ endedBecause: reason === undefined ? null : { reason, fell: null } });
+    if (press === 'stop-pain') warnings.put(null);
+    saver.keep();
+  };
   const isOver = () => ['stopped', 'all-done'].includes(guideNow()?.phase ?? '');
 
   /** Nothing is filmed longer than needed, and nothing continues while a pain score above the limit is unanswered. */
@@ -84,27 +110,35 @@ export function createExercising(parts: ExercisingParts): Exercising {
   });
 
   return {
-    begin() {
+    begin(isSetUp) {
       storage.settleDrops();
       const { steps, plan, sound: wanted } = get();
-      const { beyondPainLimit } = cautionsOf(plan);
-      options = { steps, beyondPainLimit, outsideSound: wanted.outside };
-      beginSession();
+      const cautions = cautionsOf(plan);
+      options = {
+        steps,
+        painLimit: cautions.painLimit,
+        beyondPainLimit: saidBy(cautions, cautions.beyondPainLimit),
+        ifItGivesWay: saidBy(cautions, cautions.ifItGivesWay),
+        outsideSound: wanted.outside,
+      };
+      restartClock();
       enter('exercise', {}, { sets: [] });
       letSleep = adapters.keepAwake((state) => change('exercise', { awakeSentence: awakeSentence(state) }));
-      exercise = startExercise({ adapters, home, options, camera, sound, keeper });
+      exercise = startExercise({ adapters, home, options, isSetUp, camera, sound, keeper });
     },
     end,
     isOver,
     send,
     frame: (frame) => exercise?.frame(frame),
+    knee: () => exercise?.knee() ?? null,
     actions: {
       press(press) {
         sound.unlock();
         const goesOn = press === 'resume' || press === 'skip-rest' || press === 'start-anyway';
         if (goesOn && warnings.isOfSet()) return;
+        const isAllowed = guideNow()?.presses.includes(press) === true;
         send({ kind: 'press', press });
-        if (press === 'stop-pain') warnings.put(null);
+        if (isAllowed) noteStop(press);
       },
       setFurniturePlaced: (isFurniturePlaced) => change('exercise', { isFurniturePlaced }),
       setSound(changed) {
@@ -114,7 +148,10 @@ export function createExercising(parts: ExercisingParts): Exercising {
         if (options !== null) options.outsideSound = wanted.outside;
       },
       goOnInSpiteOfPain() {
-        if (!warnings.isOfSet()) return;
+        const warning = painWarningOf(get());
+        if (warning?.when !== 'during' || !warning.mayGoOn) return;
+        warnings.goOn(warning, adapters.now());
+        saver.keep();
         warnings.put(null);
         send({ kind: 'press', press: 'resume' });
       },

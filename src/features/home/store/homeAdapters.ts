@@ -3,18 +3,17 @@ import type { AwakeState } from '#device/camera/keepAwake';
 import type { recordVideo } from '#device/camera/recordVideo';
 import type { OpenFrameSource } from '#device/frames/frameSource';
 import type { checkDevice } from '#device/live/checkDevice';
+import type { BendsReader } from '#device/live/createBendsReader';
 import type { PictureFeed } from '#device/live/pictureFeed';
 import type { startLiveSet } from '#device/live/startLiveSet';
 import type { PoseTracker } from '#device/pose/poseTracker';
 import type { CaptionListener, Sound } from '#device/sound/sound';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
-import type { Review } from '#features/review/store/review';
 import type { Navigation } from '#shell/navigation/createNavigation';
 import type { Tracking } from '#shell/tracking/createTracking';
 import type { Brightness } from '../placing/placing';
 import type { BackgroundMeasuring } from './backgroundMeasuring';
-import type { BendsReader } from './createBendsReader';
 
 /** What a home session needs from the world around it; tests hand in plain objects. */
 export interface HomeAdapters {
@@ -22,6 +21,8 @@ export interface HomeAdapters {
   createBackground: (repository: Repository) => BackgroundMeasuring;
   openCamera: (wish: CameraWish) => Promise<Camera>;
   listCameras: () => Promise<CameraChoice[]>;
+  /** Whether a camera opens without the person being asked. */
+  isCameraAllowed: () => Promise<boolean>;
   /** Hears when cameras come and go; returns the way to stop. */
   watchCameras: (listener: () => void) => () => void;
   openFeed: (stream: MediaStream) => PictureFeed;
@@ -39,6 +40,8 @@ export interface HomeAdapters {
   keepAwake: (onState: (state: AwakeState) => void) => () => void;
   watchPage: (listener: (isVisible: boolean) => void) => () => void;
   fetchExamplePlan: () => Promise<string>;
+  /** Makes the key with which this device signs the sessions of a plan, where there is none; never rejects. */
+  prepareSigning: (planId: string) => Promise<unknown>;
   saveFile: (fileName: string, text: string) => void;
   /** Package and version that the network's weights come from. */
   weights: string;
@@ -49,7 +52,6 @@ export interface HomeAdapters {
   /** Calls again and again; returns the way to stop. */
   every: (ms: number, call: () => void) => () => void;
   /** The program around the home session. */
-  review: Pick<Review, 'openKept'>;
   navigation: Pick<Navigation, 'store' | 'screen' | 'returnTo' | 'guard'>;
   /** The page's own pose network: for videos from the device's camera app. */
   tracking: Pick<Tracking, 'trackFile' | 'release'>;

@@ -22,6 +22,10 @@ export interface HomeCamera {
   pause(): void;
   resume(): void;
   rates(): LiveRates;
+  /** Whether pictures are looked at, or would be if they came. */
+  isFollowing(): boolean;
+  /** Lets a camera go that gives no pictures, and says so. */
+  giveUp(): void;
   /** Of a picture of the last seconds; undefined where none could be read. */
   brightness(): Brightness | undefined;
   close(): void;
@@ -142,6 +146,8 @@ export function createHomeCamera({ adapters, set, get, onFrame, onWorks }: Camer
     model: () => model,
     pause: loop.pause,
     resume: loop.resume,
+    isFollowing: loop.isFollowing,
+    giveUp: () => loop.fail(new CameraProblem('in-use')),
     rates: loop.rates,
     brightness: () => brightness,
     close() {

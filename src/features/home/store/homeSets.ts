@@ -1,6 +1,7 @@
+import { completeRepetitions } from '#documents/recording/completeRepetitions';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { summariseSet } from '../guide/summariseSet';
-import type { HomeSet } from './homeState';
+import type { HomeSet, SetNumbers } from './homeState';
 import type { HomeStore } from './homeStore';
 
 /** The sets of a session as the state shows them, with their recordings. */
@@ -8,11 +9,13 @@ export interface HomeSets {
   add(sets: readonly Pick<HomeSet, 'item' | 'result' | 'recordingId' | 'keeping'>[]): void;
   change(index: number, changed: Partial<HomeSet>): void;
   /** Shows what was found in the recording of a set. */
-  show(index: number, recording: RecordingDocument, isFromVideo: boolean): void;
+  show(index: number, recording: RecordingDocument, numbers: SetNumbers): void;
   /** The recording of a set, from this session; null where there is none. */
   recording(index: number): RecordingDocument | null;
-  /** Replaces the recording of the same id with one that was measured again or reviewed. */
-  replace(recording: RecordingDocument, isFromVideo: boolean): void;
+  /** Replaces the recording of the same id with the one that was measured again. */
+  replace(recording: RecordingDocument): void;
+  /** No better numbers come for a recording. */
+  giveUp(recordingId: string): void;
   forget(): void;
 }
 
@@ -20,24 +23,28 @@ export function createHomeSets({ get, set }: Pick<HomeStore, 'get' | 'set'>): Ho
   const recordings = new Map<string, RecordingDocument>();
   const change = (index: number, changed: Partial<HomeSet>) =>
     set({ sets: get().sets.map((earlier, at) => (at === index ? { ...earlier, ...changed } : earlier)) });
-  const show = (index: number, recording: RecordingDocument, isFromVideo: boolean) => {
+  const show = (index: number, recording: RecordingDocument, numbers: SetNumbers) => {
     recordings.set(recording.id, recording);
-    const complete = recording.derived.repetitions.filter(
-      ({ completeness, excluded }) => completeness === 'complete' && excluded === undefined,
-    );
+    const { limits, derived } = recording;
+    const complete = completeRepetitions(derived.repetitions);
     const judgements = complete.map(({ judgement }) => judgement);
     const prescribed = get().sets[index]?.result.prescribed ?? null;
-    const summary = summariseSet(judgements, prescribed);
-    change(index, { found: judgements.length, judgements, summary, isFromVideo });
+    const summary = summariseSet(complete, limits, prescribed, derived.isSideDoubtful);
+    change(index, { found: judgements.length, judgements, summary, numbers });
   };
+  const indexOf = (id: string) => get().sets.findIndex(({ recordingId }) => recordingId === id);
   return {
     add: (sets) => set({ sets: [...get().sets, ...sets.map((one) => ({ ...newSet, ...one }))] }),
     change,
     show,
     recording: (index) => recordings.get(get().sets[index]?.recordingId ?? '') ?? null,
-    replace(recording, isFromVideo) {
-      const index = get().sets.findIndex(({ recordingId }) => recordingId === recording.id);
-      if (index >= 0) show(index, recording, isFromVideo);
+    replace(recording) {
+      const index = indexOf(recording.id);
+      if (index >= 0) show(index, recording, 'careful');
+    },
+    giveUp(id) {
+      const index = indexOf(id);
+      if (get().sets[index]?.numbers === 'coming') change(index, { numbers: 'first' });
     },
     forget: () => recordings.clear(),
   };
@@ -47,7 +54,7 @@ const newSet: Omit<HomeSet, 'result' | 'item' | 'recordingId' | 'keeping'> = {
   found: null,
   judgements: [],
   summary: null,
-  isFromVideo: false,
+  numbers: 'none',
   painDuring: null,
   isDiscarded: false,
   problem: null,

@@ -1,22 +1,31 @@
 import type { TaskId } from '#core/exercises/exercises';
 import type { PoseModel } from '#core/keypoints/poseModel';
+import type { Limits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
+import type { SignId } from '#core/safety/signs';
 import type { Judgement } from '#core/scoring/judge';
+import type { PainMoment } from '#documents/plan/cautions';
 import type { PlanDocument, PlanItem } from '#documents/plan/planDocument';
 import type { SetStep } from '#documents/plan/planSteps';
+import type { Concern } from '#documents/session/concernsOf';
+import type { SessionCheck, SessionDocument, Settlement, WentOn } from '#documents/session/sessionDocument';
 import type { ShownProblem } from '#shell/explainProblem';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import type { HeardVerdict } from '../guide/guideEvent';
 import type { SetResult } from '../guide/guideState';
 import type { GuideView } from '../guide/guideView';
 import type { SetSummary } from '../guide/summariseSet';
 import type { Placing } from '../placing/placing';
+import type { ReplayPick } from '../rules/pickReplays';
+import { nothingYet, type Today } from '../rules/today';
+import type { UnsentSession } from '../rules/unsentSessions';
 
 /** What is kept on this device; the sentence says why something is not, and what to do. */
 export type StorageState =
   | { state: 'opening' }
   | { state: 'lasting' }
   /** Work continues, but recordings are lost with the tab unless saved as a file. */
-  | { state: 'memory'; sentence: string }
+  | { state: 'memory' | 'no-videos'; sentence: string }
   /** Nothing can be started until the page is reloaded. */
   | { state: 'blocked'; sentence: string };
 
@@ -37,8 +46,8 @@ export interface InterruptedView {
 export interface BackgroundView {
   /** Sets that wait to be measured again from their video, the current one included. */
   waiting: number;
-  /** Share done of the current one, 0 to 1; null where none is being measured. */
-  share: number | null;
+  /** The one that is being measured, and its share done, 0 to 1; null where none is. */
+  current: { id: string; share: number } | null;
   isPaused: boolean;
   /** What went wrong, sentences. */
   problems: readonly string[];
@@ -74,6 +83,12 @@ export interface SoundState {
   hasVoice: boolean;
 }
 
+/**
+ * Where the numbers of a set come from: found while recording, of which better ones are 'coming' or not ('first'), or
+ * 'careful' ones from its video.
+ */
+export type SetNumbers = 'none' | 'coming' | 'first' | 'careful';
+
 /** A set that was done, or a part of one that was split because the camera stopped. */
 export interface HomeSet {
   result: SetResult;
@@ -88,8 +103,7 @@ export interface HomeSet {
   judgements: readonly Judgement[];
   /** For the patient; null for holds and until it is measured. */
   summary: SetSummary | null;
-  /** Whether the numbers come from the careful measuring of the stored video. */
-  isFromVideo: boolean;
+  numbers: SetNumbers;
   painDuring: number | null;
   /** Left out when the session is saved; can be undone until then. */
   isDiscarded: boolean;
@@ -99,24 +113,56 @@ export interface HomeSet {
 
 /** A pain score above the limit, with what to do. */
 export interface PainWarning {
-  when: 'before' | 'during' | 'after';
+  when: PainMoment;
   score: number;
   advice: string;
+  /** What is to be done then, in the words of whoever says it. */
+  words: string;
+  /** Whether the plan lets the person go on at this score if they were told to. */
+  mayGoOn: boolean;
 }
+
+/** A repetition with all that is needed to draw it over its video. */
+export interface Replay extends ReplayPick {
+  recording: ShownRecording;
+  limits: Limits;
+}
+
+/** An earlier session in which something was said of the body that nobody has settled yet. */
+export interface EarlierSession {
+  id: string;
+  /** ISO 8601. */
+  startedAt: string;
+  concerns: readonly Concern[];
+}
+
+/** How much it hurts before the exercise. */
+export type SaidPain = Pick<HomeCommon, 'painBefore' | 'painBySide'>;
 
 /** What there is in every step. */
 export interface HomeCommon {
   storage: StorageState;
   interrupted: readonly InterruptedView[];
   background: BackgroundView;
-  /** Plans that were opened before, last one first. */
-  plans: readonly { id: string; savedAt: string; patient: string }[];
+  /** Plans that were opened before, last one first; null until they are read. */
+  plans: readonly PlanDocument[] | null;
+  today: Today;
   /** Null for a free recording, and before anything was chosen. */
   plan: PlanDocument | null;
   /** Empty before anything was chosen. */
   steps: readonly SetStep[];
-  /** Null as long as it was not asked. */
+  /** Null as long as it was not asked; of the knee that hurts more, where both are asked. */
   painBefore: number | null;
+  /** Each knee by itself, where both legs work; otherwise null. */
+  painBySide: SessionDocument['painBySide'];
+  /** What was asked about warning signs; null as long as it was not answered. */
+  check: SessionCheck | null;
+  wentOnAbove: readonly WentOn[];
+  endedBecause: SessionDocument['endedBecause'];
+  /** What was said in earlier sessions and is settled, as was said in this one. */
+  settles: readonly Settlement[];
+  /** Whether the person did all of it without filming, as they say. */
+  isUnfilmed: boolean;
   /** What was done so far. */
   sets: readonly HomeSet[];
   camera: CameraState;
@@ -137,21 +183,45 @@ export interface Answers {
 /** The way through a home session, with what each step has of its own; `exercise` is as many screens as the guide has phases. */
 export interface StepParts {
   /** Choose a plan or a free recording; interrupted sets are offered here. */
-  plan: { isOpening: boolean };
+  plan: {
+    isOpening: boolean;
+    /** Whether a link was opened whose plan needs its passphrase. */
+    isSealed: boolean;
+    /** What was said of the pain before the session that it begins. */
+    painToday: SaidPain;
+  };
+  /** Sends a session that was kept earlier. */
+  send: { session: UnsentSession | null };
   /** What is done, what is needed, cautions, red flags, confirmation. */
   overview: {
     /** Whether the person has confirmed the cautions. */
     isConfirmed: boolean;
-    /** Id of the red flag that the person says is true; nothing continues while there is one. */
-    redFlag: string | null;
+    /** The key that sealed sessions before, where this plan has another one; null where nothing changed. */
+    earlierKey: string | null;
   };
-  'pain-before': {
-    painWarning: PainWarning | null;
-    /** Whether the person has said once more that the therapist wants them to continue at this score. */
-    isToldToGoOn: boolean;
+  /** What was said the last time, and nobody has settled; left out where there is nothing. */
+  'last-time': {
+    /** Not empty; the newest first. */
+    earlier: readonly EarlierSession[];
+    /** Whether the person says that nobody has seen it yet. */
+    isUnseen: boolean;
   };
+  /** The warning signs: all of them the first time, later what is new. */
+  check: {
+    asked: SessionCheck['asked'];
+    /** The sign that the person says applies; nothing continues while there is one. */
+    sign: SignId | null;
+  };
+  'pain-before': { painWarning: PainWarning | null };
   /** The reason, then the asking; left out where no set needs a camera. */
-  camera: object;
+  camera: {
+    /** Whether the plan was followed here before, so that nothing is explained again. */
+    isAgain: boolean;
+    /** Whether it is being found out if a camera opens without asking. */
+    isLooking: boolean;
+    /** Whether the videos of the session fit on the device, as far as it says. */
+    hasRoom: boolean;
+  };
   exercise: {
     /** Null until the guide has begun, and once it has ended. */
     guide: GuideView | null;
@@ -173,7 +243,16 @@ export interface StepParts {
   /** Pain during and after, effort, remark; then save. */
   after: Answers & { painWarning: PainWarning | null; saving: 'no' | 'saving' };
   /** 'failed': the device would not keep it; saveSession() tries again, and each set can be saved as a file. */
-  summary: Answers & { saving: 'saving' | 'saved' | 'failed' };
+  summary: Answers & {
+    saving: 'saving' | 'saved' | 'failed';
+    page: 'result' | 'replay' | 'send';
+    /** The sets as the result tells of them, which then changes no more; null until their numbers are final. */
+    told: readonly HomeSet[] | null;
+    /** Repetitions of these that can be looked at in slow motion. */
+    replays: readonly ReplayPick[];
+    /** Those that are looked at. */
+    shown: readonly Replay[];
+  };
 }
 export type HomeStep = keyof StepParts;
 
@@ -184,11 +263,18 @@ export type HomeState = { [S in HomeStep]: HomeAt<S> }[HomeStep];
 export const initialCommon: HomeCommon = {
   storage: { state: 'opening' },
   interrupted: [],
-  background: { waiting: 0, share: null, isPaused: false, problems: [] },
-  plans: [],
+  background: { waiting: 0, current: null, isPaused: false, problems: [] },
+  plans: null,
+  today: nothingYet,
   plan: null,
   steps: [],
   painBefore: null,
+  painBySide: null,
+  check: null,
+  wentOnAbove: [],
+  endedBecause: null,
+  settles: [],
+  isUnfilmed: false,
   sets: [],
   camera: { state: 'off' },
   cameras: [],
@@ -201,10 +287,13 @@ const noAnswers: Answers = { painAfter: null, effort: null, remark: '' };
 
 /** Each step's own part as it begins. */
 export const freshParts: StepParts = {
-  plan: { isOpening: false },
-  overview: { isConfirmed: false, redFlag: null },
-  'pain-before': { painWarning: null, isToldToGoOn: false },
-  camera: {},
+  plan: { isOpening: false, isSealed: false, painToday: { painBefore: null, painBySide: null } },
+  send: { session: null },
+  overview: { isConfirmed: false, earlierKey: null },
+  'last-time': { earlier: [], isUnseen: false },
+  check: { asked: 'all', sign: null },
+  'pain-before': { painWarning: null },
+  camera: { isAgain: false, isLooking: false, hasRoom: true },
   exercise: {
     guide: null,
     caption: '',
@@ -215,7 +304,7 @@ export const freshParts: StepParts = {
     awakeSentence: null,
   },
   after: { ...noAnswers, painWarning: null, saving: 'no' },
-  summary: { ...noAnswers, saving: 'saving' },
+  summary: { ...noAnswers, saving: 'saving', page: 'result', told: null, replays: [], shown: [] },
 };
 
 /** A step's own part of the state; where the session is at another step, its initial part. */
@@ -239,6 +328,13 @@ export function answersOf(state: HomeState): Answers {
   return { painAfter, effort, remark };
 }
 
+/** Whether anything was said or done that is kept. */
+export function hasSaid({ sets, painBefore, check, settles, endedBecause }: HomeCommon): boolean {
+  return (
+    sets.length > 0 || painBefore !== null || check !== null || settles.length > 0 || endedBecause !== null
+  );
+}
+
 /** Whether the session is saved, after which it does not change. */
 export function isSaved(state: HomeState): boolean {
   return state.step === 'summary' && state.saving === 'saved';
@@ -246,16 +342,24 @@ export function isSaved(state: HomeState): boolean {
 
 /** The part of a state that stays from step to step. */
 export function commonOf(state: HomeState): HomeCommon {
-  const { storage, interrupted, background, plans, plan, steps, painBefore, sets } = state;
+  const { storage, interrupted, background, plans, today, plan, steps, painBefore, sets } = state;
+  const { painBySide, check, wentOnAbove, endedBecause, settles, isUnfilmed } = state;
   const { camera, cameras, pace, sound, problem } = state;
   return {
     storage,
     interrupted,
     background,
     plans,
+    today,
     plan,
     steps,
     painBefore,
+    painBySide,
+    check,
+    wentOnAbove,
+    endedBecause,
+    settles,
+    isUnfilmed,
     sets,
     camera,
     cameras,

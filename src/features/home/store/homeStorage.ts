@@ -3,9 +3,11 @@ import { parsePlan } from '#documents/plan/parsePlan';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { explainProblem } from '#shell/explainProblem';
 import type { MeasuringProgress } from '#shell/tracking/measureFromVideo';
+import { nothingYet } from '../rules/today';
 import type { BackgroundMeasuring, BackgroundState } from './backgroundMeasuring';
 import type { HomeAdapters } from './homeAdapters';
 import type { BackgroundView, HomeCommon, InterruptedView } from './homeState';
+import { readToday } from './readToday';
 import { recoverInterrupted } from './recoverInterrupted';
 
 /** What a home session keeps on this device, and what it finds there. */
@@ -19,7 +21,8 @@ export interface HomeStorage {
   undoDrop(id: string): void;
   /** Deletes what was dropped. */
   settleDrops(): void;
-  listPlans(): Promise<void>;
+  /** Lists what the first page shows: plans, how last time went, what was not sent. */
+  listToday(): Promise<void>;
   /** Frees the device for a recording. */
   pauseMeasuring(): Promise<void>;
   resumeMeasuring(): void;
@@ -31,9 +34,12 @@ interface StorageParts {
   set: (change: Partial<HomeCommon>) => void;
   /** Called for each recording that was measured again from its video. */
   onMeasured: (recording: RecordingDocument) => void;
+  /** Called for each that could not be. */
+  onFailed: (recordingId: string) => void;
 }
 
-export function createHomeStorage({ adapters, get, set, onMeasured }: StorageParts): HomeStorage {
+export function createHomeStorage(parts: StorageParts): HomeStorage {
+  const { adapters, get, set, onMeasured, onFailed } = parts;
   let opened: (repository: Repository) => void = () => undefined;
   const repository = new Promise<Repository>((resolve) => (opened = resolve));
   let background: BackgroundMeasuring | null = null;
@@ -48,19 +54,27 @@ export function createHomeStorage({ adapters, get, set, onMeasured }: StoragePar
         storage:
           isLasting || problem === null
             ? { state: 'lasting' }
-            : { state: 'memory', sentence: `${problem.message} ${memorySentence}` },
+            : found.lasting.records
+              ? { state: 'no-videos', sentence: `${problem.message} ${noVideosSentence}` }
+              : { state: 'memory', sentence: `${problem.message} ${memorySentence}` },
       });
       opened(found);
       if (isLasting) void found.askToPersist().catch(() => undefined);
       background = adapters.createBackground(found);
       background.store.subscribe((state, before) => void follow(found, state, before));
-      await Promise.all([listPlans(), listInterrupted()]);
+      await listInterrupted();
     } catch (error) {
-      set({ storage: { state: 'blocked', sentence: explainProblem(error, 'be opened').sentence } });
+      set({
+        storage: { state: 'blocked', sentence: explainProblem(error, 'be opened').sentence },
+        plans: [],
+      });
     }
   };
   const follow = async (kept: Repository, state: BackgroundState, before: BackgroundState) => {
     set({ background: viewOf(state) });
+    Object.keys(state.problems)
+      .filter((id) => before.problems[id] === undefined)
+      .forEach(onFailed);
     for (const id of state.done.filter((one) => !before.done.includes(one))) {
       const found = await kept.recordings.find(id).catch(() => null);
       if (found !== null) onMeasured(found.recording);
@@ -68,14 +82,20 @@ export function createHomeStorage({ adapters, get, set, onMeasured }: StoragePar
   };
   const listPlans = async () => {
     const { found } = await (await repository).plans.list();
-    const plans = found.flatMap(({ id, savedAt, text }) => {
+    const plans = found.flatMap(({ text }) => {
       try {
-        return [{ id, savedAt, patient: parsePlan(text).patient }];
+        return [parsePlan(text)];
       } catch {
         return []; // One of another version; its file is still where it came from.
       }
     });
-    set({ plans });
+    return plans;
+  };
+  const listToday = async () => {
+    const plans = await listPlans();
+    const isGivenUp = (id: string) => background?.store.getState().problems[id] !== undefined;
+    const today = await readToday(await repository, plans, adapters.now(), isGivenUp).catch(() => nothingYet);
+    set({ plans, today });
   };
   const listInterrupted = async () => {
     const { found } = await (await repository).interrupted();
@@ -121,7 +141,7 @@ export function createHomeStorage({ adapters, get, set, onMeasured }: StoragePar
         void repository.then((kept) => kept.dropInterrupted(id)).catch(() => undefined);
       }
     },
-    listPlans: () => listPlans().catch(() => undefined),
+    listToday: () => listToday().catch(() => set({ plans: get().plans ?? [] })),
     async pauseMeasuring() {
       isRecording = true;
       await background?.pause();
@@ -133,6 +153,7 @@ export function createHomeStorage({ adapters, get, set, onMeasured }: StoragePar
   };
 }
 
+const noVideosSentence = 'You can continue: joints, results and answers are kept.';
 const memorySentence =
   'You can continue: what you record stays until this tab is closed, and each set can be saved as a file before that.';
 
@@ -144,8 +165,12 @@ function shareOf({ framesDone, framesExpected, closer }: MeasuringProgress): num
 
 function viewOf({ waiting, current, isPaused, problems }: BackgroundState): BackgroundView {
   const progress = current?.progress ?? null;
-  const share = current === null ? null : progress === null ? 0 : shareOf(progress);
   const isListed = current !== null && waiting.includes(current.id);
   const others = waiting.length + (current !== null && !isListed ? 1 : 0);
-  return { waiting: others, share, isPaused, problems: Object.values(problems) };
+  return {
+    waiting: others,
+    current: current && { id: current.id, share: progress === null ? 0 : shareOf(progress) },
+    isPaused,
+    problems: Object.values(problems),
+  };
 }

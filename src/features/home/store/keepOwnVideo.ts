@@ -7,8 +7,9 @@ import type { ShownRecording } from '#shell/tracking/shownRecording';
 import type { RecordedSet } from './setRecorder';
 
 /**
- * Keeps a set that was filmed with another camera, measured from its video already, with a copy of the video. Where there
- * is no room for the copy the rest is kept all the same. Never rejects.
+ * Keeps a set that was filmed with another camera, measured from its video already, with a copy of the video, from which
+ * it is measured again with the closer look. Where there is no room for the copy the rest is kept all the same. Never
+ * rejects.
  */
 export async function keepOwnVideo(
   start: SetStart,
@@ -33,7 +34,7 @@ export async function keepOwnVideo(
     const open = await repository.beginSet(how, () => undefined);
     try {
       await open.video?.write(file);
-      await open.finish(recording, 'done', session());
+      await open.finish(recording, how.videoType === null ? 'done' : 'waiting', session());
     } catch (error) {
       await open.drop().catch(() => undefined); // What is left of it is offered the next time, and can be dropped there.
       throw error;
@@ -42,13 +43,13 @@ export async function keepOwnVideo(
   const isKept = repository.lasting.records;
   try {
     await keep(start);
-    return { recording, isKept, problem: null };
+    return { recording, isKept, isWaiting: true, problem: null };
   } catch (error) {
     const problem = explainProblem(error, 'be kept').sentence;
     const isWithout = await keep({ ...start, videoType: null }).then(
       () => true,
       () => false,
     );
-    return { recording, isKept: isKept && isWithout, problem };
+    return { recording, isKept: isKept && isWithout, isWaiting: false, problem };
   }
 }

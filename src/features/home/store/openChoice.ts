@@ -3,47 +3,136 @@ import { storageProblem } from '#device/storage/storageProblem';
 import { freeRecording, type FreeChoice } from '#documents/plan/freeRecording';
 import { parsePlan } from '#documents/plan/parsePlan';
 import type { PlanDocument, PlanItem } from '#documents/plan/planDocument';
-import { planFromFragment } from '#documents/plan/planLink';
+import { readPlanLink } from '#documents/plan/planLink';
 import { largestPlanBytes } from '#documents/plan/planRanges';
 import { planSteps } from '#documents/plan/planSteps';
+import { plainName } from '#documents/schema/plainName';
 import { explainProblem } from '#shell/explainProblem';
 import type { HomeAdapters } from './homeAdapters';
+import { partOf, type SaidPain } from './homeState';
 import type { HomeStorage } from './homeStorage';
 import type { HomeStore } from './homeStore';
+import { keyBefore } from './keyBefore';
+import { kneesNotAsked } from './kneesNotAsked';
+import { lookBack, type LookBack } from './lookBack';
+import { createShownPlan } from './shownPlan';
 
 interface ChoiceParts {
   adapters: HomeAdapters;
   home: HomeStore;
   storage: HomeStorage;
+  /** Starts a separate session. */
+  beginSession: () => void;
 }
 
+export type OpenChoice = ReturnType<typeof openChoice>;
+
+/** What is said on the first page of the day, before its plan is opened, and where that leads. */
+export interface SaidFirst {
+  pain: SaidPain;
+  goOn: () => void;
+}
+
+interface Chosen {
+  earlierKey: string | null;
+  isKnown: boolean;
+  said: SaidFirst | null;
+}
+
+interface Ahead extends LookBack, Omit<Chosen, 'said'> {
+  isPainSaid: boolean;
+}
+
+const firstTime: LookBack = { earlier: [], asked: 'all' };
+const nothingSaid = {
+  check: null,
+  wentOnAbove: [],
+  endedBecause: null,
+  settles: [],
+};
+
 /** The ways to choose what is done: a plan, or a recording without one. */
-export function openChoice({ adapters, home, storage }: ChoiceParts) {
+export function openChoice({ adapters, home, storage, beginSession }: ChoiceParts) {
   const { get, set, change, enter } = home;
   /** Incremented with every choice: a plan that opens late does not take the place of a later one. */
   let turn = 0;
 
   /** The plan being viewed; it is not saved before somebody accepts it. */
   let unkept: PlanDocument | null = null;
+  const shown = createShownPlan(storage.repository);
+  /** The plan of a link that a passphrase opens. */
+  let sealed: Uint8Array<ArrayBuffer> | null = null;
 
-  const choose = (plan: PlanDocument | null, items: readonly PlanItem[]) => {
+  /** Null where nothing can be opened, which is told when it is used. */
+  const openedRepository = () =>
+    adapters.openRepository().then(
+      ({ repository }) => repository,
+      () => null,
+    );
+
+  /** What can't be listed keeps nobody from exercising. */
+  const look = (plan: PlanDocument | null) =>
+    openedRepository()
+      .then((repository) => lookBack(plan, repository))
+      .catch(() => firstTime);
+
+  /** What the chosen plan asks of the pages that follow. */
+  let ahead: Ahead = { ...firstTime, earlierKey: null, isKnown: false, isPainSaid: false };
+  /** What a plan asks for is shown before its first session, and afterwards to those who want to read it. */
+  const goOn = () => {
+    if (ahead.isKnown) enter('check', { asked: ahead.asked });
+    else enter('overview', { earlierKey: ahead.earlierKey });
+  };
+  const begin = () => {
+    const { earlier } = ahead;
+    if (earlier.length > 0 && get().settles.length === 0) enter('last-time', { earlier });
+    else goOn();
+  };
+
+  const choose = (
+    plan: PlanDocument | null,
+    items: readonly PlanItem[],
+    back: LookBack,
+    { earlierKey = null, isKnown = false, said = null }: Partial<Chosen> = {},
+  ) => {
     const { storage: kept } = get();
     if (kept.state === 'blocked') {
       return set({ problem: { title: 'You cannot start yet', sentence: kept.sentence } });
     }
-    enter('overview', {}, { plan, steps: planSteps(items), painBefore: null });
+    const steps = planSteps(items);
+    const isFollowed = isKnown && back.asked === 'new';
+    beginSession();
+    ahead = { ...back, earlierKey, isKnown: isFollowed, isPainSaid: isFollowed && said !== null };
+    const pain = said?.pain ?? { painBefore: null, painBySide: kneesNotAsked(items) };
+    set({ ...nothingSaid, ...pain, plan, steps, sets: [] });
+    if (isFollowed && said !== null) said.goOn();
+    else begin();
   };
-  const open = async (read: () => Promise<string | PlanDocument>, isKept: boolean) => {
+  /** @param readIt  gives null where a passphrase is to be asked for first */
+  const open = async (
+    readIt: () => Promise<string | PlanDocument | null>,
+    isKept: boolean,
+    chosen: Partial<Chosen> = {},
+  ) => {
     if (get().step !== 'plan') return;
     const mine = ++turn;
     change('plan', { isOpening: true });
     set({ problem: null });
     try {
-      const found = await read();
-      const plan = typeof found === 'string' ? parsePlan(found) : found;
+      const found = await readIt();
+      if (found === null) {
+        if (mine === turn) change('plan', { isSealed: true });
+        return;
+      }
+      const read = typeof found === 'string' ? parsePlan(found) : found;
+      const plan = { ...read, patient: plainName(read.patient) };
+      const earlierKey = isKept ? null : await keyBefore(plan, await openedRepository());
+      const back = await look(plan);
       if (mine !== turn) return;
-      choose(plan, plan.items);
+      choose(plan, plan.items, back, { ...chosen, earlierKey });
       unkept = isKept ? null : plan;
+      const isAccepted = get().plans?.some((one) => JSON.stringify(one) === JSON.stringify(plan));
+      if (!isKept && !isAccepted) void shown.keep(plan);
     } catch (error) {
       if (mine === turn) set({ problem: explainProblem(error, 'be opened') });
     } finally {
@@ -63,31 +152,70 @@ export function openChoice({ adapters, home, storage }: ChoiceParts) {
           }
           return file.text();
         }, false),
-      fromLink: (fragment: string) => open(async () => planFromFragment(fragment), false),
-      example: () => open(adapters.fetchExamplePlan, true),
-      kept: (id: string) =>
+      fromLink(fragment: string) {
+        // Another plan is only shown: nothing was said or done yet.
+        if (get().step === 'overview') enter('plan', {}, { problem: null });
+        return open(async () => {
+          const link = readPlanLink(fragment);
+          if ('plan' in link) return link.plan;
+          sealed = link.sealed;
+          return null;
+        }, false);
+      },
+      sealed: (passphrase: string) =>
         open(async () => {
-          const text = await (await storage.repository).plans.find(id);
-          if (text === null) throw storageProblem('missing');
-          return text;
-        }, true),
+          if (sealed === null) return null;
+          const { unsealPlan } = await import('#shell/sealedPlan'); // Few links are sealed.
+          return unsealPlan(sealed, passphrase);
+        }, false),
+      /** Goes on where a plan was shown when the page was closed; does nothing where something else was chosen. */
+      async shown() {
+        if (partOf(get(), 'plan').isOpening) return;
+        const before = turn;
+        const plan = await shown.find();
+        if (plan !== null && turn === before) await open(() => Promise.resolve(plan), false);
+      },
+      example: () => open(adapters.fetchExamplePlan, true),
+      /** @param said  what was said already; left out where nothing was */
+      kept: (id: string, isToRead: boolean, said: SaidFirst | null = null) =>
+        open(
+          async () => {
+            const text = await (await storage.repository).plans.find(id);
+            if (text === null) throw storageProblem('missing');
+            return text;
+          },
+          true,
+          { isKnown: !isToRead, said },
+        ),
     },
     /** Saves the accepted plan; one that can't be saved is opened from its file or link the next time. */
     keepChosen() {
       const plan = unkept;
       unkept = null;
       if (plan === null) return;
+      void shown.forget();
+      if (plan.returnKey !== null) void adapters.prepareSigning(plan.id);
       void storage.repository
         .then((kept) => kept.plans.save(plan.id, JSON.stringify(plan)))
         .catch(() => undefined);
     },
-    startFree(choice: FreeChoice) {
+    async startFree(choice: FreeChoice) {
       if (get().step !== 'plan') return;
-      turn++;
+      const mine = ++turn;
       unkept = null;
       change('plan', { isOpening: false });
       set({ problem: null });
-      choose(null, [freeRecording(choice)]);
+      const back = await look(null);
+      if (mine === turn) choose(null, [freeRecording(choice)], back);
     },
+    /** To what was said the last time where nobody has settled it, otherwise as goOn(). */
+    begin,
+    goOn,
+    /** Whether the chosen plan was followed here before, and is not to be read again. */
+    isKnown: () => ahead.isKnown,
+    /** Whether the session began with how much it hurts. */
+    isPainSaid: () => ahead.isPainSaid,
+    /** Whether all warning signs are asked for, or what is new. */
+    asked: () => ahead.asked,
   };
 }

@@ -6,6 +6,7 @@ import type { RepetitionItem } from '#documents/plan/planDocument';
 import type { SetStep } from '#documents/plan/planSteps';
 import type { GuideEvent } from '../guide/guideEvent';
 import type { GuidePhase } from '../guide/guideState';
+import { placingCost } from '../placing/placingCost';
 import type { EasyBends } from './easyBends';
 import type { HomeCamera } from './homeCamera';
 import { partOf } from './homeState';
@@ -63,7 +64,14 @@ export function createPlacingLook({ home, camera, bends, send }: LookParts): Pla
       const placing = placingWatch.push(frame, setup, facts, item.task);
       if (placing === null) return;
       change('exercise', { placing });
-      send({ kind: 'placing', isGood: placing.ready, line: placing.first?.sentence ?? null });
+      const { ready, first } = placing;
+      send({
+        kind: 'placing',
+        // In the quiet stand a single bad look must not count for as long as it takes to be green again.
+        isGood: phase === 'standing' ? first === null : ready,
+        line: first?.sentence ?? null,
+        cost: placingCost(first),
+      });
     },
   };
 }

@@ -1,4 +1,5 @@
 import { findPreparation } from '#core/exercises/findPreparation';
+import { cautionsOf } from '#documents/plan/cautions';
 import type { SetStep } from '#documents/plan/planSteps';
 import { longestText, type SessionDocument, type SessionSet } from '#documents/session/sessionDocument';
 import { answersOf, type HomeSet, type HomeState } from './homeState';
@@ -8,16 +9,24 @@ export function sessionOf(
   { id, startedAt, endedAt }: Pick<SessionDocument, 'id' | 'startedAt' | 'endedAt'>,
   state: HomeState,
 ): SessionDocument {
-  const { plan, painBefore, sets } = state;
+  const { plan, painBefore, painBySide, check, wentOnAbove, endedBecause, settles, isUnfilmed, sets } = state;
   return {
     format: 'overfoot-visit',
-    version: 1,
+    version: 3,
     id,
     startedAt,
     endedAt,
     patient: plan?.patient ?? '',
     planId: plan?.id ?? null,
+    painLimit: cautionsOf(plan).painLimit,
     painBefore,
+    painBySide,
+    check,
+    wentOnAbove: [...wentOnAbove],
+    endedBecause,
+    settles: [...settles],
+    isUnfilmed,
+    silence: null,
     ...answersOf(state),
     sets: sets.filter(({ isDiscarded }) => !isDiscarded).map(sessionSetOf),
   };

@@ -1,4 +1,5 @@
 import type { PictureSize } from '#core/measurement/pictureLeg';
+import type { Bends } from '#device/live/createBendsReader';
 import type { LiveFrame } from '#device/live/liveFrame';
 import type { SetStart } from '#device/storage/keptSchemas';
 import type { Repository } from '#device/storage/repository';
@@ -9,19 +10,18 @@ import { explainProblem } from '#shell/explainProblem';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import type { SetResult } from '../guide/guideState';
 import { buildSetStart } from './buildSetStart';
-import type { Bends } from './createBendsReader';
 import type { HomeAdapters } from './homeAdapters';
 import type { HomeCamera } from './homeCamera';
 import { createHomeSets, type HomeSets } from './homeSets';
 import type { HomeStore } from './homeStore';
 import { keepOwnVideo } from './keepOwnVideo';
-import { startSetRecorder, type RecorderEvent, type SetRecorder } from './setRecorder';
+import { startSetRecorder, type RecordedSet, type RecorderEvent, type SetRecorder } from './setRecorder';
 
 /** What a running set reports to the guide. */
 export type RunningSetEvent = Exclude<RecorderEvent, { kind: 'problem' }>;
 
 /** Records the sets that the guide wants recorded, and turns each into a saved recording. */
-export interface SetKeeper extends Pick<HomeSets, 'recording' | 'replace' | 'forget'> {
+export interface SetKeeper extends Pick<HomeSets, 'recording' | 'replace' | 'giveUp' | 'forget'> {
   /**
    * @param bends  resolves once they are read; null where there are none
    * @param onEvent  hears of the set until it is ended
@@ -77,6 +77,10 @@ export function createSetKeeper({ adapters, home, repository, camera, session }:
       set({ problem: explainProblem(error, 'be kept') });
     });
   };
+  const showRecorded = (index: number, { recording, isKept, isWaiting, problem }: RecordedSet) => {
+    sets.show(index, recording, isWaiting ? 'coming' : 'first');
+    sets.change(index, { keeping: isKept ? 'kept' : 'memory', problem });
+  };
   const startOf = (
     step: SetStep,
     item: RepetitionItem,
@@ -124,6 +128,7 @@ export function createSetKeeper({ adapters, home, repository, camera, session }:
   return {
     recording: sets.recording,
     replace: sets.replace,
+    giveUp: sets.giveUp,
     forget: sets.forget,
     start(step, bends, size, onEvent) {
       const { item } = step;
@@ -155,9 +160,7 @@ export function createSetKeeper({ adapters, home, repository, camera, session }:
       queue(async () => {
         const recorded = (await (await ended.begun)?.finish(session)) ?? null;
         if (recorded === null) return sets.change(index, { recordingId: null, keeping: 'none' });
-        const { recording, isKept, problem } = recorded;
-        sets.change(index, { keeping: isKept ? 'kept' : 'memory', problem });
-        sets.show(index, recording, false);
+        showRecorded(index, recorded);
       });
     },
     keepVideo(stepIndex, recording, file) {
@@ -172,9 +175,7 @@ export function createSetKeeper({ adapters, home, repository, camera, session }:
       const result = ownVideoResult(step, item, stepIndex);
       sets.add([{ item, result, recordingId: start.id, keeping: 'finishing' }]);
       queue(async () => {
-        const kept = await keepOwnVideo(start, recording, file, await repository, session);
-        sets.change(index, { keeping: kept.isKept ? 'kept' : 'memory', problem: kept.problem });
-        sets.show(index, kept.recording, true);
+        showRecorded(index, await keepOwnVideo(start, recording, file, await repository, session));
       });
     },
     takeResults(results) {

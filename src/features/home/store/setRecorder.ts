@@ -1,6 +1,8 @@
 import { createGrowingTrack } from '#core/keypoints/createGrowingTrack';
+import { filmBounds } from '#core/keypoints/filmBounds';
 import { RecordingProblem } from '#device/camera/recordingProblem';
 import type { VideoRecording } from '#device/camera/recordVideo';
+import { inTime } from '#device/inTime';
 import type { LiveSetEvent } from '#device/live/createLiveSet';
 import type { LiveFrame } from '#device/live/liveFrame';
 import type { RunningSet } from '#device/live/startLiveSet';
@@ -16,6 +18,8 @@ import type { HomeAdapters } from './homeAdapters';
 export interface RecordedSet {
   recording: RecordingDocument;
   isKept: boolean;
+  /** Whether it waits to be measured again from its video. */
+  isWaiting: boolean;
   /** Why something of it is not kept; null where all is. */
   problem: string | null;
 }
@@ -52,28 +56,41 @@ export interface SetRecorderParts {
   /** Whether repetitions are counted while they happen. */
   isCounting: boolean;
   onEvent: (event: RecorderEvent) => void;
+  /** How long the end of its counting and of its video is waited for, ms; then it is kept without what is missing. */
+  endsWithinMs?: number;
 }
+
+/** A part that has not ended by then never will, ms. */
+const slowestEndMs = 20_000;
+/** The last pieces of a video may be missing, ms. */
+const shortVideoMs = 2000;
+/** A longer pause between two pictures, as of a device that slept, is noted as time in which nobody was seen, ms. */
+const noteEveryMs = filmBounds.gapMs / 2;
+const tooLong = `This set has gone on for ${filmBounds.spanMs / 60_000} minutes, which is as long as a set can be. It is kept up to here; end it, and begin another one.`;
 
 /**
  * Begins to record a set. Whatever fails, the rest continues: without storage in memory, without a video with
  * the joints, without counting with what is measured afterwards.
  */
 export async function startSetRecorder(parts: SetRecorderParts): Promise<SetRecorder> {
+  const { endsWithinMs = slowestEndMs } = parts;
   const { adapters, repository, stream, onEvent } = parts;
   let { start } = parts;
   let problem: string | null = null;
   const tell = (error: unknown) => {
-    problem = explainProblem(error, 'be kept').sentence;
+    problem = error instanceof RecordingProblem ? error.message : explainProblem(error, 'be kept').sentence;
     onEvent({ kind: 'problem', sentence: problem });
   };
   const joints = createGrowingTrack(start.widthPx, start.heightPx);
+  let firstMs: number | null = null;
   let lastMs: number | null = null;
+  let frames = 0;
   const open = await repository.beginSet(start, tell).catch((error: unknown) => {
     tell(error);
     return null;
   });
   const video = recordTo(open);
-  const clock = createOwnClock(adapters.clockMs);
+  const clock = createSetClock(video, adapters.clockMs);
   const live = parts.isCounting ? startCounting() : null;
   let isEnded = false;
 
@@ -104,29 +121,48 @@ export async function startSetRecorder(parts: SetRecorderParts): Promise<SetReco
     });
     return set;
   }
-  const timeOf = (pageMs: number) => (video === null ? clock.timeMs(pageMs) : video.videoTimeMs(pageMs));
+  const timeOf = clock.timeMs;
 
   const measured = async () => {
-    const finished = (await live?.finish().catch(() => undefined)) ?? null;
+    const finished = live === null ? null : await inEndTime(live.finish()).catch(() => null);
     live?.close();
     if (finished !== null) return finished;
     return { track: joints.copy(), measurement: undefined };
   };
   const end = async () => {
     isEnded = true;
-    await video?.stop();
+    // What reached storage is kept.
+    if (video !== null) await inEndTime(video.stop()).catch(() => undefined);
+  };
+  const inEndTime = <Value>(ending: Promise<Value>) =>
+    inTime(ending, endsWithinMs, () => new Error('It did not end in time.'));
+  const add = (frame: LiveFrame) => {
+    const { timeMs, row } = frame;
+    joints.append(timeMs, row);
+    lastMs = timeMs;
+    frames++;
+    open?.addRow({ timeMs, row });
+    live?.push(frame);
+  };
+  /** Whether it is as long as a set can be; then its video ends too. */
+  const isFull = (timeMs: number) => {
+    if (timeMs - (firstMs ?? timeMs) <= filmBounds.spanMs && frames < filmBounds.frames) return false;
+    if (problem !== tooLong) onEvent({ kind: 'problem', sentence: (problem = tooLong) });
+    void video?.stop();
+    return true;
   };
 
   return {
     push(frame) {
       const timeMs = timeOf(frame.timeMs);
       if (isEnded || timeMs === null || timeMs <= (lastMs ?? -1)) return;
+      if (isFull(timeMs)) return;
+      firstMs ??= timeMs;
       const isSameSize = frame.widthPx === start.widthPx && frame.heightPx === start.heightPx;
-      const row = isSameSize ? frame.row : null;
-      joints.append(timeMs, row);
-      lastMs = timeMs;
-      open?.addRow({ timeMs, row });
-      live?.push({ ...frame, timeMs });
+      const { widthPx, heightPx } = start;
+      for (let atMs = (lastMs ?? timeMs) + noteEveryMs; atMs < timeMs; atMs += noteEveryMs)
+        add({ timeMs: atMs, row: null, widthPx, heightPx });
+      add({ ...frame, timeMs, row: isSameSize ? frame.row : null });
     },
     go() {
       const goMs = timeOf(adapters.clockMs());
@@ -153,15 +189,19 @@ export async function startSetRecorder(parts: SetRecorderParts): Promise<SetReco
       }
       const file = (await open?.endVideo().catch(() => null)) ?? null;
       const facts =
-        file === null ? null : await loadVideoFacts(file, adapters.openFrameSource).catch(() => null);
+        file === null
+          ? null
+          : await inEndTime(loadVideoFacts(file, adapters.openFrameSource)).catch(() => null);
       const recording = buildSetRecording(start, track, facts, measurement);
-      if (open === null) return { recording, isKept: false, problem };
+      if (open === null) return { recording, isKept: false, isWaiting: false, problem };
       try {
-        await open.finish(recording, facts === null ? 'impossible' : 'waiting', session());
-        return { recording, isKept: repository.lasting.records, problem };
+        // A video that ended before the set does not show all that the joints do.
+        const isWhole = facts !== null && lastMs - facts.durationMs < shortVideoMs;
+        await open.finish(recording, isWhole ? 'waiting' : 'impossible', session());
+        return { recording, isKept: repository.lasting.records, isWaiting: isWhole, problem };
       } catch (error) {
         tell(error);
-        return { recording, isKept: false, problem };
+        return { recording, isKept: false, isWaiting: false, problem };
       }
     },
     async discard() {
@@ -173,20 +213,28 @@ export async function startSetRecorder(parts: SetRecorderParts): Promise<SetReco
   };
 }
 
-/** Time of a set without a video: from its start, without the pauses. */
-function createOwnClock(clockMs: () => number) {
-  const startMs = clockMs();
-  let pausedMs = 0;
+/**
+ * Time of a set, from its start, without the pauses: that of its video as long as there is one. Where the video ends by
+ * itself, since the storage is full or the recorder has failed, the set goes on, and so does its time.
+ */
+function createSetClock(video: VideoRecording | null, clockMs: () => number) {
+  /** The page's time at which the set's would have begun, without the pauses. */
+  let startMs: number | null = video === null ? clockMs() : null;
   let pausedAtMs: number | null = null;
   return {
     pause: () => {
       pausedAtMs ??= clockMs();
     },
     resume() {
-      if (pausedAtMs !== null) pausedMs += clockMs() - pausedAtMs;
+      if (pausedAtMs !== null && startMs !== null) startMs += clockMs() - pausedAtMs;
       pausedAtMs = null;
     },
-    timeMs: (pageMs: number) =>
-      pausedAtMs === null && pageMs >= startMs ? pageMs - startMs - pausedMs : null,
+    /** Null before the start, and in a pause. */
+    timeMs(pageMs: number): number | null {
+      const videoMs = video?.videoTimeMs(pageMs) ?? null;
+      if (videoMs !== null) startMs = pageMs - videoMs;
+      if (videoMs !== null || (video !== null && !video.isOver())) return videoMs;
+      return startMs !== null && pausedAtMs === null && pageMs >= startMs ? pageMs - startMs : null;
+    },
   };
 }

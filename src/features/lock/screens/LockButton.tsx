@@ -1,10 +1,12 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { Choice } from '#ui/components/Choice';
 import { ErrorLine } from '#ui/components/ErrorLine';
 import { HeadDialog } from '#ui/components/HeadDialog';
 import { NewPassphrase, nothingTyped } from '#ui/components/NewPassphrase';
 import { PassphraseField } from '#ui/components/PassphraseField';
 import { useLockSettings, useLockSettingsState } from '../lockContext';
+import { idleChoices } from '../store/createIdleLock';
 
 /** The passphrase lock of what is kept on this device: on, off, and change of passphrase. */
 export function LockButton() {
@@ -19,9 +21,12 @@ function Settings() {
   const lock = useLockSettings();
   const isOn = useLockSettingsState((state) => state.isOn);
   const sentence = useLockSettingsState((state) => state.sentence);
+  const undone = useLockSettingsState((state) => state.undone);
+  const leavesNothing = useLockSettingsState((state) => state.leavesNothing);
   useEffect(() => void lock.look(), [lock]);
   return (
     <>
+      <ErrorLine sentence={undone} />
       {isOn === true && (
         <>
           <p>
@@ -40,6 +45,7 @@ function Settings() {
           <p>
             <strong>Save a backup first.</strong> Nobody can recover a lost passphrase.
           </p>
+          {!leavesNothing && <Remains />}
           <Off />
         </>
       )}
@@ -48,8 +54,21 @@ function Settings() {
   );
 }
 
+/** What a lock can't do where the browser has no storage buckets. */
+function Remains() {
+  return (
+    <p>
+      <strong>What was kept here before is not erased.</strong> This browser only marks it as deleted, so
+      somebody with this disk and the right tools may still find it, the key for sent sessions included. To be
+      safe, save a backup, start with an empty, locked device, and only then restore the backup. Make a new
+      key afterwards, for plans from then on.
+    </p>
+  );
+}
+
 function Off() {
   const lock = useLockSettings();
+  const leavesNothing = useLockSettingsState((state) => state.leavesNothing);
   const isWorking = useLockSettingsState((state) => state.isWorking);
   const [typed, setTyped] = useState(nothingTyped);
   return (
@@ -63,10 +82,19 @@ function Off() {
       <Button
         className="button"
         isDisabled={isWorking || typed.passphrase === ''}
-        onPress={() => void lock.turnOn(typed.passphrase, typed.repeated)}
+        onPress={() => void lock.turnOn(typed, false)}
       >
         Lock this device
       </Button>
+      {!leavesNothing && (
+        <Button
+          className="button button-delete"
+          isDisabled={isWorking || typed.passphrase === ''}
+          onPress={() => void lock.turnOn(typed, true)}
+        >
+          Delete everything here and start with an empty, locked device
+        </Button>
+      )}
     </>
   );
 }
@@ -81,6 +109,7 @@ function On() {
       <Button className="button" onPress={() => lock.lockNow()}>
         Lock now
       </Button>
+      <IdleTime />
       <PassphraseField label="Passphrase of the lock" value={passphrase} onChange={setPassphrase} />
       <Button
         className="button"
@@ -105,3 +134,22 @@ function On() {
     </>
   );
 }
+
+/** After how long without a touch the device locks itself. */
+function IdleTime() {
+  const lock = useLockSettings();
+  const minutes = useLockSettingsState((state) => state.idleMinutes);
+  return (
+    <Choice
+      label="Lock by itself when nothing is done for"
+      options={idleOptions}
+      value={String(minutes)}
+      onChange={(id) => void lock.setIdleMinutes(idleChoices.find((choice) => String(choice) === id)!)}
+    />
+  );
+}
+
+const idleOptions = idleChoices.map((minutes) => ({
+  id: String(minutes),
+  name: minutes === 0 ? 'any time: never lock by itself' : `${minutes} minutes`,
+}));

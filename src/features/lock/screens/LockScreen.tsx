@@ -10,7 +10,7 @@ import './lock.css';
 
 /** Asks for the passphrase while what is kept on this device is locked. */
 export function LockScreen({ gate }: { gate: Gate }) {
-  const { state, progress, sentence } = useStore(gate.store);
+  const { state, isDamaged, progress, sentence } = useStore(gate.store);
   const [passphrase, setPassphrase] = useState('');
   const isTrying = state === 'trying';
   const unlock = (event: FormEvent) => {
@@ -23,16 +23,24 @@ export function LockScreen({ gate }: { gate: Gate }) {
         <Brand />
       </header>
       <main className="card lock-card">
-        <h1>What is kept on this device is locked</h1>
-        <form className="lock-form" onSubmit={unlock}>
-          <PassphraseField label="Passphrase" value={passphrase} onChange={setPassphrase} autoFocus />
-          <ErrorLine sentence={sentence} />
-          <Button className="button button-primary" type="submit" isDisabled={isTrying || passphrase === ''}>
-            {isTrying ? 'Unlocking …' : 'Unlock'}
-          </Button>
-        </form>
+        <h1>{isDamaged ? 'The lock of this device is damaged' : 'What is kept on this device is locked'}</h1>
+        {isDamaged ? (
+          <Damaged sentence={sentence} />
+        ) : (
+          <form className="lock-form" onSubmit={unlock}>
+            <PassphraseField label="Passphrase" value={passphrase} onChange={setPassphrase} autoFocus />
+            <ErrorLine sentence={sentence} />
+            <Button
+              className="button button-primary"
+              type="submit"
+              isDisabled={isTrying || passphrase === ''}
+            >
+              {isTrying ? 'Unlocking …' : 'Unlock'}
+            </Button>
+          </form>
+        )}
         {progress !== null && <Work {...progress} />}
-        {!isTrying && <Lost gate={gate} />}
+        {!isTrying && (isDamaged ? <Erase gate={gate} /> : <Lost gate={gate} />)}
       </main>
     </div>
   );
@@ -52,7 +60,6 @@ function Work({ done, total }: { done: number; total: number }) {
 
 /** The one way on without the passphrase. */
 function Lost({ gate }: { gate: Gate }) {
-  const [isSure, setSure] = useState(false);
   return (
     <details className="lock-lost">
       <summary>The passphrase is lost</summary>
@@ -61,15 +68,33 @@ function Lost({ gate }: { gate: Gate }) {
         is one. Sessions that patients still have on their devices can be sent again; without a backup of the
         key, they need a new plan first.
       </p>
-      {isSure ? (
-        <Button className="button button-delete" onPress={() => void gate.eraseAll()}>
-          Yes, delete everything for good
-        </Button>
-      ) : (
-        <Button className="button" onPress={() => setSure(true)}>
-          Delete everything …
-        </Button>
-      )}
+      <Erase gate={gate} />
     </details>
+  );
+}
+
+/** What to do where no passphrase helps. */
+function Damaged({ sentence }: { sentence: string | null }) {
+  return (
+    <>
+      <p>
+        No passphrase opens what is kept here. Delete everything, then restore it from a full backup: ‘Kept
+        sessions’, ‘Backup’. To look for help first, leave everything as it is and close this page.
+      </p>
+      <ErrorLine sentence={sentence} />
+    </>
+  );
+}
+
+function Erase({ gate }: { gate: Gate }) {
+  const [isSure, setSure] = useState(false);
+  return isSure ? (
+    <Button className="button button-delete" onPress={() => void gate.eraseAll()}>
+      Yes, delete everything for good
+    </Button>
+  ) : (
+    <Button className="button" onPress={() => setSure(true)}>
+      Delete everything …
+    </Button>
   );
 }

@@ -5,6 +5,8 @@ import { explainProblem } from '#shell/explainProblem';
 export interface GateState {
   /** 'open' also before it is known whether the device is locked. */
   state: 'open' | 'asking' | 'trying';
+  /** Whether the lock itself is damaged, so that no passphrase opens it. */
+  isDamaged: boolean;
   /** How far what is kept is sealed or opened after the lock was turned on or off; null where nothing is to be done. */
   progress: { done: number; total: number } | null;
   /** Why the last try did not open it. */
@@ -22,7 +24,12 @@ export interface Gate {
 }
 
 export function createGate(): Gate {
-  const store = createStore<GateState>(() => ({ state: 'open', progress: null, sentence: null }));
+  const store = createStore<GateState>(() => ({
+    state: 'open',
+    isDamaged: false,
+    progress: null,
+    sentence: null,
+  }));
   let locked: { device: LockedDevice; open: () => void } | null = null;
   const attempt = async (work: (device: LockedDevice) => Promise<void>) => {
     if (locked === null || store.getState().state !== 'asking') return;
@@ -42,7 +49,7 @@ export function createGate(): Gate {
     ask: (device) =>
       new Promise((open) => {
         locked = { device, open };
-        store.setState({ state: 'asking' });
+        store.setState({ state: 'asking', isDamaged: device.isDamaged });
       }),
     unlock: (passphrase) =>
       attempt((device) =>

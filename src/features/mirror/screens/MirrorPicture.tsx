@@ -31,7 +31,7 @@ export function MirrorPicture({ camera, side, limits }: Props) {
   );
   return (
     <LivePicture
-      className="practice-picture"
+      className="live-mirror-picture"
       camera={camera}
       stream={mirror.stream}
       place={placeWhole}

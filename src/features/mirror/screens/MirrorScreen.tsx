@@ -32,8 +32,8 @@ export function MirrorScreen() {
   }, [mirror, leg, limits]);
 
   return (
-    <main className="practice always-dark">
-      <header className="practice-head">
+    <main className="live-mirror always-dark">
+      <header className="live-mirror-head">
         <h1>Live mirror</h1>
         <SideChoice value={leg} onChange={review.setSide} hint={findTask(task).sideHint} error={null} />
         <ToggleButton className="button" isSelected={hasTone} onChange={(on) => mirror.setTone(on)}>
@@ -50,12 +50,12 @@ export function MirrorScreen() {
       </header>
       <MirrorTaken />
       {camera.state === 'on' ? (
-        <div className="practice-stage">
+        <div className="live-mirror-stage">
           <MirrorPicture camera={camera} side={leg} limits={limits} />
           <KneeBar side={leg} limits={limits} isMirrored={camera.isMirrored} />
         </div>
       ) : (
-        <div className="practice-start">
+        <div className="live-mirror-start">
           {camera.state === 'problem' && <Message kind="problem">{camera.sentence}</Message>}
           <p>
             Stand facing the camera squarely, the whole body in the picture. The angle is measured in the

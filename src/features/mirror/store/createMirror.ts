@@ -2,7 +2,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import { limitEnds } from '#core/measures/limitEnd';
 import type { Limits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
-import { beyond } from '#core/scoring/judgeMeasure';
+import { beyond } from '#core/scoring/beyond';
 import type { Camera } from '#device/camera/camera';
 import { CameraProblem } from '#device/camera/cameraProblem';
 import { createCameraLoop } from '#device/live/createCameraLoop';

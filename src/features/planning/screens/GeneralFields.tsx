@@ -1,10 +1,21 @@
-import { Input, Label, Text, TextArea, TextField } from 'react-aria-components';
+import {
+  CheckboxButton,
+  CheckboxField,
+  Input,
+  Label,
+  Text,
+  TextArea,
+  TextField,
+} from 'react-aria-components';
+import { strongPainFrom } from '#core/safety/painScale';
 import type { Footwear } from '#documents/plan/planDocument';
 import { planBounds, planRanges } from '#documents/plan/planRanges';
 import { Choice } from '#ui/components/Choice';
 import { NumberBox } from '#ui/components/NumberBox';
 import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
+import { PerWeek, UsualPain } from './OpenNumber';
 import { ReturnKey } from './ReturnKey';
+import { VideoWish } from './VideoWish';
 
 const footwear: { id: Footwear; name: string }[] = [
   { id: 'either', name: 'Shoes or bare feet' },
@@ -53,15 +64,44 @@ export function GeneralFields() {
           <Input className="text-input" />
         </TextField>
       </div>
+      {draft.painLimit >= strongPainFrom && (
+        <p className="small soft">
+          From a pain of {strongPainFrom} on, the patient is always told to stop, whatever the plan says.
+        </p>
+      )}
+      <UsualPain />
+      <GoingOn />
       <LongText field="beyondPainLimit" label="Above the pain limit" rows={2} />
-      <LongText field="howOften" label="How often" rows={1} />
+      <LongText field="ifItGivesWay" label="If the knee gives way, locks or gets stuck" rows={2} />
+      <PerWeek />
+      <LongText field="howOften" label="How often, in your words" rows={1} />
       <LongText field="words" label="Your own words to the patient" rows={3} />
       <ReturnKey />
+      <VideoWish />
     </section>
   );
 }
 
-function LongText(props: { field: 'beyondPainLimit' | 'howOften' | 'words'; label: string; rows: number }) {
+function GoingOn() {
+  const writing = usePlanWriting();
+  const mayGoOn = usePlanWritingState(({ draft }) => draft.mayGoOnAbove);
+  return (
+    <CheckboxField isSelected={mayGoOn} onChange={(mayGoOnAbove) => writing.change({ mayGoOnAbove })}>
+      <CheckboxButton className="plan-tick">
+        <span className="plan-tick-box" aria-hidden="true">
+          {mayGoOn ? '✓' : ''}
+        </span>
+        May go on above the limit where the patient says that you agreed; never from {strongPainFrom} on
+      </CheckboxButton>
+    </CheckboxField>
+  );
+}
+
+function LongText(props: {
+  field: 'beyondPainLimit' | 'ifItGivesWay' | 'howOften' | 'words';
+  label: string;
+  rows: number;
+}) {
   const { field, label, rows } = props;
   const writing = usePlanWriting();
   const value = usePlanWritingState(({ draft }) => draft[field]);

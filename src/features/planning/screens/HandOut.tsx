@@ -2,8 +2,12 @@ import { useEffect, useState } from 'react';
 import { Button, Dialog, DialogTrigger } from 'react-aria-components';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import { planToFragment } from '#documents/plan/planLink';
+import { explainProblem } from '#shell/explainProblem';
 import { DialogBox } from '#ui/components/DialogBox';
+import { ErrorLine } from '#ui/components/ErrorLine';
 import { Message } from '#ui/components/Message';
+import { PassphraseField } from '#ui/components/PassphraseField';
+import { passphraseHint } from '#ui/components/passphraseHint';
 import { QrCode } from '#ui/components/QrCode';
 import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
 
@@ -48,7 +52,8 @@ export function HandOut() {
 function LinkAndCode({ plan, onClose }: { plan: PlanDocument; onClose: () => void }) {
   const writing = usePlanWriting();
   const [copied, setCopied] = useState<'no' | 'yes' | 'refused'>('no');
-  const link = `${location.origin}${location.pathname}#${planToFragment(plan)}`;
+  const [sealed, setSealed] = useState<string | null>(null);
+  const link = `${location.origin}${location.pathname}#${sealed ?? planToFragment(plan)}`;
   // The code can be scanned as soon as it is shown.
   useEffect(() => writing.handedOut(), [writing]);
   const copy = async () => {
@@ -64,7 +69,10 @@ function LinkAndCode({ plan, onClose }: { plan: PlanDocument; onClose: () => voi
       <h2>For {plan.patient}</h2>
       <p>
         Scan the code with the patient’s phone, or send the link. The plan itself is in it: the part after ‘#’
-        is never sent to a server. Anyone who has the link can read the plan.
+        is never sent to a server, but stays in the browser’s history.{' '}
+        {sealed === null
+          ? 'Anyone who has the link can read the plan.'
+          : 'Only the passphrase opens it: tell it to the patient another way.'}
       </p>
       <QrCode text={link} label="The plan as a QR code" />
       <textarea className="text-input plan-link-text" aria-label="Link" readOnly rows={3} value={link} />
@@ -73,6 +81,7 @@ function LinkAndCode({ plan, onClose }: { plan: PlanDocument; onClose: () => voi
         {copied === 'refused' && 'The browser blocked copying: select the link above and copy it. '}
         {link.length} characters.
       </p>
+      <LinkPassphrase plan={plan} isSealed={sealed !== null} onSealed={setSealed} />
       <div className="button-row">
         <Button className="button button-primary" onPress={() => void copy()}>
           Copy the link
@@ -82,5 +91,50 @@ function LinkAndCode({ plan, onClose }: { plan: PlanDocument; onClose: () => voi
         </Button>
       </div>
     </>
+  );
+}
+
+interface LinkPassphraseProps {
+  plan: PlanDocument;
+  isSealed: boolean;
+  onSealed: (fragment: string) => void;
+}
+
+/** Puts a passphrase on the link, for whoever does not want the plan to be read in a history or a chat. */
+function LinkPassphrase({ plan, isSealed, onSealed }: LinkPassphraseProps) {
+  const [passphrase, setPassphrase] = useState('');
+  const [fault, setFault] = useState<string | null>(null);
+  const [isWorking, setWorking] = useState(false);
+  if (isSealed) return null;
+  const seal = async () => {
+    setWorking(true);
+    try {
+      const [{ weakPassphrase }, { sealPlanLink }] = await Promise.all([
+        import('#shell/passphrase'),
+        import('#shell/sealedPlan'),
+      ]);
+      const weakness = await weakPassphrase(passphrase);
+      setFault(weakness);
+      if (weakness === null) onSealed(await sealPlanLink(plan, passphrase));
+    } catch (error) {
+      setFault(explainProblem(error, 'be sealed').sentence);
+    } finally {
+      setWorking(false);
+    }
+  };
+  return (
+    <details>
+      <summary>Put a passphrase on it</summary>
+      <PassphraseField
+        label="Passphrase of the link"
+        hint={passphraseHint}
+        value={passphrase}
+        onChange={setPassphrase}
+      />
+      <ErrorLine sentence={fault} />
+      <Button className="button" isDisabled={isWorking || passphrase === ''} onPress={() => void seal()}>
+        {isWorking ? 'Sealing …' : 'Seal the link'}
+      </Button>
+    </details>
   );
 }

@@ -1,7 +1,10 @@
 import { findPreparation } from '#core/exercises/findPreparation';
 import { cautionsOf } from '#documents/plan/cautions';
+import { perWeekSentence } from '#documents/plan/perWeekSentence';
 import type { PlanDraft } from '#documents/plan/planDraft';
+import { videoWishSentence } from '#documents/plan/videoWishSentence';
 import { HowTo } from '#ui/components/HowTo';
+import { KeyWords } from '#ui/components/KeyWords';
 import { KitList } from '#ui/components/KitList';
 import { PlanItems } from '#ui/components/PlanItems';
 import { RedFlagList } from '#ui/components/RedFlagList';
@@ -11,10 +14,13 @@ import { usePlanWritingState } from '../planWritingContext';
 /** The sheet that the patient gets, as it is printed: when to stop comes before what to do. */
 export function PlanSheet() {
   const draft = usePlanWritingState((state) => state.draft);
-  const { items, patient, words, howOften, reviewDate } = draft;
+  const { items, patient, words, howOften, reviewDate, returnKey } = draft;
+  const perWeek = perWeekSentence(draft);
+  const videoWish = videoWishSentence(draft);
   return (
     <article className="card plan-sheet" aria-label="The patient’s sheet">
       <h2>Exercises for {patient.trim() === '' ? '…' : patient}</h2>
+      {perWeek !== null && <p>{perWeek}</p>}
       {howOften !== '' && <p>{howOften}</p>}
       {words !== '' && <blockquote className="plan-words">{words}</blockquote>}
       <Stops draft={draft} />
@@ -28,17 +34,25 @@ export function PlanSheet() {
         </>
       )}
       {reviewDate !== null && <p>We will review this on {reviewDate}.</p>}
+      {videoWish !== null && <p>{videoWish}</p>}
+      {returnKey !== null && (
+        <p>
+          What you send back opens only with my key. Its words are <KeyWords of={returnKey} />: you see the
+          same ones where the plan is opened and where a session is sent. If they differ, ask me before you
+          send anything.
+        </p>
+      )}
     </article>
   );
 }
 
 function Stops({ draft }: { draft: PlanDraft }) {
-  const { stop, beyondPainLimit, defer } = cautionsOf(draft);
+  const { stop, beyondPainLimit, ifItGivesWay, defer } = cautionsOf(draft);
   return (
     <div className="plan-stops">
       <section>
         <h3>When to stop</h3>
-        <StopRules stop={stop} beyondPainLimit={beyondPainLimit} />
+        <StopRules stop={stop} beyondPainLimit={beyondPainLimit} ifItGivesWay={ifItGivesWay} />
       </section>
       <section>
         <h3>Do not exercise, and contact a professional, if</h3>

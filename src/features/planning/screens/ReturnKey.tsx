@@ -1,5 +1,6 @@
 import { CheckboxButton, CheckboxField } from 'react-aria-components';
 import { useClinic, useClinicState } from '#features/sharing/clinicContext';
+import { KeyWords } from '#ui/components/KeyWords';
 import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
 
 /** Whether the patient can send sessions back, sealed for the key of this device. */
@@ -26,6 +27,11 @@ export function ReturnKey() {
           The patient can send sessions back, sealed for this device
         </CheckboxButton>
       </CheckboxField>
+      {returnKey !== null && (
+        <p>
+          The key’s words: <KeyWords of={returnKey} />. They are on the patient’s sheet and screen as well.
+        </p>
+      )}
       <p className="small soft">
         {isOther
           ? 'This plan has the key of another device: sessions sent back open only there.'

@@ -1,23 +1,27 @@
 import { mean } from 'd3-array';
+import type { CountInLine } from '#core/chance/countInLine';
+import { longestGoodRun } from '#core/chance/longestGoodRun';
 import { findTask } from '#core/exercises/exercises';
 import type { Measurement } from '#core/measurement/measurement';
 import { depth } from '#core/measures/depth';
 import type { Limits } from '#core/protocol/limits';
+import { countSet } from '#core/scoring/countSet';
 import { findSetPeak, type SetPeak } from '#core/scoring/findSetPeak';
 import { judgementOf, type Judgement } from '#core/scoring/judge';
 import { spreadBetween, type Spread } from '#core/statistics/spreadBetween';
 import { withinSetTrend, type Trend } from '#core/statistics/withinSetTrend';
 import { tempo, type TempoPart } from '#words/tempo';
 import { countedRepetitions } from './countedRepetitions';
-import { scoreSet, type SetScore } from './scoreSet';
 
 /** Summary of a set, for a glance of a few seconds. */
 export interface SetGlance {
   /** Complete repetitions that count. */
   done: number;
   excluded: number;
-  /** Null where nothing was measured. */
-  score: SetScore | null;
+  /** How many were in line; null where none was measured. */
+  inLine: CountInLine | null;
+  /** Repetitions in the longest run that was in line as far as can be told. */
+  goodRun: number;
   /** Mean of the largest inward angles; null with too few. */
   peak: SetPeak | null;
   /** Usual length of each part, s; null where none was seen. */
@@ -43,7 +47,11 @@ export function buildSetGlance(
   return {
     done: counted.length,
     excluded: excluded.filter((reason) => reason !== null).length,
-    score: scoreSet(measurement, counted, limits),
+    inLine: countSet(
+      counted.map(({ repetition: { ranges }, judgement }) => ({ ranges, judgement })),
+      limits,
+    ),
+    goodRun: longestGoodRun(counted.map(({ judgement }) => judgement.chanceInLine)),
     peak: findSetPeak(counted.filter(isMeasured).map(({ repetition }) => repetition)),
     tempo: (tempos[0] ?? []).map(({ name }, part) => ({
       name,

@@ -4,6 +4,7 @@ import type { Measurement } from '#core/measurement/measurement';
 import { findMeasure } from '#core/measures/measures';
 import { decidingMeasure, decidingWay } from '#core/scoring/deciding';
 import type { Judgement } from '#core/scoring/judge';
+import { verdictSide } from '#core/scoring/verdict';
 import { phaseAt } from './phaseAt';
 
 /** What is said of a repetition that went well. */
@@ -21,7 +22,7 @@ export function cueWords(
   index: number,
   judgement: Judgement | null,
 ): string {
-  if (judgement === null || judgement.verdict === 'in-line') return modelWords;
+  if (judgement === null || verdictSide(judgement.verdict) === 'in') return modelWords;
   const repetition = repetitions[index];
   const { measure, end, extreme } = decidingMeasure(judgement);
   const { isAlwaysLimited, cues } = findMeasure(measure);

@@ -2,6 +2,7 @@ import { group, max, median } from 'd3-array';
 import type { Limits } from '#core/protocol/limits';
 import { beyondLimit } from '#core/scoring/beyondLimit';
 import { decidingWay } from '#core/scoring/deciding';
+import { verdictSide } from '#core/scoring/verdict';
 import type { CountedRepetition } from './countedRepetitions';
 
 export interface ProposedCue {
@@ -18,9 +19,9 @@ export function proposeCues(counted: readonly CountedRepetition[], limits: Limit
     const beyond = beyondLimit(judgement, limits);
     const { verdict, decidedBy } = judgement;
     if (beyond === null || verdict === 'not-measured') return [];
-    return [{ index, verdict, fault: decidingWay(judgement) ?? decidedBy, beyond }];
+    return [{ index, side: verdictSide(verdict), fault: decidingWay(judgement) ?? decidedBy, beyond }];
   });
-  const faults = measured.filter(({ verdict }) => verdict !== 'in-line').sort((a, b) => b.beyond - a.beyond);
+  const faults = measured.filter(({ side }) => side !== 'in').sort((a, b) => b.beyond - a.beyond);
   const proposed: ProposedCue[] = [];
   const [worst] = faults;
   if (worst !== undefined) proposed.push({ index: worst.index, role: 'worst' });
@@ -34,7 +35,7 @@ export function proposeCues(counted: readonly CountedRepetition[], limits: Limit
   if (typical !== undefined) proposed.push({ index: typical.index, role: 'typical' });
   const taken = new Set(proposed.map(({ index }) => index));
   const [best] = measured
-    .filter(({ index, verdict }) => verdict !== 'out-of-line' && !taken.has(index))
+    .filter(({ index, side }) => side !== 'out' && !taken.has(index))
     .sort((a, b) => a.beyond - b.beyond);
   if (best !== undefined) proposed.push({ index: best.index, role: 'model' });
   return proposed;

@@ -6,7 +6,7 @@ import type { Limits } from '#core/protocol/limits';
 import { countWithin } from '#core/scoring/countWithin';
 import { kneeDirection } from '#core/scoring/deciding';
 import { judgementOf, type Judgement } from '#core/scoring/judge';
-import { verdicts, type Verdict } from '#core/scoring/verdict';
+import { verdicts, verdictSide } from '#core/scoring/verdict';
 
 /** What the table shows of one repetition. */
 export interface RepetitionRow {
@@ -105,9 +105,10 @@ function sortValue({ number, judgement, ...row }: RepetitionRow, key: SortKey): 
   }
 }
 
-export type RowFilter = 'all' | Verdict | 'inward' | 'outward' | 'excluded';
+export type RowFilter =
+  'all' | 'in' | 'out' | 'cant-tell' | 'not-measured' | 'inward' | 'outward' | 'excluded';
 
-/** Rows that pass a filter; excluded ones show under 'all' and under 'excluded' only. */
+/** Rows that pass a filter, 'in' and 'out' with those that probably are; excluded ones show under 'all' and under 'excluded' only. */
 export function filteredRows(rows: readonly RepetitionRow[], filter: RowFilter): RepetitionRow[] {
   return rows.filter(({ judgement, excluded }) => {
     if (filter === 'all') return true;
@@ -115,8 +116,10 @@ export function filteredRows(rows: readonly RepetitionRow[], filter: RowFilter):
     if (excluded !== null) return false;
     if (filter === 'inward' || filter === 'outward')
       return (
-        kneeDirection(judgement) === filter && judgementOf(judgement, 'knee-angle').verdict !== 'in-line'
+        kneeDirection(judgement) === filter &&
+        verdictSide(judgementOf(judgement, 'knee-angle').verdict) !== 'in'
       );
-    return judgement.verdict === filter;
+    const { verdict } = judgement;
+    return (verdictSide(verdict) ?? verdict) === filter;
   });
 }

@@ -3,6 +3,7 @@ import { judge, judgementOf } from '#core/scoring/judge';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { VerdictLabel } from '#ui/components/VerdictLabel';
 import { longMeasure } from '#words/formatMeasure';
+import { useReviewState } from '../reviewContext';
 import type { OtherRecording } from '../store/keptReview';
 import type { Playhead } from './playhead';
 import { VideoStage } from './VideoStage';
@@ -30,7 +31,8 @@ interface Props {
 export function CompareSide({ side, playhead, limits, name, onIndex, others = [], onOther }: Props) {
   const { measurement } = side.recording;
   const repetition = measurement.repetitions[side.index];
-  const judgement = repetition === undefined ? null : judge(repetition, measurement, limits);
+  const sureness = useReviewState((state) => state.sureness);
+  const judgement = repetition === undefined ? null : judge(repetition, measurement, limits, sureness);
   const angle = judgement === null ? null : judgementOf(judgement, 'knee-angle').extreme;
   return (
     <section className="compare-side" aria-label={`${name} picture`}>

@@ -1,6 +1,7 @@
 import { Button, Dialog, DialogTrigger, Input, Label, Popover, TextField } from 'react-aria-components';
 import { longestName } from '#documents/recording/correctionSchema';
 import { correctionSentence } from '#words/correctionWords';
+import { momentWords } from '#words/dateWords';
 import { useReview, useReviewState } from '../reviewContext';
 import { correctionsOf } from '../store/reviewEdits';
 
@@ -66,10 +67,9 @@ export function CorrectionsPanel() {
 
 /** Who set something, and when. */
 export function Signed({ by, at }: { by: string; at: string }) {
-  const when = new Date(at).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' });
   return (
     <span className="soft small">
-      {by === '' ? 'Not signed' : by}, {when}
+      {by === '' ? 'Not signed' : by}, {momentWords(at)}
     </span>
   );
 }

@@ -10,6 +10,7 @@ import { CompareShow } from './CompareShow';
 import { cueOf } from './cueOf';
 import { CueShow } from './CueShow';
 import { repetitionAt } from './repetitionAt';
+import { useSaveWhileTyping } from './useSaveWhileTyping';
 
 /** A cue's longest text, characters, and how many there may be. */
 const longest = 120;
@@ -116,18 +117,24 @@ type FieldProps = { text: string; task: Parameters<typeof findExercise>[0]; onSa
 function CueField({ text, task, onSave }: FieldProps) {
   const [words, setWords] = useState(text);
   const listId = `cues-of-${task}`;
-  const save = () => {
-    if (words.trim() === '') setWords(text);
-    else if (words.trim() !== text) onSave(words.trim());
-  };
+  const isEmpty = words.trim() === '';
+  const { typed, left } = useSaveWhileTyping(() => {
+    if (!isEmpty && words.trim() !== text) onSave(words.trim());
+  });
   return (
     <>
       <TextField
         className="field"
         aria-label="Cue"
         value={words}
-        onChange={setWords}
-        onBlur={save}
+        onChange={(next) => {
+          setWords(next);
+          typed();
+        }}
+        onBlur={() => {
+          left();
+          if (isEmpty) setWords(text);
+        }}
         maxLength={longest}
       >
         <Input className="text-input" list={listId} />

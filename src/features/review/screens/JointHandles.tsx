@@ -1,10 +1,10 @@
 import { useState, type KeyboardEvent, type PointerEvent } from 'react';
 import { clamp } from '#core/clamp';
-import { otherSidePoint } from '#core/correction/mirrorTrack';
+import { placePoint } from '#core/correction/placePoint';
 import { frameLeg, type FrameLeg } from '#core/keypoints/frameLeg';
 import type { KeypointName } from '#core/keypoints/keypointNames';
+import { nearestFrame } from '#core/scoring/nearestFrame';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
-import { nearestFrame } from '#ui/drawing/nearestFrame';
 import { capitalised } from '#words/capitalised';
 import { useReview } from '../reviewContext';
 import type { Playhead } from './playhead';
@@ -48,15 +48,9 @@ function JointHandle({ joint, leg, frame, recording }: HandleProps) {
   const finish = () => {
     if (moving === null) return;
     setMoving(null);
-    const xNorm = moving.x / track.widthPx;
     const name = `${measurement.setup.side}_${joint === 'toe' ? 'foot_index' : joint}` as KeypointName;
-    review.correct({
-      kind: 'move-point',
-      timeMs: track.timesMs[frame]!,
-      point: isMirrored ? otherSidePoint(name) : name,
-      xNorm: isMirrored ? 1 - xNorm : xNorm,
-      yNorm: moving.y / track.heightPx,
-    });
+    const place = { xNorm: moving.x / track.widthPx, yNorm: moving.y / track.heightPx };
+    review.correct(placePoint(name, { timeMs: track.timesMs[frame]!, ...place }, isMirrored));
   };
   const onKeyDown = (event: KeyboardEvent) => {
     const stepPx = (track.heightPx / 400) * (event.shiftKey ? 5 : 1);

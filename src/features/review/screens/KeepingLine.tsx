@@ -5,6 +5,7 @@ export function KeepingLine() {
   const keeping = useReviewState((state) => state.keeping);
   const words = {
     'not-kept': '',
+    measured: '',
     unsaved: 'Not saved yet',
     kept: 'Saved on this device',
     saving: 'Saving …',

@@ -5,6 +5,7 @@ import { addedMeasures, defaultLimits } from '#core/protocol/limits';
 import { sameLimits } from '#core/protocol/sameLimits';
 import { Choice } from '#ui/components/Choice';
 import { MeasureLimits, MeasureLimitSource } from '#ui/components/MeasureLimits';
+import { dayWords } from '#words/dateWords';
 import { addedLimitsWords } from '#words/limitWords';
 import { useReview, useReviewState } from '../reviewContext';
 import { limitsOrigin, type LimitsOrigin } from '../rules/limitsOrigin';
@@ -87,14 +88,10 @@ function OriginWords({ origin }: { origin: LimitsOrigin }) {
     case 'plan':
       return 'From the plan.';
     case 'default':
-      return 'The default.';
+      return 'Nobody has changed them.';
     case 'session':
       return 'Saved with the recording; who set them is not known.';
   }
-}
-
-function dayWords(iso: string): string {
-  return new Date(iso).toLocaleDateString(undefined, { dateStyle: 'medium' });
 }
 
 function changedWords(changed: number, total: number): string {

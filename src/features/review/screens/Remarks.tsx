@@ -4,6 +4,7 @@ import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { useReview, useReviewState } from '../reviewContext';
 import { middleMs } from './correctionChoices';
 import { Signed } from './CorrectionsPanel';
+import { useSaveWhileTyping } from './useSaveWhileTyping';
 
 /** A remark's longest text, characters. */
 const longest = 2000;
@@ -64,14 +65,19 @@ interface FieldProps {
   onSave: (text: string) => void;
 }
 
-/** Saved when the field loses focus. */
+/** Saved while it is typed. */
 function RemarkField({ label, remark, onSave }: FieldProps) {
   const [text, setText] = useState(remark?.text ?? '');
   const save = () => {
     if (text.trim() !== (remark?.text ?? '')) onSave(text);
   };
+  const { typed, left } = useSaveWhileTyping(save);
+  const change = (next: string) => {
+    setText(next);
+    typed();
+  };
   return (
-    <TextField className="field" value={text} onChange={setText} onBlur={save} maxLength={longest}>
+    <TextField className="field" value={text} onChange={change} onBlur={left} maxLength={longest}>
       <Label className="field-label">
         {label} {remark !== undefined && <Signed by={remark.by} at={remark.at} />}
       </Label>

@@ -8,6 +8,7 @@ import type { Limits } from '#core/protocol/limits';
 import { judgementOf, type Judgement } from '#core/scoring/judge';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { VerdictLabel } from '#ui/components/VerdictLabel';
+import { chanceWords } from '#words/chanceWords';
 import { completenessWords } from '#words/completenessWords';
 import { longMeasure } from '#words/formatMeasure';
 import { formatTime } from '#words/formatTime';
@@ -105,9 +106,12 @@ function Facts({ repetition, judgement, limits, setup }: FactsProps) {
       `not measured${mainReason === null ? '' : `: ${reasonWords[mainReason].short}`}`,
     ]);
   if (knee.extreme !== null) {
-    const { timeMs } = knee.extreme;
-    facts.push(['Peak angle', `${longMeasure('knee-angle', knee.extreme)}, at ${formatTime(timeMs)}`]);
+    const { timeMs, isAtEdge = false } = knee.extreme;
+    const edge = isAtEdge ? '; at the edge of what was seen, so there may have been more' : '';
+    facts.push(['Peak angle', `${longMeasure('knee-angle', knee.extreme)}, at ${formatTime(timeMs)}${edge}`]);
   }
+  if (judgement.chanceInLine !== null)
+    facts.push(['Chance of having been in line', chanceWords(judgement.chanceInLine)]);
   if (alignmentScorePct !== null)
     facts.push(['Alignment', `${Math.round(alignmentScorePct)} % of the loaded time within the limits`]);
   for (const [id, name, before] of always) {

@@ -18,7 +18,7 @@ interface Props {
   sort: TableRows['sort'];
   onSort: TableRows['setSort'];
   /** Measures besides the knee angle that have a limit. */
-  limited: readonly MeasureId[];
+  added: readonly MeasureId[];
   /** Whether every measure has its column. */
   hasAll: boolean;
   selected: number | null;
@@ -29,14 +29,14 @@ interface Props {
 
 /** Repetitions with their verdicts and numbers; the selected row moves with the arrow keys. Rows out of sight are not drawn. */
 export function RepetitionTable(props: Props) {
-  const { measurement, rows, order, sort, onSort, limited, hasAll, selected, now, onSelect } = props;
+  const { measurement, rows, order, sort, onSort, added, hasAll, selected, now, onSelect } = props;
   const isNarrow = useMediaQuery('(width < 40rem), (56rem <= width < 80rem)');
   const isPrinted = useMediaQuery('print');
   const { side } = measurement.setup;
   const box = useRef<HTMLDivElement>(null);
   const columns = useMemo(
-    () => tableColumns(measurement, limited, isNarrow, hasAll),
-    [measurement, limited, isNarrow, hasAll],
+    () => tableColumns(measurement, added, isNarrow, hasAll),
+    [measurement, added, isNarrow, hasAll],
   );
   const place = selected === null ? -1 : order.indexOf(selected);
   /** Where Tab goes. */

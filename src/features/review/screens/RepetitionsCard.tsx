@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
-import { limitedMeasures } from '#core/protocol/limits';
+import { addedMeasures } from '#core/protocol/limits';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { Terms } from '#ui/components/Terms';
 import { useReviewState } from '../reviewContext';
@@ -8,6 +8,7 @@ import type { Playhead } from './playhead';
 import { repetitionAt } from './repetitionAt';
 import { RepetitionTable } from './RepetitionTable';
 import { RowFilters } from './RowFilters';
+import { SurenessChoice } from './SurenessChoice';
 import { terms } from './terms';
 import { usePlayhead } from './usePlayhead';
 import type { TableRows } from './useTableRows';
@@ -25,7 +26,7 @@ interface Props {
 export function RepetitionsCard({ recording, table, playhead, selected, onSelect }: Props) {
   const { measurement, excluded } = recording;
   const judgements = useReviewState((state) => state.judgements);
-  const limited = useReviewState(useShallow((state) => limitedMeasures(state.limits)));
+  const added = useReviewState(useShallow((state) => addedMeasures(state.limits)));
   const [hasAll, setAll] = useState(false);
   const now = usePlayhead(playhead, ({ timeMs }) => repetitionAt(measurement, timeMs));
   const { rows, order, sort, setSort, filter, setFilter } = table;
@@ -35,6 +36,7 @@ export function RepetitionsCard({ recording, table, playhead, selected, onSelect
         <h2>Repetitions</h2>
         <VerdictCounts judgements={judgements} excluded={excluded} />
         <RowFilters filter={filter} onFilter={setFilter} hasAll={hasAll} onAll={setAll} />
+        <SurenessChoice />
         <Terms label="Terms" terms={terms} />
       </header>
       <RepetitionTable
@@ -42,7 +44,7 @@ export function RepetitionsCard({ recording, table, playhead, selected, onSelect
         rows={rows}
         order={order}
         sort={sort}
-        limited={limited}
+        added={added}
         hasAll={hasAll}
         selected={selected}
         now={now}

@@ -12,9 +12,9 @@ import type { RowFilter } from '../rules/repetitionRow';
 
 const filters: { id: RowFilter; name: string }[] = [
   { id: 'all', name: 'All' },
-  { id: 'out-of-line', name: 'Out of line' },
-  { id: 'near-limit', name: 'Near the limit' },
-  { id: 'in-line', name: 'In line' },
+  { id: 'out', name: 'Out of line' },
+  { id: 'cant-tell', name: 'Can’t tell' },
+  { id: 'in', name: 'In line' },
   { id: 'not-measured', name: 'Not measured' },
   { id: 'inward', name: 'Inward' },
   { id: 'outward', name: 'Outward' },

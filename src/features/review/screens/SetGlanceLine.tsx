@@ -1,6 +1,7 @@
 import { memo, type ReactNode } from 'react';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { formatValue } from '#words/formatMeasure';
+import { countWords } from '#words/setCountWords';
 import { formatTempo } from '#words/tempo';
 import { useReviewState } from '../reviewContext';
 import { buildSetGlance, type SetGlance } from '../rules/buildSetGlance';
@@ -27,7 +28,8 @@ export const SetGlanceLine = memo(function SetGlanceLine({ recording }: { record
             : ''}
           {glance.excluded > 0 && <span className="soft small"> ({glance.excluded} excluded)</span>}
         </Fact>
-        <Fact name="Score">{scoreWords(glance)}</Fact>
+        <Fact name="In line">{glance.inLine === null ? 'not measured' : countWords(glance.inLine)}</Fact>
+        {glance.inLine !== null && <Fact name="Longest good run">{glance.goodRun}</Fact>}
         <Fact name="Usual peak">{peakWords(glance)}</Fact>
         <Fact name="In the set">{trendWords(glance)}</Fact>
         <Fact name="Tempo">{glance.tempo.length === 0 ? '–' : formatTempo(glance.tempo)}</Fact>
@@ -41,8 +43,8 @@ export const SetGlanceLine = memo(function SetGlanceLine({ recording }: { record
             <Fact name="Effort">{orDash(session.effort)}</Fact>
           </>
         )}
-        {session !== null && session.otherSide !== null && (
-          <Fact name={`The ${side === 'left' ? 'right' : 'left'} leg`}>{session.otherSide}</Fact>
+        {session !== null && session.otherSide !== null && session.otherSide.side !== side && (
+          <Fact name={`The ${session.otherSide.side} leg`}>{session.otherSide.words}</Fact>
         )}
         {isByHand && (
           <Fact name="Results">
@@ -71,16 +73,6 @@ function Fact({ name, children }: { name: string; children: ReactNode }) {
 
 function orDash(value: number | null): string {
   return value === null ? '–' : String(value);
-}
-
-function scoreWords({ score }: SetGlance): string {
-  if (score === null) return 'not measured';
-  const [pct, low, high] = [score.pct, score.lowPct, score.highPct].map(Math.round) as [
-    number,
-    number,
-    number,
-  ];
-  return low === high ? `${pct} %` : `${pct} % (${low} to ${high})`;
 }
 
 function peakWords({ peak, done }: SetGlance): string {

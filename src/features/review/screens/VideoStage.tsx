@@ -6,9 +6,11 @@ import { drawLegAt } from '#ui/drawing/drawLegAt';
 import { legPart } from '#ui/drawing/legPart';
 import { personBox } from '#ui/drawing/personBox';
 import { placePicture } from '#ui/drawing/placePicture';
+import { useReviewState } from '../reviewContext';
 import { AttachVideo } from './AttachVideo';
 import { JointHandles } from './JointHandles';
 import type { Playhead } from './playhead';
+import './stage.css';
 
 interface Props {
   recording: ShownRecording;
@@ -105,6 +107,7 @@ interface OverlayProps extends Props {
 
 function Overlay({ recording, limits, playhead, width, height }: OverlayProps) {
   const canvas = useRef<HTMLCanvasElement>(null);
+  const sureness = useReviewState((state) => state.sureness);
   const { track, measurement } = recording;
   useEffect(() => {
     const target = canvas.current;
@@ -118,10 +121,10 @@ function Overlay({ recording, limits, playhead, width, height }: OverlayProps) {
       context.clearRect(0, 0, target.width, target.height);
       context.setTransform(scale, 0, 0, scale, 0, 0);
       const { shownMs } = playhead.state();
-      drawLegAt(context, { track, measurement, limits }, shownMs, track.widthPx / width);
+      drawLegAt(context, { track, measurement, limits, sureness }, shownMs, track.widthPx / width);
     };
     draw();
     return playhead.subscribe(draw);
-  }, [track, measurement, limits, playhead, width, height]);
+  }, [track, measurement, limits, sureness, playhead, width, height]);
   return <canvas ref={canvas} className="stage-overlay fills-box" aria-hidden="true" />;
 }

@@ -1,12 +1,13 @@
 import { useEffect, useRef, useState } from 'react';
 import { frameLeg } from '#core/keypoints/frameLeg';
 import type { Limits } from '#core/protocol/limits';
+import { nearestFrame } from '#core/scoring/nearestFrame';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { useSize } from '#ui/components/useSize';
 import { drawLegAt } from '#ui/drawing/drawLegAt';
 import { legBox } from '#ui/drawing/legBox';
-import { nearestFrame } from '#ui/drawing/nearestFrame';
 import { seekTimeMs } from '#ui/drawing/seekTimeMs';
+import { useReviewState } from '../reviewContext';
 import { createStillReader, type StillReader } from './stillReader';
 
 interface Props {
@@ -18,6 +19,7 @@ interface Props {
 /** The leg at one instant, cut out of the video, with its lines; without the video, the lines alone. */
 export function WorstStill({ recording, limits, timeMs }: Props) {
   const { video, track, measurement, isMirrored } = recording;
+  const sureness = useReviewState((state) => state.sureness);
   const [frame, { width, height }] = useSize<HTMLDivElement>();
   const canvas = useRef<HTMLCanvasElement>(null);
   const reader = useRef<StillReader>(null);
@@ -50,7 +52,7 @@ export function WorstStill({ recording, limits, timeMs }: Props) {
         context.drawImage(picture, 0, 0, track.widthPx, track.heightPx);
         context.restore();
       }
-      drawLegAt(context, { track, measurement, limits }, timeMs, box.width / width);
+      drawLegAt(context, { track, measurement, limits, sureness }, timeMs, box.width / width);
       setHasFailed(picture === null && video !== null);
     };
     if (reader.current === null) draw(null);
@@ -60,7 +62,7 @@ export function WorstStill({ recording, limits, timeMs }: Props) {
         (picture) => draw(picture),
         () => draw(null),
       );
-  }, [video, track, measurement, isMirrored, limits, timeMs, width, height]);
+  }, [video, track, measurement, isMirrored, limits, sureness, timeMs, width, height]);
 
   return (
     <div ref={frame} className="still">

@@ -1,5 +1,5 @@
 import { clamp } from '#core/clamp';
-import { nearestFrame } from '#ui/drawing/nearestFrame';
+import { nearestFrame } from '#core/scoring/nearestFrame';
 import { seekTimeMs } from '#ui/drawing/seekTimeMs';
 
 export interface PlayheadState {

@@ -68,8 +68,9 @@ export function tableColumns(
       isNumber: false,
       canSort: true,
       words: ({ judgement }) => verdictLabel(judgement, isNarrow),
-      notes: ({ judgement: { reason }, excluded, isSeenOnce }) => [
+      notes: ({ judgement: { reason }, measures, excluded, isSeenOnce }) => [
         ...(reason === null ? [] : [reasonWords[reason].short]),
+        ...(measures['knee-angle']?.isAtEdge === true ? ['peak at the edge'] : []),
         ...(isSeenOnce ? ['seen once'] : []),
         ...(excluded === null ? [] : [`excluded: ${excluded}`]),
       ],

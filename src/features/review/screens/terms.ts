@@ -8,8 +8,8 @@ export const terms: readonly Term[] = [
   {
     term: 'Verdict',
     meaning:
-      'In line: the peak lies within its limit with its whole error band. Near the limit: the band straddles it. Out ' +
-      'of line: the whole band lies beyond it. Not measured: the angle was seen in less than ' +
+      'A side is named where the chance of it, by the error band, reaches what is set under “How sure”: with ' +
+      '“probably” where more doubt is left, without it where little is. Can’t tell: neither side reaches it. Not measured: the angle was seen in less than ' +
       `${Math.round(leastMeasuredShare * 100)} % of the loaded time, or its band is wider than ±${kneeAngle.widestBand}°.`,
   },
   {
@@ -30,10 +30,17 @@ export const terms: readonly Term[] = [
       'limit. Seen: the share of the loaded time in which the angle could be measured.',
   },
   {
-    term: 'Score of the set, with its band',
+    term: 'In line: 2 to 5 of 6',
     meaning:
-      'The share of the loaded time of all repetitions that count. In brackets: what it would be if every angle were ' +
-      'off by its own band, for the worse and for the better.',
+      'How many of the measured repetitions were in line, as far as their error bands tell: nine times in ten the true ' +
+      'number should lie in this range. Most of the error is shared by the whole set, so repetitions near a limit tend to be on ' +
+      'the same side of it.',
+  },
+  {
+    term: 'Longest good run',
+    meaning:
+      'Repetitions one after the other of which none was probably out of line, and at least 80 % are expected to have ' +
+      'been in line. Common practice, no source.',
   },
   {
     term: 'In the set',

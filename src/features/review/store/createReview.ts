@@ -16,6 +16,7 @@ export function createReview(adapters: ReviewAdapters): Review {
   const store = createStore<ReviewState>(() => ({
     ...initialReviewState,
     reviewer: adapters.reviewer.read(),
+    sureness: adapters.sureness.read(),
   }));
   const { getState: get, setState: set } = store;
   const parts: ReviewParts = {

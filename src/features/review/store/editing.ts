@@ -1,5 +1,6 @@
 import { applyEdit, redoEdit, undoEdit } from '#core/history';
 import type { Limits } from '#core/protocol/limits';
+import { gradeAgain } from '#core/scoring/judge';
 import { judgeAll } from '#shell/tracking/shownRecording';
 import type { Review } from './review';
 import { endLimitMove, limitsBeforeMove, moveLimits, undoLimits, type ReviewEdits } from './reviewEdits';
@@ -13,7 +14,10 @@ export function editing({
   set,
   keeper,
   showing,
-}: ReviewParts): Pick<Review, 'correct' | 'moveLimits' | 'endLimitMove' | 'putLimits' | 'undo' | 'redo'> {
+}: ReviewParts): Pick<
+  Review,
+  'correct' | 'moveLimits' | 'endLimitMove' | 'putLimits' | 'beSure' | 'undo' | 'redo'
+> {
   const setCorrections = (edits: ReviewEdits) => {
     set({ edits });
     showing.measureAgain();
@@ -24,8 +28,9 @@ export function editing({
   const setLimits = (limits: Limits, edits: ReviewEdits, before: Limits) => {
     const { recording } = get();
     if (recording === null) return set({ limits, edits });
-    const judgements = judgeAll(recording.measurement, limits);
-    const earlier = judgeAll(recording.measurement, before);
+    const { sureness } = get();
+    const judgements = judgeAll(recording.measurement, limits, sureness);
+    const earlier = judgeAll(recording.measurement, before, sureness);
     const changed = judgements.filter(({ verdict }, index) => verdict !== earlier[index]?.verdict);
     set({ limits, edits, judgements, changedVerdicts: changed.length });
   };
@@ -58,6 +63,14 @@ export function editing({
     putLimits(next) {
       move(next);
       endMove();
+    },
+    beSure(sureness) {
+      set({
+        sureness,
+        judgements: get().judgements.map((one) => gradeAgain(one, sureness)),
+        changedVerdicts: null,
+      });
+      adapters.sureness.write(sureness);
     },
     undo() {
       const { limits, edits, entries } = get();

@@ -1,5 +1,8 @@
+import { mirrorTrack } from '#core/correction/mirrorTrack';
+import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import { framesCsv } from '#documents/csv/framesCsv';
 import { repetitionsCsv } from '#documents/csv/repetitionsCsv';
+import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { exportRecording } from './exportRecording';
 import type { Review } from './review';
 import type { ReviewParts } from './reviewParts';
@@ -17,18 +20,24 @@ export function exporting({
       const createdAt = now();
       const document = exportRecording(recording, get(), newId(), createdAt);
       saveFile(`overfoot-session-${dayOf(createdAt)}.json`, JSON.stringify(document));
-      if (keeping.state === 'unsaved') set({ keeping: { state: 'not-kept' } });
+      if (keeping.state === 'unsaved' || keeping.state === 'measured')
+        set({ keeping: { state: 'not-kept' } });
     },
     saveTable(rows) {
-      const { recording, limits } = get();
+      const { recording, limits, sureness } = get();
       if (recording === null) return;
       const text =
         rows === 'frames'
-          ? framesCsv({ ...recording, track: recording.observed })
-          : repetitionsCsv({ ...recording, limits });
+          ? framesCsv({ ...recording, track: asFilmed(recording) })
+          : repetitionsCsv({ ...recording, limits, sureness });
       saveFile(`overfoot-${rows}-${dayOf(now())}.csv`, text);
     },
   };
+}
+
+/** The joints as they were seen, with the person's own sides. */
+function asFilmed({ observed, isMirrored }: ShownRecording): KeypointTrack {
+  return isMirrored ? mirrorTrack(observed) : observed;
 }
 
 /** For a file's name, which holds nothing else that could identify the patient. */

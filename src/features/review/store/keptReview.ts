@@ -1,4 +1,5 @@
 import type { Limits } from '#core/protocol/limits';
+import type { Side } from '#core/protocol/side';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import type { RecordingHead } from '#documents/recording/recordingHead';
 import type { SessionSet } from '#documents/session/sessionDocument';
@@ -13,8 +14,8 @@ export interface ReviewSession {
   line: SessionSet;
   /** Limits that its plan gives; null where the plan is not stored here. */
   planned: Limits | null;
-  /** Result of the other leg's last such set, in words; null where none is stored. */
-  otherSide: string | null;
+  /** Result of the last such set with the leg that is not the line's, in words; null where none is stored. */
+  otherSide: { side: Side; words: string } | null;
   /** Other recordings of the same patient, newest first, to be viewed next to this one. */
   others: readonly OtherRecording[];
 }
@@ -34,6 +35,9 @@ export interface KeptReview {
   readOther: (recordingId: string) => Promise<{ recording: RecordingDocument; video: File | null }>;
 }
 
-/** Whether what is set in a review is saved; 'unsaved': something was set, and there is nowhere to save it. */
+/**
+ * Whether what is set in a review is saved. 'measured': it was measured here, and is saved nowhere yet; 'unsaved':
+ * something was set, and there is nowhere to save it.
+ */
 export type KeepingState =
-  { state: 'not-kept' | 'unsaved' | 'kept' | 'saving' } | { state: 'failed'; sentence: string };
+  { state: 'not-kept' | 'measured' | 'unsaved' | 'kept' | 'saving' } | { state: 'failed'; sentence: string };

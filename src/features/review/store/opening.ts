@@ -1,5 +1,6 @@
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import type { TimedSetup } from '#core/measurement/measureSet';
+import { readRecordingAside } from '#device/reading/readRecordingAside';
 import { parseRecording } from '#documents/recording/parseRecording';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { recordingHead } from '#documents/recording/recordingHead';
@@ -82,14 +83,14 @@ export function opening({
       const corrections = correctionsOf(edits);
       const tracked = await adapters.tracking.trackFile(video, setup, { ...told, corrections, signal });
       if (tracked === null || signal.aborted) return;
-      keeper.begin(null, null);
+      keeper.beginMeasured();
       const { undone } = edits;
       showing.show(tracked, {
         edits: { ...startEdits(corrections), undone },
         entries: emptyReview,
         session: null,
       });
-      void lookCloser(tracked, signal);
+      if (tracked.observed.closer === undefined) void lookCloser(tracked, signal);
     });
 
   /** Looks more closely at what is shown; its repetitions become firm one after the other. */
@@ -122,9 +123,9 @@ export function opening({
       run('be opened', async (signal) => {
         set({ opening: 'file' });
         if (isRecordingFile(file)) {
-          const text = await file.text();
+          const document = await readRecordingAside(await file.text());
           signal.throwIfAborted();
-          openRecording(parseRecording(text), { origin: 'session', fileName: file.name, video: null });
+          openRecording(document, { origin: 'session', fileName: file.name, video: null });
           return;
         }
         chosenFile = null;

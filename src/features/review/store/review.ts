@@ -1,4 +1,5 @@
 import type { StoreApi } from 'zustand/vanilla';
+import type { Sureness } from '#core/chance/grade';
 import type { CorrectionChange } from '#core/correction/correction';
 import type { TaskId } from '#core/exercises/exercises';
 import type { Limits } from '#core/protocol/limits';
@@ -56,6 +57,8 @@ export interface Review {
   endLimitMove(): void;
   /** Sets both limits at once. */
   putLimits(limits: Limits): void;
+  /** Sets how sure it has to be before a side is named, on this device from now on; not undone by `undo`. */
+  beSure(sureness: Sureness): void;
   /** Undoes the last correction or move of a limit. */
   undo(): void;
   /** Redoes the correction that was undone last. */

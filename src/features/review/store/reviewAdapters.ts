@@ -1,3 +1,4 @@
+import type { Sureness } from '#core/chance/grade';
 import type { OpenFrameSource } from '#device/frames/frameSource';
 import type { Navigation } from '#shell/navigation/createNavigation';
 import type { Tracking } from '#shell/tracking/createTracking';
@@ -13,6 +14,8 @@ export interface ReviewAdapters {
   saveFile: (fileName: string, text: string) => void;
   /** Who reviews on this device, remembered when the page is closed. */
   reviewer: { read: () => string; write: (name: string) => void };
+  /** How sure it has to be before a side is named, remembered likewise. */
+  sureness: { read: () => Sureness; write: (sureness: Sureness) => void };
   newId: () => string;
   now: () => Date;
   /** Calls once the page has drawn. */

@@ -8,6 +8,8 @@ import type { ReviewState } from './reviewState';
 /** Saves a review as it is edited: one save at a time; changes made during a save go into the next. */
 export interface ReviewKeeper {
   begin(kept: KeptReview | null, document: RecordingHead | null): void;
+  /** A recording was measured here, and is kept nowhere. */
+  beginMeasured(): void;
   /** Where the shown recording is saved; null where it is not. */
   kept(): KeptReview | null;
   /** To be called after every change. */
@@ -44,6 +46,10 @@ export function createReviewKeeper(
     begin(kept, document) {
       current = kept === null || document === null ? null : { kept, document };
       set({ keeping: { state: current === null ? 'not-kept' : 'kept' } });
+    },
+    beginMeasured() {
+      current = null;
+      set({ keeping: { state: 'measured' } });
     },
     kept: () => current?.kept ?? null,
     changed() {

@@ -1,3 +1,4 @@
+import { usualSureness, type Sureness } from '#core/chance/grade';
 import type { TimedSetup } from '#core/measurement/measureSet';
 import { defaultLimits, type Limits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
@@ -31,6 +32,8 @@ export interface ReviewState {
   session: ReviewSession | null;
   /** Initials or a role shown next to what is set; empty where none was given. */
   reviewer: string;
+  /** How sure it has to be before a side is named. */
+  sureness: Sureness;
   /** One per repetition of the recording. */
   judgements: readonly Judgement[];
   /** Repetitions whose verdict the last move of a limit changed; null before the first move. */
@@ -51,6 +54,7 @@ export const initialReviewState: ReviewState = {
   keeping: { state: 'not-kept' },
   session: null,
   reviewer: '',
+  sureness: usualSureness,
   judgements: [],
   changedVerdicts: null,
   selected: null,

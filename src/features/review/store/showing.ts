@@ -12,7 +12,7 @@ export function showing({
 }: Pick<ReviewParts, 'adapters' | 'get' | 'set'>): Showing {
   const show: Showing['show'] = (recording, part) => {
     const limits = part.limits ?? get().limits;
-    const judgements = judgeAll(recording.measurement, limits);
+    const judgements = judgeAll(recording.measurement, limits, get().sureness);
     set({
       recording,
       setup: recording.measurement.setup,

@@ -1,17 +1,18 @@
+import type { CountInLine } from '#core/chance/countInLine';
 import type { MissingReason } from '#core/measurement/curve';
 import type { MeasuredRepetition } from '#core/measurement/measurement';
 import { findMeasure, type MeasureId } from '#core/measures/measures';
+import type { Limits } from '#core/protocol/limits';
+import { countSet, type JudgedExtremes } from '#core/scoring/countSet';
 import { decidingWay, type Direction } from '#core/scoring/deciding';
 import { findSetPeak, type SetPeak } from '#core/scoring/findSetPeak';
 import { judgementOf, type Judgement } from '#core/scoring/judge';
 import type { Verdict } from '#core/scoring/verdict';
+import { completeRepetitions } from '#documents/recording/completeRepetitions';
 
 /** A repetition as far as a set's result needs it: as a session document holds it, or as measured again. */
-export type JudgedRepetition = Pick<
-  MeasuredRepetition,
-  'number' | 'completeness' | 'loadedFrom' | 'loadedTo'
-> & {
-  ranges: Pick<MeasuredRepetition['ranges'], 'knee-angle'>;
+export type JudgedRepetition = Pick<MeasuredRepetition, 'number' | 'completeness'> & {
+  ranges: JudgedExtremes['ranges'] & Pick<MeasuredRepetition['ranges'], 'knee-angle'>;
   judgement: Judgement;
   /** Why it does not count; left out where it counts. */
   excluded?: string | undefined;
@@ -31,30 +32,17 @@ export interface SetMark {
 export interface SetReport {
   /** One for each complete repetition, in order of time. */
   marks: SetMark[];
-  /** Share of the measured loaded time in which the knee was within its limits, 0 to 100 %; null where not measured. */
-  alignmentPct: number | null;
+  /** How many were in line; null where none was measured. */
+  inLine: CountInLine | null;
   /** The reason behind most repetitions without a verdict; null where all have one. */
   mainReason: MissingReason | null;
   /** Null with too few measured repetitions. */
   peak: SetPeak | null;
 }
 
-/**
- * The result of a set.
- *
- * The share counts time, not repetitions: each repetition's own share weighs as much as the samples that were measured.
- */
-export function buildSetReport(repetitions: readonly JudgedRepetition[]): SetReport {
-  const complete = repetitions.filter(
-    ({ completeness, excluded }) => completeness === 'complete' && excluded === undefined,
-  );
-  let [within, measured] = [0, 0];
-  for (const { judgement, loadedFrom, loadedTo, ranges } of complete) {
-    if (judgement.alignmentScorePct === null) continue;
-    const samples = ranges['knee-angle'].measuredShare * (loadedTo - loadedFrom + 1);
-    measured += samples;
-    within += samples * judgement.alignmentScorePct;
-  }
+/** The result of a set, judged by these limits and as surely as these judgements were. */
+export function buildSetReport(repetitions: readonly JudgedRepetition[], limits: Limits): SetReport {
+  const complete = completeRepetitions(repetitions);
   return {
     marks: complete.map(({ number, judgement }) => ({
       number,
@@ -62,7 +50,7 @@ export function buildSetReport(repetitions: readonly JudgedRepetition[]): SetRep
       direction: decidingWay(judgement),
       measure: findMeasure(judgement.decidedBy).isAlwaysLimited ? null : judgement.decidedBy,
     })),
-    alignmentPct: measured > 0 ? within / measured : null,
+    inLine: countSet(complete, limits),
     mainReason: mostFrequent(
       complete.flatMap(({ judgement: { reason } }) => (reason === null ? [] : [reason])),
     ),

@@ -10,7 +10,7 @@ export function changeSentence(change: PeakChange, earlierDay: string): string {
   const { earlierDeg, laterDeg, detectableDeg, verdict } = change;
   const fact = `Mean peak ${formatValue('knee-angle', laterDeg)}, ${formatValue('knee-angle', earlierDeg)} on ${earlierDay}`;
   // Rounded up: a change shown as large as the smallest detectable one must not be within error.
-  const least = `${Math.ceil(detectableDeg)}°`;
+  const least = `${(Math.ceil(10 * detectableDeg) / 10).toFixed(1)}°`;
   switch (verdict) {
     case 'within-error':
       return `${fact}: no change beyond measurement error (${least}).`;

@@ -1,4 +1,5 @@
-import type { Finding, PainMoment } from './finding';
+import type { PainMoment } from '#documents/plan/cautions';
+import type { Finding } from './finding';
 import type { ListedSession } from './listedSession';
 
 interface PainScore {
@@ -6,7 +7,13 @@ interface PainScore {
   when: PainMoment;
 }
 
-/** The highest pain where it is above the limit, and the highest rise from before; any rise counts. */
+/**
+ * Pain that rose by less says nothing: the least change that can be detected is 1.33 (numeric scale, knee
+ * osteoarthritis, n = 121, J Pain Res 2018, PMC5927184).
+ */
+const leastRise = 2;
+
+/** The highest pain where it is above the limit, and the highest rise from before, from 2 on. */
 export function findPain({
   painBefore,
   painAfter,
@@ -24,7 +31,12 @@ export function findPain({
     findings.push({ kind: 'pain-above-limit', ...highest, limit: painLimit });
   }
   const later = highestOf(scores.filter(({ when }) => when !== 'before'));
-  if (painBefore !== null && later !== null && later.when !== 'before' && later.score > painBefore) {
+  if (
+    painBefore !== null &&
+    later !== null &&
+    later.when !== 'before' &&
+    later.score - painBefore >= leastRise
+  ) {
     findings.push({ kind: 'pain-risen', from: painBefore, to: later.score, when: later.when });
   }
   return findings;

@@ -1,6 +1,6 @@
 import type { Limits } from '#core/protocol/limits';
 import type { LimitsSet } from '#documents/recording/reviewSchema';
-import type { SessionDocument, SessionSet } from '#documents/session/sessionDocument';
+import type { SessionDocument, SessionSet, Settlement } from '#documents/session/sessionDocument';
 import type { SetReport } from './buildSetReport';
 
 /** What is known of a set's recording. */
@@ -14,6 +14,8 @@ export type SetReading =
       hasVideo: boolean;
       /** Whether the careful measuring from the stored video is still to come; until then the numbers are those tracked live. */
       isWaiting: boolean;
+      /** Whether it looks as if the other leg worked; left out where it does not. */
+      isSideDoubtful?: boolean;
       /** Whether somebody reviewed it; left out where nobody did. */
       isReviewed?: boolean;
       /** Whether something was corrected by hand; left out where nothing was. */
@@ -23,7 +25,7 @@ export type SetReading =
   | { state: 'unreadable'; sentence: string };
 
 export interface ListedRecording {
-  /** Its line in the session. */
+  /** Its line in the session, with the leg that worked as its review has it. */
   line: SessionSet;
   reading: SetReading;
   /** The latest limits set in its review; null where none were. */
@@ -35,11 +37,29 @@ export interface ListedRecording {
 /** A session as the list of kept sessions shows it, or a recording that belongs to none. */
 export interface ListedSession extends Pick<
   SessionDocument,
-  'id' | 'patient' | 'startedAt' | 'endedAt' | 'painBefore' | 'painAfter' | 'effort' | 'remark'
+  | 'id'
+  | 'patient'
+  | 'startedAt'
+  | 'endedAt'
+  | 'painBefore'
+  | 'painAfter'
+  | 'painBySide'
+  | 'check'
+  | 'wentOnAbove'
+  | 'endedBecause'
+  | 'settles'
+  | 'isUnfilmed'
+  | 'silence'
+  | 'effort'
+  | 'remark'
 > {
   kind: 'visit' | 'recording';
   /** Pain above this means stop, 0 to 10; null where it is not known. */
   painLimit: number | null;
+  /** Who says that what was said of the body is settled; null where nobody does. */
+  settlement: Settlement | null;
+  /** Whether something was said of the body that nobody has settled yet. */
+  isOpen: boolean;
   /** The plan that it followed; null without one. `madeAt` is null where it is not kept here. */
   plan: { id: string; madeAt: string | null } | null;
   /** Sets that the plan asks for; null without a plan that is kept here. */

@@ -34,7 +34,7 @@ export function DeleteButton({ name = 'Delete …', title, children, onDelete }:
               Keep it
             </Button>
             <Button className="button button-delete" onPress={() => answer(true)}>
-              Delete for good
+              Delete
             </Button>
           </div>
         </Dialog>

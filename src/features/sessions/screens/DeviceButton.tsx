@@ -21,6 +21,7 @@ export function DeviceButton() {
 function Contents() {
   const keptSessions = useKeptSessions();
   const space = useKeptSessionsState((state) => state.space);
+  const isSafe = useKeptSessionsState((state) => state.isSafe);
   const freedBytes = useKeptSessionsState((state) => state.freedBytes);
   const [isSure, setSure] = useState(false);
   const freeableBytes = useKeptSessionsState((state) => state.freeableBytes);
@@ -37,6 +38,12 @@ function Contents() {
           : `${megabytes(space.usedBytes)} used, ${megabytes(space.freeBytes)} free.`}
         {freedBytes !== null && ` ${megabytes(freedBytes)} of videos deleted.`}
       </p>
+      {isSafe === false && (
+        <p>
+          The browser may clear all of this by itself when the device runs out of space. Save a backup now and
+          then, and keep it somewhere else.
+        </p>
+      )}
       <p>
         Videos take up nearly all of it. You can delete old ones: their measurements stay, but can’t be
         repeated from the video.

@@ -1,6 +1,7 @@
 import { Button } from 'react-aria-components';
+import { momentWords } from '#words/dateWords';
 import { useKeptSessions, useKeptSessionsState } from '../keptSessionsContext';
-import { patientName, sessionTime } from './sessionWords';
+import { patientName } from './sessionWords';
 
 /** What is about to be deleted for good, with a way to undo it. */
 export function Removals() {
@@ -16,7 +17,7 @@ export function Removals() {
             ? `All records of ${patientName(patient)}`
             : session === undefined
               ? 'A record'
-              : `${patientName(session.patient)}, ${sessionTime(session)}`;
+              : `${patientName(session.patient)}, ${momentWords(session.startedAt)}`;
         return (
           <div key={id} className="message">
             <div>

@@ -2,14 +2,17 @@ import { Button, FileTrigger } from 'react-aria-components';
 import { useClinic, useClinicState } from '#features/sharing/clinicContext';
 import type { Incoming } from '#features/sharing/store/createClinic';
 import { useFileDrop } from '#ui/components/useFileDrop';
-import { patientName, sessionTime } from './sessionWords';
+import { momentWords } from '#words/dateWords';
+import { patientName } from './sessionWords';
+import { stakeWords } from './stakeWords';
 
 const stateWords: Record<Incoming['state'], string> = {
   checking: 'being checked …',
   kept: 'kept',
   known: 'already kept; nothing was changed',
   asks: 'a different version of a session already kept here',
-  left: 'skipped; the kept session is unchanged',
+  doubtful: 'not kept yet',
+  left: 'skipped; nothing was changed',
   refused: 'refused',
 };
 
@@ -36,14 +39,28 @@ export function SentFiles() {
                 <strong>
                   {one.session === null
                     ? one.fileName
-                    : `${patientName(one.session.patient)}, ${sessionTime(one.session)}`}
+                    : `${patientName(one.session.patient)}, ${momentWords(one.session.startedAt)}`}
                 </strong>
                 : {stateWords[one.state]}
                 {one.sentence !== null && `. ${one.sentence}`}
+                {one.stake !== null && `. ${stakeWords(one.stake)}`}
+                {one.state !== 'doubtful' && one.sender !== null && (
+                  <span className="small soft sessions-sent-by">{one.sender}</span>
+                )}
+                {one.state === 'doubtful' && (
+                  <span className="button-row">
+                    <Button className="button" onPress={() => void clinic.decide(index, true)}>
+                      Keep it all the same
+                    </Button>
+                    <Button className="button button-quiet" onPress={() => void clinic.decide(index, false)}>
+                      Skip it
+                    </Button>
+                  </span>
+                )}
                 {one.state === 'asks' && (
                   <span className="button-row">
                     <Button className="button" onPress={() => void clinic.decide(index, true)}>
-                      Replace it
+                      Take the new version
                     </Button>
                     <Button className="button button-quiet" onPress={() => void clinic.decide(index, false)}>
                       Keep the existing one

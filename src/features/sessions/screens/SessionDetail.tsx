@@ -1,17 +1,22 @@
-import type { ReactNode } from 'react';
+import { useState, type ReactNode } from 'react';
+import { Button } from 'react-aria-components';
+import type { Side } from '#core/protocol/side';
+import { longestText } from '#documents/session/sessionDocument';
+import { AskText } from '#ui/components/AskText';
+import { momentWords } from '#words/dateWords';
 import { useKeptSessions } from '../keptSessionsContext';
 import { findingSentence } from '../rules/findingWords';
 import { findNeeds } from '../rules/findNeeds';
 import type { ListedSession } from '../rules/listedSession';
 import { DeleteButton } from './DeleteButton';
-import { countedSets, patientName, scoreWords, sessionLength, sessionTime } from './sessionWords';
+import { countedSets, patientName, scoreWords, sessionLength } from './sessionWords';
 import { SetList } from './SetList';
 
 /** One session: what needs a look, how it felt, and its sets. */
 export function SessionDetail({ session }: { session: ListedSession }) {
   const keptSessions = useKeptSessions();
   const needs = findNeeds(session);
-  const facts = [sessionTime(session), sessionLength(session), countedSets(session)].filter(
+  const facts = [momentWords(session.startedAt), sessionLength(session), countedSets(session)].filter(
     (fact) => fact !== null,
   );
   const line = facts.map((fact) => fact.replaceAll(' ', '\u00a0')).join(' · '); // It breaks between facts.
@@ -27,7 +32,7 @@ export function SessionDetail({ session }: { session: ListedSession }) {
           title={isWhole ? 'Delete this session?' : 'Delete this recording?'}
           onDelete={() => keptSessions.remove(session)}
         >
-          {isWhole ? `The session of ${sessionTime(session)} with its sets` : 'This recording'}, all
+          {isWhole ? `The session of ${momentWords(session.startedAt)} with its sets` : 'This recording'}, all
           measurements and the videos will be deleted from this device. Files saved elsewhere stay.
         </DeleteButton>
       </header>
@@ -39,13 +44,18 @@ export function SessionDetail({ session }: { session: ListedSession }) {
               <li key={finding.kind}>{findingSentence(finding)}</li>
             ))}
           </ul>
+          {session.isOpen && <Settle session={session} />}
         </section>
       )}
-      {isWhole && <Feeling session={session} />}
+      {isWhole && session.silence === null && <Feeling session={session} />}
       <section aria-labelledby="sets-title">
         <h3 id="sets-title">Sets</h3>
         {session.sets.length === 0 ? (
-          <p className="soft">The session ended before its first set was done.</p>
+          <p className="soft">
+            {session.silence === null
+              ? 'The session ended before its first set was done.'
+              : 'Nothing was done: this record holds what the patient answered.'}
+          </p>
         ) : (
           <SetList session={session} />
         )}
@@ -56,6 +66,29 @@ export function SessionDetail({ session }: { session: ListedSession }) {
         </footer>
       )}
     </article>
+  );
+}
+
+/** Until somebody signs, the session stays on top of the list. */
+function Settle({ session: { id } }: { session: ListedSession }) {
+  const keptSessions = useKeptSessions();
+  const [isAsking, setAsking] = useState(false);
+  return (
+    <div className="button-row">
+      <Button className="button" onPress={() => setAsking(true)}>
+        Sign as settled …
+      </Button>
+      <AskText
+        isOpen={isAsking}
+        onOpenChange={setAsking}
+        title="Has this been settled?"
+        label="Your initials"
+        hint="They are kept in the record with today’s date. The patient’s own device keeps asking until the patient says who cleared it."
+        answer="Sign"
+        maxLength={longestText.who}
+        onAnswer={(who) => void keptSessions.settle(id, who)}
+      />
+    </div>
   );
 }
 
@@ -74,14 +107,14 @@ function DeletePatient({ patient }: { patient: string }) {
 }
 
 function Feeling({ session }: { session: ListedSession }) {
-  const { painBefore, painAfter, painLimit, effort, remark, sets } = session;
+  const { painBefore, painAfter, painBySide, painLimit, effort, remark, sets } = session;
   const during = sets.flatMap(({ line }) => (line.painDuring === null ? [] : [line.painDuring]));
   return (
     <section className="sessions-feeling" aria-label="How it felt">
       <dl>
-        <Fact name="Pain before">{scoreWords(painBefore)}</Fact>
+        <Fact name="Pain before">{kneeWords(painBefore, painBySide?.before)}</Fact>
         <Fact name="Most pain during">{scoreWords(during.length === 0 ? null : Math.max(...during))}</Fact>
-        <Fact name="Pain after">{scoreWords(painAfter)}</Fact>
+        <Fact name="Pain after">{kneeWords(painAfter, painBySide?.after)}</Fact>
         <Fact name="Pain limit">{painLimit === null ? 'not known' : painLimit}</Fact>
         <Fact name="Effort">{scoreWords(effort)}</Fact>
       </dl>
@@ -97,6 +130,12 @@ function Feeling({ session }: { session: ListedSession }) {
       )}
     </section>
   );
+}
+
+/** The score, of each knee where both were asked. */
+function kneeWords(score: number | null, knees: Record<Side, number | null> | undefined): string {
+  if (knees === undefined) return scoreWords(score);
+  return `left ${scoreWords(knees.left)}, right ${scoreWords(knees.right)}`;
 }
 
 function Fact({ name, children }: { name: string; children: ReactNode }) {

@@ -1,9 +1,10 @@
 import { Header, ListBox, ListBoxItem, ListBoxSection, Text } from 'react-aria-components';
+import { momentWords } from '#words/dateWords';
 import { shortFinding } from '../rules/findingWords';
 import { findNeeds } from '../rules/findNeeds';
 import { groupByPatient } from '../rules/groupByPatient';
 import type { ListedSession } from '../rules/listedSession';
-import { countedSets, patientName, sessionTime } from './sessionWords';
+import { countedSets, patientName } from './sessionWords';
 
 interface Props {
   sessions: readonly ListedSession[];
@@ -34,10 +35,10 @@ export function SessionList({ sessions, selected, onSelect }: Props) {
               key={session.id}
               id={session.id}
               className="sessions-item"
-              textValue={`${patientName(patient)}, ${sessionTime(session)}`}
+              textValue={`${patientName(patient)}, ${momentWords(session.startedAt)}`}
             >
               <Text slot="label" className="sessions-item-head">
-                <strong className="number">{sessionTime(session)}</strong>
+                <strong className="number">{momentWords(session.startedAt)}</strong>
                 <span className="soft small">{countedSets(session)}</span>
               </Text>
               <Text slot="description" className="sessions-item-needs small">

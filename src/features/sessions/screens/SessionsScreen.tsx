@@ -9,6 +9,7 @@ import { groupByPatient } from '../rules/groupByPatient';
 import './sessions.css';
 import './setList.css';
 import { LockButton } from '#features/lock/screens/LockButton';
+import { LockTrouble } from '#features/lock/screens/LockTrouble';
 import { BackupButton } from '#features/sharing/screens/BackupButton';
 import { KeyButton } from '#features/sharing/screens/KeyButton';
 import { DeviceButton } from './DeviceButton';
@@ -46,6 +47,7 @@ export function SessionsScreen() {
       </header>
       <div className="sessions-messages">
         <StorageMessage />
+        <LockTrouble />
         <ProblemMessage problem={problem} onClose={() => keptSessions.dismissProblem()} />
       </div>
       <SentFiles />

@@ -1,19 +1,13 @@
 import { GridList, GridListItem } from 'react-aria-components';
 import { VerdictRow } from '#ui/components/VerdictRow';
+import { dayWords, momentWords } from '#words/dateWords';
 import { reasonWords } from '#words/reasonWords';
+import { countRange } from '#words/setCountWords';
 import { useKeptSessions, useKeptSessionsState } from '../keptSessionsContext';
 import { changeSentence } from '../rules/changeWords';
 import type { ListedRecording, ListedSession } from '../rules/listedSession';
 import { changeSinceLast } from '../rules/peakChange';
-import {
-  doneInSet,
-  nameOfSet,
-  patientName,
-  placeOfSet,
-  scoreWords,
-  sessionDay,
-  sessionTime,
-} from './sessionWords';
+import { doneInSet, nameOfSet, patientName, placeOfSet, scoreWords } from './sessionWords';
 
 /** The sets of a session, one per row; the up and down keys move, Enter opens the recording in the review. */
 export function SetList({ session }: { session: ListedSession }) {
@@ -23,7 +17,7 @@ export function SetList({ session }: { session: ListedSession }) {
   const open = (key: unknown) => {
     const set = session.sets[Number(key)];
     if (set === undefined || set.line.sessionId === null || set.reading.state !== 'read') return;
-    const title = `${patientName(session.patient)}, ${sessionTime(session)}: ${nameOfSet(set)}, ${placeOfSet(set)}`;
+    const title = `${patientName(session.patient)}, ${momentWords(session.startedAt)}: ${nameOfSet(set)}, ${placeOfSet(set)}`;
     void keptSessions.openSet(set.line.sessionId, title);
   };
   return (
@@ -32,7 +26,7 @@ export function SetList({ session }: { session: ListedSession }) {
         <span>Exercise</span>
         <span>Done</span>
         <span>Repetitions, inward up</span>
-        <span>Aligned</span>
+        <span>In line</span>
         <span>Pain</span>
       </div>
       <GridList className="set-list" aria-label="Sets" onAction={open}>
@@ -48,8 +42,9 @@ export function SetList({ session }: { session: ListedSession }) {
             >
               <SetCells
                 set={set}
+                isUnfilmed={session.isUnfilmed}
                 isOpening={isOpening}
-                change={change && changeSentence(change, sessionDay(change.earlierAt))}
+                change={change && changeSentence(change, dayWords(change.earlierAt))}
               />
             </GridListItem>
           );
@@ -61,12 +56,13 @@ export function SetList({ session }: { session: ListedSession }) {
 
 interface SetCellsProps {
   set: ListedRecording;
+  isUnfilmed: boolean;
   isOpening: boolean;
   /** How it compares with the last such set, in a sentence; null where there is none. */
   change: string | null;
 }
 
-function SetCells({ set, isOpening, change }: SetCellsProps) {
+function SetCells({ set, isUnfilmed, isOpening, change }: SetCellsProps) {
   const { line, reading } = set;
   const { cutShort, painDuring } = line;
   return (
@@ -77,10 +73,10 @@ function SetCells({ set, isOpening, change }: SetCellsProps) {
       </span>
       <span className="number">{doneInSet(set)}</span>
       <span>
-        <Marks reading={reading} />
+        <Marks reading={reading} isUnfilmed={isUnfilmed} />
       </span>
       <span className="number">
-        <Alignment reading={reading} />
+        <InLine reading={reading} />
       </span>
       <span className="number">
         <span className="set-label">Pain during: </span>
@@ -102,10 +98,10 @@ function SetCells({ set, isOpening, change }: SetCellsProps) {
 
 type Reading = ListedRecording['reading'];
 
-function Marks({ reading }: { reading: Reading }) {
+function Marks({ reading, isUnfilmed }: { reading: Reading; isUnfilmed: boolean }) {
   switch (reading.state) {
     case 'none':
-      return <span className="small soft">not recorded</span>;
+      return <span className="small soft">{isUnfilmed ? 'not filmed' : 'not recorded'}</span>;
     case 'reading':
       return <span className="small soft">reading …</span>;
     case 'unreadable':
@@ -119,26 +115,14 @@ function Marks({ reading }: { reading: Reading }) {
   }
 }
 
-/** Share of time in line, and of how many repetitions where not all were measured; or that none was. */
-function Alignment({ reading }: { reading: Reading }) {
+/** How many repetitions were in line; or that none was measured. */
+function InLine({ reading }: { reading: Reading }) {
   if (reading.state !== 'read') return <span className="set-dash soft">–</span>;
-  const { alignmentPct, marks } = reading.result;
-  const measured = marks.length - countUnmeasured(reading.result);
+  const { inLine } = reading.result;
   return (
     <>
-      <span className="set-label">Aligned: </span>
-      {alignmentPct === null ? (
-        <span className="small soft">not measured</span>
-      ) : (
-        <>
-          {Math.round(alignmentPct)} %{' '}
-          {measured < marks.length && (
-            <span className="set-of small soft">
-              of {measured} {measured === 1 ? 'repetition' : 'repetitions'}
-            </span>
-          )}
-        </>
-      )}
+      <span className="set-label">In line: </span>
+      {inLine === null ? <span className="small soft">not measured</span> : countRange(inLine)}
     </>
   );
 }

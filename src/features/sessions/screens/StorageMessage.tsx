@@ -4,6 +4,7 @@ import { useKeptSessionsState } from '../keptSessionsContext';
 
 const titles = {
   memory: 'Nothing is kept after this tab is closed',
+  'no-videos': 'Videos are not kept after this tab is closed',
   blocked: 'What is kept here can’t be opened now',
 };
 

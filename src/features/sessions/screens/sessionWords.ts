@@ -1,24 +1,6 @@
 import { findExercise } from '#core/exercises/exercises';
 import type { ListedRecording, ListedSession } from '../rules/listedSession';
 
-const day = new Intl.DateTimeFormat('en-GB', {
-  weekday: 'short',
-  day: 'numeric',
-  month: 'short',
-  year: 'numeric',
-});
-const clock = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' });
-
-/** When it began, in the reader's own time: 'Sun 5 Apr 2026, 08:07'. */
-export function sessionTime({ startedAt }: Pick<ListedSession, 'startedAt'>): string {
-  return `${sessionDay(startedAt)}, ${clock.format(new Date(startedAt))}`;
-}
-
-/** On which day, in the reader's own time: 'Sun 5 Apr 2026'. */
-export function sessionDay(startedAt: string): string {
-  return day.format(new Date(startedAt)).replace(',', '');
-}
-
 /** How long it took: '14 minutes'; null where its end is not known. */
 export function sessionLength({ kind, startedAt, endedAt }: ListedSession): string | null {
   if (kind === 'recording') return null;
@@ -32,8 +14,9 @@ export function patientName(patient: string): string {
   return patient === '' ? 'No patient named' : patient;
 }
 
-/** '3 sets'. */
-export function countedSets({ sets }: Pick<ListedSession, 'sets'>): string {
+/** '3 sets'; of a record without any, what it is. */
+export function countedSets({ sets, silence }: Pick<ListedSession, 'sets' | 'silence'>): string {
+  if (silence !== null) return 'an answer';
   return `${sets.length} ${sets.length === 1 ? 'set' : 'sets'}`;
 }
 

@@ -1,12 +1,11 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { RecordingFacts } from '#device/storage/keptSchemas';
+import type { Sureness } from '#core/chance/grade';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
 import { storageProblem } from '#device/storage/storageProblem';
-import type { RecordingHead } from '#documents/recording/recordingHead';
 import { withTakenLimits } from '#documents/recording/withTakenLimits';
+import { createReviewSaver } from '#features/review/store/createReviewSaver';
 import type { Review } from '#features/review/store/review';
-import { saveReviewed } from '#features/review/store/saveReviewed';
 import { explainProblem } from '#shell/explainProblem';
 import type { ListedSession, SetReading } from '../rules/listedSession';
 import { takenLimits } from '../rules/takenLimits';
@@ -28,6 +27,8 @@ export interface KeptSessionsAdapters {
   /** Forgets what is stored outside the repository. */
   forgetRest: () => void;
   review: Pick<Review, 'openKept'>;
+  /** How sure it has to be before a side is named. */
+  sureness: () => Sureness;
 }
 
 /** The sessions that are kept on this device. No action throws or rejects: what goes wrong is in the state. */
@@ -40,6 +41,12 @@ export interface KeptSessions {
   select(id: string | null): void;
   /** Opens a set's recording, with its video, in the review; `title` is shown above it there. */
   openSet(recordingId: string, title: string): Promise<void>;
+  /**
+   * Signs that what was said of the body in a session is settled.
+   *
+   * @param who  initials
+   */
+  settle(id: string, who: string): Promise<void>;
   /** Deletes a session or recording with its videos, for good after some seconds. */
   remove(which: Pick<ListedSession, 'id' | 'kind'>): void;
   /** Deletes everything of a patient in the same way: sessions, videos, plans, drafts. */
@@ -55,7 +62,7 @@ export interface KeptSessions {
 }
 
 export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions {
-  const { openRepository, notes, nowMs, later, review } = adapters;
+  const { openRepository, notes, nowMs, later, review, sureness } = adapters;
   const store = createStore<KeptSessionsState>(() => initialKeptSessionsState);
   const { getState: get, setState: set } = store;
   /** Results by recording, with what they were read under: the state of measuring, the limits carried over. */
@@ -81,9 +88,6 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
     onProblem: (problem) => set({ problem }),
   });
 
-  const save = async (recording: RecordingHead, fromVideo: RecordingFacts['fromVideo']) => {
-    await saveReviewed(await repository(), recording, fromVideo);
-  };
   const readOther = async (recordingId: string) => {
     const { recordings, videos } = await repository();
     const other = await recordings.find(recordingId);
@@ -95,8 +99,12 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
   const open = async (): Promise<Repository | null> => {
     try {
       const { repository, problem } = await openRepository();
-      const sentence = problem === null ? null : problem.message;
-      set({ storage: sentence === null ? { state: 'lasting' } : { state: 'memory', sentence } });
+      const sentence = problem?.message ?? '';
+      const { records, videos } = repository.lasting;
+      set({
+        storage:
+          records && videos ? { state: 'lasting' } : { state: records ? 'no-videos' : 'memory', sentence },
+      });
       watch(repository);
       return repository;
     } catch (error) {
@@ -108,11 +116,12 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
     const { sessions, unreadable, facts } = await listSessions(kept);
     if (!isCurrent()) return;
     const readAs = (id: string) =>
-      `${facts.get(id)?.fromVideo ?? 'impossible'} ${takenLimits(sessions, id)?.at ?? ''}`;
+      `${facts.get(id)?.fromVideo ?? 'impossible'} ${takenLimits(sessions, id)?.at ?? ''} ${sureness()}`;
     set({ sessions: withReadings(sessions, (id) => settled(known.get(id), readAs(id))), unreadable });
     for (const id of recordingIds(sessions)) {
       const reading =
-        settled(known.get(id), readAs(id)) ?? (await loadSet(id, takenLimits(sessions, id), kept));
+        settled(known.get(id), readAs(id)) ??
+        (await loadSet(id, takenLimits(sessions, id), sureness(), kept));
       if (!isCurrent()) return;
       known.set(id, { readAs: readAs(id), reading });
       set({ sessions: withReadings(get().sessions ?? [], (other) => (other === id ? reading : null)) });
@@ -170,6 +179,7 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
       const asked = ++spaceTurn;
       const [space, freeableBytes] = [await kept.space(), await kept.freeableBytes(weeksAgo(weeks))];
       if (asked === spaceTurn) set({ space, freeableBytes });
+      set({ isSafe: await kept.askToPersist() });
     });
 
   return {
@@ -201,7 +211,8 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
       if (get().opening !== null) return;
       set({ opening: recordingId, problem: null });
       try {
-        const { recordings, videos } = await repository();
+        const opened = await repository();
+        const { recordings, videos } = opened;
         const kept = await recordings.find(recordingId);
         if (kept === null) throw storageProblem('missing');
         // Without its video the joints can still be viewed.
@@ -212,7 +223,7 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
         const recording = withTakenLimits(kept.recording, takenLimits(sessions, recordingId));
         review.openKept(recording, title, video, {
           session: reviewSession(sessions, recordingId),
-          save: (reviewed) => save(reviewed, kept.facts.fromVideo),
+          save: createReviewSaver(opened, kept),
           readOther,
         });
       } catch (error) {
@@ -221,6 +232,14 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
         set({ opening: null });
       }
     },
+    settle: (id, who) =>
+      told('be kept', async (kept) => {
+        const session = await kept.sessions.find(id);
+        if (session === null) throw storageProblem('missing');
+        const signed = { visitId: id, by: 'therapist' as const, who, at: new Date(nowMs()).toISOString() };
+        await kept.sessions.save({ ...session, settles: [...session.settles, signed] });
+        if (isShown) await look();
+      }),
     remove: ({ id, kind }) => removals.add({ id, patient: null, records: [{ id, kind }] }),
     removePatient: (patient) =>
       told('be deleted', async (kept) => {

@@ -3,7 +3,7 @@ import type { ListedSession } from '../rules/listedSession';
 
 /** Whether what is kept here outlasts the tab; the sentence says why not, and what to do. */
 export type SessionsStorage =
-  { state: 'opening' | 'lasting' } | { state: 'memory' | 'blocked'; sentence: string };
+  { state: 'opening' | 'lasting' } | { state: 'memory' | 'no-videos' | 'blocked'; sentence: string };
 
 /** A record that can't be read; it stays where it is until it is deleted. */
 export interface UnreadableRecord {
@@ -44,6 +44,8 @@ export interface KeptSessionsState {
    * report it.
    */
   space: { usedBytes: number; freeBytes: number } | null;
+  /** Whether the browser agreed never to clear what is kept by itself; null until it was asked. */
+  isSafe: boolean | null;
   /** Total size of the videos that would be deleted as old, bytes; null until it was read. */
   freeableBytes: number | null;
   /** Total size of the videos that were deleted last, bytes; null before. */
@@ -59,6 +61,7 @@ export const initialKeptSessionsState: KeptSessionsState = {
   opening: null,
   removals: [],
   space: null,
+  isSafe: null,
   freeableBytes: null,
   freedBytes: null,
   problem: null,

@@ -1,11 +1,17 @@
+import { group } from 'd3-array';
 import type { Limits } from '#core/protocol/limits';
 import type { RecordingFacts } from '#device/storage/keptSchemas';
 import type { Repository } from '#device/storage/repository';
+import { cautionsOf } from '#documents/plan/cautions';
 import { freePainLimit } from '#documents/plan/freeRecording';
 import { parsePlan } from '#documents/plan/parsePlan';
 import type { PlanDocument } from '#documents/plan/planDocument';
+import { plannedLimits } from '#documents/plan/plannedLimits';
 import { planSteps } from '#documents/plan/planSteps';
-import type { SessionDocument, SessionSet } from '#documents/session/sessionDocument';
+import { concernsOf } from '#documents/session/concernsOf';
+import { notAsked } from '#documents/session/notAsked';
+import type { SessionDocument, SessionSet, Settlement } from '#documents/session/sessionDocument';
+import { settlementOf } from '#documents/session/settlementOf';
 import type { ListedRecording, ListedSession, SetReading } from '../rules/listedSession';
 import type { UnreadableRecord } from './keptSessionsState';
 
@@ -37,9 +43,11 @@ export async function listSessions({ sessions, recordings, plans }: Repository):
   // Oldest first, in the order of a session's sets.
   const loose = keptFacts.found.filter(({ id }) => !inSessions.has(id)).reverse();
   const sessionIds = new Set(keptSessions.found.map(({ id }) => id));
+  const byPatient = group(keptSessions.found, ({ patient }) => patient);
   const listed = keptSessions.found.map((session) => {
     const added = loose.filter(({ visitId: sessionId }) => sessionId === session.id).map(lineOf);
-    return sessionOf({ ...session, sets: [...session.sets, ...added] }, planById, facts);
+    const settlement = settlementOf(session.id, byPatient.get(session.patient)!);
+    return sessionOf({ ...session, sets: [...session.sets, ...added] }, settlement, planById, facts);
   });
   const alone = loose
     .filter(({ visitId: sessionId }) => sessionId === null || !sessionIds.has(sessionId))
@@ -55,29 +63,25 @@ export async function listSessions({ sessions, recordings, plans }: Repository):
 }
 
 function sessionOf(
-  { id, patient, startedAt, endedAt, painBefore, painAfter, effort, remark, planId, sets }: SessionDocument,
+  session: SessionDocument,
+  settlement: Settlement | null,
   plans: ReadonlyMap<string, PlanDocument>,
   facts: ReadonlyMap<string, RecordingFacts>,
 ): ListedSession {
+  const { format, version, planId, sets, ...said } = session;
   const plan = planId === null ? undefined : plans.get(planId);
+  const planned = planId === null ? freePainLimit : plan === undefined ? null : cautionsOf(plan).painLimit;
+  // Sessions from before this was asked are not held against what is asked now.
+  const painLimit = said.painLimit === null ? null : Math.min(said.painLimit, planned ?? Infinity);
   return {
     kind: 'visit',
-    id,
-    patient,
-    startedAt,
-    endedAt,
-    painBefore,
-    painAfter,
-    effort,
-    remark,
-    painLimit: planId === null ? freePainLimit : (plan?.painLimit ?? null),
+    ...said,
+    painLimit: planned ?? said.painLimit,
+    settlement,
+    isOpen: settlement === null && concernsOf({ ...session, painLimit }).length > 0,
     plan: planId === null ? null : { id: planId, madeAt: plan?.createdAt ?? null },
     plannedSets: plan === undefined ? null : planSteps(plan.items).length,
-    sets: sets.map((line) => {
-      const item = plan?.items[line.item];
-      const planned = item?.kind === 'repetitions' && item.task === line.task ? item.limits : null;
-      return setOf(line, planned, facts.get(line.sessionId ?? ''));
-    }),
+    sets: sets.map((line) => setOf(line, plannedLimits(plan, line), facts.get(line.sessionId ?? ''))),
   };
 }
 
@@ -91,7 +95,9 @@ function recordingOf(facts: RecordingFacts): ListedSession {
     startedAt: createdAt,
     endedAt: createdAt,
     ...feeling,
-    painLimit: null,
+    ...notAsked,
+    settlement: null,
+    isOpen: false,
     plan: null,
     plannedSets: null,
     sets: [setOf(lineOf(facts), null, facts)],
@@ -100,7 +106,8 @@ function recordingOf(facts: RecordingFacts): ListedSession {
 
 function setOf(line: SessionSet, planned: Limits | null, facts: RecordingFacts | undefined): ListedRecording {
   const reading: SetReading = { state: line.sessionId === null ? 'none' : 'reading' };
-  return { line, reading, planned, limitsSet: facts?.limitsSet ?? null };
+  const worked = facts === undefined ? line : { ...line, side: facts.side };
+  return { line: worked, reading, planned, limitsSet: facts?.limitsSet ?? null };
 }
 
 /** The line a session would have for a recording that belongs to none. */

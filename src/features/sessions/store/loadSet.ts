@@ -1,6 +1,8 @@
+import type { Sureness } from '#core/chance/grade';
 import { measureCorrected } from '#core/correction/measureCorrected';
-import { measuringVersion } from '#core/measurement/measurement';
+import { isSideDoubtful, measuringVersion } from '#core/measurement/measurement';
 import { sameLimits } from '#core/protocol/sameLimits';
+import { gradeAgain } from '#core/scoring/judge';
 import type { Repository } from '#device/storage/repository';
 import { storageProblem } from '#device/storage/storageProblem';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
@@ -16,10 +18,12 @@ import type { SetReading } from '../rules/listedSession';
  * Reads the result of a recording; a sentence says why it can't be read.
  *
  * @param taken  limits carried over to it, unless it has its own
+ * @param sureness  how sure it has to be before a side is named
  */
 export async function loadSet(
   recordingId: string,
   taken: LimitsSet | null,
+  sureness: Sureness,
   { recordings }: Repository,
 ): Promise<SetReading> {
   try {
@@ -31,14 +35,16 @@ export async function loadSet(
       recording.derived.measuringVersion === measuringVersion &&
       sameLimits(recording.limits, kept.recording.limits);
     const whole = isAsJudged ? null : await recordings.find(recordingId);
-    const repetitions =
-      whole === null ? recording.derived.repetitions : judgedAnew(withTakenLimits(whole.recording, taken));
+    const { repetitions, isSideDoubtful: isDoubtful = false } =
+      whole === null ? recording.derived : judgedAnew(withTakenLimits(whole.recording, taken));
+    const graded = repetitions.map((one) => ({ ...one, judgement: gradeAgain(one.judgement, sureness) }));
     return {
       state: 'read',
-      result: buildSetReport(repetitions),
+      result: buildSetReport(graded, recording.limits),
       hasVideo: facts.video !== null,
       isWaiting: facts.fromVideo === 'waiting',
       ...((recording.review?.reviewed ?? null) === null ? {} : { isReviewed: true }),
+      ...(isDoubtful ? { isSideDoubtful: true } : {}),
       ...((recording.corrections ?? []).length === 0 ? {} : { isByHand: true }),
     };
   } catch (error) {
@@ -47,13 +53,17 @@ export async function loadSet(
 }
 
 /** As the review will show them, where an older version measured them or other limits apply now. */
-function judgedAnew(recording: RecordingDocument): JudgedRepetition[] {
+function judgedAnew(recording: RecordingDocument): {
+  repetitions: JudgedRepetition[];
+  isSideDoubtful: boolean;
+} {
   const { setup, limits, corrections = [] } = recording;
   const { measurement, excluded } = measureCorrected(recordingTrack(recording), setup, corrections);
   const judgements = judgeAll(measurement, limits);
-  return measurement.repetitions.map((repetition, index) => ({
+  const repetitions = measurement.repetitions.map((repetition, index) => ({
     ...repetition,
     ...(excluded[index] ? { excluded: excluded[index] } : {}),
     judgement: judgements[index]!,
   }));
+  return { repetitions, isSideDoubtful: isSideDoubtful(measurement) };
 }

@@ -1,5 +1,6 @@
 import type { Repository } from '#device/storage/repository';
 import { explainProblem, type ShownProblem } from '#shell/explainProblem';
+import { sentName, tombstoneName } from '#shell/receivedNotes';
 import type { Removable, Removal } from './keptSessionsState';
 
 /** How long a removal can be undone, ms. */
@@ -57,8 +58,11 @@ export function createRemovals({
   };
   const removeNow = async ({ id, kind }: Removable) => {
     const kept = await repository();
-    if (kind === 'visit') await kept.sessions.remove(id);
-    else if (kind === 'recording') await kept.recordings.remove(id);
+    if (kind === 'visit') {
+      await kept.notes.write(tombstoneName(id), new Date(nowMs()).toISOString().slice(0, 10));
+      await kept.notes.remove(sentName(id));
+      await kept.sessions.remove(id);
+    } else if (kind === 'recording') await kept.recordings.remove(id);
     else if (kind === 'plan') await kept.plans.remove(id);
     else if (kind === 'interrupted') await kept.dropInterrupted(id);
     else await kept.notes.remove(id);
@@ -88,11 +92,16 @@ export function createRemovals({
     async settle() {
       const due = notes
         .read()
-        .filter(({ id, dueMs }) => dueMs <= nowMs() && !pending.flatMap(idsOf).includes(id));
+        .filter(({ id, dueMs }) => isDue(dueMs, nowMs()) && !pending.flatMap(idsOf).includes(id));
       for (const record of due) await removeNow(record);
       notes.write(notes.read().filter(({ id }) => due.every((one) => one.id !== id)));
     },
   };
+}
+
+/** Nothing is noted further ahead than it can be undone: then the clock was set back, and it is overdue. */
+function isDue(dueMs: number, nowMs: number): boolean {
+  return dueMs <= nowMs || dueMs > nowMs + undoMs;
 }
 
 function idsOf({ records }: Removal): string[] {

@@ -1,6 +1,8 @@
 import { findExercise } from '#core/exercises/exercises';
+import { otherSide as sideOpposite } from '#core/protocol/side';
 import type { ReviewSession } from '#features/review/store/keptReview';
 import { formatValue } from '#words/formatMeasure';
+import { countRange } from '#words/setCountWords';
 import type { ListedSession } from '../rules/listedSession';
 
 /** Most recordings offered for comparison. */
@@ -27,17 +29,18 @@ export function reviewSession(sessions: readonly ListedSession[], recordingId: s
       return [{ recordingId: other.sessionId, title, isOtherSide: other.side !== line.side }];
     }),
   );
-  const otherSide = otherSideWords(session, line);
+  const words = otherSideWords(session, line);
+  const otherSide = words === null ? null : { side: sideOpposite(line.side), words };
   const feeling = { painBefore, painAfter, painLimit, effort, remark };
   return { ...feeling, line, planned, otherSide, others: others.slice(0, mostOthers) };
 }
 
-/** Score and usual peak of the same session's last set of that task with the other leg. */
+/** Repetitions in line and usual peak of the same session's last set of that task with the other leg. */
 function otherSideWords({ sets }: ListedSession, line: ReviewSession['line']): string | null {
   const other = sets.findLast(({ line: { task, side } }) => task === line.task && side !== line.side);
   if (other?.reading.state !== 'read') return null;
-  const { alignmentPct, peak } = other.reading.result;
-  if (alignmentPct === null) return 'not measured';
-  const score = `${Math.round(alignmentPct)} % within`;
-  return peak === null ? score : `${score}, usual peak ${formatValue('knee-angle', peak.meanDeg)}`;
+  const { inLine, peak } = other.reading.result;
+  if (inLine === null) return 'not measured';
+  const count = `${countRange(inLine)} in line`;
+  return peak === null ? count : `${count}, usual peak ${formatValue('knee-angle', peak.meanDeg)}`;
 }

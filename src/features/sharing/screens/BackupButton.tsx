@@ -110,7 +110,7 @@ function Found() {
   const backup = useBackup();
   const found = useBackupState((backup) => backup.found);
   if (found === null) return null;
-  const { createdAt, contents, missing, different } = found;
+  const { createdAt, contents, missing, different, workedOn } = found;
   return (
     <>
       <p>
@@ -124,6 +124,12 @@ function Found() {
         {different > 0 && `, and ${different} differ from the version here`}. Anything kept here that is not
         in the backup stays.
       </p>
+      {workedOn > 0 && (
+        <p>
+          {workedOn === 1 ? 'One of these was' : `${workedOn} of these were`} reviewed or corrected on this
+          device. Replacing puts the backup’s version in place of that work.
+        </p>
+      )}
       <div className="button-row">
         <Button className="button button-primary" onPress={() => void backup.restore(false)}>
           Restore what is missing

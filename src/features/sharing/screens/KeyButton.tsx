@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
 import { ErrorLine } from '#ui/components/ErrorLine';
 import { HeadDialog } from '#ui/components/HeadDialog';
+import { KeyWords } from '#ui/components/KeyWords';
 import { PassphraseField } from '#ui/components/PassphraseField';
 import { passphraseHint } from '#ui/components/passphraseHint';
 import { useClinic, useClinicState } from '../clinicContext';
@@ -23,18 +24,23 @@ function KeyFields() {
   const [passphrase, setPassphrase] = useState('');
   return (
     <>
-      {recipient === null ? (
+      {recipient === null && sentence === null && (
         <p>
           There is no key on this device yet. With one, patients can send you sealed sessions: the plans that
           you write carry its public half, and only this device can open what they send.
         </p>
-      ) : (
+      )}
+      {recipient !== null && (
         <>
           <p>
             The plans that you write here carry its public half, and sessions come back sealed for it. If this
             device is lost and there is no backup of the key, sent sessions can no longer be opened.
           </p>
           <p className="small soft">{recipient}</p>
+          <p>
+            Its words: <KeyWords of={recipient} />. Patients see the same ones with the plan and where they
+            send.
+          </p>
           {earlierKeys > 0 && (
             <p className="small soft">Earlier keys that still open sessions: {earlierKeys}.</p>
           )}

@@ -1,34 +1,38 @@
 import { coveringFault, coverVideo } from '#device/frames/videosOnDemand';
 import type { OpenedRepository } from '#device/storage/openRepository';
+import { openSenderKeys } from '#device/storage/senderKeys';
 import { storageProblem } from '#device/storage/storageProblem';
 import type { Notes } from '#shell/notes';
 import { saveBlob } from '#shell/saveBlob';
 import type { KeyPair } from '#shell/seal';
 import type { ClinicWorld } from './createClinic';
 import type { SendingWorld } from './createSending';
+import { parseKeyPairs } from './keyPairs';
+import { senderSigner } from './senderSigner';
 
 /** The browser as receiving sessions needs it. */
 export function browserClinic(openRepository: () => Promise<OpenedRepository>, notes: Notes): ClinicWorld {
   return {
     openRepository,
     saveBlob,
-    firstKeys: keysOf(notes.read('keys')),
-    readKeys: async () => keysOf(await notes.readAnew('keys')),
+    now: () => new Date(),
+    firstKeys: readable(notes.read('keys')) ?? [],
+    readKeys: async () => parseKeyPairs(await notes.readAnew('keys')),
     async writeKeys(keys) {
       if (!notes.isLasting) throw storageProblem('private-window');
+      const before = notes.read('keys');
+      if (before !== null && readable(before) === null) await notes.write('keys-damaged', before);
       await notes.write('keys', JSON.stringify(keys));
     },
   };
 }
 
-function keysOf(text: string | null): KeyPair[] {
+/** Null where the keys can't be read. */
+function readable(text: string | null): KeyPair[] | null {
   try {
-    const kept = JSON.parse(text ?? '[]') as KeyPair[];
-    return kept.filter(
-      ({ identity, recipient }) => typeof identity === 'string' && typeof recipient === 'string',
-    );
+    return parseKeyPairs(text);
   } catch {
-    return [];
+    return null;
   }
 }
 
@@ -39,6 +43,7 @@ export function browserSending(openRepository: () => Promise<OpenedRepository>):
     coverVideo,
     coveringFault,
     saveBlob,
+    signerFor: senderSigner(openSenderKeys()),
     now: () => new Date(),
     async share(file) {
       const data = { files: [file] };

@@ -2,18 +2,29 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import { Problem } from '#core/problem';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import { explainProblem } from '#shell/explainProblem';
-import { backUpKey, newKeyPair, restoreKey, shortPassphrase, unseal, type KeyPair } from '#shell/seal';
+import { weakPassphrase } from '#shell/passphrase';
+import { backUpKey, newKeyPair, restoreKey, unseal, type KeyPair } from '#shell/seal';
+import { asReceived } from './asReceived';
+import { checkIncoming, type IncomingCheck } from './checkIncoming';
+import { followedPlan } from './followedPlan';
 import { unpackParcel, type Parcel } from './parcel';
-import { saveParcel, standingOf } from './saveParcel';
+import { saveParcel, standingOf, type Stake, type Standing } from './saveParcel';
 
 /** The outcome for a file that was opened. */
 export interface Incoming {
   fileName: string;
-  /** 'asks': another version of it is kept here, and the user has to say whether to replace it. */
-  state: 'checking' | 'kept' | 'known' | 'asks' | 'refused' | 'left';
+  /**
+   * 'asks': another version of it is kept here, and the user has to say whether to replace it; 'doubtful': the
+   * user has to say whether it is taken in at all.
+   */
+  state: 'checking' | 'kept' | 'known' | 'asks' | 'doubtful' | 'refused' | 'left';
   /** Pseudonym and start of the session; null until it was read. */
   session: { patient: string; startedAt: string } | null;
-  /** Why it was refused. */
+  /** Which device it comes from; null until that is known. */
+  sender: string | null;
+  /** What the new version changes; null unless it is asked about. */
+  stake: Stake | null;
+  /** Why it was refused, or what is doubtful. */
   sentence: string | null;
 }
 
@@ -37,6 +48,7 @@ export interface ClinicWorld {
   /** Rejects where they can't be kept. */
   writeKeys(keys: readonly KeyPair[]): Promise<void>;
   saveBlob(fileName: string, blob: Blob): void;
+  now(): Date;
   /** log2 of the cost of trying a key backup's passphrase; age's default if left out. */
   scryptWorkFactor?: number;
 }
@@ -52,9 +64,15 @@ export interface Clinic {
   restore(file: Blob, passphrase: string): Promise<void>;
   /** Opens sealed files one after another; each is checked whole before anything of it is kept. */
   openFiles(files: readonly File[]): Promise<void>;
-  /** Decides whether a file replaces what is kept of the same session. */
+  /** Decides whether a file is taken in, or replaces what is kept of the same session. */
   decide(index: number, replaces: boolean): Promise<void>;
   clearList(): void;
+}
+
+/** A sent session that was opened, and what is known of it. */
+interface Opened {
+  parcel: Parcel;
+  check: IncomingCheck;
 }
 
 export function createClinic(world: ClinicWorld): Clinic {
@@ -62,13 +80,17 @@ export function createClinic(world: ClinicWorld): Clinic {
   const ofKeys = () => ({ recipient: keys[0]?.recipient ?? null, earlierKeys: Math.max(0, keys.length - 1) });
   const store = createStore<ClinicState>(() => ({ ...ofKeys(), incoming: [], sentence: null }));
   const { getState: get, setState: set } = store;
-  const waiting = new Map<number, Parcel>();
+  const waiting = new Map<number, Opened>();
 
   /** A key that could not be kept is not used: what is sealed for it would be lost with the tab. */
-  const adopt = async (makePair: () => Promise<KeyPair>, doing: string) => {
+  const adopt = async (
+    makePair: () => Promise<KeyPair>,
+    doing: string,
+    readKeys = () => world.readKeys(),
+  ) => {
     try {
       const pair = await makePair();
-      const others = (await world.readKeys()).filter(({ recipient }) => recipient !== pair.recipient);
+      const others = (await readKeys()).filter(({ recipient }) => recipient !== pair.recipient);
       await world.writeKeys([pair, ...others]);
       keys = [pair, ...others];
       set({ ...ofKeys(), sentence: null });
@@ -80,6 +102,7 @@ export function createClinic(world: ClinicWorld): Clinic {
     keys = await world.readKeys();
     set(ofKeys());
   };
+  void lookAnew().catch((error: unknown) => set({ sentence: explainProblem(error, 'be read').sentence }));
   /** Keys may come from a backup or from another tab. */
   void world
     .openRepository()
@@ -108,29 +131,42 @@ export function createClinic(world: ClinicWorld): Clinic {
     }
     throw first;
   };
-  const keep = async (index: number, parcel: Parcel) => {
+  const keep = async (index: number, { parcel, check }: Opened) => {
     try {
       await saveParcel(parcel, (await world.openRepository()).repository);
-      tell(index, { state: 'kept' });
+      await check.accept();
+      tell(index, { state: 'kept', stake: null });
     } catch (error) {
       tell(index, { state: 'refused', sentence: explainProblem(error, 'be kept').sentence });
     }
   };
   const take = async (index: number, file: File) => {
     try {
-      const parcel = await open(file);
+      const sent = await open(file);
+      const { repository } = await world.openRepository();
+      const plan = await followedPlan(sent.session.planId, repository);
+      const parcel = asReceived(sent, plan);
       const { patient, startedAt } = parcel.session;
       tell(index, { session: { patient, startedAt } });
-      const standing = await standingOf(parcel, (await world.openRepository()).repository);
-      if (standing === 'known') tell(index, { state: 'known' });
-      else if (standing === 'new') await keep(index, parcel);
-      else {
-        waiting.set(index, parcel);
-        tell(index, { state: 'asks' });
-      }
+      const check = await checkIncoming(parcel, plan, repository, world.now().getTime());
+      tell(index, { sender: check.sender });
+      const opened: Opened = { parcel, check };
+      const standing = await standingOf(parcel, repository);
+      // Nothing is asked about what is kept already, or can't be kept.
+      if (standing.kind === 'known' || check.doubts.length === 0) return await place(index, opened, standing);
+      waiting.set(index, opened);
+      tell(index, { state: 'doubtful', sentence: check.doubts.join(' ') });
     } catch (error) {
       tell(index, { state: 'refused', sentence: explainProblem(error, 'be opened').sentence });
     }
+  };
+  /** Keeps it, unless another version is kept already. */
+  const place = async (index: number, opened: Opened, standing: Standing) => {
+    if (standing.kind === 'another-version') {
+      waiting.set(index, opened);
+      tell(index, { state: 'asks', stake: standing.stake });
+    } else if (standing.kind === 'known') tell(index, { state: 'known' });
+    else await keep(index, opened);
   };
 
   return {
@@ -139,29 +175,45 @@ export function createClinic(world: ClinicWorld): Clinic {
     async backUp(passphrase) {
       const [pair] = keys;
       if (pair === undefined) return;
-      const sentence = shortPassphrase(passphrase);
+      const sentence = await weakPassphrase(passphrase);
       set({ sentence });
       if (sentence !== null) return;
       world.saveBlob('overfoot-key-backup.age', await backUpKey(pair, passphrase, world.scryptWorkFactor));
     },
-    restore: (file, passphrase) => adopt(() => restoreKey(file, passphrase), 'be opened'),
+    // Keys that can't be read are no reason to go without the one that is restored.
+    restore: (file, passphrase) =>
+      adopt(
+        () => restoreKey(file, passphrase),
+        'be opened',
+        () => world.readKeys().catch(() => []),
+      ),
     async openFiles(files) {
       const from = get().incoming.length;
       const listed = files.map(({ name }): Incoming => ({
         fileName: name,
         state: 'checking',
         session: null,
+        sender: null,
+        stake: null,
         sentence: null,
       }));
       set({ incoming: [...get().incoming, ...listed] });
       for (const [offset, file] of files.entries()) await take(from + offset, file);
     },
     async decide(index, replaces) {
-      const parcel = waiting.get(index);
+      const opened = waiting.get(index);
+      const isDoubtful = get().incoming[index]?.state === 'doubtful';
       waiting.delete(index);
-      if (parcel === undefined) return;
-      if (replaces) await keep(index, parcel);
-      else tell(index, { state: 'left' });
+      if (opened === undefined) return;
+      tell(index, { state: replaces ? 'checking' : 'left', stake: null, sentence: null });
+      if (!replaces) return;
+      if (!isDoubtful) return keep(index, opened);
+      try {
+        const { repository } = await world.openRepository();
+        await place(index, opened, await standingOf(opened.parcel, repository));
+      } catch (error) {
+        tell(index, { state: 'refused', sentence: explainProblem(error, 'be kept').sentence });
+      }
     },
     clearList() {
       waiting.clear();

@@ -7,8 +7,9 @@ import { coverFor } from '#documents/parcel/coverFor';
 import { isOutOfLine, outOfLineSpans } from '#documents/parcel/outOfLineSpans';
 import { isCovered, type CoveredPart, type PictureCover, type VideoPart } from '#documents/parcel/videoPart';
 import { explainProblem } from '#shell/explainProblem';
+import { sentOutName } from '#shell/receivedNotes';
 import { sealFor } from '#shell/seal';
-import { packParcel, type Parcel, type ParcelSet } from './parcel';
+import { packParcel, type PackedParcel, type ParcelSet, type ParcelSigner } from './parcel';
 
 /** One way to send a session. */
 export interface SendingChoice {
@@ -21,10 +22,14 @@ export interface SendingChoice {
 }
 
 export interface SendingState {
+  /** The session that was looked at last; null where none was. */
+  sessionId: string | null;
   /** 'shared' by the device's own way of sharing; 'saved' as a file that is still to be sent. */
   state: 'idle' | 'preparing' | 'sealing' | 'shared' | 'saved' | 'failed';
   /** What is to be sent of the videos; null until the patient has chosen. */
   chosen: VideoPart | null;
+  /** When it was shared or saved, ISO 8601; null where it was not. */
+  sentAt: string | null;
   /** Null until it was read. */
   choices: Record<VideoPart, SendingChoice> | null;
   /** Repetitions out of line, and how many there were in all. */
@@ -33,6 +38,8 @@ export interface SendingState {
   ready: readonly Blob[] | null;
   /** Progress of the preparation, 0 to 1; null while nothing is being prepared. */
   progress: number | null;
+  /** The public half of the key with which this device signs; null where it can't. */
+  senderKey: string | null;
   sentence: string | null;
 }
 
@@ -45,14 +52,20 @@ export interface SendingWorld {
   /** Shares a file the device's own way; false where it has none for files, or it was cancelled. */
   share(file: File): Promise<boolean>;
   saveBlob(fileName: string, blob: Blob): void;
+  /** What signs the sessions of a plan, and the public half of its key; null where this device can't sign. */
+  signerFor(planId: string): Promise<{ key: string; sign: NonNullable<ParcelSigner> } | null>;
   now(): Date;
 }
 
 /** Sending a session to the therapist. No action rejects: what goes wrong is in the state. */
 export interface Sending {
   readonly store: StoreApi<SendingState>;
-  /** Works out the size of a session for each choice; anything prepared before is dropped. */
-  look(sessionId: string): Promise<void>;
+  /**
+   * Works out the size of a session for each choice; anything prepared before is dropped.
+   *
+   * @param wish  what the therapist would like of the videos: chosen beforehand, where the patient has chosen nothing
+   */
+  look(sessionId: string, wish?: VideoPart | null): Promise<void>;
   /** Chooses what is sent of the videos; videos are re-encoded where needed, and nothing leaves the device. */
   choose(sessionId: string, part: VideoPart): Promise<void>;
   /** Cancels the preparation, and the choice with it. */
@@ -63,6 +76,8 @@ export interface Sending {
    * @param recipient  the therapist's public key, from the plan
    */
   send(sessionId: string, recipient: string): Promise<void>;
+  /** After it was sent: to send it once more. */
+  sendAgain(): void;
 }
 
 /** Shown in place of pictures that are not sent. */
@@ -73,13 +88,16 @@ const preparedAnew = 'The results have changed since: choose again what to send.
 
 export function createSending(world: SendingWorld): Sending {
   const idle: SendingState = {
+    sessionId: null,
     state: 'idle',
     chosen: null,
+    sentAt: null,
     choices: null,
     sentence: null,
     outOfLine: { count: 0, of: 0 },
     ready: null,
     progress: null,
+    senderKey: null,
   };
   const store = createStore<SendingState>(() => idle);
   const { getState: get, setState: set } = store;
@@ -89,7 +107,7 @@ export function createSending(world: SendingWorld): Sending {
 
   const read = async (
     sessionId: string,
-  ): Promise<Parcel & { sets: (ParcelSet & { video: File | null })[] }> => {
+  ): Promise<PackedParcel & { sets: (ParcelSet & { video: File | null })[] }> => {
     const { sessions, recordings, videos } = (await world.openRepository()).repository;
     const session = await sessions.find(sessionId);
     if (session === null) throw storageProblem('missing');
@@ -100,7 +118,7 @@ export function createSending(world: SendingWorld): Sending {
       const name = kept.facts.video;
       sets.push({ recording: kept.recording, video: name === null ? null : await videos.read(name) });
     }
-    return { session, sets };
+    return { session, sets, sentAt: world.now().toISOString() };
   };
   const readyOf = (part: VideoPart) =>
     isCovered(part) ? (prepared[part]?.flatMap(({ video }) => video ?? []) ?? null) : null;
@@ -108,10 +126,10 @@ export function createSending(world: SendingWorld): Sending {
     const { choices } = get();
     if (choices !== null) set({ choices: { ...choices, [part]: { ...choices[part], ...change } } });
   };
-  const ofPart = async (sessionId: string, part: VideoPart): Promise<Parcel> => {
-    const { session, sets } = await read(sessionId);
-    if (part === 'whole') return { session, sets };
-    return { session, sets: isCovered(part) ? (prepared[part] ?? []) : withoutVideo(sets) };
+  const ofPart = async (sessionId: string, part: VideoPart): Promise<PackedParcel> => {
+    const parcel = await read(sessionId);
+    if (part === 'whole') return parcel;
+    return { ...parcel, sets: isCovered(part) ? (prepared[part] ?? []) : withoutVideo(parcel.sets) };
   };
   /** @param onProgress  called with 0 to 1 over all videos */
   const cover = async (
@@ -147,11 +165,11 @@ export function createSending(world: SendingWorld): Sending {
   const prepare = async (sessionId: string, part: CoveredPart, signal: AbortSignal) => {
     set({ state: 'preparing', progress: 0 });
     try {
-      const { session, sets } = await read(sessionId);
-      const covered = await cover(sets, part, signal, (progress) => {
+      const parcel = await read(sessionId);
+      const covered = await cover(parcel.sets, part, signal, (progress) => {
         if (!signal.aborted) set({ progress });
       });
-      const { size } = await packParcel({ session, sets: covered });
+      const { size } = await packParcel({ ...parcel, sets: covered }, null);
       signal.throwIfAborted();
       prepared[part] = covered;
       tell(part, { bytes: size, isExact: true });
@@ -163,44 +181,62 @@ export function createSending(world: SendingWorld): Sending {
     }
   };
 
+  const choose = async (sessionId: string, part: VideoPart) => {
+    preparing.abort();
+    preparing = new AbortController();
+    set({ state: 'idle', chosen: part, ready: readyOf(part), progress: null, sentence: null });
+    if (isCovered(part) && prepared[part] === undefined) await prepare(sessionId, part, preparing.signal);
+  };
+  /** Never more than was wished for. */
+  const possible = (wish: VideoPart): VideoPart => (get().choices?.[wish].fault === null ? wish : 'none');
+
   return {
     store,
-    async look(sessionId) {
+    async look(sessionId, wish = null) {
       preparing.abort();
       prepared = {};
-      const { chosen } = get();
-      const isLost = chosen !== null && isCovered(chosen);
-      set({ ...idle, chosen: isLost ? null : chosen, sentence: isLost ? preparedAnew : null });
+      const before = get().sessionId === sessionId ? get().chosen : null;
+      const isLost = before !== null && isCovered(before);
+      const isAsked = isLost && before !== wish;
+      set({ ...idle, sessionId, chosen: isLost ? null : before, sentence: isAsked ? preparedAnew : null });
       try {
-        const { session, sets } = await read(sessionId);
-        const { size } = await packParcel({ session, sets: withoutVideo(sets) });
-        set(lookAt(sets, size, await world.coveringFault()));
+        const parcel = await read(sessionId);
+        const { sets, session } = parcel;
+        const { size } = await packParcel({ ...parcel, sets: withoutVideo(sets) }, null);
+        const signer = session.planId === null ? null : await world.signerFor(session.planId);
+        set({ ...lookAt(sets, size, await world.coveringFault()), senderKey: signer?.key ?? null });
+        // Without a recording there is nothing to choose.
+        if (sets.length === 0) set({ chosen: 'none' });
+        else if (wish !== null && get().chosen === null && !isAsked) await choose(sessionId, possible(wish));
       } catch (error) {
         set({ state: 'failed', sentence: explainProblem(error, 'be read').sentence });
       }
     },
-    async choose(sessionId, part) {
-      preparing.abort();
-      preparing = new AbortController();
-      set({ state: 'idle', chosen: part, ready: readyOf(part), progress: null, sentence: null });
-      if (isCovered(part) && prepared[part] === undefined) await prepare(sessionId, part, preparing.signal);
-    },
+    choose,
     stopPreparing() {
       preparing.abort();
       if (get().state === 'preparing') set({ state: 'idle', chosen: null, progress: null });
     },
+    sendAgain: () => set({ state: 'idle', sentAt: null }),
     async send(sessionId, recipient) {
       const { chosen, state } = get();
       if (chosen === null || state === 'preparing') return;
       set({ state: 'sealing', sentence: null });
       try {
-        const sealed = await sealFor(recipient, await packParcel(await ofPart(sessionId, chosen)));
+        const parcel = await ofPart(sessionId, chosen);
+        const { planId } = parcel.session;
+        const signer = planId === null ? null : await world.signerFor(planId);
+        const sealed = await sealFor(recipient, await packParcel(parcel, signer?.sign ?? null));
         const fileName = `overfoot-session-${world.now().toISOString().slice(0, 10)}.age`;
         const isShared = await world.share(
           new File([sealed], fileName, { type: 'application/octet-stream' }),
         );
         if (!isShared) world.saveBlob(fileName, sealed);
-        set({ state: isShared ? 'shared' : 'saved' });
+        const sentAt = world.now().toISOString();
+        set({ state: isShared ? 'shared' : 'saved', sentAt });
+        const { notes } = (await world.openRepository()).repository;
+        // Where it can't be noted, the session is offered for sending again.
+        await notes.write(sentOutName(sessionId), sentAt).catch(() => undefined);
       } catch (error) {
         set({ state: 'failed', sentence: explainProblem(error, 'be sealed').sentence });
       }

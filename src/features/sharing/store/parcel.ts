@@ -1,16 +1,19 @@
 import { Problem } from '#core/problem';
+import { readRecordingAside } from '#device/reading/readRecordingAside';
 import {
   askAgain,
+  assertWhole,
   parcelBounds,
   parcelVersion,
   readManifest,
   type ParcelFile,
   type ParcelManifest,
 } from '#documents/parcel/parcelManifest';
-import { parseRecording } from '#documents/recording/parseRecording';
+import { readSender, type ParcelSender } from '#documents/parcel/parcelSender';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import type { SessionDocument } from '#documents/session/sessionDocument';
-import { firstLine } from './firstLine';
+import { isSignedBy } from '#shell/signing';
+import { firstLine, type FirstLine } from './firstLine';
 import { hashOf, packPart, unpackPart } from './packedPart';
 
 /** What is sent of one set; the video only where the patient agrees. */
@@ -22,15 +25,28 @@ export interface ParcelSet {
 export interface Parcel {
   session: SessionDocument;
   sets: ParcelSet[];
+  /** When it was packed, ISO 8601; null in parcels of version 1. */
+  sentAt: string | null;
+  /** Who signed it; null where nobody did. */
+  sender: { key: string } | null;
 }
 
+/** What is packed. */
+export type PackedParcel = Pick<Parcel, 'session' | 'sets'> & { sentAt: string };
+
+/** What signs a parcel; null where the device can't. */
+export type ParcelSigner = ((line: Uint8Array<ArrayBuffer>) => Promise<ParcelSender>) | null;
+
 /**
- * Packs a session into one file: a line of JSON that says what follows and what each part's checksum is, then
- * the parts.
+ * Packs a session into one file: a line of JSON that says what follows and what each part's checksum is, a line
+ * that signs the first one, then the parts.
  *
  * @returns  not sealed yet
  */
-export async function packParcel({ session, sets }: Parcel): Promise<Blob> {
+export async function packParcel(
+  { session, sets, sentAt }: PackedParcel,
+  signer: ParcelSigner,
+): Promise<Blob> {
   const files: ParcelFile[] = [];
   const parts: BlobPart[] = [];
   for (const { recording, video } of sets) {
@@ -52,10 +68,13 @@ export async function packParcel({ session, sets }: Parcel): Promise<Blob> {
   const manifest: ParcelManifest = {
     format: 'overfoot-parcel',
     version: parcelVersion,
+    sentAt,
     visit: session,
     files,
   };
-  return new Blob([`${JSON.stringify(manifest)}\n`, ...parts]);
+  const line = new TextEncoder().encode(JSON.stringify(manifest));
+  const sender = signer === null ? null : await signer(line);
+  return new Blob([line, `\n${JSON.stringify(sender)}\n`, ...parts]);
 }
 
 /**
@@ -66,10 +85,15 @@ export async function packParcel({ session, sets }: Parcel): Promise<Blob> {
 export async function unpackParcel(blob: Blob): Promise<Parcel> {
   const head = await firstLine(blob, parcelBounds.manifestBytes);
   if (head === null) throw new Problem('file', 'It is not a session from Overfoot.');
-  const { visit: session, files } = readManifest(head.line, blob.size - head.endBytes);
+  const manifest = readManifest(head.line);
+  const { visit: session, sentAt, files } = manifest;
+  // Version 1 knew neither a time of sending nor a signature.
+  const { sender, endBytes } =
+    sentAt === null ? { sender: null, endBytes: head.endBytes } : await readSigned(blob, head);
+  assertWhole(manifest, blob.size - endBytes);
   const recordings = new Map<string, ParcelSet>();
   const videos = new Map<string, Blob>();
-  let from = head.endBytes;
+  let from = endBytes;
   for (const file of files) {
     const type = file.kind === 'video' ? file.type : '';
     const part = blob.slice(from, from + file.bytes, type);
@@ -80,14 +104,32 @@ export async function unpackParcel(blob: Blob): Promise<Parcel> {
     else recordings.set(file.sessionId, { recording: await readPacked(part, file), video: null });
   }
   for (const [recordingId, video] of videos) recordings.get(recordingId)!.video = video;
-  return { session, sets: [...recordings.values()] };
+  return { session, sets: [...recordings.values()], sentAt, sender };
+}
+
+/**
+ * Reads and checks the signature of the first line.
+ *
+ * @throws Problem  where it is not that of this line
+ */
+async function readSigned(
+  blob: Blob,
+  head: FirstLine,
+): Promise<{ sender: ParcelSender | null; endBytes: number }> {
+  const next = await firstLine(blob.slice(head.endBytes), parcelBounds.senderBytes);
+  if (next === null) throw new Problem('file', `It is not whole. ${askAgain}`);
+  const sender = readSender(next.line);
+  const line = new Uint8Array(await blob.slice(0, head.endBytes - 1).arrayBuffer());
+  if (sender !== null && !(await isSignedBy(sender.key, sender.signature, line)))
+    throw new Problem('file', `It was changed after it was signed. ${askAgain}`);
+  return { sender, endBytes: head.endBytes + next.endBytes };
 }
 
 async function readPacked(
   part: Blob,
   { sessionId: recordingId, unpackedBytes }: Extract<ParcelFile, { kind: 'session' }>,
 ): Promise<RecordingDocument> {
-  const recording = parseRecording(await unpackPart(part, unpackedBytes, askAgain));
+  const recording = await readRecordingAside(await unpackPart(part, unpackedBytes, askAgain));
   if (recording.id !== recordingId)
     throw new Problem('file', `A recording in it does not match its set. ${askAgain}`);
   return recording;

@@ -1,10 +1,30 @@
 import { Problem } from '#core/problem';
-import type { Repository } from '#device/storage/repository';
-import type { Parcel } from './parcel';
-import { saveRecordingDocument } from './saveRecordingDocument';
+import { checksumOf } from '#device/storage/checksumOf';
+import type { KeptWhole, Repository } from '#device/storage/repository';
+import { isWorkedOn, withKeptWork } from '#documents/recording/keptWork';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import type { SessionDocument } from '#documents/session/sessionDocument';
+import { withTherapistsWord } from '#documents/session/withTherapistsWord';
+import type { Parcel, ParcelSet } from './parcel';
 
 /** How a parcel compares with what is kept: absent, identical, or another version of the same session. */
-export type Standing = 'new' | 'known' | 'another-version';
+export type Standing = { kind: 'new' | 'known' } | { kind: 'another-version'; stake: Stake };
+
+/** What another version of a kept session would change, and what of the kept one stays. */
+export interface Stake {
+  /** Kept sets that were reviewed or corrected here, which stays. */
+  workedOn: number;
+  /** Videos that come to sets without one, and that replace another. */
+  videosAdded: number;
+  videosReplaced: number;
+  /** Sets whose results differ, and sets that are not kept yet. */
+  setsChanged: number;
+  setsAdded: number;
+  /** Whether pain, effort, remark, or what else was said of the session differs. */
+  hasOtherAnswers: boolean;
+}
+
+type Found = Awaited<ReturnType<Repository['recordings']['find']>>;
 
 /** @throws Problem  where it would replace what is kept of another session or another patient */
 export async function standingOf(
@@ -13,20 +33,41 @@ export async function standingOf(
 ): Promise<Standing> {
   const kept = await sessions.find(session.id);
   if (kept !== null && kept.patient !== session.patient) throw notTheirs(kept.patient);
-  let isKnown = kept !== null && JSON.stringify(kept) === JSON.stringify(session);
+  const stake: Stake = {
+    workedOn: 0,
+    videosAdded: 0,
+    videosReplaced: 0,
+    setsChanged: 0,
+    setsAdded: 0,
+    hasOtherAnswers: kept !== null && !isSame(kept, withTherapistsWord(session, kept)),
+  };
   for (const { recording, video } of sets) {
     const found = await recordings.find(recording.id);
-    if (found !== null && found.facts.visitId !== session.id) {
+    if (found === null) {
+      stake.setsAdded++;
+      continue;
+    }
+    if (found.facts.visitId !== session.id) {
       const other = found.facts.visitId === null ? null : await sessions.find(found.facts.visitId);
       throw notTheirs(other?.patient ?? '');
     }
-    isKnown &&= found !== null && JSON.stringify(found.recording) === JSON.stringify(recording);
-    const name = found?.facts.video ?? null;
+    if (isWorkedOn(found.recording)) stake.workedOn++;
+    if (!isSame(found.recording, withKeptWork(recording, found.recording))) stake.setsChanged++;
+    const name = found.facts.video;
     const keptVideo = name === null ? null : await videos.read(name);
     // Another part of the video, or all of it, may be sent later.
-    isKnown &&= video === null || keptVideo?.size === video.size;
+    if (video !== null && keptVideo === null) stake.videosAdded++;
+    if (video !== null && keptVideo !== null && keptVideo.size !== video.size) stake.videosReplaced++;
   }
-  return isKnown ? 'known' : kept === null ? 'new' : 'another-version';
+  if (kept === null) return { kind: 'new' };
+  const { workedOn, ...changes } = stake;
+  return Object.values(changes).some((change) => change !== 0 && change !== false)
+    ? { kind: 'another-version', stake }
+    : { kind: 'known' };
+}
+
+function isSame(one: SessionDocument | RecordingDocument, other: typeof one): boolean {
+  return checksumOf(one) === checksumOf(other);
 }
 
 function notTheirs(patient: string): Problem {
@@ -37,15 +78,27 @@ function notTheirs(patient: string): Problem {
   );
 }
 
-/** Saves a checked parcel, replacing an earlier version of the same session. */
+/**
+ * Saves a checked parcel, whole or not at all. Where an earlier version of the session is kept, what was
+ * reviewed, corrected and settled in it stays, and so do videos and recordings that the new one comes without.
+ *
+ * @throws StorageProblem  'changed' where a recording is reviewed in another tab at that moment
+ */
 export async function saveParcel({ session, sets }: Parcel, repository: Repository): Promise<void> {
-  await repository.sessions.remove(session.id);
-  for (const { recording, video } of sets)
-    await saveRecordingDocument(repository, recording, {
-      video,
-      sessionId: session.id,
-      session,
-      fromVideo: video === null ? 'impossible' : 'done',
-    });
-  await repository.sessions.save(session);
+  const recordings: KeptWhole[] = [];
+  for (const one of sets)
+    recordings.push(keptWhole(session, one, await repository.recordings.find(one.recording.id)));
+  const kept = await repository.sessions.find(session.id);
+  await repository.keepTogether(withTherapistsWord(session, kept), recordings);
+}
+
+function keptWhole({ id }: SessionDocument, { recording, video }: ParcelSet, kept: Found): KeptWhole {
+  const hasVideo = video !== null || (kept?.facts.video ?? null) !== null;
+  return {
+    recording: kept === null ? recording : withKeptWork(recording, kept.recording),
+    visitId: id,
+    fromVideo: hasVideo ? 'done' : 'impossible',
+    video: video ?? 'stays',
+    expects: kept?.edition ?? null,
+  };
 }

@@ -18,7 +18,7 @@ function describe(device: DeviceState): string {
     case 'starting':
       return 'the body finder is starting …';
     case 'failed':
-      return `the body finder could not start (${device.sentence}). It will be started again for the next video.`;
+      return `the body finder could not start. ${device.sentence} It will be started again for the next video.`;
     case 'ready': {
       const { backend, threads } = device.device;
       if (backend !== 'wasm') return `the body finder runs on the graphics processor (${backend}).`;

@@ -14,10 +14,10 @@ export function LanePicture() {
         mark={
           <>
             <circle r="8" fill="var(--mark-hollow)" />
-            <path d="M0-8A8 8 0 0 0 0 8Z" fill="var(--near-limit)" />
+            <path d="M0-8A8 8 0 0 0 0 8Z" fill="var(--cant-tell)" />
           </>
         }
-        words={['near', 'the limit']}
+        words={['too close', 'to tell']}
       />
       <Leg
         x={275}

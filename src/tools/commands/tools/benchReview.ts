@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { chromium, type Page } from '@playwright/test';
 import { median } from 'd3-array';
+import { openKeptSessions } from './openKeptSessions';
 import type {} from '../../headless/storage';
 import { measure } from '#core/measurement/measure';
 import { mapMeasures } from '#core/measures/measures';
@@ -13,6 +14,7 @@ import { ensureBuilt } from './ensureBuilt';
 import { browserSwitches, findBrowser } from './findBrowser';
 import { repeatTrack } from './repeatTrack';
 import { serveBuild } from './serveBuild';
+import { startOf } from './startOf';
 import { timeRejudging } from './timeRejudging';
 
 /** How fast the review is; medians. */
@@ -54,7 +56,7 @@ export async function benchReview(recordingPath: string): Promise<ReviewFigures>
     const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
     await saveRecordingDocument(page, server.url, long);
     await page.goto(server.url);
-    await page.getByRole('button', { name: 'Kept sessions' }).click();
+    await openKeptSessions(page);
     const openedMs: number[] = [];
     const heldBytes: number[] = [];
     let steppedMs: number[] = [];
@@ -116,29 +118,15 @@ async function saveRecordingDocument(
 ): Promise<void> {
   await page.goto(new URL('tools/headless/storage.html', baseUrl).href);
   await page.waitForFunction(() => 'storagePage' in window);
-  await page.evaluate(async (kept) => {
+  const asked = { kept: recording, start: startOf(recording) };
+  await page.evaluate(async ({ kept, start }) => {
     const { repository } = await window.storagePage.openRepository();
-    const { id, createdAt, setup, limits, note, video, observed } = kept;
-    const { widthPx, heightPx } = video;
-    const start = {
-      id,
-      startedAt: createdAt,
-      visitId: null,
-      visitSet: null,
-      setup,
-      limits,
-      note,
-      widthPx,
-      heightPx,
-      model: observed.model,
-      videoType: 'video/mp4',
-    };
     const set = await repository.beginSet(start, () => undefined);
     await set.video?.write(await (await fetch('../../example/example.mp4')).blob());
     await set.endVideo();
     await set.finish(kept, 'done', null);
     repository.close();
-  }, recording);
+  }, asked);
 }
 
 /** From Enter on the set's row to the first picture of its video, ms. */

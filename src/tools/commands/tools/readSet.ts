@@ -1,8 +1,7 @@
 import { z } from 'zod';
 import type { HeldExtremes, SetErrors } from '#core/chance/countInLine';
 import type { EndLimits } from '#core/protocol/limits';
-import { CommandProblem } from './commandProblem';
-import { readJson } from './readJson';
+import { readShaped } from './readShaped';
 
 const degrees = z.number().min(-360).max(360);
 const limit = z.number();
@@ -46,14 +45,7 @@ export interface ReadSet {
  * @throws CommandProblem  where the file does not hold a set
  */
 export function readSet(path: string): ReadSet {
-  const data = readJson(path, 'a file with the repetitions of a set');
-  const result = setSchema.safeParse(data);
-  if (!result.success) {
-    const { path: place, message } = result.error.issues[0]!;
-    const where = place.length === 0 ? '' : `${place.join('.')}: `;
-    throw new CommandProblem(`"${path}" does not hold a set of repetitions (${where}${message}).`);
-  }
-  const { repetitions, limits, sharedSdDeg, ownSdDeg } = result.data;
+  const { repetitions, limits, sharedSdDeg, ownSdDeg } = readShaped(path, setSchema, 'a set of repetitions');
   return {
     repetitions: repetitions.map(({ inwardDeg, outwardDeg }) => ({ most: inwardDeg, least: outwardDeg })),
     limits: {

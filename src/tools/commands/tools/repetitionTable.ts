@@ -3,6 +3,7 @@ import { findTask } from '#core/exercises/exercises';
 import { kneeOffLine } from '#core/measures/kneeOffLine';
 import { findMeasure } from '#core/measures/measures';
 import { judgementOf } from '#core/scoring/judge';
+import { verdictSide } from '#core/scoring/verdict';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { completenessWords } from '#words/completenessWords';
 import { formatMeasure, measureName } from '#words/formatMeasure';
@@ -40,7 +41,7 @@ export function repetitionTable({ setup, derived }: RecordingDocument): string {
 
 function verdictText(judgement: Repetition['judgement']): string {
   const { verdict, reason, decidedBy } = judgement;
-  const isNamed = verdict !== 'in-line' && !findMeasure(decidedBy).isAlwaysLimited;
+  const isNamed = verdictSide(verdict) !== 'in' && !findMeasure(decidedBy).isAlwaysLimited;
   const what = isNamed ? [measureName(decidedBy)] : [];
   const why = reason === null ? [] : [reasonWords[reason].short];
   return [verdictWords[verdict], ...what, ...why].join(': ');

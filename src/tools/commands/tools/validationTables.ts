@@ -1,7 +1,9 @@
 import Table from 'cli-table3';
+import { usualSureness } from '#core/chance/grade';
+import { verdictSide } from '#core/scoring/verdict';
 import { comparedLimitDeg } from '../../validation/compareClip';
 import type { ErrorFigures } from '../../validation/describeErrors';
-import { clearDeg, sureness, type Summary } from '../../validation/summariseClips';
+import { clearDeg, type Summary } from '../../validation/summariseClips';
 import type { ValidatedClip } from './validatedClip';
 
 const plain = { head: [], border: [], compact: true };
@@ -27,7 +29,9 @@ export function clipTable(clips: readonly ValidatedClip[]): string {
     const peaks = repetitions.map(
       ({ measuredPeakDeg, truePeakDeg }) => `${number(measuredPeakDeg, 1)} (${truePeakDeg.toFixed(1)})`,
     );
-    const alike = repetitions.filter(({ verdict, trueVerdict }) => verdict === trueVerdict).length;
+    const alike = repetitions.filter(
+      ({ verdict, trueVerdict }) => verdictSide(verdict) === trueVerdict,
+    ).length;
     table.push([
       clip.clip,
       `${clip.camera.yawDeg}°`,
@@ -82,7 +86,7 @@ export function summaryTable(groups: readonly (readonly [string, Summary])[]): s
   return [
     'Peak errors in degrees: mean absolute, bias (measured less true), largest.',
     `Decided: of repetitions truly more than ${clearDeg}° from the limit of ${comparedLimitDeg}°, those for which a ` +
-      `side is told with ${100 * sureness} % sureness. Right: of these, those on that side.`,
+      `side is named with ${100 * usualSureness} % sureness. Right: of these, those on that side.`,
     table.toString(),
   ].join('\n');
 }

@@ -1,15 +1,32 @@
 import { describe, expect, it } from 'vitest';
+import { newSigns } from '#core/safety/newSigns';
 import { effortWords, painWords, scaleQuestions } from '#core/safety/painScale';
-import { redFlags } from '#core/safety/redFlags';
+import { findSign, otherSigns, redFlags } from '#core/safety/redFlags';
+import { signIds } from '#core/safety/signs';
 
-describe('redFlags', () => {
+const all = [...redFlags, ...otherSigns];
+
+describe('redFlags and otherSigns', () => {
   it('each leads to a professional, and names no disease', () => {
-    for (const { words, advice } of redFlags) {
-      expect(advice).toMatch(/^Do not exercise\. .*(doctor|therapist)/);
+    for (const { words, advice } of all) {
+      expect(advice).toMatch(/^Do not exercise(\.| until) .*(doctor|therapist)/);
       expect(words).toMatch(/^[a-z].*[a-z]$/);
-      expect(`${words} ${advice}`).not.toMatch(/thrombo|arthritis|fracture|infection|clot/i);
+      expect(`${words} ${advice}`).not.toMatch(/thrombo|arthritis|fracture|infection|clot|rupture/i);
     }
-    expect(new Set(redFlags.map(({ id }) => id)).size).toBe(redFlags.length);
+  });
+
+  it('have words for every sign, once', () => {
+    expect(all.map(({ id }) => id).sort()).toEqual([...signIds].sort());
+    expect(findSign('calf').words).toMatch(/calf/);
+  });
+});
+
+describe('newSigns', () => {
+  it('are three questions, each answer of which is a sign of its own', () => {
+    expect(newSigns).toHaveLength(3);
+    const ids = newSigns.flatMap(({ signs }) => signs.map(({ id }) => id));
+    expect(new Set(ids).size).toBe(ids.length);
+    for (const id of ids) expect(findSign(id).advice).toMatch(/^Do not exercise/);
   });
 });
 

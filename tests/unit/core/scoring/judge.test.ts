@@ -1,14 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { surenesses } from '#core/chance/grade';
 import { missingReasons, reasonCode } from '#core/measurement/curve';
 import type { MeasuredRepetition } from '#core/measurement/measurement';
 import type { MeasureRange } from '#core/measurement/measureRange';
 import { kneeAngle } from '#core/measures/kneeAngle';
 import { mapMeasures } from '#core/measures/measures';
 import type { Limits } from '#core/protocol/limits';
+import { chanceWithin } from '#core/scoring/chanceWithin';
 import { kneeDirection } from '#core/scoring/deciding';
-import { judge, judgementOf } from '#core/scoring/judge';
-import { leastMeasuredShare, verdictOf } from '#core/scoring/verdict';
+import { gradeAgain, judge, judgementOf } from '#core/scoring/judge';
+import { leastMeasuredShare } from '#core/scoring/verdict';
 import { kneeJudged, rangesWith } from '../../../support/kneeJudgement';
 
 const limits: Limits = { 'knee-angle': { least: -7, most: 10 } };
@@ -53,34 +55,39 @@ function repetitionOver(degs: (number | null)[], change: Partial<MeasureRange> =
   return [repetition, { curves: mapMeasures(() => curve) }] as const;
 }
 
-describe('verdictOf(excessDeg, bandDeg)', () => {
+describe('chanceWithin(held, limits)', () => {
+  const most = (value: number, band: number) => chanceWithin({ most: { value, band } }, { most: 10 });
   it.each([
-    // The whole band 3 to either side is within the limit up to -3, beyond it from above 3.
-    [-3.001, 3, 'in-line'],
-    [-3, 3, 'in-line'],
-    [-2.999, 3, 'near-limit'],
-    [0, 3, 'near-limit'],
-    [3, 3, 'near-limit'],
-    [3.001, 3, 'out-of-line'],
-    [3.001, 4, 'near-limit'],
-    [-0.001, 0, 'in-line'],
-    [0, 0, 'in-line'],
-    [0.001, 0, 'out-of-line'],
-  ] as const)(
-    'says that %d degrees beyond the limit, give or take %d, are %s',
-    (excessDeg, bandDeg, verdict) => {
-      expect(verdictOf(excessDeg, bandDeg)).toBe(verdict);
-    },
-  );
+    // Tables of the normal distribution: Phi(0), Phi(1), Phi(1.645), Phi(-2).
+    [10, 3, 0.5],
+    [10 - 3 / 1.645, 3, 0.8413],
+    [7, 3, 0.95],
+    [10 + (2 * 3) / 1.645, 3, 0.0228],
+  ])('gives a peak of %f degrees, give or take %f, its chance', (deg, band, chance) => {
+    expect(most(deg, band)).toBeCloseTo(chance, 4);
+  });
+
+  it('knows a value without an error for sure, and counts one exactly at a limit as within', () => {
+    expect([most(9.999, 0), most(10, 0), most(10.001, 0)]).toEqual([1, 1, 0]);
+  });
+
+  it('takes both ends together, and an end without a value or a limit as kept', () => {
+    const both = { least: { value: -10, band: 2 }, most: { value: 10, band: 5 } };
+    expect(chanceWithin(both, { least: -10, most: 10 })).toBeCloseTo(0.25, 12);
+    expect(chanceWithin(both, { most: 10 })).toBeCloseTo(0.5, 12);
+    expect(chanceWithin({ least: null }, { least: -10, most: 10 })).toBe(1);
+  });
 });
 
 describe('judge(repetition, measurement, limits)', () => {
   it.each([
-    // Limit 10 inward, band 2: in line up to 8, out of line above 12.
-    [8, 'in-line'],
-    [8.01, 'near-limit'],
-    [12, 'near-limit'],
-    [12.01, 'out-of-line'],
+    // Limit 10 inward, band 2: firm from 2 away on, probable from 1.023.
+    [7.99, 'in'],
+    [8.01, 'probably-in'],
+    [8.98, 'cant-tell'],
+    [11.02, 'cant-tell'],
+    [11.03, 'probably-out'],
+    [12.01, 'out'],
   ])('judges an inward peak of %d degrees as %s', (peakDeg, verdict) => {
     const judgement = judge(...repetitionOver([0, peakDeg, 1]), limits);
     expect(judgement).toMatchObject({ verdict, reason: null });
@@ -94,11 +101,13 @@ describe('judge(repetition, measurement, limits)', () => {
   });
 
   it.each([
-    // Limit 7 outward, band 2: in line up to 5, out of line above 9.
-    [-5, 'in-line'],
-    [-5.01, 'near-limit'],
-    [-9, 'near-limit'],
-    [-9.01, 'out-of-line'],
+    // Limit 7 outward, band 2.
+    [-4.99, 'in'],
+    [-5.01, 'probably-in'],
+    [-5.98, 'cant-tell'],
+    [-8.02, 'cant-tell'],
+    [-8.03, 'probably-out'],
+    [-9.01, 'out'],
   ])('judges an outward peak of %d degrees as %s', (peakDeg, verdict) => {
     const judgement = judge(...repetitionOver([0, 1, peakDeg]), limits);
     expect(judgement.verdict).toBe(verdict);
@@ -114,13 +123,13 @@ describe('judge(repetition, measurement, limits)', () => {
   it('goes by the way in which the knee comes closest to its limit, not by the larger angle', () => {
     // 6 inward is 4 within its limit of 10; 5.5 outward is 1.5 within its limit of 7.
     const judgement = judge(...repetitionOver([6, -5.5]), limits);
-    expect(judgement.verdict).toBe('near-limit');
+    expect(judgement.verdict).toBe('probably-in');
     expect(kneeDirection(judgement)).toBe('outward');
   });
 
   it('judges a knee that is exactly in line all the time', () => {
     expect(judge(...repetitionOver([0, 0, 0]), limits)).toMatchObject({
-      verdict: 'in-line',
+      verdict: 'in',
       alignmentScorePct: 100,
     });
   });
@@ -148,25 +157,27 @@ describe('judge(repetition, measurement, limits)', () => {
   );
 
   it('judges once a third of the loaded time was measured', () => {
-    expect(judge(...repetitionOver([3, null, null]), limits).verdict).toBe('in-line');
+    expect(judge(...repetitionOver([3, null, null]), limits).verdict).toBe('in');
     expect(judge(...repetitionOver([3, null, null, null]), limits).verdict).toBe('not-measured');
   });
 
   it('gives no verdict where the band is wider than allowed, and judges exactly at it', () => {
     const wide = judge(...repetitionOver([0, 40], {}, kneeAngle.widestBand + 0.01), limits);
     expect(wide).toEqual(kneeJudged({ verdict: 'not-measured', reason: 'band-too-wide' }));
-    expect(judge(...repetitionOver([0, 40], {}, kneeAngle.widestBand), limits).verdict).toBe('out-of-line');
+    expect(judge(...repetitionOver([0, 40], {}, kneeAngle.widestBand), limits).verdict).toBe('out');
   });
 
   it('never gives the opposite verdict for a wider band', () => {
-    const order = ['in-line', 'near-limit', 'out-of-line'];
+    const order = ['in', 'probably-in', 'cant-tell', 'probably-out', 'out'];
     const band = fc.double({ min: 0, max: 6, noNaN: true });
     fc.assert(
       fc.property(fc.double({ min: -30, max: 30, noNaN: true }), band, band, (deg, narrow, more) => {
         const at = (bandDeg: number) =>
           order.indexOf(judge(...repetitionOver([deg], {}, bandDeg), limits).verdict);
         const [sure, unsure] = [at(narrow), at(narrow + more)];
-        expect(unsure === sure || unsure === 1).toBe(true);
+        // Never farther from the middle, nor beyond it.
+        expect(unsure === sure || Math.abs(unsure - 2) < Math.abs(sure - 2)).toBe(true);
+        expect((unsure - 2) * (sure - 2)).toBeGreaterThanOrEqual(0);
       }),
     );
   });
@@ -192,7 +203,7 @@ describe('judge(repetition, measurement, limits)', () => {
   });
 
   it('never gets worse when a limit is widened', () => {
-    const order = ['in-line', 'near-limit', 'out-of-line'];
+    const order = ['in', 'probably-in', 'cant-tell', 'probably-out', 'out'];
     fc.assert(
       fc.property(angles, limit, limit, (degs, deg, moreDeg) => {
         const at = (bothDeg: number) => judge(...repetitionOver(degs), kneeLimits(bothDeg, bothDeg));
@@ -201,5 +212,22 @@ describe('judge(repetition, measurement, limits)', () => {
         expect(wide.alignmentScorePct!).toBeGreaterThanOrEqual(narrow.alignmentScorePct!);
       }),
     );
+  });
+});
+
+describe('gradeAgain(judgement, sureness)', () => {
+  it('is what judging anew for that sureness gives', () => {
+    for (const peakDeg of [7, 8.5, 9, 10, 11, 11.5, 12.4, 14]) {
+      const [repetition, curves] = repetitionOver([0, peakDeg, 1]);
+      for (const sureness of surenesses)
+        expect(gradeAgain(judge(repetition, curves, limits), sureness)).toEqual(
+          judge(repetition, curves, limits, sureness),
+        );
+    }
+  });
+
+  it('names no side to somebody who wants to be surer', () => {
+    const judged = judge(...repetitionOver([0, 8.5, 1]), limits); // A chance of 89 %.
+    expect([judged.verdict, gradeAgain(judged, 0.95).verdict]).toEqual(['probably-in', 'cant-tell']);
   });
 });

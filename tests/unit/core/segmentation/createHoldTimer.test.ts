@@ -9,7 +9,8 @@ describe('createHoldTimer(hold, startMs)', () => {
     const timer = createHoldTimer(hold, 1000);
     expect(timer.at(1000)).toEqual({ phase: 'holding', hold: 1, secondsLeft: 20, heldMs: 0 });
     expect(timer.at(13_500)).toEqual({ phase: 'holding', hold: 1, secondsLeft: 8, heldMs: 12_500 });
-    // 20 s of holding end at 21 s; 4 s of rest have gone at 25 s.
+    // 20 s of holding end at 21 s, where the rest begins with all of its 15; 4 s of rest have gone at 25 s.
+    expect(timer.at(21_000)).toEqual({ phase: 'resting', hold: 1, secondsLeft: 15, heldMs: 20_000 });
     expect(timer.at(25_000)).toEqual({ phase: 'resting', hold: 1, secondsLeft: 11, heldMs: 20_000 });
     // The second hold begins at 36 s.
     expect(timer.at(36_000)).toEqual({ phase: 'holding', hold: 2, secondsLeft: 20, heldMs: 20_000 });

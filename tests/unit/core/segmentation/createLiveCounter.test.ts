@@ -14,8 +14,6 @@ import { filmPerson, type Film, type Scene } from '../../../support/syntheticPer
 const rateHz = 30;
 /** A repetition is counted within so long after its true end: half of what a spoken count may lag. */
 const longestDelayMs = 250;
-/** On a slow machine under load; a look over every sample at each would take minutes, ms. */
-const longestTenMinutesMs = 20_000;
 /** Any length close to the leg's will do; the range that makes a repetition is a share of it. */
 const legLengthPx = 380;
 
@@ -79,17 +77,15 @@ describe('createLiveCounter(task).push(timeMs, movementPx, legLengthPx)', () => 
     }
   });
 
-  it('takes a small part of the time of a ten-minute set', () => {
+  it('counts every one of the noisy bends of three minutes', () => {
     const random = seededRandom(2);
     const counter = createLiveCounter(findTask('single-leg-squat'));
-    const startMs = performance.now();
     let count = 0;
-    for (let i = 0; i < 18_000; i++) {
+    for (let i = 0; i < 5400; i++) {
       const movementPx = 40 * Math.cos((2 * Math.PI * i) / 120) + random.gaussian();
       count = counter.push((i * 1000) / rateHz, movementPx, legLengthPx);
     }
-    expect(performance.now() - startMs).toBeLessThan(longestTenMinutesMs);
-    expect(count).toBe(150);
+    expect(count).toBe(45);
   });
 
   it('holds the last height while the hips are unseen', () => {

@@ -34,6 +34,12 @@ describe('movementEdgeMs(timesMs, distance, from, step, stop)', () => {
     expect(Math.abs(movementEdgeMs(timesMs, cubic, 50, -1, 0) - 310)).toBeLessThan(4);
   });
 
+  it('is at once where the movement is over already', () => {
+    // From 1 % of the way to 2 %, both below the 3 % that can be told from rest.
+    const over = (sample: number) => (sample === 12 ? 0.01 : 0.02);
+    expect(movementEdgeMs(timesMs, over, 12, 1, 20)).toBe(240);
+  });
+
   it('never leaves the stretch that it may search', () => {
     const late = movementEdgeMs(timesMs, leastJerk, 45, -1, 28);
     expect(late).toBeGreaterThanOrEqual(timesMs[28]!);

@@ -47,7 +47,7 @@ describe('errorBand(leg, side, sources, quantity)', () => {
   const leg = pictureLeg(filmPerson({ ...level, task: 'two-legged-bend' }), 'left');
   const lifted = liftLeg(leg, segmentsPx(leg)!, focalPx);
   const band = (yawSdDeg: number, jitter: number) =>
-    errorBand(lifted, 'left', { yawDeg: 0, yawSdDeg, rollSdDeg: 1, jitter }, frontalKneeAngleDeg)(60);
+    errorBand(lifted, 'left', { yawDeg: 0, yawSdDeg, rollSdDeg: 1, jitter }, frontalKneeAngleDeg)(60).whole;
 
   it('grows with the trembling of the joints and the uncertainty of the yaw', () => {
     expect(band(2, 0.02)).toBeGreaterThan(1.2 * band(2, 0));
@@ -61,7 +61,7 @@ describe('errorBand(leg, side, sources, quantity)', () => {
     fc.assert(
       fc.property(sample, share, share, deg, deg, (i, jitter, moreJitter, yawSdDeg, moreDeg) => {
         const at = (sources: { yawSdDeg: number; jitter: number }) =>
-          errorBand(lifted, 'left', { yawDeg: 0, rollSdDeg: 1, ...sources }, frontalKneeAngleDeg)(i);
+          errorBand(lifted, 'left', { yawDeg: 0, rollSdDeg: 1, ...sources }, frontalKneeAngleDeg)(i).whole;
         const here = at({ yawSdDeg, jitter }) - 1e-9;
         expect(at({ yawSdDeg, jitter: jitter + moreJitter })).toBeGreaterThanOrEqual(here);
         expect(at({ yawSdDeg: yawSdDeg + moreDeg, jitter })).toBeGreaterThanOrEqual(here);
@@ -75,6 +75,24 @@ describe('errorBand(leg, side, sources, quantity)', () => {
     expect(together / (band(2, 0) ** 2 + band(0, 0.02) ** 2 - band(0, 0) ** 2)).toBeCloseTo(1, 6);
   });
 
+  it('counts as own what the joints do, and as shared what the yaw, the lens and the camera do', () => {
+    const of = (yawSdDeg: number, jitter: number) =>
+      errorBand(lifted, 'left', { yawDeg: 0, yawSdDeg, rollSdDeg: 1, jitter }, frontalKneeAngleDeg)(60);
+    // More doubt in the yaw leaves the own part as it is; more trembling leaves the shared one.
+    expect(of(4, 0.01).own).toBeCloseTo(of(1, 0.01).own, 12);
+    const shared = ({ whole, own }: { whole: number; own: number }) => Math.sqrt(whole * whole - own * own);
+    expect(shared(of(4, 0.02))).toBeCloseTo(shared(of(4, 0)), 9);
+    expect(of(4, 0.02).own).toBeGreaterThan(of(4, 0).own);
+    // The joint's place across is nothing but own, apart from the camera's roll and pitch.
+    const across = errorBand(
+      lifted,
+      'left',
+      { yawDeg: 0, yawSdDeg: 0, rollSdDeg: 0, jitter: 0.05 },
+      ({ knee }) => knee.x[0]!,
+    )(60);
+    expect(across.own).toBeCloseTo(1.645 * Math.hypot(placingSd, 0.05), 9);
+  });
+
   it('is 1.645 times one standard deviation of a quantity that is known', () => {
     // From knee to ankle it is one shank wherever the camera is, so that only the shank's length counts, 2 % of it;
     // the knee's place across moves as far as the joint does, its own yaw aside: 1.645 x hypot(placing, jitter).
@@ -84,14 +102,14 @@ describe('errorBand(leg, side, sources, quantity)', () => {
       { yawDeg: 0, yawSdDeg: 2, rollSdDeg: 2, jitter: 0 },
       ({ knee, ankle }) =>
         Math.hypot(knee.x[0]! - ankle.x[0]!, knee.y[0]! - ankle.y[0]!, knee.z[0]! - ankle.z[0]!),
-    )(60);
+    )(60).whole;
     expect(shank).toBeCloseTo(1.645 * 0.02, 2);
     const across = errorBand(
       lifted,
       'left',
       { yawDeg: 0, yawSdDeg: 0, rollSdDeg: 0, jitter: 0.05 },
       ({ knee }) => knee.x[0]!,
-    )(60);
+    )(60).whole;
     expect(across).toBeGreaterThan(1.645 * 0.05);
     expect(across).toBeLessThan(1.645 * 0.06);
   });
@@ -102,7 +120,7 @@ describe('errorBand(leg, side, sources, quantity)', () => {
       'left',
       { yawDeg: 0, yawSdDeg: 0, rollSdDeg: 0, jitter: 0 },
       ({ ankle }) => ankle.z[0]!,
-    )(60);
+    )(60).whole;
     // A pitch of 4 degrees adds a little, by as much as the ankle is below the camera's axis.
     const byLens = 1.645 * 0.2 * lifted.ankle.z[60]!;
     expect(distance / byLens).toBeGreaterThan(1);
@@ -142,7 +160,7 @@ describe('errorBand(leg, side, sources, quantity)', () => {
       'left',
       { yawDeg: -view.yawDeg, yawSdDeg, rollSdDeg, jitter },
       frontalKneeAngleDeg,
-    )(60);
+    )(60).whole;
     const bearingDeg = (Math.atan2(leg.knee.xPx[60]!, focalPx) * 180) / Math.PI;
     const truth = angle(
       picture(() => 0),

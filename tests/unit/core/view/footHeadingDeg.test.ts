@@ -6,8 +6,8 @@ import { footHeadingDeg } from '#core/view/footHeadingDeg';
 const joint = (...xPx: number[]) => ({ xPx: Float64Array.from(xPx), yPx: new Float64Array(xPx.length) });
 const all = (...xPx: number[]) => new Uint8Array(xPx.length).fill(1);
 
-/** A shank of 200 px belongs to marks 110 px apart: 55 px are half of it, and sin 30 = 0.5. */
-const shankPx = 200;
+/** A shank of 220 px belongs to marks 110 px apart: 55 px are half of it, and sin 30 = 0.5. */
+const shankPx = 220;
 /** So far away that nothing is off the middle of the picture. */
 const farPx = 1e12;
 /** How far inward of the foot's axis its big toe is, degrees. */
@@ -34,7 +34,7 @@ describe('footHeadingDeg(heel, toe, side, when, shankPx, focalPx)', () => {
     const focalPx = 1000;
     const heelPx = (focalPx * 1) / 2.1;
     const toePx = (focalPx * 1) / 1.9;
-    const shank = (toePx - heelPx) / 0.55 / Math.sin(Math.atan(0.5));
+    const shank = (toePx - heelPx) / 0.5 / Math.sin(Math.atan(0.5));
     const deg = footHeadingDeg(joint(heelPx), joint(toePx), 'left', all(0), shank, focalPx)!;
     // The middle of heel and toe is 0.14 degrees from the middle of the foot.
     expect(Math.abs(deg - toeDeg)).toBeLessThan(0.2);

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { otherSide, sides } from '#core/protocol/side';
 import {
   frontalKneeAngleDeg,
+  frontalKneeDeviation,
   medianWhere,
   squareToBody,
   thighShare,
@@ -94,5 +95,31 @@ describe('medianWhere(when, quantity)', () => {
     const quantity = (i: number) => [5, 900, 8, 6][i]!;
     expect(medianWhere(Uint8Array.of(1, 0, 1, 1), quantity)).toBe(6);
     expect(medianWhere(new Uint8Array(4), quantity)).toBeNull();
+  });
+});
+
+describe('frontalKneeDeviation(leg, side, sample)', () => {
+  it('is the distance from the line hip to ankle as a share of thigh and shank together', () => {
+    // The left knee is 1 towards the midline of an upright line; with a thigh of 3 the leg is 4 shanks long.
+    const inward: [Place, Place, Place] = [
+      [4, 0],
+      [3, 2],
+      [4, 4],
+    ];
+    expect(frontalKneeDeviation(leg(...inward, 1), 'left', 0)).toBeCloseTo(0.5, 12);
+    expect(frontalKneeDeviation(leg(...inward, 3), 'left', 0)).toBeCloseTo(0.25, 12);
+    expect(frontalKneeDeviation(leg(...inward, 3), 'right', 0)).toBeCloseTo(-0.25, 12);
+  });
+
+  it('is 0 where hip and ankle coincide, as the angle is where any two do', () => {
+    expect(frontalKneeDeviation(leg([4, 0], [3, 2], [4, 0]), 'left', 0)).toBe(0);
+    expect(frontalKneeAngleDeg(leg([4, 0], [4, 0], [4, 3]), 'left', 0)).toBe(0);
+  });
+});
+
+describe('thighShare(leg, sample), away from the middle of the picture', () => {
+  it('is the seen length of the thigh as a share of its own', () => {
+    // 3 aside and 4 down are 5; of 10.
+    expect(thighShare(leg([3, 4], [6, 8], [6, 9], 10), 0)).toBeCloseTo(0.5, 12);
   });
 });

@@ -17,6 +17,13 @@ describe('fuseCues(cues)', () => {
     expect(sdDeg).toBeCloseTo(1.2, 12);
   });
 
+  it('widens by the disagreement for each reading beyond the first', () => {
+    // 0, 3 and 6 with SD 1: 9 + 0 + 9 = 18 for two degrees of freedom, so 3 / sqrt 3.
+    const { yawDeg, sdDeg } = fuseCues([cue(0, 1), cue(3, 1), cue(6, 1)]);
+    expect(yawDeg).toBeCloseTo(3, 12);
+    expect(sdDeg).toBeCloseTo(Math.sqrt(3), 12);
+  });
+
   it('is more certain than either of two agreeing readings, but no more than their errors allow', () => {
     // 1 / sqrt(1/9 + 1/16) = 2.4; exact agreement does not make it smaller.
     const { yawDeg, sdDeg } = fuseCues([cue(-3, 3), cue(-3, 4)]);

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { sides } from '#core/protocol/side';
 import { frontalKneeAngleDeg, squareToBody } from '#core/view/frontalKneeAngle';
-import { liftLeg, segmentsPx } from '#core/view/liftLeg';
+import { liftLeg, placeOnRay, segmentsPx, type PictureLeg } from '#core/view/liftLeg';
+import { emptyPath } from '#core/view/path';
 import { filmFocalPx as focalPx, pictureLeg } from '../../../support/pictureLeg';
 import { filmPerson, type Scene } from '../../../support/syntheticPerson';
 
@@ -18,6 +19,76 @@ describe('segmentsPx(leg)', () => {
   it('is null where the leg was never seen', () => {
     const leg = pictureLeg(filmPerson(level), 'left');
     expect(segmentsPx({ ...leg, seen: leg.seen.map(() => 0) })).toBeNull();
+  });
+});
+
+describe('segmentsPx(leg, standing)', () => {
+  /** Knees in one place, thighs upright, shanks 3 aside for 4 down. */
+  const legOf = (...lengths: { thigh: number; shank: number }[]): PictureLeg => ({
+    hip: {
+      xPx: Float64Array.from(lengths, () => 20),
+      yPx: Float64Array.from(lengths, ({ thigh }) => 30 - thigh),
+    },
+    knee: { xPx: Float64Array.from(lengths, () => 20), yPx: Float64Array.from(lengths, () => 30) },
+    ankle: {
+      xPx: Float64Array.from(lengths, ({ shank }) => 20 + 0.6 * shank),
+      yPx: Float64Array.from(lengths, ({ shank }) => 30 + 0.8 * shank),
+    },
+    seen: Uint8Array.from(lengths, () => 1),
+  });
+  const leg = legOf({ thigh: 100, shank: 80 }, { thigh: 100, shank: 80 }, { thigh: 300, shank: 180 });
+
+  it('goes by the samples in which the person stands', () => {
+    expect(segmentsPx(leg, Uint8Array.of(1, 1, 0))).toEqual({ thigh: 100, shank: 80 });
+  });
+
+  it('goes by all where nobody stands: the lengths that 95 % stay below, between the second and third', () => {
+    // 0.95 x 2 = 1.9: from the second, 0.9 of the way to the third.
+    const { thigh, shank } = segmentsPx(leg)!;
+    expect(thigh).toBeCloseTo(280, 9);
+    expect(shank).toBeCloseTo(170, 9);
+    expect(segmentsPx(leg, Uint8Array.of(0, 0, 0))).toEqual({ thigh, shank });
+  });
+
+  it('leaves out what was not seen, and finds nothing where a segment has no length', () => {
+    expect(segmentsPx({ ...leg, seen: Uint8Array.of(1, 1, 0) })).toEqual({ thigh: 100, shank: 80 });
+    expect(segmentsPx(legOf({ thigh: 0, shank: 80 }))).toBeNull();
+    expect(segmentsPx(legOf({ thigh: 100, shank: 0 }))).toBeNull();
+  });
+});
+
+describe('placeOnRay(target, sample, rayX, rayY, from, distance, towards)', () => {
+  const placed = (
+    [x, y, z]: readonly [number, number, number],
+    [rayX, rayY]: readonly [number, number],
+    distance: number,
+    towards: 1 | -1,
+  ) => {
+    const from = { x: Float64Array.of(x), y: Float64Array.of(y), z: Float64Array.of(z) };
+    const target = emptyPath(1);
+    placeOnRay(target, 0, rayX, rayY, from, distance, towards);
+    return [target.x[0], target.y[0], target.z[0]];
+  };
+  const near = (place: (number | undefined)[], expected: number[]) =>
+    place.forEach((value, i) => expect(value).toBeCloseTo(expected[i]!, 12));
+
+  it('finds the nearer and the farther place on the axis', () => {
+    near(placed([0, 0, 5], [0, 0], 3, -1), [0, 0, 2]);
+    near(placed([0, 0, 5], [0, 0], 3, 1), [0, 0, 8]);
+    // 3 aside: 4 before and 4 behind at a distance of 5.
+    near(placed([3, 0, 9], [0, 0], 5, -1), [0, 0, 5]);
+    near(placed([0, 3, 9], [0, 0], 5, 1), [0, 0, 13]);
+  });
+
+  it('goes along a line of sight to the side: 3 for 4 ahead are 5', () => {
+    near(placed([3, 0, 4], [0.75, 0], 5, 1), [6, 0, 8]);
+    near(placed([3, 0, 4], [0.75, 0], 2.5, -1), [1.5, 0, 2]);
+    near(placed([0, -3, 4], [0, -0.75], 5, 1), [0, -6, 8]);
+  });
+
+  it('takes the nearest place of a line that is too far off', () => {
+    near(placed([3, 0, 4], [0, 0], 1, 1), [0, 0, 4]);
+    near(placed([3, 0, 4], [0, 0], 1, -1), [0, 0, 4]);
   });
 });
 

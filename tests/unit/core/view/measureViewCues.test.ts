@@ -77,7 +77,7 @@ describe('measureViewCues(scene, signs)', () => {
 
   it('always adds that people are asked to face the camera, as the weakest reading', () => {
     const cues = measureViewCues(sceneOf('single-leg-squat', 'left', 12), ['free-shank', 'stance-foot']);
-    expect(cues.map(({ name }) => name)).toEqual(['told-to-face-the-camera', 'free-shank', 'stance-foot']);
+    expect(cues.map(({ name }) => name)).toEqual(['facing-camera', 'free-shank', 'stance-foot']);
     expect(cues[0]!.yawDeg).toBe(0);
     for (const { sdDeg } of cues.slice(1)) expect(sdDeg).toBeLessThan(cues[0]!.sdDeg);
     expect(measureViewCues(sceneOf('single-leg-squat', 'left', 12), [])).toHaveLength(1);

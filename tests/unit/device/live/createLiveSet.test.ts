@@ -90,7 +90,7 @@ describe('createLiveSet(setup).push(frame)', () => {
   it('reports a repetition that left the limits, and only that', () => {
     const repetitions = [{ peakDeg: 2 }, { peakDeg: 22 }, { peakDeg: 3 }];
     const { judged } = runLive({ task: 'split-stance-sit-to-stand', repetitions });
-    expect(judged.map(({ judgement }) => judgement.verdict)).toEqual(['in-line', 'out-of-line', 'in-line']);
+    expect(judged.map(({ judgement }) => judgement.verdict)).toEqual(['in', 'out', 'in']);
     expect(kneeDirection(judged[1]!.judgement)).toBe('inward');
   });
 
@@ -161,5 +161,38 @@ describe('createLiveSet(setup).push(frame)', () => {
       .flatMap((frame) => set.push({ ...frame, row: null }));
     expect(events).toEqual([]);
     expect(set.finish().measurement.notes.map(({ kind }) => kind)).toEqual(['no-person']);
+  });
+});
+
+describe('createLiveSet(setup).knee()', () => {
+  it('is what the review says of the knee at the last frame, and never more than the repetition’s verdict', () => {
+    const { track, repetitions } = filmPerson({
+      task: 'single-leg-squat',
+      repetitions: [
+        { peakDeg: 1, movingMs: 3000 },
+        { peakDeg: 24, movingMs: 3000 },
+      ],
+    });
+    const set = createLiveSet(setupOf('single-leg-squat', track));
+    expect(set.knee()).toBeNull();
+    const seen = framesOf(track).flatMap((frame, index) => {
+      set.push(frame);
+      const knee = index % 10 === 0 ? set.knee() : null;
+      return knee === null ? [] : { ...knee, timeMs: frame.timeMs - startMs };
+    });
+    const untilMs = repetitions[0]!.events.endMs!;
+    const during = (isFirst: boolean) =>
+      seen.filter(({ timeMs }) => timeMs <= untilMs === isFirst).map(({ verdict }) => verdict);
+    expect(during(true)).toContain('in');
+    expect(during(true)).not.toContain('out');
+    expect(during(false)).toContain('out');
+    expect(seen.find(({ verdict }) => verdict === 'out')!.direction).toBe('inward');
+  });
+
+  it('is not known before "go"', () => {
+    const { track } = filmPerson({ task: 'single-leg-squat' });
+    const set = createLiveSet({ ...setupOf('single-leg-squat', track), awaitsGo: true });
+    framesOf(track).forEach((frame) => set.push(frame));
+    expect(set.knee()).toBeNull();
   });
 });

@@ -35,6 +35,12 @@ describe('kneeReading(row, side)', () => {
     expect(kneeReading(inward, 'right')!.deg).toBeCloseTo(22.62, 2);
   });
 
+  it('gives nothing of somebody seen from behind, where inward looks like outward', () => {
+    const points = straight as unknown as Points;
+    expect(kneeReading(rowOf({ ...points, left_hip: [140, 100] }), 'right')).not.toBeNull();
+    expect(kneeReading(rowOf({ ...points, left_hip: [60, 100] }), 'right')).toBeNull();
+  });
+
   it('gives nothing for an unseen leg, for nobody, and for a thigh that points at the camera', () => {
     expect(kneeReading(null, 'right')).toBeNull();
     expect(kneeReading(rowOf(straight as unknown as Points), 'left')).toBeNull();

@@ -23,7 +23,11 @@ function fakeSynthesis(voices: object[] = [english]) {
   return { synthesis, spoken, listeners, world, texts: () => spoken.map(({ text }) => text) };
 }
 
-const line = (text: string, when: 'now' | 'after' = 'after') => ({ line: text, caption: `(${text})`, when });
+const line = (text: string, when: 'now' | 'next' | 'after' = 'after') => ({
+  line: text,
+  caption: `(${text})`,
+  when,
+});
 
 describe('createSpeech(onCaption, world)', () => {
   let captions: string[];
@@ -61,6 +65,28 @@ describe('createSpeech(onCaption, world)', () => {
     expect(texts()).toEqual(['A long line.', 'Seven.']);
     spoken[1]!.onend!();
     expect(captions).toEqual(['(A long line.)', '(Seven.)', '(After it.)']);
+  });
+
+  it('lets the present line end before one that takes the place of what waits', () => {
+    const { world, spoken, synthesis, texts } = fakeSynthesis();
+    const speech = createSpeech(onCaption, world);
+    expect(speech.isSpeaking()).toBe(false);
+    speech.say(line('Knee over the foot.'));
+    speech.say(line('Six.'));
+    speech.say(line('Seven.', 'next'));
+    expect(synthesis.cancel).not.toHaveBeenCalled();
+    spoken[0]!.onend!();
+    expect(texts()).toEqual(['Knee over the foot.', 'Seven.']);
+    expect(speech.isSpeaking()).toBe(true);
+    spoken[1]!.onend!();
+    expect(speech.isSpeaking()).toBe(false);
+  });
+
+  it('keeps no caption that nobody hears waiting for the one before', () => {
+    const speech = createSpeech(onCaption, { ...fakeSynthesis().world, synthesis: null });
+    speech.say(line('Three.'));
+    speech.say(line('Two.', 'next'));
+    expect(captions).toEqual(['(Three.)', '(Two.)']);
   });
 
   it.each([

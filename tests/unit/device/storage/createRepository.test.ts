@@ -3,9 +3,11 @@ import { createRepository } from '#device/storage/createRepository';
 import { createMarks } from '#device/storage/marks';
 import { createMemoryVideos } from '#device/storage/memoryVideos';
 import { tableNames, type RecordChange } from '#device/storage/records';
+import type { Repository } from '#device/storage/repository';
 import type { StorageProblem } from '#device/storage/storageProblem';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { recordingHead } from '#documents/recording/recordingHead';
+import { sessionVersion } from '#documents/session/sessionDocument';
 import { keptOf, version5 } from '../../../support/olderRecording';
 import { createTestDevice } from '../../../support/openTestRepository';
 import { smallRecording, smallRecordingParts } from '../../../support/smallRecording';
@@ -22,6 +24,11 @@ const fail = (problem: StorageProblem) => {
 };
 const otherId = (digit: number) => `${digit}b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11`;
 const missing = expect.objectContaining({ name: 'StorageProblem', reason: 'missing' });
+
+/** The edition of the recording that is kept. */
+async function editionIn({ recordings }: Repository): Promise<string> {
+  return (await recordings.findHead(recording.id))!.edition;
+}
 
 async function writeVideo(device: ReturnType<typeof createTestDevice>, name: string, text = 'pictures') {
   const writer = await device.videos.create(name);
@@ -56,14 +63,17 @@ describe('repository.visits', () => {
   it('reports a session that can’t be read, lists the others, and leaves it there', async () => {
     const device = createTestDevice();
     const records = await device.openRecords();
-    const newer = { ...session, version: 2, id: otherId(3) };
+    const newer = { ...session, version: sessionVersion + 1, id: otherId(3) };
     await records.apply([{ put: 'visits', key: newer.id, value: newer }]);
     const repository = await device.open({ records });
     await repository.sessions.save(session);
     const { found, unreadable } = await repository.sessions.list();
     expect(found).toEqual([session]);
     expect(unreadable).toEqual([
-      { id: newer.id, sentence: expect.stringMatching(/version 2.*Update/) as string },
+      {
+        id: newer.id,
+        sentence: expect.stringMatching(new RegExp(`version ${sessionVersion + 1}.*Update`)) as string,
+      },
     ]);
     expect(await records.get('visits', newer.id)).toEqual(newer);
   });
@@ -94,7 +104,7 @@ describe('repository.recordings', () => {
     const { createdAt, id } = recording;
     const described = { id, createdAt, task: 'split-stance-sit-to-stand', side: 'right', limitsSet: null };
     const facts = { ...described, ...beside };
-    expect(await again.recordings.find(id)).toEqual({ recording, facts });
+    expect(await again.recordings.find(id)).toMatchObject({ recording, facts });
     expect(await again.recordings.list()).toEqual({ found: [facts], unreadable: [] });
     expect(await again.recordings.find(otherId(1))).toBeNull();
   });
@@ -140,7 +150,7 @@ describe('repository.recordings', () => {
     tracking.addRow(rows[0]!);
     await tracking.flush();
     const measured = { ...recording, note: 'measured again' };
-    await repository.recordings.replaceFromVideo(measured);
+    await repository.recordings.replaceFromVideo(measured, await editionIn(repository));
     const kept = await repository.recordings.find(recording.id);
     expect(kept?.recording).toEqual(measured);
     expect(kept?.facts).toMatchObject({ ...beside, fromVideo: 'done' });
@@ -151,7 +161,7 @@ describe('repository.recordings', () => {
     const repository = await createTestDevice().open();
     await repository.recordings.save(recording, beside);
     await repository.recordings.remove(recording.id);
-    await expect(repository.recordings.replaceFromVideo(recording)).rejects.toEqual(missing);
+    await expect(repository.recordings.replaceFromVideo(recording, '')).rejects.toEqual(missing);
     await expect(repository.recordings.setFromVideo(recording.id, 'waiting')).rejects.toEqual(missing);
     expect((await repository.recordings.list()).found).toEqual([]);
   });
@@ -457,7 +467,7 @@ describe('repository.recordings.update(recording)', () => {
     const device = createTestDevice();
     const repository = await device.open();
     await repository.recordings.save(recording, beside);
-    await repository.recordings.update({ ...head, review });
+    await repository.recordings.update({ ...head, review }, await editionIn(repository));
     repository.close();
     const found = await (await device.open()).recordings.find(recording.id);
     expect(found!.recording).toEqual({ ...recording, review });
@@ -481,11 +491,11 @@ describe('repository.recordings.update(recording)', () => {
     });
     await repository.recordings.save(recording, beside);
     written.length = 0;
-    await repository.recordings.update({ ...head, review });
+    await repository.recordings.update({ ...head, review }, await editionIn(repository));
     expect(written.map((change) => 'replace' in change && change.replace)).toEqual(['sessions', 'facts']);
     const bytes = JSON.stringify(written).length;
     expect(bytes).toBeLessThan(JSON.stringify(recording).length / 3);
-    await expect(repository.recordings.update(recording)).rejects.toThrow(/observed/);
+    await expect(repository.recordings.update(recording, '')).rejects.toThrow(/observed/);
     expect((await repository.recordings.find(recording.id))!.recording).toEqual({ ...recording, review });
   });
 
@@ -500,7 +510,7 @@ describe('repository.recordings.update(recording)', () => {
     ]);
     expect((await repository.recordings.find(recording.id))!.recording).toEqual(recording);
     expect((await repository.recordings.findHead(recording.id))!.recording).toEqual(head);
-    await repository.recordings.update({ ...head, review });
+    await repository.recordings.update({ ...head, review }, await editionIn(repository));
     expect(await records.get('sessions', recording.id)).not.toHaveProperty('observed');
     expect((await repository.recordings.find(recording.id))!.recording).toEqual({ ...recording, review });
   });
@@ -513,9 +523,12 @@ describe('repository.recordings.update(recording)', () => {
       by: 'T1',
       at: recording.createdAt,
     });
-    await repository.recordings.update({ ...head, review: { ...review, limitsSet: [entry(4), entry(6)] } });
+    await repository.recordings.update(
+      { ...head, review: { ...review, limitsSet: [entry(4), entry(6)] } },
+      await editionIn(repository),
+    );
     expect((await repository.recordings.list()).found[0]!.limitsSet).toEqual(entry(6));
-    await repository.recordings.update({ ...head, review });
+    await repository.recordings.update({ ...head, review }, await editionIn(repository));
     expect((await repository.recordings.list()).found[0]).toMatchObject({ limitsSet: null });
   });
 
@@ -534,9 +547,26 @@ describe('repository.recordings.update(recording)', () => {
     });
   });
 
+  it('overwrites nothing where another tab has saved a review since, and says so', async () => {
+    const device = createTestDevice();
+    const [one, other] = [await device.open(), await device.open()];
+    await one.recordings.save(recording, beside);
+    const opened = await editionIn(other);
+    const next = await one.recordings.update({ ...head, review }, await editionIn(one));
+    const refused = other.recordings.update(head, opened);
+    await expect(refused).rejects.toMatchObject({ reason: 'changed' });
+    await expect(refused).rejects.toThrow(/Another tab.*nothing was overwritten/);
+    await expect(other.recordings.replaceFromVideo(recording, opened)).rejects.toMatchObject({
+      reason: 'changed',
+    });
+    expect((await other.recordings.find(recording.id))!.recording).toEqual({ ...recording, review });
+    await one.recordings.update(head, next);
+    expect((await other.recordings.find(recording.id))!.recording).toEqual(recording);
+  });
+
   it('does not bring back a recording that was deleted meanwhile', async () => {
     const repository = await createTestDevice().open();
-    await expect(repository.recordings.update({ ...head, review })).rejects.toEqual(missing);
+    await expect(repository.recordings.update({ ...head, review }, '')).rejects.toEqual(missing);
     expect(await repository.recordings.find(recording.id)).toBeNull();
   });
 });

@@ -65,6 +65,36 @@ describe.each(kinds)('%s', (_, open) => {
   });
 });
 
+describe.each(kinds)('%s, with what is expected', (_, open) => {
+  it('gives another edition with every change of the content, and the same to the same content', async () => {
+    const records = await open();
+    const [first] = await records.apply([{ put: 'plans', key: 'a', value: { count: 1 } }]);
+    expect(await records.find('plans', 'a')).toEqual({ value: { count: 1 }, edition: first });
+    const [second] = await records.apply([{ put: 'plans', key: 'a', value: { count: 2 } }]);
+    expect(second).not.toBe(first);
+    expect(await records.apply([{ put: 'plans', key: 'a', value: { count: 1 } }])).toEqual([first]);
+    expect(await records.find('plans', 'b')).toBeNull();
+  });
+
+  it('does all or nothing where another edition is there than expected', async () => {
+    const records = await open();
+    const [first] = await records.apply([{ put: 'plans', key: 'a', value: 1 }]);
+    const changed = { name: 'StorageProblem', reason: 'changed' };
+    await records.apply([{ replace: 'plans', key: 'a', value: 2, expects: first! }]);
+    for (const late of [
+      { replace: 'plans', key: 'a', value: 3, expects: first! },
+      { put: 'plans', key: 'a', value: 3, expects: null },
+      { put: 'plans', key: 'c', value: 3, expects: first! },
+    ] as const)
+      await expect(records.apply([{ put: 'plans', key: 'b', value: 4 }, late])).rejects.toMatchObject(
+        changed,
+      );
+    expect((await records.list('plans')).map(({ key, value }) => [key, value])).toEqual([['a', 2]]);
+    await records.apply([{ put: 'plans', key: 'c', value: 5, expects: null }]);
+    expect(await records.get('plans', 'c')).toBe(5);
+  });
+});
+
 describe('openRecords(name, options)', () => {
   it('finds again what was kept before', async () => {
     const indexedDB = new IDBFactory();
@@ -96,7 +126,7 @@ describe('openRecords(name, options)', () => {
     const records = await openRecords('overfoot', { indexedDB, IDBKeyRange });
     for (const table of tables)
       expect(await records.list(table)).toEqual([
-        { key: 'a', value: { of: table, timesMs: Float64Array.of(1.5) } },
+        { key: 'a', edition: '', value: { of: table, timesMs: Float64Array.of(1.5) } },
       ]);
     await records.apply([{ put: 'notes', key: 'draft', value: 'kept' }]);
     records.close();

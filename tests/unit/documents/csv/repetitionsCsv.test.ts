@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { csvParse } from 'd3-dsv';
 import { describe, expect, it } from 'vitest';
+import { usualSureness } from '#core/chance/grade';
 import { blankCurve, reasonCode } from '#core/measurement/curve';
 import type { Measurement } from '#core/measurement/measurement';
 import type { MeasureRange } from '#core/measurement/measureRange';
@@ -12,7 +13,7 @@ import { smallRecordingParts } from '../../../support/smallRecording';
 
 const limits = { 'knee-angle': { least: -7, most: 10 } };
 const rowsOf = (measurement: Measurement, note = '') =>
-  csvParse(repetitionsCsv({ measurement, limits, note }).slice(1));
+  csvParse(repetitionsCsv({ measurement, limits, sureness: usualSureness, note }).slice(1));
 
 /** Ten samples at 10 Hz: 0 to 9 degrees inward, then 13 and 11 in the last two; depth is missing all the time. */
 function handMade(change: Partial<MeasureRange> = {}): Measurement {
@@ -58,7 +59,7 @@ function handMade(change: Partial<MeasureRange> = {}): Measurement {
   };
 }
 
-describe('repetitionsCsv({ measurement, limits, note })', () => {
+describe('repetitionsCsv({ measurement, limits, sureness, note })', () => {
   it('gives a repetition with its verdict, its worst angle and every measure with its band', () => {
     const [row] = rowsOf(handMade(), 'Invented.');
     expect(row).toMatchObject({
@@ -66,7 +67,7 @@ describe('repetitionsCsv({ measurement, limits, note })', () => {
       task: 'split-stance-sit-to-stand',
       side: 'right',
       completeness: 'complete',
-      verdict: 'out-of-line',
+      verdict: 'out',
       reason: '',
       direction: 'inward',
       worst_knee_angle_deg: '13',

@@ -8,7 +8,7 @@ const recording = smallRecording();
 type Repetition = (typeof recording.derived.repetitions)[number];
 const pattern = recording.derived.repetitions[0]!;
 
-function repetition(startMs: number, endMs: number, verdict: Verdict = 'out-of-line'): Repetition {
+function repetition(startMs: number, endMs: number, verdict: Verdict = 'out'): Repetition {
   return {
     ...pattern,
     events: { ...pattern.events, startMs, endMs },
@@ -20,8 +20,8 @@ describe('outOfLineSpans(repetitions)', () => {
   it('gives half a second before and after each repetition that went out of line', () => {
     const spans = outOfLineSpans([
       repetition(2000, 4000),
-      repetition(5000, 7000, 'in-line'),
-      repetition(7500, 9000, 'near-limit'),
+      repetition(5000, 7000, 'in'),
+      repetition(7500, 9000, 'cant-tell'),
       repetition(10_000, 12_500),
       repetition(13_000, 14_000, 'not-measured'),
     ]);
@@ -41,7 +41,7 @@ describe('outOfLineSpans(repetitions)', () => {
   it('leaves out what was excluded, and is empty where nothing went out of line', () => {
     const excluded = { ...repetition(2000, 4000), excluded: 'Slipped.' };
     expect(isOutOfLine(excluded)).toBe(false);
-    expect(outOfLineSpans([excluded, repetition(5000, 6000, 'in-line')])).toEqual([]);
+    expect(outOfLineSpans([excluded, repetition(5000, 6000, 'in')])).toEqual([]);
   });
 });
 
@@ -58,7 +58,7 @@ describe('coverFor(part, recording)', () => {
   });
 
   it('sends no video of a set in which nothing went out of line', () => {
-    expect(coverFor('out-of-line', withRepetitions(repetition(2000, 4000, 'in-line')))).toBeNull();
+    expect(coverFor('out-of-line', withRepetitions(repetition(2000, 4000, 'in')))).toBeNull();
   });
 
   it('covers the head of the person in the recording’s own pictures, at every time', () => {

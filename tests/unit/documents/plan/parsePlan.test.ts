@@ -51,9 +51,26 @@ const allLimits = {
 function older(kneeInwardDeg: number, kneeOutwardDeg: number, more: object = {}): object {
   const [item, ...items] = smallPlan().items;
   return {
-    ...smallPlan(),
+    ...ofVersion3(),
     items: [{ ...item, limits: { kneeInwardDeg, kneeOutwardDeg, ...more } }, ...items],
   };
+}
+
+/** What an older plan says becomes this. */
+function migrated(change: Partial<PlanDocument> = {}): PlanDocument {
+  return smallPlan({ ifItGivesWay: '', ...change });
+}
+
+/** Without what version 5 added. */
+function ofVersion4(change: Partial<PlanDocument> = {}) {
+  const { perWeek, videoWish, ...before } = smallPlan(change);
+  return { ...before, version: 4 };
+}
+
+/** Without what version 4 added, either. */
+function ofVersion3(): object {
+  const { usualPain, mayGoOnAbove, ifItGivesWay, ...before } = ofVersion4();
+  return { ...before, version: 3 };
 }
 
 describe('parsePlan(text)', () => {
@@ -83,8 +100,8 @@ describe('parsePlan(text)', () => {
   );
 
   it('says of a newer version that the program must be updated', () => {
-    expect(problemAfter((plan) => Object.assign(plan, { version: 4 }))).toBe(
-      'This plan is of version 4; this program reads up to 3. Update the program.',
+    expect(problemAfter((plan) => Object.assign(plan, { version: 6 }))).toBe(
+      'This plan is of version 6; this program reads up to 5. Update the program.',
     );
   });
 
@@ -103,18 +120,37 @@ describe('parsePlan(text)', () => {
   });
 
   it('reads a plan of version 1, which limits the knee alone', () => {
-    expect(parsePlan(JSON.stringify({ ...older(9, 11), version: 1 }))).toEqual(smallPlan());
+    expect(parsePlan(JSON.stringify({ ...older(9, 11), version: 1 }))).toEqual(migrated());
+  });
+
+  it('reads a plan of version 3, which knows one limit of pain', () => {
+    expect(parsePlan(JSON.stringify(ofVersion3()))).toEqual(migrated());
+  });
+
+  it('reads a plan of version 4, with what it says of pain, and leaves open what it could not say', () => {
+    const said = { usualPain: 3, mayGoOnAbove: true, ifItGivesWay: 'Sit down.' };
+    expect(parsePlan(JSON.stringify(ofVersion4(said)))).toEqual(
+      smallPlan({ ...said, perWeek: null, videoWish: null }),
+    );
+  });
+
+  it.each([
+    [1, 'none'],
+    [14, 'whole'],
+  ] as const)('reads %i times a week, and a wish for the video: %s', (perWeek, videoWish) => {
+    const plan = smallPlan({ perWeek, videoWish });
+    expect(parsePlan(JSON.stringify(plan))).toEqual(plan);
   });
 
   it('reads a plan of version 2, which limits the knee apart from the others', () => {
     const others = { 'trunk-lean': { least: -8, most: 12 }, depth: { most: 0.3 } };
     const limits = { 'knee-angle': { least: -7.5, most: 12 }, ...others };
     expect(parsePlan(JSON.stringify({ ...older(12, 7.5, { others }), version: 2 }))).toEqual(
-      smallPlan({ items: [smallItem({ limits }), ...smallPlan().items.slice(1)] }),
+      migrated({ items: [smallItem({ limits }), ...smallPlan().items.slice(1)] }),
     );
   });
 
-  it('refuses limits of version 2 in a plan of version 3', () => {
+  it('refuses limits of version 2 in a later plan', () => {
     expect(problemOf(JSON.stringify(older(9, 11)))).toMatch(/"items\.0\.limits/);
   });
 
@@ -125,12 +161,13 @@ describe('parsePlan(text)', () => {
 
   it('accepts the largest plan within its bounds', () => {
     const long = (length: number) => '\u0001'.repeat(length);
-    const { patient, words, howOften, beyondPainLimit, note, items } = planBounds;
+    const { patient, words, howOften, beyondPainLimit, ifItGivesWay, note, items } = planBounds;
     const plan = smallPlan({
       patient: long(patient),
       words: long(words),
       howOften: long(howOften),
       beyondPainLimit: long(beyondPainLimit),
+      ifItGivesWay: long(ifItGivesWay),
       note: long(note),
       items: Array.from({ length: items }, () =>
         smallItem({
@@ -160,6 +197,8 @@ describe('parsePlan(text)', () => {
       (p) => (p.painLimit = 11),
       /it asks for 11 as the pain limit, where 0 to 10/,
     ],
+    ['no time a week', (p) => (p.perWeek = 0), /it asks for 0 times a week, where 1 to 14 make/],
+    ['too many times a week', (p) => (p.perWeek = 15), /it asks for 15 times a week, where 1 to 14 make/],
     ['a seat on the floor', (p) => (first(p).seatHeightCm = 2), /item 1 asks for 2 cm of seat height/],
     [
       'a limit beyond any knee',
@@ -206,6 +245,7 @@ describe('parsePlan(text)', () => {
     ['an empty pseudonym', (p) => (p.patient = ''), /"patient"/],
     ['a day that is none', (p) => (p.reviewDate = '2024-02-30'), /"reviewDate"/],
     ['a remark that is too long', (p) => (p.words = 'x'.repeat(2001)), /"words"/],
+    ['a video that is none', (p) => Object.assign(p, { videoWish: 'half' }), /"videoWish"/],
     ['a key that is none', (p) => (p.returnKey = 'age1abc'), /"returnKey"/],
     ['items too many', (p) => (p.items = Array.from({ length: 21 }, () => smallItem())), /"items"/],
   ])('says where it is damaged for %s', (_, change, where) => {

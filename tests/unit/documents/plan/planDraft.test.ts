@@ -37,6 +37,7 @@ describe('finishDraft(draft, id, createdAt)', () => {
       'Item 1 asks for 1.5 sets, where a whole number from 1 to 20 makes sense.',
     ],
     [{ items: [smallItem({ sets: 0.5 })] }, 'Item 1 asks for 0.5 sets, where 1 to 20 make sense.'],
+    [{ perWeek: 2.5 }, 'The plan asks for 2.5 times a week, where a whole number from 1 to 14 makes sense.'],
     [
       { painLimit: 2.5 },
       'The plan asks for 2.5 as the pain limit, where a whole number from 0 to 10 makes sense.',

@@ -8,7 +8,7 @@ import { describe, expect, it } from 'vitest';
 import { isProblem } from '#core/problem';
 import { carriesPlan } from '#documents/plan/carriesPlan';
 import { parsePlan } from '#documents/plan/parsePlan';
-import { longestFragment, planFromFragment, planToFragment } from '#documents/plan/planLink';
+import { longestFragment, planToFragment, readPlanLink } from '#documents/plan/planLink';
 import { largestPlanBytes } from '#documents/plan/planRanges';
 import { projectRoot } from '#tools/commands/tools/projectRoot';
 import { smallPlan } from '../../../support/smallPlan';
@@ -17,7 +17,7 @@ const example = parsePlan(readFileSync(`${projectRoot}fixtures/example.plan.json
 
 function problemOf(fragment: string): string | null {
   try {
-    planFromFragment(fragment);
+    readPlanLink(fragment);
     return null;
   } catch (error) {
     if (isProblem(error, 'plan')) return error.message;
@@ -31,12 +31,12 @@ function linkAround(packed: Uint8Array, version = '1'): string {
   return `plan=${version}.${base64urlnopad.encode(packed)}.${check}`;
 }
 
-describe('planToFragment(plan), planFromFragment(fragment)', () => {
+describe('planToFragment(plan), readPlanLink(fragment)', () => {
   it.each([example, smallPlan()])('give back what was put in', (plan) => {
     const fragment = planToFragment(plan);
     expect(carriesPlan(`#${fragment}`)).toBe(true);
-    expect(planFromFragment(fragment)).toEqual(plan);
-    expect(planFromFragment(`#${fragment}`)).toEqual(plan);
+    expect(readPlanLink(fragment)).toEqual({ plan });
+    expect(readPlanLink(`#${fragment}`)).toEqual({ plan });
   });
 
   it('write deflated JSON (RFC 1951) in letters that an address may hold (RFC 3986)', () => {
@@ -44,6 +44,22 @@ describe('planToFragment(plan), planFromFragment(fragment)', () => {
     expect(fragment).toMatch(/^plan=1\.[\w-]+\.[\w-]{8}$/);
     const packed = Buffer.from(fragment.split('.')[1]!, 'base64url');
     expect(JSON.parse(inflateRawSync(packed).toString('utf8'))).toEqual(example);
+  });
+
+  it('take no more room than before where a plan says nothing that is newer, and open in programs of then', () => {
+    const { perWeek, videoWish, ...before } = example;
+    const bytes = deflateSync(strToU8(JSON.stringify({ ...before, version: 4 })), { level: 9 });
+    const open = { ...example, perWeek: null, videoWish: null };
+    expect(planToFragment(open)).toBe(linkAround(bytes));
+    expect(readPlanLink(planToFragment(open))).toEqual({ plan: open });
+  });
+
+  it.each([
+    { perWeek: 3, videoWish: null },
+    { perWeek: null, videoWish: 'none' as const },
+  ])('carry %j', (said) => {
+    const plan = smallPlan(said);
+    expect(readPlanLink(planToFragment(plan))).toEqual({ plan });
   });
 
   it('stay short enough for a code that a phone reads', () => {
@@ -73,7 +89,7 @@ describe('planToFragment(plan), planFromFragment(fragment)', () => {
   it('refuse what is no plan link, is from a later version, or is far too long', () => {
     for (const text of ['', '#', 'plan', 'plan=', 'plan=x.y.z', 'session=1.a.b'])
       expect(problemOf(text)).toMatch(/contains no plan/);
-    expect(problemOf(linkAround(Uint8Array.of(1), '2'))).toMatch(/of version 2; .* Update the program\.$/);
+    expect(problemOf(linkAround(Uint8Array.of(1), '3'))).toMatch(/of version 3; .* Update the program\.$/);
     expect(problemOf(`plan=1.${'A'.repeat(longestFragment)}.AAAAAAAA`)).toMatch(/too long/);
   });
 

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { measure } from '#core/measurement/measure';
 import { withLimit } from '#core/protocol/limits';
 import { judge } from '#core/scoring/judge';
 import { buildRecording } from '#documents/recording/buildRecording';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { noRange } from '../../../support/kneeJudgement';
-import { keptOf, olderLimits, version5, version6 } from '../../../support/olderRecording';
+import { keptOf, olderLimits, version5, version6, version8 } from '../../../support/olderRecording';
 import { smallRecordingParts } from '../../../support/smallRecording';
 
 const parts = smallRecordingParts();
@@ -25,6 +26,19 @@ describe('parseRecording(text) of an older version', () => {
     expect(now.view).toEqual({ ...present.derived.view, rollDeg: 0 });
     expect({ ...rest, derived: null }).toEqual({ ...present, derived: null });
   });
+
+  it.each([7, 8])(
+    'reads a document of version %d, which named a reading of the view otherwise',
+    (version) => {
+      const view = present.derived.view!;
+      const cues = view.cues.map((cue) =>
+        cue.name === 'facing-camera' ? { ...cue, name: 'told-to-face-the-camera' } : cue,
+      );
+      expect(cues).not.toEqual(view.cues);
+      const older = { ...present, version, derived: { ...present.derived, view: { ...view, cues } } };
+      expect(read(older)).toEqual(present);
+    },
+  );
 
   it.each([2, 3, 4, 5])(
     'reads a document of version %d, in which a verdict was the knee’s alone',
@@ -59,10 +73,26 @@ describe('parseRecording(text) of an older version', () => {
       ranges: { ...first!.ranges, 'knee-angle': lost },
     };
     const judgement = judge(measured as (typeof parts.measurement.repetitions)[0], parts.measurement, limits);
-    expect(judgement).toMatchObject({ verdict: 'out-of-line', decidedBy: 'depth', alignmentScorePct: null });
+    expect(judgement).toMatchObject({ verdict: 'out', decidedBy: 'depth', alignmentScorePct: null });
     const changed = { ...first!, ranges: measured.ranges, judgement };
     const blind = { ...document, derived: { ...document.derived, repetitions: [changed, ...rest] } };
     expect(read(version6(blind))).toEqual(keptOf(blind));
+  });
+
+  it('reads a document of version 8, and grades by chance what was near a limit', () => {
+    for (const inwardDeg of [4, 7, 10, 13]) {
+      const limits = withLimit(parts.limits, 'knee-angle', 'most', inwardDeg);
+      const document = buildRecording({ ...parts, limits });
+      expect(read(version8(document))).toEqual(document);
+    }
+  });
+
+  it('reads a document of version 9, which did not say whether the side is in doubt', () => {
+    expect(read({ ...present, version: 9 })).toEqual(present);
+    const { task } = parts.measurement.setup;
+    const doubted = buildRecording({ ...parts, measurement: measure(parts.track, { task, side: 'left' }) });
+    expect(doubted.derived.isSideDoubtful).toBe(true);
+    expect(read(doubted)).toEqual(doubted);
   });
 
   it('reads limits that a review set in an older version', () => {

@@ -28,6 +28,14 @@ function problemOf(wrong: string): string | null {
 const sentences = /^This .*\. (Choose|Save|Update) [^.]*\.$/s;
 
 describe('parseSession(text)', () => {
+  it('says of a recording beyond what can be measured in which way, and not that it is damaged', () => {
+    const long = damaged(({ observed: { timesMs } }) => (timesMs[timesMs.length - 1] = 24 * 3_600_000));
+    expect(problemOf(long)).toBe(
+      'This recording document lasts longer than 30 minutes, which is longer than can be measured at once. ' +
+        'Save it again where it came from.',
+    );
+  });
+
   it.each([
     ['an empty file', ''],
     ['a cut-off file', text.slice(0, 5000)],

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { isProblem } from '#core/problem';
+import type { SignId } from '#core/safety/signs';
 import { parseSession } from '#documents/session/parseSession';
-import type { SessionDocument } from '#documents/session/sessionDocument';
+import type { SessionCheck, SessionDocument } from '#documents/session/sessionDocument';
 import { smallSession } from '../../../support/smallSession';
 
 function problemOf(wrong: string): string | null {
@@ -20,6 +21,8 @@ function changed(change: (session: SessionDocument) => unknown): string {
   change(session);
   return JSON.stringify(session);
 }
+
+const checked = (...signs: SignId[]): SessionCheck => ({ asked: 'all', signs, takenBack: [] });
 
 /** One or more sentences, the last with what to do. */
 const sentences = /^This .*\. (Choose|Save|Update) [^.]*\.$/s;
@@ -43,6 +46,48 @@ describe('parseSession(text)', () => {
     expect(problemOf(open)).toBeNull();
   });
 
+  it('reads a session of version 1, in which nothing but pain was asked of the body', () => {
+    const { isUnfilmed, silence, ...version2 } = smallSession();
+    const { painLimit, painBySide, check, wentOnAbove, endedBecause, settles, ...older } = version2;
+    expect(parseSession(JSON.stringify({ ...older, version: 1 }))).toEqual(smallSession());
+  });
+
+  it('reads a session of version 2, which was filmed as far as it says, and is no answer to a silence', () => {
+    const { isUnfilmed, silence, ...older } = { ...smallSession(), painLimit: 3 };
+    expect(parseSession(JSON.stringify({ ...older, version: 2 }))).toEqual({
+      ...smallSession(),
+      painLimit: 3,
+    });
+  });
+
+  it('accepts what was done without filming, and why nothing was done', () => {
+    const unfilmed = changed((session) => {
+      session.isUnfilmed = true;
+      session.sets[0]!.sessionId = null;
+    });
+    const silent = changed((session) => {
+      session.silence = { reason: 'away', since: '2026-03-25T06:07:08.000Z' };
+      session.sets = [];
+    });
+    expect([problemOf(unfilmed), problemOf(silent)]).toEqual([null, null]);
+  });
+
+  it('accepts what was said of the body', () => {
+    const said = changed((session) =>
+      Object.assign(session, {
+        painLimit: 3,
+        painBySide: { before: { left: 0, right: null }, after: { left: 1, right: 2 } },
+        check: { ...checked('gave-way'), takenBack: ['calf'] },
+        wentOnAbove: [{ when: 'during', score: 4, limit: 3, at: '2026-04-05T06:17:08.000Z' }],
+        endedBecause: { reason: 'gave-way', fell: false },
+        settles: [
+          { visitId: session.planId, by: 'professional', who: 'a doctor', at: '2026-04-05T06:08:08.000Z' },
+        ],
+      }),
+    );
+    expect(problemOf(said)).toBeNull();
+  });
+
   it('says of text that is not JSON, and of other JSON, that it is not a session document', () => {
     expect(problemOf('{')).toBe(
       'This is not a session document: it is not JSON. Choose a file that was saved here.',
@@ -53,8 +98,8 @@ describe('parseSession(text)', () => {
   });
 
   it('says of a newer version that the program must be updated', () => {
-    expect(problemOf(changed((session) => Object.assign(session, { version: 2 })))).toBe(
-      'This session document is of version 2; this program reads up to 1. Update the program.',
+    expect(problemOf(changed((session) => Object.assign(session, { version: 4 })))).toBe(
+      'This session document is of version 4; this program reads up to 3. Update the program.',
     );
   });
 
@@ -78,6 +123,17 @@ describe('parseSession(text)', () => {
     ['hours of holding', (v) => (v.sets[1]!.heldMs = 4 * 3_600_000 + 1), /"sets\.1\.heldMs"/],
     ['a session id that is none', (v) => (v.sets[0]!.sessionId = '12'), /"sets\.0\.sessionId"/],
     ['sets without end', (v) => (v.sets = Array.from({ length: 1001 }, () => v.sets[1]!)), /"sets"/],
+    ['a recording of what was not filmed', (v) => (v.isUnfilmed = true), /was not filmed, but names/],
+    [
+      'an answer to a silence in which something was done',
+      (v) => (v.silence = { reason: 'away', since: '2026-03-25T06:07:08.000Z' }),
+      /why nothing was done, but has sets/,
+    ],
+    [
+      'an answer that is none',
+      (v) => Object.assign(v, { silence: { reason: 'lazy', since: v.startedAt }, sets: [] }),
+      /"silence\.reason"/,
+    ],
     ['an end before the start', (v) => (v.endedAt = '2026-04-05T06:07:07.999Z'), /ends before it starts/],
     ['a recording named twice', (v) => v.sets.push({ ...v.sets[0]!, number: 2 }), /name the same recording/],
     ['a task that was held', (v) => (v.sets[0]!.heldMs = 5), /set 1 has a hold time/],
@@ -85,6 +141,28 @@ describe('parseSession(text)', () => {
       'a hold that was measured',
       (v) => (v.sets[1]!.sessionId = '8b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d12'),
       /set 2 names a recording/,
+    ],
+    ['a sign that is none', (v) => (v.check = checked('headache' as 'calf')), /"check\.signs\.0"/],
+    [
+      'a sign said and taken back at once',
+      (v) => (v.check = { ...checked('calf'), takenBack: ['calf'] }),
+      /both said and taken back/,
+    ],
+    ['a reason that is none', (v) => Object.assign(v, { endedBecause: { reason: 'rain' } }), /"endedBecause/],
+    [
+      'a settlement by nobody',
+      (v) => (v.settles = [{ visitId: v.id, by: 'therapist', who: '', at: '2026-04-06T06:07:08.000Z' }]),
+      /"settles\.0\.who"/,
+    ],
+    [
+      'a knee that hurt more before than the most before',
+      (v) => (v.painBySide = { before: { left: 3, right: 0 }, after: { left: 2, right: 0 } }),
+      /pain before is not that of its knees/,
+    ],
+    [
+      'no knee that hurt as much as the most after',
+      (v) => (v.painBySide = { before: { left: 0, right: 0 }, after: { left: null, right: null } }),
+      /pain after is not that of its knees/,
     ],
     ['a hold with repetitions', (v) => (v.sets[1]!.prescribedRepetitions = 3), /set 2 has repetitions/],
   ])('says where and what to do for %s', (_, change, where) => {

@@ -46,6 +46,21 @@ describe('returnTo(screen)', () => {
   });
 });
 
+describe('the screen to open with', () => {
+  it('is shown first, with the start one press away', async () => {
+    const { history, entries, at } = fakeHistory(null);
+    const navigation = createNavigation(history, () => true, 'home');
+    expect(navigation.store.getState()).toMatchObject({ screen: 'home', from: null, index: 0 });
+    navigation.returnTo('start');
+    expect([navigation.screen(), at(), entries().length]).toEqual(['start', 1, 2]);
+  });
+
+  it('gives way to the place of a page that was reloaded', () => {
+    const { history } = fakeHistory({ screen: 'plan', from: 'start', index: 2 });
+    expect(createNavigation(history, () => true, 'home').screen()).toBe('plan');
+  });
+});
+
 describe('a reload', () => {
   it('comes back to the same screen', () => {
     expect(open({ screen: 'sessions', from: 'start', index: 3 }).state()).toMatchObject({

@@ -31,8 +31,8 @@ describe('compareClip(truth, derived)', () => {
       measuredPeakDeg: 10.5,
       reason: null,
       bandDeg: 4,
-      trueVerdict: 'out-of-line', // 12 is 2 beyond the limit of 10
-      verdict: 'near-limit',
+      trueVerdict: 'out', // 12 is 2 beyond the limit of 10
+      verdict: 'cant-tell',
     });
     // Phi(0.5 / (4 / 1.645)) = Phi(0.2056); Abramowitz & Stegun, table 26.1: .5793 at .20, .5832 at .21.
     expect(repetitions[0]!.chanceBeyond).toBeCloseTo(0.5815, 3);
@@ -50,7 +50,7 @@ describe('compareClip(truth, derived)', () => {
       measuredPeakDeg: null,
       reason: 'not-found',
       chanceBeyond: null,
-      trueVerdict: 'in-line',
+      trueVerdict: 'in',
       verdict: 'not-measured',
     });
   });

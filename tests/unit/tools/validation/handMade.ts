@@ -65,7 +65,7 @@ export function foundRepetition(
       },
       'knee-off-line': { max: { value: 0.05, sample: 40, timeMs: 1333, band: 0.02 } },
     }),
-    judgement: kneeJudged({ verdict: 'near-limit', worst: peak, alignmentScorePct: 90 }),
+    judgement: kneeJudged({ verdict: 'cant-tell', worst: peak, alignmentScorePct: 90 }),
     ...changes,
   };
 }

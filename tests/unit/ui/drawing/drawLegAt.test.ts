@@ -1,5 +1,6 @@
 import { createCanvas } from 'canvas';
 import { describe, expect, it } from 'vitest';
+import { usualSureness } from '#core/chance/grade';
 import { reasonCode, type MissingReason } from '#core/measurement/curve';
 import { measure } from '#core/measurement/measure';
 import { defaultLimits } from '#core/protocol/limits';
@@ -29,18 +30,27 @@ const rgb = (hex: string) => [1, 3, 5].map((at) => Number.parseInt(hex.slice(at,
 const knee = { x: 100, y: 100 };
 
 describe('drawKnee(context, knee, state, side, unit)', () => {
-  const verdicts: Verdict[] = ['in-line', 'out-of-line', 'not-measured'];
+  const verdicts: Verdict[] = ['in', 'out', 'not-measured'];
   it.each(verdicts)('draws %s in its colour', (verdict) => {
     const { context, pixel } = sheet();
     drawKnee(context, knee, { verdict, direction: 'inward' }, 'right', 2);
     expect(pixel(100, 100).slice(0, 3)).toEqual(rgb(verdictColours[verdict]));
   });
 
-  it('fills one half near the limit', () => {
+  it('fills one half where it can’t be told', () => {
     const { context, pixel } = sheet();
-    drawKnee(context, knee, { verdict: 'near-limit', direction: 'inward' }, 'right', 2);
-    expect(pixel(92, 100).slice(0, 3)).toEqual(rgb(verdictColours['near-limit']));
+    drawKnee(context, knee, { verdict: 'cant-tell', direction: 'inward' }, 'right', 2);
+    expect(pixel(92, 100).slice(0, 3)).toEqual(rgb(verdictColours['cant-tell']));
     expect(pixel(108, 100).slice(0, 3)).toEqual([255, 255, 255]);
+  });
+
+  it('leaves the middle open where a side is only probable', () => {
+    for (const verdict of ['probably-in', 'probably-out'] as const) {
+      const { context, pixel } = sheet();
+      drawKnee(context, knee, { verdict, direction: 'inward' }, 'right', 2);
+      expect(pixel(100, 100).slice(0, 3)).toEqual([255, 255, 255]);
+      expect(pixel(112, 100).slice(0, 3)).toEqual(rgb(verdictColours[verdict]));
+    }
   });
 
   it.each([
@@ -49,7 +59,7 @@ describe('drawKnee(context, knee, state, side, unit)', () => {
     ['right', 'outward', -1],
   ] as const)('points the triangle of a %s knee that went %s the way it went', (side, direction, way) => {
     const { context, pixel } = sheet();
-    drawKnee(context, knee, { verdict: 'out-of-line', direction }, side, 2);
+    drawKnee(context, knee, { verdict: 'out', direction }, side, 2);
     // The tip is 22.5 px out along the axis; the base ends at 14.6 px on the other side.
     expect(pixel(100 + 18 * way, 100)[3]).toBe(255);
     expect(pixel(100 - 18 * way, 100)[3]).toBe(0);
@@ -98,14 +108,14 @@ describe('drawLegAt(context, scene, timeMs, unit)', () => {
     rateHz: 25,
   });
   const measurement = measure(track, { task: 'single-leg-squat', side: 'left' });
-  const scene = { track, measurement, limits: defaultLimits };
+  const scene = { track, measurement, limits: defaultLimits, sureness: usualSureness };
 
   it('draws the knee where it was seen at that time', () => {
     const { context, pixel } = sheet(track.widthPx, track.heightPx);
     const at = frames[10]!;
     drawLegAt(context, scene, at.timeMs, 1);
     const seen = at.points.left_knee;
-    expect(pixel(seen.xPx, seen.yPx).slice(0, 3)).toEqual(rgb(verdictColours['in-line']));
+    expect(pixel(seen.xPx, seen.yPx).slice(0, 3)).toEqual(rgb(verdictColours['in']));
   });
 
   it('draws no lane from a view that is turned too far', () => {

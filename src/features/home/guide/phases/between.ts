@@ -1,6 +1,7 @@
 import { guideTimes } from '../guideTimes';
 import { lines, restLine } from '../lines';
-import { enter, lastedMs, newSecondsLeft, say, stepOf, tone, type Turn } from '../turn';
+import { enter, lastedMs, newSecondsLeft, passesEvery, say, stepOf, tone, type Turn } from '../turn';
+import { skipped } from './closing';
 import { beginSet } from './placing';
 
 /** The end of a rest is counted down with as many tones. */
@@ -10,7 +11,7 @@ export function followSetDone(turn: Turn): void {
   if (lastedMs(turn) >= guideTimes.setDone) goOn(turn);
 }
 
-/** Moves to the rest before the next set, or to the end. */
+/** Moves to the rest before the next set, which waits for how much the last one hurt; or to the end. */
 export function goOn(turn: Turn): void {
   const { state, options } = turn;
   if (state.stepIndex + 1 >= options.steps.length) {
@@ -19,15 +20,24 @@ export function goOn(turn: Turn): void {
   }
   state.stepIndex++;
   const next = stepOf(turn);
-  if (next.restSeconds === 0) return beginSet(turn);
+  // Nothing hurt in a set that was skipped.
+  if (state.results.at(-1)?.cutShort === skipped) state.isPainTold = true;
+  if (next.restSeconds === 0 && state.isPainTold) return beginSet(turn);
   enter(turn, 'resting');
-  say(turn, restLine(next), 'after');
+  if (next.restSeconds > 0) say(turn, restLine(next), 'after');
+  if (!state.isPainTold) say(turn, lines.askPain, 'after');
 }
 
 export function followResting(turn: Turn): void {
-  const left = newSecondsLeft(turn, 1000 * stepOf(turn).restSeconds);
-  if (left === null) return;
-  if (left === 0) return beginSet(turn);
+  const { isPainTold } = turn.state;
+  const restMs = 1000 * stepOf(turn).restSeconds;
+  if (lastedMs(turn) >= restMs) {
+    if (isPainTold) return beginSet(turn);
+    if (passesEvery(turn, guideTimes.painAgain)) say(turn, lines.painFirst, 'after');
+    return;
+  }
+  const left = newSecondsLeft(turn, restMs);
+  if (left === null || !isPainTold) return;
   if (left <= countedSeconds) tone(turn, 'tick');
   else if (left === 10) say(turn, lines.lastSeconds, 'after');
 }

@@ -4,16 +4,22 @@ import { guideTimes } from '../guideTimes';
 import { holdAt } from '../holdAt';
 import { lines } from '../lines';
 import { discardRecording, stopRecording } from '../recording';
-import { enter, hasWorked, lastedMs, say, stepOf, tone, type Turn } from '../turn';
+import { enter, hasWorked, isSilent, lastedMs, say, stepOf, tone, type Turn } from '../turn';
 
 export function enterFinishing(turn: Turn): void {
   stopCounting(turn);
   enter(turn, 'finishing');
 }
 
+/** The recording ends, then what is said of the last repetition, then the set. */
 export function followFinishing(turn: Turn): void {
-  if (lastedMs(turn) >= guideTimes.finishing) endSet(turn, null);
+  if (lastedMs(turn) < guideTimes.finishing) return;
+  if (turn.state.recording !== 'off') closePart(turn, null);
+  if (isSilent(turn, guideTimes.finishingAtMost)) endSet(turn, null);
 }
+
+/** Why a set of which nothing was done is cut short. */
+export const skipped = 'skipped';
 
 /** Closes the set and says so. */
 export function endSet(turn: Turn, cutShort: string | null): void {
@@ -25,7 +31,7 @@ export function endSet(turn: Turn, cutShort: string | null): void {
 
 /** Why a set that is ended by hand was cut short; null where it was not. */
 export function reasonForEnd(turn: Turn): string | null {
-  if (!hasWorked(turn)) return 'skipped';
+  if (!hasWorked(turn)) return skipped;
   return turn.state.hasMissed ? null : 'ended early';
 }
 

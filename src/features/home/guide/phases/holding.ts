@@ -15,7 +15,7 @@ export function startHold(turn: Turn): void {
   const { item } = stepOf(turn);
   if (item.kind !== 'hold') return;
   const at = holdAt(item, turn.state.workedMs);
-  say(turn, at.phase === 'resting' ? restLine(at) : lines.hold, 'now');
+  say(turn, at.phase === 'resting' ? restLine(at) : lines.hold, 'next');
 }
 
 /** Announces what this event changed in the holds of a set. */
@@ -24,12 +24,12 @@ export function followHold(turn: Turn, item: HoldItem, workedBeforeMs: number): 
   const at = holdAt(item, turn.state.workedMs);
   turn.state.count = at.phase === 'holding' ? at.hold - 1 : at.hold;
   if (at.phase === 'done') {
-    say(turn, lines.release, 'now');
+    say(turn, lines.release, 'next');
     return endSet(turn, null);
   }
   if (at.phase !== before.phase || at.hold !== before.hold) {
     tone(turn, at.phase === 'holding' ? 'start' : 'end');
-    say(turn, at.phase === 'holding' ? lines.hold : `${lines.release} ${restLine(at)}`, 'now');
+    say(turn, at.phase === 'holding' ? lines.hold : `${lines.release} ${restLine(at)}`, 'next');
     return;
   }
   if (at.secondsLeft !== before.secondsLeft) tellSeconds(turn, item, at);
@@ -38,10 +38,10 @@ export function followHold(turn: Turn, item: HoldItem, workedBeforeMs: number): 
 function tellSeconds(turn: Turn, { holdSeconds }: HoldItem, { phase, secondsLeft }: HoldState): void {
   if (secondsLeft <= countedSeconds) {
     tone(turn, 'tick');
-    say(turn, `${capitalised(numberWord(secondsLeft))}.`, 'now', `${secondsLeft}`);
+    say(turn, `${capitalised(numberWord(secondsLeft))}.`, 'next', `${secondsLeft}`);
   } else if (phase === 'resting') return;
-  else if (secondsLeft === 10) say(turn, lines.lastSeconds, 'now');
-  else if (holdSeconds >= 24 && secondsLeft === Math.floor(holdSeconds / 2)) say(turn, lines.halfway, 'now');
+  else if (secondsLeft === 10) say(turn, lines.lastSeconds, 'next');
+  else if (holdSeconds >= 24 && secondsLeft === Math.floor(holdSeconds / 2)) say(turn, lines.halfway, 'next');
 }
 
 function restLine({ secondsLeft }: HoldState): string {

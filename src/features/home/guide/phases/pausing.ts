@@ -3,12 +3,20 @@ import type { GuidePhase, PauseReason } from '../guideState';
 import { guideTimes } from '../guideTimes';
 import { lines, pauseLines } from '../lines';
 import { discardRecording, pauseRecording } from '../recording';
-import { enter, hasWorked, lastedMs, needsCamera, say, tone, type Turn } from '../turn';
+import { enter, hasWorked, isSilent, lastedMs, needsCamera, say, tone, type Turn } from '../turn';
+import { goOn } from './between';
 import { closePart, endSet } from './closing';
 import { enterPlacing, isGone } from './placing';
 import { enterReady } from './ready';
 
 const begun: readonly GuidePhase[] = ['ready', 'countdown', 'working'];
+/** Pauses that end once somebody is seen again. */
+const endsByItself: ReadonlySet<PauseReason> = new Set([
+  'left-picture',
+  'no-pictures',
+  'not-followed',
+  'turned',
+]);
 const beforeStart: readonly GuidePhase[] = ['placing', 'bends', 'standing'];
 
 /** Pauses where the page is hidden, the camera has ended or the person has left, if that matters in this phase. */
@@ -28,7 +36,11 @@ function hindrance(turn: Turn): PauseReason | null {
   if (!isVisible) return 'page-hidden';
   if (!needsCamera(turn)) return null;
   if (!cameraWorks) return 'camera-ended';
-  return begun.includes(phase) && isGone(turn) ? 'left-picture' : null;
+  return begun.includes(phase) && isGone(turn) ? absence(turn) : null;
+}
+
+function absence({ state }: Turn): PauseReason {
+  return state.unseen ?? 'left-picture';
 }
 
 export function pause(turn: Turn, reason: PauseReason): void {
@@ -36,7 +48,7 @@ export function pause(turn: Turn, reason: PauseReason): void {
   const from = state.phase;
   state.pausedAfterMs = lastedMs(turn);
   stopCounting(turn);
-  if (reason === 'camera-ended') endPart(turn);
+  if (reason === 'camera-ended') endPart(turn, cameraStopped);
   else if (beforeStart.includes(from) && !hasWorked(turn)) discardRecording(turn);
   else pauseRecording(turn);
   enter(turn, 'paused');
@@ -46,25 +58,29 @@ export function pause(turn: Turn, reason: PauseReason): void {
   say(turn, pauseLines[reason], 'now');
 }
 
-/** What the camera saw until it stopped is saved; the rest of the set becomes a separate part. */
-function endPart(turn: Turn): void {
-  if (hasWorked(turn)) closePart(turn, 'the camera stopped');
+const cameraStopped = 'the camera stopped';
+
+/** What the camera saw until then is saved; the rest of the set becomes a separate part. */
+function endPart(turn: Turn, why: string): void {
+  if (hasWorked(turn)) closePart(turn, why);
   else discardRecording(turn);
 }
 
 export function followPaused(turn: Turn): void {
   const { state } = turn;
-  if (!state.cameraWorks && state.recording !== 'off') endPart(turn);
-  if (state.pauseReason !== 'left-picture') return;
+  if (!state.cameraWorks && state.recording !== 'off') endPart(turn, cameraStopped);
+  if (state.pauseReason === null || !endsByItself.has(state.pauseReason)) return;
+  if (!state.isPresent) state.pauseReason = absence(turn);
   const reason = hindrance(turn);
   if (reason !== null) {
     state.pauseReason = reason;
     return say(turn, pauseLines[reason], 'now');
   }
   // Anyone who comes back into the picture can't press anything, and need not.
-  if (state.isPresent && state.nowMs - state.presentChangeMs >= guideTimes.back) {
+  const isBack = state.isPresent && state.nowMs - state.presentChangeMs >= guideTimes.back;
+  if (isBack && isSilent(turn, guideTimes.voiceAtMost)) {
     state.isResuming = true;
-    say(turn, lines.placedAgain, 'now');
+    say(turn, lines.placedAgain, 'next');
     enterReady(turn);
   }
 }
@@ -78,12 +94,15 @@ export function resume(turn: Turn): void {
     state.sinceMs -= state.pausedAfterMs;
     return;
   }
+  if (from === 'set-done') return goOn(turn);
   if (!state.isVisible) return;
   if (!needsCamera(turn)) {
     state.isResuming = hasWorked(turn);
     return enterReady(turn);
   }
   if (!state.cameraWorks) return say(turn, lines.cameraMissing, 'now');
+  // A recording keeps its size: what follows is another one.
+  if (state.unseen === 'turned') endPart(turn, 'the picture was turned');
   state.isResuming = state.isResuming || (from !== null && begun.includes(from));
   state.startAnywayMs = null;
   enterPlacing(turn);

@@ -1,9 +1,11 @@
 import { startCounting, stopCounting } from '../counting';
+import type { GuideState } from '../guideState';
 import { guideTimes } from '../guideTimes';
 import { lines, stepLine } from '../lines';
 import { discardRecording, startRecording } from '../recording';
-import { enter, lastedMs, needsCamera, preparationOf, say, stepOf, type Turn } from '../turn';
+import { enter, isSilent, lastedMs, needsCamera, preparationOf, say, stepOf, type Turn } from '../turn';
 import { enterReady } from './ready';
+import { sayRule } from './rule';
 
 /** Begins the current set. */
 export function beginSet(turn: Turn): void {
@@ -15,11 +17,16 @@ export function beginSet(turn: Turn): void {
     countBefore: 0,
     hasMissed: false,
     workedMs: 0,
+    setbacks: 0,
+    accepted: 'nothing',
+    hints: {},
+    isPainTold: false,
   });
   state.startAnywayMs = null;
   say(turn, stepLine(stepOf(turn)), 'after');
-  if (needsCamera(turn)) enterPlacing(turn);
-  else enterReady(turn);
+  if (needsCamera(turn)) return enterPlacing(turn);
+  sayRule(turn, 'after');
+  enterReady(turn);
 }
 
 export function enterPlacing(turn: Turn): void {
@@ -32,19 +39,31 @@ export function enterPlacing(turn: Turn): void {
 }
 
 export function followPlacing(turn: Turn): void {
-  if (isPlaced(turn)) return leavePlacing(turn);
   const { state } = turn;
-  const { placingLine: line, placingSaid: said, nowMs } = state;
+  const { placingLine: line, placingSaid: said, placingCost: cost, nowMs } = state;
+  if (isPlaced(turn)) {
+    if (isSilent(turn, guideTimes.voiceAtMost) && !sayRule(turn, 'next')) leavePlacing(turn);
+    return;
+  }
   if (line === null || state.isPlaced) return;
-  const waitMs = line === said?.line ? guideTimes.hintAgain : guideTimes.hintSoonest;
-  if (said !== null && nowMs - said.atMs < waitMs) return;
+  const isSame = line === said?.line;
+  if (said !== null && nowMs - said.atMs < (isSame ? guideTimes.hintAgain : guideTimes.hintSoonest)) return;
+  const times = state.hints[line] ?? 0;
+  const isInVain = times >= guideTimes.hintTimes && cost !== 'everything' && state.isPresent;
+  if (isInVain) {
+    state.accepted = cost;
+    return;
+  }
   state.placingSaid = { line, atMs: nowMs };
-  say(turn, line, said === null ? 'after' : 'now');
+  state.hints = { ...state.hints, [line]: times + 1 };
+  say(turn, line, said === null ? 'after' : 'next');
 }
 
-function isPlaced({ state }: Turn): boolean {
+function isPlaced(turn: Turn): boolean {
+  const { state } = turn;
   const { nowMs, isPresent, startAnywayMs, placedChangeMs } = state;
   if (!isPresent) return false;
+  if (state.accepted !== 'nothing') return lastedMs(turn) >= guideTimes.walkBack;
   if (startAnywayMs !== null) return nowMs - startAnywayMs >= guideTimes.walkBack;
   return state.isPlaced && nowMs - placedChangeMs >= guideTimes.placedSteady;
 }
@@ -52,7 +71,7 @@ function isPlaced({ state }: Turn): boolean {
 function leavePlacing(turn: Turn): void {
   const { state } = turn;
   if (state.isResuming && state.recording === 'paused') {
-    say(turn, lines.placedAgain, 'now');
+    say(turn, lines.placedAgain, 'next');
     return enterReady(turn);
   }
   if (preparationOf(turn).easyBends && !state.isResuming) enterBends(turn);
@@ -64,11 +83,11 @@ function enterBends(turn: Turn): void {
   enter(turn, 'bends');
   turn.state.bends = 0;
   startCounting(turn, 'two-legged-bend');
-  say(turn, lines.bends, 'now');
+  say(turn, [acceptedLine(turn) ?? lines.good, lines.bends].join(' '), 'next');
 }
 
 export function followBends(turn: Turn): void {
-  if (isGone(turn)) return backToPlacing(turn);
+  if (hasLeft(turn)) return backToPlacing(turn);
   if (turn.state.bends < 2 && lastedMs(turn) < guideTimes.bendsAtMost) return;
   stopCounting(turn);
   enterStanding(turn);
@@ -76,27 +95,63 @@ export function followBends(turn: Turn): void {
 
 function enterStanding(turn: Turn): void {
   enter(turn, 'standing');
-  turn.state.standLine = null;
+  Object.assign(turn.state, { standLine: null, isStandLineSaid: false });
   startRecording(turn);
-  say(turn, lines.standing, 'now');
+  say(turn, [acceptedLine(turn) ?? lines.good, lines.standing].join(' '), 'next');
+}
+
+/** That it goes on although something is not as it should be; null where nothing is. */
+function acceptedLine({ state }: Turn): string | null {
+  if (state.accepted === 'nothing') return null;
+  return state.accepted === 'exactness' ? lines.lessExact : lines.maybeUnmeasured;
 }
 
 export function followStanding(turn: Turn): void {
-  const { isPlaced: isWell, placedChangeMs, nowMs, startAnywayMs, standLine } = turn.state;
-  const isMisplaced = !isWell && startAnywayMs === null && nowMs - placedChangeMs >= guideTimes.misplaced;
-  if (isMisplaced || isGone(turn)) return backToPlacing(turn);
+  const { state } = turn;
+  if (hasLeft(turn)) return backToPlacing(turn);
+  if (isMisplaced(state)) {
+    state.setbacks++;
+    // Placing says what is not as it should be.
+    if (state.setbacks <= guideTimes.setbacks) return backToPlacing(turn);
+    state.accepted = state.placingCost;
+  }
   const lasted = lastedMs(turn);
-  const before = lasted - (nowMs - turn.beforeMs);
-  const isAsked = standLine !== null && startAnywayMs === null;
-  if (lasted >= (isAsked ? guideTimes.standingAtMost : guideTimes.standing)) return enterReady(turn);
-  if (isAsked && lasted >= guideTimes.standing && before < guideTimes.standing) say(turn, standLine, 'now');
+  if (lasted < guideTimes.standing || !isSilent(turn, guideTimes.voiceAtMost)) return;
+  const { standLine, isStandLineSaid } = state;
+  const isAsked = standLine !== null && !isAccepted(state);
+  if (!isAsked || lasted >= guideTimes.standingAtMost) {
+    if (isAsked || state.setbacks > guideTimes.setbacks)
+      say(turn, acceptedLine(turn) ?? lines.lessExact, 'next');
+    return enterReady(turn);
+  }
+  if (isStandLineSaid) return;
+  state.isStandLineSaid = true;
+  say(turn, standLine, 'next');
 }
 
+/** Whether something has long been so wrong that the set could not be measured; what only costs exactness can wait. */
+function isMisplaced(state: GuideState): boolean {
+  if (state.isPlaced || isAccepted(state) || ['nothing', 'exactness'].includes(state.placingCost))
+    return false;
+  return state.nowMs - state.placedChangeMs >= guideTimes.misplaced;
+}
+
+/** Whether the set begins whatever the checks say. */
+function isAccepted({ startAnywayMs, accepted }: GuideState): boolean {
+  return startAnywayMs !== null || accepted !== 'nothing';
+}
+
+/** Of a quiet stand nothing is kept: the person, or the camera, may move before the next one. */
 function backToPlacing(turn: Turn): void {
   stopCounting(turn);
   discardRecording(turn);
-  say(turn, lines.stayPlaced, 'now');
+  if (hasLeft(turn)) say(turn, lines.stayPlaced, 'next');
   enterPlacing(turn);
+}
+
+/** Whether the person has left, and is not only unseen because no pictures are looked at. */
+function hasLeft(turn: Turn): boolean {
+  return isGone(turn) && turn.state.unseen === null;
 }
 
 /** Whether nobody has been in the picture for a while. */

@@ -5,6 +5,7 @@ import { numberWord } from '../numberWord';
 import { resumeRecording } from '../recording';
 import {
   enter,
+  isSilent,
   lastedMs,
   newSecondsLeft,
   passesEvery,
@@ -33,20 +34,16 @@ export function followReady(turn: Turn): void {
   if (passesEvery(turn, guideTimes.hintAgain)) say(turn, preparationOf(turn).startLine, 'after');
 }
 
-/** Waits for the start position where it can be inferred; otherwise, only for a limited time. */
+/** Waits until all is said, and for the start position where it can be inferred; otherwise, only for a limited time. */
 function isReady(turn: Turn): boolean {
   const { start } = preparationOf(turn);
   const { posture, postureChangeMs, nowMs } = turn.state;
   const lasted = lastedMs(turn);
+  if (!isSilent(turn, guideTimes.voiceAtMost)) return false;
   if (start === 'as-shown') return lasted >= guideTimes.readyHold;
   if (posture === null) return lasted >= guideTimes.readyUnseen;
   const isSteady = posture === start && nowMs - postureChangeMs >= guideTimes.postureSteady;
-  return lasted >= (isSteady ? spokenMs(readyLine(turn)) : guideTimes.readyAtMost);
-}
-
-/** How long a line is likely to be spoken or read, so that the countdown does not cut it off. */
-function spokenMs(line: string): number {
-  return Math.max(guideTimes.readyAtLeast, guideTimes.spokenWord * line.split(' ').length);
+  return lasted >= (isSteady ? guideTimes.readyAtLeast : guideTimes.readyAtMost);
 }
 
 function enterCountdown(turn: Turn): void {
@@ -62,5 +59,5 @@ export function followCountdown(turn: Turn): void {
 
 function tellSecond(turn: Turn, left: number): void {
   tone(turn, 'tick');
-  say(turn, `${capitalised(numberWord(left))}.`, 'now', `${left}`);
+  say(turn, `${capitalised(numberWord(left))}.`, 'next', `${left}`);
 }

@@ -18,7 +18,7 @@ export function enterWorking(turn: Turn): void {
   if (item.kind === 'hold') return startHold(turn);
   turn.state.lastCountMs = turn.state.nowMs;
   startCounting(turn, item.task);
-  say(turn, lines.go, 'now');
+  say(turn, lines.go, 'next');
   if (!turn.state.canCount) missCount(turn);
 }
 
@@ -50,7 +50,7 @@ export function hearRepetition(turn: Turn, heard: HeardVerdict | null): void {
   if (state.hasMissed) return;
   const told = repetitionLine(state.count, item.repetitions, heard, item.feedback, options.outsideSound);
   tone(turn, told.tone);
-  say(turn, told.line, 'now', told.caption);
+  say(turn, told.line, 'next', told.caption);
   if (state.count === item.repetitions) enterFinishing(turn);
 }
 

@@ -19,10 +19,10 @@ export const checkFrameRate: Check = ({ track, facts, points, obstacle, measured
   const rateHz = Math.round(facts.cameraRateHz ?? points.frameRateHz);
   if (rateHz < leastRateHz[wasGood ? 'loose' : 'tight'])
     return move(
-      `The camera gives only ${rateHz} pictures a second. Add light, and close other programs.`,
-      'Slow video',
+      'The picture is not smooth enough. Switch on more light, and close other apps.',
+      'More light',
     );
   if (obstacle === 'frames-missing' && !(wasGood && measuredShare >= leastShareToStayGood))
-    return move('Pictures are being lost. Close other programs, and add light.', 'Slow video');
-  return good('The camera is fast enough.', 'Speed good');
+    return move('The picture keeps stopping. Close other apps on this device.', 'Close apps');
+  return good('The picture is smooth.', 'Smooth');
 };

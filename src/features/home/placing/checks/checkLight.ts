@@ -31,7 +31,7 @@ export const checkLight: Check = ({ facts: { brightness }, expected }, wasGood) 
     expected.stillBandDeg <= kneeAngle.widestBand
   )
     return move(
-      "Your joints can't be seen steadily. Add light from the front and wear clothes that stand out from the wall.",
+      'Your joints can’t be seen steadily. Add light from the front and wear clothes that stand out from the wall.',
       'More light',
     );
   return brightness === undefined

@@ -33,13 +33,13 @@ export const checkWorkingLeg: Check = (sight, wasGood) => {
     if (hidden !== undefined) {
       const what = `${side} ${joints[hidden]}`;
       return move(
-        `Your ${what} can't be seen well. Move anything in front of it, and make sure that clothes do not cover it.`,
+        `Your ${what} can’t be seen well. Move anything in front of it, and make sure that clothes do not cover it.`,
         `Show ${joints[hidden]}`,
       );
     }
   }
   if (obstacle === 'joint-unseen')
-    return move(`Your ${setup.side} leg can't be seen well. Move anything in front of it.`, 'Show leg');
+    return move(`Your ${setup.side} leg can’t be seen well. Move anything in front of it.`, 'Show leg');
   if (sight.task.workingFoot === 'nearer' && sight.posture === 'seated' && isBehind(sight)) {
     return move(`Put your ${setup.side} foot in front of the other.`, 'Foot ahead');
   }

@@ -1,7 +1,8 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import { explainProblem } from '#shell/explainProblem';
-import { passphraseFault, sealByPassphrase, unsealByPassphrase } from '#shell/seal';
+import { passphraseFault } from '#shell/passphrase';
+import { sealByPassphrase, unsealByPassphrase } from '#shell/seal';
 import { openBackup, type ReadableBackup } from './openBackup';
 import { packBackup, type BackupContents } from './packBackup';
 import { checkBackup, restoreBackup, type BackupReport } from './restoreBackup';
@@ -70,12 +71,9 @@ export function createBackup(world: BackupWorld): Backup {
   return {
     store,
     async save(passphrase, repeated) {
-      const fault = passphraseFault(passphrase, repeated);
-      if (fault !== null) {
-        store.setState({ sentence: fault });
-        return;
-      }
       await attempt('saving', 'be saved', async (onProgress) => {
+        const fault = await passphraseFault(passphrase, repeated);
+        if (fault !== null) return { state: 'idle', sentence: fault };
         const { repository } = await world.openRepository();
         const createdAt = world.now().toISOString();
         const { blob, contents } = await packBackup(repository, createdAt, onProgress);

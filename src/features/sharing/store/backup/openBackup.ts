@@ -1,4 +1,5 @@
 import { Problem } from '#core/problem';
+import { readRecordingAside } from '#device/reading/readRecordingAside';
 import { planRecordSchema, type PlanRecord } from '#device/storage/keptSchemas';
 import {
   backupBounds,
@@ -6,7 +7,7 @@ import {
   takeAnotherCopy,
   type BackupFile,
 } from '#documents/backup/backupManifest';
-import { parseRecording } from '#documents/recording/parseRecording';
+import { parseJson } from '#documents/reading/parseJson';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { z } from '#documents/schema/zod';
 import { readSession } from '#documents/session/readSession';
@@ -67,7 +68,7 @@ export async function openBackup(blob: Blob): Promise<ReadableBackup> {
         if (waiting !== null) yield waiting;
         waiting = null;
         const text = await unpackPart(part, file.unpackedBytes, takeAnotherCopy);
-        if (file.kind === 'session') waiting = { ...readRecordingEntry(text, file), video: null };
+        if (file.kind === 'session') waiting = { ...(await readRecordingEntry(text, file)), video: null };
         else yield readDocumentEntry(file.kind, text);
       }
       if (waiting !== null) yield waiting;
@@ -75,11 +76,11 @@ export async function openBackup(blob: Blob): Promise<ReadableBackup> {
   };
 }
 
-function readRecordingEntry(
+async function readRecordingEntry(
   text: string,
   { sessionId: recordingId, visitId: sessionId, fromVideo }: RecordingFile,
 ) {
-  const recording = parseRecording(text);
+  const recording = await readRecordingAside(text);
   if (recording.id !== recordingId)
     throw new Problem('file', `A recording in it does not match its entry. ${takeAnotherCopy}`);
   return { kind: 'session' as const, recording, file: { visitId: sessionId, fromVideo } };
@@ -92,7 +93,7 @@ function readDocumentEntry(kind: 'visit' | 'plan' | 'note', text: string): Backu
   );
   let data: unknown;
   try {
-    data = JSON.parse(text);
+    data = parseJson(text);
   } catch {
     throw damaged;
   }

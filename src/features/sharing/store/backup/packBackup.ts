@@ -41,7 +41,7 @@ export async function packBackup(
     add('plan', plan);
     contents.plans++;
   }
-  for (const [name, text] of await notes.read()) add('note', { name, text });
+  for (const [name, text] of await notes.read()) if (text !== '') add('note', { name, text });
   const listed = (await recordings.list()).found;
   for (const [index, { id, visitId: sessionId, fromVideo, video: videoName }] of listed.entries()) {
     onProgress(index, listed.length);

@@ -1,16 +1,25 @@
+import type { Edition } from '#device/storage/records';
 import type { Repository } from '#device/storage/repository';
-import { saveRecordingDocument } from '../saveRecordingDocument';
+import { isWorkedOn } from '#documents/recording/keptWork';
 import type { BackupEntry, ReadableBackup } from './openBackup';
 import { noContents, type BackupContents } from './packBackup';
 
 /** How an entry compares with what is kept here: absent, the same, or another version. */
-type Standing = 'new' | 'same' | 'different';
+interface Standing {
+  kind: 'new' | 'same' | 'different';
+  /** Whether what is kept here was reviewed or corrected by hand. */
+  isWorkedOn?: boolean;
+  /** The edition of the recording that is kept here, null for none; left out where it can't be read. */
+  edition?: Edition | null;
+}
 
 /** What is in a backup, and how it compares with what is kept here. */
 export interface BackupReport {
   contents: BackupContents;
   missing: number;
   different: number;
+  /** Of the different ones, recordings that were reviewed or corrected here. */
+  workedOn: number;
 }
 
 /** Reads a whole backup without writing anything: after this it is known that all of it can be read. */
@@ -20,7 +29,7 @@ export async function checkBackup(
   onProgress: (done: number, total: number) => void,
 ): Promise<BackupReport> {
   const contents = { ...noContents };
-  const report = { contents, missing: 0, different: 0 };
+  const report = { contents, missing: 0, different: 0, workedOn: 0 };
   let done = 0;
   for await (const entry of backup.entries()) {
     onProgress(done++, backup.total);
@@ -32,14 +41,16 @@ export async function checkBackup(
     }
     if (entry.kind === 'note') continue;
     const standing = await standingOf(entry, repository);
-    if (standing === 'new') report.missing++;
-    if (standing === 'different') report.different++;
+    if (standing.kind === 'new') report.missing++;
+    if (standing.kind !== 'different') continue;
+    report.different++;
+    if (standing.isWorkedOn === true) report.workedOn++;
   }
   return report;
 }
 
 /**
- * Restores what is missing here; what is kept here and not in the backup stays.
+ * Restores what is missing here, each entry whole or not at all; what is kept here and not in the backup stays.
  *
  * @param replaces  whether other versions kept here are replaced by the backup's
  */
@@ -55,27 +66,33 @@ export async function restoreBackup(
     if (entry.kind === 'note') await restoreNote(entry, repository);
     else {
       const standing = await standingOf(entry, repository);
-      if (standing === 'new' || (standing === 'different' && replaces)) await restore(entry, repository);
+      if (standing.kind === 'new' || (standing.kind === 'different' && replaces))
+        await restore(entry, standing, repository);
     }
   }
 }
 
-async function restore(entry: Exclude<BackupEntry, { kind: 'note' }>, repository: Repository): Promise<void> {
+async function restore(
+  entry: Exclude<BackupEntry, { kind: 'note' }>,
+  { edition }: Standing,
+  repository: Repository,
+): Promise<void> {
   if (entry.kind === 'visit') await repository.sessions.save(entry.session);
   else if (entry.kind === 'plan') {
     const { id, text, savedAt } = entry.plan;
     await repository.plans.save(id, text, savedAt);
   } else {
     const { recording, file, video } = entry;
-    const { visitId: sessionId, fromVideo } = file;
-    await saveRecordingDocument(repository, recording, { sessionId, fromVideo, video, session: null });
+    await repository.keepTogether(null, [
+      { recording, ...file, video, ...(edition === undefined ? {} : { expects: edition }) },
+    ]);
   }
 }
 
 /** Keys are added to those that are here; a draft or a name only where there is none. */
 async function restoreNote({ name, text }: { name: string; text: string }, { notes }: Repository) {
-  const here = (await notes.read()).get(name);
-  if (here === undefined) await notes.write(name, text);
+  const here = (await notes.read()).get(name) ?? '';
+  if (here === '') await notes.write(name, text);
   else if (name === 'keys') await notes.write(name, withKeys(here, text));
 }
 
@@ -96,8 +113,9 @@ async function standingOf(
   { sessions, plans, recordings }: Repository,
 ): Promise<Standing> {
   const isSame = (one: unknown, other: unknown) => JSON.stringify(one) === JSON.stringify(other);
-  const standing = (here: unknown, there: unknown): Standing =>
-    here === null ? 'new' : isSame(here, there) ? 'same' : 'different';
+  const standing = (here: unknown, there: unknown): Standing => ({
+    kind: here === null ? 'new' : isSame(here, there) ? 'same' : 'different',
+  });
   // What is kept here and can't be read is another version, which the backup may replace.
   const unreadable = () => undefined;
   if (entry.kind === 'visit')
@@ -105,7 +123,13 @@ async function standingOf(
   if (entry.kind === 'plan')
     return standing(await plans.find(entry.plan.id).catch(unreadable), entry.plan.text);
   const kept = await recordings.find(entry.recording.id).catch(unreadable);
-  if (kept === undefined) return 'different';
-  if (kept !== null && kept.facts.video === null && entry.video !== null) return 'different';
-  return standing(kept?.recording ?? null, entry.recording);
+  if (kept === undefined) return { kind: 'different' };
+  if (kept === null) return { kind: 'new', edition: null };
+  const { recording, facts, edition } = kept;
+  const lacksVideo = facts.video === null && entry.video !== null;
+  return {
+    kind: lacksVideo ? 'different' : standing(recording, entry.recording).kind,
+    isWorkedOn: isWorkedOn(recording),
+    edition,
+  };
 }

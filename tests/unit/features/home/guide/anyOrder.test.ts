@@ -21,6 +21,8 @@ const options = optionsFor([
   smallHold({ holdSeconds: 4, restSeconds: 3, sets: 2 }),
 ]);
 
+const unseen = ['no-pictures', 'not-followed', 'turned'] as const;
+
 const line = fc.constantFrom('Step back.', 'More light.', null);
 const heard = fc.option(
   fc.record({
@@ -42,9 +44,22 @@ const happening: fc.Arbitrary<{ event: GuideEvent; afterMs: number }> = fc.recor
     { weight: 6, arbitrary: fc.record({ kind: fc.constant('repetition' as const), heard }) },
     {
       weight: 3,
-      arbitrary: fc.record({ kind: fc.constant('placing' as const), isGood: fc.boolean(), line }),
+      arbitrary: fc.record({
+        kind: fc.constant('placing' as const),
+        isGood: fc.boolean(),
+        line,
+        cost: fc.constantFrom('nothing', 'exactness', 'measuring', 'everything'),
+      }),
     },
     { weight: 3, arbitrary: fc.record({ kind: fc.constant('person' as const), isPresent: fc.boolean() }) },
+    {
+      weight: 1,
+      arbitrary: fc.record({
+        kind: fc.constant('person' as const),
+        isPresent: fc.constant(false),
+        unseen: fc.constantFrom(...unseen),
+      }),
+    },
     {
       weight: 1,
       arbitrary: fc.record({
@@ -55,6 +70,7 @@ const happening: fc.Arbitrary<{ event: GuideEvent; afterMs: number }> = fc.recor
     { weight: 1, arbitrary: fc.record({ kind: fc.constant('stand' as const), line }) },
     { weight: 1, arbitrary: fc.record({ kind: fc.constantFrom('counting', 'camera'), works: fc.boolean() }) },
     { weight: 1, arbitrary: fc.record({ kind: fc.constant('page' as const), isVisible: fc.boolean() }) },
+    { weight: 1, arbitrary: fc.constant({ kind: 'pain-told' as const }) },
     {
       weight: 3,
       arbitrary: fc.record({ kind: fc.constant('press' as const), press: fc.constantFrom(...guidePresses) }),
@@ -65,7 +81,7 @@ const happening: fc.Arbitrary<{ event: GuideEvent; afterMs: number }> = fc.recor
 /** Somebody who mostly does what is asked, so that the later phases are reached too. */
 const willing: GuideEvent[] = [
   { kind: 'person', isPresent: true },
-  { kind: 'placing', isGood: true, line: null },
+  { kind: 'placing', isGood: true, line: null, cost: 'nothing' },
 ];
 
 function play(walk: Walk, { event, afterMs }: { event: GuideEvent; afterMs: number }): void {
@@ -157,7 +173,7 @@ function finish(walk: Walk): number {
     const { phase, hasMissed, pauseReason, canCount } = walk.state;
     if (phase === 'all-done' || phase === 'stopped') return moment;
     willing.forEach((event) => walk.send(event));
-    if (phase === 'paused' && pauseReason !== 'left-picture') walk.press('resume');
+    if (phase === 'paused' && !['left-picture', ...unseen].includes(pauseReason!)) walk.press('resume');
     // What was missed can't be counted any more: the person ends the set.
     if (phase === 'working' && (hasMissed || !canCount)) walk.press('end-set');
     walk.wait(500);

@@ -5,9 +5,16 @@ import type { GuideEffect } from '#features/home/guide/guideEffect';
 import type { GuideEvent, GuidePress } from '#features/home/guide/guideEvent';
 import type { GuideOptions, GuidePhase, GuideState } from '#features/home/guide/guideState';
 import { guideView } from '#features/home/guide/guideView';
+import { StubVoice } from '../../../../support/stubVoice';
 
 export function optionsFor(items: readonly PlanItem[]): GuideOptions {
-  return { steps: planSteps(items), beyondPainLimit: 'Call the practice.', outsideSound: true };
+  return {
+    steps: planSteps(items),
+    painLimit: 3,
+    beyondPainLimit: 'Call the practice.',
+    ifItGivesWay: 'Have it seen first.',
+    outsideSound: true,
+  };
 }
 
 /** A person going through a guide, as events; records every effect. */
@@ -15,6 +22,9 @@ export class Walk {
   state: GuideState;
   effects: GuideEffect[] = [];
   phases: GuidePhase[] = [];
+  readonly voice = new StubVoice();
+  /** Whether how much it hurt is answered as soon as it is asked. */
+  tellsPain = true;
   private readonly options: GuideOptions;
   private placing: GuideEvent | null = null;
 
@@ -23,6 +33,7 @@ export class Walk {
     const { state, effects } = startGuide(options, startMs);
     this.state = state;
     this.effects.push(...effects);
+    effects.forEach((effect) => effect.kind === 'say' && this.voice.say(effect));
     this.phases.push(state.phase);
   }
 
@@ -31,8 +42,15 @@ export class Walk {
     const { state, effects } = advanceGuide(this.options, this.state, event);
     this.state = state;
     this.effects.push(...effects);
+    effects.forEach((effect) => effect.kind === 'say' && this.voice.say(effect));
     if (state.phase !== this.phases.at(-1)) this.phases.push(state.phase);
     return this;
+  }
+
+  /** Tells the guide whether the voice still speaks, as the program does at intervals. */
+  private hear(): void {
+    const isSpeaking = this.voice.isSpeaking();
+    if (isSpeaking !== this.state.isSpeaking) this.send({ kind: 'voice', isSpeaking });
   }
 
   press(press: GuidePress): this {
@@ -42,8 +60,12 @@ export class Walk {
   /** Lets time go by in ticks of 100 ms, with a look at the placing after each. */
   wait(ms: number): this {
     for (let i = 0; i < ms / 100; i++) {
+      this.voice.wait(100, this.state.phase);
+      this.hear();
       this.send({ kind: 'tick', nowMs: this.state.nowMs + 100 });
       if (this.placing !== null) this.send(this.placing);
+      if (this.tellsPain && this.state.phase === 'resting' && !this.state.isPainTold)
+        this.send({ kind: 'pain-told' });
     }
     return this;
   }
@@ -58,10 +80,10 @@ export class Walk {
   /** In the picture, and as it should be. */
   comeIn(): this {
     this.send({ kind: 'person', isPresent: true });
-    return this.send({ kind: 'placing', isGood: true, line: null });
+    return this.send({ kind: 'placing', isGood: true, line: null, cost: 'nothing' });
   }
 
-  repeat(times: number, verdict: 'in-line' | 'out-of-line' = 'in-line'): this {
+  repeat(times: number, verdict: 'in' | 'out' = 'in'): this {
     for (let i = 0; i < times; i++) {
       this.wait(2000);
       this.send({ kind: 'repetition', heard: { verdict, direction: 'inward', cue: null } });

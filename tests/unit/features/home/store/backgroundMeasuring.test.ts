@@ -131,6 +131,18 @@ describe('createBackgroundMeasuring(parts)', () => {
     expect(observed.xPx[nose]).toBe(whole.observed.xPx[nose]);
   });
 
+  it('takes the closer look on the way where a graphics processor does it', async () => {
+    const { repository, background, world, state, rest } = await openPage(await deviceWith(1));
+    world.backend = 'webgpu';
+    background.look();
+    await rest();
+    expect(state().done).toEqual([idOf(1)]);
+    const { observed } = (await repository.recordings.find(idOf(1)))!.recording;
+    // 25 frames a second, and 7.5 looks: each fourth frame, once.
+    expect(observed.closer!.frames).toBe(Math.ceil(frames / 4));
+    expect(world.framesSeenCloser).toBe(Math.ceil(frames / 4));
+  });
+
   it('keeps what the usual look saw where the second network can’t be loaded', async () => {
     const { repository, background, world, state, rest } = await openPage(await deviceWith(1));
     world.beforeSecond = () => Promise.reject(new Error('no connection'));

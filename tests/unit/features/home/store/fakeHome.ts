@@ -1,7 +1,7 @@
 import { vi } from 'vitest';
 import { buildKeypointTrack, frameRow, type KeypointRow } from '#core/keypoints/keypointTrack';
 import { viewFromBends } from '#core/measurement/viewFromBends';
-import type { Camera } from '#device/camera/camera';
+import type { Camera, CameraWish } from '#device/camera/camera';
 import { CameraProblem } from '#device/camera/cameraProblem';
 import { RecordingProblem } from '#device/camera/recordingProblem';
 import type { VideoRecording } from '#device/camera/recordVideo';
@@ -16,7 +16,6 @@ import { createBackgroundMeasuring } from '#features/home/store/backgroundMeasur
 import { createHome } from '#features/home/store/createHome';
 import type { HomeAdapters } from '#features/home/store/homeAdapters';
 import { freshParts, partOf } from '#features/home/store/homeState';
-import { createReview } from '#features/review/store/createReview';
 import { facts, fakeAdapters, fakeSource, fakeTracker, film } from '../../../../support/fakeAdapters';
 import { createTestDevice } from '../../../../support/openTestRepository';
 import { createSilentSound } from '../../../../support/silentSound';
@@ -42,6 +41,8 @@ const longFilm = buildKeypointTrack(
   })),
 );
 
+const longFacts = { ...facts, durationMs: longFilm.timesMs.at(-1)! + frameMs };
+
 /**
  * A home session over plain objects: a clock that a test moves, a camera that shows the made-up person of `film`, who
  * sits until the guide says go, and a device that keeps what was written to it.
@@ -53,8 +54,7 @@ export async function openFakeHome(
   }: { device?: ReturnType<typeof createTestDevice>; lasting?: boolean } = {},
   change: (adapters: HomeAdapters, world: FakeHome) => void = () => undefined,
 ) {
-  const { adapters: reviewAdapters, world: reviewWorld, tracking, navigation } = fakeAdapters();
-  const review = createReview(reviewAdapters);
+  const { world: reviewWorld, tracking, navigation } = fakeAdapters();
   const stored = await device.open({ lasting: { records: lasting, videos: lasting } });
   const world = new FakeHome(stored);
   const problem = lasting ? null : new StorageProblem('refused', 'The browser refuses to keep anything.');
@@ -69,11 +69,13 @@ export async function openFakeHome(
         createTracker: () => fakeTracker(longFilm, reviewWorld),
         weights: 'made-up 4.5.6',
       }),
-    openCamera: () => {
+    openCamera: (wish) => {
+      world.wishes.push(wish);
       if (world.cameraFault !== null) return Promise.reject(world.cameraFault);
       return Promise.resolve((world.camera = new FakeCamera()));
     },
     listCameras: () => Promise.resolve([{ deviceId: 'cam-7', label: 'Lid camera', facing: 'front' }]),
+    isCameraAllowed: () => Promise.resolve(world.isCameraAllowed),
     watchCameras: () => () => undefined,
     openFeed: () => (world.feed = new FakeFeed()),
     readBrightness: () => ({ mean: 0.5, contrast: 0.2 }),
@@ -100,7 +102,7 @@ export async function openFakeHome(
     createBendsReader: () => ({ read: (track) => Promise.resolve(viewFromBends(track).view) }),
     recordVideo: (_stream, sink, { onProblem }) => world.record(sink, onProblem ?? (() => undefined)),
     pickRecordingType: () => 'video/webm;codecs=vp9',
-    openFrameSource: () => Promise.resolve({ facts, frames: vi.fn(), close: () => undefined }),
+    openFrameSource: () => Promise.resolve({ facts: longFacts, frames: vi.fn(), close: () => undefined }),
     createSound: (onCaption) => (world.sound = createSilentSound(onCaption)),
     keepAwake(onState) {
       onState('on');
@@ -112,6 +114,7 @@ export async function openFakeHome(
       return () => undefined;
     },
     fetchExamplePlan: () => Promise.resolve(JSON.stringify(smallPlan())),
+    prepareSigning: (planId) => Promise.resolve(world.signedPlans.push(planId)),
     saveFile: (fileName, text) => world.saved.push({ fileName, text }),
     weights: 'made-up 4.5.6',
     newId: () => `7f0c2c3e-51d4-4a39-8c53-${String(++ids + 100 * world.idsFrom).padStart(12, '0')}`,
@@ -122,7 +125,6 @@ export async function openFakeHome(
       world.timers.add(timer);
       return () => world.timers.delete(timer);
     },
-    review,
     tracking,
     navigation,
   };
@@ -133,7 +135,7 @@ export async function openFakeHome(
   await home.enter();
   /** With what other steps have of their own, too, so that a test reads it without asking for the step. */
   const state = () => ({ ...absent, ...home.store.getState() });
-  return { home, review, navigation, reviewWorld, world, device, repository: stored, state };
+  return { home, navigation, reviewWorld, world, device, repository: stored, state };
 }
 
 /** What the steps have of their own, as it begins. */
@@ -208,6 +210,9 @@ export class FakeHome {
   camera: FakeCamera | null = null;
   feed: FakeFeed | null = null;
   cameraFault: CameraProblem | null = null;
+  isCameraAllowed = false;
+  /** What cameras were asked for. */
+  readonly wishes: CameraWish[] = [];
   trackerFault: Error | null = null;
   trackersClosed = 0;
   check: DeviceCheck = {
@@ -220,6 +225,8 @@ export class FakeHome {
   sound = createSilentSound();
   isAwake = false;
   saved: { fileName: string; text: string }[] = [];
+  /** Plans for which a key was made. */
+  readonly signedPlans: string[] = [];
   showPage: (isVisible: boolean) => void = () => undefined;
   phase: () => GuidePhase | null = () => null;
   isAway = false;
@@ -262,6 +269,7 @@ export class FakeHome {
         return ended;
       },
       ended,
+      isOver: () => false,
       videoTimeMs: (pageMs) => (pageMs < startMs || pausedAtMs !== null ? null : pageMs - startMs - pausedMs),
     };
   }

@@ -12,7 +12,7 @@ describe('createGate()', () => {
       expect(gate.store.getState()).toMatchObject({ state: 'trying', progress: { done: 1, total: 2 } });
       return Promise.resolve();
     });
-    const asked = gate.ask({ unlock, eraseAll: () => Promise.resolve() });
+    const asked = gate.ask({ isDamaged: false, unlock, eraseAll: () => Promise.resolve() });
     expect(gate.store.getState().state).toBe('asking');
     await gate.unlock('wrong');
     expect(gate.store.getState()).toMatchObject({
@@ -21,7 +21,7 @@ describe('createGate()', () => {
     });
     await gate.unlock('right');
     await asked;
-    expect(gate.store.getState()).toEqual({ state: 'open', progress: null, sentence: null });
+    expect(gate.store.getState()).toMatchObject({ state: 'open', progress: null, sentence: null });
     await gate.unlock('right');
     expect(unlock).toHaveBeenCalledTimes(2);
   });
@@ -30,7 +30,7 @@ describe('createGate()', () => {
     const gate = createGate();
     let finish = () => undefined as void;
     const unlock = vi.fn(() => new Promise<void>((resolve) => (finish = resolve)));
-    void gate.ask({ unlock, eraseAll: () => Promise.resolve() });
+    void gate.ask({ isDamaged: false, unlock, eraseAll: () => Promise.resolve() });
     const first = gate.unlock('a');
     await gate.unlock('b');
     finish();

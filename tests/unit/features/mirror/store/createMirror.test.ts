@@ -125,6 +125,7 @@ function fakeRecorder(type = 'video/webm;codecs=vp8') {
           return ended;
         },
         ended,
+        isOver: () => false,
         videoTimeMs: () => null,
       };
     },

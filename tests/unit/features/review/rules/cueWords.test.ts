@@ -49,12 +49,12 @@ describe('cueWords(measurement, index, judgement)', () => {
 describe('heardOf(judgement)', () => {
   it('gives the knee’s direction only where the verdict rests on the knee', () => {
     expect(heardOf(judgedBy(kneeLimits)[1]!)).toEqual({
-      verdict: 'out-of-line',
+      verdict: 'out',
       direction: 'inward',
       cue: null,
     });
     expect(heardOf(judgedBy(shallow)[0]!)).toEqual({
-      verdict: 'out-of-line',
+      verdict: 'out',
       direction: null,
       cue: 'Not quite so low.',
     });

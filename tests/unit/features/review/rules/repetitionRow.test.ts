@@ -61,7 +61,7 @@ describe('filteredRows(rows, filter)', () => {
     const marked = rows.map((row, index) => (index === 1 ? { ...row, excluded: 'A trial.' } : row));
     expect(filteredRows(marked, 'all')).toHaveLength(4);
     expect(filteredRows(marked, 'excluded').map(({ number }) => number)).toEqual([2]);
-    expect(filteredRows(marked, 'out-of-line').some(({ number }) => number === 2)).toBe(false);
+    expect(filteredRows(marked, 'out').some(({ number }) => number === 2)).toBe(false);
   });
 });
 
@@ -86,13 +86,13 @@ describe('proposeCues(counted, limits)', () => {
 });
 
 describe('buildSetGlance(measurement, judgements, excluded, limits)', () => {
-  it('includes only what counts, with a score between the ends of its band', () => {
+  it('includes only what counts, with the number in line as a range', () => {
     const glance = buildSetGlance(measurement, judgements, [null, 'A trial.', null, null], defaultLimits);
     expect(glance).toMatchObject({ done: 3, excluded: 1 });
-    const { pct, lowPct, highPct, count } = glance.score!;
-    expect(count).toBe(3);
-    expect(lowPct).toBeLessThanOrEqual(pct);
-    expect(highPct).toBeGreaterThanOrEqual(pct);
+    const { low, high, mode, chancesInLine } = glance.inLine!;
+    expect(chancesInLine).toHaveLength(3);
+    expect([low, mode, high]).toEqual([low, mode, high].sort((a, b) => a - b));
+    expect(glance.goodRun).toBeLessThanOrEqual(high);
     expect(glance.peak!.count).toBe(3);
     expect(glance.tempo.map(({ name }) => name)).toEqual(['rise', 'top', 'lowering']);
   });
@@ -100,6 +100,6 @@ describe('buildSetGlance(measurement, judgements, excluded, limits)', () => {
   it('says that nothing was measured where nothing counts', () => {
     const all = judgements.map(() => 'A trial.');
     const glance = buildSetGlance(measurement, judgements, all, defaultLimits);
-    expect(glance).toMatchObject({ done: 0, score: null, peak: null, trend: null, depth: null });
+    expect(glance).toMatchObject({ done: 0, inLine: null, goodRun: 0, peak: null, trend: null, depth: null });
   });
 });

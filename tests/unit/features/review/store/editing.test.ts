@@ -113,8 +113,8 @@ describe('moveLimits(limits), endLimitMove(), undo(), putLimits(limits)', () => 
       .recording!.measurement.repetitions.map(({ ranges }) => ranges.depth.max!);
     const shallow = Math.min(...depths.map(({ value, band }) => value - 2 * band));
     review.putLimits(withLimit(limits, 'depth', 'most', shallow));
-    expect(verdicts(state)).toEqual(before.map(() => 'out-of-line'));
-    expect(state().changedVerdicts).toBe(before.filter((verdict) => verdict !== 'out-of-line').length);
+    expect(verdicts(state)).toEqual(before.map(() => 'out'));
+    expect(state().changedVerdicts).toBe(before.filter((verdict) => verdict !== 'out').length);
     expect(state().entries.limitsSet.at(-1)!.limits.depth).toEqual({ most: shallow });
     review.undo();
     expect(verdicts(state)).toEqual(before);

@@ -93,7 +93,7 @@ describe('startTracking()', () => {
     const { measurement } = review.store.getState().recording!;
     expect(state().judgements).toEqual(judgeAll(measurement, defaultLimits));
     expect(state().judgements).toHaveLength(3);
-    expect(state().judgements[2]!.verdict).toBe('out-of-line');
+    expect(state().judgements[2]!.verdict).toBe('out');
     expect(review.store.getState().recording?.model).toMatchObject({
       size: 'full',
       weights: 'made-up 4.5.6',

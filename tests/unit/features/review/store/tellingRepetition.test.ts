@@ -6,7 +6,7 @@ import { kneeJudged } from '../../../../support/kneeJudgement';
 const limits = { 'knee-angle': { least: -6, most: 10 } };
 const peak = (value: number): Judgement =>
   kneeJudged({
-    verdict: 'in-line',
+    verdict: 'in',
     worst: { value, band: 1, sample: 0, timeMs: 0 },
     direction: value < 0 ? 'outward' : 'inward',
   });

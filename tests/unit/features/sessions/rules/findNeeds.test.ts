@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import type { Verdict } from '#core/scoring/verdict';
 import { findNeeds } from '#features/sessions/rules/findNeeds';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { listedRecording, listedSession, readingOf } from '../../../../support/listedSession';
+import { smallPlan } from '../../../../support/smallPlan';
 
 const needs = (change: Partial<ListedSession>) => findNeeds(listedSession(change));
 
@@ -12,32 +14,44 @@ describe('findNeeds(session)', () => {
 
   it('counts repetitions out of line over all sets, with their one direction', () => {
     const sets = [
-      listedRecording({ reading: readingOf(['in-line', ['out-of-line', 'inward']]) }),
-      listedRecording({ reading: readingOf([['out-of-line', 'inward'], 'in-line', 'near-limit']) }),
+      listedRecording({ reading: readingOf(['in', ['out', 'inward']]) }),
+      listedRecording({ reading: readingOf([['out', 'inward'], 'in', 'cant-tell']) }),
     ];
     expect(needs({ sets })).toEqual([
-      { kind: 'out-of-line', repetitions: 2, ofMeasured: 5, ways: ['inward'], measures: [] },
+      { kind: 'out-of-line', repetitions: 2, probable: 0, ofMeasured: 5, ways: ['inward'], measures: [] },
     ]);
   });
 
   it('counts them of those that were measured, not of all', () => {
-    const reading = readingOf([['out-of-line', 'outward'], 'in-line', 'not-measured', 'not-measured']);
+    const reading = readingOf([['out', 'outward'], 'in', 'not-measured', 'not-measured']);
     expect(needs({ sets: [listedRecording({ reading })] })).toEqual([
-      { kind: 'out-of-line', repetitions: 1, ofMeasured: 2, ways: ['outward'], measures: [] },
+      { kind: 'out-of-line', repetitions: 1, probable: 0, ofMeasured: 2, ways: ['outward'], measures: [] },
       { kind: 'not-measured', repetitions: 2, of: 4, reason: null },
     ]);
   });
 
   it('gives both directions where the knee went out both ways', () => {
     const reading = readingOf([
-      ['out-of-line', 'outward'],
-      ['out-of-line', 'inward'],
+      ['out', 'outward'],
+      ['out', 'inward'],
     ]);
     expect(needs({ sets: [listedRecording({ reading })] })).toMatchObject([{ ways: ['outward', 'inward'] }]);
   });
 
-  it('does not report a repetition near the limit', () => {
-    expect(needs({ sets: [listedRecording({ reading: readingOf(['near-limit']) })] })).toEqual([]);
+  it('reports that most were too close to tell, not that some were', () => {
+    const found = (...verdicts: Verdict[]) =>
+      needs({ sets: [listedRecording({ reading: readingOf(verdicts) })] });
+    expect(found('cant-tell', 'cant-tell', 'in', 'probably-in')).toEqual([]);
+    expect(found('cant-tell', 'cant-tell', 'in')).toEqual([
+      { kind: 'mostly-untold', repetitions: 2, ofMeasured: 3 },
+    ]);
+  });
+
+  it('counts a repetition that was probably out of line as out', () => {
+    const reading = readingOf([['probably-out', 'inward'], 'probably-in']);
+    expect(needs({ sets: [listedRecording({ reading })] })).toMatchObject([
+      { kind: 'out-of-line', repetitions: 1, probable: 1, ofMeasured: 2 },
+    ]);
   });
 
   it('finds a pain above the limit, not one at it', () => {
@@ -56,6 +70,60 @@ describe('findNeeds(session)', () => {
 
   it('holds pain against no limit where none is known', () => {
     expect(needs({ painBefore: 9, painAfter: 9, painLimit: null })).toEqual([]);
+  });
+
+  it('puts what was said of the body before everything else', () => {
+    const said = {
+      check: { asked: 'new', signs: ['calf', 'fell'], takenBack: ['numbness'] },
+      endedBecause: { reason: 'gave-way', fell: true },
+      wentOnAbove: [
+        { when: 'before', score: 5, limit: 4, at: '2026-04-05T06:07:08.000Z' },
+        { when: 'during', score: 6, limit: 4, at: '2026-04-05T06:17:08.000Z' },
+      ],
+      settlement: null,
+    } satisfies Partial<ListedSession>;
+    const sets = [listedRecording({ line: { painDuring: 6, cutShort: 'the knee gave way' } })];
+    expect(needs({ ...said, sets })).toEqual([
+      { kind: 'signs', signs: ['calf', 'fell'] },
+      { kind: 'stopped', reason: 'gave-way', fell: true, hasBegun: true },
+      { kind: 'went-on', score: 6, limit: 4, times: 2 },
+      { kind: 'pain-above-limit', score: 6, limit: 4, when: 'during' },
+      { kind: 'pain-risen', from: 2, to: 6, when: 'during' },
+      { kind: 'taken-back', signs: ['numbness'] },
+      { kind: 'cut-short', sets: 1, firstReason: 'the knee gave way' },
+    ]);
+  });
+
+  it('says of a session without sets why it did not begin, not that its sets are missing', () => {
+    const change = { sets: [], painAfter: null, plannedSets: 3 };
+    expect(needs({ ...change, endedBecause: { reason: 'pain', fell: null } })).toEqual([
+      { kind: 'stopped', reason: 'pain', fell: null, hasBegun: false },
+    ]);
+    const signs = { asked: 'all', signs: ['wound'], takenBack: [] } satisfies ListedSession['check'];
+    expect(needs({ ...change, check: signs, endedBecause: { reason: 'sign', fell: null } })).toEqual([
+      { kind: 'signs', signs: ['wound'] },
+    ]);
+  });
+
+  it('says who settled it', () => {
+    const settled = {
+      visitId: listedSession().id,
+      by: 'therapist',
+      who: 'AB',
+      at: '2026-04-07T06:07:08.000Z',
+    } as const;
+    expect(needs({ settlement: settled })).toEqual([
+      { kind: 'settled', by: 'therapist', who: 'AB', at: settled.at },
+    ]);
+    const earlier = { ...settled, visitId: smallPlan().id, by: 'professional', who: 'a doctor' } as const;
+    expect(needs({ settles: [earlier] })).toEqual([{ kind: 'says-cleared', who: 'a doctor' }]);
+  });
+
+  it('takes a rise of one point for no rise', () => {
+    expect(needs({ painBefore: 1, painAfter: 2 })).toEqual([]);
+    expect(needs({ painBefore: 1, painAfter: 3 })).toEqual([
+      { kind: 'pain-risen', from: 1, to: 3, when: 'after' },
+    ]);
   });
 
   it('finds pain that rose during a set from 0, even below the limit', () => {
@@ -85,7 +153,7 @@ describe('findNeeds(session)', () => {
   it('finds the view too poor from a quarter of unmeasured repetitions on, with the main reason', () => {
     const reading = (unmeasured: number, of: number) => {
       const { result, ...rest } = readingOf(
-        Array.from({ length: of }, (_, i) => (i < unmeasured ? 'not-measured' : 'in-line')),
+        Array.from({ length: of }, (_, i) => (i < unmeasured ? 'not-measured' : 'in')),
       );
       return { ...rest, result: { ...result, mainReason: 'view-turned' as const } };
     };
@@ -106,7 +174,7 @@ describe('findNeeds(session)', () => {
 
   it('reports last the sets that can’t be read, and those that still wait to be measured carefully', () => {
     const sets = [
-      listedRecording({ reading: { ...readingOf([['out-of-line', 'inward']]), isWaiting: true } }),
+      listedRecording({ reading: { ...readingOf([['out', 'inward']]), isWaiting: true } }),
       listedRecording({ reading: { state: 'unreadable', sentence: 'Gone.' } }),
     ];
     expect(needs({ sets }).map(({ kind }) => kind)).toEqual(['out-of-line', 'unreadable', 'waiting']);
@@ -118,11 +186,27 @@ describe('findNeeds(session)', () => {
     expect(needs({ sets, plannedSets: null })).toEqual([]);
   });
 
+  it('says that a session was not filmed, beside what was said of it', () => {
+    const sets = [listedRecording({ line: { sessionId: null, painDuring: 6 }, reading: { state: 'none' } })];
+    expect(needs({ sets, isUnfilmed: true }).map(({ kind }) => kind)).toEqual([
+      'pain-above-limit',
+      'pain-risen',
+      'unfilmed',
+    ]);
+  });
+
+  it('says why nothing was done, in whole days, and misses no set of it', () => {
+    const silence = { reason: 'away' as const, since: '2026-03-28T18:07:08.000Z' };
+    const nothing = { sets: [], plannedSets: 3, painBefore: null, painAfter: null };
+    expect(needs({ ...nothing, silence })).toEqual([{ kind: 'silent', reason: 'away', days: 7 }]);
+    expect(needs(nothing)).toEqual([{ kind: 'sets-missing', done: 0, of: 3 }]);
+  });
+
   it('puts pain first', () => {
     const sets = [
       listedRecording({
         line: { painDuring: 6, cutShort: 'Pain.' },
-        reading: readingOf([['out-of-line', 'inward'], 'not-measured']),
+        reading: readingOf([['out', 'inward'], 'not-measured']),
       }),
     ];
     expect(needs({ sets, plannedSets: 2 }).map(({ kind }) => kind)).toEqual([

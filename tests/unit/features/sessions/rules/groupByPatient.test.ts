@@ -21,6 +21,20 @@ describe('groupByPatient(sessions)', () => {
     ]);
   });
 
+  it('puts first what is still open, however old', () => {
+    const groups = groupByPatient([
+      session('otter', 5),
+      session('heron', 4),
+      { ...session('heron', 1), isOpen: true },
+      { ...session('wren', 2), isOpen: true },
+    ]);
+    expect(groups.map(({ patient, sessions }) => [patient, sessions.map(({ id }) => id)])).toEqual([
+      ['wren', ['wren 2']],
+      ['heron', ['heron 1', 'heron 4']],
+      ['otter', ['otter 5']],
+    ]);
+  });
+
   it('is empty without sessions', () => {
     expect(groupByPatient([])).toEqual([]);
   });

@@ -1,9 +1,11 @@
 import { describe, expect, it, vi } from 'vitest';
+import { usualSureness, type Sureness } from '#core/chance/grade';
 import { createMarks } from '#device/storage/marks';
 import { tableNames } from '#device/storage/records';
 import type { Repository } from '#device/storage/repository';
 import { storageProblem, type StorageProblem } from '#device/storage/storageProblem';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { recordingHead } from '#documents/recording/recordingHead';
 import type { SessionDocument } from '#documents/session/sessionDocument';
 import { createReview } from '#features/review/store/createReview';
 import { findNeeds } from '#features/sessions/rules/findNeeds';
@@ -35,7 +37,7 @@ function openSessionsScreen(
   repository: Repository,
   parts: { problem?: StorageProblem; notes?: RemovalNote[]; nowMs?: number } = {},
 ) {
-  const world = { nowMs: parts.nowMs ?? 5000, notes: parts.notes ?? [] };
+  const world = { nowMs: parts.nowMs ?? 5000, notes: parts.notes ?? [], sureness: usualSureness as Sureness };
   const deleted: string[] = [];
   repository.subscribe((change) => {
     if (change.kind === 'patient-deleted') deleted.push(change.patient);
@@ -57,6 +59,7 @@ function openSessionsScreen(
     },
     forgetRest: () => undefined,
     review,
+    sureness: () => world.sureness,
   });
   const state = keptSessions.store.getState;
   /** Lets the time pass that a timer waits for. */
@@ -168,7 +171,8 @@ describe('enter()', () => {
     const { keptSessions, state } = openSessionsScreen(repository);
     await keptSessions.enter();
     expect(state().sessions![0]!.sets[0]!.reading).toMatchObject({ isWaiting: true });
-    await repository.recordings.replaceFromVideo(recording);
+    const { edition } = (await repository.recordings.findHead(recording.id))!;
+    await repository.recordings.replaceFromVideo(recording, edition);
     await vi.waitFor(() =>
       expect(state().sessions![0]!.sets[0]!.reading).toMatchObject({ isWaiting: false }),
     );
@@ -189,13 +193,27 @@ describe('enter()', () => {
 
   it('says why nothing is saved, and continues', async () => {
     const { repository } = await deviceWithSession();
-    const { keptSessions, state } = openSessionsScreen(repository, { problem: storageProblem('refused') });
+    const inMemory = { ...repository, lasting: { records: false, videos: false } };
+    const { keptSessions, state } = openSessionsScreen(inMemory, { problem: storageProblem('refused') });
     await keptSessions.enter();
     expect(state().storage).toMatchObject({
       state: 'memory',
       sentence: expect.stringMatching(/Allow site data/),
     });
     expect(state().sessions).toHaveLength(1);
+  });
+
+  it('does not say that nothing is saved where only videos are not', async () => {
+    const { repository } = await deviceWithSession();
+    const noVideos = { ...repository, lasting: { records: true, videos: false } };
+    const { keptSessions, state } = openSessionsScreen(noVideos, {
+      problem: storageProblem('private-window'),
+    });
+    await keptSessions.enter();
+    expect(state().storage).toMatchObject({
+      state: 'no-videos',
+      sentence: expect.stringMatching(/private windows/),
+    });
   });
 
   it('says why storage can’t be opened', async () => {
@@ -206,12 +224,27 @@ describe('enter()', () => {
       later: () => () => undefined,
       forgetRest: () => undefined,
       review: createReview(fakeAdapters().adapters),
+      sureness: () => usualSureness,
     });
     await keptSessions.enter();
     expect(keptSessions.store.getState()).toMatchObject({
       sessions: null,
       storage: { state: 'blocked', sentence: expect.stringMatching(/Another tab/) },
     });
+  });
+});
+
+describe('lookAtSpace(weeks)', () => {
+  it.each([true, false])('reads what is used, and asks the browser to keep it (%s)', async (agrees) => {
+    const storage = {
+      estimate: () => Promise.resolve({ usage: 300, quota: 1000 }),
+      persist: () => Promise.resolve(agrees),
+    };
+    const { keptSessions } = openSessionsScreen(await createTestDevice().open({ storage }));
+    expect(keptSessions.store.getState()).toMatchObject({ space: null, isSafe: null });
+    await keptSessions.lookAtSpace(8);
+    const space = { usedBytes: 300, freeBytes: 700 };
+    expect(keptSessions.store.getState()).toMatchObject({ space, isSafe: agrees });
   });
 });
 
@@ -262,9 +295,9 @@ describe('openSet(sessionId, title)', () => {
       return reading.state === 'read' ? reading.result.marks.map(({ verdict }) => verdict) : [];
     };
     await keptSessions.enter();
-    expect(verdicts()).toEqual(['out-of-line', 'in-line']);
+    expect(verdicts()).toEqual(['out', 'in']);
     await reviewed(recording.id, 30);
-    expect(verdicts()).toEqual(['in-line', 'in-line']);
+    expect(verdicts()).toEqual(['in', 'in']);
     await keptSessions.openSet(next.id, 'the next');
     expect(review.store.getState()).toMatchObject({
       limits: { 'knee-angle': { least: -30, most: 30 } },
@@ -273,7 +306,7 @@ describe('openSet(sessionId, title)', () => {
     review.markReviewed(true);
     await vi.waitFor(() => expect(review.store.getState().keeping).toEqual({ state: 'kept' }));
     await reviewed(recording.id, 1);
-    expect(verdicts()).toEqual(['in-line', 'in-line']);
+    expect(verdicts()).toEqual(['in', 'in']);
   });
 
   it('reports a missing recording, and stays', async () => {
@@ -295,6 +328,49 @@ describe('openSet(sessionId, title)', () => {
     keptSessions.leave();
     await opening;
     expect(navigation.screen()).toBe('start');
+  });
+});
+
+describe('settle(id, who)', () => {
+  const gaveWay = { ...session, endedBecause: { reason: 'gave-way', fell: null } as const };
+
+  it('signs what was said of the body, which was open until then', async () => {
+    const { repository } = await deviceWithSession();
+    await repository.sessions.save(gaveWay);
+    const { keptSessions, state, world } = openSessionsScreen(repository);
+    await keptSessions.enter();
+    expect(state().sessions).toMatchObject([{ isOpen: true, settlement: null }]);
+    await keptSessions.settle(session.id, 'AB');
+    const settled = { by: 'therapist', who: 'AB', at: new Date(world.nowMs).toISOString() };
+    expect(state()).toMatchObject({ problem: null, sessions: [{ isOpen: false, settlement: settled }] });
+    const kept = await repository.sessions.find(session.id);
+    expect(kept).toEqual({ ...gaveWay, settles: [{ ...settled, visitId: session.id }] });
+  });
+
+  it('is not needed where a later session of the same patient says who cleared it', async () => {
+    const { repository } = await deviceWithSession();
+    await repository.sessions.save(gaveWay);
+    const at = '2026-04-08T06:07:08.000Z';
+    const later: SessionDocument = {
+      ...session,
+      id: idOf(8),
+      sets: [],
+      settles: [{ visitId: session.id, by: 'professional', who: 'a doctor', at }],
+    };
+    await repository.sessions.save({ ...later, patient: 'somebody else' });
+    const { keptSessions, state } = openSessionsScreen(repository);
+    const isOpen = () => state().sessions!.find(({ id }) => id === session.id)!.isOpen;
+    await keptSessions.enter();
+    expect(isOpen()).toBe(true);
+    await repository.sessions.save(later);
+    await vi.waitFor(() => expect(isOpen()).toBe(false));
+  });
+
+  it('says what went wrong', async () => {
+    const { repository } = await deviceWithSession();
+    const { keptSessions, state } = openSessionsScreen(repository);
+    await keptSessions.settle(idOf(9), 'AB');
+    expect(state().problem?.sentence).toBe(storageProblem('missing').message);
   });
 });
 
@@ -357,6 +433,17 @@ describe('remove(which)', () => {
     expect(world.notes).toEqual([]);
   });
 
+  it('stays deleted where the clock was set back meanwhile', async () => {
+    const { repository } = await deviceWithSession();
+    const twoDaysMs = 2 * 86_400_000;
+    const { keptSessions, state, world } = openSessionsScreen(repository, {
+      notes: [{ ...which, dueMs: 5000 + twoDaysMs }],
+    });
+    await keptSessions.enter();
+    expect(state().sessions).toEqual([]);
+    expect(world.notes).toEqual([]);
+  });
+
   it('leaves alone what another tab can still undo', async () => {
     const { repository } = await deviceWithSession();
     const notes = [{ ...which, dueMs: 5001 }];
@@ -364,6 +451,29 @@ describe('remove(which)', () => {
     await keptSessions.enter();
     expect(state().sessions).toHaveLength(1);
     expect(world.notes).toEqual(notes);
+  });
+});
+
+describe('a session that comes again while it is listed', () => {
+  it('is listed as it is kept now', async () => {
+    const { repository } = await deviceWithSession();
+    const { keptSessions, state } = openSessionsScreen(repository);
+    await keptSessions.enter();
+    const shown = () => state().sessions?.[0]?.sets[0]?.reading;
+    expect(shown()).toMatchObject({ state: 'read', hasVideo: true });
+    expect(shown()).not.toHaveProperty('isReviewed');
+    const { edition } = (await repository.recordings.findHead(recording.id))!;
+    const reviewed = { by: 'T1', at: recording.createdAt };
+    const review = { limitsSet: [], remarks: [], cues: [], reviewed };
+    await repository.recordings.update({ ...recordingHead(recording), review }, edition);
+    await vi.waitFor(() => expect(shown()).toMatchObject({ isReviewed: true }));
+    keptSessions.leave();
+    await repository.keepTogether(session, [
+      { recording, visitId: session.id, fromVideo: 'impossible', video: null },
+    ]);
+    await keptSessions.enter();
+    await vi.waitFor(() => expect(shown()).toMatchObject({ state: 'read', hasVideo: false }));
+    expect(shown()).not.toHaveProperty('isReviewed');
   });
 });
 
@@ -407,8 +517,10 @@ describe('removePatient(patient)', () => {
     for (const table of tableNames) left.push(...(await records.list(table)));
     expect(JSON.stringify(left)).not.toContain(session.patient);
     expect(JSON.stringify(left)).not.toContain(recording.id);
-    for (const table of ['visits', 'sessions', 'facts', 'plans', 'notes'] as const)
+    for (const table of ['visits', 'sessions', 'facts', 'plans'] as const)
       expect(await records.keys(table), table).toHaveLength(1);
+    // What was deleted is not to come back unasked; the hash of its id says no more than that.
+    expect(await records.keys('notes')).toEqual([expect.stringMatching(/^deleted:[0-9a-f]{32}$/), 'keys']);
     expect((await records.keys('rows')).every((key) => key.includes(others.id))).toBe(true);
     for (const table of ['sets', 'tracking'] as const) expect(await records.keys(table)).toEqual([]);
     expect(await device.videos.list()).toEqual([]);

@@ -19,14 +19,14 @@ const covered = (bytes: number) =>
 const pair = await newKeyPair();
 
 /** The same session with a verdict for each of its repetitions. */
-const judged = (...verdicts: ('in-line' | 'out-of-line')[]): RecordingDocument => ({
+const judged = (...verdicts: ('in' | 'out')[]): RecordingDocument => ({
   ...recording,
   derived: {
     ...recording.derived,
     repetitions: recording.derived.repetitions.map((repetition, index) => ({
       ...repetition,
       judgement: kneeJudged({
-        verdict: verdicts[index] ?? 'in-line',
+        verdict: verdicts[index] ?? 'in',
         worst: repetition.ranges['knee-angle'].max,
         alignmentScorePct: 80,
       }),
@@ -35,7 +35,7 @@ const judged = (...verdicts: ('in-line' | 'out-of-line')[]): RecordingDocument =
 });
 
 /** A device that keeps one set, and what is written of its video. */
-async function openDevice(change: Partial<SendingWorld> = {}, kept = judged('out-of-line'), hasVideo = true) {
+async function openDevice(change: Partial<SendingWorld> = {}, kept = judged('out'), hasVideo = true) {
   const repository = await createTestDevice().open();
   const start = { ...smallSetStart(), ...(hasVideo ? {} : { videoType: null }) };
   const set = await repository.beginSet(start, () => undefined);
@@ -49,6 +49,7 @@ async function openDevice(change: Partial<SendingWorld> = {}, kept = judged('out
     coverVideo: () => Promise.resolve(covered(1234)),
     share: () => Promise.resolve(false),
     saveBlob: (_, blob) => void saved.push(blob),
+    signerFor: () => Promise.resolve(null),
     now: () => new Date('2026-05-06T07:08:09Z'),
     ...change,
   });
@@ -82,6 +83,22 @@ describe('createSending(world)', { timeout: 60_000 }, () => {
     expect(parts['out-of-line'].bytes - none.bytes).toBe(Math.round(3000 * share));
   });
 
+  it('asks for no choice where no set was recorded', async () => {
+    const { sending, state, repository, opened } = await openDevice();
+    const unfilmed = {
+      ...session,
+      id: '3f4a6d0e-93ff-4a8e-8f8d-5a6c1b2e7d19',
+      isUnfilmed: true,
+      sets: session.sets.map((set) => ({ ...set, sessionId: null })),
+    };
+    await repository.sessions.save(unfilmed);
+    expect(state().chosen).toBeNull();
+    await sending.look(unfilmed.id);
+    expect(state().chosen).toBe('none');
+    await sending.send(unfilmed.id, pair.recipient);
+    expect(await opened()).toMatchObject({ session: unfilmed, sets: [] });
+  });
+
   it('prepares a part, says how large it has become, and sends that and nothing else', async () => {
     const progress: (number | null)[] = [];
     const { sending, state, choose, send, opened, saved } = await openDevice({
@@ -107,7 +124,7 @@ describe('createSending(world)', { timeout: 60_000 }, () => {
     expect(state().state).toBe('saved');
     const [set] = (await opened()).sets;
     expect(set!.video!.size).toBe(1234);
-    expect(set!.recording).toEqual(judged('out-of-line'));
+    expect(set!.recording).toEqual(judged('out'));
   });
 
   it('says what is not possible, and why', async () => {
@@ -115,7 +132,7 @@ describe('createSending(world)', { timeout: 60_000 }, () => {
       const choices = (await device).state().choices!;
       return [choices['out-of-line'].fault, choices['without-head'].fault, choices.whole.fault];
     };
-    expect(await faults(openDevice({}, judged('in-line', 'in-line')))).toEqual([
+    expect(await faults(openDevice({}, judged('in', 'in')))).toEqual([
       'No repetition was out of line this time.',
       null,
       null,
@@ -126,7 +143,7 @@ describe('createSending(world)', { timeout: 60_000 }, () => {
       null,
     ]);
     const noVideo = 'No video of this session was kept.';
-    expect(await faults(openDevice({}, judged('out-of-line'), false))).toEqual([noVideo, noVideo, noVideo]);
+    expect(await faults(openDevice({}, judged('out'), false))).toEqual([noVideo, noVideo, noVideo]);
   });
 
   it('stops preparing when asked to, and nothing is chosen or sent then', async () => {
@@ -163,7 +180,7 @@ describe('createSending(world)', { timeout: 60_000 }, () => {
     await choose('without-head');
     expect(state()).toMatchObject({ state: 'failed', chosen: null, progress: null });
     expect(state().sentence).toContain('The disk is full');
-    expect((await repository.recordings.find(recording.id))!.recording).toEqual(judged('out-of-line'));
+    expect((await repository.recordings.find(recording.id))!.recording).toEqual(judged('out'));
     expect((await repository.videos.list())[0]!.bytes).toBe(3000);
     await choose('whole');
     await send();
@@ -184,13 +201,61 @@ describe('createSending(world)', { timeout: 60_000 }, () => {
     expect(state()).toMatchObject({ chosen: 'whole', sentence: null });
   });
 
+  it('chooses beforehand what the therapist wishes for, and prepares it', async () => {
+    const { sending, state } = await openDevice();
+    await sending.look(session.id, 'without-head');
+    expect(state()).toMatchObject({ state: 'idle', chosen: 'without-head', sentence: null });
+    expect(state().ready).toHaveLength(1);
+    // From numbers that have changed since, too.
+    await sending.look(session.id, 'without-head');
+    expect(state()).toMatchObject({ chosen: 'without-head', sentence: null });
+    expect(state().ready).toHaveLength(1);
+  });
+
+  it('never chooses more than was wished for', async () => {
+    const { sending, state } = await openDevice({}, judged('in'));
+    await sending.look(session.id, 'out-of-line');
+    expect(state()).toMatchObject({ chosen: 'none', ready: null });
+  });
+
+  it('leaves what the patient has chosen, whatever is wished for', async () => {
+    const { sending, state, choose } = await openDevice();
+    await choose('none');
+    await sending.look(session.id, 'whole');
+    expect(state().chosen).toBe('none');
+    await choose('without-head');
+    await sending.look(session.id, 'whole');
+    expect(state()).toMatchObject({ chosen: null });
+    expect(state().sentence).toMatch(/choose again/);
+  });
+
+  it('begins with nothing of another session', async () => {
+    const { sending, repository, state, choose, send } = await openDevice();
+    await choose('whole');
+    await send();
+    const other = { ...session, id: '0b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d77' };
+    await repository.sessions.save(other);
+    await sending.look(other.id);
+    expect(state()).toMatchObject({ sessionId: other.id, state: 'idle', chosen: null, sentAt: null });
+  });
+
+  it('sends once more when that is asked for', async () => {
+    const { sending, saved, state, choose, send } = await openDevice();
+    await choose('whole');
+    await send();
+    sending.sendAgain();
+    expect(state()).toMatchObject({ state: 'idle', chosen: 'whole', sentAt: null });
+    await send();
+    expect(saved).toHaveLength(2);
+  });
+
   it('sends another part of the same video as another version, and the same part as known', async () => {
     const { repository, choose, send, opened } = await openDevice();
     await choose('whole');
     await send();
-    expect(await standingOf(await opened(), repository)).toBe('known');
+    expect(await standingOf(await opened(), repository)).toEqual({ kind: 'known' });
     await choose('without-head');
     await send();
-    expect(await standingOf(await opened(), repository)).toBe('another-version');
+    expect(await standingOf(await opened(), repository)).toMatchObject({ kind: 'another-version' });
   });
 });

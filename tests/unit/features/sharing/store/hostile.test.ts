@@ -1,13 +1,16 @@
+import { deflateRawSync } from 'node:zlib';
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
-import { deflateSync, strToU8 } from 'fflate';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { Problem } from '#core/problem';
 import type { RecordChange, Records } from '#device/storage/records';
 import type { Videos } from '#device/storage/videos';
 import { parcelBounds } from '#documents/parcel/parcelManifest';
+import { parseRecording } from '#documents/recording/parseRecording';
 import { createClinic } from '#features/sharing/store/createClinic';
 import { newKeyPair, sealFor, type KeyPair } from '#shell/seal';
 import { createTestDevice } from '../../../../support/openTestRepository';
+import { smallPlan } from '../../../../support/smallPlan';
 import { smallRecording } from '../../../../support/smallRecording';
 import { smallSession } from '../../../../support/smallSession';
 
@@ -40,12 +43,15 @@ async function openClinic() {
     },
   };
   const repository = await device.open({ records, videos });
+  const { planId, patient } = session;
+  await repository.plans.save(planId!, JSON.stringify(smallPlan({ id: planId!, patient })));
   const clinic = createClinic({
     openRepository: () => Promise.resolve({ repository, problem: null }),
     firstKeys: [key],
     readKeys: () => Promise.resolve([key]),
     writeKeys: () => Promise.resolve(),
     saveBlob: () => undefined,
+    now: () => new Date('2026-05-06T07:08:09Z'),
   });
   return {
     repository,
@@ -58,14 +64,16 @@ async function openClinic() {
   };
 }
 
+const deflated = (bytes: Uint8Array) => Uint8Array.from(deflateRawSync(bytes, { level: 1 }));
+
 /** A parcel whose parts are the given texts, with sizes and checksums that hold. */
 function parcelOf(texts: readonly string[], manifest: object = {}): Blob {
-  const parts = texts.map((text) => deflateSync(strToU8(text), { level: 1 }) as Uint8Array<ArrayBuffer>);
+  const parts = texts.map((text) => deflated(Buffer.from(text)));
   const files = parts.map((part, index) => ({
     kind: 'session',
     sessionId: recording.id,
     bytes: part.length,
-    unpackedBytes: strToU8(texts[index]!).length,
+    unpackedBytes: Buffer.byteLength(texts[index]!),
     sha256: bytesToHex(sha256(part)),
   }));
   const head = { format: 'overfoot-parcel', version: 1, visit: session, files, ...manifest };
@@ -90,13 +98,13 @@ describe('a file that comes in and means harm', { timeout: 60_000 }, () => {
       () => parcelOf([good.replace(/"derived":\{/, `"derived":${repetitions(1e6, {})},"x":{`)]),
     ],
     [
-      '100,000 repetitions that are each right, more than fit into a session',
+      '10,001 repetitions that are each right, one more than fit into a recording',
       () =>
         parcelOf([
           changed({
             derived: {
               ...recording.derived,
-              repetitions: Array.from({ length: 1e5 }, () => recording.derived.repetitions[0] ?? {}),
+              repetitions: Array.from({ length: 10_001 }, () => recording.derived.repetitions[0] ?? {}),
             },
           }),
         ]),
@@ -135,7 +143,7 @@ describe('a file that comes in and means harm', { timeout: 60_000 }, () => {
     [
       'sessions that would unpack to more than all may',
       () => {
-        const part = deflateSync(new Uint8Array(1000)) as Uint8Array<ArrayBuffer>;
+        const part = deflated(new Uint8Array(1000));
         const ids = [recording.id, otherId];
         return new Blob([
           `${JSON.stringify({
@@ -181,18 +189,33 @@ describe('a file that comes in and means harm', { timeout: 60_000 }, () => {
     expect(await repository.sessions.find(session.id)).toEqual(session);
   });
 
-  it('refuses every number in a session that is infinite, and every one that is far out of bounds', async () => {
+  it('refuses every number in a recording that is infinite, and every one that is far out of bounds', async () => {
     const { take } = await openClinic();
     const numbers = [...good.matchAll(/"(\w+)":(-?[\d.]+(?:e-?\d+)?)(?=[,}])/g)];
     expect(numbers.length).toBeGreaterThan(20);
+    const parsed = new Set<string>();
     const taken = new Set<string>();
     for (const { index, 1: name, 2: number } of numbers) {
       const at = index + name!.length + 3;
       for (const huge of ['1e308', '-1e308', '1e999']) {
         const text = good.slice(0, at) + huge + good.slice(at + number!.length);
-        if ((await take(parcelOf([text]))).state !== 'refused') taken.add(`${name} ${huge}`);
+        if (canParse(text)) parsed.add(`${name} ${huge}`);
+        // The clinic reads by the same parser, and sealing takes time: once for each name will do.
+        if (taken.has(name!)) continue;
+        taken.add(name!);
+        expect(await take(parcelOf([text]))).toMatchObject({ state: 'refused', writes: 0 });
       }
     }
-    expect([...taken]).toEqual([]);
+    expect([...parsed]).toEqual([]);
   });
 });
+
+function canParse(text: string): boolean {
+  try {
+    parseRecording(text);
+    return true;
+  } catch (error) {
+    expect(error).toBeInstanceOf(Problem);
+    return false;
+  }
+}

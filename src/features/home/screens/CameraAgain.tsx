@@ -1,0 +1,44 @@
+import { Button, Disclosure, DisclosurePanel } from 'react-aria-components';
+import { useHome, useHomeState } from '../homeContext';
+import { furnitureReminder } from '../placing/checks/checkFurniture';
+import { CameraPicker } from './CameraPicker';
+import { HomePage } from './HomePage';
+import { MirrorStage } from './MirrorStage';
+import { RoomNotice } from './RoomNotice';
+import { SoundChoices } from './SoundChoices';
+
+/** What the camera sees, for anyone who has set it up before: what has to stand where in a few words, and one button. */
+export function CameraAgain() {
+  const home = useHome();
+  const isOn = useHomeState(({ camera }) => camera.state === 'on');
+  const reminder = useHomeState(({ steps: [first] }) =>
+    first === undefined ? null : furnitureReminder(first.item.task),
+  );
+  return (
+    <HomePage
+      title="Ready?"
+      leave={{ words: 'Back', onPress: () => home.back() }}
+      actions={
+        <>
+          {reminder !== null && <p>{reminder}</p>}
+          <Button className="button button-primary" isDisabled={!isOn} onPress={() => home.startExercise()}>
+            {isOn ? 'Begin' : 'Waiting for the camera …'}
+          </Button>
+        </>
+      }
+    >
+      <RoomNotice />
+      <div className="camera-look">{isOn && <MirrorStage />}</div>
+      <p>Camera at hip height, three steps away.</p>
+      <Disclosure className="home-more">
+        <Button slot="trigger" className="button button-quiet">
+          Settings
+        </Button>
+        <DisclosurePanel className="home-section">
+          <CameraPicker onChoose={(wish) => void home.openCamera(wish)} />
+          <SoundChoices />
+        </DisclosurePanel>
+      </Disclosure>
+    </HomePage>
+  );
+}

@@ -1,0 +1,22 @@
+import { momentWords } from '#words/dateWords';
+import { useHome, useHomeState, useHomeStep } from '../homeContext';
+import { SendBack } from './SendBack';
+
+/** Sends a session that was kept earlier. */
+export function SendPage() {
+  const home = useHome();
+  const session = useHomeStep('send', (part) => part.session);
+  const wish = useHomeState(
+    ({ plans }) => plans?.find(({ returnKey }) => returnKey === session?.recipient)?.videoWish ?? null,
+  );
+  if (session === null) return null;
+  const { id, startedAt, isFilmed, isAnswer, recipient } = session;
+  const back = () => home.back();
+  return (
+    <SendBack sessionId={id} recipient={recipient} wish={wish} hasSets={isFilmed} onBack={back} onDone={back}>
+      <p>
+        Your {isAnswer ? 'answer' : 'session'} of {momentWords(startedAt)}.
+      </p>
+    </SendBack>
+  );
+}

@@ -1,0 +1,64 @@
+import { Button } from 'react-aria-components';
+import { itemName } from '#documents/plan/itemName';
+import type { PlanDocument } from '#documents/plan/planDocument';
+import { useHome, useHomeState, useHomeStep } from '../homeContext';
+import { BackgroundProblems } from './BackgroundProblems';
+import { DoneButton } from './DoneButton';
+import { dueWords } from './dueWords';
+import { HomePage } from './HomePage';
+import { InterruptedSets } from './InterruptedSets';
+import { SilentDays } from './SilentDays';
+import { StorageNotice } from './StorageNotice';
+import { TodayMore } from './TodayMore';
+import { TodayPain } from './TodayPain';
+import { Unsent } from './Unsent';
+import { WeekDots } from './WeekDots';
+
+interface Props {
+  /** The latest one. */
+  plan: PlanDocument;
+  /** Shows the other ways in: another plan, or none. */
+  onOther: () => void;
+}
+
+/** What is due, and the one thing to do: to say how much it hurts, or the first time to begin. */
+export function TodayPage({ plan, onOther }: Props) {
+  const home = useHome();
+  const isFollowed = useHomeState(({ today }) => today.isFollowed);
+  const isOpening = useHomeStep('plan', (part) => part.isOpening);
+  const isBlocked = useHomeState(({ storage }) => storage.state === 'blocked' || storage.state === 'opening');
+  return (
+    <HomePage
+      title="Today"
+      leave={{ words: 'Start page', onPress: () => home.leave() }}
+      actions={
+        isFollowed ? undefined : (
+          <Button
+            className="button button-primary"
+            isDisabled={isBlocked || isOpening}
+            onPress={() => void home.openKeptPlan(plan.id)}
+          >
+            Start my exercises
+          </Button>
+        )
+      }
+    >
+      <StorageNotice />
+      <InterruptedSets />
+      <SilentDays plan={plan} />
+      <ul className="today-due" aria-label="Your plan">
+        {plan.items.map((item, index) => (
+          <li key={index}>
+            <strong>{itemName(item)}</strong>: {dueWords(item)}
+          </li>
+        ))}
+      </ul>
+      {isFollowed && <TodayPain plan={plan} />}
+      <WeekDots plan={plan} />
+      <Unsent />
+      <DoneButton plan={plan} isDisabled={isBlocked || isOpening} />
+      <TodayMore plan={plan} onOther={onOther} isDisabled={isBlocked || isOpening} />
+      <BackgroundProblems />
+    </HomePage>
+  );
+}

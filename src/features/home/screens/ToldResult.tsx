@@ -1,0 +1,44 @@
+import { Button } from 'react-aria-components';
+import { useHome, useHomeStep } from '../homeContext';
+import { sessionResult } from '../rules/sessionResult';
+import type { HomeSet } from '../store/homeState';
+import { setName } from './setWords';
+import { ToldThing } from './ToldThing';
+
+/** One thing done well and one to practise, of all sets. */
+export function ToldResult({ told }: { told: readonly HomeSet[] }) {
+  const home = useHome();
+  const canLook = useHomeStep('summary', ({ replays }) => replays.length > 0);
+  const sets = told.flatMap((set) => (set.summary === null ? [] : [{ set, summary: set.summary }]));
+  const result = sessionResult(sets);
+  if (result === null) return null;
+  const { well, practise } = result;
+  const nameOf = ({ set }: { set: HomeSet }) => (sets.length === 1 ? null : setName(set));
+  const hasFault = (practise.summary.faults ?? 0) > 0;
+  const isFirst = sets.some(({ set }) => set.numbers !== 'careful');
+  const isComing = sets.some(({ set }) => set.numbers === 'coming');
+  return (
+    <div className="home-section">
+      <ToldThing kind="well" title="Done well" of={nameOf(well)} text={well.summary.well} />
+      <ToldThing
+        kind={hasFault ? 'practise' : 'well'}
+        title={hasFault ? 'To practise' : 'Next time'}
+        of={nameOf(practise)}
+        text={practise.summary.practise}
+      />
+      {isFirst && (
+        <p className="soft">
+          This result was found while you moved, and may be less exact.
+          {isComing && ' The careful one follows when the video is measured.'}
+        </p>
+      )}
+      {canLook && (
+        <div className="button-row">
+          <Button className="button" onPress={() => void home.showReplay()}>
+            Look at it in slow motion
+          </Button>
+        </div>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,50 @@
+import { useEffect, useState } from 'react';
+import type { PlanDocument } from '#documents/plan/planDocument';
+import { useHomeState } from '../homeContext';
+import { weekOf, type WeekDay } from '../rules/week';
+import { weekWords } from './weekWords';
+import './week.css';
+
+const dayName = new Intl.DateTimeFormat('en-GB', { weekday: 'long' });
+
+/** On which days of this week the plan was followed, from Monday on, and how many times more. */
+export function WeekDots({ plan: { perWeek } }: { plan: PlanDocument }) {
+  const doneAt = useHomeState(({ today }) => today.doneAt);
+  const week = weekOf(doneAt, perWeek, useNow());
+  const words = weekWords(week);
+  return (
+    <section className="week" aria-label="This week">
+      {words ?? 'This week'}
+      <ol className="week-days">
+        {week.days.map((day) => (
+          <Dot key={day.date.getTime()} day={day} />
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+function Dot({ day: { date, isDone, isToday } }: { day: WeekDay }) {
+  return (
+    <li
+      className={`week-dot ${isDone ? 'week-dot-done' : ''} ${isToday ? 'week-dot-today' : ''}`}
+      aria-current={isToday ? 'date' : undefined}
+      aria-label={`${dayName.format(date)}${isToday ? ', today' : ''}${isDone ? ': done' : ''}`}
+    >
+      {isDone && '✓'}
+    </li>
+  );
+}
+
+/** The moment at which the page was last looked at: it may stay open overnight. */
+function useNow(): Date {
+  const [now, setNow] = useState(() => new Date());
+  useEffect(() => {
+    const look = () => {
+      if (document.visibilityState === 'visible') setNow(new Date());
+    };
+    document.addEventListener('visibilitychange', look);
+    return () => document.removeEventListener('visibilitychange', look);
+  }, []);
+  return now;
+}

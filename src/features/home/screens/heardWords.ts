@@ -1,0 +1,11 @@
+import { verdictSide } from '#core/scoring/verdict';
+import type { HeardVerdict } from '../guide/guideEvent';
+
+/** A verdict in one or two big words: praise, or what to do; null where there is nothing to say. */
+export function heardWords({ verdict, direction, cue }: HeardVerdict): string | null {
+  const side = verdictSide(verdict);
+  if (side === null) return null;
+  if (side === 'in') return 'Good';
+  if (cue !== null) return cue.split(/[,.]/)[0]!;
+  return direction === 'inward' ? 'Knee out' : 'Knee in';
+}

@@ -1,0 +1,40 @@
+import type { Repository } from '#device/storage/repository';
+import type { PlanDocument } from '#documents/plan/planDocument';
+import { concernsOf } from '#documents/session/concernsOf';
+import type { SessionCheck, SessionDocument } from '#documents/session/sessionDocument';
+import { settlementOf } from '#documents/session/settlementOf';
+import type { EarlierSession } from './homeState';
+
+/** What earlier sessions mean for the next one. */
+export interface LookBack {
+  /** Those in which something was said of the body that nobody has settled yet, the newest first. */
+  earlier: readonly EarlierSession[];
+  /** All warning signs are asked for the first time that a plan is followed on this device. */
+  asked: SessionCheck['asked'];
+}
+
+/**
+ * Looks at the sessions of the same plan or patient; without a plan, at those without one.
+ *
+ * @param repository  null where nothing can be opened
+ */
+export async function lookBack(
+  plan: Pick<PlanDocument, 'id' | 'patient'> | null,
+  repository: Pick<Repository, 'sessions'> | null,
+): Promise<LookBack> {
+  const kept = repository === null ? [] : (await repository.sessions.list()).found;
+  const theirs = kept.filter(({ planId, patient }) =>
+    plan === null ? planId === null : planId === plan.id || patient === plan.patient,
+  );
+  const earlier = theirs.flatMap((session) => {
+    const { id, startedAt } = session;
+    const concerns = settlementOf(id, theirs) === null ? concernsOf(session) : [];
+    return concerns.length === 0 ? [] : [{ id, startedAt, concerns }];
+  });
+  return { earlier, asked: wasFollowed(plan?.id ?? null, theirs) ? 'new' : 'all' };
+}
+
+/** Whether the warning signs were asked for in a session of this plan. */
+export function wasFollowed(planId: string | null, sessions: readonly SessionDocument[]): boolean {
+  return sessions.some((session) => session.planId === planId && session.check !== null);
+}

@@ -1,0 +1,64 @@
+import { join } from 'node:path';
+import type { Page } from '@playwright/test';
+import type { PlanDocument } from '#documents/plan/planDocument';
+import { answerScales, goToCamera, goToSet } from '../homePages';
+import { openKeptSessions } from '../openKeptSessions';
+import { projectRoot } from '../projectRoot';
+
+/** Other programs may take the processor meanwhile, ms. */
+const longMs = 240_000;
+/** To be set as the page's own patience, ms. */
+export const usualMs = 60_000;
+
+const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
+const table = (page: Page) => page.getByRole('grid', { name: 'Repetitions' }).getByRole('row').first();
+
+/** How long a set is recorded, ms. */
+const setMs = 10_000;
+
+/**
+ * A set at home after a plan, from the start of the program and back: recorded, kept, and measured again from its video. It
+ * starts and ends by a press, since on a busy machine the guide waits for more pictures a second.
+ */
+export async function recordSet(page: Page, plan: PlanDocument): Promise<void> {
+  await goToCamera(page, plan);
+  await goToSet(page);
+  await press(page, 'Start anyway');
+  const phase = (name: string) => page.locator(`.film[data-phase="${name}"]`);
+  await phase('working').waitFor({ timeout: longMs });
+  await page.waitForTimeout(setMs);
+  if (await phase('working').isVisible()) await press(page, 'End this set');
+  await phase('all-done').waitFor({ timeout: longMs });
+  await press(page, 'Say how it was');
+  await answerScales(page);
+  await press(page, 'Save');
+  await page.getByText('being measured carefully').waitFor();
+  await page.getByText('Done well').waitFor({ timeout: longMs });
+  await press(page, 'Done for today');
+}
+
+/** A video file, from the start to its review and back. */
+export async function measureFile(page: Page): Promise<void> {
+  await page.locator('input[type=file]').setInputFiles(join(projectRoot, 'fixtures/short.mp4'));
+  await page.getByText('540 × 960').waitFor();
+  // The label lies over the button that it belongs to.
+  await page.getByRole('radio', { name: /^Right leg/ }).check({ force: true });
+  await press(page, 'Measure this video');
+  await table(page).waitFor({ timeout: longMs });
+  await press(page, 'New video');
+}
+
+/** Every set of the newest kept session, each opened, stepped through and left. */
+export async function openReviews(page: Page): Promise<void> {
+  await openKeptSessions(page);
+  const sets = page.getByRole('grid', { name: 'Sets' }).getByRole('row');
+  await sets.first().waitFor();
+  for (let index = 0; index < (await sets.count()); index++) {
+    await sets.nth(index).click();
+    await table(page).click();
+    for (const key of ['ArrowRight', 'ArrowRight', 'ArrowLeft']) await page.keyboard.press(key);
+    await press(page, 'Back to kept sessions');
+    await sets.first().waitFor();
+  }
+  await press(page, /^Back to the start/);
+}

@@ -1,0 +1,136 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { expect, test, type Browser, type Page } from '@playwright/test';
+import type { PlanDocument } from '#documents/plan/planDocument';
+import { deviceOf } from '#tools/commands/tools/deviceOf';
+import { createReading } from '#tools/commands/tools/home/walkDay';
+import { openPlanFile } from '#tools/commands/tools/homePages';
+import { replayJoints } from '#tools/commands/tools/replay/replayJoints';
+import { launchWithCamera } from '../support/browser/filmedBrowser';
+import { filmSitToStands, numberedCameraFile } from '../support/browser/numberedFilm';
+import { openAnew } from '../support/browser/openAnew';
+import { smallHold, smallItem, smallPlan } from '../support/smallPlan';
+
+const mostTaps = 3;
+const mostWords = 120;
+const viewport = { width: 390, height: 844 };
+
+/** Other programs may take the processor meanwhile. */
+test.beforeEach(() => test.setTimeout(240_000));
+const opened: Browser[] = [];
+test.afterEach(async () => {
+  for (const one of opened.splice(0)) await one.close().catch(() => undefined);
+});
+
+const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
+const number = (page: Page, score: number) => page.getByRole('radio', { name: new RegExp(`^${score}\\b`) });
+const phase = (page: Page, name: string) => page.locator(`.film[data-phase="${name}"]`);
+
+/** The page as it opens on the day after a first session, which ended before its set. */
+async function openNextDay(baseURL: string, change: Partial<PlanDocument> = {}): Promise<Page> {
+  const film = filmSitToStands([2]);
+  const browser = await launchWithCamera(numberedCameraFile(film, 1));
+  opened.push(browser);
+  const storageState = deviceOf('exercises', new URL(baseURL).origin);
+  const context = await browser.newContext({ baseURL, viewport, storageState, permissions: ['camera'] });
+  await replayJoints(context, film);
+  const first = await context.newPage();
+  await first.goto('./');
+  await openPlanFile(first, smallPlan({ items: [smallItem()], ...change }));
+  await button(first, 'Yes, I am ready').click();
+  await button(first, 'None of these').click();
+  for (const knee of await first.getByRole('radiogroup').all())
+    await knee.getByRole('radio', { name: /^1\b/ }).click({ force: true });
+  await button(first, 'Continue').click();
+  await expect(button(first, 'Switch the camera on')).toBeVisible();
+  await first.close({ runBeforeUnload: false });
+  const next = await context.newPage();
+  await next.goto('./');
+  await expect(next.getByRole('heading', { level: 1, name: 'Today' })).toBeVisible();
+  return next;
+}
+
+test('from the second day on, three taps and few words lead from opening to the set', async ({ baseURL }) => {
+  const page = await openNextDay(baseURL!);
+  const reading = createReading();
+  let taps = 0;
+  const tap = async (target: ReturnType<typeof button>) => {
+    await expect(target).toBeEnabled();
+    const shown = await page.innerText('body');
+    reading.add(shown);
+    taps++;
+    await target.click();
+  };
+  await tap(number(page, 1));
+  await tap(button(page, 'Nothing new'));
+  await tap(button(page, 'Begin'));
+  // Nobody is asked about the chair again.
+  await expect(phase(page, 'placing')).toBeVisible();
+  await expect(page.getByText(/Does the chair stand/)).toHaveCount(0);
+  expect(taps).toBeLessThanOrEqual(mostTaps);
+  expect(reading.words()).toBeLessThanOrEqual(mostWords);
+});
+
+test('each of both knees takes one tap more, and keys alone lead the same way', async ({ baseURL }) => {
+  const page = await openNextDay(baseURL!, { items: [smallItem({ sides: ['left', 'right'] })] });
+  const knee = (name: string) => page.getByRole('radiogroup', { name });
+  await knee('Left knee').getByRole('radio').first().focus();
+  for (const key of ['ArrowRight', 'ArrowRight', 'ArrowRight']) await page.keyboard.press(key);
+  // Moving to a number does not choose it.
+  await expect(knee('Left knee').getByRole('radio', { checked: true })).toHaveCount(0);
+  await page.keyboard.press('Enter');
+  await expect(knee('Left knee').getByRole('radio', { name: /^3\b/ })).toBeChecked();
+  await knee('Right knee').getByRole('radio', { name: /^2\b/ }).press('Enter');
+  await expect(page.getByRole('heading', { level: 1, name: 'Anything new?' })).toBeFocused();
+});
+
+test('too much pain leads to the warning, and no further', async ({ baseURL }) => {
+  const page = await openNextDay(baseURL!);
+  await number(page, 5).click();
+  await expect(page.getByText(/It hurts 5 out of 10 now, which is above 4/)).toBeVisible();
+  await expect(page.getByRole('button', { name: /told me to go on/ })).toBeHidden();
+  await button(page, 'End here for today').click();
+  await openAnew(page);
+  await number(page, 1).click();
+  await expect(page.getByText('It hurt 5 out of 10.')).toBeVisible();
+});
+
+test('without permission the button stays, and too little room is said before the walk to the place', async ({
+  baseURL,
+}) => {
+  const page = await openNextDay(baseURL!);
+  await page.context().clearPermissions();
+  await page.evaluate(() => {
+    const estimate = () => Promise.resolve({ usage: 1_000_000, quota: 2_000_000 });
+    // What is kept lies in a bucket of its own where the browser has them.
+    const { StorageBucket } = window as { StorageBucket?: { prototype: object } };
+    for (const place of [StorageBucket?.prototype, StorageManager.prototype])
+      if (place !== undefined) Object.assign(place, { estimate });
+  });
+  await number(page, 1).click();
+  await button(page, 'Nothing new').click();
+  await expect(button(page, 'Switch the camera on')).toBeVisible();
+  await expect(page.getByText(/videos may not fit.*still count and are measured/)).toBeVisible();
+});
+
+test('the pages of the second day have no serious faults for a screen reader, and fit a phone', async ({
+  baseURL,
+}) => {
+  const page = await openNextDay(baseURL!, { items: [smallItem({ sides: ['left', 'right'] }), smallHold()] });
+  const look = async () => {
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.filter(({ impact }) => impact === 'serious' || impact === 'critical')).toEqual([]);
+    const size = await page.evaluate(() => [
+      document.documentElement.scrollWidth,
+      document.documentElement.scrollHeight,
+    ]);
+    expect(size).toEqual([viewport.width, viewport.height]);
+  };
+  await look();
+  for (const name of ['Left knee', 'Right knee'])
+    await page.getByRole('radiogroup', { name }).getByRole('radio', { name: /^1\b/ }).click();
+  await expect(button(page, 'Nothing new')).toBeVisible();
+  await look();
+  await button(page, 'Nothing new').click();
+  await expect(button(page, 'Begin')).toBeEnabled();
+  await look();
+});
