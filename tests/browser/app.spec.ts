@@ -54,80 +54,76 @@ test.describe('the example', () => {
       .toBe(540);
   });
 
-  test('draws the leg, its lane and the knee’s mark over the video', async ({ page }) => {
+  test('shows a repetition by row, key, plot and mark', async ({ page }) => {
     await page.setViewportSize({ width: 1440, height: 900 });
     await openExample(page);
-    await page.getByRole('button', { name: 'Go to this moment' }).click();
-    const drawn = () =>
-      page.locator('.stage-overlay').evaluate((canvas: HTMLCanvasElement) => {
-        const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
-        const seen = { leg: 0, lane: 0, outOfLine: 0 };
-        for (let at = 0; at < data.length; at += 4) {
-          const [red, green, blue, alpha] = data.slice(at, at + 4) as unknown as [
-            number,
-            number,
-            number,
-            number,
-          ];
-          if (alpha > 250 && red > 250 && green > 250 && blue > 250) seen.leg++;
-          if (alpha > 60 && alpha < 90 && red < 100 && blue > 220) seen.lane++;
-          if (alpha > 250 && red > 200 && green < 110 && blue < 20) seen.outOfLine++;
-        }
-        return Object.entries(seen).flatMap(([part, pixels]) => (pixels > 60 ? [part] : []));
-      });
-    await expect.poll(drawn).toEqual(['leg', 'lane', 'outOfLine']);
+    await test.step('the repetition that went farthest is selected, and the video stays at its start', async () => {
+      const selected = page.getByRole('row', { selected: true });
+      await expect(selected).toContainText('out of line');
+      await expect(page.getByText(/, worst instant: \d+\.\d s/)).toBeVisible();
+      expect(await currentTimeS(page)).toBe(0);
+    });
+    await test.step('the leg, its lane and the knee’s mark are drawn over the video', async () => {
+      await page.getByRole('button', { name: 'Go to this moment' }).click();
+      const drawn = () =>
+        page.locator('.stage-overlay').evaluate((canvas: HTMLCanvasElement) => {
+          const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
+          const seen = { leg: 0, lane: 0, outOfLine: 0 };
+          for (let at = 0; at < data.length; at += 4) {
+            const [red, green, blue, alpha] = data.slice(at, at + 4) as unknown as [
+              number,
+              number,
+              number,
+              number,
+            ];
+            if (alpha > 250 && red > 250 && green > 250 && blue > 250) seen.leg++;
+            if (alpha > 60 && alpha < 90 && red < 100 && blue > 220) seen.lane++;
+            if (alpha > 250 && red > 200 && green < 110 && blue < 20) seen.outOfLine++;
+          }
+          return Object.entries(seen).flatMap(([part, pixels]) => (pixels > 60 ? [part] : []));
+        });
+      await expect.poll(drawn).toEqual(['leg', 'lane', 'outOfLine']);
+    });
+    await test.step('a row moves the video, and shows its worst instant', async () => {
+      await rows(page).nth(3).click();
+      const startS = await rowTimeS(page, 3);
+      await expect.poll(() => currentTimeS(page)).toBeGreaterThan(startS - 0.1);
+      expect(await currentTimeS(page)).toBeLessThan(startS + 0.2);
+      await expect(page.getByRole('region', { name: 'Repetition 4' })).toContainText(
+        /\d+ degrees? (in|out)ward, give or take \d+, at \d+\.\d s/,
+      );
+      await expect(page.getByText(/Repetition 4, worst instant/)).toBeVisible();
+    });
+    await test.step('keys lead through rows and frames, play and pause', async () => {
+      await rows(page).nth(1).click();
+      await page.keyboard.press('ArrowDown');
+      await expect(rows(page).nth(2)).toHaveAttribute('aria-selected', 'true');
+      const startS = await rowTimeS(page, 2);
+      await expect.poll(() => currentTimeS(page)).toBeGreaterThan(startS - 0.1);
+      const beforeS = await currentTimeS(page);
+      await page.keyboard.press('ArrowRight');
+      await expect.poll(() => currentTimeS(page)).toBeCloseTo(beforeS + 0.04, 2);
+      await page.keyboard.press(' ');
+      await expect(page.getByRole('button', { name: 'Pause' })).toBeVisible();
+      await expect.poll(() => currentTimeS(page)).toBeGreaterThan(beforeS + 0.3);
+      await page.keyboard.press(' ');
+      await expect(page.getByRole('button', { name: 'Play' })).toBeVisible();
+    });
+    await test.step('the plot and the marks below it move the video', async () => {
+      const plot = page.getByRole('slider', { name: 'Time in the video' });
+      const box = (await plot.boundingBox())!;
+      await plot.click({ position: { x: box.width * 0.75, y: box.height / 2 } });
+      await expect.poll(() => currentTimeS(page)).toBeGreaterThan(17);
+      expect(await currentTimeS(page)).toBeLessThan(20);
+      await page.getByRole('button', { name: /^Repetition 2:/ }).click();
+      await expect.poll(() => currentTimeS(page)).toBeCloseTo(await rowTimeS(page, 1), 0);
+      await expect(rows(page).nth(1)).toHaveAttribute('aria-selected', 'true');
+    });
   });
 
-  test('moves the video to a repetition and shows it with its worst instant', async ({ page }) => {
-    await openExample(page);
-    await rows(page).nth(3).click();
-    const startS = await rowTimeS(page, 3);
-    await expect.poll(() => currentTimeS(page)).toBeGreaterThan(startS - 0.1);
-    expect(await currentTimeS(page)).toBeLessThan(startS + 0.2);
-    await expect(page.getByRole('region', { name: 'Repetition 4' })).toContainText(
-      /\d+ degrees? (in|out)ward, give or take \d+, at \d+\.\d s/,
-    );
-    await expect(page.getByText(/Repetition 4, worst instant/)).toBeVisible();
-  });
-
-  test('selects the repetition that went farthest, and leaves the video at its start', async ({ page }) => {
-    await openExample(page);
-    const selected = page.getByRole('row', { selected: true });
-    await expect(selected).toContainText('out of line');
-    await expect(page.getByText(/, worst instant: \d+\.\d s/)).toBeVisible();
-    expect(await currentTimeS(page)).toBe(0);
-  });
-
-  test('is operated by keys: rows up and down, frames left and right, play and pause', async ({ page }) => {
-    await openExample(page);
-    await rows(page).nth(1).click();
-    await page.keyboard.press('ArrowDown');
-    await expect(rows(page).nth(2)).toHaveAttribute('aria-selected', 'true');
-    const startS = await rowTimeS(page, 2);
-    await expect.poll(() => currentTimeS(page)).toBeGreaterThan(startS - 0.1);
-    const beforeS = await currentTimeS(page);
-    await page.keyboard.press('ArrowRight');
-    await expect.poll(() => currentTimeS(page)).toBeCloseTo(beforeS + 0.04, 2);
-    await page.keyboard.press(' ');
-    await expect(page.getByRole('button', { name: 'Pause' })).toBeVisible();
-    await expect.poll(() => currentTimeS(page)).toBeGreaterThan(beforeS + 0.3);
-    await page.keyboard.press(' ');
-    await expect(page.getByRole('button', { name: 'Play' })).toBeVisible();
-  });
-
-  test('moves the video when the plot or a mark below it is pressed', async ({ page }) => {
-    await openExample(page);
-    const plot = page.getByRole('slider', { name: 'Time in the video' });
-    const box = (await plot.boundingBox())!;
-    await plot.click({ position: { x: box.width * 0.75, y: box.height / 2 } });
-    await expect.poll(() => currentTimeS(page)).toBeGreaterThan(17);
-    expect(await currentTimeS(page)).toBeLessThan(20);
-    await page.getByRole('button', { name: /^Repetition 2:/ }).click();
-    await expect.poll(() => currentTimeS(page)).toBeCloseTo(await rowTimeS(page, 1), 0);
-    await expect(rows(page).nth(1)).toHaveAttribute('aria-selected', 'true');
-  });
-
-  test('judges again at once when a limit moves, and can undo the move', async ({ page }) => {
+  test('judges again at once when a limit moves, which can be undone, and when the side changes', async ({
+    page,
+  }) => {
     await openExample(page);
     const before = await verdicts(page);
     const inward = page.getByRole('textbox', { name: 'Inward, degrees' });
@@ -142,16 +138,70 @@ test.describe('the example', () => {
     await expect.poll(() => verdicts(page)).not.toEqual(before);
     for (let press = 0; press < 8; press++) await page.keyboard.press('Control+z');
     await expect.poll(() => verdicts(page)).toEqual(before);
-  });
-
-  test('measures the other side from the same joints, warns about it, and switches back', async ({
-    page,
-  }) => {
-    await openExample(page);
-    const before = await verdicts(page);
     await page.getByRole('radio', { name: 'Left' }).check({ force: true });
     await page.getByRole('button', { name: 'Switch to the right leg' }).click();
     await expect.poll(() => verdicts(page)).toEqual(before);
+  });
+
+  test('fits laptops and phones, and fingers', async ({ page }) => {
+    await page.setViewportSize({ width: 390, height: 844 });
+    await page.goto('./');
+    const small = () =>
+      page
+        .locator('button:visible, .side-option:visible, .number-input:visible, .table-row:visible')
+        .evaluateAll((targets) =>
+          targets
+            .map((target) => ({ text: target.textContent, box: target.getBoundingClientRect() }))
+            // Marks in the strip are as wide as their neighbours allow; the table's rows do the same.
+            .filter(({ box }) => box.height < 44 || box.width < 30)
+            .map(({ text, box }) => `${text}: ${box.width} x ${box.height}`),
+        );
+    expect(await small()).toEqual([]);
+    await openExample(page);
+    expect(await small()).toEqual([]);
+
+    await test.step('a laptop without scrolling, and nothing sideways', async () => {
+      await page.setViewportSize({ width: 1440, height: 900 });
+      await rows(page).nth(5).click();
+      const excess = () =>
+        page.evaluate(() => {
+          const { scrollWidth, scrollHeight } = document.documentElement;
+          return [scrollWidth - innerWidth, scrollHeight - innerHeight];
+        });
+      expect(await excess()).toEqual([0, 0]);
+      for (const width of [1280, 1024, 820, 390]) {
+        await page.setViewportSize({ width, height: 844 });
+        await expect.poll(async () => (await excess())[0], `at ${width} px`).toBe(0);
+      }
+    });
+    await test.step('the selected row of a short table stays in sight', async () => {
+      await page.setViewportSize({ width: 1366, height: 650 });
+      await openExample(page);
+      const hidden = () =>
+        page.getByRole('row', { selected: true }).evaluate((row) => {
+          const [inner, outer] = [row, row.closest('.table-scroll')!].map((part) =>
+            part.getBoundingClientRect(),
+          );
+          const head = row.closest('table')!.tHead!.getBoundingClientRect();
+          return Math.max(0, inner!.bottom - outer!.bottom) + Math.max(0, head.bottom - inner!.top);
+        });
+      await expect.poll(hidden).toBeLessThan(1);
+      const halfHidden = () =>
+        rows(page).evaluateAll((all) => {
+          const headPx = all[0]!.closest('table')!.tHead!.getBoundingClientRect().bottom;
+          const boxes = all.map((row) => row.getBoundingClientRect());
+          return boxes.filter(({ top, bottom }) => top < headPx - 1 && bottom > headPx + 1).length;
+        });
+      expect(await halfHidden()).toBe(0);
+      await page.setViewportSize({ width: 1440, height: 900 });
+      await page.getByRole('button', { name: /^Repetition 5:/ }).click();
+      await page.getByRole('button', { name: /^Repetition 6:/ }).click();
+      await expect.poll(halfHidden).toBe(0);
+      await page.setViewportSize({ width: 1366, height: 650 });
+      await page.getByRole('button', { name: /^Repetition 1:/ }).click();
+      await expect(rows(page).nth(0)).toHaveAttribute('aria-selected', 'true');
+      await expect.poll(hidden).toBeLessThan(1);
+    });
   });
 
   test('saves a recording that opens again without its video, which can be attached', async ({ page }) => {
@@ -173,70 +223,6 @@ test.describe('the example', () => {
     await page.locator('input[type=file]').setInputFiles(`${projectRoot}fixtures/example.mp4`);
     await expect(page.getByLabel('The measured video')).toBeVisible();
     await expect(page.getByRole('alert')).toHaveCount(0);
-  });
-
-  test('fits a laptop without scrolling, and a phone without sideways scrolling', async ({ page }) => {
-    await page.setViewportSize({ width: 1440, height: 900 });
-    await openExample(page);
-    await rows(page).nth(5).click();
-    const excess = () =>
-      page.evaluate(() => {
-        const { scrollWidth, scrollHeight } = document.documentElement;
-        return [scrollWidth - innerWidth, scrollHeight - innerHeight];
-      });
-    expect(await excess()).toEqual([0, 0]);
-    for (const width of [1280, 1024, 820, 390]) {
-      await page.setViewportSize({ width, height: 844 });
-      await expect.poll(async () => (await excess())[0], `at ${width} px`).toBe(0);
-    }
-  });
-
-  test('keeps the selected row of a short table in sight', async ({ page }) => {
-    await page.setViewportSize({ width: 1366, height: 650 });
-    await openExample(page);
-    const hidden = () =>
-      page.getByRole('row', { selected: true }).evaluate((row) => {
-        const [inner, outer] = [row, row.closest('.table-scroll')!].map((part) =>
-          part.getBoundingClientRect(),
-        );
-        const head = row.closest('table')!.tHead!.getBoundingClientRect();
-        return Math.max(0, inner!.bottom - outer!.bottom) + Math.max(0, head.bottom - inner!.top);
-      });
-    await expect.poll(hidden).toBeLessThan(1);
-    const halfHidden = () =>
-      rows(page).evaluateAll((all) => {
-        const headPx = all[0]!.closest('table')!.tHead!.getBoundingClientRect().bottom;
-        const boxes = all.map((row) => row.getBoundingClientRect());
-        return boxes.filter(({ top, bottom }) => top < headPx - 1 && bottom > headPx + 1).length;
-      });
-    expect(await halfHidden()).toBe(0);
-    await page.setViewportSize({ width: 1440, height: 900 });
-    await page.getByRole('button', { name: /^Repetition 5:/ }).click();
-    await page.getByRole('button', { name: /^Repetition 6:/ }).click();
-    await expect.poll(halfHidden).toBe(0);
-    await page.setViewportSize({ width: 1366, height: 650 });
-    await page.getByRole('button', { name: /^Repetition 1:/ }).click();
-    await expect(rows(page).nth(0)).toHaveAttribute('aria-selected', 'true');
-    await expect.poll(hidden).toBeLessThan(1);
-  });
-
-  test('has large enough targets for a finger on a phone', async ({ page }) => {
-    await page.setViewportSize({ width: 390, height: 844 });
-    await page.goto('./');
-    const small = () =>
-      page
-        .locator('button:visible, .side-option:visible, .number-input:visible, .table-row:visible')
-        .evaluateAll((targets) =>
-          targets
-            .map((target) => ({ text: target.textContent, box: target.getBoundingClientRect() }))
-            // Marks in the strip are as wide as their neighbours allow; the table's rows do the same.
-            .filter(({ box }) => box.height < 44 || box.width < 30)
-            .map(({ text, box }) => `${text}: ${box.width} x ${box.height}`),
-        );
-    expect(await small()).toEqual([]);
-    await page.getByRole('button', { name: 'Open the example' }).click();
-    await expect(rows(page)).toHaveCount(6);
-    expect(await small()).toEqual([]);
   });
 
   test('gives no angle from a view that is turned too far, and says so in large text', async ({ page }) => {

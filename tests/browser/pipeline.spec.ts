@@ -30,14 +30,17 @@ function shownTimesMs(page: Page, wantedMs: number[]): Promise<number[]> {
   return page.evaluate(async (wanted) => {
     const file = (document.getElementById('video') as HTMLInputElement).files![0]!;
     const video = document.createElement('video');
-    video.muted = true;
-    video.src = URL.createObjectURL(file);
-    await new Promise((resolve) => video.addEventListener('loadeddata', resolve, { once: true }));
-    const shown: number[] = [];
-    for (const timeMs of wanted) {
-      const frame = new Promise<number>((resolve) =>
+    const nextFrame = () =>
+      new Promise<number>((resolve) =>
         video.requestVideoFrameCallback((_, { mediaTime }) => resolve(mediaTime * 1000)),
       );
+    const first = nextFrame();
+    video.muted = true;
+    video.src = URL.createObjectURL(file);
+    await first; // Else it can be taken for the one that is sought.
+    const shown: number[] = [];
+    for (const timeMs of wanted) {
+      const frame = nextFrame();
       video.currentTime = timeMs / 1000;
       shown.push(await frame);
     }

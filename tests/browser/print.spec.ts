@@ -57,8 +57,19 @@ function sentencesOf(draft: PlanDraft): string[] {
   ];
 }
 
+/** Plan writing on a device that keeps this draft and nothing else. */
 async function openPlan(page: Page, draft: PlanDraft) {
-  await page.addInitScript((text) => localStorage.setItem('overfoot-draft', text), JSON.stringify(draft));
+  await page.goto('./licences.txt'); // Where the program does not run.
+  await page.evaluate(async (text) => {
+    interface Buckets {
+      keys(): Promise<string[]>;
+      delete(name: string): Promise<void>;
+    }
+    const { storageBuckets } = navigator as unknown as { storageBuckets: Buckets };
+    for (const name of await storageBuckets.keys()) await storageBuckets.delete(name);
+    localStorage.setItem('overfoot-role', 'treats');
+    localStorage.setItem('overfoot-draft', text);
+  }, JSON.stringify(draft));
   await page.goto('./');
   await page.getByRole('button', { name: 'Write a plan' }).click();
   await expect(page.getByRole('article', { name: 'The patient’s sheet' })).toContainText(draft.patient);
@@ -79,30 +90,37 @@ const nameOf = ({ kind, text, page }: PrintMark) => `page ${page + 1}: ${kind ==
 /** Lines break and lists are numbered on paper: words are compared without what is between them. */
 const squeezed = (text: string) => text.replaceAll(/\s/g, '');
 
-const plans = libraryIds.flatMap((_, index) => fillings.map((filling) => ({ tasks: index + 1, filling })));
-for (const { tasks, filling } of plans) {
-  test(`a plan of ${tasks}, ${filling}, is printed in full, and nothing overlaps`, async ({ page }) => {
-    const draft = planOf(tasks, filling);
-    await openPlan(page, draft);
-    const print = readPrint(await page.pdf(paper));
-
-    expect(collisions(print)).toEqual([]);
-    expect(new Set(print.marks.map((mark) => mark.page)).size).toBe(print.pages.length);
-    const [{ widthPt, heightPt }] = print.pages as [Print['pages'][number]];
-    const isCutOff = ({ left, right, top, bottom }: PrintMark) =>
-      left < marginPt - roundingPt ||
-      right > widthPt - marginPt + roundingPt ||
-      top < marginPt - roundingPt ||
-      bottom > heightPt - marginPt + roundingPt;
-    expect(print.marks.filter(isCutOff).map(nameOf)).toEqual([]);
-    expect(print.marks.filter(({ kind }) => kind === 'drawing')).toHaveLength(drawingsOfTask * tasks);
-    const printed = squeezed(print.marks.map(({ text }) => text).join(''));
-    // When to stop is read before anything is done.
-    const stops = [...cautionsOf(draft).stop, ...redFlags.map(({ words }) => words)];
-    const firstTask = printed.indexOf(squeezed(doseWords(draft.items[0]!)));
-    for (const stop of stops) expect(printed.indexOf(squeezed(stop))).toBeLessThan(firstTask);
-    expect(sentencesOf(draft).filter((sentence) => !printed.includes(squeezed(sentence)))).toEqual([]);
+for (const filling of fillings) {
+  test(`plans of any number of tasks, ${filling}, are printed in full, and nothing overlaps`, async ({
+    page,
+  }) => {
+    for (const tasks of libraryIds.keys()) {
+      await test.step(`${tasks + 1} tasks`, () => expectPrinted(page, planOf(tasks + 1, filling)));
+    }
   });
+}
+
+async function expectPrinted(page: Page, draft: PlanDraft): Promise<void> {
+  await openPlan(page, draft);
+  const print = readPrint(await page.pdf(paper));
+
+  expect(collisions(print)).toEqual([]);
+  expect(new Set(print.marks.map((mark) => mark.page)).size).toBe(print.pages.length);
+  const [{ widthPt, heightPt }] = print.pages as [Print['pages'][number]];
+  const isCutOff = ({ left, right, top, bottom }: PrintMark) =>
+    left < marginPt - roundingPt ||
+    right > widthPt - marginPt + roundingPt ||
+    top < marginPt - roundingPt ||
+    bottom > heightPt - marginPt + roundingPt;
+  expect(print.marks.filter(isCutOff).map(nameOf)).toEqual([]);
+  const drawings = print.marks.filter(({ kind }) => kind === 'drawing');
+  expect(drawings).toHaveLength(drawingsOfTask * draft.items.length);
+  const printed = squeezed(print.marks.map(({ text }) => text).join(''));
+  // When to stop is read before anything is done.
+  const stops = [...cautionsOf(draft).stop, ...redFlags.map(({ words }) => words)];
+  const firstTask = printed.indexOf(squeezed(doseWords(draft.items[0]!)));
+  for (const stop of stops) expect(printed.indexOf(squeezed(stop))).toBeLessThan(firstTask);
+  expect(sentencesOf(draft).filter((sentence) => !printed.includes(squeezed(sentence)))).toEqual([]);
 }
 
 test('the sheet fits the width of the paper, with its parts below each other', async ({ page }) => {

@@ -1,13 +1,11 @@
 import { readFileSync } from 'node:fs';
-import { expect, test, type Browser, type Page } from '@playwright/test';
+import { expect, test, type Browser, type Locator, type Page } from '@playwright/test';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import { openPlanFile } from '#tools/commands/tools/homePages';
 import { openKeptSessions } from '#tools/commands/tools/openKeptSessions';
-import { replayJoints } from '#tools/commands/tools/replay/replayJoints';
-import { launchWithCamera } from '../support/browser/filmedBrowser';
-import { filmSitToStands, numberedCameraFile } from '../support/browser/numberedFilm';
 import { openAnew } from '../support/browser/openAnew';
 import { openSentFile } from '../support/browser/openSentFile';
+import { stageCamera } from '../support/browser/stageCamera';
 import { writePlan } from '../support/browser/writePlan';
 import { smallHold, smallItem, smallPlan } from '../support/smallPlan';
 
@@ -17,7 +15,8 @@ test.use({ viewport });
 /** Two sets of one short hold: nothing is filmed, so that nothing is waited for. */
 const holds = smallHold({ sides: ['right'], sets: 2, holds: 1, holdSeconds: 1, restSeconds: 1 });
 /** From the start of a set without a camera to its end, with what is said before it. */
-const setMs = 60_000;
+const setMs = 120_000;
+const stepMs = 500;
 const words = 'Stop and call the practice.';
 const ifItGivesWay = 'Sit down and call the practice.';
 
@@ -47,6 +46,13 @@ async function toExercise(page: Page, change: Partial<PlanDocument> = {}): Promi
   await toPain(page, change);
   await choose(page, 1);
   await press(page, 'Continue');
+}
+
+/** Lets the time of a set without a camera pass until something is shown. */
+async function passUntil(page: Page, shown: Locator): Promise<void> {
+  for (let passedMs = 0; passedMs < setMs && !(await shown.isVisible()); passedMs += stepMs)
+    await page.clock.runFor(stepMs);
+  await expect(shown).toBeVisible();
 }
 
 /** The newest session in the list of kept sessions, on the same device. */
@@ -219,15 +225,14 @@ test('stop is one large target, then five answers; after the knee gave way it en
 test('the rule is said before the first movement; the next set waits for how much the last one hurt', async ({
   page,
 }) => {
+  await page.clock.install();
   await toExercise(page);
-  const caption = page.locator('.film-dock p[aria-live]');
-  await expect(caption).toHaveText(/^If it hurts more than four of ten, stop and sit down\./, {
-    timeout: setMs,
-  });
-  await expect(phase(page, 'resting')).toBeVisible({ timeout: setMs });
-  await expect(caption).toHaveText('Come to the screen, and choose how much it hurt.', { timeout: setMs });
+  const caption = (words: RegExp) => page.locator('.film-dock p[aria-live]').filter({ hasText: words });
+  await passUntil(page, caption(/^If it hurts more than four of ten, stop and sit down\./));
+  await passUntil(page, phase(page, 'resting'));
+  await passUntil(page, caption(/^Come to the screen, and choose how much it hurt\.$/));
   await expect(button(page, 'Skip the rest')).toBeHidden();
-  await page.waitForTimeout(2500); // The rest of one second is over.
+  await page.clock.runFor(2500); // The rest of one second is over.
   await expect(phase(page, 'resting')).toBeVisible();
   // The question goes with its answer.
   await page.getByRole('radio', { name: /^6\b/ }).click({ force: true });
@@ -241,8 +246,9 @@ test('the rule is said before the first movement; the next set waits for how muc
 });
 
 test('too much pain in the end is answered as such', async ({ page }) => {
+  await page.clock.install();
   await toExercise(page, { items: [{ ...holds, sets: 1 }] });
-  await expect(phase(page, 'all-done')).toBeVisible({ timeout: setMs });
+  await passUntil(page, phase(page, 'all-done'));
   await press(page, 'Say how it was');
   await choose(page, 3);
   await press(page, 'Continue');
@@ -257,20 +263,15 @@ test('too much pain in the end is answered as such', async ({ page }) => {
   await expect(button(page, 'Another session')).toBeHidden();
 });
 
-test('a single-leg task asks for something to hold', async ({ baseURL }) => {
-  const film = filmSitToStands([2]);
-  const browser = await launchWithCamera(numberedCameraFile(film, 1));
-  try {
-    const context = await browser.newContext({ baseURL: baseURL!, viewport, permissions: ['camera'] });
-    await replayJoints(context, film);
-    const page = await context.newPage();
-    await toExercise(page, { items: [smallItem({ task: 'single-leg-squat', seatHeightCm: null })] });
-    await press(page, 'Switch the camera on');
-    await press(page, 'Begin');
-    await expect(page.getByText(/^Is something firm to hold within reach of one hand/)).toBeVisible();
-    await press(page, 'Yes, I have something to hold');
-    await expect(page.getByText(/^Is something firm to hold/)).toBeHidden();
-  } finally {
-    await browser.close();
-  }
+test('a single-leg task asks for something to hold', async ({ browser }) => {
+  const context = await browser.newContext({ viewport });
+  await stageCamera(context);
+  const page = await context.newPage();
+  await toExercise(page, { items: [smallItem({ task: 'single-leg-squat', seatHeightCm: null })] });
+  await press(page, 'Switch the camera on');
+  await press(page, 'Begin');
+  await expect(page.getByText(/^Is something firm to hold within reach of one hand/)).toBeVisible();
+  await press(page, 'Yes, I have something to hold');
+  await expect(page.getByText(/^Is something firm to hold/)).toBeHidden();
+  await context.close();
 });

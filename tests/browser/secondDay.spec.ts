@@ -1,22 +1,18 @@
 import { AxeBuilder } from '@axe-core/playwright';
-import { expect, test, type Browser, type Page } from '@playwright/test';
+import { expect, test, type Browser, type BrowserContext, type Page } from '@playwright/test';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import { deviceOf } from '#tools/commands/tools/deviceOf';
 import { createReading } from '#tools/commands/tools/home/walkDay';
 import { openPlanFile } from '#tools/commands/tools/homePages';
-import { replayJoints } from '#tools/commands/tools/replay/replayJoints';
-import { launchWithCamera } from '../support/browser/filmedBrowser';
-import { filmSitToStands, numberedCameraFile } from '../support/browser/numberedFilm';
 import { openAnew } from '../support/browser/openAnew';
+import { stageCamera } from '../support/browser/stageCamera';
 import { smallHold, smallItem, smallPlan } from '../support/smallPlan';
 
 const mostTaps = 3;
 const mostWords = 120;
 const viewport = { width: 390, height: 844 };
 
-/** Other programs may take the processor meanwhile. */
-test.beforeEach(() => test.setTimeout(240_000));
-const opened: Browser[] = [];
+const opened: BrowserContext[] = [];
 test.afterEach(async () => {
   for (const one of opened.splice(0)) await one.close().catch(() => undefined);
 });
@@ -26,13 +22,15 @@ const number = (page: Page, score: number) => page.getByRole('radio', { name: ne
 const phase = (page: Page, name: string) => page.locator(`.film[data-phase="${name}"]`);
 
 /** The page as it opens on the day after a first session, which ended before its set. */
-async function openNextDay(baseURL: string, change: Partial<PlanDocument> = {}): Promise<Page> {
-  const film = filmSitToStands([2]);
-  const browser = await launchWithCamera(numberedCameraFile(film, 1));
-  opened.push(browser);
+async function openNextDay(
+  browser: Browser,
+  baseURL: string,
+  change: Partial<PlanDocument> = {},
+): Promise<Page> {
   const storageState = deviceOf('exercises', new URL(baseURL).origin);
-  const context = await browser.newContext({ baseURL, viewport, storageState, permissions: ['camera'] });
-  await replayJoints(context, film);
+  const context = await browser.newContext({ viewport, storageState, permissions: ['camera'] });
+  opened.push(context);
+  await stageCamera(context);
   const first = await context.newPage();
   await first.goto('./');
   await openPlanFile(first, smallPlan({ items: [smallItem()], ...change }));
@@ -49,8 +47,11 @@ async function openNextDay(baseURL: string, change: Partial<PlanDocument> = {}):
   return next;
 }
 
-test('from the second day on, three taps and few words lead from opening to the set', async ({ baseURL }) => {
-  const page = await openNextDay(baseURL!);
+test('from the second day on, three taps and few words lead from opening to the set', async ({
+  baseURL,
+  browser,
+}) => {
+  const page = await openNextDay(browser, baseURL!);
   const reading = createReading();
   let taps = 0;
   const tap = async (target: ReturnType<typeof button>) => {
@@ -70,8 +71,11 @@ test('from the second day on, three taps and few words lead from opening to the 
   expect(reading.words()).toBeLessThanOrEqual(mostWords);
 });
 
-test('each of both knees takes one tap more, and keys alone lead the same way', async ({ baseURL }) => {
-  const page = await openNextDay(baseURL!, { items: [smallItem({ sides: ['left', 'right'] })] });
+test('each of both knees takes one tap more, and keys alone lead the same way', async ({
+  baseURL,
+  browser,
+}) => {
+  const page = await openNextDay(browser, baseURL!, { items: [smallItem({ sides: ['left', 'right'] })] });
   const knee = (name: string) => page.getByRole('radiogroup', { name });
   await knee('Left knee').getByRole('radio').first().focus();
   for (const key of ['ArrowRight', 'ArrowRight', 'ArrowRight']) await page.keyboard.press(key);
@@ -83,8 +87,8 @@ test('each of both knees takes one tap more, and keys alone lead the same way', 
   await expect(page.getByRole('heading', { level: 1, name: 'Anything new?' })).toBeFocused();
 });
 
-test('too much pain leads to the warning, and no further', async ({ baseURL }) => {
-  const page = await openNextDay(baseURL!);
+test('too much pain leads to the warning, and no further', async ({ baseURL, browser }) => {
+  const page = await openNextDay(browser, baseURL!);
   await number(page, 5).click();
   await expect(page.getByText(/It hurts 5 out of 10 now, which is above 4/)).toBeVisible();
   await expect(page.getByRole('button', { name: /told me to go on/ })).toBeHidden();
@@ -96,8 +100,9 @@ test('too much pain leads to the warning, and no further', async ({ baseURL }) =
 
 test('without permission the button stays, and too little room is said before the walk to the place', async ({
   baseURL,
+  browser,
 }) => {
-  const page = await openNextDay(baseURL!);
+  const page = await openNextDay(browser, baseURL!);
   await page.context().clearPermissions();
   await page.evaluate(() => {
     const estimate = () => Promise.resolve({ usage: 1_000_000, quota: 2_000_000 });
@@ -114,8 +119,11 @@ test('without permission the button stays, and too little room is said before th
 
 test('the pages of the second day have no serious faults for a screen reader, and fit a phone', async ({
   baseURL,
+  browser,
 }) => {
-  const page = await openNextDay(baseURL!, { items: [smallItem({ sides: ['left', 'right'] }), smallHold()] });
+  const page = await openNextDay(browser, baseURL!, {
+    items: [smallItem({ sides: ['left', 'right'] }), smallHold()],
+  });
   const look = async () => {
     const { violations } = await new AxeBuilder({ page }).analyze();
     expect(violations.filter(({ impact }) => impact === 'serious' || impact === 'critical')).toEqual([]);

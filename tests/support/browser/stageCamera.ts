@@ -13,7 +13,8 @@ import { filmStage } from './stagedFilm';
 export async function stageCamera(context: BrowserContext, tookMs = 0): Promise<void> {
   const { track, frames } = filmStage();
   await replayJoints(context, track, tookMs);
-  const body = `globalThis.stagedFrames = ${JSON.stringify(frames)};\n${await bundle(new URL('./stagedCameraWorker.ts', import.meta.url))}`;
+  const worker = await bundle(new URL('./stagedCameraWorker.ts', import.meta.url));
+  const body = `globalThis.stagedFrames = ${JSON.stringify(frames)};\n${worker}`;
   const headers = { ...securityHeaders };
   await context.route('**/stagedCamera.js', (route) =>
     route.fulfill({ contentType: 'text/javascript', headers, body }),

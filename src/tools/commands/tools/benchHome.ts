@@ -7,10 +7,9 @@ import { parseRecording } from '#documents/recording/parseRecording';
 import { recordingTrack } from '#documents/recording/recordingTrack';
 import { ensureBuilt } from './ensureBuilt';
 import { browserSwitches, findBrowser } from './findBrowser';
+import { actAsPatient } from './home/actAsPatient';
 import { judgeSpoken, type Spoken } from './home/judgeSpoken';
-import type { Filmed } from './home/patient';
 import { walkToEnd, walkToFirstRepetition, type DayFigures } from './home/walkDay';
-import { bundle } from './replay/bundle';
 import { replayJoints } from './replay/replayJoints';
 import { serveBuild } from './serveBuild';
 
@@ -65,11 +64,16 @@ export async function benchHome(recordingPath: string, planPath: string): Promis
       serviceWorkers: 'block',
     });
     await replayJoints(context, track);
-    const script = await bundle(new URL('./home/patient.ts', import.meta.url));
     const open = async (laterMs: number): Promise<Page> => {
       const page = await context.newPage();
-      const film: Filmed = { ...filmed, url: server.url + filmed.url, rateHz, widthPx, heightPx, laterMs };
-      await page.addInitScript({ content: `window.filmed = ${JSON.stringify(film)};\n{${script}}` });
+      await actAsPatient(page, {
+        ...filmed,
+        url: server.url + filmed.url,
+        rateHz,
+        widthPx,
+        heightPx,
+        laterMs,
+      });
       return page;
     };
     const first = await open(0);
