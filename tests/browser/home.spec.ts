@@ -35,6 +35,7 @@ test.afterEach(async () => {
   for (const one of opened.splice(0)) await one.close().catch(() => undefined);
 });
 
+const shortFilmMs = 12_000;
 /** Two sit-to-stands on the right leg by an invented person, who sits before and after them. */
 function shortFilm(): Filmed {
   const base64 = readFileSync(fixture('short.mp4')).toString('base64');
@@ -135,8 +136,13 @@ const peaks = (page: Page) =>
 async function goAllTheWay(clinic: Page, page: Page): Promise<void> {
   const link = await writePlan(clinic, 2);
   await toWorking(page, async (patient) => void (await patient.goto(link)));
-  await expect(counted(page, 1)).toBeVisible({ timeout: longMs });
-  await expect(counted(page, 2)).toBeVisible({ timeout: longMs });
+  const countYourself = page.getByText('Count to 2');
+  await expect(counted(page, 2).or(countYourself)).toBeVisible({ timeout: longMs });
+  if (await countYourself.isVisible()) {
+    // Where other programs take the processor, the device is too slow to count along.
+    await page.waitForTimeout(shortFilmMs);
+    await press(page, 'End this set');
+  }
   await expect(phase(page, 'all-done')).toBeVisible({ timeout: longMs });
   await press(page, 'Say how it was');
   await answerAndSave(page);
