@@ -1,4 +1,6 @@
+import { wornFootwear } from '#core/conditions/setConditions';
 import { holdIds, taskIds } from '#core/exercises/exercises';
+import { feedbackModes } from '#core/protocol/feedback';
 import { sides } from '#core/protocol/side';
 import { videoParts } from '../parcel/videoPart';
 import { limitsSchema } from '../schema/limitsSchema';
@@ -8,11 +10,7 @@ import { planBounds, planRanges } from './planRanges';
 /** Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. */
 export const planVersion = 5;
 
-/** When feedback on a repetition is given; giving less of it over the weeks helps the movement become a habit. */
-export const feedbackModes = ['every-repetition', 'only-outside', 'after-the-set', 'none'] as const;
-export type FeedbackMode = (typeof feedbackModes)[number];
-
-export const footwearChoices = ['shoes', 'bare-feet', 'either'] as const;
+export const footwearChoices = [...wornFootwear, 'either'] as const;
 export type Footwear = (typeof footwearChoices)[number];
 
 const whole = ({ min, max }: { min: number; max: number }) => z.int().min(min).max(max);

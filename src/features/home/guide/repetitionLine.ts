@@ -1,5 +1,5 @@
+import type { FeedbackMode } from '#core/protocol/feedback';
 import { verdictSide } from '#core/scoring/verdict';
-import type { FeedbackMode } from '#documents/plan/planDocument';
 import { capitalised } from '#words/capitalised';
 import type { HeardVerdict } from './guideEvent';
 import { numberWord } from './numberWord';

@@ -1,7 +1,8 @@
 import { Button, CheckboxButton, CheckboxField, Disclosure, DisclosurePanel } from 'react-aria-components';
 import { findTask } from '#core/exercises/exercises';
 import { measures, type MeasureId } from '#core/measures/measures';
-import type { FeedbackMode, RepetitionItem, Tempo } from '#documents/plan/planDocument';
+import type { FeedbackMode } from '#core/protocol/feedback';
+import type { RepetitionItem, Tempo } from '#documents/plan/planDocument';
 import { planRanges } from '#documents/plan/planRanges';
 import { Choice } from '#ui/components/Choice';
 import { MeasureLimits, MeasureLimitSource } from '#ui/components/MeasureLimits';

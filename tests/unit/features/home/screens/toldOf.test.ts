@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import type { FeedbackMode } from '#core/protocol/feedback';
 import { freeRecording } from '#documents/plan/freeRecording';
-import type { FeedbackMode } from '#documents/plan/planDocument';
 import type { HeardVerdict } from '#features/home/guide/guideEvent';
 import { toldOf } from '#features/home/screens/toldOf';
 

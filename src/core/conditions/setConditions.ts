@@ -1,0 +1,48 @@
+import type { TaskId } from '../exercises/exercises';
+import type { FeedbackMode } from '../protocol/feedback';
+import type { Side } from '../protocol/side';
+
+/** How much was held on to. */
+export const supports = ['none', 'fingertip', 'hand'] as const;
+export type Support = (typeof supports)[number];
+
+export const loadKinds = ['loop', 'tube', 'weight'] as const;
+export const loadPlaces = ['above-knees', 'ankle', 'hand'] as const;
+/** What made the set heavier; `level` is the practice's own word, such as a colour or 'light'. */
+export type Load =
+  { kind: 'none' } | { kind: (typeof loadKinds)[number]; level: string; where: (typeof loadPlaces)[number] };
+
+/** What was worn on the feet. */
+export const wornFootwear = ['shoes', 'bare-feet'] as const;
+export type WornFootwear = (typeof wornFootwear)[number];
+
+/** Where the leg that does not work was held. */
+export const freeLegs = ['behind', 'front', 'beside'] as const;
+export type FreeLeg = (typeof freeLegs)[number];
+
+/**
+ * Under what a set was done and measured, as far as it decides whether two sets can be compared.
+ *
+ * Missing: null = not noted. A set without load has the load `{ kind: 'none' }`, not null.
+ */
+export interface SetConditions {
+  task: TaskId;
+  /** The person's own working side. */
+  side: Side;
+  /** Of the item's stages; null also where the item has none. */
+  stage: string | null;
+  seatHeightCm: number | null;
+  stepHeightCm: number | null;
+  support: Support | null;
+  load: Load | null;
+  footwear: WornFootwear | null;
+  freeLeg: FreeLeg | null;
+  feedback: FeedbackMode | null;
+  /** Whether easy bends were filmed before the set, from which the view is read. */
+  bendsFilmed: boolean;
+  /** Done as a test; otherwise as training. */
+  isTest: boolean;
+  measuringVersion: number;
+}
+
+export type ConditionId = keyof SetConditions;
