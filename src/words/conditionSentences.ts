@@ -1,7 +1,9 @@
 import type { ConditionComparison, ConditionDifference } from '#core/conditions/compareConditions';
-import type { ConditionId, Load, SetConditions, Support } from '#core/conditions/setConditions';
+import type { ConditionId, SetConditions } from '#core/conditions/setConditions';
 import { findTask } from '#core/exercises/exercises';
 import type { FeedbackMode } from '#core/protocol/feedback';
+import type { Load } from '#core/protocol/load';
+import type { Support } from '#core/protocol/support';
 
 /** What the two sets are called: 'then' and 'now', or 'left' and 'right'. */
 export interface PairNames {

@@ -1,5 +1,6 @@
 import { findTask } from '../exercises/exercises';
-import type { ConditionId, Load, SetConditions } from './setConditions';
+import type { Load } from '../protocol/load';
+import type { ConditionId, SetConditions } from './setConditions';
 
 /** Seats and steps are alike up to this difference, cm. Our choice, no source: what a tape measure is read to. */
 export const sameHeightCm = 1;

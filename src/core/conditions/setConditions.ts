@@ -1,16 +1,8 @@
 import type { TaskId } from '../exercises/exercises';
 import type { FeedbackMode } from '../protocol/feedback';
+import type { Load } from '../protocol/load';
 import type { Side } from '../protocol/side';
-
-/** How much was held on to. */
-export const supports = ['none', 'fingertip', 'hand'] as const;
-export type Support = (typeof supports)[number];
-
-export const loadKinds = ['loop', 'tube', 'weight'] as const;
-export const loadPlaces = ['above-knees', 'ankle', 'hand'] as const;
-/** What made the set heavier; `level` is the practice's own word, such as a colour or 'light'. */
-export type Load =
-  { kind: 'none' } | { kind: (typeof loadKinds)[number]; level: string; where: (typeof loadPlaces)[number] };
+import type { Support } from '../protocol/support';
 
 /** What was worn on the feet. */
 export const wornFootwear = ['shoes', 'bare-feet'] as const;

@@ -1,6 +1,7 @@
 import type { Figure, FigureMoment } from './figure/stance';
 import type { Fault } from './library/fault';
 import type { Preparation } from './preparation';
+import type { HoldStage, RepetitionStage } from './stage';
 
 /** What a task and a hold have in common. */
 interface CommonDefinition<Id extends string> {
@@ -13,8 +14,6 @@ interface CommonDefinition<Id extends string> {
   purpose: string;
   /** How it is done, in order; `{side}` is the working side and `{other}` the other one. */
   steps: readonly string[];
-  /** From easier to harder. */
-  stages: readonly string[];
   /** Those of each direction, the most usual first. */
   faults: readonly Fault[];
   /** Besides those that apply to every exercise. */
@@ -68,6 +67,10 @@ export interface TaskDefinition<Id extends string> extends CommonDefinition<Id> 
   freeFootReach: number;
   /** The most trusted first. */
   viewSigns: readonly ViewSign[];
+  /** From easier to harder; their figures are common practice, no source. */
+  stages: readonly RepetitionStage[];
+  /** The exercise, by its id, that comes after the hardest stage; left out where the list just ends. */
+  leadsTo?: string;
   dose: RepetitionDose;
 }
 
@@ -76,6 +79,8 @@ export interface HoldDefinition<Id extends string> extends CommonDefinition<Id> 
   kind: 'hold';
   /** What the figure shows, in a word or two. */
   moments: Record<FigureMoment, string>;
+  /** From easier to harder; their figures are common practice, no source. */
+  stages: readonly HoldStage[];
   dose: HoldDose;
 }
 

@@ -2,6 +2,7 @@ import { commonPractice, type TaskDefinition } from '../exercise';
 import { at, freeX, onFloor, uprightY, workingX } from '../figure/stance';
 import { kneeInward, kneeOutward, pelvisDrops, trunkLeans } from '../library/kneeFaults';
 import { cameraInFront, faceCamera } from '../preparation';
+import { towardsFifteen } from '../stage';
 
 export const hipAbductionOnBentLeg: TaskDefinition<'hip-abduction-on-bent-leg'> = {
   kind: 'task',
@@ -22,10 +23,41 @@ export const hipAbductionOnBentLeg: TaskDefinition<'hip-abduction-on-bent-leg'> 
     'Bring it back without a swing.',
   ],
   stages: [
-    'Small movement, one hand on something firm.',
-    'No hand.',
-    'Stance knee bent more.',
-    'Elastic band.',
+    {
+      id: 'small-hand',
+      words: 'Small movement, a hand on something firm.',
+      support: 'hand',
+      ...towardsFifteen,
+    },
+    {
+      id: 'small-fingertip',
+      words: 'Small movement, a fingertip on something firm.',
+      support: 'fingertip',
+      ...towardsFifteen,
+    },
+    {
+      id: 'bend-30',
+      words: 'Stance knee bent to 30°, a fingertip on something firm.',
+      bendDeg: 30,
+      support: 'fingertip',
+      ...towardsFifteen,
+    },
+    {
+      id: 'tube-light',
+      words: 'The same with a light tube at the ankle.',
+      bendDeg: 30,
+      support: 'fingertip',
+      load: { kind: 'tube', level: 'light', where: 'ankle' },
+      ...towardsFifteen,
+    },
+    {
+      id: 'tube-medium',
+      words: 'The same with a medium tube at the ankle.',
+      bendDeg: 30,
+      support: 'fingertip',
+      load: { kind: 'tube', level: 'medium', where: 'ankle' },
+      ...towardsFifteen,
+    },
   ],
   faults: [
     { ...kneeInward, phases: ['turning', 'going'], cue: 'Standing knee over the middle of its foot.' },

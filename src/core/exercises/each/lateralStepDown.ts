@@ -2,6 +2,7 @@ import { commonPractice, type TaskDefinition } from '../exercise';
 import { at, freeX, segmentLengths, uprightY, workingX, type Prop } from '../figure/stance';
 import { kneeInward, kneeOutward, pelvisDrops, trunkLeans } from '../library/kneeFaults';
 import { cameraInFront, faceCamera } from '../preparation';
+import { towardsFifteen } from '../stage';
 
 const { ankleHeight } = segmentLengths;
 const stepHeight = 0.09;
@@ -24,7 +25,26 @@ export const lateralStepDown: TaskDefinition<'lateral-step-down'> = {
     'Bend the {side} knee until the {other} heel nearly touches the floor.',
     'Straighten the {side} knee; do not push off with the {other} foot.',
   ],
-  stages: ['Low step, one hand on something firm.', 'Low step, no hand.', 'Higher step.', 'Slower.'],
+  stages: [
+    {
+      id: 'step-10-hand',
+      words: 'Step 10 cm, a hand on something firm.',
+      stepHeightCm: 10,
+      support: 'hand',
+      ...towardsFifteen,
+    },
+    { id: 'step-10', words: 'Step 10 cm, no hand.', stepHeightCm: 10, support: 'none', ...towardsFifteen },
+    {
+      id: 'step-15-slow',
+      words: 'Step 15 cm, 3 seconds down.',
+      stepHeightCm: 15,
+      support: 'none',
+      tempo: { downSeconds: 3 },
+      ...towardsFifteen,
+    },
+    { id: 'step-15', words: 'Step 15 cm.', stepHeightCm: 15, support: 'none', ...towardsFifteen },
+    { id: 'step-20', words: 'Step 20 cm.', stepHeightCm: 20, support: 'none', ...towardsFifteen },
+  ],
   faults: [
     kneeInward,
     kneeOutward,

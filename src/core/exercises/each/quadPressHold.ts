@@ -16,7 +16,20 @@ export const quadPressHold: HoldDefinition<'quad-press-hold'> = {
     'Breathe on; hold until the time is over.',
     'Let go slowly.',
   ],
-  stages: ['Press lightly, for a shorter time.', '30 seconds.', 'Press harder, still without pain.'],
+  stages: [
+    { id: 'light-15', words: 'Press lightly for 15 seconds, 3 times.', holds: { count: 3, seconds: 15 } },
+    { id: 'press-30', words: 'Press for 30 seconds, 3 times.', holds: { count: 3, seconds: 30 } },
+    {
+      id: 'hard-30',
+      words: 'Press as hard as you can without pain for 30 seconds, 4 times.',
+      holds: { count: 4, seconds: 30 },
+    },
+    {
+      id: 'standing-30',
+      words: 'Standing, the ball between the back of the thigh and a wall: 30 seconds, 4 times.',
+      holds: { count: 4, seconds: 30 },
+    },
+  ],
   faults: [
     {
       direction: 'other',

@@ -2,6 +2,7 @@ import { commonPractice, type TaskDefinition } from '../exercise';
 import { at, chair, freeX, onFloor, seatedY, seatZ, uprightY, workingX } from '../figure/stance';
 import { kneeInward, kneeOutward, pelvisDrops, trunkLeans } from '../library/kneeFaults';
 import { cameraInFront, chairPlace, faceCamera } from '../preparation';
+import { towardsTwenty } from '../stage';
 
 export const singleLegSitToStand: TaskDefinition<'single-leg-sit-to-stand'> = {
   kind: 'task',
@@ -22,10 +23,16 @@ export const singleLegSitToStand: TaskDefinition<'single-leg-sit-to-stand'> = {
     'Sit back slowly on the {side} leg.',
   ],
   stages: [
-    'Higher seat, one hand on something firm.',
-    'Usual seat, no hand.',
-    'Lower seat.',
-    'More repetitions.',
+    {
+      id: 'seat-50-fingertip',
+      words: 'Seat 50 cm, a fingertip on something firm.',
+      seatHeightCm: 50,
+      support: 'fingertip',
+      ...towardsTwenty,
+    },
+    { id: 'seat-50', words: 'Seat 50 cm, no hand.', seatHeightCm: 50, support: 'none', ...towardsTwenty },
+    { id: 'seat-46', words: 'Seat 46 cm.', seatHeightCm: 46, support: 'none', ...towardsTwenty },
+    { id: 'seat-42', words: 'Seat 42 cm.', seatHeightCm: 42, support: 'none', ...towardsTwenty },
   ],
   faults: [
     { ...kneeInward, phases: ['going', 'coming-back'] },

@@ -2,6 +2,7 @@ import { commonPractice, type TaskDefinition } from '../exercise';
 import { at, freeX, onFloor, uprightY, workingX } from '../figure/stance';
 import { kneeInward, kneeOutward, pelvisDrops, trunkLeans } from '../library/kneeFaults';
 import { cameraInFront, faceCamera } from '../preparation';
+import { towardsFifteen } from '../stage';
 
 export const singleLegSquat: TaskDefinition<'single-leg-squat'> = {
   kind: 'task',
@@ -22,10 +23,24 @@ export const singleLegSquat: TaskDefinition<'single-leg-squat'> = {
     'Push through the heel and straighten up.',
   ],
   stages: [
-    'Shallow, one hand on something firm.',
-    'Shallow, no hand.',
-    'Deeper.',
-    'Slower, with a stay at the bottom.',
+    {
+      id: 'bend-45-hand',
+      words: 'Knee bent to 45°, a hand on something firm.',
+      bendDeg: 45,
+      support: 'hand',
+      ...towardsFifteen,
+    },
+    { id: 'bend-45', words: 'Knee bent to 45°, no hand.', bendDeg: 45, support: 'none', ...towardsFifteen },
+    { id: 'bend-60', words: 'Knee bent to 60°.', bendDeg: 60, support: 'none', ...towardsFifteen },
+    {
+      id: 'bend-60-slow',
+      words: 'Knee bent to 60°, 3 seconds down and a second at the bottom.',
+      bendDeg: 60,
+      support: 'none',
+      tempo: { downSeconds: 3, pauseSeconds: 1 },
+      ...towardsFifteen,
+    },
+    { id: 'bend-75', words: 'Knee bent to 75°.', bendDeg: 75, support: 'none', ...towardsFifteen },
   ],
   faults: [
     kneeInward,

@@ -2,6 +2,7 @@ import { commonPractice, type TaskDefinition } from '../exercise';
 import { at, freeX, onFloor, uprightY, workingX } from '../figure/stance';
 import { kneeInward, kneeOutward, trunkLeans } from '../library/kneeFaults';
 import { cameraInFront, faceCamera } from '../preparation';
+import { towardsFifteen } from '../stage';
 
 export const slidingLegSquat: TaskDefinition<'sliding-leg-squat'> = {
   kind: 'task',
@@ -24,10 +25,23 @@ export const slidingLegSquat: TaskDefinition<'sliding-leg-squat'> = {
     'Push through the {side} heel and pull the {other} foot back.',
   ],
   stages: [
-    'Short slide, one hand on something firm.',
-    'Longer slide.',
-    'Deeper.',
-    'Slower, with a stay at the end.',
+    { id: 'short-hand', words: 'Short slide, a hand on something firm.', support: 'hand', ...towardsFifteen },
+    { id: 'short', words: 'Short slide, no hand.', support: 'none', ...towardsFifteen },
+    { id: 'long', words: 'Long slide.', support: 'none', ...towardsFifteen },
+    {
+      id: 'long-loop-light',
+      words: 'Long slide, light loop above the knees.',
+      support: 'none',
+      load: { kind: 'loop', level: 'light', where: 'above-knees' },
+      ...towardsFifteen,
+    },
+    {
+      id: 'long-loop-medium',
+      words: 'Long slide, medium loop above the knees.',
+      support: 'none',
+      load: { kind: 'loop', level: 'medium', where: 'above-knees' },
+      ...towardsFifteen,
+    },
   ],
   faults: [
     kneeInward,

@@ -2,6 +2,7 @@ import { commonPractice, type TaskDefinition } from '../exercise';
 import { at, chair, freeX, onFloor, seatedY, seatZ, uprightY, workingX } from '../figure/stance';
 import { kneeInward, kneeOutward, trunkLeans } from '../library/kneeFaults';
 import { cameraInFront, chairPlace, faceCamera } from '../preparation';
+import { towardsTwenty } from '../stage';
 
 export const splitStanceSitToStand: TaskDefinition<'split-stance-sit-to-stand'> = {
   kind: 'task',
@@ -24,11 +25,28 @@ export const splitStanceSitToStand: TaskDefinition<'split-stance-sit-to-stand'> 
     'Sit back slowly, hip over knee, until you touch the seat.',
   ],
   stages: [
-    'Higher seat, both legs share the load.',
-    'The back foot stands on its toes.',
-    'Lower seat, the back foot only touches.',
-    'The back foot is off the floor: single-leg sit-to-stand.',
+    {
+      id: 'seat-50',
+      words: 'Seat 50 cm, back foot flat, something firm within reach.',
+      seatHeightCm: 50,
+      ...towardsTwenty,
+    },
+    { id: 'seat-46', words: 'Seat 46 cm, back foot flat.', seatHeightCm: 46, ...towardsTwenty },
+    {
+      id: 'back-foot-toes',
+      words: 'Seat 46 cm, the back foot on its toes.',
+      seatHeightCm: 46,
+      ...towardsTwenty,
+    },
+    {
+      id: 'lower-on-one',
+      words:
+        'Seat 46 cm: up with both legs, down with the front leg alone, the other foot just off the floor.',
+      seatHeightCm: 46,
+      ...towardsTwenty,
+    },
   ],
+  leadsTo: 'single-leg-sit-to-stand',
   faults: [
     {
       ...kneeInward,

@@ -2,6 +2,7 @@ import { commonPractice, type TaskDefinition } from '../exercise';
 import { at, freeX, onFloor, uprightY, workingX } from '../figure/stance';
 import { kneeInward, kneeOutward } from '../library/kneeFaults';
 import { cameraInFront, faceCamera } from '../preparation';
+import { towardsFifteen } from '../stage';
 
 export const twoLeggedBend: TaskDefinition<'two-legged-bend'> = {
   kind: 'task',
@@ -21,7 +22,11 @@ export const twoLeggedBend: TaskDefinition<'two-legged-bend'> = {
     'Bend both knees, each over the middle of its foot, heels down.',
     'Straighten up.',
   ],
-  stages: ['Shallow, hands on something firm.', 'Shallow, no hands.', 'Deeper.'],
+  stages: [
+    { id: 'shallow-hand', words: 'Shallow, hands on something firm.', support: 'hand', ...towardsFifteen },
+    { id: 'shallow', words: 'Shallow, no hands.', support: 'none', ...towardsFifteen },
+    { id: 'deeper', words: 'Deeper.', support: 'none', ...towardsFifteen },
+  ],
   faults: [
     { ...kneeInward, cue: 'Knees apart, each over the middle of its foot.' },
     { ...kneeOutward, cue: 'Let the knees come in, over the second toes.' },

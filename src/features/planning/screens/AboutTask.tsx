@@ -30,7 +30,7 @@ export function AboutTask({ id }: { id: ExerciseId }) {
       <DisclosurePanel className="plan-about-panel small">
         <p>{purpose}</p>
         <p>
-          <strong>From easier to harder:</strong> {stages.join(' ')}
+          <strong>From easier to harder:</strong> {stages.map(({ words }) => words).join(' ')}
         </p>
         <table>
           <thead>

@@ -1,4 +1,14 @@
 import { z } from 'zod';
+import { exerciseIds, findExercise } from '#core/exercises/exercises';
+import { autoSteps, type AutoStep, type StagePlace } from '#core/programme/nextStep';
+import {
+  thresholdFacts,
+  thresholdIds,
+  usualThresholds,
+  type ProposalThresholds,
+  type ThresholdFact,
+  type ThresholdId,
+} from '#core/programme/proposalThresholds';
 import { sessionEvents, swellingRules, swellings, type StageCourse } from '#core/programme/stageCourse';
 import { readShaped } from './readShaped';
 
@@ -35,13 +45,55 @@ const courseSchema = z.strictObject({
     const message = `day ${value[at]!.day} comes after day ${value[at - 1]!.day}; the oldest session is the first`;
     issues.push({ code: 'custom', path: [at, 'day'], message, input: value[at]!.day });
   }),
+  thresholds: z
+    .strictObject(
+      mapThresholds(({ min, max, isWhole }) => (isWhole ? z.int() : z.number()).min(min).max(max).optional()),
+    )
+    .optional(),
+  stage: z
+    .strictObject({ exercise: z.enum(exerciseIds), id: z.string() })
+    .check(({ value, issues }) => {
+      const ids = findExercise(value.exercise).stages.map(({ id }) => id);
+      if (ids.includes(value.id)) return;
+      const message = `${value.exercise} has the stages ${ids.join(', ')}`;
+      issues.push({ code: 'custom', path: ['id'], message, input: value.id });
+    })
+    .optional(),
+  autoStep: z.enum(autoSteps).default('propose'),
 });
 
+function mapThresholds<Schema>(schemaOf: (fact: ThresholdFact) => Schema) {
+  return Object.fromEntries(thresholdIds.map((id) => [id, schemaOf(thresholdFacts[id])])) as Record<
+    ThresholdId,
+    Schema
+  >;
+}
+
+export interface ReadCourse {
+  course: StageCourse;
+  thresholds: ProposalThresholds;
+  /** Null where the file names no stage. */
+  place: StagePlace | null;
+  autoStep: AutoStep;
+}
+
 /**
- * What was agreed for an item and how its sessions went, oldest first.
+ * What was agreed for an item and how its sessions went, oldest first; and if given, thresholds other than the usual
+ * ones, the item's stage, and what the plan lets the patient's device do.
  *
  * @throws CommandProblem  where the file does not hold that, or holds anything else as well
  */
-export function readCourse(path: string): StageCourse {
-  return readShaped(path, courseSchema, 'the sessions of an item');
+export function readCourse(path: string): ReadCourse {
+  const { thresholds, stage, autoStep, ...course } = readShaped(
+    path,
+    courseSchema,
+    'the sessions of an item',
+  );
+  const set = Object.entries(thresholds ?? {}).filter(([, value]) => value !== undefined);
+  return {
+    course,
+    thresholds: { ...usualThresholds, ...Object.fromEntries(set) },
+    place: stage === undefined ? null : { exercise: stage.exercise, stage: stage.id },
+    autoStep,
+  };
 }

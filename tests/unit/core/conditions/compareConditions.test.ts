@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { compareAll, compareConditions } from '#core/conditions/compareConditions';
-import type { Load, SetConditions } from '#core/conditions/setConditions';
+import type { SetConditions } from '#core/conditions/setConditions';
+import type { Load } from '#core/protocol/load';
 import { conditionsOf, unlike } from '../../../support/setConditions';
 
 const base = conditionsOf();

@@ -48,6 +48,27 @@ describe('propose FILE.json', () => {
     });
   });
 
+  it('prints what that is in the stages, and whether the device may do it', async () => {
+    const stage = { exercise: 'single-leg-sit-to-stand', id: 'seat-46' };
+    expect(await told({ ...good, stage })).toMatchObject({
+      proposal: 'step-up',
+      next: 'Proposed: stage 4 of 4. Seat 42 cm. It begins with 10 repetitions.',
+      appliesAtHome: false,
+    });
+    const more = courseOf([{}, {}, { repetitions: 14 }]);
+    expect(await told({ ...more, stage, autoStep: 'within-plan' })).toMatchObject({ appliesAtHome: true });
+  });
+
+  it('draws its lines where the file says', async () => {
+    expect(await told({ ...good, thresholds: { mostEffort: 5 } })).toMatchObject({ proposal: 'stay' });
+  });
+
+  it('lists the thresholds with their sources', async () => {
+    const { code, stdout } = await propose('--thresholds');
+    expect(code).toBe(0);
+    expect(JSON.parse(stdout)).toMatchObject({ sessions: { usual: 3, source: 'our choice, no source' } });
+  });
+
   it('takes an item without sessions', async () => {
     expect(await told(courseOf([]))).toMatchObject({ proposal: 'stay' });
   });
@@ -67,6 +88,13 @@ const refused: [why: string, content: unknown, sentence: RegExp][] = [
   ['a swelling rule that does not exist', { ...good, swellingRule: 'ice' }, place('swellingRule: ')],
   ['fewer repetitions at most than at least', { ...good, upTo: { min: 20, max: 15 } }, place('upTo.max: ')],
   ['half a repetition', { ...good, upTo: { min: 9.5, max: 15 } }, place('upTo.min: ')],
+  ['a threshold that does not exist', { ...good, thresholds: { ice: 2 } }, place('thresholds: ')],
+  ['a threshold out of range', { ...good, thresholds: { sessions: 0 } }, place('thresholds.sessions: ')],
+  [
+    'a stage that does not exist',
+    { ...good, stage: { exercise: 'lateral-step-down', id: 'step-90' } },
+    place('stage.id: lateral-step-down has the stages step-10-hand, '),
+  ],
   ['a field that is not known', { ...good, aboveUsual: 2 }, place('Unrecognized key: "aboveUsual"')],
   ['one of a session', second({ note: 'sore' }), place('sessions.1: Unrecognized key: "note"')],
   ['one of the repetitions', { ...good, upTo: { min: 1, max: 2, step: 2 } }, place('upTo: Unrecognized key')],
