@@ -1,12 +1,7 @@
+import { betweenDaysSemDeg } from '#core/change/publishedSem';
 import type { SetPeak } from '#core/scoring/findSetPeak';
 import { changeBeyondError, detectableChange95, type Change } from '#core/statistics/detectableChange';
 import type { ListedRecording, ListedSession } from './listedSession';
-
-/**
- * Between two days the same person moves differently by this much even where nothing changed, one standard error,
- * degrees: single-leg squat and landing of 20 adults, digitised by hand (Munro 2012, J Sport Rehabil 21:7).
- */
-const betweenDaysSemDeg = 3.01;
 
 export interface PeakChange extends Change {
   earlierDeg: number;
