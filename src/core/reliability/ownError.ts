@@ -1,0 +1,49 @@
+import { betweenDaysSemDeg } from '../change/publishedSem';
+import { withinSubject, type WithinSubject } from '../statistics/withinSubject';
+
+/** A set filmed twice: the person walked away in between, and the camera was set up again. */
+export interface Repeat {
+  first: number;
+  second: number;
+}
+
+/** The second time on the same day, or on another one before treatment. */
+export const repeatKinds = ['same-day', 'other-day'] as const;
+export type RepeatKind = (typeof repeatKinds)[number];
+
+/** Below this number of repeats only the published error is used. Our choice, no source. */
+export const leastRepeats = 5;
+
+/** The published error counts as much as this number of own repeats. Our choice, no source. */
+export const publishedWeight = 8;
+
+export interface OwnError {
+  /** Null without repeats. */
+  own: WithinSubject | null;
+  /** Standard error of measurement to reckon with, same unit. */
+  used: number;
+  from: 'published' | 'both';
+}
+
+/**
+ * A practice's own error of measurement between days, drawn towards the published one:
+ * sqrt((8 published^2 + n own^2) / (8 + n)).
+ *
+ * A few lucky repeats give an own error that is far too small, so it is never used by itself. The published one fades as
+ * repeats are added: with 8 both count the same, with 32 it counts a fifth. There is no number of repeats at which it is
+ * dropped, since the error in use would jump there.
+ *
+ * @param repeats  of other days; those of the same day lack what differs between days
+ * @param published  same unit
+ * @throws  RangeError where a value is not a finite number
+ * Source:  mean of two variances weighted by their degrees of freedom
+ */
+export function ownError(repeats: readonly Repeat[], published = betweenDaysSemDeg): OwnError {
+  const own = withinSubject(
+    repeats.map(({ first }) => first),
+    repeats.map(({ second }) => second),
+  );
+  if (own === null || own.count < leastRepeats) return { own, used: published, from: 'published' };
+  const squares = publishedWeight * published ** 2 + own.count * own.sd ** 2;
+  return { own, used: Math.sqrt(squares / (publishedWeight + own.count)), from: 'both' };
+}

@@ -1,0 +1,91 @@
+import { describe, expect, it } from 'vitest';
+import { ownError } from '#core/reliability/ownError';
+import { blandAltman } from '#core/statistics/blandAltman';
+import { intraclassCorrelation } from '#core/statistics/intraclassCorrelation';
+import { kappa } from '#core/statistics/kappa';
+import {
+  agreementSentence,
+  iccSentence,
+  kappaSentence,
+  ownErrorSentences,
+} from '#words/reliabilitySentences';
+
+const five = [
+  { first: 9.1, second: 10.4 },
+  { first: 7.8, second: 6.9 },
+  { first: 11.2, second: 8.7 },
+  { first: 6.5, second: 8.0 },
+  { first: 10.0, second: 9.2 },
+];
+
+describe('ownErrorSentences(error, kind)', () => {
+  it.each([
+    [
+      ownErrorSentences(ownError(five), 'other-day'),
+      [
+        'Own error, from 5 repeats on another day: 1.1° (0.7 to 2.6).',
+        'Used, drawn towards the published error: 2.5°.',
+      ],
+    ],
+    [
+      ownErrorSentences(ownError(five.slice(0, 1)), 'other-day'),
+      [
+        // |d| = 1.3: 1.3 / sqrt 2 = .919; sqrt(1 / 5.0239) and sqrt(1 / .00098207) times it.
+        'Own error, from 1 repeat on another day: 0.9° (0.4 to 29.3).',
+        'Below 5 repeats the published error is used: 3°.',
+      ],
+    ],
+    [
+      ownErrorSentences(ownError(five), 'same-day'),
+      [
+        'Own error, from 5 repeats on the same day: 1.1° (0.7 to 2.6).',
+        'It lacks what differs between days, so it is not used for a change over days.',
+      ],
+    ],
+    [
+      ownErrorSentences(ownError([]), 'other-day'),
+      ['No set was filmed again yet. The published error is used: 3°.'],
+    ],
+  ])('%j', (sentences, expected) => {
+    expect(sentences).toEqual(expected);
+  });
+});
+
+describe('sentences of agreement', () => {
+  it('have the figures of kappa', () => {
+    const table = [
+      [8, 2, 0],
+      [1, 5, 1],
+      [0, 1, 2],
+    ];
+    // SE sqrt(.75 x .25 / 20) / .6125 = .1581; .5918 -+ .3099.
+    expect(kappaSentence(kappa(table))).toBe(
+      'Rated alike: 75 % of 20; by chance it would be 39 %. Kappa 0.59 (0.28 to 0.90); weighted by distance 0.67, ' +
+        'by its square 0.76.',
+    );
+    expect(kappaSentence(null)).toBe(
+      'One class was used throughout, so agreement beyond chance cannot be told.',
+    );
+  });
+
+  it('have the limits of agreement', () => {
+    // Differences -1, 1, -1, 1: mean 0, SD 1.1547.
+    expect(agreementSentence(blandAltman([1, 4, 6, 8], [2, 3, 7, 7]))).toBe(
+      'First less second, 4 pairs: 0 on average; 95 % of differences lie between −2.3 and 2.3.',
+    );
+    expect(agreementSentence(null)).toBe('Limits of agreement take two pairs at least.');
+  });
+
+  it('have the ICC with how much people differ', () => {
+    const table = [
+      [4, 4],
+      [8, 8],
+    ];
+    expect(iccSentence(intraclassCorrelation(table), 2.83)).toBe(
+      'ICC(2,1): 1.00, among people who differ by a standard deviation of 2.8.',
+    );
+    expect(iccSentence({ oneWay: null, agreement: null, consistency: null }, 0)).toBe(
+      'ICC(2,1): cannot be told, among people who differ by a standard deviation of 0.',
+    );
+  });
+});
