@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { stepDownRating, type StepDownObservation } from '#core/scoring/stepDownRating';
+import { stepDownRating, type StepDownObservation } from '#core/assessments/stepDownRating';
 
 const nothing: StepDownObservation = {
   armsUsed: false,

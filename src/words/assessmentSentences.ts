@@ -1,0 +1,64 @@
+import type { Assessment, AssessmentUnit } from '#core/assessments/assessment';
+import type { AssessmentChange } from '#core/assessments/assessmentChange';
+import { effusionGrades } from '#core/assessments/effusion';
+import { oneDecimal } from './oneDecimal';
+
+const unitWords: Record<Exclude<AssessmentUnit, 'grade'>, [one: string, many: string]> = {
+  repetitions: ['repetition', 'repetitions'],
+  points: ['point', 'points'],
+  cm: ['cm', 'cm'],
+  s: ['s', 's'],
+  'N/kg': ['N/kg', 'N/kg'],
+};
+
+/** A result with its unit: '18 repetitions', 'effusion 1+'. */
+export function resultWords({ unit, most }: Assessment, value: number): string {
+  if (unit === 'grade') return effusionGrades[value] ?? String(value);
+  const [one, many] = unitWords[unit];
+  const end = value === most && unit !== 'points' ? ', where the test ends' : '';
+  return `${oneDecimal(value)} ${value === 1 ? one : many}${end}`;
+}
+
+/** What may be said of both legs' results: the figures, what others found, and what the test does not tell. */
+export function assessmentSentences(
+  assessment: Assessment,
+  results: { left: number | null; right: number | null },
+): string[] {
+  const { name, published, reliability, notTold } = assessment;
+  const leg = (value: number | null) => (value === null ? 'not done' : resultWords(assessment, value));
+  return [
+    `${name}: left ${leg(results.left)}; right ${leg(results.right)}.`,
+    ...(published.length === 0
+      ? ['No norms known.']
+      : published.map(
+          ({ population, value, source }) => `Published for ${population}: ${value} (${source}).`,
+        )),
+    ...reliability.map((found) => `How far it repeats: ${found}.`),
+    ...notTold,
+  ];
+}
+
+/** Whether a leg's result changed. */
+export function assessmentChangeSentence(assessment: Assessment, change: AssessmentChange): string {
+  switch (change.kind) {
+    case 'other-protocol':
+      return `Not compared: one of these was different: ${change.fixed.join('; ')}.`;
+    case 'other-rater':
+      return 'Not compared: somebody else rated.';
+    case 'no-error-known':
+      return `A difference of ${differenceWords(assessment, change.difference)}. No error known: film or test it twice to find your own.`;
+    case 'told': {
+      const size = differenceWords(assessment, change.difference);
+      const error = `error alone can make ${differenceWords(assessment, change.detectable)}`;
+      return change.verdict === 'within-error'
+        ? `No change beyond error: a difference of ${size}, and ${error}.`
+        : `${change.verdict === 'higher' ? 'More' : 'Less'} than then by ${size}, beyond error: ${error}.`;
+    }
+  }
+}
+
+function differenceWords({ unit }: Assessment, difference: number): string {
+  const size = Math.abs(difference);
+  const [one, many] = unit === 'grade' ? ['grade', 'grades'] : unitWords[unit];
+  return `${oneDecimal(size)} ${size === 1 ? one : many}`;
+}

@@ -1,0 +1,74 @@
+import { describe, expect, it } from 'vitest';
+import { assessmentChange } from '#core/assessments/assessmentChange';
+import { findAssessment } from '#core/assessments/assessments';
+import { assessmentChangeSentence, assessmentSentences, resultWords } from '#words/assessmentSentences';
+
+describe('resultWords(assessment, value)', () => {
+  it.each([
+    [resultWords(findAssessment('one-leg-rise'), 18), '18 repetitions'],
+    [resultWords(findAssessment('one-leg-rise'), 1), '1 repetition'],
+    [resultWords(findAssessment('one-leg-rise'), 50), '50 repetitions, where the test ends'],
+    [resultWords(findAssessment('effusion'), 2), '1+'],
+    [resultWords(findAssessment('effusion'), 0), '0'],
+    [resultWords(findAssessment('step-down-quality'), 6), '6 points'],
+    [resultWords(findAssessment('strength'), 2.35), '2.4 N/kg'],
+  ])('%s', (words, expected) => {
+    expect(words).toBe(expected);
+  });
+});
+
+describe('assessmentSentences(assessment, results)', () => {
+  it('gives the figures, what others found and what is not told', () => {
+    expect(assessmentSentences(findAssessment('one-leg-rise'), { left: 24, right: null })).toEqual([
+      'One-leg rise, to the end: left 24 repetitions; right not done.',
+      'Published for 33 people of about 47 years without knee complaints: median 32, ended at 50 ' +
+        '(BMC Musculoskelet Disord 2019, 20:476).',
+      'Published for people 23 years after an injured cruciate ligament, without an operation: median 15; 59 % with ' +
+        '20 or fewer (BMC Musculoskelet Disord 2019, 20:476).',
+      'It is no measure of strength: the two share half of their variance, less at high counts (West 2023, n = 100).',
+      'It says nothing about the risk of injury.',
+    ]);
+  });
+
+  it('says where no norms are known', () => {
+    expect(assessmentSentences(findAssessment('wall-sit'), { left: 40, right: 41 })).toContain(
+      'No norms known.',
+    );
+  });
+});
+
+describe('assessmentChangeSentence(assessment, change)', () => {
+  const said = (
+    id: 'step-down-quality' | 'one-leg-rise' | 'effusion',
+    [earlier, later]: [number, number],
+    alike = { rater: true, protocol: true },
+  ) => {
+    const assessment = findAssessment(id);
+    return assessmentChangeSentence(assessment, assessmentChange(assessment, earlier, later, alike));
+  };
+
+  it.each([
+    [
+      said('step-down-quality', [4, 2]),
+      'Less than then by 2 points, beyond error: error alone can make 1 point.',
+    ],
+    [
+      said('effusion', [1, 2]),
+      'No change beyond error: a difference of 1 grade, and error alone can make 1 grade.',
+    ],
+    [
+      said('one-leg-rise', [14, 22]),
+      'A difference of 8 repetitions. No error known: film or test it twice to find your own.',
+    ],
+    [
+      said('step-down-quality', [4, 2], { rater: false, protocol: true }),
+      'Not compared: somebody else rated.',
+    ],
+    [
+      said('step-down-quality', [4, 2], { rater: true, protocol: false }),
+      'Not compared: one of these was different: height of the step, 20 cm as published; who rated.',
+    ],
+  ])('%s', (sentence, expected) => {
+    expect(sentence).toBe(expected);
+  });
+});
