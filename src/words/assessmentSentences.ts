@@ -1,6 +1,9 @@
 import type { Assessment, AssessmentUnit } from '#core/assessments/assessment';
 import type { AssessmentChange } from '#core/assessments/assessmentChange';
-import { effusionGrades } from '#core/assessments/effusion';
+import type { BalanceReach } from '#core/assessments/balanceReach';
+import { effusionGrades, type EffusionGrade } from '#core/assessments/effusion';
+import type { miniSquat } from '#core/assessments/miniSquat';
+import type { StepDownRating } from '#core/assessments/stepDownRating';
 import { oneDecimal } from './oneDecimal';
 
 const unitWords: Record<Exclude<AssessmentUnit, 'grade'>, [one: string, many: string]> = {
@@ -55,6 +58,36 @@ export function assessmentChangeSentence(assessment: Assessment, change: Assessm
         : `${change.verdict === 'higher' ? 'More' : 'Less'} than then by ${size}, beyond error: ${error}.`;
     }
   }
+}
+
+/** What a step-down was rated. */
+export function stepDownSentence({ points, quality }: StepDownRating): string {
+  return `Step-down by eye: ${points} of 6 points, ${quality}.`;
+}
+
+/** How far a leg reached. */
+export function reachSentence(reach: BalanceReach): string {
+  const [front, inward, outward, composite] = [
+    reach.frontPct,
+    reach.backInwardPct,
+    reach.backOutwardPct,
+    reach.compositePct,
+  ].map(Math.round);
+  return (
+    `Balance reach, in percent of leg length: front ${front}, backwards across ${inward}, backwards outward ` +
+    `${outward}; mean ${composite}.`
+  );
+}
+
+/** Which class a mini squat belongs to. */
+export function miniSquatSentence(found: ReturnType<typeof miniSquat>): string {
+  if (found === null) return 'Mini squat: not measured. Too few bends were seen; film it again.';
+  return `Mini squat: knee ${found === 'over' ? 'over' : 'inward of'} the foot.`;
+}
+
+/** Two examinations of one knee; two raters are often a grade apart. */
+export function effusionSentence(earlier: EffusionGrade, later: EffusionGrade): string {
+  return `Effusion ${earlier} then, ${later} now.`;
 }
 
 function differenceWords({ unit }: Assessment, difference: number): string {

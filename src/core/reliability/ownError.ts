@@ -47,3 +47,13 @@ export function ownError(repeats: readonly Repeat[], published = betweenDaysSemD
   const squares = publishedWeight * published ** 2 + own.count * own.sd ** 2;
   return { own, used: Math.sqrt(squares / (publishedWeight + own.count)), from: 'both' };
 }
+
+/**
+ * The error of one set between days to reckon with: the practice's own where it is known; else the published one, or
+ * the set's own band where that is wider.
+ *
+ * @param bandSd  one standard deviation of the sets' own error, same unit, 0 or above
+ */
+export function semOfDay({ used, from }: OwnError, bandSd: number): number {
+  return from === 'both' ? used : Math.max(used, bandSd);
+}

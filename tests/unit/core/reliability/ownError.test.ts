@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ownError, type Repeat } from '#core/reliability/ownError';
+import { ownError, semOfDay, type Repeat } from '#core/reliability/ownError';
 import { detectableChange95 } from '#core/statistics/detectableChange';
 
 const five: Repeat[] = [
@@ -49,5 +49,13 @@ describe('ownError(repeats, published)', () => {
   it('counts the published one as much as eight repeats', () => {
     // sqrt((9 + 1) / 2) with 3 and 1.
     expect(ownError(ofError(1, 8), 3).used).toBeCloseTo(Math.sqrt(5), 9);
+  });
+});
+
+describe('semOfDay(error, bandSd)', () => {
+  it("is the wider one of the published error and the set's own, until the practice has its own", () => {
+    expect(semOfDay(ownError([]), 2)).toBe(3.01);
+    expect(semOfDay(ownError([]), 3.9)).toBe(3.9);
+    expect(semOfDay(ownError(five), 3.9)).toBeCloseTo(2.454, 3);
   });
 });
