@@ -1,0 +1,200 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { adherence, outcomes } from '#core/adherence/adherence';
+import { assessmentChange } from '#core/assessments/assessmentChange';
+import { assessments } from '#core/assessments/assessments';
+import { balanceReach } from '#core/assessments/balanceReach';
+import { effusionGrades } from '#core/assessments/effusion';
+import { miniSquat } from '#core/assessments/miniSquat';
+import { stepDownRating } from '#core/assessments/stepDownRating';
+import { changeOfSets, courseOfTests } from '#core/change/changeOfSets';
+import { limbSymmetry } from '#core/change/limbSymmetry';
+import { placings, sideDifference } from '#core/change/sideDifference';
+import { compareConditions } from '#core/conditions/compareConditions';
+import { exercises } from '#core/exercises/exercises';
+import { nextStep } from '#core/programme/nextStep';
+import { proposalKinds } from '#core/programme/proposal';
+import { thresholdFacts } from '#core/programme/proposalThresholds';
+import { propose } from '#core/programme/propose';
+import { sides } from '#core/protocol/side';
+import { ownError, repeatKinds } from '#core/reliability/ownError';
+import { blandAltman } from '#core/statistics/blandAltman';
+import { intraclassCorrelation } from '#core/statistics/intraclassCorrelation';
+import { kappa } from '#core/statistics/kappa';
+import { adherenceSentences } from '#words/adherenceSentences';
+import * as assessmentWords from '#words/assessmentSentences';
+import * as changeWords from '#words/changeSentences';
+import { conditionSentences } from '#words/conditionSentences';
+import { nextStepSentence } from '#words/nextStepSentence';
+import { proposalSentence } from '#words/proposalSentence';
+import * as reliabilityWords from '#words/reliabilitySentences';
+import { conditionsOf, unlike } from '../../support/setConditions';
+import { anyCourse } from '../../support/stageCourses';
+
+/** What no rule may say by itself: it shows its evidence, and the therapist decides. Parts of words count too. */
+const promises = /ready|safe|cleared|normal|improved/i;
+/** What a broken template leaves behind. */
+const broken = /undefined|null|NaN|\[object|Infinity/;
+
+const amount = fc.double({ min: 0, max: 60, noNaN: true });
+const error = fc.double({ min: 0, max: 8, noNaN: true });
+const count = fc.integer({ min: 0, max: 40 });
+const anyConditions = fc.constantFrom({}, ...unlike, { footwear: null }).map((given) => conditionsOf(given));
+const anySets = fc.array(
+  fc.record({ day: count, value: fc.double({ min: -30, max: 40, noNaN: true }), conditions: anyConditions }),
+  { minLength: 1, maxLength: 8 },
+);
+const anyLeg = fc.record({ deg: amount, yawSdDeg: error, otherSdDeg: error });
+const anyRepeats = fc.array(fc.record({ first: amount, second: amount }), { maxLength: 12 });
+const anyTable = fc
+  .tuple(count, count, count, count)
+  .filter((cells) => cells.some((cell) => cell > 0))
+  .map(([a, b, c, d]) => [
+    [a, b],
+    [c, d],
+  ]);
+const anyStage = fc.constantFrom(
+  ...exercises.flatMap(({ id, stages }) => stages.map((stage) => ({ exercise: id, stage: stage.id }))),
+);
+
+/** By the file in src/words that makes them: sentences of anything that the rules can meet. */
+const made: Record<string, fc.Arbitrary<string[]>> = {
+  proposalSentence: anyCourse.map((course) => propose(course).reasons.map(proposalSentence)),
+  nextStepSentence: fc
+    .tuple(anyStage, fc.constantFrom(...proposalKinds), fc.option(count, { nil: undefined }))
+    .map(([place, proposal, more]) => [
+      nextStepSentence(
+        nextStep({ proposal, reasons: [], ...(more === undefined ? {} : { repetitions: more }) }, place),
+      ),
+    ]),
+  conditionSentences: fc
+    .tuple(anyConditions, anyConditions)
+    .map(([earlier, later]) => conditionSentences(compareConditions(earlier, later))),
+  changeSentences: fc
+    .record({
+      earlier: anySets,
+      later: anySets,
+      sem: fc.double({ min: 0.1, max: 8, noNaN: true }),
+      days: fc.array(fc.record({ left: anyLeg, right: anyLeg }), { minLength: 1, maxLength: 3 }),
+      placing: fc.constantFrom(...placings),
+      other: fc.double({ min: 0.1, max: 60, noNaN: true }),
+      involved: fc.constantFrom(...sides),
+      before: fc.boolean(),
+      value: amount,
+      amountSem: fc.option(error),
+    })
+    .map(({ earlier, later, sem, days, placing, other, involved, before, value, amountSem }) => [
+      ...changeWords.changeSentences(changeOfSets(earlier, later, sem)),
+      ...changeWords.courseSentences(courseOfTests([...earlier, ...later], sem)),
+      changeWords.sideSentence(sideDifference(days, placing)),
+      changeWords.symmetrySentence(
+        limbSymmetry({ value, sem: amountSem }, { value: other, sem: amountSem }),
+        {
+          involved,
+          before,
+          linePct: 90,
+        },
+      ),
+    ]),
+  reliabilitySentences: fc
+    .record({ repeats: anyRepeats, kind: fc.constantFrom(...repeatKinds), table: anyTable })
+    .map(({ repeats, kind, table }) => [
+      ...reliabilityWords.ownErrorSentences(ownError(repeats), kind),
+      reliabilityWords.kappaSentence(kappa(table)),
+      reliabilityWords.agreementSentence(
+        blandAltman(
+          repeats.map(({ first }) => first),
+          repeats.map(({ second }) => second),
+        ),
+      ),
+      reliabilityWords.iccSentence(intraclassCorrelation(table), 3.2),
+    ]),
+  assessmentSentences: fc
+    .record({
+      assessment: fc.constantFrom(...assessments),
+      left: fc.option(fc.integer({ min: 0, max: 4 })),
+      right: fc.option(fc.integer({ min: 0, max: 4 })),
+      alike: fc.record({ rater: fc.boolean(), protocol: fc.boolean() }),
+      sem: fc.option(error),
+      seen: fc.record({
+        armsUsed: fc.boolean(),
+        trunkLeaned: fc.boolean(),
+        pelvisLeftLevel: fc.boolean(),
+        kneeInward: fc.constantFrom(
+          'none' as const,
+          'beyond-second-toe' as const,
+          'beyond-inner-border' as const,
+        ),
+        unsteady: fc.boolean(),
+      }),
+      bends: fc.array(fc.option(fc.boolean()), { minLength: 5, maxLength: 5 }),
+      grades: fc.tuple(fc.constantFrom(...effusionGrades), fc.constantFrom(...effusionGrades)),
+      reach: fc.record({ front: amount, backInward: amount, backOutward: amount }),
+    })
+    .map(({ assessment, left, right, alike, sem, seen, bends, grades, reach }) => [
+      ...assessmentWords.assessmentSentences(assessment, { left, right }),
+      assessmentWords.assessmentChangeSentence(
+        assessment,
+        assessmentChange(assessment, left ?? 1, right ?? 3, alike, sem),
+      ),
+      assessmentWords.resultWords(assessment, left ?? 0),
+      assessmentWords.stepDownSentence(stepDownRating(seen)),
+      assessmentWords.miniSquatSentence(miniSquat(bends)),
+      assessmentWords.effusionSentence(...grades),
+      assessmentWords.reachSentence(balanceReach(reach, 80)),
+    ]),
+  adherenceSentences: fc
+    .record({
+      occasions: fc.array(fc.record({ day: count, outcome: fc.constantFrom(...outcomes) }), {
+        maxLength: 12,
+      }),
+      today: count,
+      perWeek: fc.integer({ min: 1, max: 7 }),
+      pauses: fc.array(fc.record({ from: count, to: fc.option(count) }), { maxLength: 2 }),
+    })
+    .map(({ occasions, today, perWeek, pauses }) =>
+      adherenceSentences(adherence(occasions, { perWeek, today, pauses, startDay: 0 })),
+    ),
+};
+
+describe('every sentence that the rules can say', () => {
+  it.each(Object.entries(made))('of %s promises nothing and is whole', (_, sentences) => {
+    let met = 0;
+    fc.assert(
+      fc.property(sentences, (said) => {
+        met += said.length;
+        for (const sentence of said) {
+          expect(sentence).not.toMatch(promises);
+          expect(sentence).not.toMatch(broken);
+        }
+      }),
+      { numRuns: 500 },
+    );
+    expect(met).toBeGreaterThan(200);
+  });
+
+  it('is of a file that is tried here', () => {
+    const rules = /#core\/(programme|conditions|change|reliability|assessments|adherence)\//;
+    const files = readdirSync('src/words').filter((name) =>
+      rules.test(readFileSync(`src/words/${name}`, 'utf8')),
+    );
+    expect(files.map((name) => name.replace('.ts', '')).sort()).toEqual(Object.keys(made).sort());
+  });
+
+  it('of the data of tests, stages and thresholds promises nothing', () => {
+    const said = JSON.stringify([
+      assessments,
+      exercises.map(({ stages }) => stages),
+      thresholdFacts,
+      changeWords.noImportantChange,
+    ]);
+    expect(said.length).toBeGreaterThan(10_000);
+    expect(said).not.toMatch(promises);
+  });
+
+  it('would be noticed', () => {
+    for (const sentence of ['Ready for stage 3.', 'unsafe', 'He is cleared.', 'abnormal', 'It has improved.'])
+      expect(sentence).toMatch(promises);
+  });
+});
