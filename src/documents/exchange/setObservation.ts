@@ -1,0 +1,87 @@
+import { findExercise } from '#core/exercises/exercises';
+import type { ExchangeResult, ExchangeSet } from './exchangeRecord';
+import { absent, category, ownConcept, ownSystem, painConcept, quantity, reference } from './fhirCodes';
+
+/** Names of a set's parts; the codes of its components. */
+const partWords = {
+  item: 'Place of the item in the plan, from 0',
+  number: 'Number of the set, from 1',
+  'prescribed-repetitions': 'Repetitions prescribed',
+  'cut-short': 'Why the set ended before its time',
+  held: 'Time held',
+  repetitions: 'Complete repetitions',
+  'mean-inward-peak': 'Mean largest inward knee angle, seen from the front, less own standing',
+  'peak-error': 'Standard error of that angle',
+  'in-line-least': 'Repetitions in line, at least (5 % quantile)',
+  'in-line-most': 'Repetitions in line, at most (95 % quantile)',
+  'in-line-of': 'Repetitions of which that was counted',
+} as const;
+export type SetPart = keyof typeof partWords;
+
+const part = (name: SetPart, value: object) => ({ code: ownConcept('set', name, partWords[name]), ...value });
+const whole = (name: SetPart, value: number | null) =>
+  value === null ? [] : [part(name, { valueInteger: value })];
+
+/** What an observation says of a set, besides whose it is and when it was done. */
+export function setObservation(set: ExchangeSet, isUnfilmed: boolean) {
+  const {
+    recordingId,
+    item,
+    task,
+    side,
+    number,
+    prescribedRepetitions,
+    painDuring,
+    cutShort,
+    heldMs,
+    result,
+  } = set;
+  return {
+    ...(recordingId === null ? {} : { identifier: [{ system: ownSystem('recording'), value: recordingId }] }),
+    category: category('therapy'),
+    code: ownConcept('exercise', task, findExercise(task).name),
+    bodySite: ownConcept('side', side, `${side} leg`),
+    ...(result === null ? {} : { device: reference('Device', `measuring-${result.measuringVersion}`) }),
+    component: [
+      ...whole('item', item),
+      ...whole('number', number),
+      ...whole('prescribed-repetitions', prescribedRepetitions),
+      ...(painDuring === null
+        ? []
+        : [{ code: painConcept('Pain during the set, at its most'), valueInteger: painDuring }]),
+      ...(cutShort === null ? [] : [part('cut-short', { valueString: cutShort })]),
+      ...(heldMs === null ? [] : [part('held', { valueQuantity: quantity(heldMs, 'ms') })]),
+      ...(findExercise(task).kind === 'hold' && result === null ? [] : figures(result, isUnfilmed)),
+    ],
+  };
+}
+
+function figures(result: ExchangeResult | null, isUnfilmed: boolean) {
+  if (result === null) {
+    const why = isUnfilmed
+      ? absent('not-performed', 'done without filming')
+      : absent('unknown', 'no recording');
+    return [part('mean-inward-peak', { dataAbsentReason: why })];
+  }
+  const { repetitions, peak, inLine } = result;
+  return [
+    ...whole('repetitions', repetitions),
+    ...(peak === null
+      ? [
+          part('mean-inward-peak', {
+            dataAbsentReason: absent('unknown', 'too few repetitions were measured'),
+          }),
+        ]
+      : [
+          part('mean-inward-peak', { valueQuantity: quantity(peak.meanDeg, '°', 'deg') }),
+          part('peak-error', { valueQuantity: quantity(peak.semDeg, '°', 'deg') }),
+        ]),
+    ...(inLine === null
+      ? [part('in-line-least', { dataAbsentReason: absent('unknown', 'no repetition was measured') })]
+      : [
+          ...whole('in-line-least', inLine.low),
+          ...whole('in-line-most', inLine.high),
+          ...whole('in-line-of', inLine.of),
+        ]),
+  ];
+}

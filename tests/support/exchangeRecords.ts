@@ -1,0 +1,90 @@
+import fc from 'fast-check';
+import { exerciseIds, findExercise } from '#core/exercises/exercises';
+import { sides } from '#core/protocol/side';
+import { signIds } from '#core/safety/signs';
+import {
+  sessionStates,
+  type ExchangePlan,
+  type ExchangeRecord,
+  type ExchangeSession,
+  type ExchangeSet,
+} from '#documents/exchange/exchangeRecord';
+import { endReasons } from '#documents/session/sessionDocument';
+
+const moment = fc
+  .date({ min: new Date('2026-01-01'), max: new Date('2027-12-31'), noInvalidDate: true })
+  .map((date) => date.toISOString());
+const score = fc.integer({ min: 0, max: 10 });
+const maybe = <Value>(values: fc.Arbitrary<Value>) => fc.option(values);
+/** Text as somebody writes it; never empty. */
+const text = fc.string({ minLength: 1, maxLength: 30 }).map((some) => `An invented remark ${some}.`);
+
+const result = fc.record({
+  measuringVersion: fc.integer({ min: 1, max: 9 }),
+  repetitions: fc.integer({ min: 0, max: 60 }),
+  peak: maybe(
+    fc.record({
+      meanDeg: fc.double({ min: -40, max: 60, noNaN: true }).map((deg) => deg + 0),
+      semDeg: fc.double({ min: 0.1, max: 9, noNaN: true }),
+    }),
+  ),
+  inLine: maybe(
+    fc.record({
+      low: fc.integer({ min: 0, max: 60 }),
+      high: fc.integer({ min: 0, max: 60 }),
+      of: fc.integer({ min: 1, max: 60 }),
+    }),
+  ),
+});
+
+const set: fc.Arbitrary<ExchangeSet> = fc
+  .record({
+    recordingId: maybe(fc.uuid()),
+    item: fc.integer({ min: 0, max: 19 }),
+    task: fc.constantFrom(...exerciseIds),
+    side: fc.constantFrom(...sides),
+    number: fc.integer({ min: 1, max: 20 }),
+    prescribedRepetitions: maybe(fc.integer({ min: 1, max: 200 })),
+    painDuring: maybe(score),
+    cutShort: maybe(text),
+    heldMs: maybe(fc.integer({ min: 0, max: 600_000 })),
+    result: maybe(result),
+  })
+  .map((any) => (findExercise(any.task).kind === 'hold' ? { ...any, result: null } : any));
+
+const session: fc.Arbitrary<ExchangeSession> = fc.record({
+  id: fc.uuid(),
+  startedAt: moment,
+  endedAt: maybe(moment),
+  planId: maybe(fc.uuid()),
+  state: fc.constantFrom(...sessionStates),
+  endedBecause: maybe(fc.constantFrom(...endReasons)),
+  signs: fc.uniqueArray(fc.constantFrom(...signIds), { maxLength: 3 }),
+  painBefore: maybe(score),
+  painAfter: maybe(score),
+  painLimit: maybe(score),
+  effort: maybe(score),
+  isUnfilmed: fc.boolean(),
+  remark: fc.oneof(fc.constant(''), text),
+  sets: fc.array(set, { maxLength: 4 }),
+});
+
+const plan: fc.Arbitrary<ExchangePlan> = fc.record({
+  id: fc.uuid(),
+  createdAt: moment,
+  reviewDate: maybe(moment.map((at) => at.slice(0, 10))),
+  perWeek: maybe(fc.integer({ min: 1, max: 14 })),
+  items: fc.array(fc.record({ task: fc.constantFrom(...exerciseIds), dose: text }), {
+    minLength: 1,
+    maxLength: 3,
+  }),
+});
+
+/** Records of invented patients. */
+export const anyExchangeRecord: fc.Arbitrary<ExchangeRecord> = fc.record({
+  patient: fc.oneof(fc.constant(''), fc.constant('invented-heron')),
+  at: moment,
+  note: fc.oneof(fc.constant(''), text),
+  plans: fc.array(plan, { maxLength: 2 }),
+  sessions: fc.uniqueArray(session, { maxLength: 3, selector: ({ id }) => id }),
+});

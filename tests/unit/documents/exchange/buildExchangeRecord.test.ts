@@ -1,0 +1,106 @@
+import { csvParse } from 'd3-dsv';
+import { describe, expect, it } from 'vitest';
+import { usualSureness } from '#core/chance/grade';
+import { measure } from '#core/measurement/measure';
+import { repetitionsCsv } from '#documents/csv/repetitionsCsv';
+import { buildExchangeRecord, type PatientDocuments } from '#documents/exchange/buildExchangeRecord';
+import { buildRecording } from '#documents/recording/buildRecording';
+import type { SessionDocument } from '#documents/session/sessionDocument';
+import { smallPlan } from '../../../support/smallPlan';
+import { smallRecordingParts, smallSetup } from '../../../support/smallRecording';
+import { smallSession } from '../../../support/smallSession';
+import { filmPerson } from '../../../support/syntheticPerson';
+
+const at = '2026-05-02T10:00:00.000Z';
+const built = (change: Partial<PatientDocuments> = {}) =>
+  buildExchangeRecord(
+    { patient: 'invented-heron', plans: [], sessions: [smallSession()], recordings: [], ...change },
+    at,
+  );
+const stateOf = (change: Partial<SessionDocument>) =>
+  built({ sessions: [{ ...smallSession(), ...change }] }).sessions[0]!.state;
+
+describe('buildExchangeRecord(documents, at)', () => {
+  it('has the sessions with their answers and sets', () => {
+    const { patient, sessions } = built();
+    expect(patient).toBe('invented-heron');
+    expect(sessions).toMatchObject([
+      {
+        startedAt: '2026-04-05T06:07:08.000Z',
+        state: 'completed',
+        painBefore: 0,
+        painAfter: 2,
+        effort: 6,
+        sets: [
+          { task: 'split-stance-sit-to-stand', painDuring: 3, prescribedRepetitions: 8, result: null },
+          { task: 'quad-press-hold', painDuring: null, heldMs: 30_000, result: null },
+        ],
+      },
+    ]);
+  });
+
+  it('tells stopped from not begun, and both from one that continues', () => {
+    const endedBecause = { reason: 'pain', fell: null } as const;
+    expect(stateOf({ endedBecause })).toBe('stopped');
+    expect(stateOf({ endedBecause, sets: [] })).toBe('not-done');
+    expect(stateOf({ endedAt: null })).toBe('in-progress');
+    expect(stateOf({ sets: [], isUnfilmed: true })).toBe('completed');
+  });
+
+  it('puts the oldest session first, and leaves out why nothing was done', () => {
+    const [later, earlier, silent] = [
+      smallSession(),
+      { ...smallSession(), startedAt: '2026-04-03T06:07:08.000Z' },
+      {
+        ...smallSession(),
+        sets: [],
+        silence: { reason: 'away' as const, since: '2026-03-20T06:07:08.000Z' },
+      },
+    ];
+    expect(built({ sessions: [later, silent, earlier] }).sessions.map(({ startedAt }) => startedAt)).toEqual([
+      '2026-04-03T06:07:08.000Z',
+      '2026-04-05T06:07:08.000Z',
+    ]);
+  });
+
+  it('has the plan in words, and says that demo data is invented', () => {
+    const plan = smallPlan({ perWeek: 3, note: 'Invented.' });
+    const { plans, note } = built({ plans: [plan] });
+    expect(plans).toMatchObject([
+      {
+        id: plan.id,
+        perWeek: 3,
+        items: [
+          { task: 'split-stance-sit-to-stand', dose: '2 sets of 5 repetitions, right leg' },
+          { task: 'quad-press-hold', dose: '2 holds of 12 seconds, left leg' },
+        ],
+      },
+    ]);
+    expect(note).toBe('Invented.');
+  });
+
+  it('has the same angle of a set as the CSV of its repetitions', () => {
+    const parts = smallRecordingParts();
+    const { track } = filmPerson({
+      ...smallSetup,
+      repetitions: [{ peakDeg: 13 }, { peakDeg: -4 }, { peakDeg: 6 }, { peakDeg: 2 }],
+      rateHz: 20,
+      noisePx: 0.8,
+      seed: 5,
+    });
+    const measurement = measure(track, smallSetup);
+    const recording = buildRecording({ ...parts, track, measurement });
+    const [session] = built({ recordings: [recording] }).sessions;
+    const { result } = session!.sets[0]!;
+    const csv = repetitionsCsv({ measurement, limits: parts.limits, sureness: usualSureness, note: '' });
+    const angles = csvParse(csv.slice(1)).map((row) => Number(row['knee_angle_largest_deg']));
+    expect(angles).toHaveLength(4);
+    // The CSV has two decimals.
+    expect(result!.peak!.meanDeg).toBeCloseTo(angles.reduce((sum, deg) => sum + deg) / 4, 2);
+    expect(result).toMatchObject({
+      repetitions: 4,
+      measuringVersion: recording.derived.measuringVersion,
+      inLine: { of: 4 },
+    });
+  });
+});
