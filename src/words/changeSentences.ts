@@ -1,5 +1,6 @@
 import type { ChangeOfSets, CourseOfTests } from '#core/change/changeOfSets';
 import type { Symmetry } from '#core/change/limbSymmetry';
+import type { PainChange } from '#core/change/painChange';
 import type { SideDifference } from '#core/change/sideDifference';
 import type { Side } from '#core/protocol/side';
 import { conditionSentences } from './conditionSentences';
@@ -40,6 +41,22 @@ export function courseSentences({ weeks, slope, leftOut, trainingSets }: CourseO
     ...(trainingSets > 0 ? [`Sets of training that are not in it: ${trainingSets}.`] : []),
     noImportantChange,
   ];
+}
+
+/**
+ * How pain changed from then to now.
+ *
+ * @param what  which pain, as a sentence begins: 'Worst pain of the day'
+ */
+export function painSentence(what: string, { earlier, later, difference, size }: PainChange): string {
+  const points = oneDecimal(Math.abs(difference));
+  const change = `${points} ${points === '1' ? 'point' : 'points'} ${difference < 0 ? 'less' : 'more'}`;
+  const told = {
+    small: difference === 0 ? 'The same.' : `${change}, which may be chance.`,
+    important: `${change}: as large as people call important, but within error.`,
+    'beyond-error': `${change}, beyond error.`,
+  }[size];
+  return `${what}, median: ${oneDecimal(earlier)} then, ${oneDecimal(later)} now. ${told}`;
 }
 
 /** Whether the knee angles of left and right differ beyond error. */

@@ -1,12 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { changeOfSets, courseOfTests, type MeasuredSet } from '#core/change/changeOfSets';
 import { limbSymmetry } from '#core/change/limbSymmetry';
+import { painChange } from '#core/change/painChange';
 import { sideDifference } from '#core/change/sideDifference';
 import type { SetConditions } from '#core/conditions/setConditions';
 import {
   changeSentences,
   courseSentences,
   noImportantChange,
+  painSentence,
   sideSentence,
   symmetrySentence,
 } from '#words/changeSentences';
@@ -71,6 +73,23 @@ describe('courseSentences(course)', () => {
       'Sets of training that are not in it: 1.',
       noImportantChange,
     ]);
+  });
+});
+
+describe('painSentence(what, change)', () => {
+  const said = (earlier: number[], later: number[]) =>
+    painSentence('Worst pain of the day', painChange(earlier, later));
+
+  it.each([
+    [said([6, 5, 7], [3]), 'Worst pain of the day, median: 6 then, 3 now. 3 points less, beyond error.'],
+    [
+      said([3], [5]),
+      'Worst pain of the day, median: 3 then, 5 now. 2 points more: as large as people call important, but within error.',
+    ],
+    [said([3], [2]), 'Worst pain of the day, median: 3 then, 2 now. 1 point less, which may be chance.'],
+    [said([3, 4], [3, 4]), 'Worst pain of the day, median: 3.5 then, 3.5 now. The same.'],
+  ])('%s', (sentence, expected) => {
+    expect(sentence).toBe(expected);
   });
 });
 

@@ -10,6 +10,7 @@ import { miniSquat } from '#core/assessments/miniSquat';
 import { stepDownRating } from '#core/assessments/stepDownRating';
 import { changeOfSets, courseOfTests } from '#core/change/changeOfSets';
 import { limbSymmetry } from '#core/change/limbSymmetry';
+import { painChange } from '#core/change/painChange';
 import { placings, sideDifference } from '#core/change/sideDifference';
 import { compareConditions } from '#core/conditions/compareConditions';
 import { exercises } from '#core/exercises/exercises';
@@ -83,8 +84,10 @@ const made: Record<string, fc.Arbitrary<string[]>> = {
       before: fc.boolean(),
       value: amount,
       amountSem: fc.option(error),
+      pains: fc.array(fc.integer({ min: 0, max: 10 }), { minLength: 1, maxLength: 7 }),
     })
-    .map(({ earlier, later, sem, days, placing, other, involved, before, value, amountSem }) => [
+    .map(({ earlier, later, sem, days, placing, other, involved, before, value, amountSem, pains }) => [
+      changeWords.painSentence('Pain in the morning', painChange(pains, [pains[0]!])),
       ...changeWords.changeSentences(changeOfSets(earlier, later, sem)),
       ...changeWords.courseSentences(courseOfTests([...earlier, ...later], sem)),
       changeWords.sideSentence(sideDifference(days, placing)),

@@ -36,6 +36,10 @@ const compared: [content: { kind: string } & Record<string, unknown>, figures: o
     { slope: { change: expect.closeTo(-5.86, 2) } },
   ],
   [
+    { kind: 'pain', what: 'Worst pain of the day', earlier: [6, 7, 6], later: [3, 2, 3] },
+    { size: 'beyond-error' },
+  ],
+  [
     {
       kind: 'sides',
       placing: 'own',

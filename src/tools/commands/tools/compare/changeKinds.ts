@@ -1,11 +1,18 @@
 import { z } from 'zod';
 import { changeOfSets, courseOfTests } from '#core/change/changeOfSets';
 import { limbSymmetry, symmetryUnits, usualLinePct } from '#core/change/limbSymmetry';
+import { painChange } from '#core/change/painChange';
 import { placings, sideDifference } from '#core/change/sideDifference';
 import { compareConditions } from '#core/conditions/compareConditions';
 import { sides } from '#core/protocol/side';
 import { ownError, semOfDay } from '#core/reliability/ownError';
-import { changeSentences, courseSentences, sideSentence, symmetrySentence } from '#words/changeSentences';
+import {
+  changeSentences,
+  courseSentences,
+  painSentence,
+  sideSentence,
+  symmetrySentence,
+} from '#words/changeSentences';
 import { conditionSentences } from '#words/conditionSentences';
 import { comparisonKind } from './comparisonKind';
 import { conditionsSchema } from './conditionsSchema';
@@ -20,6 +27,7 @@ const error = { bandSdDeg: sdDeg.default(0), repeats: z.array(repeatSchema).defa
 const errorOf = ({ bandSdDeg, repeats }: { bandSdDeg: number; repeats: z.infer<typeof repeatSchema>[] }) =>
   semOfDay(ownError(repeats), bandSdDeg);
 
+const pains = z.array(z.number().min(0).max(10)).min(1);
 const leg = z.strictObject({ deg: degrees, yawSdDeg: sdDeg, otherSdDeg: sdDeg });
 const amount = { value: z.number().min(0), sem: z.number().min(0).nullable() };
 
@@ -38,6 +46,14 @@ export const changeKinds = {
     ({ sets: all, ...errors }) => {
       const course = courseOfTests(all, errorOf(errors));
       return { ...course, sentences: courseSentences(course) };
+    },
+  ),
+  pain: comparisonKind(
+    'what: such as "Worst pain of the day", earlier and later: [0 to 10, ...]',
+    z.strictObject({ kind: z.literal('pain'), what: z.string().min(1), earlier: pains, later: pains }),
+    ({ what, earlier, later }) => {
+      const change = painChange(earlier, later);
+      return { ...change, sentences: [painSentence(what, change)] };
     },
   ),
   sides: comparisonKind(
