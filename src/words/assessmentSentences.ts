@@ -1,4 +1,4 @@
-import type { Assessment, AssessmentUnit } from '#core/assessments/assessment';
+import { alwaysEnds, type Assessment, type AssessmentUnit } from '#core/assessments/assessment';
 import type { AssessmentChange } from '#core/assessments/assessmentChange';
 import type { BalanceReach } from '#core/assessments/balanceReach';
 import { effusionGrades, type EffusionGrade } from '#core/assessments/effusion';
@@ -20,6 +20,21 @@ export function resultWords({ unit, most }: Assessment, value: number): string {
   const [one, many] = unitWords[unit];
   const end = value === most && unit !== 'points' ? ', where the test ends' : '';
   return `${oneDecimal(value)} ${value === 1 ? one : many}${end}`;
+}
+
+/** How the test is done, for whoever gives it; with what ends it, in any test the same first. */
+export function protocolSentences({ protocol }: Assessment): string[] {
+  const { fixed, steps, ends, tries, restSeconds } = protocol;
+  const practice = tries.practice === 0 ? '' : `${tries.practice} to practise, then `;
+  const taken = tries.counted === 1 ? '' : `; the ${tries.taken} of them counts`;
+  const rest = restSeconds === 0 ? '' : ` Rest between tries and legs: ${restSeconds} s.`;
+  return [
+    `Write down: ${fixed.join('; ')}.`,
+    'The uninvolved leg comes first, without feedback.',
+    ...steps,
+    `Each leg: ${practice}${tries.counted} that ${tries.counted === 1 ? 'counts' : 'count'}${taken}.${rest}`,
+    `It ends with: ${[...alwaysEnds, ...ends].join('; ')}.`,
+  ];
 }
 
 /** What may be said of both legs' results: the figures, what others found, and what the test does not tell. */

@@ -20,8 +20,7 @@ export interface Symmetry {
 }
 
 /**
- * The limb symmetry from which a leg is commonly called as strong as the other, percent. Common practice, no source for
- * the knee's alignment.
+ * The line that a symmetry is usually held against, percent. Common practice, no source.
  */
 export const usualLinePct = 90;
 

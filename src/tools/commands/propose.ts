@@ -12,7 +12,7 @@ const usage =
   'Usage: npm run -s propose -- FILE.json   (FILE.json holds {limit, usualPain, swellingRule, upTo: {min, max}, ' +
   'sessions: [{day, painBefore, painDuring, worstNextDay, swelling, event, doneShare, measuredShare, ' +
   'expectedShare, lowerTenthShare, driftInward, effort, repetitions}]}, the oldest session first; if wanted, also ' +
-  'stage: {exercise, id}, thresholds: {...} and autoStep), or --thresholds to list these with their sources';
+  'stage: {exercise, id, stages?}, thresholds: {...} and autoStep), or --thresholds to list these with their sources';
 
 await runCommand(async () => {
   const { positionals, values } = readArguments({ thresholds: { type: 'boolean' } }, usage);

@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { assessmentChange } from '#core/assessments/assessmentChange';
 import { findAssessment } from '#core/assessments/assessments';
-import { assessmentChangeSentence, assessmentSentences, resultWords } from '#words/assessmentSentences';
+import {
+  assessmentChangeSentence,
+  assessmentSentences,
+  protocolSentences,
+  resultWords,
+} from '#words/assessmentSentences';
 
 describe('resultWords(assessment, value)', () => {
   it.each([
@@ -14,6 +19,24 @@ describe('resultWords(assessment, value)', () => {
     [resultWords(findAssessment('strength'), 2.35), '2.4 N/kg'],
   ])('%s', (words, expected) => {
     expect(words).toBe(expected);
+  });
+});
+
+describe('protocolSentences(assessment)', () => {
+  it('says how it is done and what ends it', () => {
+    expect(protocolSentences(findAssessment('one-leg-rise'))).toEqual([
+      'Write down: height of the seat; pace, if one was set.',
+      'The uninvolved leg comes first, without feedback.',
+      'Sit with the arms crossed and one foot off the floor.',
+      'Stand up on the other leg and sit down again, touching the seat lightly, as often as you can.',
+      'Each leg: 2 to practise, then 1 that counts. Rest between tries and legs: 180 s.',
+      'It ends with: pain above the agreed limit; the knee gives way or locks; dizziness; the person wants to stop; ' +
+        'standing up fails; the other foot touches the floor twice; 50 times.',
+    ]);
+    expect(protocolSentences(findAssessment('knee-to-wall'))).toContain(
+      'Each leg: 1 to practise, then 3 that count; the best of them counts. Rest between tries and legs: 10 s.',
+    );
+    expect(protocolSentences(findAssessment('effusion'))).toContain('Each leg: 1 that counts.');
   });
 });
 

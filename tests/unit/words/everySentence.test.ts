@@ -136,6 +136,7 @@ const made: Record<string, fc.Arbitrary<string[]>> = {
       reach: fc.record({ front: amount, backInward: amount, backOutward: amount }),
     })
     .map(({ assessment, left, right, alike, sem, seen, bends, grades, reach }) => [
+      ...assessmentWords.protocolSentences(assessment),
       ...assessmentWords.assessmentSentences(assessment, { left, right }),
       assessmentWords.assessmentChangeSentence(
         assessment,

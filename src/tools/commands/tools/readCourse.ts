@@ -16,6 +16,19 @@ const score = z.number().min(0).max(10);
 const share = z.number().min(0).max(1);
 const repetitions = z.int().min(1).max(1000);
 
+/** A stage of a practice's own. */
+const stageSchema = z
+  .strictObject({
+    id: z.string().min(1),
+    words: z.string().min(1),
+    start: repetitions,
+    upTo: z.strictObject({ min: repetitions, max: repetitions }),
+  })
+  .refine(({ start, upTo: { min, max } }) => start <= min && min <= max, {
+    path: ['upTo'],
+    error: 'start is at most min, and min at most max',
+  });
+
 const sessionSchema = z.strictObject({
   day: z.int(),
   painBefore: score,
@@ -51,11 +64,15 @@ const courseSchema = z.strictObject({
     )
     .optional(),
   stage: z
-    .strictObject({ exercise: z.enum(exerciseIds), id: z.string() })
+    .strictObject({
+      exercise: z.enum(exerciseIds),
+      id: z.string(),
+      stages: z.array(stageSchema).min(1).optional(),
+    })
     .check(({ value, issues }) => {
-      const ids = findExercise(value.exercise).stages.map(({ id }) => id);
+      const ids = (value.stages ?? findExercise(value.exercise).stages).map(({ id }) => id);
       if (ids.includes(value.id)) return;
-      const message = `${value.exercise} has the stages ${ids.join(', ')}`;
+      const message = `the stages are ${ids.join(', ')}`;
       issues.push({ code: 'custom', path: ['id'], message, input: value.id });
     })
     .optional(),
@@ -93,7 +110,11 @@ export function readCourse(path: string): ReadCourse {
   return {
     course,
     thresholds: { ...usualThresholds, ...Object.fromEntries(set) },
-    place: stage === undefined ? null : { exercise: stage.exercise, stage: stage.id },
+    place: stage === undefined ? null : placeOf(stage),
     autoStep,
   };
+}
+
+function placeOf({ exercise, id, stages }: NonNullable<z.infer<typeof courseSchema>['stage']>): StagePlace {
+  return { exercise, stage: id, ...(stages === undefined ? {} : { stages }) };
 }

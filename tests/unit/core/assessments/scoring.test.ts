@@ -30,6 +30,7 @@ describe('scoreTries(assessment, tries)', () => {
     expect(() => scoreTries(findAssessment('one-leg-rise'), [51])).toThrow('50 at most, got 51');
     expect(() => scoreTries(findAssessment('wall-sit'), [-1])).toThrow('got -1');
     expect(() => scoreTries(findAssessment('wall-sit'), [NaN])).toThrow('got NaN');
+    expect(() => scoreTries(findAssessment('knee-to-wall'), [-1])).toThrow('A try is 0 or above, got -1.');
   });
 });
 

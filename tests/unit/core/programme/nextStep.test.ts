@@ -40,6 +40,14 @@ describe('nextStep(proposal, place)', () => {
     expect(nextStep(proposed('step-up'), hardest)).toEqual({ kind: 'no-harder' });
   });
 
+  it('has nothing harder than the hardest stage of a hold', () => {
+    const hold = {
+      exercise: 'quad-press-hold',
+      stage: findExercise('quad-press-hold').stages.at(-1)!.id,
+    } as const;
+    expect(nextStep(proposed('step-up'), hold)).toEqual({ kind: 'no-harder' });
+  });
+
   it('has nothing easier than the easiest stage', () => {
     expect(nextStep(proposed('step-down'), split(first!.id))).toEqual({ kind: 'no-easier' });
   });

@@ -59,6 +59,19 @@ describe('propose FILE.json', () => {
     expect(await told({ ...more, stage, autoStep: 'within-plan' })).toMatchObject({ appliesAtHome: true });
   });
 
+  it("goes through a practice's own stages", async () => {
+    const stages = ['One.', 'Two.'].map((words, i) => ({
+      id: `own-${i}`,
+      words,
+      start: 6,
+      upTo: { min: 9, max: 9 },
+    }));
+    const stage = { exercise: 'single-leg-sit-to-stand', id: 'own-0', stages };
+    expect(await told({ ...good, stage })).toMatchObject({
+      next: 'Proposed: stage 2 of 2. Two. It begins with 6 repetitions.',
+    });
+  });
+
   it('draws its lines where the file says', async () => {
     expect(await told({ ...good, thresholds: { mostEffort: 5 } })).toMatchObject({ proposal: 'stay' });
   });
@@ -93,7 +106,7 @@ const refused: [why: string, content: unknown, sentence: RegExp][] = [
   [
     'a stage that does not exist',
     { ...good, stage: { exercise: 'lateral-step-down', id: 'step-90' } },
-    place('stage.id: lateral-step-down has the stages step-10-hand, '),
+    place('stage.id: the stages are step-10-hand, '),
   ],
   ['a field that is not known', { ...good, aboveUsual: 2 }, place('Unrecognized key: "aboveUsual"')],
   ['one of a session', second({ note: 'sore' }), place('sessions.1: Unrecognized key: "note"')],

@@ -13,6 +13,7 @@ import {
   assessmentSentences,
   effusionSentence,
   miniSquatSentence,
+  protocolSentences,
   reachSentence,
   stepDownSentence,
 } from '#words/assessmentSentences';
@@ -47,6 +48,7 @@ export const recordKinds = {
       return {
         ...now,
         changes,
+        protocol: protocolSentences(assessment),
         sentences: [
           ...assessmentSentences(assessment, now),
           ...changes.map(({ side, sentence }) => `${side === 'left' ? 'Left' : 'Right'}: ${sentence}`),
