@@ -1,6 +1,6 @@
-import { wrap } from 'comlink';
 import type { KeypointTrack } from '#core/keypoints/keypointTrack';
 import type { Setup } from '#core/measurement/measurement';
+import { createWorkerBridge } from '../workerBridge';
 import type { BendsWorker } from './worker/bendsWorker';
 
 /** How the body stood to the camera in bends before the set. */
@@ -14,13 +14,15 @@ export interface BendsReader {
 
 /** Starts a worker at once, so that it is ready when the bends are over. */
 export function createBendsReader(): BendsReader {
-  const worker = new Worker(new URL('./worker/bendsWorker.ts', import.meta.url), { type: 'module' });
-  const remote = wrap<BendsWorker>(worker);
-  const failure = new Promise<null>((resolve) => worker.addEventListener('error', () => resolve(null)));
+  const bridge = createWorkerBridge<BendsWorker>(
+    new Worker(new URL('./worker/bendsWorker.ts', import.meta.url), { type: 'module' }),
+    () => new Error('Reading bends could not start or has stopped.'),
+  );
   return {
     read: (track) =>
-      Promise.race([remote.read(track), failure])
+      bridge
+        .ask((remote) => remote.read(track))
         .catch(() => null)
-        .finally(() => worker.terminate()),
+        .finally(() => bridge.end()),
   };
 }

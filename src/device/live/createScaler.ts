@@ -1,5 +1,6 @@
-import { transfer, wrap } from 'comlink';
+import { transfer } from 'comlink';
 import { workingHeightPx } from '../pose/workingHeightPx';
+import { createWorkerBridge } from '../workerBridge';
 import type { ScaledPicture } from './scaleNow';
 import type { ScaleWorker } from './worker/scaleWorker';
 
@@ -14,20 +15,25 @@ export interface Scaler {
 }
 
 export function createScaler(): Scaler {
-  const worker = new Worker(new URL('./worker/scaleWorker.ts', import.meta.url), { type: 'module' });
-  const remote = wrap<ScaleWorker>(worker);
-  let fail: (reason: Error) => void = () => undefined;
-  let close: () => void = () => undefined;
-  const failure = new Promise<never>((_, reject) => (fail = reject));
-  const closed = new Promise<null>((resolve) => (close = () => resolve(null)));
-  failure.catch(() => undefined);
-  worker.addEventListener('error', () => fail(new Error('Scaling pictures could not start or has stopped.')));
+  const bridge = createWorkerBridge<ScaleWorker>(
+    new Worker(new URL('./worker/scaleWorker.ts', import.meta.url), { type: 'module' }),
+    () => new Error('Scaling pictures could not start or has stopped.'),
+  );
+  let isClosed = false;
   return {
-    scale: (frame) =>
-      Promise.race([remote.scale(transfer(frame, [frame]), workingHeightPx), failure, closed]),
+    async scale(frame) {
+      try {
+        return await bridge.ask((remote) => remote.scale(transfer(frame, [frame]), workingHeightPx));
+      } catch (error) {
+        if (isClosed) return null;
+        throw error;
+      } finally {
+        frame.close(); // Where it never reached the worker.
+      }
+    },
     close() {
-      close();
-      worker.terminate();
+      isClosed = true;
+      bridge.end();
     },
   };
 }

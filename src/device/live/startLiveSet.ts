@@ -1,4 +1,4 @@
-import { wrap } from 'comlink';
+import { createWorkerBridge } from '../workerBridge';
 import type { FinishedSet, LiveSetEvent, LiveSetOptions } from './createLiveSet';
 import type { LiveFrame } from './liveFrame';
 import type { LiveSetWorker } from './worker/liveSetWorker';
@@ -24,36 +24,33 @@ const silence = { frames: 20, ms: 10_000 };
  * @param onEvent  called with every count and verdict, in order
  */
 export function startLiveSet(setup: LiveSetOptions, onEvent: (event: LiveSetEvent) => void): RunningSet {
-  const worker = new Worker(new URL('./worker/liveSetWorker.ts', import.meta.url), { type: 'module' });
-  const remote = wrap<LiveSetWorker>(worker);
-  let fail: (reason: Error) => void = () => undefined;
-  const failed = new Promise<never>((_, reject) => (fail = reject));
-  failed.catch(() => undefined); // Callers who care listen for it themselves.
-  worker.addEventListener('error', ({ message }) => {
-    fail(new Error(`Counting could not start or has stopped${message ? ` (${message})` : ''}.`));
-  });
+  const bridge = createWorkerBridge<LiveSetWorker>(
+    new Worker(new URL('./worker/liveSetWorker.ts', import.meta.url), { type: 'module' }),
+    (message) => new Error(`Counting could not start or has stopped${message ? ` (${message})` : ''}.`),
+  );
   let isOpen = true;
   let unanswered = 0;
   let answeredMs = performance.now();
-  remote.begin(setup).catch(fail);
+  bridge.ask((remote) => remote.begin(setup)).catch(bridge.fail);
   return {
     push(frame) {
       // The frames count too: after a sleep of the device the first answer is as late as the first frame.
       if (++unanswered > silence.frames && performance.now() - answeredMs > silence.ms)
-        fail(new Error('Counting does not answer.'));
-      remote.push(frame).then((events) => {
-        unanswered = 0;
-        answeredMs = performance.now();
-        if (isOpen) events.forEach(onEvent);
-      }, fail);
+        bridge.fail(new Error('Counting does not answer.'));
+      bridge
+        .ask((remote) => remote.push(frame))
+        .then((events) => {
+          unanswered = 0;
+          answeredMs = performance.now();
+          if (isOpen) events.forEach(onEvent);
+        }, bridge.fail);
     },
-    go: (timeMs) => void remote.go(timeMs).catch(fail),
-    finish: () => Promise.race([remote.finish(), failed]),
-    failed,
+    go: (timeMs) => void bridge.ask((remote) => remote.go(timeMs)).catch(bridge.fail),
+    finish: () => bridge.ask((remote) => remote.finish()),
+    failed: bridge.failed,
     close() {
       isOpen = false;
-      fail(new Error('The set was closed.'));
-      worker.terminate();
+      bridge.end(new Error('The set was closed.'));
     },
   };
 }

@@ -1,6 +1,7 @@
-import { transfer, wrap } from 'comlink';
+import { transfer, type Remote } from 'comlink';
 import type { PoseDevice, PoseModel } from '#core/keypoints/poseModel';
 import { inTime } from '../inTime';
+import { createWorkerBridge } from '../workerBridge';
 import type { CarefulTracker } from './poseTracker';
 import type { PoseWorker } from './worker/poseWorker';
 
@@ -24,39 +25,47 @@ export interface WorkerPoseTracker extends CarefulTracker {
  * @param assetsUrl  folder URL with `models/` and `wasm/`, with a slash at its end
  */
 export function createPoseTracker(assetsUrl: string): WorkerPoseTracker {
-  const worker = new Worker(new URL('./worker/poseWorker.ts', import.meta.url), { type: 'module' });
-  const remote = wrap<PoseWorker>(worker);
-  let fail: (reason: Error) => void = () => undefined;
-  const failure = new Promise<never>((_, reject) => (fail = reject));
-  failure.catch(() => undefined);
-  worker.addEventListener('error', (event) => {
-    const detail = event.message ? ` (${event.message})` : '';
-    // Its file is gone where a newer version was put on the server since this page was opened.
-    const next = hasStarted ? '' : ' The page may be of an older version: reload it.';
-    fail(new Error(`The pose worker could not start or has stopped${detail}.${next}`));
-  });
+  const bridge = createWorkerBridge<PoseWorker>(
+    new Worker(new URL('./worker/poseWorker.ts', import.meta.url), { type: 'module' }),
+    (message) => {
+      const detail = message ? ` (${message})` : '';
+      // Its file is gone where a newer version was put on the server since this page was opened.
+      const next = hasStarted ? '' : ' The page may be of an older version: reload it.';
+      return new Error(`The pose worker could not start or has stopped${detail}.${next}`);
+    },
+  );
   let hasStarted = false;
   let hasEstimated = false;
   let loadedModel: PoseModel | undefined;
   let device: Promise<PoseDevice> | undefined;
 
-  /** The worker's answer, or the reason why there will be none. */
-  const answer = <Value>(asked: Promise<Value>): Promise<Value> => Promise.race([asked, failure]);
-  const answerInTime = <Value>(asked: Promise<Value>): Promise<Value> => {
+  const askInTime = <Value>(call: (remote: Remote<PoseWorker>) => Promise<Value>): Promise<Value> => {
     const withinMs = hasEstimated ? patienceMs.later : patienceMs.first;
-    return inTime(answer(asked), withinMs, () => {
+    return inTime(bridge.ask(call), withinMs, () => {
       const silence = new Error(`The pose worker gave no answer for ${withinMs / 1000} seconds.`);
-      fail(silence);
-      worker.terminate();
+      bridge.end(silence);
       return silence;
     });
+  };
+  /** Hands a picture over with what is asked. */
+  const look = async <Value>(
+    picture: ImageBitmap,
+    call: (remote: Remote<PoseWorker>, picture: ImageBitmap) => Promise<Value>,
+  ): Promise<Value> => {
+    try {
+      return await askInTime((remote) => call(remote, transfer(picture, [picture])));
+    } finally {
+      picture.close(); // Where it never reached the worker.
+    }
   };
 
   return {
     load(model) {
       if (device === undefined || loadedModel !== model) {
         loadedModel = model;
-        const loading = answer(remote.load(model, assetsUrl)).finally(() => (hasStarted = true));
+        const loading = bridge
+          .ask((remote) => remote.load(model, assetsUrl))
+          .finally(() => (hasStarted = true));
         hasEstimated = false;
         device = loading;
         loading.catch(() => {
@@ -65,25 +74,22 @@ export function createPoseTracker(assetsUrl: string): WorkerPoseTracker {
       }
       return device;
     },
-    reset: () => answerInTime(remote.reset()),
+    reset: () => askInTime((remote) => remote.reset()),
     async estimate(picture, scale, timeMs) {
-      const row = await answerInTime(remote.estimate(transfer(picture, [picture]), scale, timeMs));
+      const row = await look(picture, (remote, given) => remote.estimate(given, scale, timeMs));
       hasEstimated = true;
       return row;
     },
     async estimateCloser(picture, scale, timeMs) {
-      const seen = await answerInTime(remote.estimateCloser(transfer(picture, [picture]), scale, timeMs));
+      const seen = await look(picture, (remote, given) => remote.estimateCloser(given, scale, timeMs));
       hasEstimated = true;
       return seen;
     },
-    loadSecond: () => answer(remote.loadSecond(assetsUrl)),
+    loadSecond: () => bridge.ask((remote) => remote.loadSecond(assetsUrl)),
     lookCloser: (picture, scale, timeMs, usual, isAlone) =>
-      answerInTime(remote.lookCloser(transfer(picture, [picture]), scale, timeMs, usual, isAlone)),
-    timeBareLoop: (pictures) => answer(remote.timeBareLoop(transfer(pictures, pictures))),
-    countTensors: () => answer(remote.countTensors()),
-    close() {
-      fail(new Error('The pose tracker was closed.'));
-      worker.terminate();
-    },
+      look(picture, (remote, given) => remote.lookCloser(given, scale, timeMs, usual, isAlone)),
+    timeBareLoop: (pictures) => bridge.ask((remote) => remote.timeBareLoop(transfer(pictures, pictures))),
+    countTensors: () => bridge.ask((remote) => remote.countTensors()),
+    close: () => bridge.end(new Error('The pose tracker was closed.')),
   };
 }

@@ -1,9 +1,9 @@
-import { wrap } from 'comlink';
 import { Problem } from '#core/problem';
 import { parseRecording } from '#documents/recording/parseRecording';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { inTime } from '../inTime';
-import type { ReadingWorker } from './worker/readingWorker';
+import { createWorkerBridge } from '../workerBridge';
+import type { Reading, ReadingWorker } from './worker/readingWorker';
 
 /** The longest recording takes a few seconds on a slow device, ms; so does each further million characters at most. */
 const readsWithinMs = { atLeast: 20_000, perMillion: 1000 };
@@ -16,20 +16,18 @@ const readsWithinMs = { atLeast: 20_000, perMillion: 1000 };
  */
 export async function readRecordingAside(text: string): Promise<RecordingDocument> {
   if (typeof Worker === 'undefined') return parseRecording(text); // Commands and tests have no page to keep free.
-  const worker = new Worker(new URL('./worker/readingWorker.ts', import.meta.url), { type: 'module' });
-  const failed = new Promise<never>((_, reject) => {
-    worker.addEventListener('error', () =>
-      reject(new Error('The part that reads recordings could not start or has stopped. Reload the page.')),
-    );
-  });
+  const bridge = createWorkerBridge<ReadingWorker>(
+    new Worker(new URL('./worker/readingWorker.ts', import.meta.url), { type: 'module' }),
+    () => new Error('The part that reads recordings could not start or has stopped. Reload the page.'),
+  );
   const withinMs = readsWithinMs.atLeast + (text.length / 1e6) * readsWithinMs.perMillion;
-  const reading = Promise.race([wrap<ReadingWorker>(worker).recording(text), failed]);
   try {
+    const reading = bridge.ask<Reading>(async (remote) => remote.recording(text));
     const { value, problem } = await inTime(reading, withinMs, tooSlow);
     if (problem === null) return value;
     throw new Problem(problem.kind, problem.message);
   } finally {
-    worker.terminate();
+    bridge.end();
   }
 }
 

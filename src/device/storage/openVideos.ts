@@ -1,5 +1,5 @@
-import { wrap } from 'comlink';
 import { inTime } from '../inTime';
+import { createWorkerBridge } from '../workerBridge';
 import { explainStorage, storageProblem } from './storageProblem';
 import { videoType, type Videos, type VideoWriter } from './videos';
 import { openVideoFolder, videosFolder, type VideoFolder } from './worker/videoFolder';
@@ -67,20 +67,16 @@ const slowest = { bytesPerMs: 1000, requestMs: 10_000 };
 
 /** One worker per video: it ends when the video is written, and killing it affects no other video. */
 async function createWriter(folder: VideoFolder, name: string): Promise<VideoWriter> {
-  const worker = new Worker(new URL('./worker/videoWriter.ts', import.meta.url), { type: 'module' });
-  const remote = wrap<WriterCalls>(worker);
+  const bridge = createWorkerBridge<WriterCalls>(
+    new Worker(new URL('./worker/videoWriter.ts', import.meta.url), { type: 'module' }),
+    (message) => new Error(message || 'the part that writes videos could not start'),
+  );
   let isSilent = false;
-  const failure = new Promise<never>((_, reject) => {
-    worker.addEventListener('error', ({ message }) =>
-      reject(new Error(message || 'the part that writes videos could not start')),
-    );
-  });
-  failure.catch(() => undefined);
   const answer = async (asked: Promise<void>, bytes = 0) => {
     // What comes after a silence need not wait for it once more.
     const withinMs = isSilent ? 0 : slowest.requestMs + bytes / slowest.bytesPerMs;
     try {
-      await inTime(Promise.race([asked, failure]), withinMs, () => {
+      await inTime(asked, withinMs, () => {
         isSilent = true;
         return new DOMException('the part that writes videos does not answer', 'TimeoutError');
       });
@@ -90,17 +86,20 @@ async function createWriter(folder: VideoFolder, name: string): Promise<VideoWri
   };
 
   try {
-    await answer(remote.open(folder, name));
+    await answer(bridge.ask((remote) => remote.open(folder, name)));
   } catch (error) {
-    worker.terminate();
+    bridge.end();
     throw error;
   }
   let closing: Promise<void> | undefined;
   return {
     write: (chunk) =>
       closing === undefined
-        ? answer(remote.write(chunk), chunk.size)
+        ? answer(
+            bridge.ask((remote) => remote.write(chunk)),
+            chunk.size,
+          )
         : Promise.reject(explainStorage(new Error('the video was closed'))),
-    close: () => (closing ??= answer(remote.close()).finally(() => worker.terminate())),
+    close: () => (closing ??= answer(bridge.ask((remote) => remote.close())).finally(() => bridge.end())),
   };
 }
