@@ -1,11 +1,12 @@
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
 import { ErrorLine } from '#ui/components/ErrorLine';
 import { HeadDialog } from '#ui/components/HeadDialog';
 import { NewPassphrase, nothingTyped } from '#ui/components/NewPassphrase';
 import { ProgressFill } from '#ui/components/ProgressFill';
+import { dayWords } from '#words/dateWords';
 import { useBackup, useBackupState } from '../backupContext';
-import type { BackupContents } from '../store/backup/packBackup';
+import type { BackupContents, SavedContents } from '../store/backup/packBackup';
 
 /** One sealed file of everything: saved, opened, restored. */
 export function BackupButton() {
@@ -39,8 +40,10 @@ function Ways() {
   const saved = useBackupState((backup) => backup.saved);
   const [typed, setTyped] = useState(nothingTyped);
   const { passphrase, repeated } = typed;
+  useEffect(() => void backup.look(), [backup]);
   return (
     <>
+      <LastBackup />
       <p>
         One file with all sessions, videos, plans, drafts and keys of this device, sealed by a passphrase.
         Store it somewhere other than this device, and keep the passphrase apart from the file. An interrupted
@@ -73,11 +76,30 @@ function Ways() {
         </FileTrigger>
       </div>
       <p role="status">
-        {saved !== null && `Saved: ${contentsWords(saved)}.`}
+        {saved !== null && savedWords(saved)}
         {state === 'restored' && 'Restored.'}
       </p>
     </>
   );
+}
+
+function LastBackup() {
+  const last = useBackupState((backup) => backup.last);
+  if (last === null) return null;
+  return (
+    <p>
+      {last.at === null
+        ? 'No backup has been saved from this device yet.'
+        : `The last backup was saved from this device on ${dayWords(last.at)}.`}
+    </p>
+  );
+}
+
+function savedWords({ unreadable, ...contents }: SavedContents): string {
+  const saved = `Saved: ${contentsWords(contents)}.`;
+  if (unreadable === 0) return saved;
+  const left = unreadable === 1 ? 'One record' : `${unreadable} records`;
+  return `${saved} ${left} can’t be read, and ${unreadable === 1 ? 'is' : 'are'} not in it.`;
 }
 
 const workWords = {

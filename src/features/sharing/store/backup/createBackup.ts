@@ -4,7 +4,7 @@ import { explainProblem } from '#shell/explainProblem';
 import { passphraseFault } from '#shell/passphrase';
 import { sealByPassphrase, unsealByPassphrase } from '#shell/seal';
 import { openBackup, type ReadableBackup } from './openBackup';
-import { packBackup, type BackupContents } from './packBackup';
+import { lastBackupName, packBackup, type SavedContents } from './packBackup';
 import { checkBackup, restoreBackup, type BackupReport } from './restoreBackup';
 
 export interface BackupState {
@@ -12,11 +12,13 @@ export interface BackupState {
   state: 'idle' | 'saving' | 'saved' | 'checking' | 'asks' | 'restoring' | 'restored';
   /** Recordings that are done; null while nothing is being done, or the total is not known yet. */
   progress: { done: number; total: number } | null;
-  /** What is in the one that was saved last. */
-  saved: BackupContents | null;
+  /** What is in the one that was just saved. */
+  saved: SavedContents | null;
   /** The one that was opened. */
   found: (BackupReport & { createdAt: string }) | null;
   sentence: string | null;
+  /** When a backup was last saved from this device, ISO 8601, or that none was; null until that is known. */
+  last: { at: string | null } | null;
 }
 
 /** What backups need from the world around them; tests hand in plain objects. */
@@ -31,6 +33,8 @@ export interface BackupWorld {
 /** One sealed file of everything that is kept. No action rejects: what goes wrong is in the state. */
 export interface Backup {
   readonly store: StoreApi<BackupState>;
+  /** Finds out when a backup was last saved. */
+  look(): Promise<void>;
   save(passphrase: string, repeated: string): Promise<void>;
   /** Reads and checks a whole backup; nothing is written. */
   open(file: Blob, passphrase: string): Promise<void>;
@@ -43,8 +47,14 @@ export interface Backup {
 class CalledOff extends Error {}
 
 export function createBackup(world: BackupWorld): Backup {
-  const idle: BackupState = { state: 'idle', progress: null, saved: null, found: null, sentence: null };
-  const store = createStore<BackupState>(() => idle);
+  const idle: Omit<BackupState, 'last'> = {
+    state: 'idle',
+    progress: null,
+    saved: null,
+    found: null,
+    sentence: null,
+  };
+  const store = createStore<BackupState>(() => ({ ...idle, last: null }));
   let opened: ReadableBackup | null = null;
   let turn = 0;
 
@@ -70,6 +80,12 @@ export function createBackup(world: BackupWorld): Backup {
 
   return {
     store,
+    async look() {
+      // Where nothing can be read, the dialog goes without the date; saving says why.
+      const opened = await world.openRepository().catch(() => null);
+      const notes = await opened?.repository.notes.read().catch(() => null);
+      if (notes) store.setState({ last: { at: notes.get(lastBackupName) ?? null } });
+    },
     async save(passphrase, repeated) {
       await attempt('saving', 'be saved', async (onProgress) => {
         const fault = await passphraseFault(passphrase, repeated);
@@ -80,7 +96,9 @@ export function createBackup(world: BackupWorld): Backup {
         const sealed = await sealByPassphrase(passphrase, blob, world.scryptWorkFactor);
         onProgress(contents.recordings, contents.recordings); // Not saved if it was cancelled meanwhile.
         world.saveBlob(`overfoot-backup-${createdAt.slice(0, 10)}.age`, sealed);
-        return { state: 'saved', saved: contents };
+        // The file is there all the same where the date can't be kept.
+        await repository.notes.write(lastBackupName, createdAt).catch(() => undefined);
+        return { state: 'saved', saved: contents, last: { at: createdAt } };
       });
     },
     async open(file, passphrase) {

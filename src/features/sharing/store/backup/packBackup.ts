@@ -1,4 +1,4 @@
-import type { Repository } from '#device/storage/repository';
+import type { Listed, Repository } from '#device/storage/repository';
 import { backupVersion, type BackupFile, type BackupManifest } from '#documents/backup/backupManifest';
 import { hashOf, packPart } from '../packedPart';
 
@@ -10,11 +10,19 @@ export interface BackupContents {
   videos: number;
 }
 
+/** What was put into a backup, and how many records were left out since they can't be read. */
+export interface SavedContents extends BackupContents {
+  unreadable: number;
+}
+
+/** The note of when a backup was last saved from this device; of this device alone, so it is in no backup. */
+export const lastBackupName = 'last-backup';
+
 export const noContents: BackupContents = { sessions: 0, recordings: 0, plans: 0, videos: 0 };
 
 /**
  * Puts everything that is kept into one file: a line of JSON that says what follows, then the parts. What
- * can't be read is left out; interrupted sets are not in it.
+ * can't be read is left out and counted; interrupted sets are not in it.
  *
  * @param onProgress  called with the number of recordings packed; throws to cancel
  * @returns  not sealed yet
@@ -23,30 +31,39 @@ export async function packBackup(
   repository: Repository,
   createdAt: string,
   onProgress: (done: number, total: number) => void,
-): Promise<{ blob: Blob; contents: BackupContents }> {
+): Promise<{ blob: Blob; contents: SavedContents }> {
   const { sessions, recordings, plans, notes, videos } = repository;
   const files: BackupFile[] = [];
   const parts: Blob[] = [];
-  const contents = { ...noContents };
+  const contents = { ...noContents, unreadable: 0 };
   const add = (kind: 'visit' | 'plan' | 'note', document: unknown) => {
     const { part, facts } = packPart(document);
     files.push({ kind, ...facts });
     parts.push(new Blob([part]));
   };
-  for (const session of (await sessions.list()).found) {
+  /** What can be read of a table. */
+  const readable = <Value>({ found, unreadable }: Listed<Value>): Value[] => {
+    contents.unreadable += unreadable.length;
+    return found;
+  };
+  for (const session of readable(await sessions.list())) {
     add('visit', session);
     contents.sessions++;
   }
-  for (const plan of (await plans.list()).found) {
+  for (const plan of readable(await plans.list())) {
     add('plan', plan);
     contents.plans++;
   }
-  for (const [name, text] of await notes.read()) if (text !== '') add('note', { name, text });
-  const listed = (await recordings.list()).found;
+  for (const [name, text] of await notes.read())
+    if (text !== '' && name !== lastBackupName) add('note', { name, text });
+  const listed = readable(await recordings.list());
   for (const [index, { id, visitId: sessionId, fromVideo, video: videoName }] of listed.entries()) {
     onProgress(index, listed.length);
     const recording = (await recordings.find(id).catch(() => null))?.recording ?? null;
-    if (recording === null) continue;
+    if (recording === null) {
+      contents.unreadable++;
+      continue;
+    }
     const { part, facts } = packPart(recording);
     files.push({ kind: 'session', sessionId: id, visitId: sessionId, fromVideo, ...facts });
     parts.push(new Blob([part]));

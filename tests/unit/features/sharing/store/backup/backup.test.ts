@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { Problem } from '#core/problem';
+import { jointsKey } from '#device/storage/recordingChanges';
 import type { Repository } from '#device/storage/repository';
 import { backupVersion } from '#documents/backup/backupManifest';
 import { recordingHead } from '#documents/recording/recordingHead';
@@ -70,11 +71,13 @@ describe('packBackup, openBackup, restoreBackup', () => {
   it('bring everything to another device as it was', async () => {
     const from = await filled();
     const { blob, contents } = await packBackup(from, '2026-05-06T07:08:09.000Z', quiet);
-    expect(contents).toEqual({ sessions: 1, recordings: 2, plans: 1, videos: 1 });
+    const { unreadable, ...whole } = contents;
+    expect(whole).toEqual({ sessions: 1, recordings: 2, plans: 1, videos: 1 });
+    expect(unreadable).toBe(0);
     const to = await createTestDevice().open();
     const backup = await openBackup(blob);
     expect(await checkBackup(backup, to, quiet)).toEqual({
-      contents,
+      contents: whole,
       missing: 4,
       different: 0,
       workedOn: 0,
@@ -187,6 +190,7 @@ describe('createBackup(world)', () => {
 
   it('saves a file that reveals nothing without its passphrase, and restores it with it', async () => {
     const { from, to, saved, changes, old, anew } = await open();
+    const kept = await everything(from);
     await old.save('short', 'short');
     expect(old.store.getState().sentence).toMatch(/at least 12 characters/);
     await old.save(passphrase, 'otter river stone');
@@ -211,7 +215,37 @@ describe('createBackup(world)', () => {
     expect(anew.store.getState().state).toBe('restored');
     // The other stores hear of everything that came back.
     expect([...changes].sort()).toEqual(['notes', 'plans', 'recordings', 'sessions']);
-    expect(await everything(to)).toEqual(await everything(from));
+    expect(await everything(to)).toEqual(kept);
+  });
+
+  it('knows when a backup was last saved from this device, which no other device takes over', async () => {
+    const { to, saved, old, anew } = await open();
+    expect(old.store.getState().last).toBeNull();
+    await old.look();
+    expect(old.store.getState().last).toEqual({ at: null });
+    await old.save(passphrase, passphrase);
+    await old.save(passphrase, passphrase);
+    await old.look();
+    expect(old.store.getState().last).toEqual({ at: '2026-05-06T07:08:09.000Z' });
+    await anew.open(saved[1]!, passphrase);
+    await anew.restore(false);
+    await anew.look();
+    expect(anew.store.getState().last).toEqual({ at: null });
+    expect((await to.notes.read()).get('draft')).toBe('half a plan');
+  });
+
+  it('says how many records can’t be read, and are not in the backup', async () => {
+    const device = createTestDevice();
+    const repository = await device.open();
+    await repository.recordings.save(alone, { visitId: null, video: null, fromVideo: 'declined' });
+    await repository.sessions.save(session);
+    const records = await device.openRecords();
+    await records.apply([
+      { put: 'visits', key: session.id, value: { ...session, painBefore: 99 } },
+      { remove: 'rows', key: jointsKey(alone.id) },
+    ]);
+    const { contents } = await packBackup(repository, '2026-05-06T07:08:09.000Z', quiet);
+    expect(contents).toMatchObject({ sessions: 0, recordings: 0, unreadable: 2 });
   });
 
   it('writes nothing of a backup that is cancelled, and saves none', async () => {
