@@ -2,6 +2,7 @@ import { readRecording } from '#documents/recording/readRecording';
 import { readRecordingHead } from '#documents/recording/readRecordingHead';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { recordingHead, type RecordingHead } from '#documents/recording/recordingHead';
+import { keptRecordingWords } from '#documents/recording/recordingKind';
 import { jointsKey } from './recordingChanges';
 import type { Edition, Records } from './records';
 
@@ -17,7 +18,7 @@ export async function loadKeptRecording(
   if (kept === null) return null;
   const { value, edition } = kept;
   const whole = hasJoints(value) ? value : { ...(value as object), observed: joints };
-  return { recording: readRecording(whole), edition };
+  return { recording: readRecording(whole, keptRecordingWords), edition };
 }
 
 /** Reads a kept recording without its joints, which takes a tenth of the time; null where there is none. */
@@ -29,7 +30,9 @@ export async function loadKeptHead(
   if (kept === null) return null;
   const { value, edition } = kept;
   return {
-    recording: hasJoints(value) ? recordingHead(readRecording(value)) : readRecordingHead(value),
+    recording: hasJoints(value)
+      ? recordingHead(readRecording(value, keptRecordingWords))
+      : readRecordingHead(value, keptRecordingWords),
     edition,
   };
 }

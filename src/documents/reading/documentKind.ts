@@ -1,7 +1,10 @@
 import type { ProblemKind } from '#core/problem';
 
-/** What a document turned out to be: its value, or what is wrong as it follows its subject: 'is damaged at …'. */
-export type DocumentContent<Value> = { value: Value } | { fault: string };
+/**
+ * What a document turned out to be: its value, or what is wrong as it follows its subject: 'is damaged at …'.
+ * `whatNext` is a sentence, where another copy would be no better.
+ */
+export type DocumentContent<Value> = { value: Value } | { fault: string; whatNext?: string };
 
 /** What is said of a document that can't be read. */
 export interface DocumentWords {

@@ -40,7 +40,7 @@ export function readDocument<Value>(data: unknown, kind: DocumentKind<Value>): V
   const isOlder = typeof version === 'number' && version < kind.version;
   const content = kind.read(isOlder ? (kind.bringUp?.(data as object, version) ?? data) : data);
   if ('value' in content) return content.value;
-  throw fail(`${words.subject} ${content.fault}. ${words.getAgain}`);
+  throw fail(`${words.subject} ${content.fault}. ${content.whatNext ?? words.getAgain}`);
 }
 
 function fieldsOf(data: unknown): Record<string, unknown> {

@@ -16,8 +16,9 @@ const headKind: DocumentKind<RecordingHead> = {
 /**
  * Reads a recording without its joints from untrusted data.
  *
+ * @param words  what it is called where it can't be read
  * @throws Problem  with a sentence that says what is wrong and what to do
  */
-export function readRecordingHead(data: unknown): RecordingHead {
-  return readDocument(data, headKind);
+export function readRecordingHead(data: unknown, words = headKind.words): RecordingHead {
+  return readDocument(data, { ...headKind, words });
 }

@@ -1,6 +1,12 @@
 import { filmFault } from '#core/keypoints/filmBounds';
 import { bySchema } from '../reading/bySchema';
-import { savedFileWords, type DocumentContent, type DocumentKind } from '../reading/documentKind';
+import {
+  fileWords,
+  savedFileWords,
+  type DocumentContent,
+  type DocumentKind,
+  type DocumentWords,
+} from '../reading/documentKind';
 import { bringUpRecording } from './bringUpRecording';
 import {
   mostRepetitions,
@@ -13,13 +19,16 @@ import type { RecordingHead } from './recordingHead';
 
 const readWhole = bySchema(recordingSchema, recordingFault);
 
+/** Another copy would be as long, or as large. */
+const tooMuchNext = 'It stays as it is, but can’t be shown here: film shorter sets, in one go.';
+
 /** What was read, where it can be measured; otherwise the fault says in which way it is too much. */
 export function withinBounds<Value extends RecordingHead & Partial<RecordingDocument>>(
   content: DocumentContent<Value>,
 ): DocumentContent<Value> {
   if (!('value' in content)) return content;
   const fault = filmFault({ ...content.value.video, ...content.value.observed });
-  return fault === null ? content : { fault };
+  return fault === null ? content : { fault, whatNext: tooMuchNext };
 }
 
 /** Looked at first: a schema lists the faults of every entry. */
@@ -29,6 +38,13 @@ function tooMany(data: unknown): { fault: string } | null {
   if (!Array.isArray(repetitions) || repetitions.length <= mostRepetitions) return null;
   return { fault: `is damaged at "derived.repetitions" (more than ${mostRepetitions})` };
 }
+
+/** What is said of a recording that is kept on this device, and not a file. */
+export const keptRecordingWords: DocumentWords = fileWords(
+  'kept recording',
+  'Restore it from a saved file, or delete it.',
+  'Restore it from a saved file, or delete it.',
+);
 
 /** How a recording document is read. */
 export const recordingKind: DocumentKind<RecordingDocument> = {

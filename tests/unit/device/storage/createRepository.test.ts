@@ -129,11 +129,31 @@ describe('repository.recordings', () => {
     const damaged: RecordingDocument = structuredClone(recording);
     damaged.observed.xPx.pop();
     await records.apply([{ put: 'sessions', key: recording.id, value: damaged }]);
-    await expect(repository.recordings.find(recording.id)).rejects.toThrow(/"observed.xPx" has \d+ values/);
+    await expect(repository.recordings.find(recording.id)).rejects.toThrow(
+      /^This kept recording is damaged: "observed.xPx" has \d+ values.*Restore it from a saved file, or delete it\.$/,
+    );
     await repository.recordings.save(recording, beside);
     await records.apply([{ remove: 'rows', key: '', andBelow: true }]);
     await expect(repository.recordings.find(recording.id)).rejects.toThrow(/damaged at "observed"/);
     expect((await repository.recordings.findHead(recording.id))?.recording).toEqual(recordingHead(recording));
+  });
+
+  it('says of a kept recording beyond what can be measured in which way, and leaves it as it is', async () => {
+    const device = createTestDevice();
+    const records = await device.openRecords();
+    const repository = await device.open({ records });
+    const { timesMs, ...points } = recording.observed;
+    const long = {
+      ...recording,
+      observed: { timesMs: [...timesMs.slice(0, -1), 24 * 3_600_000], ...points },
+    };
+    await repository.recordings.save(recording, beside);
+    await records.apply([{ put: 'sessions', key: recording.id, value: long }]);
+    const sentence =
+      'This kept recording lasts longer than 30 minutes, which is longer than can be measured at once. ' +
+      'It stays as it is, but can’t be shown here: film shorter sets, in one go.';
+    await expect(repository.recordings.find(recording.id)).rejects.toThrow(sentence);
+    expect(await records.get('sessions', recording.id)).toEqual(long);
   });
 
   it('refuses to save a recording that could not be read back', async () => {

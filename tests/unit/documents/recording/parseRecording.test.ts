@@ -32,7 +32,7 @@ describe('parseSession(text)', () => {
     const long = damaged(({ observed: { timesMs } }) => (timesMs[timesMs.length - 1] = 24 * 3_600_000));
     expect(problemOf(long)).toBe(
       'This recording document lasts longer than 30 minutes, which is longer than can be measured at once. ' +
-        'Save it again where it came from.',
+        'It stays as it is, but can’t be shown here: film shorter sets, in one go.',
     );
   });
 
