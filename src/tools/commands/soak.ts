@@ -26,6 +26,7 @@ const asText: Record<SoakMeasure, (value: number) => string> = {
   buffersBytes: megabytes,
   rendererBytes: megabytes,
   workers: String,
+  endedWorkers: String,
   objectUrls: String,
 };
 
@@ -86,9 +87,9 @@ async function soak(browser: Browser, page: Page, minutes: number): Promise<Soak
     await openReviews(page);
     const sample = { minute: minute(), ...(await meter.read()) };
     samples.push(sample);
-    const { heapBytes, buffersBytes, rendererBytes, workers, objectUrls } = sample;
+    const { heapBytes, buffersBytes, rendererBytes, workers, endedWorkers, objectUrls } = sample;
     console.log(
-      `round ${samples.length}, minute ${sample.minute.toFixed(1)}: heap ${megabytes(heapBytes)}, buffers ${megabytes(buffersBytes)}, renderers ${rendererBytes === null ? 'not told' : megabytes(rendererBytes)}, ${workers} workers, ${objectUrls} object URLs`,
+      `round ${samples.length}, minute ${sample.minute.toFixed(1)}: heap ${megabytes(heapBytes)}, buffers ${megabytes(buffersBytes)}, renderers ${rendererBytes === null ? 'not told' : megabytes(rendererBytes)}, ${workers} workers, ${endedWorkers} ended ones held, ${objectUrls} object URLs`,
     );
   }
   return samples;

@@ -27,7 +27,14 @@ const partOfPhase: Record<string, StagedPart> = {
   finishing: 'sit',
 };
 
-let camera: StagedCamera = { rateHz: 30, isFrozen: false, widthPx: 360, heightPx: 640, part: 'stand' };
+let camera: StagedCamera = {
+  rateHz: 30,
+  isFrozen: false,
+  isDark: false,
+  widthPx: 360,
+  heightPx: 640,
+  part: 'stand',
+};
 let asked: StagedPart | null = null;
 let worker: Worker | null = null;
 let running: MediaStreamTrack | null = null;

@@ -7,6 +7,8 @@ export interface StagedCamera {
   rateHz: number;
   /** Whether no more pictures come. */
   isFrozen: boolean;
+  /** Whether it films a room without light. */
+  isDark: boolean;
   widthPx: number;
   heightPx: number;
   part: StagedPart;
@@ -46,14 +48,14 @@ function show(): void {
   setTimeout(show, nextMs - nowMs);
 }
 
-function drawFrame({ widthPx, heightPx, part }: StagedCamera, nowMs: number): VideoFrame {
+function drawFrame({ widthPx, heightPx, part, isDark }: StagedCamera, nowMs: number): VideoFrame {
   if (canvas.width !== widthPx || canvas.height !== heightPx)
     Object.assign(canvas, { width: widthPx, height: heightPx });
   const { from, until } = stagedFrames[part];
   const shown = Math.floor(((nowMs - partSinceMs) * filmHz) / 1000) % (until - from);
-  context.fillStyle = '#b8b4a8';
+  context.fillStyle = isDark ? '#0b0b0a' : '#b8b4a8';
   context.fillRect(0, 0, widthPx, heightPx);
-  context.fillStyle = '#5a5048';
+  context.fillStyle = isDark ? '#050505' : '#5a5048';
   context.fillRect(0, heightPx * 0.7, widthPx, heightPx * 0.3);
   drawNumber(context, from + shown, { widthPx, heightPx });
   return new VideoFrame(canvas, { timestamp: Math.round(nowMs * 1000) });

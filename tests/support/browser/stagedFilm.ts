@@ -1,3 +1,4 @@
+import { mirrorRow } from '#core/correction/mirrorTrack';
 import { keypointCount } from '#core/keypoints/keypointNames';
 import { buildKeypointTrack, frameCount, type KeypointTrack } from '#core/keypoints/keypointTrack';
 import { filmPerson } from '../syntheticPerson';
@@ -6,7 +7,15 @@ export const stagedSize = { widthPx: 360, heightPx: 640 };
 const camera = { ...stagedSize, focalPx: 615 };
 const frameMs = 1000 / 30;
 
-export const stagedParts = ['stand', 'sit', 'work', 'nobody', 'other-person'] as const;
+export const stagedParts = [
+  'stand',
+  'sit',
+  'work',
+  'nobody',
+  'other-person',
+  'poster',
+  'mirror-image',
+] as const;
 export type StagedPart = (typeof stagedParts)[number];
 
 /** The frames of each part in the film, from the first one to before the last one. */
@@ -19,8 +28,8 @@ export interface StagedFilm {
 }
 
 /**
- * Films what happens in a set: a quiet stand, quiet sitting, two sit-to-stands with the right leg, an empty room, and
- * the same two movements by somebody shorter.
+ * Films what happens in a set: a quiet stand, quiet sitting, two sit-to-stands with the right leg, an empty room, the
+ * same two movements by somebody shorter, a person on a poster, and the mirror image of the movements.
  */
 export function filmStage(): StagedFilm {
   const stand = filmPerson({ task: 'two-legged-bend', side: 'right', repetitions: [{ peakDeg: 2 }], camera });
@@ -31,6 +40,8 @@ export function filmStage(): StagedFilm {
     work: rowsOf(work),
     nobody: [null],
     'other-person': rowsOf(filmSets(1.45)),
+    poster: rowsOf(stand.track).slice(0, 1).map(onWall),
+    'mirror-image': rowsOf(work).map((row) => mirrorRow(row, stagedSize.widthPx)),
   };
   const rows: (Float32Array | null)[] = [];
   const frames = {} as StagedFrames;
@@ -40,6 +51,11 @@ export function filmStage(): StagedFilm {
   }
   const timed = rows.map((row, frame) => ({ timeMs: frame * frameMs, row }));
   return { track: buildKeypointTrack(stagedSize.widthPx, stagedSize.heightPx, timed), frames };
+}
+
+/** Somebody as on a poster: half as large, in the upper corner. */
+function onWall(row: Float32Array): Float32Array {
+  return row.map((value, at) => (at % 3 === 2 ? value : value / 2));
 }
 
 function filmSets(bodyHeightM: number): KeypointTrack {

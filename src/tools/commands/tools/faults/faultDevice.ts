@@ -27,7 +27,7 @@ export interface FaultDevice {
 }
 
 const example = parseRecording(readFileSync(join(projectRoot, 'fixtures/example.session.json'), 'utf8'));
-const idOf = (letter: string, digit: number) => `${letter}b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d1${digit}`;
+export const idOf = (letter: string, digit: number) => `${letter}b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d1${digit}`;
 
 /**
  * @param hasCamera  whether it has a staged camera, whose joints are known; then joints of files are known, too
@@ -106,7 +106,12 @@ export async function openFaultDevice(
   };
 }
 
-function sessionOf(digit: number, patient: string, recordings: RecordingDocument[]): SessionDocument {
+/** A session of invented answers. */
+export function sessionOf(
+  digit: number,
+  patient: string,
+  recordings: readonly RecordingDocument[],
+): SessionDocument {
   return {
     format: 'overfoot-visit',
     version: 3,

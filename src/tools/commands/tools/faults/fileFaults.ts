@@ -83,6 +83,20 @@ const noModel = (name: string, says: RegExp, spoil: (bytes: Buffer) => Buffer | 
   },
 });
 
+/** Runs in a worker: software graphics pass for a graphics processor, which is taken away after some hundred drawings. */
+const losesGraphics = `() => {
+  const { getParameter, drawElements } = WebGL2RenderingContext.prototype;
+  const rendererName = 0x9246;
+  let left = 600;
+  WebGL2RenderingContext.prototype.getParameter = function (name) {
+    return name === rendererName ? 'A graphics processor' : getParameter.call(this, name);
+  };
+  WebGL2RenderingContext.prototype.drawElements = function (...asked) {
+    if (--left === 0) this.getExtension('WEBGL_lose_context').loseContext();
+    return drawElements.apply(this, asked);
+  };
+}`;
+
 /** Faults of a video, and of what measures it. */
 export const fileFaults: readonly Fault[] = [
   noModel('model-file-missing', /is missing\. Reload the page/, () => null),
@@ -104,6 +118,24 @@ export const fileFaults: readonly Fault[] = [
       });
       const page = await measureFile(device, 'example.mp4', readFileSync(examplePath));
       return shown(page, /could not start/, longestMs);
+    },
+  },
+  {
+    name: 'graphics-context-lost-in-a-file',
+    says: null,
+    async put(device) {
+      let workers = 0;
+      await device.context.route('**/poseWorker-*.js', async (route) => {
+        const answer = await route.fetch();
+        // The first worker has a graphics processor, for a while; the next one has none.
+        const before = workers++ === 0 ? `(${losesGraphics})();\n` : '';
+        await route.fulfill({ response: answer, body: before + (await answer.text()) });
+      });
+      const short = readFileSync(join(projectRoot, 'fixtures/short.mp4'));
+      const page = await measureFile(device, 'short.mp4', short.subarray(0, short.length / 3));
+      await page.getByLabel('The measured video').waitFor({ timeout: 3 * longestMs });
+      if (workers < 2) throw new Error('The graphics processor was not taken away.');
+      return null;
     },
   },
   {
@@ -152,6 +184,22 @@ export const fileFaults: readonly Fault[] = [
         /hours.mp4.*(minutes|seconds)/,
         longestMs,
       );
+    },
+  },
+  {
+    name: 'video-that-declares-10000-by-10000',
+    says: /\S/,
+    hasCamera: true,
+    async put(device) {
+      const large = changed((bytes) => {
+        // In the description of its pictures, and in the track: with 16 bits after the point there.
+        bytes.writeUInt16BE(10_000, contentOf(bytes, 'avc1') + 24);
+        bytes.writeUInt16BE(10_000, contentOf(bytes, 'avc1') + 26);
+        const track = contentOf(bytes, 'tkhd');
+        bytes.writeUInt32BE(10_000 * 65_536, track + 76);
+        bytes.writeUInt32BE(10_000 * 65_536, track + 80);
+      });
+      return outcome(await measureFile(device, 'declared.mp4', large));
     },
   },
   {

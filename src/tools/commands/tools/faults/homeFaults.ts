@@ -17,7 +17,7 @@ import type { Fault } from './runFault';
 import { shown } from './storageFaults';
 
 /** Whether one set more is kept, with all of its repetitions, or one too many, and its video. */
-const hasWholeSet = (after: Kept, before: Kept) => {
+export const hasWholeSet = (after: Kept, before: Kept) => {
   const [set, ...others] = newSets(after, before);
   return others.length === 0 && (set?.repetitions ?? 0) >= 2 && set!.hasVideo;
 };
@@ -35,7 +35,7 @@ const patienceMs = 40_000;
 const longestGapMs = 2000;
 
 /** Goes to the middle of a set. */
-async function toMiddle(...parts: Parameters<typeof beginSet>): Promise<Page> {
+export async function toMiddle(...parts: Parameters<typeof beginSet>): Promise<Page> {
   const page = await beginSet(...parts);
   await counted(page, 1);
   return page;
@@ -46,7 +46,7 @@ async function toMiddle(...parts: Parameters<typeof beginSet>): Promise<Page> {
  *
  * @param end  ends the fault; left out where it ends by itself
  */
-async function inMiddle(
+export async function inMiddle(
   page: Page,
   says: RegExp,
   begin: (page: Page) => Promise<unknown>,

@@ -6,7 +6,7 @@ import type { Fault } from './runFault';
 import { shown } from './storageFaults';
 
 /** Opens the first kept set in the review. */
-async function openReview(device: FaultDevice, prepare?: () => void): Promise<Page> {
+export async function openReview(device: FaultDevice, prepare?: () => void): Promise<Page> {
   const page = await device.open(prepare);
   await openKeptSessions(page);
   const set = page.getByRole('grid', { name: 'Sets' }).getByRole('row').first();

@@ -5,7 +5,7 @@ import type { FaultDevice } from './faultDevice';
 import type { Fault } from './runFault';
 
 /** Shows the kept sessions, and gives the first alert whose text fits. */
-async function keptSessionsSay(page: Page, text: RegExp): Promise<string | null> {
+export async function keptSessionsSay(page: Page, text: RegExp): Promise<string | null> {
   await openKeptSessions(page);
   return shown(page, text);
 }
@@ -46,7 +46,7 @@ interface Opened {
   found: NonNullable<Awaited<ReturnType<Repository['recordings']['findHead']>>>;
 }
 
-interface Buckets {
+export interface Buckets {
   keys(): Promise<string[]>;
   open(name: string): Promise<{ indexedDB: IDBFactory }>;
 }

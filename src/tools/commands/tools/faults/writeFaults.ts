@@ -7,15 +7,11 @@ import { openKeptSessions } from '../openKeptSessions';
 import { projectRoot } from '../projectRoot';
 import { serveBuild } from '../serveBuild';
 import { startOf } from '../startOf';
-import type { FaultDevice } from './faultDevice';
 import { mayBeFull, setFull } from './fullDevice';
 import { answerAndSave, beginSet, counted, finishSession, inPhase, newSets } from './homeSet';
+import { longestMs, openKept, passphrase, press, toKept, unlock } from './keptPages';
 import type { Fault } from './runFault';
 import { shown } from './storageFaults';
-
-const passphrase = 'otter river stone lamp';
-/** Keys are derived from passphrases slowly by design, ms. */
-const longestMs = 90_000;
 
 /**
  * Leaves the device only so many bytes more, or less, than it uses now.
@@ -28,29 +24,6 @@ async function fill(page: Page, spareBytes: number): Promise<() => Promise<void>
   const { origin } = new URL(page.url());
   await browser.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: usedBytes + spareBytes });
   return async () => void (await browser.send('Storage.overrideQuotaForOrigin', { origin }));
-}
-
-async function openKept(device: FaultDevice, prepare?: () => void): Promise<Page> {
-  const page = await device.open(prepare);
-  await toKept(page);
-  return page;
-}
-
-/** To the newest kept session, with its sets. */
-async function toKept(page: Page): Promise<void> {
-  await openKeptSessions(page);
-  await page.getByRole('grid', { name: 'Sets' }).getByRole('row').first().waitFor({ timeout: longestMs });
-}
-
-const press = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).click();
-
-/** Gives the passphrase of a locked device, and lets what is still to do be done. */
-async function unlock(page: Page): Promise<void> {
-  const locked = page.getByRole('heading', { name: 'What is kept on this device is locked' });
-  await locked.waitFor({ timeout: longestMs });
-  await page.getByLabel('Passphrase', { exact: true }).fill(passphrase);
-  await page.keyboard.press('Enter');
-  await locked.waitFor({ state: 'hidden', timeout: longestMs });
 }
 
 /** Faults of single writes, and of time and tabs between them. */

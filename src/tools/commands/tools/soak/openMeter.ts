@@ -52,12 +52,33 @@ export async function openMeter(browser: Browser, page: Page): Promise<Meter> {
         buffersBytes: sumOf(all.map(({ backingStorageSize }) => backingStorageSize)),
         rendererBytes: renderers.includes(null) ? null : sumOf(renderers.map(Number)),
         workers: page.workers().length,
+        endedWorkers: (await countWorkerObjects(inspector)) - page.workers().length,
         objectUrls: await page.evaluate(() =>
           (window as unknown as { liveObjectUrls: () => number }).liveObjectUrls(),
         ),
       };
     },
   };
+}
+
+/** Objects through which the page speaks to its workers, those of ended workers included. */
+async function countWorkerObjects(inspector: CDPSession): Promise<number> {
+  const objectGroup = 'soak';
+  const { result } = await inspector.send('Runtime.evaluate', {
+    expression: 'Worker.prototype',
+    objectGroup,
+  });
+  const { objects } = await inspector.send('Runtime.queryObjects', {
+    prototypeObjectId: result.objectId!,
+    objectGroup,
+  });
+  const { result: count } = await inspector.send('Runtime.callFunctionOn', {
+    objectId: objects.objectId!,
+    functionDeclaration: 'function () { return this.length; }',
+    returnByValue: true,
+  });
+  await inspector.send('Runtime.releaseObjectGroup', { objectGroup });
+  return Number(count.value);
 }
 
 /** The dedicated workers of a page, each with an inspector of its own that speaks through the page's. */

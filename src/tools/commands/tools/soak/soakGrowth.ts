@@ -11,6 +11,8 @@ export interface SoakSample {
   /** Resident memory of the browser's renderers; null where the system does not tell, bytes. */
   rendererBytes: number | null;
   workers: number;
+  /** Workers that ended and are still held by the page, after a forced collection. */
+  endedWorkers: number;
   /** Made by URL.createObjectURL and not yet revoked. */
   objectUrls: number;
 }
@@ -38,6 +40,7 @@ const allowed: Record<SoakMeasure, { share: number; atLeast: number }> = {
   buffersBytes: { share: 0.05, atLeast: 1e6 },
   rendererBytes: { share: 0.1, atLeast: 20e6 },
   workers: { share: 0, atLeast: 0 },
+  endedWorkers: { share: 0, atLeast: 0 },
   objectUrls: { share: 0, atLeast: 0 },
 };
 

@@ -7,6 +7,7 @@ const sample = (minute: number, change: Partial<SoakSample> = {}): SoakSample =>
   buffersBytes: 50e6,
   rendererBytes: 300e6,
   workers: 2,
+  endedWorkers: 0,
   objectUrls: 1,
   ...change,
 });
@@ -30,8 +31,14 @@ describe('soakGrowth(samples)', () => {
   it('does not take one peak for growth, but one worker or address left over', () => {
     const peak = minutes.map((minute) => sample(minute, minute === 9 ? { heapBytes: 90e6 } : {}));
     expect(soakGrowth(peak).heapBytes!.flat).toBe(true);
-    const left = minutes.map((minute) => sample(minute, minute >= 7 ? { workers: 3, objectUrls: 2 } : {}));
-    expect(soakGrowth(left)).toMatchObject({ workers: { flat: false }, objectUrls: { flat: false } });
+    const left = minutes.map((minute) =>
+      sample(minute, minute >= 7 ? { workers: 3, endedWorkers: 1, objectUrls: 2 } : {}),
+    );
+    expect(soakGrowth(left)).toMatchObject({
+      workers: { flat: false },
+      endedWorkers: { flat: false },
+      objectUrls: { flat: false },
+    });
   });
 
   it('says nothing of what was not read, or of fewer than six samples', () => {
