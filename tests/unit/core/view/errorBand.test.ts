@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { quantileOf } from '#core/signal/quantileOf';
-import { errorBand, placingSd } from '#core/view/errorBand';
+import { errorBand, noBand, ownBand, placingSd, scaleBand } from '#core/view/errorBand';
 import { frontalKneeAngleDeg, squareToBody } from '#core/view/frontalKneeAngle';
 import {
   liftLeg,
@@ -182,5 +182,107 @@ describe('errorBand(leg, side, sources, quantity)', () => {
     const covered = errors.filter((deg) => deg <= band).length / draws;
     expect(covered).toBeGreaterThan(leastShare);
     expect(band).toBeLessThan(widest * quantileOf(errors, 0.9)!);
+  });
+});
+
+describe('errorBand(leg, side, sources, quantity) of one point, source by source', () => {
+  /** Shank 1 (0.96 down and 0.28 behind), thigh 1.1 (0.88 and 0.66): the knee in front. A sample before it, of no matter. */
+  const path = (x: number, y: number, z: number): Path => ({
+    x: Float64Array.of(9, x),
+    y: Float64Array.of(9, y),
+    z: Float64Array.of(99, z),
+  });
+  const [x, y, z] = [0.3, 0.9, 6];
+  const leg: LiftedLeg = {
+    ankle: path(x, y, z),
+    knee: path(0.3, -0.06, 5.72),
+    hip: path(0.3, -0.94, 6.38),
+    thigh: 1.1,
+  };
+  const [yawSdDeg, rollSdDeg, pitchSdDeg, jitter] = [3, 2, 4, 0.01];
+  const jointSd = Math.hypot(0.014, jitter);
+  const both = [1, -1] as const;
+
+  type Point = readonly [x: number, y: number, z: number];
+  const byYaw = ([x, y, z]: Point, deg: number): Point => {
+    const rad = toRad(deg);
+    return [x * Math.cos(rad) + z * Math.sin(rad), y, z * Math.cos(rad) - x * Math.sin(rad)];
+  };
+  /** The ankle after each source has moved it by one standard deviation, either way. */
+  const moved = (yawDeg: number): { own: Point[][]; shared: Point[][] } => {
+    const bearingDeg = (Math.atan2(0.3, 5.72) * 180) / Math.PI;
+    const [roll, pitch] = [toRad(rollSdDeg), toRad(pitchSdDeg)];
+    return {
+      own: [both.map((by) => byYaw([x + by * jointSd, y, z], yawDeg))],
+      shared: [
+        both.map((by) => byYaw([x, y, z], yawDeg + by * yawSdDeg)),
+        // Through a longer lens the person is farther away, and the yaw follows the bearing of the knee.
+        both.map((by) => byYaw([x, y, z * (1 + 0.2 * by)], yawDeg + bearingDeg * (1 - 1 / (1 + 0.2 * by)))),
+        both.map((by) => {
+          const [cos, sin] = [Math.cos(roll), by * Math.sin(roll)];
+          return byYaw([x * cos - y * sin, y * cos + x * sin, z], yawDeg);
+        }),
+        both.map((by) => {
+          const [cos, sin] = [Math.cos(pitch), by * Math.sin(pitch)];
+          return byYaw([x, y * cos - z * sin, z * cos + y * sin], yawDeg);
+        }),
+      ],
+    };
+  };
+
+  it.each([
+    [0, 'x', 0],
+    [0, 'y', 1],
+    [0, 'z', 2],
+    [25, 'x', 0],
+    [25, 'z', 2],
+    [-40, 'x', 0],
+  ] as const)('at a yaw of %d adds the larger of both effects of each source on %s', (yawDeg, along, at) => {
+    const here = byYaw([x, y, z], yawDeg)[at];
+    const squares = (sources: Point[][]) =>
+      sources.reduce(
+        (sum, ways) => sum + Math.max(...ways.map((point) => Math.abs(point[at] - here))) ** 2,
+        0,
+      );
+    const { own, shared } = moved(yawDeg);
+    const sources = { yawDeg, yawSdDeg, rollSdDeg, jitter };
+    const band = errorBand(leg, 'left', sources, ({ ankle }) => ankle[along][0]!)(1);
+    expect(band.own).toBeCloseTo(1.645 * Math.sqrt(squares(own)), 9);
+    expect(band.whole).toBeCloseTo(1.645 * Math.sqrt(squares(own) + squares(shared)), 9);
+  });
+
+  it('counts 2 % of the thigh, and the places of hip and knee, for the length of the thigh', () => {
+    const between = (one: Path, other: Path) =>
+      Math.hypot(one.x[0]! - other.x[0]!, one.y[0]! - other.y[0]!, one.z[0]! - other.z[0]!);
+    const sources = { yawDeg: 7, yawSdDeg, rollSdDeg, jitter };
+    const thigh = errorBand(leg, 'left', sources, ({ hip, knee }) => between(hip, knee))(1);
+    // A joint moved aside by s lengthens 1.1 to the root of 1.21 + s^2.
+    const aside = Math.hypot(1.1, jointSd) - 1.1;
+    expect(thigh.own).toBeCloseTo(1.645 * Math.SQRT2 * aside, 9);
+    expect(thigh.whole).toBeCloseTo(1.645 * Math.sqrt(2 * aside ** 2 + 0.022 ** 2), 9);
+    const shank = errorBand(leg, 'left', sources, ({ knee, ankle }) => between(knee, ankle))(1);
+    const asideShank = Math.hypot(1, jointSd) - 1;
+    expect(shank.whole).toBeCloseTo(1.645 * Math.sqrt(2 * asideShank ** 2 + 0.02 ** 2), 9);
+  });
+
+  it('hands over the thigh’s length as each source leaves it, the side, and the one sample', () => {
+    const seen: [number, string, number][] = [];
+    errorBand(leg, 'right', { yawDeg: 0, yawSdDeg, rollSdDeg, jitter }, ({ thigh }, side, i) => {
+      seen.push([thigh, side, i]);
+      return 0;
+    })(1);
+    expect(new Set(seen.map(([, side, i]) => `${side} ${i}`))).toEqual(new Set(['right 0']));
+    const lengths = seen.map(([thigh]) => Math.round(thigh * 1e6) / 1e6);
+    expect(lengths.filter((length) => length === 1.122)).toHaveLength(1);
+    expect(lengths.filter((length) => length === 1.078)).toHaveLength(1);
+    expect(lengths.filter((length) => length === 1.1)).toHaveLength(lengths.length - 2);
+  });
+});
+
+describe('bands', () => {
+  it('are their own, nothing, or wider by a factor', () => {
+    expect(ownBand(3)).toEqual({ whole: 3, own: 3 });
+    expect(noBand).toEqual({ whole: 0, own: 0 });
+    expect(scaleBand({ whole: 3, own: 2 }, 1.5)).toEqual({ whole: 4.5, own: 3 });
   });
 });

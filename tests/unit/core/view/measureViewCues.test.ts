@@ -3,7 +3,13 @@ import type { ViewSign } from '#core/exercises/exercise';
 import { findTask, type TaskId } from '#core/exercises/exercises';
 import { otherSide, sides, type Side } from '#core/protocol/side';
 import { liftLeg, segmentsPx } from '#core/view/liftLeg';
-import { measureViewCues, type ViewedLeg, type ViewScene } from '#core/view/measureViewCues';
+import {
+  footOfLegDeg,
+  measureViewCues,
+  usualSdDeg,
+  type ViewedLeg,
+  type ViewScene,
+} from '#core/view/measureViewCues';
 import { filmFocalPx as focalPx, pictureJoint, pictureLeg } from '../../../support/pictureLeg';
 import { filmPerson, type Film } from '../../../support/syntheticPerson';
 
@@ -101,5 +107,87 @@ describe('measureViewCues(scene, signs)', () => {
     const scene = sceneOf('two-legged-bend', 'left', 0);
     const other = { ...scene, workingSide: otherSide(scene.workingSide) };
     expect(read(other, 'stance-foot')).toBeCloseTo(-read(scene, 'stance-foot')!, 6);
+  });
+
+  it('gives each reading its usual error, in the order that is asked for', () => {
+    const cues = measureViewCues(sceneOf('two-legged-bend', 'left', 5), ['feet', 'thighs']);
+    expect(cues.map(({ name, sdDeg }) => [name, sdDeg])).toEqual([
+      ['facing-camera', 14],
+      ['feet', 3.5],
+      ['thighs', 1.2],
+    ]);
+    expect(usualSdDeg).toMatchObject({ 'free-shank': 2.5, 'stance-foot': 4 });
+  });
+
+  it('reads feet and thighs in the middle of both sides', () => {
+    const scene = sceneOf('two-legged-bend', 'left', 8);
+    const foot = (side: Side) => footOfLegDeg(scene.legs[side], side, scene.upright, focalPx)!;
+    expect(read(scene, 'feet')).toBeCloseTo((foot('left') + foot('right')) / 2, 12);
+    // One foot turns out by 7 degrees, the left one towards the picture's right.
+    expect(read(scene, 'stance-foot')).toBeCloseTo(foot('left') - 7, 12);
+    expect(read({ ...scene, workingSide: 'right' }, 'stance-foot')).toBeCloseTo(foot('right') + 7, 12);
+  });
+
+  it('reads thighs while the knees are bent, and feet while the person stands, and at no other time', () => {
+    const scene = sceneOf('two-legged-bend', 'left', 8);
+    const never = new Uint8Array(scene.upright.length);
+    expect(read({ ...scene, upright: never }, 'thighs')).toBe(read(scene, 'thighs'));
+    expect(read({ ...scene, bent: never }, 'feet')).toBe(read(scene, 'feet'));
+    expect(read({ ...scene, bent: scene.upright }, 'thighs')).not.toBe(read(scene, 'thighs'));
+  });
+
+  it('reads a free shank in the samples in which both legs are seen', () => {
+    const scene = sceneOf('single-leg-squat', 'left', 6);
+    const { left, right } = scene.legs;
+    const half = right.picture.seen.map((seen, i) => (i % 2 === 0 ? seen : 0));
+    const other = right.picture.seen.map((seen, i) => (i % 2 === 1 ? seen : 0));
+    const seenIn = (working: Uint8Array, free: Uint8Array) =>
+      read(
+        {
+          ...scene,
+          legs: {
+            left: { ...left, picture: { ...left.picture, seen: working } },
+            right: { ...right, picture: { ...right.picture, seen: free } },
+          },
+        },
+        'free-shank',
+      );
+    expect(seenIn(half, other)).toBeNull();
+    expect(Math.abs(seenIn(half, right.picture.seen)! + 6)).toBeLessThan(tolerancesDeg['free-shank']);
+  });
+});
+
+describe('measureViewCues(scene, signs) with bends before the set', () => {
+  const scene = sceneOf('lateral-step-down', 'left', 4);
+  const nowDeg = footOfLegDeg(scene.legs.left, 'left', scene.upright, focalPx)!;
+  const bendsOf = (left: number | null) => ({ yawDeg: 6, sdDeg: 2, footDeg: { left, right: 50 } });
+
+  it('puts them in place of the stance foot, and of nothing else', () => {
+    const bends = bendsOf(nowDeg);
+    const names = (signs: ViewSign[]) => measureViewCues({ ...scene, bends }, signs).map(({ name }) => name);
+    expect(names(['stance-foot', 'feet'])).toEqual(['facing-camera', 'bends', 'feet']);
+    expect(names(['feet'])).toEqual(['facing-camera', 'feet']);
+  });
+
+  it('follows a foot that points elsewhere half of the way', () => {
+    const cue = (left: number | null) =>
+      measureViewCues({ ...scene, bends: bendsOf(left) }, ['stance-foot'])[1]!;
+    expect(cue(nowDeg)).toMatchObject({ name: 'bends', yawDeg: 6 });
+    // It points 10 degrees further to the right than it did: 5 of them are the body's.
+    expect(cue(nowDeg - 10).yawDeg).toBeCloseTo(11, 12);
+    // The root of 2² + 2.3², or of 2² + 3² where the foot was not seen then or is not seen now.
+    expect(cue(nowDeg).sdDeg).toBeCloseTo(Math.sqrt(9.29), 12);
+    const unseen = cue(null);
+    expect(unseen.yawDeg).toBe(6);
+    expect(unseen.sdDeg).toBeCloseTo(Math.sqrt(13), 12);
+    const never = new Uint8Array(scene.upright.length);
+    const [, blind] = measureViewCues({ ...scene, upright: never, bends: bendsOf(20) }, ['stance-foot']);
+    expect(blind).toEqual(unseen);
+  });
+
+  it('goes by the foot of the working leg', () => {
+    const right = footOfLegDeg(scene.legs.right, 'right', scene.upright, focalPx)!;
+    const [, cue] = measureViewCues({ ...scene, workingSide: 'right', bends: bendsOf(0) }, ['stance-foot']);
+    expect(cue!.yawDeg).toBeCloseTo(6 + (right - 50) / 2, 12);
   });
 });
