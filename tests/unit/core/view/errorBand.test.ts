@@ -230,23 +230,29 @@ describe('errorBand(leg, side, sources, quantity) of one point, source by source
     };
   };
 
+  const across = ([x]: Point) => x;
+  const down = ([, y]: Point) => y;
+  const ahead = ([, , z]: Point) => z;
   it.each([
-    [0, 'x', 0],
-    [0, 'y', 1],
-    [0, 'z', 2],
-    [25, 'x', 0],
-    [25, 'z', 2],
-    [-40, 'x', 0],
-  ] as const)('at a yaw of %d adds the larger of both effects of each source on %s', (yawDeg, along, at) => {
-    const here = byYaw([x, y, z], yawDeg)[at];
+    [0, 'across', across],
+    [0, 'down', down],
+    [0, 'ahead', ahead],
+    [0, 'across and down', (point: Point) => across(point) + down(point)],
+    [25, 'across', across],
+    [25, 'ahead', ahead],
+    [-40, 'across', across],
+  ] as const)('at a yaw of %d adds the larger of both effects of each source %s', (yawDeg, _, of) => {
+    const here = of(byYaw([x, y, z], yawDeg));
     const squares = (sources: Point[][]) =>
       sources.reduce(
-        (sum, ways) => sum + Math.max(...ways.map((point) => Math.abs(point[at] - here))) ** 2,
+        (sum, ways) => sum + Math.max(...ways.map((point) => Math.abs(of(point) - here))) ** 2,
         0,
       );
     const { own, shared } = moved(yawDeg);
     const sources = { yawDeg, yawSdDeg, rollSdDeg, jitter };
-    const band = errorBand(leg, 'left', sources, ({ ankle }) => ankle[along][0]!)(1);
+    const band = errorBand(leg, 'left', sources, ({ ankle }) => of([ankle.x[0]!, ankle.y[0]!, ankle.z[0]!]))(
+      1,
+    );
     expect(band.own).toBeCloseTo(1.645 * Math.sqrt(squares(own)), 9);
     expect(band.whole).toBeCloseTo(1.645 * Math.sqrt(squares(own) + squares(shared)), 9);
   });

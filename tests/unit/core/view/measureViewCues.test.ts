@@ -136,6 +136,49 @@ describe('measureViewCues(scene, signs)', () => {
     expect(read({ ...scene, bent: scene.upright }, 'thighs')).not.toBe(read(scene, 'thighs'));
   });
 
+  it('has no cue at all for what is never seen on either side', () => {
+    const scene = sceneOf('two-legged-bend', 'left', 5);
+    const never = new Uint8Array(scene.upright.length);
+    const without = (side: Side) => ({ ...scene.legs[side], footSeen: never });
+    for (const side of sides) {
+      const unseen = { ...scene, workingSide: side, legs: { ...scene.legs, [side]: without(side) } };
+      const cues = measureViewCues(unseen, ['feet', 'stance-foot', 'thighs']);
+      expect(cues.map(({ name }) => name)).toEqual(['facing-camera', 'thighs']);
+    }
+  });
+
+  it('reads a free shank of hand-made places: 0.48 aside for 0.8 ahead are 30.96 degrees', () => {
+    const focalPx = 1000;
+    const at = (x: number, y: number, z: number) => ({
+      picture: {
+        xPx: Float64Array.of((x / z) * focalPx),
+        yPx: Float64Array.of((y / z) * focalPx),
+      },
+      path: { x: Float64Array.of(x), y: Float64Array.of(y), z: Float64Array.of(z) },
+    });
+    // A thigh of 1.1 goes 0.88 down and 0.66 to the front; a shank of 1 then 0.48 aside, 0.36 down and 0.8 back.
+    const [hip, knee, ankle] = [at(0.1, -0.9, 6), at(0.1, -0.02, 5.34), at(0.58, 0.34, 6.14)];
+    const seen = Uint8Array.of(1);
+    const leg: ViewedLeg = {
+      picture: { hip: hip.picture, knee: knee.picture, ankle: ankle.picture, seen },
+      segments: { thigh: 1100 / 6, shank: 1000 / 6 },
+      // Of the working leg, only how far its hip is away and how long its thigh is counts.
+      lifted: { hip: at(7, 7, 6).path, knee: at(8, 8, 8).path, ankle: at(9, 9, 9).path, thigh: 1.1 },
+      heel: ankle.picture,
+      toe: ankle.picture,
+      footSeen: seen,
+      jitter: 0,
+    };
+    const scene = {
+      legs: { left: leg, right: leg },
+      workingSide: 'left',
+      focalPx,
+      upright: seen,
+      bent: seen,
+    } as const;
+    expect(read(scene, 'free-shank')).toBeCloseTo(-30.9638, 4);
+  });
+
   it('reads a free shank in the samples in which both legs are seen', () => {
     const scene = sceneOf('single-leg-squat', 'left', 6);
     const { left, right } = scene.legs;

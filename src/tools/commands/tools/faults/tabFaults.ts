@@ -80,7 +80,7 @@ export const tabFaults: readonly Fault[] = [
   },
   {
     name: 'newer-version-in-another-tab-during-a-review',
-    says: /newer version of this program.*Reload/,
+    says: /Another tab.*in the way/,
     mayChange: (key, { recordings }) => key === `recording ${recordings[0]!.id}`,
     holds: (after) => Object.values(after).some((text) => text.includes('Before the update.')),
     async put(device) {
@@ -90,7 +90,7 @@ export const tabFaults: readonly Fault[] = [
       const newer = await device.openStorage();
       await newer.evaluate(beginUpgrade);
       await remark(page, 'During the update.');
-      const sentence = await shown(page, /newer version of this program/);
+      const sentence = await shown(page, /in the way/, 60_000);
       await newer.evaluate(() => window.otherVersion.giveUp());
       await newer.close();
       await page.close();
