@@ -65,8 +65,8 @@ async function open(
   blob: Blob,
   sentences: { otherKey: string; broken: string },
 ): Promise<Blob> {
-  const head = await blob.slice(0, ageStart.length).text();
-  if (head !== ageStart) throw new Problem('file', 'It is not a sealed file.');
+  if (!(await isSealed(blob)))
+    throw new Problem('file', 'It is not a sealed file. Choose one that ends in “.age”.');
   try {
     return await gather(await decrypter.decrypt(blob.stream()));
   } catch (error) {
@@ -75,6 +75,11 @@ async function open(
   }
 }
 const ageStart = 'age-encryption.org/v1\n';
+
+/** Whether a file is in the age format, by its first line. */
+export async function isSealed(blob: Blob): Promise<boolean> {
+  return (await blob.slice(0, ageStart.length).text()) === ageStart;
+}
 
 /**
  * The key as a file that a passphrase opens.

@@ -284,5 +284,5 @@ test('dropped files are opened one after another, each with its outcome', async 
   const log = page.getByRole('log').getByRole('listitem');
   await expect(log).toHaveCount(2);
   for (const [index, name] of ['one.age', 'two.age'].entries())
-    await expect(log.nth(index)).toContainText(`${name}: refused. There is no key on this device.`);
+    await expect(log.nth(index)).toContainText(`${name}: refused. It is not a sent session`);
 });

@@ -3,7 +3,7 @@ import { Problem } from '#core/problem';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import { explainProblem } from '#shell/explainProblem';
 import { weakPassphrase } from '#shell/passphrase';
-import { backUpKey, newKeyPair, restoreKey, unseal, type KeyPair } from '#shell/seal';
+import { backUpKey, isSealed, newKeyPair, restoreKey, unseal, type KeyPair } from '#shell/seal';
 import { asReceived } from './asReceived';
 import { checkIncoming, type IncomingCheck } from './checkIncoming';
 import { followedPlan } from './followedPlan';
@@ -118,6 +118,11 @@ export function createClinic(world: ClinicWorld): Clinic {
 
   /** With the key that fits, the one in use first. */
   const open = async (file: Blob): Promise<Parcel> => {
+    if (!(await isSealed(file)))
+      throw new Problem(
+        'file',
+        'It is not a sent session: those are sealed, and end in “.age”. Open videos and recordings from the start.',
+      );
     await lookAnew();
     if (keys.length === 0)
       throw new Problem('file', 'There is no key on this device. Make one, or restore it from its backup.');

@@ -5,6 +5,7 @@ import type {} from '../../../../../tests/support/browser/videoMaker';
 import { addVideoMaker, openHeadlessPage } from '../../../../../tests/support/browser/headlessPage';
 import { projectRoot } from '../projectRoot';
 import type { FaultDevice } from './faultDevice';
+import { openStart } from './keptPages';
 import { killWorker } from './killWorker';
 import type { Fault } from './runFault';
 import { shown } from './storageFaults';
@@ -30,7 +31,7 @@ async function measureFile(
   content: Buffer,
   isOffered = true,
 ): Promise<Page> {
-  const page = await device.open();
+  const page = await openStart(device);
   const mimeType = name.endsWith('.webm') ? 'video/webm' : 'video/mp4';
   await page.locator('input[type=file]').setInputFiles({ name, mimeType, buffer: content });
   if (!isOffered) return page;

@@ -15,6 +15,17 @@ export async function openKept(device: FaultDevice, prepare?: () => void): Promi
   return page;
 }
 
+/** Opens the start, with its tools: a device with kept sessions opens on these. */
+export async function openStart(device: FaultDevice, prepare?: () => void): Promise<Page> {
+  const page = await device.open(prepare);
+  const example = page.getByRole('button', { name: 'Open the example' });
+  const back = page.getByRole('button', { name: /^Back to the start/ });
+  await example.or(back).first().waitFor();
+  if (await back.isVisible()) await back.click();
+  await example.waitFor();
+  return page;
+}
+
 /** To the newest kept session, with its sets. */
 export async function toKept(page: Page): Promise<void> {
   await openKeptSessions(page);

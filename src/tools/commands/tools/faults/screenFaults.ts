@@ -2,6 +2,7 @@ import type { Page } from '@playwright/test';
 import { openKeptSessions } from '../openKeptSessions';
 import type { FaultDevice } from './faultDevice';
 import { mayBeFull, setFull } from './fullDevice';
+import { openStart } from './keptPages';
 import type { Fault } from './runFault';
 import { shown } from './storageFaults';
 
@@ -24,7 +25,7 @@ async function openFile(
   content: Buffer,
   says: RegExp,
 ): Promise<string | null> {
-  const page = await device.open();
+  const page = await openStart(device);
   const mimeType = name.endsWith('.json') ? 'application/json' : 'video/mp4';
   await page.locator('input[type=file]').setInputFiles({ name, mimeType, buffer: content });
   return shown(page, says);
@@ -70,8 +71,7 @@ export const screenFaults: readonly Fault[] = [
     name: 'nobody-catches-an-error',
     says: /What is kept on this device stays/,
     async put(device) {
-      const page = await device.open();
-      await page.getByRole('button', { name: 'Open the example' }).waitFor();
+      const page = await openStart(device);
       await page.evaluate(() => void Promise.reject(new Error('unforeseen')));
       return shown(page, /What is kept on this device stays/);
     },

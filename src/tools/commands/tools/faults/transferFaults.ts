@@ -40,7 +40,7 @@ async function openBackupFile(page: Page, path: string): Promise<void> {
 
 async function chooseMinutes(page: Page, name: string): Promise<void> {
   await page.getByRole('button', { name: /Lock by itself/ }).click();
-  await page.getByRole('option', { name }).click();
+  await page.getByRole('option', { name, exact: true }).click();
 }
 
 /** Faults of what comes from another device, and of settings. */

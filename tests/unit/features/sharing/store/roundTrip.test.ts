@@ -188,12 +188,19 @@ describe('a session from the patient’s device to the clinic’s', () => {
       state: 'refused',
       sentence: expect.stringMatching(/no key on this device/) as string,
     });
+    await anew.openFiles([new File(['ftypisom'], 'knee.mp4')]);
+    expect(anew.store.getState().incoming[1]).toMatchObject({
+      state: 'refused',
+      sentence: expect.stringMatching(
+        /not a sent session.*Open videos and recordings from the start/,
+      ) as string,
+    });
     await anew.restore(backups[0]!, 'other words');
     expect(anew.store.getState().sentence).toMatch(/does not open/);
     await anew.restore(backups[0]!, 'four words in a row');
     expect(anew.store.getState()).toMatchObject({ recipient, sentence: null });
     await anew.openFiles(saved);
-    expect(anew.store.getState().incoming[1]!.state).toBe('known');
+    expect(anew.store.getState().incoming[2]!.state).toBe('known');
   });
 
   it('says what is missing where the session is missing', async () => {
