@@ -22,7 +22,9 @@ export function noteSentence(note: MeasurementNote): string {
       );
     case 'somebody-else':
       return (
-        `In ${note.frames} frames somebody else was followed; they are left out. ` +
+        (note.frames === 1
+          ? 'In one frame somebody else was followed; it is left out. '
+          : `In ${note.frames} frames somebody else was followed; they are left out. `) +
         reasonWords['tracking-jumped'].advice
       );
     case 'not-facing':

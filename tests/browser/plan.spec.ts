@@ -73,6 +73,26 @@ test('a plan can be written by keyboard, undone and saved, survives a reload, an
   expect((await download).suggestedFilename()).not.toMatch(/otter/i);
 });
 
+/** What names a page, its history, its locks, its storage and its caches, which others can read without opening them. */
+const readableTraces = (page: Page) =>
+  page.evaluate(async () => {
+    const { storageBuckets } = navigator as unknown as { storageBuckets: { keys(): Promise<string[]> } };
+    const urls: string[] = [];
+    for (const name of await caches.keys())
+      for (const { url } of await (await caches.open(name)).keys()) urls.push(`${name} ${url}`);
+    return JSON.stringify([
+      document.title,
+      location.href,
+      history.state,
+      { ...localStorage },
+      { ...sessionStorage },
+      (await navigator.locks.query()).held,
+      await indexedDB.databases(),
+      await storageBuckets.keys(),
+      urls,
+    ]);
+  });
+
 test('the link shows what the plan asks before anything is kept, and disappears from the address', async ({
   page,
   browser,
@@ -103,6 +123,9 @@ test('the link shows what the plan asks before anything is kept, and disappears 
   await expect(patient.getByText('please include the video without your head')).toBeVisible();
   expect(new URL(patient.url()).hash).toBe('');
   expect(requests.filter((url) => url.includes('plan=1'))).toEqual([]);
+  const traces = await readableTraces(patient);
+  expect(traces).toContain('Overfoot');
+  for (const trace of [/otter/i, /squat/i, link.slice(-40)]) expect(traces).not.toMatch(trace);
   // A reload does not lose what is shown.
   await patient.reload();
   await expect(patient.getByText('This plan is for Grey Otter 3.')).toBeVisible();

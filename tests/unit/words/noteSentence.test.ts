@@ -26,6 +26,7 @@ describe('noteSentence(note)', () => {
   it('carries the numbers', () => {
     expect(noteSentence(notes[0]!)).toContain('3 of 210 frames');
     expect(noteSentence(notes[3]!)).toContain('17 frames');
+    expect(noteSentence({ kind: 'somebody-else', frames: 1 })).toContain('In one frame somebody else');
     expect(noteSentence(notes[5]!)).toContain('10 frames a second');
     expect(noteSentence({ kind: 'few-frames', frameRateHz: 0.3 })).toContain('not even two frames a second');
   });

@@ -84,11 +84,11 @@ const noModel = (name: string, says: RegExp, spoil: (bytes: Buffer) => Buffer | 
   },
 });
 
-/** Runs in a worker: software graphics pass for a graphics processor, which is taken away after some hundred drawings. */
+/** Runs in a worker: software graphics pass for a graphics processor, which is taken away after some drawings. */
 const losesGraphics = `() => {
   const { getParameter, drawElements } = WebGL2RenderingContext.prototype;
   const rendererName = 0x9246;
-  let left = 600;
+  let left = 60;
   WebGL2RenderingContext.prototype.getParameter = function (name) {
     return name === rendererName ? 'A graphics processor' : getParameter.call(this, name);
   };

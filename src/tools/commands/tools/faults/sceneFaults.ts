@@ -19,7 +19,7 @@ export const sceneFaults: readonly Fault[] = [
       const page = await toMiddle(device);
       await page.evaluate(() => window.stage.show('poster'));
       await page.waitForTimeout(sceneMs);
-      const words = await page.locator('.film-caption').innerText();
+      const words = await page.locator('main').innerText();
       await page.evaluate(() => window.stage.show(null));
       await finishSession(page);
       return words;
