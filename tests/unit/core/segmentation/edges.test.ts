@@ -110,6 +110,68 @@ describe('findRepetitions(task, signals) puts the far end where the movement is 
   });
 });
 
+describe('findRepetitions(task, signals) of movements that go with the third power of time', () => {
+  /** From 1000 to 2000 ms, held until 2600 ms, and back until 3600 ms: as slow at the far end as anybody is. */
+  const held = timesMs.map((ms) => {
+    const missing = ms < 2000 ? (2000 - ms) / 1000 : Math.max(0, ms - 2600) / 1000;
+    return Math.max(0, 1 - missing ** 3);
+  });
+  /** What a body at rest does meanwhile: lowest for one sample at 700 ms, then higher and higher. */
+  const rest = (ms: number) => (ms < 700 ? 0.06 : ms === 700 ? -0.01 : 0.00002 * (ms - 700));
+  /** One that leaves such a rest, so that nothing but its own course says when; the same backwards from 2000 ms on. */
+  const drifting = timesMs.map((at) => {
+    const ms = at < 2000 ? at : 4000 - at;
+    return Math.max(0, (ms - 1000) / 1000) ** 3 + rest(ms);
+  });
+
+  it.each([1, 1.2])(
+    'holds the far end from when it is reached until it is left, %d times as far',
+    (times) => {
+      const { topMs, topEndMs } = eventsOf(
+        rise,
+        held.map((value) => times * value),
+      );
+      expect(Math.abs(topMs! - 2000)).toBeLessThanOrEqual(10);
+      expect(Math.abs(topEndMs! - 2600)).toBeLessThanOrEqual(10);
+    },
+  );
+
+  it('starts and ends at the same time where all of it is 1.2 times as far, or lower', () => {
+    const { startMs, endMs } = eventsOf(dip, drifting);
+    expect(startMs).toBeGreaterThan(800);
+    expect(startMs).toBeLessThan(1000);
+    const changed = [drifting.map((value) => 1.2 * value), drifting.map((value) => value - 0.03)];
+    for (const excursion of changed) {
+      const other = eventsOf(dip, excursion);
+      expect(other.startMs).toBeCloseTo(startMs, 6);
+      expect(other.endMs).toBeCloseTo(endMs, 6);
+    }
+  });
+
+  it('starts a rise at seat-off, between two samples, where the shoulders stay as high', () => {
+    const { startMs, seatOffMs } = eventsOf(rise, drifting);
+    expect(seatOffMs! % 10).toBeGreaterThan(0.1);
+    expect(startMs).toBe(seatOffMs);
+  });
+});
+
+describe('findRepetitions(task, signals) leaves out what both feet walk through', () => {
+  it('up to the sample in which it is over', () => {
+    // At rest again, below a quarter of its way, from 2750 ms on.
+    const movedFrom = (ms: number) => {
+      const x = timesMs.map((at) => (at >= ms ? 1 : 0));
+      return findRepetitions(dip, {
+        timesMs,
+        excursion: lines(...out),
+        shoulderHeight: level,
+        feet: [{ x, y: level }],
+      }).length;
+    };
+    expect(movedFrom(2750)).toBe(0);
+    expect(movedFrom(2760)).toBe(1);
+  });
+});
+
 describe('findRepetitions(task, signals) puts the start of a rise where the trunk begins to lean', () => {
   /** Shoulders at one height after seat-off; before it as given. */
   const startMs = (...shoulders: Corner[]) => eventsOf(rise, lines(...out), lines(...shoulders)).startMs;
@@ -211,6 +273,20 @@ describe('findRepetitions(task, signals) of a single picture', () => {
     };
     expect(findRepetitions(rise, only)).toMatchObject([
       { completeness: 'cut-at-start', loadedFrom: 0, loadedTo: 0, events: { startMs: 40, endMs: 40 } },
+    ]);
+  });
+
+  it('and of two pictures ends with the second', () => {
+    const two = Float64Array.of(0.1, 0.9);
+    const still = { x: two, y: two.map(() => 0) };
+    const both = {
+      timesMs: Float64Array.of(0, 40),
+      excursion: two,
+      shoulderHeight: two,
+      feet: [{ ...still, x: still.y }],
+    };
+    expect(findRepetitions(dip, both)).toMatchObject([
+      { completeness: 'cut-at-end', loadedFrom: 0, loadedTo: 1, events: { endMs: 40 } },
     ]);
   });
 });
