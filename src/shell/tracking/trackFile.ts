@@ -37,7 +37,7 @@ export interface TrackFileOptions {
 /**
  * Finds the joints in every frame of a video and measures them; where `observed.closer` is missing, the closer look is
  * to follow. Where the tracker fails on the way (graphics processors are taken away, workers end), another one goes on
- * from there, as long as that leads further.
+ * from there, as long as that leads further; so does one where none got anywhere, once.
  *
  * @throws the signal's reason when cancelled; VideoProblem; whatever the tracker throws
  */
@@ -53,6 +53,7 @@ export async function trackFile(
     const watched = onPicture === undefined ? source : watchedSource(source, onPicture);
     let rows: TimedRow[] = [];
     let looks: CloserFrame[] = [];
+    let hasFailedHere = false;
     const track = async (backend: PoseDevice['backend'] | null) => {
       const { tracker, device } = await keeper.ready(size, signal);
       // The joints of one recording come from one network.
@@ -66,7 +67,9 @@ export async function trackFile(
           observed: await trackVideo(watched, tracker, { closer, signal, onProgress, earlier, onRow }),
         };
       } catch (error) {
-        if (signal.aborted || isProblem(error, 'video') || rows.length === earlier.length) throw error;
+        const isStuck = rows.length === earlier.length;
+        if (signal.aborted || isProblem(error, 'video') || (isStuck && hasFailedHere)) throw error;
+        hasFailedHere = isStuck;
         keeper.discard();
         looks = looks.filter(({ frame }) => frame < rows.length);
         return { device, observed: null };

@@ -69,6 +69,25 @@ describe('trackFile(video, setup, tools, options)', () => {
     expect(world.sourcesOpen).toBe(0);
   });
 
+  it('tries another tracker once where one fails at the first picture', async () => {
+    const { tools: given, world } = tools();
+    const options = {
+      size: 'lite' as const,
+      signal: new AbortController().signal,
+      onProgress: () => undefined,
+    };
+    const whole = await trackFile(video, setup, given, options);
+    let isFirst = true;
+    world.beforeAnswer = () => {
+      const fails = isFirst;
+      isFirst = false;
+      return fails ? Promise.reject(new Error('the graphics processor was taken away')) : Promise.resolve();
+    };
+    const { observed } = await trackFile(video, setup, given, options);
+    expect(world.trackersClosed).toBe(1);
+    expect(observed.timesMs).toEqual(whole.observed.timesMs);
+  });
+
   it('takes the closer look on the way where a graphics processor does it', async () => {
     const { tools: given, world } = tools('webgpu');
     world.secondAsidePx = 4;
