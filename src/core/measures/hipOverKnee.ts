@@ -35,6 +35,7 @@ export const hipOverKnee = {
   }),
   isAlwaysLimited: false,
   cues: { least: cue, most: cue },
+  shortCues: { least: 'Sit back', most: 'Sit back' },
   habits: { least: habit, most: habit },
   hasSavedCurve: false,
   columns: peakColumns('hip_over_knee', farther),

@@ -75,6 +75,7 @@ export const kneeAngle = {
   },
   isAlwaysLimited: true,
   cues: sidewaysOfKnee.cues,
+  shortCues: sidewaysOfKnee.shortCues,
   habits: sidewaysOfKnee.habits,
   hasSavedCurve: true,
   columns: [

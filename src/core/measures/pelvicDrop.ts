@@ -36,6 +36,7 @@ export const pelvicDrop = {
   limits: eitherWay({ max: 20, step: 1, first: 5, source: noSource }),
   isAlwaysLimited: false,
   cues: { least: 'Belt level.', most: pelvisDrops.cue },
+  shortCues: { least: 'Belt level', most: 'Belt level' },
   habits: { least: 'your free hip rose', most: 'your free hip sank' },
   hasSavedCurve: false,
   columns: peakColumns('pelvic_drop', farther),

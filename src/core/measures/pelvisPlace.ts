@@ -38,6 +38,7 @@ export const pelvisPlace = {
   },
   isAlwaysLimited: false,
   cues: { least: 'Hips over the working foot.', most: 'Hips between the feet.' },
+  shortCues: { least: 'Hips in', most: 'Too far' },
   habits: {
     least: 'your hips stayed away from the working foot',
     most: 'your hips went far over the working foot',

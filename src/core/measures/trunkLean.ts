@@ -56,6 +56,7 @@ export const trunkLean = {
   limits: eitherWay({ max: 30, step: 1, first: 10, source: noSource }),
   isAlwaysLimited: false,
   cues: { least: trunkLeans.cue, most: trunkLeans.cue },
+  shortCues: { least: 'Stay tall', most: 'Stay tall' },
   habits: { least: habit, most: habit },
   hasSavedCurve: false,
   columns: peakColumns('trunk_lean', farther),

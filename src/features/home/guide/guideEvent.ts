@@ -27,6 +27,8 @@ export interface HeardVerdict {
   direction: Direction | null;
   /** What to do where the verdict rests on another measure. */
   cue: string | null;
+  /** What to do, in one or two big words; null where they are not shown. */
+  shortCue: string | null;
 }
 
 /** Every event for the guide. Time comes only from ticks, at least four a second. */

@@ -6,10 +6,11 @@ import type { HeardVerdict } from './guideEvent';
 /** What the person hears of a judgement. */
 export function heardOf(judgement: Judgement): HeardVerdict {
   const { measure, end } = decidingMeasure(judgement);
-  const { isAlwaysLimited, cues } = findMeasure(measure);
+  const { isAlwaysLimited, cues, shortCues } = findMeasure(measure);
   return {
     verdict: judgement.verdict,
     direction: decidingWay(judgement),
     cue: isAlwaysLimited ? null : cues[end],
+    shortCue: shortCues[end],
   };
 }

@@ -53,5 +53,5 @@ export function CountView({ view }: { view: GuideView }) {
 function PointingMark({ heard, side }: { heard: HeardVerdict; side: Side }) {
   const isMirrored = useHomeState(isShownMirrored);
   const pointing = heard.direction && picturePointing(side, heard.direction, isMirrored);
-  return <VerdictMark verdict={heard.verdict} pointing={pointing} sizePx={112} />;
+  return <VerdictMark verdict={heard.verdict} pointing={pointing} sizePx={120} />;
 }

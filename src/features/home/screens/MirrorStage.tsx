@@ -31,7 +31,10 @@ export function MirrorStage({ leg, isClose = false }: Props) {
   const paintLeg = useCallback(
     (paint: PaintOver) =>
       home.watchJoints(({ row, widthPx, heightPx, knee }) => {
-        const told = knee === null || leg === undefined ? null : toldOf({ ...knee, cue: null }, leg.item);
+        const told =
+          knee === null || leg === undefined
+            ? null
+            : toldOf({ ...knee, cue: null, shortCue: null }, leg.item);
         paint(
           { widthPx, heightPx },
           row === null || leg === undefined

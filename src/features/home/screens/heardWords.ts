@@ -2,10 +2,8 @@ import { verdictSide } from '#core/scoring/verdict';
 import type { HeardVerdict } from '../guide/guideEvent';
 
 /** A verdict in one or two big words: praise, or what to do; null where there is nothing to say. */
-export function heardWords({ verdict, direction, cue }: HeardVerdict): string | null {
+export function heardWords({ verdict, shortCue }: Pick<HeardVerdict, 'verdict' | 'shortCue'>): string | null {
   const side = verdictSide(verdict);
   if (side === null) return null;
-  if (side === 'in') return 'Good';
-  if (cue !== null) return cue.split(/[,.]/)[0]!;
-  return direction === 'inward' ? 'Knee out' : 'Knee in';
+  return side === 'in' ? 'Good' : shortCue;
 }

@@ -2,8 +2,10 @@ import { createCanvas } from 'canvas';
 import { describe, expect, it } from 'vitest';
 import { keypointCount, keypointNames, type KeypointName } from '#core/keypoints/keypointNames';
 import { defaultLimits } from '#core/protocol/limits';
+import type { Verdict } from '#core/scoring/verdict';
 import type { Context2d } from '#ui/drawing/canvasShapes';
 import { drawLiveLeg } from '#ui/drawing/drawLiveLeg';
+import { verdictColours } from '#ui/drawing/verdictForm';
 
 /** Points at (x, y), seen with full confidence; all others unseen. */
 function rowOf(points: Partial<Record<KeypointName, [x: number, y: number]>>): Float32Array {
@@ -30,6 +32,31 @@ function draw(row: Float32Array, limits: typeof defaultLimits | null) {
   const scene = { row, side: 'left', limits } as const;
   drawLiveLeg(context as unknown as Context2d, scene, 1);
   return (x: number, y: number) => [...context.getImageData(x, y, 1, 1).data];
+}
+
+/** Thickness of lines on the live picture, px of the page. */
+const livePx = 1.8;
+
+/** Extent of the colour of a verdict's mark on the knee, px of the page. */
+function markSize(verdict: Verdict): { width: number; height: number } {
+  const canvas = createCanvas(200, 200);
+  const context = canvas.getContext('2d');
+  const knee = { verdict, direction: 'inward' } as const;
+  const scene = { row: straight, side: 'left', limits: null, knee } as const;
+  drawLiveLeg(context as unknown as Context2d, scene, livePx);
+  const { data } = context.getImageData(0, 0, 200, 200);
+  const colour = verdictColours[verdict];
+  const wanted = [1, 3, 5].map((from) => parseInt(colour.slice(from, from + 2), 16));
+  const shown = Array.from({ length: 200 * 200 }, (_, at) => at).filter((at) =>
+    wanted.every((value, channel) => data[4 * at + channel] === value),
+  );
+  const extent = (values: number[]) => Math.max(...values) - Math.min(...values) + 1;
+  const width = extent(shown.map((at) => at % 200));
+  // The other half is white.
+  return {
+    width: verdict === 'cant-tell' ? 2 * width : width,
+    height: extent(shown.map((at) => Math.floor(at / 200))),
+  };
 }
 
 describe('drawLiveLeg(context, scene, unit)', () => {
@@ -59,6 +86,15 @@ describe('drawLiveLeg(context, scene, unit)', () => {
     expect(lane(seated)).toBeGreaterThan(0);
     expect(lane(seated)).toBeLessThan(lane(straight));
   });
+
+  // 14 mm from 3 m are 16 minutes of arc, atan(14 / 3000), and 78 px of a page of 390 px on a phone 70 mm wide.
+  it.each(['in', 'probably-in', 'cant-tell', 'probably-out', 'out'] as const)(
+    'draws a knee of the verdict %s large enough for three metres',
+    (verdict) => {
+      const mark = markSize(verdict);
+      expect(Math.min(mark.width, mark.height)).toBeGreaterThanOrEqual(78);
+    },
+  );
 
   it('draws nothing where nobody is seen well enough', () => {
     const pixel = draw(rowOf({}), defaultLimits);

@@ -37,27 +37,27 @@ function wordSizes(film: Element): ShownSize[] {
   return sizes;
 }
 
-/** Of the drawn shapes, not of the box round them. */
+/** Of the drawn shapes with their strokes, not of the box round them; the smaller of width and height. */
 function markSizes(film: Element): ShownSize[] {
   return [...film.querySelectorAll('svg')]
     .filter((svg) => svg.closest(hidden) === null && svg.checkVisibility())
     .map((svg) => {
-      const shapes = [...svg.querySelectorAll('path, circle, rect')].map((shape) =>
-        shape.getBoundingClientRect(),
-      );
-      const [left, top] = [
-        Math.min(...shapes.map((one) => one.left)),
-        Math.min(...shapes.map((one) => one.top)),
-      ];
-      const [right, bottom] = [
-        Math.max(...shapes.map((one) => one.right)),
-        Math.max(...shapes.map((one) => one.bottom)),
-      ];
-      return {
-        what: `mark ${svg.getAttribute('class') ?? ''}`,
-        heightPx: Math.max(right - left, bottom - top),
-      };
+      const shapes = [...svg.querySelectorAll<SVGGeometryElement>('path, circle, rect')].map(drawnBox);
+      const width =
+        Math.max(...shapes.map(({ right }) => right)) - Math.min(...shapes.map(({ left }) => left));
+      const height =
+        Math.max(...shapes.map(({ bottom }) => bottom)) - Math.min(...shapes.map(({ top }) => top));
+      return { what: `mark ${svg.getAttribute('class') ?? ''}`, heightPx: Math.min(width, height) };
     });
+}
+
+/** A browser's box of a shape leaves out its stroke, half of which lies outside. */
+function drawnBox(shape: SVGGeometryElement): Record<'left' | 'top' | 'right' | 'bottom', number> {
+  const { left, top, right, bottom } = shape.getBoundingClientRect();
+  const { stroke, strokeWidth } = getComputedStyle(shape);
+  const { a = 1, b = 0 } = shape.getScreenCTM() ?? {};
+  const half = stroke === 'none' ? 0 : (parseFloat(strokeWidth) * Math.hypot(a, b)) / 2;
+  return { left: left - half, top: top - half, right: right + half, bottom: bottom + half };
 }
 
 /** The knee's mark, found by its colours in what is drawn over the picture. */

@@ -255,7 +255,10 @@ describe('advanceGuide(options, state, event): the voice', () => {
       if (walk.state.phase === 'standing') walk.send({ kind: 'stand', line: 'Stand still, arms at rest.' });
       if (walk.state.phase === 'working') {
         walk.send({ kind: 'repetition', heard: null }).wait(600);
-        walk.send({ kind: 'judged', heard: { verdict: 'out', direction: 'inward', cue: null } });
+        walk.send({
+          kind: 'judged',
+          heard: { verdict: 'out', direction: 'inward', cue: null, shortCue: null },
+        });
       }
       if (walk.state.phase === 'bends') walk.wait(2000).send({ kind: 'repetition', heard: null });
       walk.wait(1900);

@@ -29,6 +29,7 @@ const heard = fc.option(
     verdict: fc.constantFrom(...verdicts),
     direction: fc.constantFrom('inward', 'outward', null),
     cue: fc.constantFrom('Belt level.', null),
+    shortCue: fc.constantFrom('Belt level', null),
   }),
 );
 const tick: GuideEvent = { kind: 'tick', nowMs: 0 };

@@ -25,7 +25,7 @@ describe('numberWord(value)', () => {
 });
 
 describe('repetitionLine(count, prescribed, heard, feedback, outsideSound)', () => {
-  const outward = { verdict: 'out', direction: 'outward', cue: null } as const;
+  const outward = { verdict: 'out', direction: 'outward', cue: null, shortCue: null } as const;
 
   it('counts down the last three in words', () => {
     const lines = [6, 7, 8, 9, 10].map((count) => repetitionLine(count, 10, null, 'none', true).line);
@@ -47,15 +47,15 @@ describe('repetitionLine(count, prescribed, heard, feedback, outsideSound)', () 
   });
 
   it('says of each repetition how it went only where the plan asks for it', () => {
-    const heard = { verdict: 'in', direction: 'inward', cue: null } as const;
+    const heard = { verdict: 'in', direction: 'inward', cue: null, shortCue: null } as const;
     expect(repetitionLine(1, 9, heard, 'every-repetition', true).line).toBe('One. Knee over the foot, good.');
     expect(repetitionLine(1, 9, heard, 'only-outside', true).line).toBe('One.');
-    const near = { verdict: 'cant-tell', direction: 'inward', cue: null } as const;
+    const near = { verdict: 'cant-tell', direction: 'inward', cue: null, shortCue: null } as const;
     expect(repetitionLine(1, 9, near, 'every-repetition', true).line).toBe('One.');
   });
 
   it('says nothing of what was not measured', () => {
-    const unmeasured = { verdict: 'not-measured', direction: null, cue: null } as const;
+    const unmeasured = { verdict: 'not-measured', direction: null, cue: null, shortCue: null } as const;
     expect(repetitionLine(1, 9, unmeasured, 'every-repetition', true)).toEqual({
       line: 'One.',
       caption: '1 of 9.',

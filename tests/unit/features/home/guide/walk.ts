@@ -86,7 +86,7 @@ export class Walk {
   repeat(times: number, verdict: 'in' | 'out' = 'in'): this {
     for (let i = 0; i < times; i++) {
       this.wait(2000);
-      this.send({ kind: 'repetition', heard: { verdict, direction: 'inward', cue: null } });
+      this.send({ kind: 'repetition', heard: { verdict, direction: 'inward', cue: null, shortCue: null } });
     }
     return this;
   }

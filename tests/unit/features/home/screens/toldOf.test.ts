@@ -8,8 +8,8 @@ const item = (feedback: FeedbackMode) => ({
   ...freeRecording({ task: 'single-leg-squat', side: 'left', sets: 1, repetitions: 5 }),
   feedback,
 });
-const inLine: HeardVerdict = { verdict: 'in', direction: 'outward', cue: null };
-const outside: HeardVerdict = { verdict: 'out', direction: 'inward', cue: null };
+const inLine: HeardVerdict = { verdict: 'in', direction: 'outward', cue: null, shortCue: null };
+const outside: HeardVerdict = { verdict: 'out', direction: 'inward', cue: null, shortCue: null };
 
 describe('toldOf(heard, item)', () => {
   it('reports every repetition where the plan wants it', () => {
