@@ -1,3 +1,4 @@
+import { createSpeech, type Speech } from '#device/sound/createSpeech';
 import type { SpokenLine } from '#device/sound/sound';
 import type { GuidePhase } from '#features/home/guide/guideState';
 import type { Spoken } from '#tools/commands/tools/home/judgeSpoken';
@@ -6,40 +7,61 @@ import type { Spoken } from '#tools/commands/tools/home/judgeSpoken';
 const perWordMs = 60_000 / 170;
 const pauseMs = 250;
 
-/** A voice that says lines as the device's does, but by the test's clock, and remembers how much was heard of each. */
+/** The program's speech with a voice that speaks by the test's clock, and remembers how much was heard of each line. */
 export class StubVoice {
   readonly spoken: Spoken[] = [];
-  private current: Spoken | null = null;
-  private waiting: string[] = [];
+  private readonly speech: Speech;
+  private readonly waiting: SpeechSynthesisUtterance[] = [];
+  private current: { utterance: SpeechSynthesisUtterance; noted: Spoken } | null = null;
 
-  say({ line, when }: SpokenLine): void {
-    if (when !== 'after') this.waiting = [];
-    if (when === 'now') this.current = null;
-    this.waiting.push(line);
-    this.begin();
+  constructor(onCaption: (caption: string) => void = () => undefined) {
+    const voice = { name: 'Stub', lang: 'en-GB', localService: true, default: true, voiceURI: 'stub' };
+    this.speech = createSpeech(onCaption, {
+      createUtterance: (text) => ({ text }) as SpeechSynthesisUtterance,
+      synthesis: {
+        getVoices: () => [voice],
+        speak: (utterance) => {
+          this.waiting.push(utterance);
+          this.begin();
+        },
+        cancel: () => {
+          this.waiting.length = 0;
+          this.current = null;
+        },
+        addEventListener: () => undefined,
+        removeEventListener: () => undefined,
+      },
+    });
   }
 
-  /** @param phase  what the screen shows meanwhile */
-  wait(ms: number, phase: GuidePhase): void {
-    const { current } = this;
-    if (current === null) return;
-    const heardMs = Math.min(ms, current.lengthMs - current.spokenMs);
-    current.spokenMs += heardMs;
-    current.inPhaseMs[phase] = (current.inPhaseMs[phase] ?? 0) + heardMs;
-    if (current.spokenMs < current.lengthMs) return;
-    this.current = null;
-    this.begin();
+  say(line: SpokenLine): void {
+    this.speech.say(line);
   }
 
   isSpeaking(): boolean {
-    return this.current !== null;
+    return this.speech.isSpeaking();
+  }
+
+  /** @param phase  what the screen shows meanwhile; null where no set is under way */
+  wait(ms: number, phase: GuidePhase | null): void {
+    if (this.current === null) return;
+    const { utterance, noted } = this.current;
+    const heardMs = Math.min(ms, noted.lengthMs - noted.spokenMs);
+    noted.spokenMs += heardMs;
+    if (phase !== null) noted.inPhaseMs[phase] = (noted.inPhaseMs[phase] ?? 0) + heardMs;
+    if (noted.spokenMs < noted.lengthMs) return;
+    this.current = null;
+    utterance.onend?.call(utterance, {} as SpeechSynthesisEvent);
+    this.begin();
   }
 
   private begin(): void {
-    const line = this.current === null ? this.waiting.shift() : undefined;
-    if (line === undefined) return;
+    const utterance = this.current === null ? this.waiting.shift() : undefined;
+    if (utterance === undefined) return;
+    const line = utterance.text;
     const lengthMs = pauseMs + perWordMs * line.split(' ').length;
-    this.current = { line, lengthMs, spokenMs: 0, inPhaseMs: {} };
-    this.spoken.push(this.current);
+    const noted: Spoken = { line, lengthMs, spokenMs: 0, inPhaseMs: {} };
+    this.spoken.push(noted);
+    this.current = { utterance, noted };
   }
 }

@@ -23,6 +23,8 @@ export interface HomeFigures {
   spokenLinesCut: number;
   /** Lines that were heard while the screen asked for something else. */
   spokenLinesContradicting: number;
+  /** Those lines. */
+  linesAmiss: string[];
   /** Height of the smallest thing shown while working, on a phone 70 mm wide seen from 3 m, minutes of arc. */
   smallestArcMinutes: number;
   /** The same of each thing. */
@@ -108,6 +110,7 @@ function figuresOf(seen: readonly { spoken: Spoken[]; shownPx: Record<string, nu
     spokenLines: spoken.length,
     spokenLinesCut: cut.length,
     spokenLinesContradicting: contradicting.length,
+    linesAmiss: [...cut, ...contradicting].map(({ line }) => line),
     smallestArcMinutes: Math.min(...Object.values(arcMinutes)),
     arcMinutes,
   };
