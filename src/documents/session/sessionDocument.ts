@@ -119,7 +119,9 @@ export const sessionSchema = z
     silence: z
       .strictObject({
         reason: z.enum(silenceReasons),
-        since: z.iso.datetime().describe('When the plan was last followed.'),
+        since: z.iso
+          .datetime()
+          .describe('When the plan was last followed; where it never was, when it was accepted.'),
       })
       .nullable()
       .describe('Why nothing was done for days, in a record of nothing else; otherwise null.'),

@@ -1,4 +1,5 @@
 import type { LastTime } from './lastTime';
+import type { LeftToday } from './leftToday';
 import type { UnsentSession } from './unsentSessions';
 
 /** What is shown beside the plan before a session begins. */
@@ -11,6 +12,8 @@ export interface Today {
   doneAt: readonly string[];
   /** Since when it was not followed, where that is to be asked about; ISO 8601, otherwise null. */
   silentSince: string | null;
+  /** What is left of the latest plan, where a session of today was broken off; otherwise null. */
+  left: LeftToday | null;
   /** Of all plans, newest first. */
   unsent: readonly UnsentSession[];
 }
@@ -20,5 +23,6 @@ export const nothingYet: Today = {
   isFollowed: false,
   doneAt: [],
   silentSince: null,
+  left: null,
   unsent: [],
 };

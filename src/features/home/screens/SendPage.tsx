@@ -7,7 +7,7 @@ export function SendPage() {
   const home = useHome();
   const session = useHomeStep('send', (part) => part.session);
   const wish = useHomeState(
-    ({ plans }) => plans?.find(({ returnKey }) => returnKey === session?.recipient)?.videoWish ?? null,
+    ({ plans }) => plans?.find(({ id }) => id === session?.planId)?.videoWish ?? null,
   );
   if (session === null) return null;
   const { id, startedAt, isFilmed, isAnswer, recipient } = session;

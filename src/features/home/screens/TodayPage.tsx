@@ -7,6 +7,7 @@ import { DoneButton } from './DoneButton';
 import { dueWords } from './dueWords';
 import { HomePage } from './HomePage';
 import { InterruptedSets } from './InterruptedSets';
+import { LeftToday } from './LeftToday';
 import { SilentDays } from './SilentDays';
 import { StorageNotice } from './StorageNotice';
 import { TodayMore } from './TodayMore';
@@ -44,6 +45,7 @@ export function TodayPage({ plan, onOther }: Props) {
       }
     >
       <StorageNotice />
+      <LeftToday isDisabled={isBlocked || isOpening} />
       <InterruptedSets />
       <SilentDays plan={plan} />
       <ul className="today-due" aria-label="Your plan">

@@ -12,15 +12,16 @@ export function Unsent() {
     <section className="card home-section" aria-labelledby="unsent-title">
       <h2 id="unsent-title">Not sent yet</h2>
       <ul className="unsent-list">
-        {unsent.map(({ id, startedAt, sets, isAnswer }) => (
+        {unsent.map(({ id, startedAt, sets, isBrokenOff, isAnswer }) => (
           <li key={id}>
             <span>
               {momentWords(startedAt)}, {isAnswer ? 'your answer' : setWords(sets)}
+              {isBrokenOff && sets > 0 && ', broken off'}
             </span>
             <Button
               className="button"
               aria-label={`Send the ${isAnswer ? 'answer' : 'session'} of ${momentWords(startedAt)}`}
-              onPress={() => home.showSending(id)}
+              onPress={() => void home.showSending(id)}
             >
               Send
             </Button>

@@ -157,7 +157,7 @@ export function beforeStart(
         askPain();
         leavePain(false);
       };
-      await choice.openPlan.kept(plan.id, false, { pain, goOn: goOnFromToday });
+      await choice.openPlan.kept(plan.id, false, { said: { pain, goOn: goOnFromToday } });
       // It could not be opened: the number can be chosen again.
       change('plan', { painToday: { painBefore: null, painBySide: null } });
     },

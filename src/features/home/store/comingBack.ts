@@ -7,18 +7,22 @@ import { sessionVersion, type SessionDocument, type Silence } from '#documents/s
 import { explainProblem } from '#shell/explainProblem';
 import { silenceClosedName } from '#shell/receivedNotes';
 import type { SetResult } from '../guide/guideState';
+import { brokenToday } from '../rules/leftToday';
 import type { HomeAdapters } from './homeAdapters';
 import type { HomeApp } from './homeApp';
+import type { InterruptedView } from './homeState';
 import type { HomeStorage } from './homeStorage';
 import type { HomeStore } from './homeStore';
 import { kneesNotAsked } from './kneesNotAsked';
+import type { OpenChoice } from './openChoice';
 import type { SetKeeper } from './setKeeper';
 
 interface ComingBackParts {
   adapters: Pick<HomeAdapters, 'now' | 'newId' | 'saveFile'>;
   home: HomeStore;
-  storage: Pick<HomeStorage, 'repository' | 'listToday'>;
+  storage: Pick<HomeStorage, 'repository' | 'sessions' | 'listToday' | 'recoverInterrupted'>;
   keeper: Pick<SetKeeper, 'takeResults'>;
+  openPlan: Pick<OpenChoice['openPlan'], 'kept'>;
   beginSession: () => void;
 }
 
@@ -28,8 +32,12 @@ export function comingBack({
   home,
   storage,
   keeper,
+  openPlan,
   beginSession,
-}: ComingBackParts): Pick<HomeApp, 'saveReminders' | 'sayDone' | 'answerSilence' | 'closeSilence'> {
+}: ComingBackParts): Pick<
+  HomeApp,
+  'saveReminders' | 'sayDone' | 'continueToday' | 'answerSilence' | 'closeSilence'
+> {
   const { get, set, enter } = home;
   const keptPlan = (planId: string) => get().plans?.find(({ id }) => id === planId);
 
@@ -49,6 +57,16 @@ export function comingBack({
       set({ plan, steps, painBySide: kneesNotAsked(plan.items), isUnfilmed: true, sets: [], problem: null });
       keeper.takeResults(steps.map(doneUnfilmed));
       enter('after');
+    },
+    async continueToday() {
+      const [plan] = get().plans ?? [];
+      if (plan === undefined || get().step !== 'plan') return;
+      const begun = brokenToday(await storage.sessions(), plan.id, adapters.now());
+      const isOfToday = ({ sessionId, state }: InterruptedView) =>
+        state === 'offered' && begun.some(({ id }) => id === sessionId);
+      for (const { id } of get().interrupted.filter(isOfToday)) await storage.recoverInterrupted(id);
+      const { left } = get().today;
+      if (left !== null) await openPlan.kept(plan.id, false, { left: left.steps });
     },
     async answerSilence(planId, reason) {
       const plan = keptPlan(planId);

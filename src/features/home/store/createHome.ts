@@ -8,7 +8,7 @@ import { createHabits } from './habits';
 import type { HomeAdapters } from './homeAdapters';
 import type { HomeApp, SeenJoints } from './homeApp';
 import { createHomeCamera } from './homeCamera';
-import { hasSaid, initialCommon, isSaved, type HomeStep } from './homeState';
+import { hasSaid, initialCommon, isSaved, type HomeStep, type InterruptedView } from './homeState';
 import { createHomeStorage } from './homeStorage';
 import { createHomeStore } from './homeStore';
 import { openChoice } from './openChoice';
@@ -183,7 +183,7 @@ export function createHome(given: HomeAdapters): HomeApp {
     ...replaying({ home, storage, keeper }),
     ...before,
     ...exercising.actions,
-    ...comingBack({ adapters: given, home, storage, keeper, beginSession }),
+    ...comingBack({ adapters: given, home, storage, keeper, openPlan, beginSession }),
     sessionId: () => begun.id,
     async enter() {
       await storage.open();
@@ -205,7 +205,9 @@ export function createHome(given: HomeAdapters): HomeApp {
     dropInterrupted: storage.dropInterrupted,
     undoDrop: storage.undoDrop,
 
-    showSending(id) {
+    async showSending(id) {
+      const isOfIt = ({ sessionId, state }: InterruptedView) => state === 'offered' && sessionId === id;
+      for (const set of get().interrupted.filter(isOfIt)) await storage.recoverInterrupted(set.id);
       const session = get().today.unsent.find((one) => one.id === id);
       if (isAt('plan') && session !== undefined) enter('send', { session }, { problem: null });
     },

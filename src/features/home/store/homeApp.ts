@@ -53,8 +53,11 @@ export interface HomeApp {
    */
   sayPainToday(score: number, side?: Side | null): Promise<void>;
   startFree(choice: FreeChoice): Promise<void>;
-  /** 'plan' → 'send', for a session that was kept earlier and not sent; back() returns. */
-  showSending(sessionId: string): void;
+  /**
+   * 'plan' → 'send', for a session that was kept earlier and not sent; back() returns. Its interrupted sets are kept
+   * first.
+   */
+  showSending(sessionId: string): Promise<void>;
   /**
    * Saves a calendar file that reminds of a kept plan.
    *
@@ -63,6 +66,11 @@ export interface HomeApp {
   saveReminders(planId: string, perWeek: number, at: TimeOfDay): void;
   /** 'plan' → 'after': all of a kept plan was done without filming. */
   sayDone(planId: string): void;
+  /**
+   * Goes on with what is left of the latest plan, where a session of today was broken off, as openKeptPlan(): its
+   * interrupted sets are kept, and what follows is a session of its own.
+   */
+  continueToday(): Promise<void>;
   /** Keeps why the plan was not followed for days, where that is asked. */
   answerSilence(planId: string, reason: SilenceReason): Promise<void>;
   /** It is not asked again before the plan was followed. */

@@ -32,6 +32,8 @@ export type StorageState =
 /** A set whose recording was interrupted, from an earlier opening of the page. */
 export interface InterruptedView {
   id: string;
+  /** The session that it belongs to; null where it belongs to none. */
+  sessionId: string | null;
   /** ISO 8601. */
   startedAt: string;
   task: TaskId;

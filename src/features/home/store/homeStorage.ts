@@ -5,6 +5,7 @@ import { explainProblem } from '#shell/explainProblem';
 import type { MeasuringProgress } from '#shell/tracking/measureFromVideo';
 import { nothingYet } from '../rules/today';
 import type { BackgroundMeasuring, BackgroundState } from './backgroundMeasuring';
+import { createSessionList, type SessionList } from './createSessionList';
 import type { HomeAdapters } from './homeAdapters';
 import type { BackgroundView, HomeCommon, InterruptedView } from './homeState';
 import { readToday } from './readToday';
@@ -16,6 +17,7 @@ export interface HomeStorage {
   open(): Promise<void>;
   /** Resolves once storage is open; never where it is blocked. */
   readonly repository: Promise<Repository>;
+  readonly sessions: SessionList;
   recoverInterrupted(id: string): Promise<void>;
   dropInterrupted(id: string): void;
   undoDrop(id: string): void;
@@ -42,6 +44,7 @@ export function createHomeStorage(parts: StorageParts): HomeStorage {
   const { adapters, get, set, onMeasured, onFailed } = parts;
   let opened: (repository: Repository) => void = () => undefined;
   const repository = new Promise<Repository>((resolve) => (opened = resolve));
+  const sessions = createSessionList(repository);
   let background: BackgroundMeasuring | null = null;
   let opening: Promise<void> | null = null;
   let isRecording = false;
@@ -82,28 +85,36 @@ export function createHomeStorage(parts: StorageParts): HomeStorage {
   };
   const listPlans = async () => {
     const { found } = await (await repository).plans.list();
-    const plans = found.flatMap(({ text }) => {
+    return found.flatMap(({ text, savedAt }) => {
       try {
-        return [parsePlan(text)];
+        return [{ plan: parsePlan(text), savedAt }];
       } catch {
         return []; // One of another version; its file is still where it came from.
       }
     });
-    return plans;
   };
   const listToday = async () => {
-    const plans = await listPlans();
+    const kept = await listPlans();
+    const plans = kept.map(({ plan }) => plan);
+    const acceptedAt = kept[0]?.savedAt ?? '';
     const isGivenUp = (id: string) => background?.store.getState().problems[id] !== undefined;
-    const today = await readToday(await repository, plans, adapters.now(), isGivenUp).catch(() => nothingYet);
-    set({ plans, today });
+    const interrupted = get().interrupted.filter(({ state }) => state !== 'dropped');
+    const read = async () => {
+      const { now } = adapters;
+      const known = { sessions: await sessions(), plans, acceptedAt, interrupted, isGivenUp, now: now() };
+      return readToday(await repository, known);
+    };
+    set({ plans, today: await read().catch(() => nothingYet) });
   };
+  const list = () => listToday().catch(() => set({ plans: get().plans ?? [] }));
   const listInterrupted = async () => {
     const { found } = await (await repository).interrupted();
     set({
       interrupted: found.map(({ start, lastRowMs }): InterruptedView => {
-        const { id, startedAt, setup } = start;
+        const { id, visitId: sessionId, startedAt, setup } = start;
         const { task, side } = setup;
-        return { id, startedAt, task, side, seconds: Math.round((lastRowMs ?? 0) / 1000), state: 'offered' };
+        const seconds = Math.round((lastRowMs ?? 0) / 1000);
+        return { id, sessionId, startedAt, task, side, seconds, state: 'offered' };
       }),
     });
   };
@@ -118,6 +129,7 @@ export function createHomeStorage(parts: StorageParts): HomeStorage {
       if (!isRecording) background?.look();
     },
     repository,
+    sessions,
     async recoverInterrupted(id) {
       const found = get().interrupted.find((one) => one.id === id);
       if (found?.state !== 'offered') return;
@@ -126,14 +138,21 @@ export function createHomeStorage(parts: StorageParts): HomeStorage {
         const { openFrameSource } = adapters;
         await recoverInterrupted(id, { repository: await repository, openFrameSource });
         take(id);
+        await list();
         background?.look();
       } catch (error) {
         mark(id, 'offered');
         set({ problem: explainProblem(error, 'be kept') });
       }
     },
-    dropInterrupted: (id) => mark(id, 'dropped'),
-    undoDrop: (id) => mark(id, 'offered'),
+    dropInterrupted(id) {
+      mark(id, 'dropped');
+      void list();
+    },
+    undoDrop(id) {
+      mark(id, 'offered');
+      void list();
+    },
     settleDrops() {
       for (const { id } of get().interrupted.filter(({ state }) => state === 'dropped')) {
         take(id);
@@ -141,7 +160,7 @@ export function createHomeStorage(parts: StorageParts): HomeStorage {
         void repository.then((kept) => kept.dropInterrupted(id)).catch(() => undefined);
       }
     },
-    listToday: () => listToday().catch(() => set({ plans: get().plans ?? [] })),
+    listToday: list,
     async pauseMeasuring() {
       isRecording = true;
       await background?.pause();

@@ -1,4 +1,3 @@
-import type { Repository } from '#device/storage/repository';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import { concernsOf } from '#documents/session/concernsOf';
 import type { SessionCheck, SessionDocument } from '#documents/session/sessionDocument';
@@ -16,14 +15,13 @@ export interface LookBack {
 /**
  * Looks at the sessions of the same plan or patient; without a plan, at those without one.
  *
- * @param repository  null where nothing can be opened
+ * @param sessions  all of them, newest first
  */
-export async function lookBack(
+export function lookBack(
   plan: Pick<PlanDocument, 'id' | 'patient'> | null,
-  repository: Pick<Repository, 'sessions'> | null,
-): Promise<LookBack> {
-  const kept = repository === null ? [] : (await repository.sessions.list()).found;
-  const theirs = kept.filter(({ planId, patient }) =>
+  sessions: readonly SessionDocument[],
+): LookBack {
+  const theirs = sessions.filter(({ planId, patient }) =>
     plan === null ? planId === null : planId === plan.id || patient === plan.patient,
   );
   const earlier = theirs.flatMap((session) => {

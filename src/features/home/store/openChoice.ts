@@ -5,7 +5,7 @@ import { parsePlan } from '#documents/plan/parsePlan';
 import type { PlanDocument, PlanItem } from '#documents/plan/planDocument';
 import { readPlanLink } from '#documents/plan/planLink';
 import { largestPlanBytes } from '#documents/plan/planRanges';
-import { planSteps } from '#documents/plan/planSteps';
+import { planSteps, type SetStep } from '#documents/plan/planSteps';
 import { plainName } from '#documents/schema/plainName';
 import { explainProblem } from '#shell/explainProblem';
 import type { HomeAdapters } from './homeAdapters';
@@ -37,9 +37,11 @@ interface Chosen {
   earlierKey: string | null;
   isKnown: boolean;
   said: SaidFirst | null;
+  /** What is to be done, where it is not all of the plan. */
+  left: readonly SetStep[] | null;
 }
 
-interface Ahead extends LookBack, Omit<Chosen, 'said'> {
+interface Ahead extends LookBack, Omit<Chosen, 'said' | 'left'> {
   isPainSaid: boolean;
 }
 
@@ -71,10 +73,13 @@ export function openChoice({ adapters, home, storage, beginSession }: ChoicePart
     );
 
   /** What can't be listed keeps nobody from exercising. */
-  const look = (plan: PlanDocument | null) =>
-    openedRepository()
-      .then((repository) => lookBack(plan, repository))
-      .catch(() => firstTime);
+  const look = async (plan: PlanDocument | null) => {
+    try {
+      return lookBack(plan, (await openedRepository()) === null ? [] : await storage.sessions());
+    } catch {
+      return firstTime;
+    }
+  };
 
   /** What the chosen plan asks of the pages that follow. */
   let ahead: Ahead = { ...firstTime, earlierKey: null, isKnown: false, isPainSaid: false };
@@ -93,13 +98,13 @@ export function openChoice({ adapters, home, storage, beginSession }: ChoicePart
     plan: PlanDocument | null,
     items: readonly PlanItem[],
     back: LookBack,
-    { earlierKey = null, isKnown = false, said = null }: Partial<Chosen> = {},
+    { earlierKey = null, isKnown = false, said = null, left = null }: Partial<Chosen> = {},
   ) => {
     const { storage: kept } = get();
     if (kept.state === 'blocked') {
       return set({ problem: { title: 'You cannot start yet', sentence: kept.sentence } });
     }
-    const steps = planSteps(items);
+    const steps = left ?? planSteps(items);
     const isFollowed = isKnown && back.asked === 'new';
     beginSession();
     ahead = { ...back, earlierKey, isKnown: isFollowed, isPainSaid: isFollowed && said !== null };
@@ -176,8 +181,15 @@ export function openChoice({ adapters, home, storage, beginSession }: ChoicePart
         if (plan !== null && turn === before) await open(() => Promise.resolve(plan), false);
       },
       example: () => open(adapters.fetchExamplePlan, true),
-      /** @param said  what was said already; left out where nothing was */
-      kept: (id: string, isToRead: boolean, said: SaidFirst | null = null) =>
+      /**
+       * @param said  what was said already; left out where nothing was
+       * @param left  what is to be done; left out where it is all of the plan
+       */
+      kept: (
+        id: string,
+        isToRead: boolean,
+        { said = null, left = null }: Partial<Pick<Chosen, 'said' | 'left'>> = {},
+      ) =>
         open(
           async () => {
             const text = await (await storage.repository).plans.find(id);
@@ -185,7 +197,7 @@ export function openChoice({ adapters, home, storage, beginSession }: ChoicePart
             return text;
           },
           true,
-          { isKnown: !isToRead, said },
+          { isKnown: !isToRead, said, left },
         ),
     },
     /** Saves the accepted plan; one that can't be saved is opened from its file or link the next time. */

@@ -8,10 +8,7 @@ import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import type { SessionDocument } from '#documents/session/sessionDocument';
 import { buildSetRecording } from '#shell/tracking/buildSetRecording';
 import { loadVideoFacts } from '#shell/tracking/loadVideoFacts';
-
-/** Stored in the session as the reason why the set ended early, where none was given. */
-export const interruptedReason =
-  'The recording was interrupted: the page was closed, or the device went off.';
+import { unwanted } from '../guide/unwanted';
 
 /**
  * Turns an interrupted set into a recording, from the joints and the video that reached storage, and adds it
@@ -45,7 +42,7 @@ async function sessionWith(start: SetStart, repository: Repository): Promise<Ses
   try {
     const session = await repository.sessions.find(sessionId);
     if (session === null) return null;
-    const line = { ...sessionSet, sessionId: id, cutShort: sessionSet.cutShort ?? interruptedReason };
+    const line = { ...sessionSet, sessionId: id, cutShort: sessionSet.cutShort ?? unwanted.interrupted };
     return {
       ...session,
       sets: [...session.sets.filter(({ sessionId: recordingId }) => recordingId !== id), line],

@@ -4,6 +4,7 @@ import { guideTimes } from '../guideTimes';
 import { lines, pauseLines } from '../lines';
 import { discardRecording, pauseRecording } from '../recording';
 import { enter, hasWorked, isSilent, lastedMs, needsCamera, say, tone, type Turn } from '../turn';
+import { unwanted } from '../unwanted';
 import { goOn } from './between';
 import { closePart, endSet } from './closing';
 import { enterPlacing, isGone } from './placing';
@@ -48,7 +49,7 @@ export function pause(turn: Turn, reason: PauseReason): void {
   const from = state.phase;
   state.pausedAfterMs = lastedMs(turn);
   stopCounting(turn);
-  if (reason === 'camera-ended') endPart(turn, cameraStopped);
+  if (reason === 'camera-ended') endPart(turn, unwanted.cameraStopped);
   else if (beforeStart.includes(from) && !hasWorked(turn)) discardRecording(turn);
   else pauseRecording(turn);
   enter(turn, 'paused');
@@ -58,8 +59,6 @@ export function pause(turn: Turn, reason: PauseReason): void {
   say(turn, pauseLines[reason], 'now');
 }
 
-const cameraStopped = 'the camera stopped';
-
 /** What the camera saw until then is saved; the rest of the set becomes a separate part. */
 function endPart(turn: Turn, why: string): void {
   if (hasWorked(turn)) closePart(turn, why);
@@ -68,7 +67,7 @@ function endPart(turn: Turn, why: string): void {
 
 export function followPaused(turn: Turn): void {
   const { state } = turn;
-  if (!state.cameraWorks && state.recording !== 'off') endPart(turn, cameraStopped);
+  if (!state.cameraWorks && state.recording !== 'off') endPart(turn, unwanted.cameraStopped);
   if (state.pauseReason === null || !endsByItself.has(state.pauseReason)) return;
   if (!state.isPresent) state.pauseReason = absence(turn);
   const reason = hindrance(turn);
@@ -102,7 +101,7 @@ export function resume(turn: Turn): void {
   }
   if (!state.cameraWorks) return say(turn, lines.cameraMissing, 'now');
   // A recording keeps its size: what follows is another one.
-  if (state.unseen === 'turned') endPart(turn, 'the picture was turned');
+  if (state.unseen === 'turned') endPart(turn, unwanted.pictureTurned);
   state.isResuming = state.isResuming || (from !== null && begun.includes(from));
   state.startAnywayMs = null;
   enterPlacing(turn);

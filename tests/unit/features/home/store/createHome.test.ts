@@ -823,6 +823,21 @@ describe('an interrupted set', () => {
     expect(await repository.recordings.find(id)).not.toBeNull();
   });
 
+  it('is kept where the person goes on on the same day, with the repetitions that are missing', async () => {
+    const { home, state, repository } = await interrupted();
+    expect(state().today.left).toMatchObject({ done: 0, of: 3 });
+    await home.continueToday();
+    expect(state()).toMatchObject({ step: 'check', asked: 'new', interrupted: [] });
+    const [kept] = (await repository.sessions.list()).found;
+    const recording = await repository.recordings.find(kept!.sets[0]!.sessionId!);
+    const found = recording!.recording.derived.repetitions.filter(
+      ({ completeness }) => completeness === 'complete',
+    ).length;
+    expect(found).toBeGreaterThan(0);
+    expect(found).toBeLessThan(3);
+    expect(state().steps[0]).toMatchObject({ number: 1, item: { repetitions: 3 - found } });
+  });
+
   it('can be dropped, and the dropping undone until the next set begins', async () => {
     const { home, state, repository } = await interrupted();
     const { id } = state().interrupted[0]!;

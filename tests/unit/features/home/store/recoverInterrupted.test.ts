@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { Problem } from '#core/problem';
 import type { SetStart } from '#device/storage/keptSchemas';
-import { interruptedReason, recoverInterrupted } from '#features/home/store/recoverInterrupted';
+import { unwanted } from '#features/home/guide/unwanted';
+import { recoverInterrupted } from '#features/home/store/recoverInterrupted';
 import { facts, fakeAdapters, film } from '../../../../support/fakeAdapters';
 import { createTestDevice } from '../../../../support/openTestRepository';
 import { smallSession } from '../../../../support/smallSession';
@@ -49,7 +50,7 @@ describe('recoverInterrupted(id, { repository, openFrameSource })', () => {
   it('adds the set to its session, as cut short', async () => {
     const { repository, openFrameSource } = await interrupted();
     await recoverInterrupted(start.id, { repository, openFrameSource });
-    const line = { ...start.visitSet!, sessionId: start.id, cutShort: interruptedReason };
+    const line = { ...start.visitSet!, sessionId: start.id, cutShort: unwanted.interrupted };
     expect((await repository.sessions.find(session.id))?.sets).toEqual([...session.sets, line]);
   });
 

@@ -45,8 +45,10 @@ describe('today', () => {
     expect(unsent).toEqual([
       {
         id: session.id,
+        planId: plan.id,
         startedAt: session.startedAt,
         sets: 2,
+        isBrokenOff: false,
         isFilmed: true,
         isAnswer: false,
         recipient: plan.returnKey,
@@ -56,9 +58,9 @@ describe('today', () => {
 
   it('leads to the page that sends an earlier session, and back; what was sent is listed no more', async () => {
     const { home, state, repository } = await openFakeHome({ device: await deviceOfYesterday() });
-    home.showSending('no such session');
+    await home.showSending('no such session');
     expect(state().step).toBe('plan');
-    home.showSending(session.id);
+    await home.showSending(session.id);
     expect(state()).toMatchObject({ step: 'send', session: { id: session.id } });
     await repository.notes.write(sentOutName(session.id), '2026-05-06T07:10:00.000Z');
     home.back();
@@ -180,6 +182,39 @@ async function openFollowed(...parts: Parameters<typeof followedDevice>) {
   };
   return { ...opened, kept };
 }
+
+describe('continueToday()', () => {
+  const check = { asked: 'all' as const, signs: [], takenBack: [] };
+  const brokenOff = { startedAt: '2026-05-06T06:30:00.000Z', endedAt: null, check };
+
+  it('goes on with what is left, after the same questions, as a session of its own', async () => {
+    const [line] = session.sets;
+    const sets = [{ ...line!, sessionId: null, cutShort: null }];
+    const { home, state, kept } = await openFollowed({}, { ...brokenOff, sets });
+    expect(state().today.left).toMatchObject({ done: 1, of: 3 });
+    expect(state().today.unsent).toMatchObject([{ id: session.id, isBrokenOff: true }]);
+    await home.continueToday();
+    expect(state()).toMatchObject({ step: 'check', asked: 'new' });
+    expect(state().steps.map(({ item, number }) => [item.kind, number])).toEqual([
+      ['repetitions', 2],
+      ['hold', 1],
+    ]);
+    home.noneOfThese();
+    home.setPainBefore(1);
+    home.goOnFromPain();
+    expect(state()).toMatchObject({ step: 'camera', isAgain: true });
+    expect(await kept()).toMatchObject({ painBefore: 1, check: { asked: 'new' } });
+  });
+
+  it('offers nothing after a stop, nor on another day', async () => {
+    const stopped = await openFollowed({}, { ...brokenOff, endedBecause: { reason: 'other', fell: null } });
+    expect(stopped.state().today.left).toBeNull();
+    await stopped.home.continueToday();
+    expect(stopped.state().step).toBe('plan');
+    const yesterday = await openFollowed({}, { check, endedAt: null });
+    expect(yesterday.state().today.left).toBeNull();
+  });
+});
 
 describe('sayPainToday(score, side)', () => {
   it('leads to what is new, then to the camera, and is asked for once', async () => {
