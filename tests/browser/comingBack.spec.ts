@@ -4,6 +4,7 @@ import { expect, test, type Page } from '@playwright/test';
 import ICAL from 'ical.js';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import { deviceOf } from '#tools/commands/tools/deviceOf';
+import { acceptPlan } from '#tools/commands/tools/homePages';
 import { openKeptSessions } from '#tools/commands/tools/openKeptSessions';
 import { openAnew } from '../support/browser/openAnew';
 import { openSentFile } from '../support/browser/openSentFile';
@@ -44,7 +45,7 @@ async function openToday(page: Page): Promise<void> {
 }
 
 /** A plan that was accepted, and its day. */
-async function acceptPlan(page: Page, change: Partial<PlanDocument> = {}): Promise<void> {
+async function toAcceptedPlan(page: Page, change: Partial<PlanDocument> = {}): Promise<void> {
   const plan = smallPlan({ items: [smallItem({ sets: 1 }), smallHold({ sides: ['right'] })], ...change });
   await openAnew(page);
   await expect(button(page, 'Open my plan')).toBeVisible();
@@ -53,7 +54,7 @@ async function acceptPlan(page: Page, change: Partial<PlanDocument> = {}): Promi
     mimeType: 'application/json',
     buffer: Buffer.from(JSON.stringify(plan)),
   });
-  await press(page, 'Yes, I am ready');
+  await acceptPlan(page);
   await expect(title(page, 'Does one of these apply to you?')).toBeVisible();
   await openToday(page);
 }
@@ -75,7 +76,7 @@ async function sayDone(page: Page, painDuring: number): Promise<void> {
 
 test('Today shows the days of the week that are done, and says how many times are left', async ({ page }) => {
   await page.clock.setFixedTime(wednesday);
-  await acceptPlan(page, { perWeek: 2 });
+  await toAcceptedPlan(page, { perWeek: 2 });
   await expect(week(page).getByRole('listitem')).toHaveCount(7);
   await expect(week(page)).toContainText('2 times this week.');
   await expect(week(page).getByRole('listitem', { name: 'Wednesday, today', exact: true })).toBeVisible();
@@ -101,7 +102,7 @@ test('Today shows the days of the week that are done, and says how many times ar
 });
 
 test('where the plan leaves open how many times, the week is shown without a count', async ({ page }) => {
-  await acceptPlan(page);
+  await toAcceptedPlan(page);
   await expect(week(page).getByRole('listitem')).toHaveCount(7);
   await expect(week(page)).toHaveText('This week');
 });
@@ -115,7 +116,7 @@ test('what was done without filming is sent, and the therapist’s list says so'
   const clinic = await context.newPage();
   const link = await writePlan(clinic, 2);
   await patient.goto(link);
-  await press(patient, 'Yes, I am ready');
+  await acceptPlan(patient);
   await expect(title(patient, 'Does one of these apply to you?')).toBeVisible();
   await openToday(patient);
   await press(patient, 'Done without filming');
@@ -150,7 +151,7 @@ test('what was done without filming is sent, and the therapist’s list says so'
 test('too much pain without filming is answered with the plan’s words, and counts as done', async ({
   page,
 }) => {
-  await acceptPlan(page, { perWeek: 1, painLimit: 4 });
+  await toAcceptedPlan(page, { perWeek: 1, painLimit: 4 });
   await press(page, 'Done without filming');
   await press(page, 'Yes, all of it');
   await choose(page, 6);
@@ -163,7 +164,7 @@ test('too much pain without filming is answered with the plan’s words, and cou
 
 test('the days go into a calendar file at the time that was chosen', async ({ page }) => {
   await page.clock.setFixedTime(wednesday);
-  await acceptPlan(page, { perWeek: 3, reviewDate: null });
+  await toAcceptedPlan(page, { perWeek: 3, reviewDate: null });
   await press(page, 'More');
   await press(page, 'Put it in my calendar');
   const dialog = page.getByRole('dialog', { name: 'When do you want to be reminded?' });
@@ -188,7 +189,7 @@ test('after seven silent days it is asked once what got in the way; the answer i
   page,
 }) => {
   await page.clock.setFixedTime(wednesday);
-  await acceptPlan(page, { returnKey: `age1${'q'.repeat(58)}` });
+  await toAcceptedPlan(page, { returnKey: `age1${'q'.repeat(58)}` });
   await sayDone(page, 1);
   await page.clock.setFixedTime(new Date(wednesday.getTime() + 6.9 * 24 * 3_600_000));
   await openToday(page);
@@ -218,7 +219,7 @@ test('after seven silent days it is asked once what got in the way; the answer i
 
 test('the question after silent days can be closed, and is not asked again', async ({ page }) => {
   await page.clock.setFixedTime(wednesday);
-  await acceptPlan(page);
+  await toAcceptedPlan(page);
   await sayDone(page, 1);
   await page.clock.setFixedTime(nextFriday);
   await openToday(page);

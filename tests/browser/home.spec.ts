@@ -6,7 +6,7 @@ import { parseRecording } from '#documents/recording/parseRecording';
 import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
 import { actAsPatient } from '#tools/commands/tools/home/actAsPatient';
 import type { Filmed } from '#tools/commands/tools/home/patient';
-import { goHome, openPlanFile } from '#tools/commands/tools/homePages';
+import { acceptPlan, goHome, openPlanFile } from '#tools/commands/tools/homePages';
 import { openKeptSessions } from '#tools/commands/tools/openKeptSessions';
 import { replayJoints } from '#tools/commands/tools/replay/replayJoints';
 import { serveBuild } from '#tools/commands/tools/serveBuild';
@@ -68,8 +68,7 @@ async function openPlan(page: Page): Promise<void> {
 /** From the plan to the page that asks for the camera. */
 async function toCamera(page: Page, open = openPlan): Promise<void> {
   await open(page);
-  await expect(page.getByText('Chair against a wall')).toBeVisible();
-  await press(page, 'Yes, I am ready');
+  await acceptPlan(page);
   await press(page, 'None of these');
   await choose(page, 1);
   await press(page, 'Continue');

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test, type Browser, type Locator, type Page } from '@playwright/test';
 import type { PlanDocument } from '#documents/plan/planDocument';
-import { openPlanFile } from '#tools/commands/tools/homePages';
+import { acceptPlan, openPlanFile } from '#tools/commands/tools/homePages';
 import { openKeptSessions } from '#tools/commands/tools/openKeptSessions';
 import { openAnew } from '../support/browser/openAnew';
 import { openSentFile } from '../support/browser/openSentFile';
@@ -38,7 +38,7 @@ async function openPlan(page: Page, change: Partial<PlanDocument> = {}): Promise
 
 async function toPain(page: Page, change: Partial<PlanDocument> = {}): Promise<void> {
   await openPlan(page, change);
-  await press(page, 'Yes, I am ready');
+  await acceptPlan(page);
   await press(page, 'None of these');
 }
 
@@ -66,7 +66,7 @@ test('a warning sign is kept the moment it is chosen, and asked about until a pr
   page,
 }) => {
   await openPlan(page);
-  await press(page, 'Yes, I am ready');
+  await acceptPlan(page);
   await expect(title(page, 'Does one of these apply to you?')).toBeVisible();
   await page.getByRole('button', { name: /^One calf is newly swollen/ }).click();
   await expect(page.getByText(/See a doctor today\. With chest pain/)).toBeVisible();
@@ -85,19 +85,19 @@ test('a warning sign is kept the moment it is chosen, and asked about until a pr
   await openPlan(page);
   await press(page, 'Yes, and I may exercise');
   await press(page, 'My doctor');
-  await press(page, 'Yes, I am ready');
+  await acceptPlan(page);
   // The whole list was answered before.
   await expect(title(page, 'Anything new?')).toBeVisible();
   await expect(page.getByRole('heading', { level: 2 })).toHaveCount(3);
   await press(page, 'Nothing new');
   await expect(title(page, 'How much does your knee hurt right now?')).toBeVisible();
   await openPlan(page);
-  await expect(button(page, 'Yes, I am ready')).toBeVisible();
+  await expect(title(page, 'Hello. This is your plan')).toBeVisible();
 });
 
 test('a sign that was a mistake closes nothing, and stays in the record', async ({ page }) => {
   await openPlan(page);
-  await press(page, 'Yes, I am ready');
+  await acceptPlan(page);
   await page.getByRole('button', { name: /^A wound on the leg/ }).click();
   await press(page, 'That was a mistake');
   await press(page, 'None of these');
@@ -112,7 +112,7 @@ test('what was said without a set is sealed, sent, first in the therapist’s li
   const clinic = page;
   const link = await writePlan(clinic, 2);
   const patient = await openPatient(browser, link);
-  await press(patient, 'Yes, I am ready');
+  await acceptPlan(patient);
   await patient.getByRole('button', { name: /^The leg or foot is newly numb/ }).click();
   await press(patient, 'End here');
   await expect(title(patient, 'Do not exercise today')).toBeVisible();

@@ -3,7 +3,7 @@ import { expect, test, type Browser, type BrowserContext, type Page } from '@pla
 import type { PlanDocument } from '#documents/plan/planDocument';
 import { deviceOf } from '#tools/commands/tools/deviceOf';
 import { createReading } from '#tools/commands/tools/home/walkDay';
-import { openPlanFile } from '#tools/commands/tools/homePages';
+import { acceptPlan, openPlanFile } from '#tools/commands/tools/homePages';
 import { openAnew } from '../support/browser/openAnew';
 import { stageCamera } from '../support/browser/stageCamera';
 import { smallHold, smallItem, smallPlan } from '../support/smallPlan';
@@ -34,7 +34,7 @@ async function openNextDay(
   const first = await context.newPage();
   await first.goto('./');
   await openPlanFile(first, smallPlan({ items: [smallItem()], ...change }));
-  await button(first, 'Yes, I am ready').click();
+  await acceptPlan(first);
   await button(first, 'None of these').click();
   for (const knee of await first.getByRole('radiogroup').all())
     await knee.getByRole('radio', { name: /^1\b/ }).click({ force: true });
@@ -51,7 +51,10 @@ test('from the second day on, three taps and few words lead from opening to the 
   baseURL,
   browser,
 }) => {
-  const page = await openNextDay(browser, baseURL!);
+  // However many exercises there are.
+  const hold = smallHold({ sides: ['right'] });
+  const items = [smallItem(), hold, smallItem({ sets: 1 })];
+  const page = await openNextDay(browser, baseURL!, { items });
   const reading = createReading();
   let taps = 0;
   const tap = async (target: ReturnType<typeof button>) => {

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { BrowserContext, Page } from '@playwright/test';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { recordingTrack } from '#documents/recording/recordingTrack';
+import { acceptPlan } from '#tools/commands/tools/homePages';
 import { replayJoints } from '#tools/commands/tools/replay/replayJoints';
 import { fixture } from './headlessPage';
 
@@ -21,7 +22,7 @@ export async function toExampleResult(context: BrowserContext, link: string, too
   const page = await context.newPage();
   const press = (name: string) => page.getByRole('button', { name, exact: true }).click();
   await page.goto(link);
-  await press('Yes, I am ready');
+  await acceptPlan(page);
   await press('None of these');
   await page.getByRole('radio', { name: /^1\b/ }).check({ force: true });
   await press('Continue');

@@ -14,6 +14,8 @@ import { RoomNotice } from './RoomNotice';
 import { SoundChoices } from './SoundChoices';
 import { VerdictLegend } from './VerdictLegend';
 
+const lightAndSound = 'Have the light behind the camera, and turn the sound up.';
+
 /** Why a camera is needed, which one, and the way out where there is none; then what it sees, before it begins. */
 export function CameraPage() {
   const home = useHome();
@@ -59,16 +61,11 @@ function CameraAsked({ onBack }: { onBack: () => void }) {
       )}
       <RoomNotice />
       <p>
-        The camera sees how your knee moves: it is used to count along, and the set is recorded to be
-        measured. The pictures stay on this device, nothing is sent anywhere, and no sound is recorded.
+        The camera counts along and records each set. The pictures stay on this device, and no sound is
+        recorded.
       </p>
       <p>Your browser will ask whether this page may use the camera.</p>
       <CameraPicker onChoose={(next) => (wish.current = next)} />
-      <ul className="home-list">
-        <li>Stand the phone or laptop firmly, about as high as your hips or a little below.</li>
-        <li>Two to three metres of clear floor in front of it, and light from its side.</li>
-        <li>Turn the sound up: a voice tells you what to do.</li>
-      </ul>
     </HomePage>
   );
 }
@@ -100,14 +97,17 @@ function CameraRuns() {
         <section className="home-section">
           <h2>Set it up like this</h2>
           <ol className="home-list home-numbered">
-            {[preparation.camera, ...(isAskedAfter ? [] : preparation.steps)].map(
+            {[preparation.camera, ...(isAskedAfter ? [] : preparation.steps), lightAndSound].map(
               (sentence) => sentence !== null && <li key={sentence}>{sentence}</li>,
             )}
           </ol>
         </section>
       )}
       {first !== undefined && <VerdictLegend item={first.item} />}
-      <SoundChoices />
+      <details className="home-sound">
+        <summary>Sound</summary>
+        <SoundChoices />
+      </details>
     </HomePage>
   );
 }

@@ -1,42 +1,71 @@
+import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { cautionsOf } from '#documents/plan/cautions';
+import { kitList, type KitEntry } from '#documents/plan/kitList';
 import { perWeekSentence } from '#documents/plan/perWeekSentence';
 import type { PlanDocument, PlanItem } from '#documents/plan/planDocument';
 import { videoWishSentence } from '#documents/plan/videoWishSentence';
 import { HowTo } from '#ui/components/HowTo';
 import { KeyWords } from '#ui/components/KeyWords';
-import { KitList } from '#ui/components/KitList';
 import { Message } from '#ui/components/Message';
 import { PlanItems } from '#ui/components/PlanItems';
 import { StopRules } from '#ui/components/StopRules';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
+import { furniture } from '../placing/checks/checkFurniture';
 import { HomePage } from './HomePage';
 
-/** What will be done, what is needed for it, and when to stop; ends with a plain confirmation. */
+const pages = ['what', 'ready', 'stop'] as const;
+
+/** Before a plan is followed for the first time, one thing a page: what is done, what is needed, when to stop. */
 export function PlanPage() {
   const home = useHome();
   const plan = useHomeState((state) => state.plan);
   const steps = useHomeState((state) => state.steps);
-  const earlierKey = useHomeStep('overview', (state) => state.earlierKey);
-
+  const [at, setAt] = useState(0);
   const items = [...new Set(steps.map(({ item }) => item))];
+  const page = pages[at];
+  const leave = { words: 'Back', onPress: () => (at === 0 ? home.back() : setAt(at - 1)) };
   const confirm = () => {
     home.setConfirmed(true);
     home.confirm();
   };
+  if (page === 'stop') {
+    return (
+      <HomePage
+        title="When to stop"
+        leave={leave}
+        actions={
+          <Button className="button button-primary" onPress={confirm}>
+            Yes, I am ready
+          </Button>
+        }
+      >
+        <Stops plan={plan} />
+      </HomePage>
+    );
+  }
+  const next = (
+    <Button className="button button-primary" onPress={() => setAt(at + 1)}>
+      Continue
+    </Button>
+  );
+  if (page === 'ready') {
+    return (
+      <HomePage title="Have this ready" leave={leave} actions={next}>
+        <Kit items={items} footwear={plan?.footwear ?? 'either'} />
+      </HomePage>
+    );
+  }
   return (
     <HomePage
-      title={plan === null ? 'What you are going to do' : 'Hello. This is your plan for today'}
-      leave={{ words: 'Back', onPress: () => home.back() }}
+      title={plan === null ? 'What you are going to do' : 'Hello. This is your plan'}
+      leave={leave}
+      actions={next}
     >
-      {earlierKey !== null && plan !== null && (
-        <OtherKey earlierKey={earlierKey} returnKey={plan.returnKey} />
-      )}
+      {plan !== null && <OtherKey plan={plan} />}
       {plan !== null && plan.note !== '' && <Message kind="plain">{plan.note}</Message>}
-      <PlanItems items={items} more={(item) => <HowTo item={item} />} />
+      <PlanItems items={items} more={(item) => <HowTo item={item} isFolded />} />
       {plan !== null && <TherapistWords plan={plan} />}
-      <Kit items={items} plan={plan} />
-      <Stops plan={plan} />
       {plan !== null && plan.returnKey !== null && (
         <p>
           Sessions that you send back open only with your therapist’s key. Its words are{' '}
@@ -44,20 +73,14 @@ export function PlanPage() {
         </p>
       )}
       {plan !== null && <p className="small soft">This plan is for {plan.patient}.</p>}
-      <section className="home-section home-end">
-        <p>
-          <strong>Before you continue:</strong> have you read this, and is everything ready?
-        </p>
-        <Button className="button button-primary" onPress={confirm}>
-          Yes, I am ready
-        </Button>
-      </section>
     </HomePage>
   );
 }
 
 /** Somebody who passes a plan on could put in a key of their own. */
-function OtherKey({ earlierKey, returnKey }: { earlierKey: string; returnKey: string | null }) {
+function OtherKey({ plan: { returnKey } }: { plan: PlanDocument }) {
+  const earlierKey = useHomeStep('overview', (state) => state.earlierKey);
+  if (earlierKey === null) return null;
   return (
     <Message kind="caution" title="This plan has another key than the one before">
       {returnKey === null ? (
@@ -88,12 +111,15 @@ function TherapistWords({ plan }: { plan: PlanDocument }) {
   );
 }
 
-function Kit({ items, plan }: { items: readonly PlanItem[]; plan: PlanDocument | null }) {
+/** What to have ready; of chair, step and support only the name, since they are asked about before the set. */
+function Kit({ items, footwear }: { items: readonly PlanItem[]; footwear: PlanDocument['footwear'] }) {
+  const isAsked = ({ need }: KitEntry) => need !== null && furniture.some((one) => one === need);
   return (
-    <section className="card home-section">
-      <h2>Have this ready</h2>
-      <KitList items={items} footwear={plan?.footwear ?? 'either'} />
-    </section>
+    <ul className="home-list">
+      {kitList(items, footwear).map((entry) => (
+        <li key={entry.name}>{isAsked(entry) ? `${entry.name}.` : entry.sentence}</li>
+      ))}
+    </ul>
   );
 }
 
@@ -102,13 +128,7 @@ function Stops({ plan }: { plan: PlanDocument | null }) {
   return (
     <section className="message message-caution">
       <div className="home-section">
-        <h2>When to stop</h2>
-        <StopRules
-          stop={stop}
-          beyondPainLimit={beyondPainLimit}
-          ifItGivesWay={ifItGivesWay}
-          listClassName="home-list"
-        />
+        <StopRules stop={stop} beyondPainLimit={beyondPainLimit} ifItGivesWay={ifItGivesWay} isFolded />
         <p>{defer}</p>
       </div>
     </section>

@@ -7,7 +7,6 @@ export function SoundChoices() {
   const { voice, tones, outside, hasVoice } = useHomeState((state) => state.sound);
   return (
     <section className="home-section" aria-label="Sound">
-      <h2>Sound</h2>
       {!hasVoice && <p className="soft">This device has no voice. Everything is shown as text.</p>}
       {hasVoice && (
         <Toggle

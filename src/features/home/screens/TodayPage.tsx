@@ -1,6 +1,6 @@
 import { Button } from 'react-aria-components';
 import { itemName } from '#documents/plan/itemName';
-import type { PlanDocument } from '#documents/plan/planDocument';
+import type { PlanDocument, PlanItem } from '#documents/plan/planDocument';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { BackgroundProblems } from './BackgroundProblems';
 import { DoneButton } from './DoneButton';
@@ -48,13 +48,7 @@ export function TodayPage({ plan, onOther }: Props) {
       <LeftToday isDisabled={isBlocked || isOpening} />
       <InterruptedSets />
       <SilentDays plan={plan} />
-      <ul className="today-due" aria-label="Your plan">
-        {plan.items.map((item, index) => (
-          <li key={index}>
-            <strong>{itemName(item)}</strong>: {dueWords(item)}
-          </li>
-        ))}
-      </ul>
+      <Due items={plan.items} />
       {isFollowed && <TodayPain plan={plan} />}
       <WeekDots plan={plan} />
       <Unsent />
@@ -62,5 +56,30 @@ export function TodayPage({ plan, onOther }: Props) {
       <TodayMore plan={plan} onOther={onOther} isDisabled={isBlocked || isOpening} />
       <BackgroundProblems />
     </HomePage>
+  );
+}
+
+/** What is due; of several exercises the first, and all of them to those who ask. */
+function Due({ items }: { items: readonly PlanItem[] }) {
+  const [first, ...others] = items;
+  if (first === undefined) return null;
+  const due = items.map((item, index) => (
+    <p key={index}>
+      <strong>{itemName(item)}</strong>: {dueWords(item)}
+    </p>
+  ));
+  return (
+    <section className="today-due" aria-label="Your plan">
+      {others.length === 0 ? (
+        due
+      ) : (
+        <details>
+          <summary>
+            <strong>{itemName(first)}</strong> and {others.length} more
+          </summary>
+          {due}
+        </details>
+      )}
+    </section>
   );
 }

@@ -34,10 +34,19 @@ export async function openPlanFile(page: Page, plan: PlanDocument): Promise<void
   });
 }
 
+/** Reads what a plan asks for, page by page, and says that all is ready. */
+export async function acceptPlan(page: Page): Promise<void> {
+  for (const title of [/^(Hello|What you are going to do)/, 'Have this ready']) {
+    await page.getByRole('heading', { level: 1, name: title }).waitFor();
+    await press(page, 'Continue');
+  }
+  await press(page, 'Yes, I am ready');
+}
+
 /** Goes from the first screen to the page that asks for the camera, with the plan as a file. */
 export async function goToCamera(page: Page, plan: PlanDocument): Promise<void> {
   await openPlanFile(page, plan);
-  await press(page, 'Yes, I am ready');
+  await acceptPlan(page);
   // Whether all warning signs are asked for, or what is new.
   await press(page, /^(None of these|Nothing new)$/);
   await choose(page, 1);

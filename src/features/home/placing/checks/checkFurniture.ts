@@ -4,7 +4,7 @@ import type { PlacingFacts } from '../placing';
 import type { PlacingFinding } from './placingFinding';
 
 /** What a task stands or falls with; one question is asked for each task. */
-const furniture = ['chair', 'step', 'support'] as const;
+export const furniture = ['chair', 'step', 'support'] as const;
 
 const pieces = {
   chair: {
