@@ -134,9 +134,17 @@ test('a patient who does not wait sees the first result, and finds the careful o
   await openAnew(page);
   await expect(page.getByRole('heading', { name: 'Today' })).toBeVisible();
   await expect(page.getByText('Not sent yet')).toBeHidden();
-  await press(page, 'More');
-  await expect(page.getByText(/About \d of 6 repetitions stayed over the foot/)).toBeVisible({
-    timeout: longMs,
+  const last = page.getByRole('button', {
+    name: /^Last time, .*: about \d of 6 repetitions stayed over the foot\./,
   });
+  await expect(last).toBeVisible({ timeout: longMs });
+  // All of it is one press away.
+  await last.click();
+  await expect(page.getByRole('heading', { level: 1, name: /^Last time, / })).toBeVisible();
+  await expect(page.getByText('Done well')).toBeVisible();
+  await expect(page.getByText('Pain before: 1, a little pain')).toBeVisible();
+  expect(await serious(page)).toEqual([]);
+  await press(page, 'Back');
+  await expect(page.getByRole('heading', { level: 1, name: 'Today' })).toBeVisible();
   await context.close();
 });

@@ -4,6 +4,8 @@ import type { SessionDocument } from '#documents/session/sessionDocument';
 
 /** How the last session of a plan went, for one line. */
 export interface LastTime {
+  /** Of the session. */
+  id: string;
   /** ISO 8601. */
   startedAt: string;
   sets: number;
@@ -23,8 +25,12 @@ export function lastSession(sessions: readonly SessionDocument[], planId: string
 }
 
 /** @param counts  of the sets that could be measured */
-export function lastTimeOf({ startedAt, sets }: SessionDocument, counts: readonly CountInLine[]): LastTime {
+export function lastTimeOf(
+  { id, startedAt, sets }: SessionDocument,
+  counts: readonly CountInLine[],
+): LastTime {
   return {
+    id,
     startedAt,
     sets: sets.length,
     painDuring: max(sets, ({ painDuring }) => painDuring) ?? null,

@@ -29,7 +29,7 @@ export function CameraAgain() {
     >
       <RoomNotice />
       <div className="camera-look">{isOn && <MirrorStage />}</div>
-      <p>Camera at hip height, three steps away.</p>
+      <p>Camera hip-high.</p>
       <Disclosure className="home-more">
         <Button slot="trigger" className="button button-quiet">
           Settings

@@ -8,6 +8,7 @@ import { CheckPage } from './CheckPage';
 import { FilmScreen } from './FilmScreen';
 import { LastTimePage } from './LastTimePage';
 import { PainPage } from './PainPage';
+import { PastPage } from './PastPage';
 import { PlanPage } from './PlanPage';
 import { SendPage } from './SendPage';
 import { SummaryPage } from './SummaryPage';
@@ -15,6 +16,7 @@ import './home.css';
 
 const pages: Record<HomeStep, () => React.ReactNode> = {
   plan: BeginPage,
+  past: PastPage,
   send: SendPage,
   'last-time': LastTimePage,
   overview: PlanPage,

@@ -1,9 +1,7 @@
 import { Button } from 'react-aria-components';
-import { decidingWay } from '#core/scoring/deciding';
 import { cautionsOf } from '#documents/plan/cautions';
 import type { Concern } from '#documents/session/concernsOf';
 import { Message } from '#ui/components/Message';
-import { VerdictRow } from '#ui/components/VerdictRow';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { concernsNow } from '../store/concernsNow';
 import type { HomeSet } from '../store/homeState';
@@ -13,7 +11,7 @@ import { HomePage } from './HomePage';
 import { MeasuringLine } from './MeasuringLine';
 import { ReplayPage } from './ReplayPage';
 import { SendBack } from './SendBack';
-import { doneWords, setName } from './setWords';
+import { SetLine } from './SetLine';
 import { StorageNotice } from './StorageNotice';
 import { ToldResult } from './ToldResult';
 
@@ -42,7 +40,7 @@ function ResultPage() {
   const home = useHome();
   const state = useHomeState((all) => all);
   const { sets, plan, endedBecause } = state;
-  const { saving, told } = useHomeStep('summary', (part) => part);
+  const { saving, told, change } = useHomeStep('summary', (part) => part);
   const concerns = concernsNow(state);
   const isTooMuch = concerns.length > 0;
   const shown = told ?? toldSets(state);
@@ -90,7 +88,7 @@ function ResultPage() {
       {shown.length === 0 && !isTooMuch && <p>No set was saved this time, so there is nothing to show.</p>}
       {!isTooMuch && shown.length > 0 && (
         <>
-          <div aria-live="polite">{told !== null && <ToldResult told={told} />}</div>
+          <div aria-live="polite">{told !== null && <ToldResult told={told} change={change} />}</div>
           {told === null && <MeasuringLine />}
         </>
       )}
@@ -116,38 +114,20 @@ function titleOf(concerns: readonly Concern[], isStopped: boolean, hasBegun: boo
     : 'Stopping was the right thing to do';
 }
 
-interface ResultSetProps {
-  set: HomeSet;
-  /** Whether more is shown than how much was done. */
-  isTold: boolean;
-}
-
-function ResultSet({ set, isTold }: ResultSetProps) {
+function ResultSet({ set, isTold }: { set: HomeSet; isTold: boolean }) {
   const home = useHome();
   const index = useHomeState(({ sets }) => sets.findIndex(({ result }) => result === set.result));
   const isUnsaved = useHomeStep('summary', ({ saving }) => saving === 'failed');
-  const { keeping, problem, summary, judgements, recordingId } = set;
-  const marks = judgements.map((judgement, at) => ({
-    number: at + 1,
-    verdict: judgement.verdict,
-    direction: decidingWay(judgement),
-  }));
+  const { keeping, recordingId } = set;
   const isOnlyHere = keeping === 'memory' || (isUnsaved && recordingId !== null && keeping !== 'finishing');
   return (
-    <li>
-      <span className="result-set-name">{setName(set)}</span>
-      <strong>{doneWords(set, isTold)}</strong>
-      {isTold && marks.length > 0 && <VerdictRow marks={marks} />}
-      {isTold && summary !== null && summary.unmeasured !== null && (
-        <p className="soft">{summary.unmeasured}</p>
-      )}
-      {problem !== null && <Message kind="caution">{problem}</Message>}
+    <SetLine set={set} isTold={isTold}>
       {isOnlyHere && (
         <Button className="button" onPress={() => home.saveSetFile(index)}>
           Save as a file
         </Button>
       )}
-    </li>
+    </SetLine>
   );
 }
 

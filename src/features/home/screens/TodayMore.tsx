@@ -1,11 +1,8 @@
 import { Button, Disclosure, DisclosurePanel } from 'react-aria-components';
 import type { PlanDocument } from '#documents/plan/planDocument';
-import { dayWords } from '#words/dateWords';
-import { useHome, useHomeState } from '../homeContext';
-import type { LastTime } from '../rules/lastTime';
+import { useHome } from '../homeContext';
 import { BackgroundProgress } from './BackgroundProgress';
 import { CalendarButton } from './CalendarButton';
-import { setWords } from './setWords';
 
 interface Props {
   plan: PlanDocument;
@@ -13,10 +10,9 @@ interface Props {
   isDisabled: boolean;
 }
 
-/** What need not be read every day: how last time went, the whole plan, and the other ways in. */
+/** What need not be read every day: the whole plan, and the other ways in. */
 export function TodayMore({ plan, onOther, isDisabled }: Props) {
   const home = useHome();
-  const last = useHomeState(({ today }) => today.last);
   return (
     <Disclosure className="home-more">
       <Button slot="trigger" className="button button-quiet">
@@ -24,7 +20,6 @@ export function TodayMore({ plan, onOther, isDisabled }: Props) {
       </Button>
       <DisclosurePanel className="home-section">
         <BackgroundProgress />
-        {last !== null && <p>{lastTimeSentence(last)}</p>}
         {plan.howOften !== '' && <p>{plan.howOften}</p>}
         <p className="small soft">For {plan.patient}</p>
         <div className="button-row">
@@ -43,11 +38,4 @@ export function TodayMore({ plan, onOther, isDisabled }: Props) {
       </DisclosurePanel>
     </Disclosure>
   );
-}
-
-function lastTimeSentence({ startedAt, sets, painDuring, inLine }: LastTime): string {
-  const pain = painDuring === null ? '' : `, pain ${painDuring} at most`;
-  const line =
-    inLine === null ? '' : ` About ${inLine.about} of ${inLine.of} repetitions stayed over the foot.`;
-  return `Last time, ${dayWords(startedAt)}: ${setWords(sets)}${pain}.${line}`;
 }

@@ -7,6 +7,7 @@ import { DoneButton } from './DoneButton';
 import { dueWords } from './dueWords';
 import { HomePage } from './HomePage';
 import { InterruptedSets } from './InterruptedSets';
+import { LastTimeLine } from './LastTimeLine';
 import { LeftToday } from './LeftToday';
 import { SilentDays } from './SilentDays';
 import { StorageNotice } from './StorageNotice';
@@ -50,6 +51,7 @@ export function TodayPage({ plan, onOther }: Props) {
       <SilentDays plan={plan} />
       <Due items={plan.items} />
       {isFollowed && <TodayPain plan={plan} />}
+      <LastTimeLine />
       <WeekDots plan={plan} />
       <Unsent />
       <DoneButton plan={plan} isDisabled={isBlocked || isOpening} />

@@ -1,12 +1,20 @@
 import { Button } from 'react-aria-components';
 import { useHome, useHomeStep } from '../homeContext';
 import { sessionResult } from '../rules/sessionResult';
+import type { ChangeSinceLast } from '../store/changeSinceLast';
 import type { HomeSet } from '../store/homeState';
+import { changeWords } from './changeWords';
 import { setName } from './setWords';
 import { ToldThing } from './ToldThing';
 
+interface Props {
+  told: readonly HomeSet[];
+  /** What is different from the last time, beyond error. */
+  change: ChangeSinceLast | null;
+}
+
 /** One thing done well and one to practise, of all sets. */
-export function ToldResult({ told }: { told: readonly HomeSet[] }) {
+export function ToldResult({ told, change }: Props) {
   const home = useHome();
   const canLook = useHomeStep('summary', ({ replays }) => replays.length > 0);
   const sets = told.flatMap((set) => (set.summary === null ? [] : [{ set, summary: set.summary }]));
@@ -26,6 +34,7 @@ export function ToldResult({ told }: { told: readonly HomeSet[] }) {
         of={nameOf(practise)}
         text={practise.summary.practise}
       />
+      {change !== null && <p>{changeWords(change)}</p>}
       {isFirst && (
         <p className="soft">
           This result was found while you moved, and may be less exact.

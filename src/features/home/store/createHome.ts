@@ -11,6 +11,7 @@ import { createHomeCamera } from './homeCamera';
 import { hasSaid, initialCommon, isSaved, type HomeStep, type InterruptedView } from './homeState';
 import { createHomeStorage } from './homeStorage';
 import { createHomeStore } from './homeStore';
+import { lookingBack } from './lookingBack';
 import { openChoice } from './openChoice';
 import { ownFiles } from './ownFiles';
 import { createPainWarnings } from './painWarnings';
@@ -181,6 +182,7 @@ export function createHome(given: HomeAdapters): HomeApp {
     ...answers,
     ...telling(home),
     ...replaying({ home, storage, keeper }),
+    ...lookingBack({ home, storage, session }),
     ...before,
     ...exercising.actions,
     ...comingBack({ adapters: given, home, storage, keeper, openPlan, beginSession }),
@@ -212,7 +214,7 @@ export function createHome(given: HomeAdapters): HomeApp {
       if (isAt('plan') && session !== undefined) enter('send', { session }, { problem: null });
     },
     back() {
-      if (isAt('send')) void close();
+      if (isAt('send', 'past')) void close();
       else if (isAt('summary')) change('summary', { page: 'result' });
       else before.back();
     },

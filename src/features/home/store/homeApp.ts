@@ -53,6 +53,8 @@ export interface HomeApp {
    */
   sayPainToday(score: number, side?: Side | null): Promise<void>;
   startFree(choice: FreeChoice): Promise<void>;
+  /** 'plan' → 'past': how the last session of the latest plan went; back() returns. */
+  showLastTime(): Promise<void>;
   /**
    * 'plan' → 'send', for a session that was kept earlier and not sent; back() returns. Its interrupted sets are kept
    * first.

@@ -19,6 +19,7 @@ import type { Placing } from '../placing/placing';
 import type { ReplayPick } from '../rules/pickReplays';
 import { nothingYet, type Today } from '../rules/today';
 import type { UnsentSession } from '../rules/unsentSessions';
+import type { ChangeSinceLast } from './changeSinceLast';
 
 /** What is kept on this device; the sentence says why something is not, and what to do. */
 export type StorageState =
@@ -192,6 +193,12 @@ export interface StepParts {
     /** What was said of the pain before the session that it begins. */
     painToday: SaidPain;
   };
+  /** How the last session of the latest plan went. */
+  past: {
+    session: SessionDocument | null;
+    told: readonly HomeSet[];
+    change: ChangeSinceLast | null;
+  };
   /** Sends a session that was kept earlier. */
   send: { session: UnsentSession | null };
   /** What is done, what is needed, cautions, red flags, confirmation. */
@@ -250,6 +257,8 @@ export interface StepParts {
     page: 'result' | 'replay' | 'send';
     /** The sets as the result tells of them, which then changes no more; null until their numbers are final. */
     told: readonly HomeSet[] | null;
+    /** What is different from the last time, beyond error; null where nothing is, or it is not known yet. */
+    change: ChangeSinceLast | null;
     /** Repetitions of these that can be looked at in slow motion. */
     replays: readonly ReplayPick[];
     /** Those that are looked at. */
@@ -290,6 +299,7 @@ const noAnswers: Answers = { painAfter: null, effort: null, remark: '' };
 /** Each step's own part as it begins. */
 export const freshParts: StepParts = {
   plan: { isOpening: false, isSealed: false, painToday: { painBefore: null, painBySide: null } },
+  past: { session: null, told: [], change: null },
   send: { session: null },
   overview: { isConfirmed: false, earlierKey: null },
   'last-time': { earlier: [], isUnseen: false },
@@ -306,7 +316,15 @@ export const freshParts: StepParts = {
     awakeSentence: null,
   },
   after: { ...noAnswers, painWarning: null, saving: 'no' },
-  summary: { ...noAnswers, saving: 'saving', page: 'result', told: null, replays: [], shown: [] },
+  summary: {
+    ...noAnswers,
+    saving: 'saving',
+    page: 'result',
+    told: null,
+    change: null,
+    replays: [],
+    shown: [],
+  },
 };
 
 /** A step's own part of the state; where the session is at another step, its initial part. */

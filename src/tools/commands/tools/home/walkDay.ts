@@ -40,12 +40,13 @@ export async function walkToFirstRepetition(page: Page, address: string): Promis
   return { taps, words: reading.words(), secondsToFirstRepetition: (performance.now() - fromMs) / 1000 };
 }
 
-/** From the first repetition to the last page. */
+/** From the first repetition to the last page, and no farther: the next session would be cut off. */
 export async function walkToEnd(page: Page): Promise<void> {
   const film = page.locator('main.film');
   await film.and(page.locator('[data-phase="all-done"]')).waitFor({ timeout: patienceMs });
   await page.waitForTimeout(3000);
-  for (let taps = 0; taps < mostTaps; taps++) {
+  const today = page.getByRole('heading', { level: 1, name: 'Today' });
+  for (let taps = 0; taps < mostTaps && !(await today.isVisible()); taps++) {
     if (!(await tap(page))) await page.waitForTimeout(500);
   }
 }

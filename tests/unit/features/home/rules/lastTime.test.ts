@@ -26,6 +26,7 @@ describe('lastTimeOf(session, counts)', () => {
 
   it('adds up what was in line, and takes the most pain', () => {
     expect(lastTimeOf(session, [count(4, 6), count(5, 8)])).toEqual({
+      id: session.id,
       startedAt: session.startedAt,
       sets: 2,
       painDuring: 3,

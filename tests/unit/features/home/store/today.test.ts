@@ -3,6 +3,7 @@ import type { PlanDocument } from '#documents/plan/planDocument';
 import { planToFragment } from '#documents/plan/planLink';
 import { parseRecording } from '#documents/recording/parseRecording';
 import type { SessionDocument } from '#documents/session/sessionDocument';
+import type { HomeState, StepParts } from '#features/home/store/homeState';
 import { sentOutName } from '#shell/receivedNotes';
 import { recordingText } from '../../../../support/fakeAdapters';
 import { createTestDevice } from '../../../../support/openTestRepository';
@@ -37,6 +38,7 @@ describe('today', () => {
     const { last, unsent } = state().today;
     // Peaks of about 0, 10 and 22 degrees where 12 is the limit: the second is too close to count on.
     expect(last).toEqual({
+      id: session.id,
       startedAt: session.startedAt,
       sets: 2,
       painDuring: 3,
@@ -54,6 +56,21 @@ describe('today', () => {
         recipient: plan.returnKey,
       },
     ]);
+  });
+
+  it('leads to all of the last result, and back', async () => {
+    const { home, state } = await openFakeHome({ device: await deviceOfYesterday() });
+    await home.showLastTime();
+    const { step, session: shown, told } = state() as HomeState & StepParts['past'];
+    expect(step).toBe('past');
+    expect(shown).toMatchObject({ id: session.id, remark: session.remark });
+    expect(told).toMatchObject([
+      { result: { side: 'right', number: 1 }, found: 3, numbers: 'first', painDuring: 3 },
+      { result: { side: 'left', heldMs: 30_000 }, found: null, summary: null },
+    ]);
+    expect(told[0]!.summary?.practise).not.toBe('');
+    home.back();
+    await vi.waitFor(() => expect(state().step).toBe('plan'));
   });
 
   it('leads to the page that sends an earlier session, and back; what was sent is listed no more', async () => {
