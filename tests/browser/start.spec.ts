@@ -19,6 +19,9 @@ test('a newcomer reads one sentence and is asked one thing, without scrolling', 
   expect(overflowPx).toBeLessThanOrEqual(0);
   await press(page, 'Show me an example');
   await expect(page.getByRole('grid', { name: 'Repetitions' })).toBeVisible();
+  // Who wants to see more comes to the form, not to the question again.
+  await press(page, 'New video');
+  await expect(page.getByRole('button', { name: 'Choose a video' })).toBeVisible();
   // Looking at an example says nothing about who looks.
   await openAnew(page);
   await expect(question(page)).toBeVisible();

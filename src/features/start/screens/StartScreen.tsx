@@ -3,9 +3,11 @@ import { useRoleState } from '../roleContext';
 import { NewcomerStart } from './NewcomerStart';
 import { TherapistStart } from './TherapistStart';
 
-/** The tools, for people who treat others or bring a video; for everybody else one question. */
+/** The tools, for people who treat others, bring a video or have just looked at one; for everybody else one question. */
 export function StartScreen() {
-  const treats = useRoleState(({ role }) => role === 'treats');
+  const role = useRoleState((state) => state.role);
+  const hasResult = useReviewState(({ recording }) => recording !== null);
   const bringsVideo = useReviewState(({ chosen, opening }) => chosen !== null || opening === 'file');
-  return treats || bringsVideo ? <TherapistStart /> : <NewcomerStart />;
+  const hasTools = role === 'treats' || bringsVideo || (role === null && hasResult);
+  return hasTools ? <TherapistStart /> : <NewcomerStart />;
 }
