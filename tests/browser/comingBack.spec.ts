@@ -3,6 +3,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import ICAL from 'ical.js';
 import type { PlanDocument } from '#documents/plan/planDocument';
+import { planToFragment } from '#documents/plan/planLink';
 import { deviceOf } from '#tools/commands/tools/deviceOf';
 import { acceptPlan } from '#tools/commands/tools/homePages';
 import { openKeptSessions } from '#tools/commands/tools/openKeptSessions';
@@ -73,6 +74,33 @@ async function sayDone(page: Page, painDuring: number): Promise<void> {
   await press(page, 'Save');
   await expect(button(page, 'Done for today')).toBeVisible();
 }
+
+test('neither a reload nor Back loses a plan or an answer, on any page before the set', async ({ page }) => {
+  const plan = smallPlan({ items: [smallItem()], painLimit: 3 });
+  const reloadTo = async (heading: string) => {
+    await page.reload();
+    await expect(title(page, heading)).toBeVisible();
+    await page.goBack();
+    await page.goForward();
+    await expect(title(page, heading)).toBeVisible();
+  };
+  await page.goto(`./#${planToFragment(plan)}`);
+  await expect(title(page, 'Hello. This is your plan')).toBeVisible();
+  await reloadTo('Hello. This is your plan');
+  await acceptPlan(page);
+  await expect(title(page, 'Does one of these apply to you?')).toBeVisible();
+  await reloadTo('Today');
+  await press(page, 'Start my exercises');
+  await acceptPlan(page);
+  await press(page, 'None of these');
+  await choose(page, 5);
+  await expect(page.getByText(/It hurts 5 out of 10 now/)).toBeVisible();
+  await reloadTo('Today');
+  // What was said is asked about.
+  await choose(page, 1);
+  await expect(title(page, 'Last time you told us')).toBeVisible();
+  await reloadTo('Today');
+});
 
 test('Today shows the days of the week that are done, and says how many times are left', async ({ page }) => {
   await page.clock.setFixedTime(wednesday);
