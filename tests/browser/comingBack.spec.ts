@@ -97,7 +97,7 @@ test('neither a reload nor Back loses a plan or an answer, on any page before th
   await expect(page.getByText(/It hurts 5 out of 10 now/)).toBeVisible();
   await reloadTo('Today');
   // What was said is asked about.
-  await choose(page, 1);
+  await page.getByRole('radio', { name: /^1\b/ }).click({ force: true });
   await expect(title(page, 'Last time you told us')).toBeVisible();
   await reloadTo('Today');
 });

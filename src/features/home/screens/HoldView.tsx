@@ -14,14 +14,14 @@ export function HoldView({ view, hold }: Props) {
   const all = isHolding ? item.holdSeconds : item.restSeconds;
   return (
     <div className="film-time">
-      <h1>{isHolding ? 'Hold' : 'Relax and rest'}</h1>
+      <h1>{isHolding ? 'Hold' : 'Relax'}</h1>
       <Ring share={all === 0 ? 0 : hold.secondsLeft / all}>
         <span role="timer" aria-label={`${hold.secondsLeft} seconds left`}>
           {hold.secondsLeft}
         </span>
       </Ring>
-      <p className="film-sentence">
-        Hold {hold.hold} of {item.holds}
+      <p className="film-hold">
+        {hold.hold} of {item.holds}
       </p>
     </div>
   );
