@@ -138,8 +138,8 @@ export function createHomeStorage(parts: StorageParts): HomeStorage {
         const { openFrameSource } = adapters;
         await recoverInterrupted(id, { repository: await repository, openFrameSource });
         take(id);
-        await list();
         background?.look();
+        await list();
       } catch (error) {
         mark(id, 'offered');
         set({ problem: explainProblem(error, 'be kept') });
