@@ -2,7 +2,9 @@ import { readRecording } from '#documents/recording/readRecording';
 import { readRecordingHead } from '#documents/recording/readRecordingHead';
 import { recordingHead } from '#documents/recording/recordingHead';
 import { readSession } from '#documents/session/readSession';
+import { createDigests, withMarks } from './createDigests';
 import { createKeepTogether } from './createKeepTogether';
+import { createPatients } from './createPatients';
 import { createSets, savingSession } from './createSets';
 import { createTrackingRows } from './createTrackingRows';
 import { eraseKept } from './eraseKept';
@@ -58,7 +60,7 @@ export function createRepository({
   startAfresh,
   channel = null,
 }: RepositoryParts): Repository {
-  const { records, subscribe, report, reportAll } = watchChanges(plainRecords, channel);
+  const { records, subscribe, report, reportAll } = watchChanges(withMarks(plainRecords), channel);
   const findFacts = async (id: string): Promise<RecordingFacts> => {
     const facts = await findKept(records, 'facts', id, readFacts);
     if (facts === null) throw storageProblem('missing');
@@ -107,6 +109,10 @@ export function createRepository({
         const kept = await loadKeptRecording(records, id);
         return kept === null ? null : { ...kept, facts: await findFacts(id) };
       },
+      facts: async (ids) => {
+        const found = await Promise.all(ids.map((id) => findFacts(id).catch(ifProblem)));
+        return found.filter((facts) => facts !== null);
+      },
       async findHead(id) {
         const kept = await loadKeptHead(records, id);
         return kept === null ? null : { ...kept, facts: await findFacts(id) };
@@ -151,6 +157,8 @@ export function createRepository({
         await removeVideosOf(videos, [id]);
       },
     },
+    patients: createPatients(records),
+    digests: createDigests(records),
     plans: {
       async list() {
         const listed = await listKept(records, 'plans', readPlan);
@@ -220,6 +228,12 @@ export function createRepository({
 
 function newestFirst<Value>(dateOf: (value: Value) => string): (a: Value, b: Value) => number {
   return (a, b) => Date.parse(dateOf(b)) - Date.parse(dateOf(a));
+}
+
+/** Null in place of what is gone or can't be read. */
+function ifProblem(error: unknown): null {
+  if (error instanceof StorageProblem) return null;
+  throw error;
 }
 
 function isJson(text: string): boolean {

@@ -20,10 +20,8 @@ export function createMemoryRecords(): Records {
       ),
     // Atomic: there is no await in it.
     async apply(changes) {
-      for (const change of changes) {
-        if ('value' in change)
-          refuseToChange(change, table(tableOf(change)).get(change.key)?.edition ?? null);
-      }
+      for (const change of changes)
+        refuseToChange(change, table(tableOf(change)).get(change.key)?.edition ?? null);
       return changes.map((change) => {
         const { key } = change;
         const of = table(tableOf(change));

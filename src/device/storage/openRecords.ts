@@ -16,12 +16,13 @@ interface Row {
  * Bump when a table is added or removed. Records carry their own version and are migrated on read, so a
  * document from a file and a kept one take the same path.
  */
-export const databaseVersion = 2;
+export const databaseVersion = 3;
 
 /** The tables added with each version. */
 const tablesSince: Record<number, readonly TableName[]> = {
   1: ['visits', 'sessions', 'facts', 'plans', 'sets', 'tracking', 'rows'],
   2: ['notes', 'lock'],
+  3: ['patients', 'digests'],
 };
 
 /**
@@ -82,16 +83,16 @@ function keptRecord({ value, sum = '' }: Row): KeptRecord {
 
 async function applyTo(table: Table<Row, string>, change: RecordChange, sum: string): Promise<void> {
   const { key } = change;
-  if ('remove' in change) {
-    if (change.andBelow === true) await table.where(':id').startsWith(key).delete();
-    else await table.delete(key);
-    return;
-  }
   if (change.expects !== undefined) {
     const row = await table.get(key);
     refuseToChange(change, row === undefined ? null : keptRecord(row).edition);
   } else if ('replace' in change && (await table.where(':id').equals(key).count()) === 0) {
     throw storageProblem('missing');
+  }
+  if ('remove' in change) {
+    if (change.andBelow === true) await table.where(':id').startsWith(key).delete();
+    else await table.delete(key);
+    return;
   }
   await table.put({ key, value: change.value, sum });
 }

@@ -1,7 +1,7 @@
 /** The tables in which records are kept; the key is stored next to the value. */
 export const tableNames = [
   ...(['visits', 'sessions', 'facts', 'plans', 'sets', 'tracking', 'rows'] as const),
-  ...(['notes', 'lock'] as const),
+  ...(['notes', 'lock', 'patients', 'digests'] as const),
 ] as const;
 export type TableName = (typeof tableNames)[number];
 
@@ -22,8 +22,11 @@ export type RecordChange =
   | { put: TableName; key: string; value: unknown; expects?: Edition | null }
   /** Only replaces an existing record; where it is gone, none of the changes is made. */
   | { replace: TableName; key: string; value: unknown; expects?: Edition }
-  /** Removes a record, and with `andBelow` all whose keys start with it. */
-  | { remove: TableName; key: string; andBelow?: boolean };
+  /**
+   * Removes a record, and with `andBelow` all whose keys start with it; with `expects` only where that edition is
+   * there, otherwise none of the changes is made.
+   */
+  | { remove: TableName; key: string; andBelow?: boolean; expects?: Edition };
 
 /** Tables of plain data by key. What comes back is untrusted: the reader checks it. */
 export interface Records {

@@ -7,10 +7,7 @@ import { storageProblem } from './storageProblem';
  * @param there  the edition that is kept; null where there is none
  * @throws StorageProblem  'missing' or 'changed'
  */
-export function refuseToChange(
-  change: Exclude<RecordChange, { remove: unknown }>,
-  there: Edition | null,
-): void {
+export function refuseToChange(change: RecordChange, there: Edition | null): void {
   if ('replace' in change && there === null) throw storageProblem('missing');
   if (change.expects !== undefined && change.expects !== there) throw storageProblem('changed');
 }

@@ -1,7 +1,9 @@
 import type { TimedRow } from '#core/keypoints/keypointTrack';
+import type { PatientDocument } from '#documents/patient/patientDocument';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import type { RecordingHead } from '#documents/recording/recordingHead';
 import type { SessionDocument } from '#documents/session/sessionDocument';
+import type { Digests } from './createDigests';
 import type { FromVideo, PlanRecord, RecordingFacts, SetStart, TrackingModel } from './keptSchemas';
 import type { DeviceLock } from './lock/createDeviceLock';
 import type { Edition } from './records';
@@ -66,7 +68,7 @@ export interface TrackingRows {
 }
 
 /**
- * Everything that is kept: sessions, recordings with their videos, plans, and sets whose recording was
+ * Everything that is kept: patients, sessions, recordings with their videos, plans, and sets whose recording was
  * interrupted.
  *
  * Each call rejects with a StorageProblem where the device can't do it, and with a problem of the document's
@@ -101,6 +103,8 @@ export interface Repository {
     find(
       id: string,
     ): Promise<{ recording: RecordingDocument; facts: RecordingFacts; edition: Edition } | null>;
+    /** What is kept next to these recordings; those that are gone or can't be read are left out. */
+    facts(ids: readonly string[]): Promise<RecordingFacts[]>;
     /** The same without the joints of each frame, much faster. */
     findHead(
       id: string,
@@ -130,6 +134,24 @@ export interface Repository {
     /** Deletes the recording with its video. */
     remove(id: string): Promise<void>;
   };
+  readonly patients: {
+    list(): Promise<Listed<PatientDocument>>;
+    find(id: string): Promise<PatientDocument | null>;
+    /** @throws StorageProblem  'changed' where a patient of that pseudonym is kept under another id */
+    add(patient: PatientDocument): Promise<void>;
+    /**
+     * Changes what is kept, as it is by then; what another tab changes meanwhile stays.
+     *
+     * @returns  what is kept now; null where there is no such patient
+     */
+    update(
+      id: string,
+      change: (patient: PatientDocument) => PatientDocument,
+    ): Promise<PatientDocument | null>;
+    /** Deletes the record and what was worked out for it; sessions and plans stay. */
+    remove(id: string): Promise<void>;
+  };
+  readonly digests: Digests;
   readonly plans: {
     /** Last saved first. */
     list(): Promise<Listed<PlanRecord>>;

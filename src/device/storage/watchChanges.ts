@@ -3,7 +3,7 @@ import { tableNames, tableOf, type RecordChange, type Records, type TableName } 
 /** Something that is kept was added, changed or removed. */
 export type KeptChange =
   /** The id is null where it may be any of the kind. */
-  | { kind: 'sessions' | 'recordings' | 'plans' | 'notes'; id: string | null }
+  | { kind: 'sessions' | 'recordings' | 'plans' | 'notes' | 'patients'; id: string | null }
   /** Everything of a patient was deleted. */
   | { kind: 'patient-deleted'; patient: string };
 
@@ -16,6 +16,7 @@ const kinds: Partial<Record<TableName, Exclude<KeptChange['kind'], 'patient-dele
   facts: 'recordings',
   plans: 'plans',
   notes: 'notes',
+  patients: 'patients',
 };
 
 /**

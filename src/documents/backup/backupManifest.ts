@@ -5,14 +5,17 @@ import { headWords, type DocumentKind } from '../reading/documentKind';
 import { parseDocument } from '../reading/readDocument';
 import { z } from '../schema/zod';
 
-/** Bumped when a field is added, removed or changes its meaning. */
-export const backupVersion = 1;
+/**
+ * Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. Version 2 added
+ * patients.
+ */
+export const backupVersion = 2;
 
 /** What a backup may hold at most; reading one takes no more memory than its first line and its largest document. */
 export const backupBounds = {
   manifestBytes: 50_000_000,
   files: 100_000,
-  /** A session, plan or note, unpacked. */
+  /** A patient, session, plan or note, unpacked. */
   documentBytes: 2_000_000,
 } as const;
 
@@ -25,7 +28,7 @@ const packed = {
 /** What follows the manifest, in this order, without gaps: documents are JSON, deflated. */
 const backupFile = z.discriminatedUnion('kind', [
   z.strictObject({
-    kind: z.enum(['visit', 'plan', 'note']),
+    kind: z.enum(['patient', 'visit', 'plan', 'note']),
     unpackedBytes: size(backupBounds.documentBytes),
     ...packed,
   }),
@@ -64,6 +67,7 @@ const manifestKind: DocumentKind<BackupManifest> = {
   problem: 'file',
   format: 'overfoot-backup',
   version: backupVersion,
+  bringUp: (older, version) => (version === 1 ? { ...older, version: backupVersion } : older),
   read: bySchema(backupManifestSchema),
   words: headWords('backup', takeAnotherCopy),
 };

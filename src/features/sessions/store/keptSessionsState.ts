@@ -15,7 +15,7 @@ export interface UnreadableRecord {
 /** A record that is deleted. */
 export interface Removable {
   id: string;
-  kind: ListedSession['kind'] | 'plan' | 'interrupted' | 'note';
+  kind: ListedSession['kind'] | 'patient' | 'plan' | 'interrupted' | 'note';
 }
 
 /** Something that will be deleted for good unless that is undone within seconds. */

@@ -5,7 +5,7 @@ const key = 'overfoot-removals';
 const notesSchema = z.array(
   z.strictObject({
     id: z.string(),
-    kind: z.enum(['visit', 'recording', 'plan', 'interrupted', 'note']),
+    kind: z.enum(['visit', 'recording', 'patient', 'plan', 'interrupted', 'note']),
     dueMs: z.number(),
   }),
 );

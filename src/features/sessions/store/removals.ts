@@ -63,6 +63,7 @@ export function createRemovals({
       await kept.notes.remove(sentName(id));
       await kept.sessions.remove(id);
     } else if (kind === 'recording') await kept.recordings.remove(id);
+    else if (kind === 'patient') await kept.patients.remove(id);
     else if (kind === 'plan') await kept.plans.remove(id);
     else if (kind === 'interrupted') await kept.dropInterrupted(id);
     else await kept.notes.remove(id);

@@ -45,7 +45,7 @@ function Ways() {
     <>
       <LastBackup />
       <p>
-        One file with all sessions, videos, plans, drafts and keys of this device, sealed by a passphrase.
+        One file with all patients, sessions, videos, plans, drafts and keys of this device, sealed by a passphrase.
         Store it somewhere other than this device, and keep the passphrase apart from the file. An interrupted
         set that you have not yet kept or deleted is not included.
       </p>
@@ -169,9 +169,10 @@ function Found() {
   );
 }
 
-function contentsWords({ sessions, recordings, plans, videos }: BackupContents): string {
+function contentsWords({ patients, sessions, recordings, plans, videos }: BackupContents): string {
   const count = (number: number, one: string) => `${number} ${one}${number === 1 ? '' : 's'}`;
   return [
+    count(patients, 'patient'),
     count(sessions, 'session'),
     count(recordings, 'set'),
     count(videos, 'video'),

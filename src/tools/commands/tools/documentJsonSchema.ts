@@ -1,10 +1,16 @@
 import { z } from 'zod';
+import { patientSchema } from '#documents/patient/patientDocument';
 import { planSchema } from '#documents/plan/planDocument';
 import { recordingSchema } from '#documents/recording/recordingDocument';
 import { sessionSchema } from '#documents/session/sessionDocument';
 
 /** The documents that have a JSON Schema in `docs`. */
-export const documentSchemas = { plan: planSchema, recording: recordingSchema, session: sessionSchema };
+export const documentSchemas = {
+  patient: patientSchema,
+  plan: planSchema,
+  recording: recordingSchema,
+  session: sessionSchema,
+};
 
 /** The JSON Schema of a kind of document, as text. */
 export function documentJsonSchema(kind: keyof typeof documentSchemas): string {

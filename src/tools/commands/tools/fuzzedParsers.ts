@@ -6,6 +6,7 @@ import { tableFault } from '#device/frames/tableFault';
 import { backupManifestSchema, readBackupManifest } from '#documents/backup/backupManifest';
 import { assertWhole, manifestSchema, readManifest } from '#documents/parcel/parcelManifest';
 import { readSender } from '#documents/parcel/parcelSender';
+import { newPatient } from '#documents/patient/newPatient';
 import { parsePlan } from '#documents/plan/parsePlan';
 import { packPlan, readPlanLink, sealedToFragment } from '#documents/plan/planLink';
 import { parseRecording } from '#documents/recording/parseRecording';
@@ -88,6 +89,8 @@ const session = {
   ],
 };
 
+const patient = newPatient('invented-heron', '6a1f0a52-1d2e-4c57-9a5b-0f6f1f0e9d66', session.startedAt);
+
 const file = { bytes: 120, unpackedBytes: 400, sha256: 'a0'.repeat(32) };
 const film = { bytes: 900, sha256: 'b1'.repeat(32), type: 'video/webm' };
 const { sessionId } = session.sets[0]!;
@@ -106,7 +109,7 @@ const parcelHead = {
 };
 const backupHead = {
   format: 'overfoot-backup',
-  version: 1,
+  version: 2,
   createdAt: '2026-04-05T06:07:08.000Z',
   files: [
     { kind: 'session', sessionId, visitId: session.id, fromVideo: 'done', ...file },
@@ -288,6 +291,7 @@ export function fuzzedParsers(): FuzzedParser[] {
       document: {
         head: backupHead,
         parts: [
+          { kind: 'patient', content: patient },
           { kind: 'visit', content: session },
           { kind: 'session', sessionId, visitId: session.id, fromVideo: 'done', content: recording },
           { kind: 'plan', content: { id: 'a', savedAt: session.startedAt, text: '{}' } },

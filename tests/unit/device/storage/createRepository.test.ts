@@ -2,7 +2,7 @@ import { describe, expect, it, vi } from 'vitest';
 import { createRepository } from '#device/storage/createRepository';
 import { createMarks } from '#device/storage/marks';
 import { createMemoryVideos } from '#device/storage/memoryVideos';
-import { tableNames, type RecordChange } from '#device/storage/records';
+import { tableNames, tableOf, type RecordChange } from '#device/storage/records';
 import type { Repository } from '#device/storage/repository';
 import type { StorageProblem } from '#device/storage/storageProblem';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
@@ -512,7 +512,7 @@ describe('repository.recordings.update(recording)', () => {
     await repository.recordings.save(recording, beside);
     written.length = 0;
     await repository.recordings.update({ ...head, review }, await editionIn(repository));
-    expect(written.map((change) => 'replace' in change && change.replace)).toEqual(['sessions', 'facts']);
+    expect(written.map(tableOf)).toEqual(['sessions', 'facts', 'digests']);
     const bytes = JSON.stringify(written).length;
     expect(bytes).toBeLessThan(JSON.stringify(recording).length / 3);
     await expect(repository.recordings.update(recording, '')).rejects.toThrow(/observed/);

@@ -7,6 +7,8 @@ import {
   takeAnotherCopy,
   type BackupFile,
 } from '#documents/backup/backupManifest';
+import type { PatientDocument } from '#documents/patient/patientDocument';
+import { readPatient } from '#documents/patient/readPatient';
 import { parseJson } from '#documents/reading/parseJson';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { z } from '#documents/schema/zod';
@@ -21,6 +23,7 @@ type RecordingFile = Extract<BackupFile, { kind: 'session' }>;
 
 /** One thing of a backup, read and checked. */
 export type BackupEntry =
+  | { kind: 'patient'; patient: PatientDocument }
   | { kind: 'visit'; session: SessionDocument }
   | { kind: 'plan'; plan: PlanRecord }
   | { kind: 'note'; name: string; text: string }
@@ -86,7 +89,7 @@ async function readRecordingEntry(
   return { kind: 'session' as const, recording, file: { visitId: sessionId, fromVideo } };
 }
 
-function readDocumentEntry(kind: 'visit' | 'plan' | 'note', text: string): BackupEntry {
+function readDocumentEntry(kind: 'patient' | 'visit' | 'plan' | 'note', text: string): BackupEntry {
   const damaged = new Problem(
     'file',
     `A ${kind === 'visit' ? 'session' : kind} in it can’t be read. ${takeAnotherCopy}`,
@@ -97,6 +100,7 @@ function readDocumentEntry(kind: 'visit' | 'plan' | 'note', text: string): Backu
   } catch {
     throw damaged;
   }
+  if (kind === 'patient') return { kind, patient: readPatient(data) };
   if (kind === 'visit') return { kind, session: readSession(data) };
   const result = (kind === 'plan' ? planRecordSchema : noteSchema).safeParse(data);
   if (!result.success) throw damaged;

@@ -4,6 +4,7 @@ import { hashOf, packPart } from '../packedPart';
 
 /** What is in a backup, for display. */
 export interface BackupContents {
+  patients: number;
   sessions: number;
   recordings: number;
   plans: number;
@@ -18,7 +19,7 @@ export interface SavedContents extends BackupContents {
 /** The note of when a backup was last saved from this device; of this device alone, so it is in no backup. */
 export const lastBackupName = 'last-backup';
 
-export const noContents: BackupContents = { sessions: 0, recordings: 0, plans: 0, videos: 0 };
+export const noContents: BackupContents = { patients: 0, sessions: 0, recordings: 0, plans: 0, videos: 0 };
 
 /**
  * Puts everything that is kept into one file: a line of JSON that says what follows, then the parts. What
@@ -32,11 +33,11 @@ export async function packBackup(
   createdAt: string,
   onProgress: (done: number, total: number) => void,
 ): Promise<{ blob: Blob; contents: SavedContents }> {
-  const { sessions, recordings, plans, notes, videos } = repository;
+  const { patients, sessions, recordings, plans, notes, videos } = repository;
   const files: BackupFile[] = [];
   const parts: Blob[] = [];
   const contents = { ...noContents, unreadable: 0 };
-  const add = (kind: 'visit' | 'plan' | 'note', document: unknown) => {
+  const add = (kind: 'patient' | 'visit' | 'plan' | 'note', document: unknown) => {
     const { part, facts } = packPart(document);
     files.push({ kind, ...facts });
     parts.push(new Blob([part]));
@@ -46,6 +47,10 @@ export async function packBackup(
     contents.unreadable += unreadable.length;
     return found;
   };
+  for (const patient of readable(await patients.list())) {
+    add('patient', patient);
+    contents.patients++;
+  }
   for (const session of readable(await sessions.list())) {
     add('visit', session);
     contents.sessions++;

@@ -1,5 +1,7 @@
 import type { Edition } from '#device/storage/records';
 import type { Repository } from '#device/storage/repository';
+import { mergePatients } from '#documents/patient/mergePatients';
+import type { PatientDocument } from '#documents/patient/patientDocument';
 import { isWorkedOn } from '#documents/recording/keptWork';
 import type { BackupEntry, ReadableBackup } from './openBackup';
 import { noContents, type BackupContents } from './packBackup';
@@ -30,9 +32,11 @@ export async function checkBackup(
 ): Promise<BackupReport> {
   const contents = { ...noContents };
   const report = { contents, missing: 0, different: 0, workedOn: 0 };
+  const known = await knownPatients(repository);
   let done = 0;
   for await (const entry of backup.entries()) {
     onProgress(done++, backup.total);
+    if (entry.kind === 'patient') contents.patients++;
     if (entry.kind === 'visit') contents.sessions++;
     if (entry.kind === 'plan') contents.plans++;
     if (entry.kind === 'session') {
@@ -40,6 +44,10 @@ export async function checkBackup(
       if (entry.video !== null) contents.videos++;
     }
     if (entry.kind === 'note') continue;
+    if (entry.kind === 'patient') {
+      if (!known.has(entry.patient.pseudonym)) report.missing++;
+      continue;
+    }
     const standing = await standingOf(entry, repository);
     if (standing.kind === 'new') report.missing++;
     if (standing.kind !== 'different') continue;
@@ -60,10 +68,12 @@ export async function restoreBackup(
   replaces: boolean,
   onProgress: (done: number, total: number) => void,
 ): Promise<void> {
+  const known = await knownPatients(repository);
   let done = 0;
   for await (const entry of backup.entries()) {
     onProgress(done++, backup.total);
     if (entry.kind === 'note') await restoreNote(entry, repository);
+    else if (entry.kind === 'patient') await restorePatient(entry.patient, known, repository);
     else {
       const standing = await standingOf(entry, repository);
       if (standing.kind === 'new' || (standing.kind === 'different' && replaces))
@@ -73,7 +83,7 @@ export async function restoreBackup(
 }
 
 async function restore(
-  entry: Exclude<BackupEntry, { kind: 'note' }>,
+  entry: Exclude<BackupEntry, { kind: 'note' | 'patient' }>,
   { edition }: Standing,
   repository: Repository,
 ): Promise<void> {
@@ -87,6 +97,26 @@ async function restore(
       { recording, ...file, video, ...(edition === undefined ? {} : { expects: edition }) },
     ]);
   }
+}
+
+/** The ids of the patients who are kept here, by pseudonym. */
+async function knownPatients({ patients }: Repository): Promise<ReadonlyMap<string, string>> {
+  return new Map((await patients.list()).found.map(({ id, pseudonym }) => [pseudonym, id]));
+}
+
+/** A patient who is kept here keeps what was noted last, and the plans and looked-at sessions of both. */
+async function restorePatient(
+  patient: PatientDocument,
+  known: ReadonlyMap<string, string>,
+  { patients }: Repository,
+): Promise<void> {
+  const here = known.get(patient.pseudonym);
+  if (here === undefined) await patients.add(patient);
+  else await patients.update(here, (kept) => unlessSame(kept, mergePatients(kept, patient)));
+}
+
+function unlessSame<Value>(before: Value, after: Value): Value {
+  return JSON.stringify(before) === JSON.stringify(after) ? before : after;
 }
 
 /** Keys are added to those that are here; a draft or a name only where there is none. */
@@ -109,7 +139,7 @@ function withKeys(here: string, others: string): string {
 }
 
 async function standingOf(
-  entry: Exclude<BackupEntry, { kind: 'note' }>,
+  entry: Exclude<BackupEntry, { kind: 'note' | 'patient' }>,
   { sessions, plans, recordings }: Repository,
 ): Promise<Standing> {
   const isSame = (one: unknown, other: unknown) => JSON.stringify(one) === JSON.stringify(other);

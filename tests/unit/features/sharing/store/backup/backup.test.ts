@@ -4,6 +4,7 @@ import { Problem } from '#core/problem';
 import { jointsKey } from '#device/storage/recordingChanges';
 import type { Repository } from '#device/storage/repository';
 import { backupVersion } from '#documents/backup/backupManifest';
+import { newPatient } from '#documents/patient/newPatient';
 import { recordingHead } from '#documents/recording/recordingHead';
 import { createBackup } from '#features/sharing/store/backup/createBackup';
 import { openBackup } from '#features/sharing/store/backup/openBackup';
@@ -21,6 +22,11 @@ const passphrase = 'otter river stone lamp';
 const recording = smallRecording();
 const alone = { ...recording, id: '3f0e8a58-2d6e-4a57-8f3e-3f1d7c8b2a10' };
 const session = { ...smallSession(), sets: [{ ...smallSession().sets[0]!, sessionId: recording.id }] };
+const patient = newPatient(
+  'Blue Heron 7',
+  '6a1f0a52-1d2e-4c57-9a5b-0f6f1f0e9d66',
+  '2026-02-01T04:05:06.000Z',
+);
 const pictures = Uint8Array.from({ length: 5000 }, (_, at) => at % 251);
 const keys = (...names: string[]) => JSON.stringify(names.map((recipient) => ({ identity: 'x', recipient })));
 const quiet = () => undefined;
@@ -33,6 +39,7 @@ async function filled(): Promise<Repository> {
   await set.endVideo();
   await set.finish(recording, 'done', session);
   await repository.recordings.save(alone, { visitId: null, video: null, fromVideo: 'declined' });
+  await repository.patients.add(patient);
   await repository.plans.save('plan', '{"patient":"Grey Otter 3"}', '2026-02-03T04:05:06.000Z');
   await repository.notes.write('keys', keys('age1a', 'age1b'));
   await repository.notes.write('draft', 'half a plan');
@@ -45,7 +52,7 @@ async function filled(): Promise<Repository> {
 const stemOf = (name: string) => name.replace(/^([^.]+)\..*\.(\w+)$/, '$1.$2');
 
 /** All that a repository keeps. */
-async function everything({ sessions, recordings, plans, notes, videos }: Repository) {
+async function everything({ patients, sessions, recordings, plans, notes, videos }: Repository) {
   const facts = (await recordings.list()).found;
   const found = await Promise.all(facts.map(({ id }) => recordings.find(id)));
   const whole = found.map((one) => {
@@ -55,6 +62,7 @@ async function everything({ sessions, recordings, plans, notes, videos }: Reposi
   const names = (await videos.list()).map(({ name }) => name);
   const films = await Promise.all(names.map(async (name) => (await videos.read(name))!.text()));
   return {
+    patients: await patients.list(),
     sessions: await sessions.list(),
     plans: await plans.list(),
     notes: await notes.read(),
@@ -72,13 +80,13 @@ describe('packBackup, openBackup, restoreBackup', () => {
     const from = await filled();
     const { blob, contents } = await packBackup(from, '2026-05-06T07:08:09.000Z', quiet);
     const { unreadable, ...whole } = contents;
-    expect(whole).toEqual({ sessions: 1, recordings: 2, plans: 1, videos: 1 });
+    expect(whole).toEqual({ patients: 1, sessions: 1, recordings: 2, plans: 1, videos: 1 });
     expect(unreadable).toBe(0);
     const to = await createTestDevice().open();
     const backup = await openBackup(blob);
     expect(await checkBackup(backup, to, quiet)).toEqual({
       contents: whole,
-      missing: 4,
+      missing: 5,
       different: 0,
       workedOn: 0,
     });
@@ -86,6 +94,43 @@ describe('packBackup, openBackup, restoreBackup', () => {
     await restoreBackup(backup, to, false, quiet);
     expect(await everything(to)).toEqual(await everything(from));
     expect(await checkBackup(backup, to, quiet)).toMatchObject({ missing: 0, different: 0 });
+  });
+
+  it('merges a patient who is kept here: what was noted last, the plans and the looked-at sessions of both', async () => {
+    const mark = (digit: number, state: 'viewed' | 'settled') => ({
+      visitId: `${digit}b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11`,
+      state,
+      at: '2026-03-01T00:00:00.000Z',
+    });
+    const from = await createTestDevice().open();
+    await from.patients.add({
+      ...patient,
+      goals: 'Stairs without the rail.',
+      changedAt: '2026-03-02T00:00:00.000Z',
+      marks: [mark(1, 'settled'), mark(2, 'viewed')],
+    });
+    const to = await createTestDevice().open();
+    const here = { ...patient, id: 'ab1f0a52-1d2e-4c57-9a5b-0f6f1f0e9d66', restrictions: 'No kneeling.' };
+    await to.patients.add({ ...here, marks: [mark(1, 'viewed'), mark(3, 'viewed')] });
+    await restoreBackup(await openBackup(await backupOf(from)), to, false, quiet);
+    expect((await to.patients.list()).found).toEqual([
+      expect.objectContaining({ id: here.id, goals: 'Stairs without the rail.', restrictions: '' }),
+    ]);
+    expect((await to.patients.find(here.id))!.marks).toEqual([
+      mark(3, 'viewed'),
+      mark(1, 'settled'),
+      mark(2, 'viewed'),
+    ]);
+  });
+
+  it('reads a backup of version 1, which had no patients', async () => {
+    const text = await (await backupOf(await filled())).text();
+    const [head] = text.split('\n');
+    const { files, ...rest } = JSON.parse(head!) as { files: { kind: string }[] };
+    const older = JSON.stringify({ ...rest, version: 1, files: [] });
+    expect(files[0]!.kind).toBe('patient');
+    const backup = await openBackup(new Blob([`${older}\n`]));
+    expect(backup.total).toBe(0);
   });
 
   it('leave what is here and newer, unless it is to be replaced; what is only here stays', async () => {
@@ -209,12 +254,12 @@ describe('createBackup(world)', () => {
     await anew.open(new File([(await saved[0]!.arrayBuffer()).slice(0, -40)], 'cut.age'), passphrase);
     expect(anew.store.getState().sentence).toMatch(/seal is broken/);
     await anew.open(saved[0]!, passphrase);
-    expect(anew.store.getState()).toMatchObject({ state: 'asks', found: { missing: 4, different: 0 } });
+    expect(anew.store.getState()).toMatchObject({ state: 'asks', found: { missing: 5, different: 0 } });
     expect((await to.sessions.list()).found).toEqual([]);
     await anew.restore(false);
     expect(anew.store.getState().state).toBe('restored');
     // The other stores hear of everything that came back.
-    expect([...changes].sort()).toEqual(['notes', 'plans', 'recordings', 'sessions']);
+    expect([...changes].sort()).toEqual(['notes', 'patients', 'plans', 'recordings', 'sessions']);
     expect(await everything(to)).toEqual(kept);
   });
 

@@ -1,0 +1,51 @@
+import type { PatientDocument } from '#documents/patient/patientDocument';
+import { readPatient } from '#documents/patient/readPatient';
+import { digestsOf } from './createDigests';
+import { findKept, listKept } from './parseKept';
+import type { Records } from './records';
+import type { Repository } from './repository';
+import { StorageProblem, storageProblem } from './storageProblem';
+
+/** Tabs that change one patient at once are few. */
+const mostAttempts = 5;
+
+/** The records of patients. */
+export function createPatients(records: Records): Repository['patients'] {
+  const list = () => listKept(records, 'patients', readPatient);
+  const updateOnce = async (
+    id: string,
+    change: (patient: PatientDocument) => PatientDocument,
+  ): Promise<PatientDocument | null> => {
+    const kept = await records.find('patients', id);
+    if (kept === null) return null;
+    const before = readPatient(kept.value);
+    const after = change(before);
+    if (after === before) return before;
+    const { edition: expects } = kept;
+    await records.apply([{ replace: 'patients', key: id, value: readPatient(after), expects }]);
+    return after;
+  };
+  return {
+    list,
+    find: (id) => findKept(records, 'patients', id, readPatient),
+    async add(patient) {
+      const { found } = await list();
+      if (found.some(({ id, pseudonym }) => pseudonym === patient.pseudonym && id !== patient.id))
+        throw storageProblem('changed');
+      await records.apply([{ put: 'patients', key: patient.id, value: readPatient(patient) }]);
+    },
+    async update(id, change) {
+      for (let attempt = 1; ; attempt++) {
+        try {
+          return await updateOnce(id, change);
+        } catch (error) {
+          const isRetried = error instanceof StorageProblem && error.reason === 'changed';
+          if (!isRetried || attempt === mostAttempts) throw error;
+        }
+      }
+    },
+    async remove(id) {
+      await records.apply([{ remove: 'patients', key: id }, ...digestsOf(id)]);
+    },
+  };
+}
