@@ -10,6 +10,7 @@ const floors = [
   ['shell'],
   ['features/review', 'features/sharing', 'features/lock'],
   ['features/home', 'features/sessions', 'features/planning', 'features/mirror', 'features/start'],
+  ['features/patients'],
   ['app'],
   ['tools'],
 ];

@@ -30,6 +30,13 @@ export function createFeatures({
   idle,
   openRepository,
 }: Shared) {
+  const sureness = () => review.store.getState().sureness;
+  const newId = () => crypto.randomUUID();
+  const now = () => new Date();
+  const patientIndex = openOnce(async () => {
+    const { createPatientIndex } = await import('#features/patients/store/createPatientIndex');
+    return createPatientIndex({ openRepository, sureness, newId, now });
+  });
   const features = {
     home: openOnce(async () => {
       const [{ createHome }, { browserWorld }] = await Promise.all([
@@ -52,8 +59,17 @@ export function createFeatures({
       ]);
       void features.home(); // It measures what is waiting to be measured from its video.
       return createKeptSessions(
-        browserKeptSessions({ review, openRepository, sureness: () => review.store.getState().sureness }),
+        browserKeptSessions({
+          review,
+          openRepository,
+          sureness,
+          sessionsOf: async (patient) => (await patientIndex()).sessionsOf(patient),
+        }),
       );
+    }),
+    patients: openOnce(async () => {
+      const { createPatients } = await import('#features/patients/store/createPatients');
+      return createPatients({ openRepository, index: await patientIndex(), newId, now });
     }),
     clinic: openOnce(async () => {
       const [{ createClinic }, { browserClinic }] = await Promise.all([
@@ -83,7 +99,7 @@ export function createFeatures({
       return createBackup({
         openRepository,
         saveBlob,
-        now: () => new Date(),
+        now,
       });
     }),
     lockSettings: openOnce(async () => {

@@ -14,6 +14,7 @@ import { HomeProvider } from '#features/home/homeContext';
 import { LockSettingsProvider } from '#features/lock/lockContext';
 import { createGate } from '#features/lock/store/createGate';
 import { MirrorProvider } from '#features/mirror/mirrorContext';
+import { PatientsProvider } from '#features/patients/patientsContext';
 import { PlanWritingProvider } from '#features/planning/planWritingContext';
 import { ReviewProvider } from '#features/review/reviewContext';
 import { browserReviewer } from '#features/review/store/browserReviewer';
@@ -177,7 +178,7 @@ async function workplaceOf(role: Role | null, hasKept: boolean): Promise<ScreenN
     ({ repository }) => repository.sessions.ids(),
     () => [],
   );
-  return ids.length > 0 ? 'sessions' : 'start';
+  return ids.length > 0 ? 'patients' : 'start';
 }
 
 /** The plan of a link, which does not stay in the address: others could read it there, at the lock too. */
@@ -192,6 +193,7 @@ function createScreens(features: Features) {
   const home = inContext(HomeProvider, features.home);
   const writing = inContext(PlanWritingProvider, features.writing);
   const keptSessions = inContext(KeptSessionsProvider, features.keptSessions);
+  const patients = inContext(PatientsProvider, features.patients);
   const clinic = inContext(ClinicProvider, features.clinic);
   const sending = inContext(SendingProvider, features.sending);
   const mirror = inContext(MirrorProvider, features.mirror);
@@ -220,6 +222,16 @@ function createScreens(features: Features) {
       async () => (await import('#features/sessions/screens/SessionsScreen')).SessionsScreen,
       NotLoaded,
       [keptSessions, clinic, backup, lockSettings],
+    ),
+    patients: lazyScreen(
+      async () => (await import('#features/patients/screens/PatientsScreen')).PatientsScreen,
+      NotLoaded,
+      [patients, keptSessions, clinic, backup, lockSettings],
+    ),
+    patient: lazyScreen(
+      async () => (await import('#features/patients/screens/PatientScreen')).PatientScreen,
+      NotLoaded,
+      [patients, keptSessions],
     ),
     plan: lazyScreen(
       async () => (await import('#features/planning/screens/PlanScreen')).PlanScreen,

@@ -48,7 +48,7 @@ test('who treats people comes back to the sessions of patients, once there are a
   await expect(page.getByRole('button', { name: 'Write a plan' })).toBeVisible();
   await saveSessions(page, demoSessions().slice(0, 1));
   await openAnew(page);
-  await expect(title(page, 'Kept sessions')).toBeVisible();
+  await expect(title(page, 'Patients')).toBeVisible();
   await press(page, 'Back to the start');
   await expect(page.getByRole('button', { name: 'Write a plan' })).toBeVisible();
 });

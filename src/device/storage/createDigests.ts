@@ -55,6 +55,9 @@ const kinds: Partial<Record<TableName, ChangedRecord['kind']>> = {
 };
 
 export function createDigests(records: Records): Digests {
+  const apply = async (changes: readonly RecordChange[]) => {
+    if (changes.length > 0) await records.apply(changes); // A transaction of nothing is an error.
+  };
   const changed = async (): Promise<ChangedRecord[]> => {
     const listed = await records.list('digests', prefixes.changed);
     return listed.map(({ key, edition }) => {
@@ -70,11 +73,11 @@ export function createDigests(records: Records): Digests {
       expects: edition,
     });
     try {
-      await records.apply(settled.map(removing));
+      await apply(settled.map(removing));
     } catch (error) {
       if (!(error instanceof StorageProblem && error.reason === 'changed')) throw error;
       const editions = new Set((await changed()).map(({ edition }) => edition));
-      await records.apply(settled.filter(({ edition }) => editions.has(edition)).map(removing));
+      await apply(settled.filter(({ edition }) => editions.has(edition)).map(removing));
     }
   };
 
@@ -93,14 +96,14 @@ export function createDigests(records: Records): Digests {
       await records.apply([{ put: 'digests', key: builtKey, value: version }]);
     },
     async save(digests, settled, emptied = []) {
-      await records.apply([
+      await apply([
         ...emptied.flatMap(digestsOf),
         ...digests.flatMap(({ patientId, overview, course }): RecordChange[] => [
           { put: 'digests', key: prefixes.overview + patientId, value: overview },
           { put: 'digests', key: prefixes.course + patientId, value: course },
         ]),
       ]);
-      if (settled.length > 0) await settle(settled);
+      await settle(settled);
     },
   };
 }

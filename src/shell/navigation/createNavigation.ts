@@ -43,9 +43,10 @@ export interface Navigation {
    * Shows a screen; asks first where something would be lost.
    *
    * @param isDecided  where nothing needs to be asked
+   * @param about  id of whom or what it is about
    * @returns whether it was shown, once that is answered
    */
-  show(screen: ScreenName, isDecided?: boolean): Promise<boolean>;
+  show(screen: ScreenName, isDecided?: boolean, about?: string): Promise<boolean>;
   /** As show(), but goes back where the current screen was opened from that one. */
   returnTo(screen: ScreenName, isDecided?: boolean): void;
   guard(guard: LeaveGuard): void;
@@ -65,7 +66,8 @@ export function createNavigation(
 ): Navigation {
   const guards: LeaveGuard[] = [];
   const kept = parsePlace(history.state());
-  const first = kept === null ? { screen: opening, from: null, index: 0 } : restored(kept, canShow);
+  const first =
+    kept === null ? { screen: opening, from: null, about: null, index: 0 } : restored(kept, canShow);
   history.replace(first);
   const store = createStore<NavigationState>(() => ({ ...first, question: null }));
   const { getState: get, setState: set } = store;
@@ -79,8 +81,8 @@ export function createNavigation(
   let isConfirmed = false;
 
   const place = (): Place => {
-    const { screen, from, index } = get();
-    return { screen, from, index };
+    const { screen, from, about, index } = get();
+    return { screen, from, about, index };
   };
   /** Goes at once, or asks first; what was asked before counts as 'stay'. */
   const leave = (to: ScreenName, go: () => void): Promise<boolean> => {
@@ -106,9 +108,9 @@ export function createNavigation(
     }
     settle(isLeaving);
   };
-  const push = (screen: ScreenName) => {
+  const push = (screen: ScreenName, about: string | null = null) => {
     const current = place();
-    const next: Place = { screen, from: current.screen, index: current.index + 1 };
+    const next: Place = { screen, from: current.screen, about, index: current.index + 1 };
     history.push(next);
     set(next);
   };
@@ -153,11 +155,11 @@ export function createNavigation(
   return {
     store,
     screen: () => get().screen,
-    show(screen, isDecided = false) {
-      if (screen === get().screen) return Promise.resolve(true);
-      if (!isDecided) return leave(screen, () => push(screen));
+    show(screen, isDecided = false, about) {
+      if (screen === get().screen && (about ?? null) === get().about) return Promise.resolve(true);
+      if (!isDecided) return leave(screen, () => push(screen, about));
       answer(false);
-      push(screen);
+      push(screen, about);
       return Promise.resolve(true);
     },
     returnTo(screen, isDecided = false) {
@@ -181,5 +183,5 @@ export function createNavigation(
 function restored(place: Place, canShow: (screen: ScreenName) => boolean): Place {
   if (canShow(place.screen)) return place;
   const { from, index } = place;
-  return { screen: from !== null && canShow(from) ? from : 'start', from, index };
+  return { screen: from !== null && canShow(from) ? from : 'start', from, about: null, index };
 }

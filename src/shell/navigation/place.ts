@@ -1,4 +1,13 @@
-export const screenNames = ['start', 'review', 'home', 'sessions', 'plan', 'mirror'] as const;
+export const screenNames = [
+  'start',
+  'review',
+  'home',
+  'sessions',
+  'patients',
+  'patient',
+  'plan',
+  'mirror',
+] as const;
 export type ScreenName = (typeof screenNames)[number];
 
 /** One entry of the browser's history. */
@@ -6,6 +15,8 @@ export interface Place {
   screen: ScreenName;
   /** The screen that it was opened from, which the browser's Back leads to; null for the first one. */
   from: ScreenName | null;
+  /** Id of whom or what the screen is about; null where it is about nothing in particular. */
+  about: string | null;
   /** Position among the page's entries, from 0. */
   index: number;
 }
@@ -13,10 +24,11 @@ export interface Place {
 /** @param state  what the browser keeps for an entry, which may be anything */
 export function parsePlace(state: unknown): Place | null {
   if (typeof state !== 'object' || state === null) return null;
-  const { screen, from, index } = state as Partial<Record<keyof Place, unknown>>;
+  const { screen, from, index, about = null } = state as Partial<Record<keyof Place, unknown>>;
   if (!isScreen(screen) || !(from === null || isScreen(from))) return null;
   if (typeof index !== 'number' || !Number.isInteger(index) || index < 0) return null;
-  return { screen, from, index };
+  if (!(about === null || typeof about === 'string')) return null;
+  return { screen, from, about, index };
 }
 
 function isScreen(name: unknown): name is ScreenName {

@@ -15,7 +15,7 @@ export const ReviewHead = memo(function ReviewHead({ recording }: { recording: S
   const review = useReview();
   const navigation = useNavigation();
   const from = useNavigationState((state) => state.from);
-  const backTo = from === 'sessions' ? from : 'start';
+  const backTo = from === 'sessions' || from === 'patient' ? from : 'start';
   const { task, side } = recording.measurement.setup;
   return (
     <header className="review-head">
@@ -56,4 +56,5 @@ export const ReviewHead = memo(function ReviewHead({ recording }: { recording: S
 const backWords = {
   start: 'New video',
   sessions: 'Back to kept sessions',
+  patient: 'Back to the patient',
 };

@@ -1,7 +1,10 @@
+import type { FeedbackMode } from '#core/protocol/feedback';
 import type { Limits } from '#core/protocol/limits';
+import type { Footwear } from '#documents/plan/planDocument';
 import type { LimitsSet } from '#documents/recording/reviewSchema';
 import type { SessionDocument, SessionSet, Settlement } from '#documents/session/sessionDocument';
 import type { SetReport } from './buildSetReport';
+import type { PeakPoint } from './peakPoints';
 
 /** What is known of a set's recording. */
 export type SetReading =
@@ -14,6 +17,8 @@ export type SetReading =
       hasVideo: boolean;
       /** Whether the careful measuring from the stored video is still to come; until then the numbers are those tracked live. */
       isWaiting: boolean;
+      /** How far each repetition went, as the course shows it; left out where it was not asked for. */
+      course?: SetCourse;
       /** Whether it looks as if the other leg worked; left out where it does not. */
       isSideDoubtful?: boolean;
       /** Whether somebody reviewed it; left out where nobody did. */
@@ -24,6 +29,22 @@ export type SetReading =
   /** It can't be read, or is no longer there; the sentence says why and what to do. */
   | { state: 'unreadable'; sentence: string };
 
+export interface SetCourse {
+  points: PeakPoint[];
+  /** Those that it was judged by. */
+  limits: Limits;
+  /** Under what it was measured. */
+  bendsFilmed: boolean;
+  measuringVersion: number;
+}
+
+/** What a plan asks of a set, as far as it decides what the set can be compared with. */
+export interface AskedOfSet {
+  seatHeightCm: number | null;
+  footwear: Footwear;
+  feedback: FeedbackMode;
+}
+
 export interface ListedRecording {
   /** Its line in the session, with the leg that worked as its review has it. */
   line: SessionSet;
@@ -32,6 +53,8 @@ export interface ListedRecording {
   limitsSet: LimitsSet | null;
   /** Limits that its plan gives; null where the plan is not kept here. */
   planned: Limits | null;
+  /** What its plan asks for; null where the plan is not kept here. */
+  asked?: AskedOfSet | null;
 }
 
 /** A session as the list of kept sessions shows it, or a recording that belongs to none. */

@@ -9,6 +9,7 @@ import { findingSentence } from '../rules/findingWords';
 import { findNeeds } from '../rules/findNeeds';
 import type { ListedSession } from '../rules/listedSession';
 import { DeleteButton } from './DeleteButton';
+import { DeletePatient } from './DeletePatient';
 import { countedSets, patientName, scoreWords, sessionLength } from './sessionWords';
 import { SetList } from './SetList';
 
@@ -89,20 +90,6 @@ function Settle({ session: { id } }: { session: ListedSession }) {
         onAnswer={(who) => void keptSessions.settle(id, who)}
       />
     </div>
-  );
-}
-
-function DeletePatient({ patient }: { patient: string }) {
-  const keptSessions = useKeptSessions();
-  return (
-    <DeleteButton
-      name="Delete this patient …"
-      title={`Delete all records of ${patientName(patient)}?`}
-      onDelete={() => void keptSessions.removePatient(patient)}
-    >
-      All sessions of {patientName(patient)} with their measurements and videos, and this patient’s plans and
-      drafts, will be deleted from this device. Files saved elsewhere stay, backups included.
-    </DeleteButton>
   );
 }
 

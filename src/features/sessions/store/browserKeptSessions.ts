@@ -3,7 +3,7 @@ import { removalNotes } from './removalNotes';
 
 /** The browser as the kept sessions need it. */
 export function browserKeptSessions(
-  parts: Pick<KeptSessionsAdapters, 'openRepository' | 'review' | 'sureness'>,
+  parts: Pick<KeptSessionsAdapters, 'openRepository' | 'review' | 'sureness' | 'sessionsOf'>,
 ): KeptSessionsAdapters {
   return {
     ...parts,

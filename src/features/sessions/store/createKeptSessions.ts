@@ -29,13 +29,19 @@ export interface KeptSessionsAdapters {
   review: Pick<Review, 'openKept'>;
   /** How sure it has to be before a side is named. */
   sureness: () => Sureness;
+  /** All sessions of a patient with what is known of their sets, newest first, as they are now. */
+  sessionsOf: (patient: string) => Promise<readonly ListedSession[]>;
 }
 
 /** The sessions that are kept on this device. No action throws or rejects: what goes wrong is in the state. */
 export interface KeptSessions {
   readonly store: StoreApi<KeptSessionsState>;
-  /** To be called when the screen appears: lists what is kept, then reads it set by set; ends when all is read. */
-  enter(): Promise<void>;
+  /**
+   * To be called when the screen appears: lists what is kept, then reads it set by set; ends when all is read.
+   *
+   * @param patient  whose sessions alone are listed; everybody's where left out
+   */
+  enter(patient?: string): Promise<void>;
   /** Ends the reading: for when the screen closes. */
   leave(): void;
   select(id: string | null): void;
@@ -68,6 +74,7 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
   /** Results by recording, with what they were read under: the state of measuring, the limits carried over. */
   const known = new Map<string, { readAs: string; reading: SetReading }>();
   let isShown = false;
+  let onlyOf: string | null = null;
   let turn = 0;
   let spaceTurn = 0;
   let watched: Repository | null = null;
@@ -113,6 +120,11 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
     }
   };
   const readAll = async (kept: Repository, isCurrent: () => boolean): Promise<void> => {
+    if (onlyOf !== null) {
+      const sessions = await adapters.sessionsOf(onlyOf);
+      if (isCurrent()) set({ sessions, unreadable: [] });
+      return;
+    }
     const { sessions, unreadable, facts } = await listSessions(kept);
     if (!isCurrent()) return;
     const readAs = (id: string) =>
@@ -198,8 +210,10 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
         set({ selected: null, space: null, freeableBytes: null, freedBytes: null });
         await look();
       }),
-    enter() {
+    enter(patient) {
       isShown = true;
+      if (onlyOf !== (patient ?? null)) set({ sessions: null, selected: null });
+      onlyOf = patient ?? null;
       return look();
     },
     leave() {

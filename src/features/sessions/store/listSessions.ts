@@ -1,5 +1,4 @@
 import { group } from 'd3-array';
-import type { Limits } from '#core/protocol/limits';
 import type { RecordingFacts } from '#device/storage/keptSchemas';
 import type { Repository } from '#device/storage/repository';
 import { cautionsOf } from '#documents/plan/cautions';
@@ -12,7 +11,7 @@ import { concernsOf } from '#documents/session/concernsOf';
 import { notAsked } from '#documents/session/notAsked';
 import type { SessionDocument, SessionSet, Settlement } from '#documents/session/sessionDocument';
 import { settlementOf } from '#documents/session/settlementOf';
-import type { ListedRecording, ListedSession, SetReading } from '../rules/listedSession';
+import type { AskedOfSet, ListedRecording, ListedSession, SetReading } from '../rules/listedSession';
 import type { UnreadableRecord } from './keptSessionsState';
 
 /** Everything that is kept, with sets that are still to be read. */
@@ -35,16 +34,36 @@ export async function listSessions({ sessions, recordings, plans }: Repository):
     recordings.list(),
     plans.list(),
   ]);
-  const facts = new Map(keptFacts.found.map((one) => [one.id, one]));
-  const planById = new Map(keptPlans.found.flatMap(({ id, text }) => withPlan(id, text)));
+  const found = { sessions: keptSessions.found, facts: keptFacts.found, plans: keptPlans.found };
+  return {
+    ...buildListing(found),
+    unreadable: [
+      ...keptSessions.unreadable.map((one) => ({ ...one, kind: 'visit' as const })),
+      ...keptFacts.unreadable.map((one) => ({ ...one, kind: 'recording' as const })),
+    ],
+  };
+}
+
+/** What a listing is made of. */
+export interface ListedRecords {
+  sessions: readonly SessionDocument[];
+  /** Newest first. */
+  facts: readonly RecordingFacts[];
+  plans: readonly { id: string; text: string }[];
+}
+
+/** The same from records that were read already. */
+export function buildListing(found: ListedRecords): Omit<SessionListing, 'unreadable'> {
+  const facts = new Map(found.facts.map((one) => [one.id, one]));
+  const planById = new Map(found.plans.flatMap(({ id, text }) => withPlan(id, text)));
   const inSessions = new Set(
-    keptSessions.found.flatMap(({ sets }) => sets.map(({ sessionId: recordingId }) => recordingId)),
+    found.sessions.flatMap(({ sets }) => sets.map(({ sessionId: recordingId }) => recordingId)),
   );
   // Oldest first, in the order of a session's sets.
-  const loose = keptFacts.found.filter(({ id }) => !inSessions.has(id)).reverse();
-  const sessionIds = new Set(keptSessions.found.map(({ id }) => id));
-  const byPatient = group(keptSessions.found, ({ patient }) => patient);
-  const listed = keptSessions.found.map((session) => {
+  const loose = found.facts.filter(({ id }) => !inSessions.has(id)).reverse();
+  const sessionIds = new Set(found.sessions.map(({ id }) => id));
+  const byPatient = group(found.sessions, ({ patient }) => patient);
+  const listed = found.sessions.map((session) => {
     const added = loose.filter(({ visitId: sessionId }) => sessionId === session.id).map(lineOf);
     const settlement = settlementOf(session.id, byPatient.get(session.patient)!);
     return sessionOf({ ...session, sets: [...session.sets, ...added] }, settlement, planById, facts);
@@ -54,10 +73,6 @@ export async function listSessions({ sessions, recordings, plans }: Repository):
     .map(recordingOf);
   return {
     sessions: [...listed, ...alone].sort((a, b) => Date.parse(b.startedAt) - Date.parse(a.startedAt)),
-    unreadable: [
-      ...keptSessions.unreadable.map((one) => ({ ...one, kind: 'visit' as const })),
-      ...keptFacts.unreadable.map((one) => ({ ...one, kind: 'recording' as const })),
-    ],
     facts,
   };
 }
@@ -81,7 +96,7 @@ function sessionOf(
     isOpen: settlement === null && concernsOf({ ...session, painLimit }).length > 0,
     plan: planId === null ? null : { id: planId, madeAt: plan?.createdAt ?? null },
     plannedSets: plan === undefined ? null : planSteps(plan.items).length,
-    sets: sets.map((line) => setOf(line, plannedLimits(plan, line), facts.get(line.sessionId ?? ''))),
+    sets: sets.map((line) => setOf(line, plan, facts.get(line.sessionId ?? ''))),
   };
 }
 
@@ -100,14 +115,25 @@ function recordingOf(facts: RecordingFacts): ListedSession {
     isOpen: false,
     plan: null,
     plannedSets: null,
-    sets: [setOf(lineOf(facts), null, facts)],
+    sets: [setOf(lineOf(facts), undefined, facts)],
   };
 }
 
-function setOf(line: SessionSet, planned: Limits | null, facts: RecordingFacts | undefined): ListedRecording {
+function setOf(
+  line: SessionSet,
+  plan: PlanDocument | undefined,
+  facts: RecordingFacts | undefined,
+): ListedRecording {
   const reading: SetReading = { state: line.sessionId === null ? 'none' : 'reading' };
   const worked = facts === undefined ? line : { ...line, side: facts.side };
-  return { line: worked, reading, planned, limitsSet: facts?.limitsSet ?? null };
+  const planned = plannedLimits(plan, line);
+  return { line: worked, reading, planned, asked: askedOf(plan, line), limitsSet: facts?.limitsSet ?? null };
+}
+
+function askedOf(plan: PlanDocument | undefined, { item: place, task }: SessionSet): AskedOfSet | null {
+  const item = plan?.items[place];
+  if (plan === undefined || item?.kind !== 'repetitions' || item.task !== task) return null;
+  return { seatHeightCm: item.seatHeightCm, footwear: plan.footwear, feedback: item.feedback };
 }
 
 /** The line a session would have for a recording that belongs to none. */

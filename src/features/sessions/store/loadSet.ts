@@ -13,6 +13,7 @@ import { explainProblem } from '#shell/explainProblem';
 import { judgeAll } from '#shell/tracking/shownRecording';
 import { buildSetReport, type JudgedRepetition } from '../rules/buildSetReport';
 import type { SetReading } from '../rules/listedSession';
+import { peakPoints } from '../rules/peakPoints';
 
 /**
  * Reads the result of a recording; a sentence says why it can't be read.
@@ -41,6 +42,12 @@ export async function loadSet(
     return {
       state: 'read',
       result: buildSetReport(graded, recording.limits),
+      course: {
+        points: peakPoints(graded),
+        limits: recording.limits,
+        bendsFilmed: recording.setup.bends !== undefined,
+        measuringVersion,
+      },
       hasVideo: facts.video !== null,
       isWaiting: facts.fromVideo === 'waiting',
       ...((recording.review?.reviewed ?? null) === null ? {} : { isReviewed: true }),

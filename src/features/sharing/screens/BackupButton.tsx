@@ -45,9 +45,9 @@ function Ways() {
     <>
       <LastBackup />
       <p>
-        One file with all patients, sessions, videos, plans, drafts and keys of this device, sealed by a passphrase.
-        Store it somewhere other than this device, and keep the passphrase apart from the file. An interrupted
-        set that you have not yet kept or deleted is not included.
+        One file with all patients, sessions, videos, plans, drafts and keys of this device, sealed by a
+        passphrase. Store it somewhere other than this device, and keep the passphrase apart from the file. An
+        interrupted set that you have not yet kept or deleted is not included.
       </p>
       <NewPassphrase
         label="Passphrase of the backup"

@@ -60,6 +60,7 @@ function openSessionsScreen(
     forgetRest: () => undefined,
     review,
     sureness: () => world.sureness,
+    sessionsOf: () => Promise.resolve([]),
   });
   const state = keptSessions.store.getState;
   /** Lets the time pass that a timer waits for. */
@@ -225,6 +226,7 @@ describe('enter()', () => {
       forgetRest: () => undefined,
       review: createReview(fakeAdapters().adapters),
       sureness: () => usualSureness,
+      sessionsOf: () => Promise.resolve([]),
     });
     await keptSessions.enter();
     expect(keptSessions.store.getState()).toMatchObject({

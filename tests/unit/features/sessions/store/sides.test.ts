@@ -65,6 +65,7 @@ async function listOf(device: Awaited<ReturnType<ReturnType<typeof createTestDev
     forgetRest: () => undefined,
     review,
     sureness: () => usualSureness,
+    sessionsOf: () => Promise.resolve([]),
   });
   await kept.enter();
   return { kept, review, sessions: () => kept.store.getState().sessions! };

@@ -1,0 +1,47 @@
+import type { PlanDocument } from '#documents/plan/planDocument';
+import type { ListedSession } from '#features/sessions/rules/listedSession';
+
+/** How much of a plan was done. */
+export interface DueAndDone {
+  /** Sessions in which something was done. */
+  done: number;
+  /** Of them those without filming, as the patient says. */
+  unfilmed: number;
+  /** Sessions due since the plan was given; null where the plan leaves open how often. */
+  due: number | null;
+  /** Whole days since anything was done; null where nothing was. */
+  silentDays: number | null;
+}
+
+const dayMs = 24 * 3_600_000;
+const weekDays = 7;
+
+/**
+ * What of a plan was due and done. Due is what its number a week comes to in the days since it was given, without the
+ * part of a session that is still to come. Common practice, no source.
+ */
+export function dueAndDone(
+  { id, createdAt, perWeek }: Pick<PlanDocument, 'id' | 'createdAt' | 'perWeek'>,
+  sessions: readonly ListedSession[],
+  nowMs: number,
+): DueAndDone {
+  const followed = sessions.filter(({ plan, sets }) => plan?.id === id && sets.length > 0);
+  const days = Math.max(0, Math.floor((nowMs - Date.parse(createdAt)) / dayMs));
+  const last = Math.max(...followed.map(({ startedAt }) => Date.parse(startedAt)));
+  return {
+    done: followed.length,
+    unfilmed: followed.filter(({ isUnfilmed }) => isUnfilmed).length,
+    due: perWeek === null ? null : Math.floor((days * perWeek) / weekDays),
+    silentDays: followed.length === 0 ? null : Math.max(0, Math.floor((nowMs - last) / dayMs)),
+  };
+}
+
+/** '5 of 9 sessions, 1 of them without filming; the last 2 days ago'. */
+export function dueWords({ done, unfilmed, due, silentDays }: DueAndDone): string {
+  const noun = (due ?? done) === 1 ? 'session' : 'sessions';
+  const count = due === null ? `${done} ${noun} done` : `${done} of ${due} ${noun} due so far`;
+  const without = unfilmed === 0 ? '' : `, ${unfilmed} without filming`;
+  if (silentDays === null) return `${count}${without}; nothing was done yet`;
+  const ago = silentDays === 0 ? 'today' : silentDays === 1 ? 'yesterday' : `${silentDays} days ago`;
+  return `${count}${without}; the last one ${ago}`;
+}

@@ -1,0 +1,85 @@
+import type { PatientDocument, SessionMark } from '#documents/patient/patientDocument';
+import { plainName } from '#documents/schema/plainName';
+import { gravities, type PatientOverview, type SessionOverview } from './overview';
+
+/** How far somebody got with a session. */
+export type SessionState = 'new' | SessionMark['state'];
+
+/** One line of the list of patients. */
+export interface PatientRow {
+  id: string;
+  pseudonym: string;
+  /** Start of the latest session; null without one. */
+  lastAt: string | null;
+  sessions: number;
+  counts: Record<SessionState, number>;
+  /** What needs a look in sessions that are not settled, each once, the most pressing first. */
+  needs: string[];
+  rank: number;
+}
+
+const mostNeeds = 3;
+
+/**
+ * All patients, those that need a look first: something said of the body that is still open; then new sessions, the more
+ * pressing the earlier; then what was looked at and not settled; then the latest session first.
+ *
+ * @param overviews  by the patient's id; without one, the patient has no sessions
+ */
+export function listPatients(
+  patients: readonly PatientDocument[],
+  overviews: ReadonlyMap<string, PatientOverview>,
+): PatientRow[] {
+  const rows = patients.map((patient) => rowOf(patient, overviews.get(patient.id)?.sessions ?? []));
+  return rows.sort(
+    (a, b) =>
+      b.rank - a.rank ||
+      timeOf(b.lastAt) - timeOf(a.lastAt) ||
+      (a.pseudonym < b.pseudonym ? -1 : Number(a.pseudonym > b.pseudonym)),
+  );
+}
+
+/** @param marks  of the sessions that were looked at */
+export function stateOf(marks: readonly SessionMark[], sessionId: string): SessionState {
+  return marks.find(({ visitId }) => visitId === sessionId)?.state ?? 'new';
+}
+
+/** Those whose pseudonym has all of the words, whatever their capitals; all for an empty search. */
+export function searchPatients(rows: readonly PatientRow[], search: string): readonly PatientRow[] {
+  const words = plainName(search).toLowerCase().split(' ');
+  return rows.filter(({ pseudonym }) => words.every((word) => pseudonym.toLowerCase().includes(word)));
+}
+
+function rowOf({ id, pseudonym, marks }: PatientDocument, sessions: readonly SessionOverview[]): PatientRow {
+  const states = new Map(marks.map(({ visitId, state }) => [visitId, state]));
+  const stated = sessions.map((session) => {
+    const state: SessionState = states.get(session.id) ?? 'new';
+    return { ...session, state };
+  });
+  const counts = { new: 0, viewed: 0, settled: 0 };
+  for (const { state } of stated) counts[state]++;
+  const unsettled = stated.filter(({ state, isOpen }) => isOpen || state !== 'settled');
+  const byGravity = [...unsettled].sort(
+    (a, b) => Number(b.isOpen) - Number(a.isOpen) || b.gravity - a.gravity,
+  );
+  return {
+    id,
+    pseudonym,
+    lastAt: sessions[0]?.startedAt ?? null,
+    sessions: sessions.length,
+    counts,
+    needs: [...new Set(byGravity.flatMap(({ needs }) => needs))].slice(0, mostNeeds),
+    rank: Math.max(0, ...unsettled.map(rankOf)),
+  };
+}
+
+/** Open concerns, then what is new by its gravity, then what was viewed by its gravity. */
+function rankOf({ isOpen, state, gravity }: SessionOverview & { state: SessionState }): number {
+  const levels = gravities.body + 1;
+  if (isOpen) return 3 * levels;
+  return state === 'new' ? levels + gravity : Math.min(gravity, levels - 1);
+}
+
+function timeOf(at: string | null): number {
+  return at === null ? 0 : Date.parse(at);
+}

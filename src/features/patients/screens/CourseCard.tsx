@@ -1,0 +1,71 @@
+import { useMemo } from 'react';
+import { findTask } from '#core/exercises/exercises';
+import { useKeptSessions, useKeptSessionsState } from '#features/sessions/keptSessionsContext';
+import type { ListedSession } from '#features/sessions/rules/listedSession';
+import { useSize } from '#ui/components/useSize';
+import { dayWords } from '#words/dateWords';
+import { usePatientsState } from '../patientsContext';
+import { buildCourse, type CourseSet } from '../rules/buildCourse';
+import { layOutCourse } from '../rules/layOutCourse';
+import { AnglePanel } from './AnglePanel';
+import { CourseTable } from './CourseTable';
+import { DayAxis, FeelingPanels, PlanMarks } from './FeelingPanels';
+import { useCourseKeys } from './useCourseKeys';
+import './course.css';
+
+/** The patient's weeks on one time axis; every set opens. */
+export function CourseCard({ sessions }: { sessions: readonly ListedSession[] }) {
+  const keptSessions = useKeptSessions();
+  const opening = useKeptSessionsState((state) => state.opening);
+  const pseudonym = usePatientsState((state) => state.patient?.pseudonym) ?? '';
+  const plans = usePatientsState((state) => state.patient?.plans);
+  const [frame, { width }] = useSize<HTMLDivElement>();
+  const course = useMemo(() => buildCourse(sessions, plans ?? []), [sessions, plans]);
+  const layout = useMemo(() => (width === 0 ? null : layOutCourse(course, width)), [course, width]);
+  const keys = useCourseKeys(layout);
+  const open = ({ recordingId, task, side, number, atMs }: CourseSet) => {
+    const day = dayWords(new Date(atMs).toISOString());
+    const title = `${pseudonym}, ${day}: ${findTask(task).name}, ${side}, set ${number}`;
+    void keptSessions.openSet(recordingId, title);
+  };
+  const isEmpty = course.panels.length === 0 && course.feelings.length === 0;
+  return (
+    <section className="card course" aria-labelledby="course-title">
+      <h2 id="course-title">Course</h2>
+      {isEmpty ? (
+        <p className="soft">
+          Nothing is here yet. The course begins with the first session that comes back, or with the first
+          clip that is kept for this patient.
+        </p>
+      ) : (
+        <>
+          <p className="small soft">
+            Largest inward angle of each repetition with its band, and the set’s mean as a bar; left with
+            circles and a whole line, right with squares and a dashed one. A line joins only sets done under
+            the same conditions. The shaded lane shows the limits as they stood. Choose a set to open it.
+          </p>
+          <div ref={frame} className="course-frame" data-busy={opening !== null || undefined} {...keys.frame}>
+            {layout !== null && (
+              <>
+                <PlanMarks layout={layout} width={width} />
+                {layout.panels.map((panel) => (
+                  <AnglePanel
+                    key={panel.task}
+                    panel={panel}
+                    layout={layout}
+                    width={width}
+                    current={keys.current}
+                    onOpen={open}
+                  />
+                ))}
+                <FeelingPanels layout={layout} width={width} onSelect={keptSessions.select} />
+                <DayAxis layout={layout} width={width} />
+              </>
+            )}
+          </div>
+          <CourseTable course={course} onOpen={open} />
+        </>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,100 @@
+import { useEffect } from 'react';
+import { Button } from 'react-aria-components';
+import { useKeptSessions, useKeptSessionsState } from '#features/sessions/keptSessionsContext';
+import { DeletePatient } from '#features/sessions/screens/DeletePatient';
+import { Removals } from '#features/sessions/screens/Removals';
+import { SessionDetail } from '#features/sessions/screens/SessionDetail';
+import { useNavigation, useNavigationState } from '#shell/navigation/navigationContext';
+import { Brand } from '#ui/components/Brand';
+import { ProblemMessage } from '#ui/components/ProblemMessage';
+import { usePatients, usePatientsState } from '../patientsContext';
+import { CourseCard } from './CourseCard';
+import { PatientNeeds } from './PatientNeeds';
+import { PatientSessions } from './PatientSessions';
+import { PlanCard } from './PlanCard';
+import { SettleLine } from './SettleLine';
+import { WhoCard } from './WhoCard';
+import '#features/sessions/screens/sessions.css';
+import '#features/sessions/screens/setList.css';
+import './patients.css';
+
+/** One patient: who, the plans, what needs a look, the course, and every session. */
+export function PatientScreen() {
+  const navigation = useNavigation();
+  const patients = usePatients();
+  const keptSessions = useKeptSessions();
+  const id = useNavigationState((state) => state.about);
+  const patient = usePatientsState((state) => state.patient);
+  const isMissing = usePatientsState((state) => state.isMissing);
+  const problem = usePatientsState((state) => state.problem);
+  const readProblem = useKeptSessionsState((state) => state.problem);
+  const pseudonym = patient?.pseudonym;
+  useEffect(() => {
+    if (id !== null) void patients.open(id);
+  }, [patients, id]);
+  useEffect(() => {
+    if (pseudonym === undefined) return;
+    void keptSessions.enter(pseudonym);
+    return () => keptSessions.leave();
+  }, [keptSessions, pseudonym]);
+  return (
+    <div className="patients patient">
+      <header className="sessions-head">
+        <Brand />
+        <h1>{pseudonym ?? 'Patient'}</h1>
+        {pseudonym !== undefined && <DeletePatient patient={pseudonym} />}
+        <Button className="button button-quiet" onPress={() => navigation.returnTo('patients')}>
+          All patients
+        </Button>
+      </header>
+      <ProblemMessage problem={problem} onClose={() => patients.dismissProblem()} />
+      <ProblemMessage problem={readProblem} onClose={() => keptSessions.dismissProblem()} />
+      {isMissing || id === null ? (
+        <p className="card patients-empty">
+          This patient is not kept on this device, or was deleted. Choose one from the list of all patients.
+        </p>
+      ) : (
+        patient !== null && <Page />
+      )}
+      <Removals />
+    </div>
+  );
+}
+
+function Page() {
+  const keptSessions = useKeptSessions();
+  const all = useKeptSessionsState((state) => state.sessions);
+  const removals = useKeptSessionsState((state) => state.removals);
+  const selected = useKeptSessionsState((state) => state.selected);
+  if (all === null) return <p className="soft">Reading the sessions …</p>;
+  const going = new Set(removals.flatMap(({ records }) => records.map(({ id }) => id)));
+  const sessions = all.filter(({ id }) => !going.has(id));
+  const session = sessions.find(({ id }) => id === selected);
+  return (
+    <main className="patient-main">
+      <div className="patient-aside">
+        <WhoCard />
+        <PlanCard sessions={sessions} />
+        <PatientSessions sessions={sessions} />
+      </div>
+      <div className="patient-body">
+        {session === undefined ? (
+          <>
+            <PatientNeeds sessions={sessions} />
+            <CourseCard sessions={sessions} />
+          </>
+        ) : (
+          <>
+            <div className="button-row">
+              <Button className="button" onPress={() => keptSessions.select(null)}>
+                ‹ Back to the course
+              </Button>
+              <SettleLine session={session} />
+            </div>
+            <SessionDetail key={session.id} session={session} />
+          </>
+        )}
+      </div>
+    </main>
+  );
+}

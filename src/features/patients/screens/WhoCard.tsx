@@ -1,0 +1,68 @@
+import { useState } from 'react';
+import { Button, Dialog, Heading } from 'react-aria-components';
+import type { PatientNotes } from '#documents/patient/patientDocument';
+import { DialogBox } from '#ui/components/DialogBox';
+import { dayWords } from '#words/dateWords';
+import { usePatients, usePatientsState } from '../patientsContext';
+import { NotesForm } from './NotesForm';
+import { sideWords, siteWords } from './patientWords';
+
+/** Who it is, and what was agreed. */
+export function WhoCard() {
+  const patients = usePatients();
+  const patient = usePatientsState((state) => state.patient)!;
+  const [isOpen, setOpen] = useState(false);
+  const save = (notes: PatientNotes) => {
+    setOpen(false);
+    void patients.saveNotes(notes);
+  };
+  return (
+    <section className="card patient-who" aria-labelledby="patient-who-title">
+      <div className="patient-card-head">
+        <h2 id="patient-who-title">Who</h2>
+        <Button className="button button-quiet" onPress={() => setOpen(true)}>
+          Change …
+        </Button>
+      </div>
+      <Facts notes={patient} />
+      <DialogBox isOpen={isOpen} onOpenChange={setOpen} isDismissable>
+        <Dialog className="dialog patient-dialog">
+          <Heading slot="title">{patient.pseudonym}</Heading>
+          <NotesForm notes={patient} onSave={save} onCancel={() => setOpen(false)} />
+        </Dialog>
+      </DialogBox>
+    </section>
+  );
+}
+
+function Facts({ notes }: { notes: PatientNotes }) {
+  const { painfulSide, since, sites, goals, painRule, restrictions } = notes;
+  const facts: [name: string, value: string][] = [];
+  if (painfulSide !== null || sites.length > 0) {
+    const where = [
+      painfulSide === null ? '' : sideWords[painfulSide],
+      ...sites.map((site) => siteWords[site]),
+    ];
+    facts.push(['Hurts', where.filter((word) => word !== '').join(', ')]);
+  }
+  if (since !== null) facts.push(['Since', dayWords(since)]);
+  if (painRule !== null)
+    facts.push([
+      'Pain agreed',
+      `up to ${painRule.limit} of 10${painRule.then === '' ? '' : `; above: ${painRule.then}`}`,
+    ]);
+  if (restrictions !== '') facts.push(['Restrictions', restrictions]);
+  if (goals !== '') facts.push(['Goals', goals]);
+  if (facts.length === 0)
+    return <p className="soft">Nothing is noted yet: side, since when, what was agreed.</p>;
+  return (
+    <dl className="patient-facts">
+      {facts.map(([name, value]) => (
+        <div key={name}>
+          <dt className="small soft">{name}</dt>
+          <dd>{value}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

@@ -1,0 +1,140 @@
+import type { Sureness } from '#core/chance/grade';
+import { createQueue } from '#core/createQueue';
+import { measuringVersion } from '#core/measurement/measurement';
+import type { ChangedRecord } from '#device/storage/createDigests';
+import type { OpenedRepository } from '#device/storage/openRepository';
+import type { Repository } from '#device/storage/repository';
+import { withPlans } from '#documents/patient/mergePatients';
+import { newPatient } from '#documents/patient/newPatient';
+import type { ListedSession } from '#features/sessions/rules/listedSession';
+import { buildOverview, type PatientOverview } from '../rules/overview';
+import { findOutdated } from './findOutdated';
+import type { IndexedPatients } from './indexedPatients';
+import { readPatientSessions, type PatientCourse } from './readPatientSessions';
+
+/** Bumped when what digests hold changes. */
+const digestVersion = 1;
+
+export interface PatientIndexWorld {
+  openRepository: () => Promise<OpenedRepository>;
+  /** How sure it has to be before a side is named. */
+  sureness: () => Sureness;
+  newId(): string;
+  now(): Date;
+}
+
+/** What is worked out from the sessions of each patient, kept so that it need not be worked out again. */
+export interface PatientIndex {
+  /** At once, as it was last worked out. */
+  list(): Promise<IndexedPatients>;
+  /**
+   * Brings it up to date, one patient after another.
+   *
+   * @param onProgress  called with the number of patients done
+   * @returns  whether anything was out of date
+   */
+  refresh(onProgress?: (done: number, total: number) => void, signal?: AbortSignal): Promise<boolean>;
+  /** The sessions of a patient as they are now, newest first. */
+  sessionsOf(pseudonym: string): Promise<readonly ListedSession[]>;
+  /** What was worked out last, without looking whether it is out of date; null where there is nothing. */
+  knownSessionsOf(patientId: string): Promise<readonly ListedSession[] | null>;
+}
+
+export function createPatientIndex({
+  openRepository,
+  sureness,
+  newId,
+  now,
+}: PatientIndexWorld): PatientIndex {
+  /** One at a time: two that work out the same patient would do it twice. */
+  const work = createQueue();
+  const madeAs = () => `${digestVersion} ${measuringVersion} ${sureness()}`;
+  const repository = async () => (await openRepository()).repository;
+
+  const list = async (): Promise<IndexedPatients> => {
+    const { patients, digests } = await repository();
+    const [listed, overviews] = await Promise.all([patients.list(), digests.overviews()]);
+    return {
+      patients: listed.found,
+      overviews: new Map(
+        overviews.flatMap(({ patientId, value }) => (isOverview(value) ? [[patientId, value] as const] : [])),
+      ),
+    };
+  };
+  const courseOf = async (kept: Repository, patientId: string): Promise<PatientCourse | null> => {
+    const course = (await kept.digests.course(patientId)) as PatientCourse | undefined;
+    return course?.madeAs === madeAs() ? course : null;
+  };
+  const ensure = async (kept: Repository, pseudonym: string, known: IndexedPatients) => {
+    const patient = known.patients.find((one) => one.pseudonym === pseudonym);
+    if (patient !== undefined) return patient;
+    const added = newPatient(pseudonym, newId(), now().toISOString());
+    await kept.patients.add(added);
+    known.patients.push(added);
+    return added;
+  };
+  const workOut = async (
+    kept: Repository,
+    pseudonym: string,
+    sessionIds: ReadonlySet<string>,
+    known: IndexedPatients,
+    changed: readonly ChangedRecord[],
+  ) => {
+    const patient = await ensure(kept, pseudonym, known);
+    const before = await courseOf(kept, patient.id);
+    const found = await readPatientSessions(kept, patient, {
+      before,
+      sessionIds,
+      changed,
+      sureness: sureness(),
+      madeAs: madeAs(),
+    });
+    await kept.patients.update(patient.id, (one) => withPlans(one, found.plansGiven));
+    const overview = buildOverview(found.course.sessions, madeAs());
+    await kept.digests.save([{ patientId: patient.id, overview, course: found.course }], found.settled);
+    return found.course.sessions;
+  };
+
+  return {
+    list,
+    async refresh(onProgress, signal) {
+      const kept = await repository();
+      const [known, changed, builtAs] = await Promise.all([
+        list(),
+        kept.digests.changed(),
+        kept.digests.builtAs(),
+      ]);
+      const isBuilt = builtAs === madeAs();
+      if (isBuilt && changed.length === 0) return false;
+      const outdated = await findOutdated(kept, known, changed, isBuilt ? null : madeAs());
+      let done = 0;
+      for (const [pseudonym, sessionIds] of outdated) {
+        if (signal?.aborted === true) return true;
+        onProgress?.(done++, outdated.size);
+        await work.add(() => workOut(kept, pseudonym, sessionIds, known, changed));
+      }
+      // What is left belongs to nobody, such as recordings without a patient.
+      await kept.digests.save([], changed);
+      if (!isBuilt) await kept.digests.setBuiltAs(madeAs());
+      return true;
+    },
+    sessionsOf: (pseudonym) =>
+      work.add(async () => {
+        const kept = await repository();
+        const [known, changed] = await Promise.all([list(), kept.digests.changed()]);
+        const patient = known.patients.find((one) => one.pseudonym === pseudonym);
+        const course = patient === undefined ? null : await courseOf(kept, patient.id);
+        const madeNow = course === null ? madeAs() : null;
+        const outdated = await findOutdated(kept, known, changed, madeNow);
+        const sessionIds = outdated.get(pseudonym);
+        if (course !== null && sessionIds === undefined) return course.sessions;
+        return workOut(kept, pseudonym, sessionIds ?? new Set(), known, changed);
+      }),
+    knownSessionsOf: async (patientId) => (await courseOf(await repository(), patientId))?.sessions ?? null,
+  };
+}
+
+/** Trusted in its parts: nothing but this program writes it, with a checksum. */
+function isOverview(value: unknown): value is PatientOverview {
+  return typeof value === 'object' && value !== null && 'madeAs' in value && 'sessions' in value;
+}

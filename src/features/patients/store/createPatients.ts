@@ -1,0 +1,137 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { OpenedRepository } from '#device/storage/openRepository';
+import type { Repository } from '#device/storage/repository';
+import { withMark } from '#documents/patient/mergePatients';
+import { newPatient } from '#documents/patient/newPatient';
+import type { PatientDocument, PatientNotes, SessionMark } from '#documents/patient/patientDocument';
+import { plainName } from '#documents/schema/plainName';
+import { explainProblem } from '#shell/explainProblem';
+import { listPatients } from '../rules/listPatients';
+import type { PatientIndex } from './createPatientIndex';
+import { initialPatientsState, type PatientsState } from './patientsState';
+import { planOfText } from './planOfText';
+
+export interface PatientsWorld {
+  openRepository: () => Promise<OpenedRepository>;
+  index: PatientIndex;
+  newId(): string;
+  now(): Date;
+}
+
+/** The patients of this device. No action throws or rejects: what goes wrong is in the state. */
+export interface Patients {
+  readonly store: StoreApi<PatientsState>;
+  /** To be called when the list appears: lists everybody at once, then works out what is out of date. */
+  enter(): Promise<void>;
+  /** To be called when the list disappears. */
+  leave(): void;
+  /** Reads whom a page is about. */
+  open(id: string): Promise<void>;
+  saveNotes(notes: PatientNotes): Promise<void>;
+  /** Marks a session of the open patient as viewed or settled. */
+  mark(sessionId: string, state: SessionMark['state']): Promise<void>;
+  /** @returns  the id of the patient with that pseudonym, who is added where there is none; null where that fails */
+  add(pseudonym: string): Promise<string | null>;
+  dismissProblem(): void;
+}
+
+export function createPatients({ openRepository, index, newId, now }: PatientsWorld): Patients {
+  const store = createStore<PatientsState>(() => initialPatientsState);
+  const { getState: get, setState: set } = store;
+  let shown: AbortController | null = null;
+  let watched: Repository | null = null;
+  let isDue = false;
+
+  const attempt = async (doing: string, work: (kept: Repository) => Promise<void>) => {
+    try {
+      const { repository } = await openRepository();
+      watch(repository);
+      await work(repository);
+    } catch (error) {
+      set({ problem: explainProblem(error, doing) });
+    }
+  };
+  const list = async () => {
+    const { patients, overviews } = await index.list();
+    set({ rows: listPatients(patients, overviews) });
+  };
+  const look = () =>
+    attempt('be listed', async () => {
+      const mine = shown;
+      await list();
+      if (mine === null) return;
+      const wasOutdated = await index.refresh((done, total) => {
+        if (mine === shown) set({ progress: { done, total } });
+      }, mine.signal);
+      if (mine !== shown) return;
+      if (wasOutdated) await list();
+      set({ progress: null });
+    });
+  const read = (id: string) =>
+    attempt('be opened', async ({ patients, plans }) => {
+      const patient = await patients.find(id);
+      const texts = await Promise.all(
+        (patient?.plans ?? []).map((given) => plans.find(given.id).catch(() => null)),
+      );
+      const found = texts.map(planOfText).filter((plan) => plan !== null);
+      set({ patient, isMissing: patient === null, plans: found.reverse(), readAtMs: now().getTime() });
+    });
+  /** What changes while it is shown, here or in another tab, is shown at once. */
+  const watch = (kept: Repository) => {
+    if (kept === watched) return;
+    watched = kept;
+    kept.subscribe(({ kind }) => {
+      if (isDue || kind === 'notes') return;
+      isDue = true;
+      setTimeout(() => {
+        isDue = false;
+        if (shown !== null) void look();
+        const { patient } = get();
+        if (patient !== null) void read(patient.id);
+      }, 0);
+    });
+  };
+  const update = (change: (patient: PatientDocument) => PatientDocument) =>
+    attempt('be kept', async ({ patients }) => {
+      const { patient } = get();
+      if (patient === null) return;
+      const kept = await patients.update(patient.id, change);
+      set({ patient: kept, isMissing: kept === null });
+    });
+
+  return {
+    store,
+    enter() {
+      shown?.abort();
+      shown = new AbortController();
+      set({ patient: null, plans: [], isMissing: false });
+      return look();
+    },
+    leave() {
+      shown?.abort();
+      shown = null;
+      set({ progress: null });
+    },
+    open(id) {
+      if (get().patient?.id !== id) set({ patient: null, plans: [], isMissing: false });
+      return read(id);
+    },
+    saveNotes: (notes) => update((patient) => ({ ...patient, ...notes, changedAt: now().toISOString() })),
+    mark: (visitId, state) =>
+      update((patient) => {
+        const marks = withMark(patient.marks, { visitId, state, at: now().toISOString() });
+        return marks === patient.marks ? patient : { ...patient, marks };
+      }),
+    async add(pseudonym) {
+      let id: string | null = null;
+      await attempt('be kept', async ({ patients }) => {
+        const name = plainName(pseudonym);
+        const known = (await patients.list()).found.find((one) => one.pseudonym === name);
+        id = known?.id ?? newId();
+        if (known === undefined) await patients.add(newPatient(name, id, now().toISOString()));
+      });
+      return id;
+    },
+    dismissProblem: () => set({ problem: null }),
+  };
+}

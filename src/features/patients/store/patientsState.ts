@@ -1,0 +1,30 @@
+import type { PatientDocument } from '#documents/patient/patientDocument';
+import type { PlanDocument } from '#documents/plan/planDocument';
+import type { ShownProblem } from '#shell/explainProblem';
+import type { PatientRow } from '../rules/listPatients';
+
+export interface PatientsState {
+  /** Those who need a look first; null until they are listed. */
+  rows: readonly PatientRow[] | null;
+  /** Patients whose sessions are worked out anew; null while nothing is out of date. */
+  progress: { done: number; total: number } | null;
+  /** Whose page is shown; null while it is read, and where there is none. */
+  patient: PatientDocument | null;
+  /** Whether the page was asked for a patient who is not kept here. */
+  isMissing: boolean;
+  /** The plans given to that patient which are still kept here, the latest first. */
+  plans: readonly PlanDocument[];
+  /** When that was read, ms since 1970. */
+  readAtMs: number;
+  problem: ShownProblem | null;
+}
+
+export const initialPatientsState: PatientsState = {
+  rows: null,
+  progress: null,
+  patient: null,
+  isMissing: false,
+  plans: [],
+  readAtMs: 0,
+  problem: null,
+};

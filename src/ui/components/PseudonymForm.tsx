@@ -1,0 +1,96 @@
+import { useState, type FormEvent } from 'react';
+import { Button, Input, Label, Text, TextField } from 'react-aria-components';
+import { inventPseudonym } from '#documents/patient/inventPseudonym';
+import { nearPseudonym } from '#documents/patient/nearPseudonym';
+import { longestPatientText } from '#documents/patient/patientDocument';
+import { plainName } from '#documents/schema/plainName';
+import './pseudonymForm.css';
+
+interface Props {
+  known: readonly string[];
+  /** Label of the button that continues. */
+  answer: string;
+  onAnswer: (pseudonym: string) => void;
+  onCancel: () => void;
+}
+
+/** Few enough to read at a glance. */
+const mostSuggested = 6;
+
+/**
+ * Asks for a pseudonym: one of those known, which are suggested as one types, a new one, or one that is made up. One
+ * that looks like a slip of a known one is asked about.
+ */
+export function PseudonymForm({ known, answer, onAnswer, onCancel }: Props) {
+  const [text, setText] = useState('');
+  const [near, setNear] = useState<string | null>(null);
+  const name = plainName(text);
+  const isKnown = known.includes(name);
+  const suggested = isKnown
+    ? []
+    : known.filter((one) => one.toLowerCase().includes(name.toLowerCase())).slice(0, mostSuggested);
+  const write = (next: string) => {
+    setText(next);
+    setNear(null);
+  };
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    if (name === '') return;
+    const meant = nearPseudonym(name, known);
+    if (meant !== null && near === null) return setNear(meant);
+    onAnswer(name);
+  };
+  return (
+    <form className="dialog-form" onSubmit={submit}>
+      <TextField
+        autoFocus
+        value={text}
+        onChange={write}
+        maxLength={longestPatientText.pseudonym}
+        className="field"
+        autoComplete="off"
+      >
+        <Label className="field-label">Pseudonym</Label>
+        <Input className="text-input" />
+        <Text slot="description" className="small soft">
+          Never a name. {name !== '' && (isKnown ? 'Known on this device.' : 'New on this device.')}
+        </Text>
+      </TextField>
+      {suggested.length > 0 && (
+        <div className="pseudonym-known" role="group" aria-label="Known pseudonyms">
+          {suggested.map((one) => (
+            <Button key={one} className="button button-quiet" onPress={() => write(one)}>
+              {one}
+            </Button>
+          ))}
+        </div>
+      )}
+      {near !== null && (
+        <div className="message" role="alert">
+          <p>
+            <strong>{near}</strong> is known here, and much like what you wrote. Do you mean the same patient?
+          </p>
+          <div className="button-row">
+            <Button className="button" onPress={() => onAnswer(near)}>
+              Yes, {near}
+            </Button>
+            <Button className="button" onPress={() => onAnswer(name)}>
+              No, {name} is somebody else
+            </Button>
+          </div>
+        </div>
+      )}
+      <div className="dialog-answers">
+        <Button className="button button-quiet" onPress={() => write(inventPseudonym(known, Math.random))}>
+          Make one up
+        </Button>
+        <Button className="button" onPress={onCancel}>
+          Cancel
+        </Button>
+        <Button type="submit" className="button button-primary" isDisabled={name === '' || near !== null}>
+          {answer}
+        </Button>
+      </div>
+    </form>
+  );
+}

@@ -1,0 +1,190 @@
+import { describe, expect, it } from 'vitest';
+import { defaultLimits, withLimit } from '#core/protocol/limits';
+import type { Side } from '#core/protocol/side';
+import { buildCourse } from '#features/patients/rules/buildCourse';
+import { conditionsWords, markSentence, meanWords, peaksWords } from '#features/patients/rules/courseWords';
+import { courseMargins, layOutCourse, panelHeights } from '#features/patients/rules/layOutCourse';
+import type { AskedOfSet, ListedRecording, ListedSession } from '#features/sessions/rules/listedSession';
+import { listedRecording, listedSession, readingOf } from '../../../../support/listedSession';
+
+const asked: AskedOfSet = { seatHeightCm: 46, footwear: 'shoes', feedback: 'none' };
+let next = 0;
+const newId = () => `7b0c3c52-6d2e-4c57-9a5b-${String(next++).padStart(12, '0')}`;
+
+interface SetChange {
+  side?: Side;
+  peaks?: (number | null)[];
+  limits?: typeof defaultLimits;
+  asked?: AskedOfSet | null;
+  bendsFilmed?: boolean;
+}
+
+/** A measured set; its bands are 4. */
+function measured(change: SetChange = {}): ListedRecording {
+  const { side = 'right', peaks = [12, 9, 6], limits = defaultLimits, bendsFilmed = true } = change;
+  const points = peaks.map((valueDeg, index) => ({
+    number: index + 1,
+    valueDeg,
+    bandDeg: valueDeg === null ? 0 : 4,
+    isAtEdge: false,
+    verdict: 'in' as const,
+  }));
+  const known = peaks.filter((one) => one !== null);
+  const meanDeg = known.reduce((sum, one) => sum + one, 0) / known.length;
+  const peak = known.length < 3 ? null : { meanDeg, count: known.length, semDeg: 2 };
+  const reading = readingOf(peaks.map(() => 'in'));
+  return {
+    ...listedRecording({ line: { sessionId: newId(), side } }),
+    asked: change.asked === undefined ? asked : change.asked,
+    reading: {
+      ...reading,
+      result: { ...reading.result, peak },
+      course: { points, limits, bendsFilmed, measuringVersion: 7 },
+    },
+  };
+}
+
+const session = (day: string, sets: ListedRecording[], change: Partial<ListedSession> = {}) =>
+  listedSession({ id: newId(), startedAt: `${day}T08:00:00.000Z`, sets, ...change });
+
+describe('buildCourse(sessions, plans)', () => {
+  it('puts both sides of an exercise into one panel, oldest first', () => {
+    const { panels } = buildCourse(
+      [
+        session('2026-04-08', [measured(), measured({ side: 'left' })]),
+        session('2026-04-06', [measured({ side: 'left' })]),
+      ],
+      [],
+    );
+    expect(panels.map(({ task }) => task)).toEqual(['lateral-step-down']);
+    expect(panels[0]!.tracks.map(({ side, sets }) => [side, sets.length])).toEqual([
+      ['left', 2],
+      ['right', 1],
+    ]);
+    const [first, second] = panels[0]!.tracks[0]!.sets;
+    expect(first!.atMs).toBeLessThan(second!.atMs);
+  });
+
+  it('cuts a run wherever what is known of the conditions differs, what is not known included', () => {
+    const sets = [
+      measured(),
+      measured(),
+      measured({ asked: { ...asked, seatHeightCm: 42 } }),
+      measured({ asked: { ...asked, seatHeightCm: 42 }, bendsFilmed: false }),
+      measured({ asked: null, bendsFilmed: false }),
+    ];
+    const { panels } = buildCourse(
+      sets.map((set, index) => session(`2026-04-0${index + 1}`, [set])),
+      [],
+    );
+    expect(panels[0]!.tracks[0]!.runs.map((run) => run.length)).toEqual([2, 1, 1, 1]);
+  });
+
+  it('marks new plans and changed limits, and nothing where limits stay', () => {
+    const wider = withLimit(defaultLimits, 'knee-angle', 'most', 14);
+    const { marks } = buildCourse(
+      [
+        session('2026-04-01', [measured(), measured({ side: 'left' })]),
+        session('2026-04-03', [measured({ limits: wider }), measured({ side: 'left' })]),
+        session('2026-04-05', [measured({ limits: wider })]),
+      ],
+      [{ givenAt: '2026-04-02T08:00:00.000Z' }],
+    );
+    expect(marks.map(markSentence)).toEqual([
+      'Thu 2 Apr 2026: a new plan',
+      'Fri 3 Apr 2026: other limits for lateral step-down, right: 14° inward, 10° outward; before: 10° inward, 10° outward',
+    ]);
+  });
+
+  it('takes the most pain of a session’s sets, and leaves out records of why nothing was done', () => {
+    const silence = { reason: 'away' as const, since: '2026-04-01T08:00:00.000Z' };
+    const set = listedRecording({ line: { painDuring: 5 } });
+    const { feelings } = buildCourse(
+      [session('2026-04-03', [measured(), set]), session('2026-04-04', [], { silence })],
+      [],
+    );
+    expect(feelings).toMatchObject([{ during: 5, after: 1, nextDay: null, effort: 6 }]);
+  });
+
+  it('is empty without sessions', () => {
+    expect(buildCourse([], [])).toEqual({ panels: [], feelings: [], marks: [] });
+  });
+});
+
+describe('layOutCourse(course, width)', () => {
+  const course = buildCourse(
+    [
+      session('2026-04-06', [measured({ side: 'left' }), measured({ side: 'left' }), measured()]),
+      session('2026-04-08', [measured({ side: 'left', peaks: [3, null, 5] }), measured()]),
+    ],
+    [],
+  );
+
+  it.each([340, 800, 1200])(
+    'keeps everything within %i px, sets of one day apart, left before right',
+    (width) => {
+      const { panels } = layOutCourse(course, width);
+      const [left, right] = panels[0]!.tracks;
+      const days = [left!.sets.slice(0, 2).concat(right!.sets[0]!), [left!.sets[2]!, right!.sets[1]!]];
+      for (const sets of days)
+        for (const [index, { x }] of sets.entries()) {
+          expect(x[0]).toBeGreaterThanOrEqual(courseMargins.left);
+          expect(x[1]).toBeLessThanOrEqual(width - courseMargins.right);
+          if (index > 0) expect(x[0]).toBeGreaterThanOrEqual(sets[index - 1]!.x[1] - 1e-9);
+        }
+      for (const { points } of left!.sets)
+        for (const { y, band } of points) {
+          expect(band[0]).toBeLessThan(y);
+          expect(band[1]).toBeGreaterThan(y);
+          expect(band[1]).toBeLessThanOrEqual(panelHeights.angles);
+          expect(band[0]).toBeGreaterThanOrEqual(0);
+        }
+    },
+  );
+
+  it('places days in proportion to time, whatever else is drawn', () => {
+    const threeDays = buildCourse(
+      ['2026-04-06', '2026-04-08', '2026-04-16'].map((day) => session(day, [measured()])),
+      [],
+    );
+    const [a, b, c] = layOutCourse(threeDays, 900).feelings.map(({ x }) => x);
+    // Eight days against two.
+    expect((c! - b!) / (b! - a!)).toBeCloseTo(4, 9);
+  });
+
+  it('draws no line to a set without a mean, and none between unlike sets', () => {
+    const { panels } = layOutCourse(course, 800);
+    const [left, right] = panels[0]!.tracks;
+    expect(left!.lines.map((line) => line.length)).toEqual([2]);
+    expect(left!.sets[2]!.meanY).toBeNull();
+    expect(left!.sets[2]!.points).toHaveLength(2);
+    expect(right!.lines.map((line) => line.length)).toEqual([2]);
+  });
+
+  it('has an axis for a single day, and none of anything without sessions', () => {
+    const { panels, days } = layOutCourse(buildCourse([session('2026-04-06', [measured()])], []), 800);
+    expect(panels[0]!.tracks[0]!.sets[0]!.x[0]).toBeGreaterThan(courseMargins.left);
+    expect(days.length).toBeGreaterThan(1);
+    expect(layOutCourse(buildCourse([], []), 800).panels).toEqual([]);
+  });
+});
+
+describe('words of the course', () => {
+  const [set] = buildCourse([session('2026-04-06', [measured({ peaks: [12, null, 8, 10] })])], []).panels[0]!
+    .tracks[0]!.sets;
+
+  it('give every number its error', () => {
+    // 1.96 standard errors of 2.
+    expect(meanWords(set!)).toBe('mean peak 10° inward ±4');
+    expect(peaksWords(set!)).toBe('12° inward ±4, –, 8° inward ±4, 10° inward ±4');
+    expect(meanWords({ ...set!, peak: null })).toBe('no mean: only 3 measured');
+  });
+
+  it('say what is known of the conditions, and what is not', () => {
+    expect(conditionsWords(set!.conditions)).toBe('seat 46 cm, shoes, told nothing, easy bends filmed');
+    const unknown = { seatHeightCm: null, footwear: null, feedback: null, bendsFilmed: false };
+    expect(conditionsWords({ ...set!.conditions, ...unknown })).toBe(
+      'footwear not noted, feedback not noted, no easy bends',
+    );
+  });
+});

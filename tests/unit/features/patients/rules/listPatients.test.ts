@@ -1,0 +1,75 @@
+import { describe, expect, it } from 'vitest';
+import { newPatient } from '#documents/patient/newPatient';
+import { listPatients, searchPatients } from '#features/patients/rules/listPatients';
+import { buildOverview } from '#features/patients/rules/overview';
+import { listedRecording, listedSession, readingOf } from '../../../../support/listedSession';
+
+const idOf = (digit: number) => `${digit}b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11`;
+const patient = (digit: number, pseudonym: string) =>
+  newPatient(pseudonym, idOf(digit), '2026-03-01T00:00:00.000Z');
+const viewed = (visitId: string) => ({ visitId, state: 'viewed' as const, at: '2026-04-06T00:00:00.000Z' });
+const calm = (id: string, day: number) =>
+  listedSession({ id, startedAt: `2026-04-0${day}T06:00:00.000Z`, sets: [listedRecording()] });
+const out = listedRecording({ reading: readingOf(['in', ['out', 'inward']]) });
+
+describe('listPatients(patients, overviews)', () => {
+  it('puts open concerns first, then new sessions by how pressing, then viewed ones, then by day', () => {
+    const patients = [
+      patient(1, 'calm and viewed'),
+      { ...patient(2, 'out of line, viewed'), marks: [viewed(idOf(2))] },
+      patient(3, 'new and calm'),
+      patient(4, 'new, out of line'),
+      { ...patient(5, 'open'), marks: [{ ...viewed(idOf(5)), state: 'settled' as const }] },
+      patient(6, 'new, in pain'),
+      patient(7, 'without sessions'),
+    ];
+    patients[0]!.marks = [viewed(idOf(1))];
+    const session = {
+      1: calm(idOf(1), 9),
+      2: { ...calm(idOf(2), 1), sets: [out] },
+      3: calm(idOf(3), 2),
+      4: { ...calm(idOf(4), 1), sets: [out] },
+      5: { ...calm(idOf(5), 1), isOpen: true },
+      6: { ...calm(idOf(6), 1), painAfter: 6 },
+    };
+    const overviews = new Map(
+      Object.entries(session).map(([digit, one]) => [idOf(Number(digit)), buildOverview([one], 'now')]),
+    );
+    const rows = listPatients(patients, overviews);
+    expect(rows.map(({ pseudonym }) => pseudonym)).toEqual([
+      'open',
+      'new, in pain',
+      'new, out of line',
+      'new and calm',
+      'out of line, viewed',
+      'calm and viewed',
+      'without sessions',
+    ]);
+    expect(rows[1]).toMatchObject({
+      counts: { new: 1, viewed: 0, settled: 0 },
+      needs: ['pain 6, limit 4', 'pain rose 2 to 6'],
+    });
+    expect(rows.at(-1)).toMatchObject({ lastAt: null, sessions: 0, needs: [] });
+  });
+
+  it('shows nothing of what is settled, and each need once', () => {
+    const sessions = [1, 2, 3].map((digit) => ({ ...calm(idOf(digit), digit), sets: [out] }));
+    const settled = { ...viewed(idOf(1)), state: 'settled' as const };
+    const overviews = new Map([[idOf(9), buildOverview(sessions, 'now')]]);
+    const [row] = listPatients([{ ...patient(9, 'x'), marks: [settled] }], overviews);
+    expect(row).toMatchObject({ counts: { new: 2, viewed: 0, settled: 1 }, needs: ['1 of 2 out of line'] });
+    const marks = [1, 2, 3].map((digit) => ({ ...settled, visitId: idOf(digit) }));
+    expect(listPatients([{ ...patient(9, 'x'), marks }], overviews)[0]!.needs).toEqual([]);
+  });
+});
+
+describe('searchPatients(rows, search)', () => {
+  it('finds all words in any order, whatever their capitals', () => {
+    const rows = listPatients([patient(1, 'Blue Heron 7'), patient(2, 'Blue Otter 17')], new Map());
+    const found = (search: string) => searchPatients(rows, search).map(({ pseudonym }) => pseudonym);
+    expect(found(' otter BLUE')).toEqual(['Blue Otter 17']);
+    expect(found('7')).toHaveLength(2);
+    expect(found('')).toHaveLength(2);
+    expect(found('lynx')).toEqual([]);
+  });
+});

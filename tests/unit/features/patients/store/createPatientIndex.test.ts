@@ -1,0 +1,125 @@
+import { describe, expect, it } from 'vitest';
+import { usualSureness } from '#core/chance/grade';
+import { createPatientIndex } from '#features/patients/store/createPatientIndex';
+import { createPatients } from '#features/patients/store/createPatients';
+import { createTestDevice } from '../../../../support/openTestRepository';
+import { smallRecording } from '../../../../support/smallRecording';
+import { smallSession } from '../../../../support/smallSession';
+
+const recording = smallRecording();
+const session = { ...smallSession(), planId: null, sets: smallSession().sets.slice(0, 1) };
+const idOf = (digit: number) => `${digit}b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d1${digit}`;
+
+async function opened() {
+  const repository = await createTestDevice().open();
+  let ids = 0;
+  const world = {
+    openRepository: () => Promise.resolve({ repository, problem: null }),
+    sureness: () => usualSureness,
+    newId: () => idOf(++ids),
+    now: () => new Date('2026-04-10T08:00:00.000Z'),
+  };
+  const keep = async (digit: number, patient: string, day = digit) => {
+    const sets = session.sets.map((set) => ({ ...set, sessionId: idOf(digit) }));
+    const startedAt = `2026-04-0${day}T06:07:08.000Z`;
+    const kept = { ...session, id: `${idOf(digit).slice(0, -1)}f`, startedAt, endedAt: null, patient, sets };
+    await repository.keepTogether(kept, [
+      { recording: { ...recording, id: idOf(digit) }, visitId: kept.id, fromVideo: 'done', video: null },
+    ]);
+    return kept;
+  };
+  const index = createPatientIndex(world);
+  return { repository, keep, index, world };
+}
+
+describe('createPatientIndex(world)', () => {
+  it('makes a record for everybody who has a session, and works out what the list shows', async () => {
+    const { index, keep } = await opened();
+    await keep(1, 'Blue Heron 7');
+    await keep(2, 'Blue Heron 7');
+    await keep(3, 'Grey Otter 3');
+    await keep(4, '');
+    expect(await index.refresh()).toBe(true);
+    const { patients, overviews } = await index.list();
+    const listed = patients.map(({ id, pseudonym }) => [pseudonym, overviews.get(id)?.sessions.length]);
+    expect(listed.sort()).toEqual([
+      ['Blue Heron 7', 2],
+      ['Grey Otter 3', 1],
+    ]);
+    expect(await index.refresh()).toBe(false);
+  });
+
+  it('reads only the patient whose session arrives', async () => {
+    const { index, keep } = await opened();
+    await keep(1, 'Blue Heron 7');
+    await keep(3, 'Grey Otter 3');
+    await index.refresh();
+    const kept = await keep(2, 'Grey Otter 3');
+    const totals: number[] = [];
+    await index.refresh((_, total) => totals.push(total));
+    expect(totals).toEqual([1]);
+    const sessions = await index.sessionsOf('Grey Otter 3');
+    expect(sessions.map(({ id }) => id)).toContain(kept.id);
+    expect(sessions[0]!.sets[0]!.reading).toMatchObject({
+      state: 'read',
+      course: { limits: recording.limits },
+    });
+  });
+
+  it('shows a review, a deleted session and a deleted patient at once', async () => {
+    const { repository, index, keep } = await opened();
+    const first = await keep(1, 'Blue Heron 7');
+    await keep(2, 'Blue Heron 7');
+    await index.refresh();
+    const { recording: head, edition } = (await repository.recordings.findHead(idOf(1)))!;
+    const reviewed = { by: 'T1', at: recording.createdAt };
+    await repository.recordings.update(
+      { ...head, review: { limitsSet: [], remarks: [], cues: [], reviewed } },
+      edition,
+    );
+    const before = await index.sessionsOf('Blue Heron 7');
+    expect(before.find(({ id }) => id === first.id)!.sets[0]!.reading).toMatchObject({ isReviewed: true });
+    await repository.sessions.remove(first.id);
+    expect(await index.sessionsOf('Blue Heron 7')).toHaveLength(1);
+    await index.refresh(); // The deleted one could have been anybody's.
+    const { patients, overviews } = await index.list();
+    expect(overviews.get(patients[0]!.id)!.sessions).toHaveLength(1);
+    await repository.patients.remove(patients[0]!.id);
+    expect((await index.list()).overviews.size).toBe(0);
+  });
+
+  it('works out everything anew where it has to be surer', async () => {
+    const { index, keep, world } = await opened();
+    await keep(1, 'Blue Heron 7');
+    await index.refresh();
+    const surer = createPatientIndex({ ...world, sureness: () => 0.95 });
+    expect(await surer.refresh()).toBe(true);
+    expect(await surer.refresh()).toBe(false);
+  });
+});
+
+describe('createPatients(world)', () => {
+  it('marks sessions and keeps notes; the list follows', async () => {
+    const { index, keep, world } = await opened();
+    const kept = await keep(1, 'Blue Heron 7');
+    const patients = createPatients({ ...world, index });
+    await patients.enter();
+    const [row] = patients.store.getState().rows!;
+    expect(row).toMatchObject({ pseudonym: 'Blue Heron 7', counts: { new: 1 } });
+    patients.leave();
+    await patients.open(row!.id);
+    await patients.mark(kept.id, 'viewed');
+    const notes = { painfulSide: null, since: null, sites: [], painRule: null, restrictions: '' };
+    await patients.saveNotes({ ...notes, goals: 'Stairs.' });
+    expect(patients.store.getState().patient).toMatchObject({
+      goals: 'Stairs.',
+      changedAt: '2026-04-10T08:00:00.000Z',
+    });
+    await patients.enter();
+    expect(patients.store.getState().rows![0]).toMatchObject({ counts: { new: 0, viewed: 1 } });
+    expect(await patients.add(' Blue  Heron 7')).toBe(row!.id);
+    expect(await patients.add('Red Lynx 12')).not.toBe(row!.id);
+    await patients.open(idOf(9));
+    expect(patients.store.getState()).toMatchObject({ patient: null, isMissing: true });
+  });
+});
