@@ -83,9 +83,10 @@ const openRepositoryOnce = openOnce(async () => {
 });
 /** Everything waits for what is kept, which may be locked. */
 async function openPage(): Promise<void> {
-  const [notes, { createReview }] = await Promise.all([
+  const [notes, { createReview }, { browserPatients }] = await Promise.all([
     openNotes(openRepositoryOnce, earlierNotes()),
     import('#features/review/store/createReview'),
+    import('#features/review/store/browserPatients'),
   ]);
 
   /** A review needs a recording, which does not outlast the page. */
@@ -108,6 +109,11 @@ async function openPage(): Promise<void> {
     fetchExample: () => fetchExample(`${baseUrl}example/`),
     saveFile,
     reviewer: browserReviewer(notes),
+    patients: browserPatients({
+      openRepository: openRepositoryOnce,
+      newId: () => crypto.randomUUID(),
+      now: () => new Date(),
+    }),
     sureness: rememberedSureness(notes),
     newId: () => crypto.randomUUID(),
     now: () => new Date(),

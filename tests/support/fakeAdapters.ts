@@ -9,6 +9,7 @@ import { defaultLimits, withLimit } from '#core/protocol/limits';
 import type { Frame, FrameSource, VideoFacts } from '#device/frames/frameSource';
 import type { CarefulTracker } from '#device/pose/poseTracker';
 import { buildRecording } from '#documents/recording/buildRecording';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import type { ReviewAdapters } from '#features/review/store/reviewAdapters';
 import { createNavigation, type Navigation } from '#shell/navigation/createNavigation';
 import { createTracking, type Tracking, type TrackingAdapters } from '#shell/tracking/createTracking';
@@ -61,6 +62,8 @@ export const recordingText = JSON.stringify(
 /** What was requested of the fakes, and what the tests may change. */
 export interface FakeWorld {
   saved: { fileName: string; text: string }[];
+  /** What was kept for whom. */
+  keptFor: { recording: RecordingDocument; pseudonym: string }[];
   trackersStarted: number;
   trackersClosed: number;
   modelsLoaded: string[];
@@ -91,6 +94,7 @@ export function fakeAdapters(): {
 } {
   const world: FakeWorld = {
     saved: [],
+    keptFor: [],
     trackersStarted: 0,
     trackersClosed: 0,
     modelsLoaded: [],
@@ -130,6 +134,17 @@ export function fakeAdapters(): {
     saveFile: (fileName, text) => world.saved.push({ fileName, text }),
     reviewer: { read: () => 'T1', write: () => undefined },
     sureness: { read: () => usualSureness, write: () => undefined },
+    patients: {
+      pseudonyms: () => Promise.resolve(['Blue Heron 7']),
+      keep: (recording, _video, pseudonym) => {
+        world.keptFor.push({ recording, pseudonym });
+        return Promise.resolve({
+          session: null,
+          save: () => Promise.resolve(),
+          readOther: () => Promise.reject(new Error('There is no other.')),
+        });
+      },
+    },
     newId: () => '7f0c2c3e-51d4-4a39-8c53-0d9a4be4d1c2',
     now: () => new Date('2026-05-06T07:08:09Z'),
     later: (call) => call(),

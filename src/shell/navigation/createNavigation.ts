@@ -50,6 +50,8 @@ export interface Navigation {
   /** As show(), but goes back where the current screen was opened from that one. */
   returnTo(screen: ScreenName, isDecided?: boolean): void;
   guard(guard: LeaveGuard): void;
+  /** Asks about something else that would be lost; what was asked before counts as 'stay'. @returns whether it may be */
+  ask(question: LeaveQuestion): Promise<boolean>;
   answer(isLeaving: boolean): void;
   /** Whether closing the page now would lose something. */
   holdsWork(): boolean;
@@ -172,6 +174,13 @@ export function createNavigation(
       if (!isDecided) return void leave(screen, go);
       answer(false);
       go();
+    },
+    ask(question) {
+      answer(false);
+      return new Promise((settle) => {
+        pending = { go: () => undefined, settle };
+        set({ question });
+      });
     },
     guard: (guard) => void guards.push(guard),
     answer,

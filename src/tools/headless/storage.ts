@@ -7,6 +7,7 @@ import { poseWeights } from '#device/pose/poseWeights';
 import { openRepository } from '#device/storage/openRepository';
 import { createBackgroundMeasuring } from '#features/home/store/backgroundMeasuring';
 import { recoverInterrupted } from '#features/home/store/recoverInterrupted';
+import { seedClinic } from './seedClinic';
 
 /** The saving of recordings, for a test that kills the page in the middle of it. */
 const storagePage = {
@@ -18,6 +19,7 @@ const storagePage = {
   createBackgroundMeasuring,
   createTracker: () => createPoseTracker(new URL('../../', location.href).href),
   poseWeights,
+  seedClinic,
 };
 window.storagePage = storagePage;
 

@@ -4,7 +4,7 @@ import { useFileDrop } from './useFileDrop';
 
 interface Props {
   buttonText: string;
-  onFile: (file: File) => void;
+  onFiles: (files: readonly File[]) => void;
   children?: ReactNode;
 }
 
@@ -12,19 +12,20 @@ interface Props {
 const offered = ['video/*', '.mkv', '.json'];
 
 /**
- * A button that takes one file, in an area that says that dropping works too; a file dropped outside the area
+ * A button that takes files, in an area that says that dropping works too; what is dropped outside the area
  * is still taken.
  */
-export function FileDrop({ buttonText, onFile, children }: Props) {
-  const isOver = useFileDrop(onFile);
+export function FileDrop({ buttonText, onFiles, children }: Props) {
+  const isOver = useFileDrop((_, files) => onFiles(files));
   return (
     <div className="file-drop" data-drop-target={isOver || undefined}>
       {children}
       <FileTrigger
         acceptedFileTypes={offered}
+        allowsMultiple
         onSelect={(files) => {
-          const file = files?.[0];
-          if (file !== undefined) onFile(file);
+          const chosen = [...(files ?? [])];
+          if (chosen.length > 0) onFiles(chosen);
         }}
       >
         <Button className="button">{buttonText}</Button>

@@ -13,6 +13,9 @@ export const panelHeights = { angles: 190, scores: 92 };
 const widestSet = 12;
 /** Between the sides of a session, px, at most. */
 const widestGap = 6;
+/** What a set and the room between sessions take at least where the picture can be scrolled, px. */
+const narrowestSet = 6;
+const narrowestGap = 6;
 /** Beyond the farthest band or limit, degrees. */
 const roomDeg = 2;
 /** A course of a single day still has an axis, ms. */
@@ -91,6 +94,14 @@ export function layOutCourse(course: Course, widthPx: number): CourseLayout {
     feelings: course.feelings.map((feeling) => ({ feeling, x: x(feeling.atMs) })),
     score: scaleLinear([0, 10], [panelHeights.scores - bottom - 4, top]),
   };
+}
+
+/** Narrower than this, sets would run into each other, px. */
+export function leastCourseWidth(course: Course): number {
+  const { left, right } = courseMargins;
+  const sets = course.panels.flatMap(({ tracks }) => tracks.flatMap((track) => track.sets));
+  const sessions = new Set(sets.map(({ sessionId }) => sessionId)).size;
+  return left + right + sessions * (mostSetsOfSession(course) * narrowestSet + narrowestGap);
 }
 
 /** Of one exercise, both sides together, in the session that has the most. */

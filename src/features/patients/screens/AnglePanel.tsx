@@ -28,7 +28,9 @@ export function AnglePanel({ panel, layout, width, current, onOpen }: Props) {
   const right = width - courseMargins.right;
   return (
     <figure className="course-panel">
-      <figcaption>{findTask(task).name}</figcaption>
+      <figcaption>
+        {findTask(task).name} <span className="soft">· inward up</span>
+      </figcaption>
       <svg width={width} height={height} role="group" aria-label={`${findTask(task).name}: sets over time`}>
         {ticks.map(({ deg, y }) => (
           <g key={deg} aria-hidden="true">
@@ -40,7 +42,7 @@ export function AnglePanel({ panel, layout, width, current, onOpen }: Props) {
               y2={y}
             />
             <text className="course-tick" x={courseMargins.left - 6} y={y + 4}>
-              {deg}°
+              {Math.abs(deg)}°
             </text>
           </g>
         ))}
@@ -58,7 +60,7 @@ export function AnglePanel({ panel, layout, width, current, onOpen }: Props) {
             ),
         )}
         {tracks.map((track) => (
-          <Track key={track.side} track={track} current={current} onOpen={onOpen} />
+          <Track key={track.side} track={track} right={right} current={current} onOpen={onOpen} />
         ))}
       </svg>
     </figure>
@@ -79,7 +81,13 @@ function Lane({ track: { sets } }: { track: PlacedTrack }) {
   ));
 }
 
-function Track({ track, current, onOpen }: { track: PlacedTrack } & Pick<Props, 'current' | 'onOpen'>) {
+interface TrackProps extends Pick<Props, 'current' | 'onOpen'> {
+  track: PlacedTrack;
+  /** Where the picture ends, px. */
+  right: number;
+}
+
+function Track({ track, right, current, onOpen }: TrackProps) {
   const { side, sets, lines } = track;
   const last = lines.at(-1)?.at(-1);
   return (
@@ -88,7 +96,12 @@ function Track({ track, current, onOpen }: { track: PlacedTrack } & Pick<Props, 
         <path key={at} className="course-line" d={line()(points) ?? ''} />
       ))}
       {last !== undefined && (
-        <text className="course-side" x={last[0] + 12} y={last[1] + 4} aria-hidden="true">
+        <text
+          className="course-side"
+          x={right + (side === 'left' ? 4 : 16)}
+          y={last[1] + 4}
+          aria-hidden="true"
+        >
           {side === 'left' ? 'L' : 'R'}
         </text>
       )}

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useEffect, useMemo } from 'react';
 import { findTask } from '#core/exercises/exercises';
 import { useKeptSessions, useKeptSessionsState } from '#features/sessions/keptSessionsContext';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
@@ -6,7 +6,7 @@ import { useSize } from '#ui/components/useSize';
 import { dayWords } from '#words/dateWords';
 import { usePatientsState } from '../patientsContext';
 import { buildCourse, type CourseSet } from '../rules/buildCourse';
-import { layOutCourse } from '../rules/layOutCourse';
+import { layOutCourse, leastCourseWidth } from '../rules/layOutCourse';
 import { AnglePanel } from './AnglePanel';
 import { CourseTable } from './CourseTable';
 import { DayAxis, FeelingPanels, PlanMarks } from './FeelingPanels';
@@ -19,9 +19,15 @@ export function CourseCard({ sessions }: { sessions: readonly ListedSession[] })
   const opening = useKeptSessionsState((state) => state.opening);
   const pseudonym = usePatientsState((state) => state.patient?.pseudonym) ?? '';
   const plans = usePatientsState((state) => state.patient?.plans);
-  const [frame, { width }] = useSize<HTMLDivElement>();
+  const [frame, { width: frameWidth }] = useSize<HTMLDivElement>();
   const course = useMemo(() => buildCourse(sessions, plans ?? []), [sessions, plans]);
-  const layout = useMemo(() => (width === 0 ? null : layOutCourse(course, width)), [course, width]);
+  const width = Math.max(frameWidth, leastCourseWidth(course));
+  const layout = useMemo(
+    () => (frameWidth === 0 ? null : layOutCourse(course, width)),
+    [course, frameWidth, width],
+  );
+  // The latest sets are seen first where not all fit.
+  useEffect(() => frame.current?.scrollTo({ left: frame.current.scrollWidth }), [frame, width]);
   const keys = useCourseKeys(layout);
   const open = ({ recordingId, task, side, number, atMs }: CourseSet) => {
     const day = dayWords(new Date(atMs).toISOString());

@@ -1,4 +1,4 @@
-import { useEffect } from 'react';
+import { useEffect, useRef } from 'react';
 import { Button } from 'react-aria-components';
 import { useKeptSessions, useKeptSessionsState } from '#features/sessions/keptSessionsContext';
 import { DeletePatient } from '#features/sessions/screens/DeletePatient';
@@ -62,10 +62,15 @@ export function PatientScreen() {
 }
 
 function Page() {
+  const body = useRef<HTMLDivElement>(null);
   const keptSessions = useKeptSessions();
   const all = useKeptSessionsState((state) => state.sessions);
   const removals = useKeptSessionsState((state) => state.removals);
   const selected = useKeptSessionsState((state) => state.selected);
+  // On a phone the list of sessions stands below what it opens.
+  useEffect(() => {
+    if (selected !== null) body.current?.scrollIntoView({ block: 'nearest' });
+  }, [selected]);
   if (all === null) return <p className="soft">Reading the sessions …</p>;
   const going = new Set(removals.flatMap(({ records }) => records.map(({ id }) => id)));
   const sessions = all.filter(({ id }) => !going.has(id));
@@ -77,7 +82,7 @@ function Page() {
         <PlanCard sessions={sessions} />
         <PatientSessions sessions={sessions} />
       </div>
-      <div className="patient-body">
+      <div className="patient-body" ref={body}>
         {session === undefined ? (
           <>
             <PatientNeeds sessions={sessions} />

@@ -6,7 +6,7 @@ export function AttachVideo() {
   const review = useReview();
   return (
     <div className="stage-attach">
-      <FileDrop buttonText="Attach the video" onFile={(file) => void review.attachVideo(file)}>
+      <FileDrop buttonText="Attach the video" onFiles={([file]) => void (file && review.attachVideo(file))}>
         <p>
           <strong>The video is not attached.</strong> A recording stores the joints, not the pictures;
           measuring needs only the joints.

@@ -6,8 +6,8 @@ import { useReview } from '../reviewContext';
 export function DropElsewhere() {
   const review = useReview();
   const navigation = useNavigation();
-  useFileDrop((file) => {
-    void navigation.show('start').then((isShown) => (isShown ? review.openFile(file) : undefined));
+  useFileDrop((_, files) => {
+    void navigation.show('start').then((isShown) => (isShown ? review.openFiles(files) : undefined));
   });
   return null;
 }

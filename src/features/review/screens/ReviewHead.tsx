@@ -5,8 +5,10 @@ import { useNavigation, useNavigationState } from '#shell/navigation/navigationC
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { Brand } from '#ui/components/Brand';
 import { TaskChoice } from '#ui/components/TaskChoice';
-import { useReview } from '../reviewContext';
+import { useReview, useReviewState } from '../reviewContext';
+import type { ReviewState } from '../store/reviewState';
 import { CorrectionsPanel } from './CorrectionsPanel';
+import { KeepFor } from './KeepFor';
 import { KeepingLine } from './KeepingLine';
 import { TableMenu } from './TableMenu';
 
@@ -17,6 +19,8 @@ export const ReviewHead = memo(function ReviewHead({ recording }: { recording: S
   const from = useNavigationState((state) => state.from);
   const backTo = from === 'sessions' || from === 'patient' ? from : 'start';
   const { task, side } = recording.measurement.setup;
+  const isKept = useReviewState((state) => state.session !== null || isKeptState(state));
+  const isOwn = recording.origin !== 'example' && !isKept;
   return (
     <header className="review-head">
       <Brand />
@@ -45,13 +49,22 @@ export const ReviewHead = memo(function ReviewHead({ recording }: { recording: S
           {backWords[backTo]}
         </Button>
         <TableMenu />
-        <Button className="button button-primary review-save" onPress={review.saveRecording}>
+        {isOwn && <KeepFor />}
+        <Button
+          className={`button review-save ${isOwn ? '' : 'button-primary'}`}
+          onPress={review.saveRecording}
+        >
           Save recording
         </Button>
       </div>
     </header>
   );
 });
+
+/** Whether it was kept before it was opened: then it is somebody's already. */
+function isKeptState({ keeping, keptFor }: ReviewState): boolean {
+  return keptFor === null && ['kept', 'saving', 'failed'].includes(keeping.state);
+}
 
 const backWords = {
   start: 'New video',

@@ -9,7 +9,10 @@ export function annotating({
   get,
   set,
   keeper,
-}: Omit<ReviewParts, 'showing'>): Pick<Review, 'setRemark' | 'markReviewed' | 'setCues' | 'setReviewer'> {
+}: Omit<ReviewParts, 'showing' | 'closerLook'>): Pick<
+  Review,
+  'setRemark' | 'markReviewed' | 'setCues' | 'setReviewer'
+> {
   const setEntries = (part: Partial<RecordingReview>) => {
     set({ entries: { ...get().entries, ...part } });
     keeper.changed();

@@ -2,6 +2,7 @@ import { createStore } from 'zustand/vanilla';
 import { annotating } from './annotating';
 import { editing } from './editing';
 import { exporting } from './exporting';
+import { keepingFor } from './keepingFor';
 import { opening } from './opening';
 import type { Review } from './review';
 import type { ReviewAdapters } from './reviewAdapters';
@@ -25,6 +26,7 @@ export function createReview(adapters: ReviewAdapters): Review {
     set,
     keeper: createReviewKeeper(get, set, adapters.later),
     showing: showing({ adapters, get, set }),
+    closerLook: { current: Promise.resolve() },
   };
   const edit = editing(parts);
 
@@ -40,6 +42,7 @@ export function createReview(adapters: ReviewAdapters): Review {
     ...edit,
     ...annotating(parts),
     ...exporting(parts),
+    ...keepingFor(parts),
     select: (selected) => set({ selected }),
     dismissProblem: () => set({ problem: null }),
   };

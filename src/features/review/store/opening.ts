@@ -23,10 +23,14 @@ export function opening({
   set,
   keeper,
   showing,
+  closerLook,
 }: ReviewParts): Pick<
   Review,
   | 'openExample'
   | 'openFile'
+  | 'openFiles'
+  | 'openNext'
+  | 'forgetWaiting'
   | 'openKept'
   | 'stopCloserLook'
   | 'attachVideo'
@@ -69,6 +73,8 @@ export function opening({
       limits,
       edits: startEdits(corrections),
       entries,
+      keptFor: null,
+      filmedOn: dayOf(document.createdAt),
       session: kept?.session ?? null,
     });
   };
@@ -88,9 +94,11 @@ export function opening({
       showing.show(tracked, {
         edits: { ...startEdits(corrections), undone },
         entries: emptyReview,
+        keptFor: null,
+        filmedOn: dayOf(new Date(video.lastModified).toISOString()),
         session: null,
       });
-      if (tracked.observed.closer === undefined) void lookCloser(tracked, signal);
+      if (tracked.observed.closer === undefined) closerLook.current = lookCloser(tracked, signal);
     });
 
   /** Looks more closely at what is shown; its repetitions become firm one after the other. */
@@ -111,38 +119,65 @@ export function opening({
     }
   };
 
+  const openFile: Review['openFile'] = (file) =>
+    run('be opened', async (signal) => {
+      set({ opening: 'file' });
+      if (isRecordingFile(file)) {
+        const document = await readRecordingAside(await file.text());
+        signal.throwIfAborted();
+        if (!(await mayReplace())) return;
+        openRecording(document, { origin: 'session', fileName: file.name, video: null });
+        return;
+      }
+      chosenFile = null;
+      // What was known of another recording's bends and start does not hold for this one.
+      const { task, side, bodyHeightCm } = get().setup;
+      set({ chosen: null, setup: { task, side, bodyHeightCm } });
+      const source = await adapters.openFrameSource(file);
+      source.close();
+      signal.throwIfAborted();
+      chosenFile = file;
+      set({ chosen: source.facts });
+    });
+  /** Whether what was measured here, and is saved nowhere, may give way to another recording. */
+  const mayReplace = async () =>
+    get().keeping.state !== 'measured' ||
+    adapters.navigation.ask({
+      title: 'Give up the measured recording?',
+      sentence:
+        'What was measured last is not kept. Go back to the result to keep it for a patient or to save it as a file.',
+      leave: 'Give it up',
+    });
+
   return {
     openExample: () =>
       run('be opened', async (signal) => {
+        if (!(await mayReplace())) return;
         set({ opening: 'example' });
         const { recordingText, video } = await adapters.fetchExample();
         signal.throwIfAborted();
         openRecording(parseRecording(recordingText), { origin: 'example', fileName: video.name, video });
       }),
-    openFile: (file) =>
-      run('be opened', async (signal) => {
-        set({ opening: 'file' });
-        if (isRecordingFile(file)) {
-          const document = await readRecordingAside(await file.text());
-          signal.throwIfAborted();
-          openRecording(document, { origin: 'session', fileName: file.name, video: null });
-          return;
-        }
-        chosenFile = null;
-        // What was known of another recording's bends and start does not hold for this one.
-        const { task, side, bodyHeightCm } = get().setup;
-        set({ chosen: null, setup: { task, side, bodyHeightCm } });
-        const source = await adapters.openFrameSource(file);
-        source.close();
-        signal.throwIfAborted();
-        chosenFile = file;
-        set({ chosen: source.facts });
-      }),
+    openFile,
+    openFiles([first, ...waiting]) {
+      set({ waiting });
+      return first === undefined ? Promise.resolve() : openFile(first);
+    },
+    openNext() {
+      const [next, ...waiting] = get().waiting;
+      set({ waiting });
+      return next === undefined ? Promise.resolve() : openFile(next);
+    },
+    forgetWaiting: () => set({ waiting: [] }),
     stopCloserLook: () => look.abort(),
     openKept(recordingDocument, fileName, video, kept) {
-      job.abort();
-      openRecording(recordingDocument, { origin: 'session', fileName, video }, kept);
-      set({ opening: null, problem: null });
+      const open = () => {
+        job.abort();
+        openRecording(recordingDocument, { origin: 'session', fileName, video }, kept);
+        set({ opening: null, problem: null });
+      };
+      if (get().keeping.state !== 'measured') return open();
+      void mayReplace().then((isLeft) => (isLeft ? open() : undefined));
     },
     attachVideo: (file) =>
       run('be attached', async (signal) => {
@@ -164,7 +199,7 @@ export function opening({
     },
     async startTracking() {
       const { side, ...setup } = get().setup;
-      if (chosenFile === null || side === null) return;
+      if (chosenFile === null || side === null || !(await mayReplace())) return;
       await track(chosenFile, { ...setup, side }, { origin: 'video', note: '' });
     },
     async trackAgain() {
@@ -174,6 +209,12 @@ export function opening({
       await track(video, setup, { origin, note }, edits);
     },
   };
+}
+
+/** Of a moment, in the reader's own time: '2026-04-05'. */
+function dayOf(at: string): string {
+  const date = new Date(at);
+  return new Date(date.getTime() - date.getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
 }
 
 function isRecordingFile(file: File): boolean {

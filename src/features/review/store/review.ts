@@ -23,6 +23,12 @@ export interface Review {
   openExample(): Promise<void>;
   /** Takes a video to be measured, or a recording document, which opens at once. */
   openFile(file: File): Promise<void>;
+  /** The same for the first; the others wait their turn. */
+  openFiles(files: readonly File[]): Promise<void>;
+  /** Takes the next clip that waits. */
+  openNext(): Promise<void>;
+  /** Forgets the clips that wait. */
+  forgetWaiting(): void;
   /**
    * Shows a recording that is kept on this device, with its video where there is one; leaving the review goes
    * back to where it was opened.
@@ -70,6 +76,14 @@ export interface Review {
   setCues(cues: RecordingReview['cues']): void;
   setReviewer(name: string): void;
 
+  /** Pseudonyms that are known on this device, in order; none where they can't be read. */
+  knownPseudonyms(): Promise<readonly string[]>;
+  /**
+   * Keeps what is shown under a patient, who is added where there is none of that pseudonym.
+   *
+   * @param day  on which it was filmed, ISO 8601
+   */
+  keepFor(pseudonym: string, day: string): Promise<void>;
   saveRecording(): void;
   /** Saves the shown recording as CSV, one row per repetition or per frame. */
   saveTable(rows: 'repetitions' | 'frames'): void;

@@ -11,6 +11,8 @@ export interface ReviewParts {
   set: (part: Partial<ReviewState>) => void;
   keeper: ReviewKeeper;
   showing: Showing;
+  /** Resolves once the closer look that is under way is over; never rejects. */
+  closerLook: { current: Promise<void> };
 }
 
 export interface Showing {

@@ -28,6 +28,12 @@ export interface ReviewState {
   entries: RecordingReview;
   /** Whether corrections, limits and remarks are saved on this device. */
   keeping: KeepingState;
+  /** The patient for whom it was kept here; null where it was not. */
+  keptFor: string | null;
+  /** When it was filmed, as far as its file says: a day. */
+  filmedOn: string;
+  /** Clips that were dropped together with the chosen one and are still to be measured. */
+  waiting: readonly File[];
   /** The home session that the recording belongs to; null where none is known. */
   session: ReviewSession | null;
   /** Initials or a role shown next to what is set; empty where none was given. */
@@ -52,6 +58,9 @@ export const initialReviewState: ReviewState = {
   edits: startEdits(),
   entries: emptyReview,
   keeping: { state: 'not-kept' },
+  keptFor: null,
+  filmedOn: '',
+  waiting: [],
   session: null,
   reviewer: '',
   sureness: usualSureness,

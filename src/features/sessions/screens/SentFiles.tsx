@@ -1,6 +1,8 @@
 import { Button, FileTrigger } from 'react-aria-components';
+import { useReview } from '#features/review/reviewContext';
 import { useClinic, useClinicState } from '#features/sharing/clinicContext';
 import type { Incoming } from '#features/sharing/store/createClinic';
+import { useNavigation } from '#shell/navigation/navigationContext';
 import { useFileDrop } from '#ui/components/useFileDrop';
 import { momentWords } from '#words/dateWords';
 import { patientName } from './sessionWords';
@@ -20,17 +22,28 @@ const stateWords: Record<Incoming['state'], string> = {
 export function SentFiles() {
   const clinic = useClinic();
   const incoming = useClinicState((state) => state.incoming);
-  const isOver = useFileDrop((_, files) => void clinic.openFiles(files));
+  const review = useReview();
+  const navigation = useNavigation();
+  /** What is not sealed is opened to be looked at, and kept for a patient from there. */
+  const take = async (files: readonly File[]) => {
+    const sealed = files.filter(({ name }) => name.toLowerCase().endsWith('.age'));
+    const others = files.filter((file) => !sealed.includes(file));
+    if (sealed.length > 0) await clinic.openFiles(sealed);
+    if (others.length > 0 && (await navigation.show('start'))) await review.openFiles(others);
+  };
+  const isOver = useFileDrop((_, files) => void take(files));
   return (
     <section className="sessions-sent" aria-label="Sent sessions" data-drop-target={isOver || undefined}>
       <FileTrigger
         allowsMultiple
-        acceptedFileTypes={['.age']}
-        onSelect={(files) => void clinic.openFiles([...(files ?? [])])}
+        acceptedFileTypes={['.age', '.json', 'video/*']}
+        onSelect={(files) => void take([...(files ?? [])])}
       >
         <Button className="button">Open sent sessions</Button>
       </FileTrigger>
-      <span className="soft small sessions-sent-hint">or drop them anywhere on this page</span>
+      <span className="soft small sessions-sent-hint">
+        or drop them anywhere on this page; clips and saved recordings too
+      </span>
       {incoming.length > 0 && (
         <div className="card sessions-sent-list">
           <ul aria-label="Received files" role="log">

@@ -46,16 +46,17 @@ export function MeasureForm() {
     <form className="measure-form" onSubmit={submit}>
       <FileDrop
         buttonText={chosen === null ? 'Choose a video' : 'Choose another video'}
-        onFile={(file) => void review.openFile(file)}
+        onFiles={(files) => void review.openFiles(files)}
       >
         {chosen !== null && <ChosenVideo facts={chosen} />}
         {chosen === null && (
           <p>
             {isOpening ? 'Opening the file …' : 'Drop a video here: whole body, square from the front.'}
-            <span className="small soft"> Saved recordings open too.</span>
+            <span className="small soft"> Several clips wait their turn. Saved recordings open too.</span>
           </p>
         )}
       </FileDrop>
+      <WaitingClips />
       {wasPressed && chosen === null && !isOpening && <ErrorLine sentence="Choose a video first." isSmall />}
       <div className="measure-pair">
         <div className="field">
@@ -82,5 +83,23 @@ export function MeasureForm() {
         Measure this video
       </Button>
     </form>
+  );
+}
+
+/** Clips that were dropped together with the chosen one. */
+function WaitingClips() {
+  const review = useReview();
+  const waiting = useReviewState((state) => state.waiting);
+  if (waiting.length === 0) return null;
+  return (
+    <div className="small measure-waiting">
+      <span>Then, each with its own exercise and side: {waiting.map(({ name }) => name).join(', ')}</span>
+      <Button className="button button-quiet" onPress={() => void review.openNext()}>
+        Take the next one now
+      </Button>
+      <Button className="button button-quiet" onPress={review.forgetWaiting}>
+        Leave them out
+      </Button>
+    </div>
   );
 }

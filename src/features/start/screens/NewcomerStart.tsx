@@ -11,7 +11,7 @@ export function NewcomerStart() {
   const review = useReview();
   const navigation = useNavigation();
   const role = useRole();
-  useFileDrop((file) => void review.openFile(file));
+  useFileDrop((_, files) => void review.openFiles(files));
   const isOpening = useReviewState((state) => state.opening === 'example');
   return (
     <StartFrame title="Overfoot shows whether your knee stays over your foot while you exercise on one leg.">

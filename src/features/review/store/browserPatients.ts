@@ -1,0 +1,89 @@
+import type { OpenedRepository } from '#device/storage/openRepository';
+import type { Repository } from '#device/storage/repository';
+import { storageProblem } from '#device/storage/storageProblem';
+import { newPatient } from '#documents/patient/newPatient';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { notAsked } from '#documents/session/notAsked';
+import { sessionVersion, type SessionDocument } from '#documents/session/sessionDocument';
+import { createReviewSaver } from './createReviewSaver';
+import type { ReviewAdapters } from './reviewAdapters';
+
+interface World {
+  openRepository: () => Promise<OpenedRepository>;
+  newId(): string;
+  now(): Date;
+}
+
+/**
+ * Keeps recordings of the clinic in sessions without a plan. What is kept for one patient and day while the page is
+ * open is one session, such as the left and the right leg of one visit.
+ */
+export function browserPatients({ openRepository, newId, now }: World): ReviewAdapters['patients'] {
+  /** Sessions of this page, by patient and day. */
+  const begun = new Map<string, string>();
+
+  const ensurePatient = async ({ patients }: Repository, pseudonym: string) => {
+    const { found } = await patients.list();
+    if (found.every((one) => one.pseudonym !== pseudonym))
+      await patients.add(newPatient(pseudonym, newId(), now().toISOString()));
+  };
+  const sessionFor = async ({ sessions }: Repository, patient: string, recording: RecordingDocument) => {
+    const day = `${patient} ${recording.createdAt.slice(0, 10)}`;
+    const known = begun.get(day);
+    const session = known === undefined ? null : await sessions.find(known);
+    const { createdAt: startedAt } = recording;
+    const added = withSet(session ?? clinicSession(newId(), patient, startedAt), recording);
+    begun.set(day, added.id);
+    return added;
+  };
+
+  return {
+    async pseudonyms() {
+      const { patients } = (await openRepository()).repository;
+      return (await patients.list()).found.map(({ pseudonym }) => pseudonym).sort();
+    },
+    async keep(recording, video, pseudonym) {
+      const { repository } = await openRepository();
+      await ensurePatient(repository, pseudonym);
+      const session = await sessionFor(repository, pseudonym, recording);
+      const visitId = session.id;
+      const fromVideo = video === null ? 'impossible' : 'done';
+      await repository.keepTogether(session, [{ recording, visitId, fromVideo, video }]);
+      const kept = await repository.recordings.findHead(recording.id);
+      if (kept === null) throw storageProblem('missing');
+      return {
+        session: null,
+        save: createReviewSaver(repository, kept),
+        readOther: () => Promise.reject(storageProblem('missing')),
+      };
+    },
+  };
+}
+
+function clinicSession(id: string, patient: string, startedAt: string): SessionDocument {
+  return {
+    format: 'overfoot-visit',
+    version: sessionVersion,
+    ...notAsked,
+    id,
+    startedAt,
+    endedAt: startedAt,
+    patient,
+    planId: null,
+    painBefore: null,
+    painAfter: null,
+    effort: null,
+    remark: '',
+    sets: [],
+  };
+}
+
+function withSet(session: SessionDocument, { id, setup }: RecordingDocument): SessionDocument {
+  const { task, side } = setup;
+  const number = 1 + session.sets.filter((set) => set.task === task && set.side === side).length;
+  const unknown = { prescribedRepetitions: null, painDuring: null, cutShort: null, heldMs: null };
+  return {
+    ...session,
+    sets: [...session.sets, { sessionId: id, item: 0, task, side, number, ...unknown }],
+  };
+}
