@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import Table from 'cli-table3';
 import { defaultPoseModel, poseModels, type PoseModel } from '#core/keypoints/poseModel';
+import { benchClinic } from './tools/benchClinic';
 import { benchClose } from './tools/benchClose';
 import { benchCore } from './tools/benchCore';
 import { benchHome } from './tools/benchHome';
@@ -25,6 +26,7 @@ const parts = {
   live: async (browser: () => Promise<Headless>, model: PoseModel) =>
     benchLive(await browser(), join(projectRoot, 'fixtures/example.mp4'), model),
   core: () => Promise.resolve(benchCore(join(projectRoot, 'fixtures/example.session.json'))),
+  clinic: () => benchClinic(join(projectRoot, 'fixtures/example.session.json')),
   review: () => benchReview(join(projectRoot, 'fixtures/example.session.json')),
   home: () =>
     benchHome(

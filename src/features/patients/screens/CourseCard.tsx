@@ -27,7 +27,9 @@ export function CourseCard({ sessions }: { sessions: readonly ListedSession[] })
     [course, frameWidth, width],
   );
   // The latest sets are seen first where not all fit.
-  useEffect(() => frame.current?.scrollTo({ left: frame.current.scrollWidth }), [frame, width]);
+  useEffect(() => {
+    frame.current?.scrollTo({ left: frame.current.scrollWidth });
+  }, [frame, width]);
   const keys = useCourseKeys(layout);
   const open = ({ recordingId, task, side, number, atMs }: CourseSet) => {
     const day = dayWords(new Date(atMs).toISOString());

@@ -32,6 +32,9 @@ export function TherapistStart() {
           <Button className="button button-quiet" onPress={() => void navigation.show('plan')}>
             Write a plan
           </Button>
+          <Button className="button button-quiet" onPress={() => void navigation.show('patients')}>
+            Patients
+          </Button>
           <Button className="button button-quiet" onPress={() => void navigation.show('sessions')}>
             Kept sessions
           </Button>

@@ -1,0 +1,154 @@
+import { readFileSync } from 'node:fs';
+import { chromium, type Page } from '@playwright/test';
+import { median } from 'd3-array';
+import type {} from '../../headless/storage';
+import { mapSavedCurves } from '#core/measures/measures';
+import { parseRecording } from '#documents/recording/parseRecording';
+import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { ensureBuilt } from './ensureBuilt';
+import { browserSwitches, findBrowser } from './findBrowser';
+import { serveBuild } from './serveBuild';
+
+/** How fast a large clinic opens; medians. */
+export interface ClinicFigures {
+  patients: number;
+  sessions: number;
+  /** From asking for the list to its first lines on the screen. */
+  listMs: number;
+  /** From choosing a patient to the sets of the course on the screen. */
+  courseMs: number;
+  /** From the last key of a search to what was found on the screen. */
+  searchMs: number;
+  /** Working everything out for the first time, once. */
+  firstTimeMs: number;
+}
+
+const clinic = { patients: 500, sessions: 20, sets: 1, firstSets: 4 };
+const rounds = 9;
+/** The patient whose course has the most sets. */
+const fullest = 'Invented Heron 1000';
+const longMs = 600_000;
+
+/** @param recordingPath  a recording document whose repetitions are repeated */
+export async function benchClinic(recordingPath: string): Promise<ClinicFigures> {
+  const recording = withoutFrames(parseRecording(readFileSync(recordingPath, 'utf8')));
+  ensureBuilt();
+  const server = await serveBuild();
+  const browser = await chromium.launch({ executablePath: findBrowser(), args: [...browserSwitches] });
+  try {
+    const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+    page.setDefaultTimeout(longMs);
+    await page.goto(new URL('tools/headless/storage.html', server.url).href);
+    await page.waitForFunction(() => 'storagePage' in window);
+    await page.evaluate((asked) => window.storagePage.seedClinic(asked), { ...clinic, recording });
+    await page.goto(server.url);
+    await page.getByRole('button', { name: 'I treat people' }).click();
+    const firstTimeMs = await timeFirstTime(page);
+    const [listMs, searchMs, courseMs]: [number[], number[], number[]] = [[], [], []];
+    for (let round = 0; round < rounds; round++) {
+      await page.getByRole('button', { name: 'Back to the start' }).click();
+      listMs.push(await timePress(page, 'Patients', '.patients-line'));
+      await page.getByRole('searchbox').fill(fullest.slice(0, -1));
+      await page.waitForFunction(() => document.querySelectorAll('.patients-line').length === 10);
+      searchMs.push(await timeSearch(page, fullest));
+      courseMs.push(await timePress(page, fullest, '.course-set'));
+      await page.getByRole('button', { name: 'All patients' }).click();
+    }
+    return {
+      patients: clinic.patients,
+      sessions: clinic.patients * clinic.sessions,
+      listMs: median(listMs)!,
+      courseMs: median(courseMs)!,
+      searchMs: median(searchMs)!,
+      firstTimeMs,
+    };
+  } finally {
+    await browser.close();
+    await server.close();
+  }
+}
+
+/** As short as a document may be: lists do not read what is left out. */
+function withoutFrames({ observed, derived, ...rest }: RecordingDocument): RecordingDocument {
+  const frames = 3;
+  const cut = (values: readonly number[], each: number) => values.slice(0, frames * each);
+  const points = observed.points.length;
+  const curve = { values: [1, 2, 3], missing: [] };
+  const repetitions = JSON.parse(JSON.stringify(derived.repetitions), (key, value: unknown) =>
+    key === 'sample' ? 1 : value,
+  ) as typeof derived.repetitions;
+  return {
+    ...rest,
+    observed: {
+      ...observed,
+      timesMs: cut(observed.timesMs, 1),
+      xPx: cut(observed.xPx, points),
+      yPx: cut(observed.yPx, points),
+      score: cut(observed.score, points),
+    },
+    derived: {
+      ...derived,
+      curves: mapSavedCurves(() => curve),
+      repetitions: repetitions.map((one) => ({ ...one, loadedFrom: 0, loadedTo: 2 })),
+    },
+  };
+}
+
+/** From the list with nothing worked out to everything worked out, ms. */
+async function timeFirstTime(page: Page): Promise<number> {
+  const fromMs = Date.now();
+  await page.getByRole('button', { name: 'Patients', exact: true }).click();
+  await page.getByText(`${clinic.patients} patients, ${clinic.patients} with new sessions`).waitFor();
+  await page.waitForFunction(
+    () => !document.querySelector('.patients-counted')!.textContent.includes('reading'),
+  );
+  return Date.now() - fromMs;
+}
+
+/** From the press of a button to the frame in which something stands on the screen, ms. */
+async function timePress(page: Page, name: string, appears: string): Promise<number> {
+  const button = page.getByRole('button', { name, exact: name === 'Patients' });
+  await button.waitFor();
+  await watch(page, 'pointerdown', appears, 1);
+  await button.click();
+  return shownMs(page);
+}
+
+/** From the key to the frame in which only what is searched for is left, ms. */
+async function timeSearch(page: Page, search: string): Promise<number> {
+  await watch(page, 'keydown', '.patients-line', 1, 1);
+  await page.getByRole('searchbox').press(search.slice(-1));
+  return shownMs(page);
+}
+
+async function watch(page: Page, event: string, css: string, least: number, most = Infinity): Promise<void> {
+  await page.evaluate(
+    ([type, selector, from, to]) => {
+      const state = window as unknown as { shownMs?: number };
+      delete state.shownMs;
+      window.addEventListener(
+        type,
+        ({ timeStamp }) => {
+          // No function here has a name: the runner would call a helper of its own that the page does not know.
+          const timer = setInterval(() => {
+            const count = document.querySelectorAll(selector).length;
+            if (count < from || count > (to ?? Infinity)) return;
+            clearInterval(timer);
+            requestAnimationFrame(() => {
+              const { port1, port2 } = new MessageChannel();
+              port1.onmessage = () => (state.shownMs = performance.now() - timeStamp);
+              port2.postMessage(null);
+            });
+          }, 4);
+        },
+        { once: true, capture: true },
+      );
+    },
+    [event, css, least, most === Infinity ? null : most] as const,
+  );
+}
+
+async function shownMs(page: Page): Promise<number> {
+  await page.waitForFunction(() => 'shownMs' in window);
+  return page.evaluate(() => (window as unknown as { shownMs: number }).shownMs);
+}

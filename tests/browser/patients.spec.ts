@@ -1,0 +1,66 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { expect, test, type Page } from '@playwright/test';
+import { projectRoot } from '#tools/commands/tools/projectRoot';
+import { openAnew } from '../support/browser/openAnew';
+import { demoSessions, saveSessions } from '../support/browser/saveSessions';
+
+/** Invented, and one slip away from what is typed second. */
+const pseudonym = 'Invented Heron 41';
+
+const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).click();
+const patient = (page: Page) =>
+  page.getByRole('list', { name: 'Patients' }).getByRole('button', { name: /heron 41|heron 42/i });
+const sets = (page: Page) => page.getByRole('button', { name: /sit-to-stand, right, set \d, .*mean peak/i });
+
+/** A saved recording is dropped, looked at, and kept. */
+async function keepExample(page: Page, typed: string): Promise<void> {
+  await page.locator('input[type=file]').setInputFiles(`${projectRoot}fixtures/example.session.json`);
+  await press(page, 'Keep for …');
+  await page.getByLabel('Filmed on').fill('2026-04-01');
+  await page.getByRole('textbox', { name: 'Pseudonym' }).fill(typed);
+  await press(page, /^Keep$/);
+}
+
+test('a clip is kept for a new patient, a session arrives, and the course opens each set', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await page.goto('./');
+  await keepExample(page, pseudonym);
+  await expect(page.getByText(`Kept for ${pseudonym}`)).toBeVisible();
+  await press(page, 'New video');
+
+  // A slip is asked about, so that it makes no second patient.
+  await keepExample(page, 'invented heron 42');
+  await expect(page.getByRole('alert')).toContainText('Do you mean the same patient?');
+  await press(page, `Yes, ${pseudonym}`);
+  await expect(page.getByText(`Kept for ${pseudonym}`)).toBeVisible();
+
+  const [first, ...rest] = demoSessions();
+  const session = { ...first!.session!, patient: pseudonym, planId: null };
+  await saveSessions(page, [
+    { ...first!, session },
+    { ...rest[0]!, session },
+  ]);
+  await openAnew(page);
+  await expect(patient(page)).toHaveCount(1);
+  await expect(patient(page)).toContainText(`${pseudonym}2 new`);
+  await patient(page).click();
+
+  // Two sets of the first day, two of the second.
+  await expect(sets(page)).toHaveCount(4);
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  await sets(page).last().focus();
+  await page.keyboard.press('Home');
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('grid', { name: 'Repetitions' })).toBeVisible();
+  await expect(page.getByRole('heading', { level: 1 })).toContainText(/1 Apr 2026.*set 1/);
+  await press(page, 'Back to the patient');
+  await press(page, /5 Apr 2026, .*new/);
+  await press(page, 'Nothing left to do here');
+  await press(page, '‹ Back to the course');
+  await page.reload();
+  await expect(page.getByRole('button', { name: /5 Apr 2026, .*settled/ })).toBeVisible();
+  await page.goBack();
+  await expect(patient(page)).toContainText('1 new');
+});
