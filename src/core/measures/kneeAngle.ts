@@ -74,8 +74,6 @@ export const kneeAngle = {
     },
   },
   isAlwaysLimited: true,
-  cues: sidewaysOfKnee.cues,
-  habits: sidewaysOfKnee.habits,
   hasSavedCurve: true,
   columns: [
     { kind: 'limit', name: 'limit_inward', end: 'most', isDistance: true },

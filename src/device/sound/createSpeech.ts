@@ -1,3 +1,4 @@
+import { currentLanguage } from '#words/messages/message';
 import { findVoice } from './findVoice';
 import type { CaptionListener, SpokenLine } from './sound';
 
@@ -49,7 +50,7 @@ export function createSpeech(onCaption: CaptionListener, world: SpeechWorld = br
 
   const readVoices = () => {
     try {
-      voice = findVoice(synthesis?.getVoices() ?? []);
+      voice = findVoice(synthesis?.getVoices() ?? [], currentLanguage());
     } catch {
       voice = null;
     }

@@ -1,29 +1,22 @@
-import { findPreparation } from '#core/exercises/findPreparation';
-import { needIds, needWords } from '#core/exercises/needs';
+import { findExercise } from '#core/exercises/exercises';
+import { needIds, type Need } from '#core/exercises/needs';
+import { message } from '#words/messages/message';
 import type { Footwear, PlanItem } from './planDocument';
 
-/** One thing to have ready. */
+/** One thing to have ready: what, and what keeps it safe. */
 export interface KitEntry {
   name: string;
   sentence: string;
 }
 
-const footwearEntries: Record<Footwear, KitEntry> = {
-  shoes: { name: 'Shoes', sentence: 'Wear firm shoes with soles that grip, as your plan says.' },
-  'bare-feet': { name: 'Bare feet', sentence: 'Take off shoes and socks, as your plan says.' },
-  either: { name: 'Shoes or bare feet', sentence: 'Wear firm shoes or go barefoot. Socks alone slip.' },
-};
-
-const clothes: KitEntry = {
-  name: 'Visible knees',
-  sentence: 'Wear clothes that show the shape of your knees and end above the shoes.',
-};
-
 /** What is needed for all of a plan's items, each thing once. */
 export function kitList(items: readonly PlanItem[], footwear: Footwear): KitEntry[] {
-  const setups = items.map(({ task, sides }) => findPreparation(task, sides[0]!));
+  const setups = items.map(({ task }) => findExercise(task).preparation);
   const needs = needIds.filter((need) => setups.some((setup) => setup.needs.includes(need)));
-  const isFilmed = setups.some(({ camera }) => camera !== null);
-  const entries = needs.map((need) => needWords[need]);
-  return [...entries, footwearEntries[footwear], ...(isFilmed ? [clothes] : [])];
+  const isFilmed = setups.some((setup) => setup.isFilmed);
+  return [...needs, footwear, ...(isFilmed ? (['clothes'] as const) : [])].map(entryOf);
+}
+
+function entryOf(need: Need | Footwear | 'clothes'): KitEntry {
+  return { name: message(`need.${need}`), sentence: message(`need.${need}.sentence`) };
 }

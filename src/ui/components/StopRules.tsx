@@ -1,3 +1,5 @@
+import { message } from '#words/messages/message';
+
 interface Props {
   /** When to stop, one sentence each. */
   stop: readonly string[];
@@ -16,10 +18,10 @@ export function StopRules({ stop, beyondPainLimit, ifItGivesWay, listClassName }
         ))}
       </ul>
       <p>
-        <strong>What to do after pain:</strong> {beyondPainLimit}
+        <strong>{message('rules.after-pain')}</strong> {beyondPainLimit}
       </p>
       <p>
-        <strong>If the knee gave way, locked or got stuck:</strong> {ifItGivesWay}
+        <strong>{message('rules.gave-way')}</strong> {ifItGivesWay}
       </p>
     </>
   );

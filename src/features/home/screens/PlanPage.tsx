@@ -7,8 +7,10 @@ import { HowTo } from '#ui/components/HowTo';
 import { KeyWords } from '#ui/components/KeyWords';
 import { KitList } from '#ui/components/KitList';
 import { Message } from '#ui/components/Message';
+import { Parts } from '#ui/components/Parts';
 import { PlanItems } from '#ui/components/PlanItems';
 import { StopRules } from '#ui/components/StopRules';
+import { message, messageParts } from '#words/messages/message';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { HomePage } from './HomePage';
 
@@ -26,8 +28,8 @@ export function PlanPage() {
   };
   return (
     <HomePage
-      title={plan === null ? 'What you are going to do' : 'Hello. This is your plan for today'}
-      leave={{ words: 'Back', onPress: () => home.back() }}
+      title={message(plan === null ? 'overview.title-free' : 'overview.title')}
+      leave={{ words: message('home.back'), onPress: () => home.back() }}
     >
       {earlierKey !== null && plan !== null && (
         <OtherKey earlierKey={earlierKey} returnKey={plan.returnKey} />
@@ -39,17 +41,18 @@ export function PlanPage() {
       <Stops plan={plan} />
       {plan !== null && plan.returnKey !== null && (
         <p>
-          Sessions that you send back open only with your therapist’s key. Its words are{' '}
-          <KeyWords of={plan.returnKey} />.
+          <Parts of={messageParts('overview.key', { words: <KeyWords of={plan.returnKey} /> })} />
         </p>
       )}
-      {plan !== null && <p className="small soft">This plan is for {plan.patient}.</p>}
+      {plan !== null && <p className="small soft">{message('overview.for', { patient: plan.patient })}</p>}
       <section className="home-section home-end">
         <p>
-          <strong>Before you continue:</strong> have you read this, and is everything ready?
+          <Parts
+            of={messageParts('overview.confirm', { before: <strong>{message('overview.before')}</strong> })}
+          />
         </p>
         <Button className="button button-primary" onPress={confirm}>
-          Yes, I am ready
+          {message('overview.ready')}
         </Button>
       </section>
     </HomePage>
@@ -59,13 +62,17 @@ export function PlanPage() {
 /** Somebody who passes a plan on could put in a key of their own. */
 function OtherKey({ earlierKey, returnKey }: { earlierKey: string; returnKey: string | null }) {
   return (
-    <Message kind="caution" title="This plan has another key than the one before">
+    <Message kind="caution" title={message('overview.other-key')}>
       {returnKey === null ? (
-        <p>It has no key at all, so sessions can’t be sent back sealed.</p>
+        <p>{message('overview.no-key')}</p>
       ) : (
         <p>
-          Before: <KeyWords of={earlierKey} />. Now: <KeyWords of={returnKey} />. What you send would open for
-          somebody else. Ask your therapist whether the new words are theirs before you continue.
+          <Parts
+            of={messageParts('overview.keys', {
+              earlier: <KeyWords of={earlierKey} />,
+              now: <KeyWords of={returnKey} />,
+            })}
+          />
         </p>
       )}
     </Message>
@@ -79,7 +86,7 @@ function TherapistWords({ plan }: { plan: PlanDocument }) {
   if (words === '' && howOften === '' && perWeek === null && videoWish === null) return null;
   return (
     <section className="home-section">
-      <h2>From your therapist</h2>
+      <h2>{message('overview.from-therapist')}</h2>
       {words !== '' && <blockquote className="plan-words">{words}</blockquote>}
       {perWeek !== null && <p>{perWeek}</p>}
       {howOften !== '' && <p>{howOften}</p>}
@@ -91,7 +98,7 @@ function TherapistWords({ plan }: { plan: PlanDocument }) {
 function Kit({ items, plan }: { items: readonly PlanItem[]; plan: PlanDocument | null }) {
   return (
     <section className="card home-section">
-      <h2>Have this ready</h2>
+      <h2>{message('overview.have-ready')}</h2>
       <KitList items={items} footwear={plan?.footwear ?? 'either'} />
     </section>
   );
@@ -102,7 +109,7 @@ function Stops({ plan }: { plan: PlanDocument | null }) {
   return (
     <section className="message message-caution">
       <div className="home-section">
-        <h2>When to stop</h2>
+        <h2>{message('overview.when-to-stop')}</h2>
         <StopRules
           stop={stop}
           beyondPainLimit={beyondPainLimit}

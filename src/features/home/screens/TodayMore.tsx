@@ -1,11 +1,11 @@
 import { Button, Disclosure, DisclosurePanel } from 'react-aria-components';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import { dayWords } from '#words/dateWords';
+import { message } from '#words/messages/message';
 import { useHome, useHomeState } from '../homeContext';
 import type { LastTime } from '../rules/lastTime';
 import { BackgroundProgress } from './BackgroundProgress';
 import { CalendarButton } from './CalendarButton';
-import { setWords } from './setWords';
 
 interface Props {
   plan: PlanDocument;
@@ -20,24 +20,24 @@ export function TodayMore({ plan, onOther, isDisabled }: Props) {
   return (
     <Disclosure className="home-more">
       <Button slot="trigger" className="button button-quiet">
-        More
+        {message('today.more')}
       </Button>
       <DisclosurePanel className="home-section">
         <BackgroundProgress />
         {last !== null && <p>{lastTimeSentence(last)}</p>}
         {plan.howOften !== '' && <p>{plan.howOften}</p>}
-        <p className="small soft">For {plan.patient}</p>
+        <p className="small soft">{message('today.for', { patient: plan.patient })}</p>
         <div className="button-row">
           <Button
             className="button"
             isDisabled={isDisabled}
             onPress={() => void home.openKeptPlan(plan.id, true)}
           >
-            Read the whole plan
+            {message('today.whole-plan')}
           </Button>
           <CalendarButton plan={plan} />
           <Button className="button button-quiet" onPress={onOther}>
-            Another plan, or none
+            {message('today.another')}
           </Button>
         </div>
       </DisclosurePanel>
@@ -46,8 +46,6 @@ export function TodayMore({ plan, onOther, isDisabled }: Props) {
 }
 
 function lastTimeSentence({ startedAt, sets, painDuring, inLine }: LastTime): string {
-  const pain = painDuring === null ? '' : `, pain ${painDuring} at most`;
-  const line =
-    inLine === null ? '' : ` About ${inLine.about} of ${inLine.of} repetitions stayed over the foot.`;
-  return `Last time, ${dayWords(startedAt)}: ${setWords(sets)}${pain}.${line}`;
+  const told = message('today.last', { day: dayWords(startedAt), sets, pain: painDuring ?? 'none' });
+  return inLine === null ? told : `${told} ${message('today.last-in-line', inLine)}`;
 }

@@ -1,6 +1,8 @@
 import { Button } from 'react-aria-components';
 import { itemName } from '#documents/plan/itemName';
 import type { PlanDocument } from '#documents/plan/planDocument';
+import { Parts } from '#ui/components/Parts';
+import { message, messageParts } from '#words/messages/message';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { BackgroundProblems } from './BackgroundProblems';
 import { DoneButton } from './DoneButton';
@@ -29,8 +31,8 @@ export function TodayPage({ plan, onOther }: Props) {
   const isBlocked = useHomeState(({ storage }) => storage.state === 'blocked' || storage.state === 'opening');
   return (
     <HomePage
-      title="Today"
-      leave={{ words: 'Start page', onPress: () => home.leave() }}
+      title={message('today.title')}
+      leave={{ words: message('today.start-page'), onPress: () => home.leave() }}
       actions={
         isFollowed ? undefined : (
           <Button
@@ -38,7 +40,7 @@ export function TodayPage({ plan, onOther }: Props) {
             isDisabled={isBlocked || isOpening}
             onPress={() => void home.openKeptPlan(plan.id)}
           >
-            Start my exercises
+            {message('today.start')}
           </Button>
         )
       }
@@ -46,10 +48,15 @@ export function TodayPage({ plan, onOther }: Props) {
       <StorageNotice />
       <InterruptedSets />
       <SilentDays plan={plan} />
-      <ul className="today-due" aria-label="Your plan">
+      <ul className="today-due" aria-label={message('today.plan')}>
         {plan.items.map((item, index) => (
           <li key={index}>
-            <strong>{itemName(item)}</strong>: {dueWords(item)}
+            <Parts
+              of={messageParts('today.item', {
+                exercise: <strong>{itemName(item)}</strong>,
+                dose: dueWords(item),
+              })}
+            />
           </li>
         ))}
       </ul>

@@ -5,7 +5,7 @@ import { parseRecording } from '#documents/recording/parseRecording';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { recordingHead } from '#documents/recording/recordingHead';
 import { emptyReview } from '#documents/recording/reviewSchema';
-import { explainProblem } from '#shell/explainProblem';
+import { explainProblem, type Doing } from '#shell/explainProblem';
 import { recordingRecording, seenCloser, type ShownRecording } from '#shell/tracking/shownRecording';
 import { checkSameVideo } from './checkSameVideo';
 import type { KeptReview } from './keptReview';
@@ -44,7 +44,7 @@ export function opening({
   });
 
   /** Starts a job, which ends every other one; what it throws becomes a problem, unless it was cancelled. */
-  const run = async (doing: string, work: (signal: AbortSignal) => Promise<void>) => {
+  const run = async (doing: Doing, work: (signal: AbortSignal) => Promise<void>) => {
     job.abort();
     const { signal } = (job = new AbortController());
     set({ problem: null });
@@ -79,7 +79,7 @@ export function opening({
     told: Pick<ShownRecording, 'origin' | 'note'>,
     edits = startEdits(),
   ) =>
-    run('be tracked', async (signal) => {
+    run('track', async (signal) => {
       const corrections = correctionsOf(edits);
       const tracked = await adapters.tracking.trackFile(video, setup, { ...told, corrections, signal });
       if (tracked === null || signal.aborted) return;
@@ -107,20 +107,20 @@ export function opening({
       const seen = await adapters.tracking.lookCloser(usual, { signal, onSeen: firm });
       if (seen !== null) firm(seen);
     } catch (error) {
-      if (!signal.aborted) set({ problem: explainProblem(error, 'be looked at more closely') });
+      if (!signal.aborted) set({ problem: explainProblem(error, 'look-closer') });
     }
   };
 
   return {
     openExample: () =>
-      run('be opened', async (signal) => {
+      run('open', async (signal) => {
         set({ opening: 'example' });
         const { recordingText, video } = await adapters.fetchExample();
         signal.throwIfAborted();
         openRecording(parseRecording(recordingText), { origin: 'example', fileName: video.name, video });
       }),
     openFile: (file) =>
-      run('be opened', async (signal) => {
+      run('open', async (signal) => {
         set({ opening: 'file' });
         if (isRecordingFile(file)) {
           const document = await readRecordingAside(await file.text());
@@ -145,7 +145,7 @@ export function opening({
       set({ opening: null, problem: null });
     },
     attachVideo: (file) =>
-      run('be attached', async (signal) => {
+      run('attach', async (signal) => {
         set({ opening: 'file' });
         const source = await adapters.openFrameSource(file);
         source.close();
