@@ -11,7 +11,6 @@ export const home = {
   'home.other-language': 'Español',
   'home.language-missing': 'Spanish could not be loaded. Check the connection, then try again.',
   'home.comes-first': 'What your therapist or doctor told you comes before anything said here.',
-  'home.no-cause': 'This program can’t tell what the cause is.',
 
   'begin.title': 'Record yourself at home',
   'begin.to-today': 'Back to today',
@@ -159,7 +158,6 @@ export const home = {
   'pain.go-on': 'My therapist told me to go on at this pain',
   'pain.stop-here': 'Stop here for today',
   'pain.stop': 'Stop for today',
-  'pain.score': '{score}, {words}',
 
   'camera.title': 'Set up the camera',
   'camera.waiting': 'Waiting for the camera …',

@@ -2,7 +2,6 @@
 export const plan = {
   'set.name': '{exercise}, {side, select, left {left leg} other {right leg}}, set {number}',
   'set.repetitions': '{count, plural, one {# repetition} other {# repetitions}}',
-  'set.count': '{count, plural, =0 {no set} one {# set} other {# sets}}',
   'set.done-of': '{done} of {of} done',
   'set.done': '{done} done',
   'set.held': 'Held for {seconds, plural, one {# second} other {# seconds}} in total',
@@ -35,6 +34,4 @@ export const plan = {
   'wish.whole':
     'When you send a session, please include the whole video. You decide each time what you send.',
 
-  'language.en': 'English',
-  'language.es': 'Español',
 } as const;

@@ -23,8 +23,7 @@ export const sending = {
   'send.session-of': 'Your session of {moment}.',
   'send.answer-of': 'Your answer of {moment}.',
   'send.how-much': 'How much of the video?',
-  'send.wish':
-    'Your therapist would like: {part}. You decide.',
+  'send.wish': 'Your therapist would like: {part}. You decide.',
   'send.part.none': 'No video',
   'send.part.none.hint': 'Your therapist does not see you.',
   'send.part.out-of-line': 'Only the repetitions out of line',
