@@ -67,6 +67,8 @@ export function createSpeech(onCaption: CaptionListener, world: SpeechWorld = br
   };
 
   const speak = (text: string, end: () => void): SpeechSynthesisUtterance | null => {
+    // The language may have changed since voices were read.
+    readVoices();
     if (voice === null || synthesis === null || !isOn) return null;
     try {
       const utterance = createUtterance(text);
@@ -122,7 +124,10 @@ export function createSpeech(onCaption: CaptionListener, world: SpeechWorld = br
       hush();
       next();
     },
-    hasVoice: () => voice !== null,
+    hasVoice() {
+      readVoices();
+      return voice !== null;
+    },
     close() {
       isClosed = true;
       waiting.length = 0;

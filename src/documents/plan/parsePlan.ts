@@ -48,13 +48,15 @@ export function parsePlan(text: string): PlanDocument {
  * Version 2 added limits of measures other than the knee angle, which older plans lack. Version 3 put those of the
  * knee angle among the others. Version 4 added the usual pain, whether the patient may go on above the limit, and
  * what to do when the knee gives way. Version 5 added how many times a week, and how much of the video is wished for.
+ * Version 6 added the language; before, everything was in English.
  */
 function bringUpPlan(older: object, version: number): object {
-  if (![1, 2, 3, 4].includes(version)) return older;
+  if (![1, 2, 3, 4, 5].includes(version)) return older;
   const isBeforeLimits = version < 3 && 'items' in older && Array.isArray(older.items);
   const items = isBeforeLimits ? { items: (older.items as unknown[]).map(bringUpItem) } : {};
   const ofVersion4 = version < 4 ? { usualPain: null, mayGoOnAbove: false, ifItGivesWay: '' } : {};
-  return { ...older, ...items, ...ofVersion4, perWeek: null, videoWish: null, version: planVersion };
+  const ofVersion5 = version < 5 ? { perWeek: null, videoWish: null } : {};
+  return { ...older, ...items, ...ofVersion4, ...ofVersion5, language: 'en', version: planVersion };
 }
 
 function bringUpItem(item: unknown): unknown {

@@ -31,6 +31,7 @@ export function newDraft(): PlanDraft {
     words: '',
     videoWish: null,
     returnKey: null,
+    language: 'en',
   };
 }
 

@@ -30,12 +30,18 @@ export function planToFragment(plan: PlanDocument): string {
   return fragmentOf(linkVersion, packPlan(plan));
 }
 
-/** A plan as a link carries it: JSON, deflated; of the version before where it says nothing that is newer. */
+/** A plan as a link carries it: JSON, deflated; of the oldest version that says as much. */
 export function packPlan(plan: PlanDocument): Uint8Array<ArrayBuffer> {
-  const { perWeek, videoWish, ...before } = plan;
-  const isNewer = perWeek !== null || videoWish !== null;
-  const text = JSON.stringify(isNewer ? plan : { ...before, version: 4 });
+  const text = JSON.stringify(oldestOf(plan));
   return deflateSync(strToU8(text), { level: 9 }) as Uint8Array<ArrayBuffer>;
+}
+
+function oldestOf(plan: PlanDocument): object {
+  const { language, ...ofVersion5 } = plan;
+  const { perWeek, videoWish, ...ofVersion4 } = ofVersion5;
+  if (language !== 'en') return plan;
+  if (perWeek !== null || videoWish !== null) return { ...ofVersion5, version: 5 };
+  return { ...ofVersion4, version: 4 };
 }
 
 /**

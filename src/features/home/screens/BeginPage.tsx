@@ -1,5 +1,6 @@
 import { useState, type FormEvent } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
+import { LanguageSwitch } from '#shell/language/LanguageSwitch';
 import { PassphraseField } from '#ui/components/PassphraseField';
 import { useFileDrop } from '#ui/components/useFileDrop';
 import { message } from '#words/messages/message';
@@ -50,6 +51,7 @@ export function BeginPage() {
         )
       }
     >
+      <LanguageSwitch />
       {isSealed && <SealedPlan isDisabled={isBlocked || isOpening} />}
       <StorageNotice />
       <InterruptedSets />

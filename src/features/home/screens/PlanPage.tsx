@@ -3,6 +3,7 @@ import { cautionsOf } from '#documents/plan/cautions';
 import { perWeekSentence } from '#documents/plan/perWeekSentence';
 import type { PlanDocument, PlanItem } from '#documents/plan/planDocument';
 import { videoWishSentence } from '#documents/plan/videoWishSentence';
+import { LanguageSwitch } from '#shell/language/LanguageSwitch';
 import { HowTo } from '#ui/components/HowTo';
 import { KeyWords } from '#ui/components/KeyWords';
 import { KitList } from '#ui/components/KitList';
@@ -31,6 +32,7 @@ export function PlanPage() {
       title={message(plan === null ? 'overview.title-free' : 'overview.title')}
       leave={{ words: message('home.back'), onPress: () => home.back() }}
     >
+      <LanguageSwitch />
       {earlierKey !== null && plan !== null && (
         <OtherKey earlierKey={earlierKey} returnKey={plan.returnKey} />
       )}

@@ -1,5 +1,6 @@
 import { Button, Disclosure, DisclosurePanel } from 'react-aria-components';
 import type { PlanDocument } from '#documents/plan/planDocument';
+import { LanguageSwitch } from '#shell/language/LanguageSwitch';
 import { dayWords } from '#words/dateWords';
 import { message } from '#words/messages/message';
 import { useHome, useHomeState } from '../homeContext';
@@ -27,6 +28,7 @@ export function TodayMore({ plan, onOther, isDisabled }: Props) {
         {last !== null && <p>{lastTimeSentence(last)}</p>}
         {plan.howOften !== '' && <p>{plan.howOften}</p>}
         <p className="small soft">{message('today.for', { patient: plan.patient })}</p>
+        <LanguageSwitch />
         <div className="button-row">
           <Button
             className="button"

@@ -129,6 +129,7 @@ export function openChoice({ adapters, home, storage, beginSession }: ChoicePart
       const plan = { ...read, patient: plainName(read.patient) };
       const earlierKey = isKept ? null : await keyBefore(plan, await openedRepository());
       const back = await look(plan);
+      await adapters.language.follow(plan.language);
       if (mine !== turn) return;
       choose(plan, plan.items, back, { ...chosen, earlierKey });
       unkept = isKept ? null : plan;

@@ -1,5 +1,6 @@
 import { Button } from 'react-aria-components';
 import { useReview, useReviewState } from '#features/review/reviewContext';
+import { LanguageSwitch } from '#shell/language/LanguageSwitch';
 import { useNavigation } from '#shell/navigation/navigationContext';
 import { useFileDrop } from '#ui/components/useFileDrop';
 import { message } from '#words/messages/message';
@@ -15,7 +16,7 @@ export function NewcomerStart() {
   useFileDrop((file) => void review.openFile(file));
   const isOpening = useReviewState((state) => state.opening === 'example');
   return (
-    <StartFrame title={message('start.title')}>
+    <StartFrame title={message('start.title')} ways={<LanguageSwitch />}>
       <h2 id="who-title">{message('start.question')}</h2>
       <div className="start-answers" role="group" aria-labelledby="who-title">
         <Button

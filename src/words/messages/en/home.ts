@@ -318,6 +318,26 @@ export const home = {
   'replay.pause': 'Pause',
   'replay.play': 'Play',
 
+  'tracking.title': 'Finding the joints in every frame',
+  'tracking.getting-ready': 'Getting ready',
+  'tracking.frames': '{done} of {expected} frames',
+  'tracking.progress': 'Progress',
+  'tracking.starting': 'Getting the body finder ready …',
+  'tracking.rate': 'Frames per second',
+  'tracking.left': 'Time left',
+  'tracking.seen': 'Person seen in',
+  'tracking.stays':
+    'Nothing leaves this device. Keep this page in front: in the background the browser slows it down.',
+  'tracking.frame': 'The frame being analysed now',
+  'tracking.left-unknown': 'not known yet',
+  'tracking.left-little': 'a few seconds',
+  'tracking.left-seconds': 'about {seconds} seconds',
+  'tracking.left-minutes': '{minutes, plural, one {about # minute} other {about # minutes}}',
+  'camera.live': 'What the camera sees',
+  'replay.video': 'The measured video',
+  'replay.not-playable':
+    'This browser can measure the video but can’t play it. The lines below are drawn without it.',
+
   'leave.title': 'End this session?',
   'leave.what':
     'The exercise is still running. If you leave, it ends here; the sets recorded so far are kept.',

@@ -1,5 +1,23 @@
 /** What can go wrong at home: what, why, and what to do. */
 export const trouble = {
+  'app.not-loaded': 'This part of Overfoot could not be loaded',
+  'app.not-loaded.what': 'Check the connection, then reload the page. Nothing kept on this device is lost.',
+  'app.reload': 'Reload the page',
+  'app.slow': 'Opening takes longer than usual',
+  'app.slow.what':
+    'Another tab of Overfoot may be busy. Wait for it, or close it and reload this page. Nothing kept on this device is lost.',
+  'app.opening': 'Opening …',
+  'app.stopped': 'This screen stopped working',
+  'app.stopped.what':
+    'Nothing that is kept on this device was lost. Go back to the start, or reload the page. If it happens again, save a backup, and send the text below to whoever looks after this page for you.',
+  'app.to-start': 'Go to the start',
+  'app.save-recording': 'Save the open recording as a file',
+  'app.unforeseen': 'Something went wrong that was not foreseen',
+  'app.unforeseen.what':
+    'What is kept on this device stays. If something on this page no longer answers, reload it.',
+  'app.details': 'Technical details',
+  'app.details.label': 'Technical details, without health data',
+
   'trouble.recording': 'This recording can’t be opened',
   'trouble.session': 'This session can’t be opened',
   'trouble.plan': 'This plan can’t be opened',

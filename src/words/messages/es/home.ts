@@ -323,6 +323,26 @@ export const home: Translated<typeof english> = {
   'replay.pause': 'Pausa',
   'replay.play': 'Reproducir',
 
+  'tracking.title': 'Buscando las articulaciones en cada imagen',
+  'tracking.getting-ready': 'Preparando',
+  'tracking.frames': '{done} de {expected} imágenes',
+  'tracking.progress': 'Progreso',
+  'tracking.starting': 'Preparando el buscador del cuerpo …',
+  'tracking.rate': 'Imágenes por segundo',
+  'tracking.left': 'Tiempo que queda',
+  'tracking.seen': 'Persona visible en',
+  'tracking.stays':
+    'Nada sale de este dispositivo. Deja esta página delante: en segundo plano, el navegador la frena.',
+  'tracking.frame': 'La imagen que se analiza ahora',
+  'tracking.left-unknown': 'todavía no se sabe',
+  'tracking.left-little': 'unos segundos',
+  'tracking.left-seconds': 'unos {seconds} segundos',
+  'tracking.left-minutes': '{minutes, plural, one {cerca de # minuto} other {unos # minutos}}',
+  'camera.live': 'Lo que ve la cámara',
+  'replay.video': 'El video medido',
+  'replay.not-playable':
+    'Este navegador puede medir el video, pero no reproducirlo. Las líneas de abajo se dibujan sin él.',
+
   'leave.title': '¿Terminar esta sesión?',
   'leave.what':
     'El ejercicio está en marcha. Si sales, acaba aquí; las series grabadas hasta ahora se guardan.',

@@ -2,6 +2,25 @@ import type { trouble as english } from '../en/trouble';
 import type { Translated } from '../translated';
 
 export const trouble: Translated<typeof english> = {
+  'app.not-loaded': 'Esta parte de Overfoot no se pudo cargar',
+  'app.not-loaded.what':
+    'Comprueba la conexión y carga de nuevo la página. No se pierde nada de lo guardado en este dispositivo.',
+  'app.reload': 'Cargar de nuevo la página',
+  'app.slow': 'Abrir tarda más de lo normal',
+  'app.slow.what':
+    'Puede que otra pestaña de Overfoot esté ocupada. Espera, o ciérrala y carga de nuevo esta página. No se pierde nada de lo guardado en este dispositivo.',
+  'app.opening': 'Abriendo …',
+  'app.stopped': 'Esta pantalla ha dejado de funcionar',
+  'app.stopped.what':
+    'No se ha perdido nada de lo guardado en este dispositivo. Vuelve al inicio, o carga de nuevo la página. Si vuelve a pasar, guarda una copia de seguridad y envía el texto de abajo a quien cuide de esta página.',
+  'app.to-start': 'Ir al inicio',
+  'app.save-recording': 'Guardar la grabación abierta como archivo',
+  'app.unforeseen': 'Ha pasado algo que no estaba previsto',
+  'app.unforeseen.what':
+    'Lo guardado en este dispositivo se queda. Si algo de esta página ya no responde, cárgala de nuevo.',
+  'app.details': 'Detalles técnicos',
+  'app.details.label': 'Detalles técnicos, sin datos de salud',
+
   'trouble.recording': 'Esta grabación no se puede abrir',
   'trouble.session': 'Esta sesión no se puede abrir',
   'trouble.plan': 'Este plan no se puede abrir',

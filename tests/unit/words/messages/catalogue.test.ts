@@ -10,7 +10,7 @@ const catalogues = [
 ] as const;
 
 /** Meanings of 'left' and 'right' that are no side. */
-const noSide = /\bright (now|angle|after|for|thing)\b|\b(seconds?|you|has) left\b/gi;
+const noSide = /\bright (now|angle|after|for|thing)\b|\b(seconds?|time|you|has) left\b/gi;
 
 /** The sides that a sentence names, in order. */
 function sidesNamed(sentence: string): string[] {
