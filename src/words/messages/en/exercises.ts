@@ -43,7 +43,7 @@ export const exercises = {
   'exercise.sliding-leg-squat.steps':
     'Put the weight on the {side, select, left {left leg} other {right leg}}.\nBend the {side, select, left {left knee and let the right foot} other {right knee and let the left foot}} slide away to the side.\nStop before the {side, select, left {left knee} other {right knee}} leaves the middle of the foot.\nPush through the {side, select, left {left heel and pull the right foot} other {right heel and pull the left foot}} back.',
   'exercise.sliding-leg-squat.cautions':
-    'The planted foot must not slide: bare floor or a firm sole under it, the cloth under the other foot only.',
+    'The planted foot must not slide. It needs bare floor or a firm sole under it; the cloth goes under the other foot only.',
 
   'exercise.lateral-step-down.name': 'Lateral step-down',
   'exercise.lateral-step-down.side-hint': 'The working leg is the one on the step.',

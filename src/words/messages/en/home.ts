@@ -165,7 +165,7 @@ export const home = {
   'camera.open-video': 'Open a recorded video',
   'camera.none-yet': 'No camera yet',
   'camera.why':
-    'The camera sees how your knee moves: it is used to count along, and the set is recorded to be measured. The pictures stay on this device, nothing is sent anywhere, and no sound is recorded.',
+    'The camera sees how your knee moves. It is used to count along, and the set is recorded to be measured. The pictures stay on this device, nothing is sent anywhere, and no sound is recorded.',
   'camera.browser-asks': 'Your browser will ask whether this page may use the camera.',
   'camera.stand': 'Stand the phone or laptop firmly, about as high as your hips or a little below.',
   'camera.floor': 'Two to three metres of clear floor in front of it, and light from its side.',

@@ -33,5 +33,4 @@ export const plan = {
     'When you send a session, please include the video without your head. You decide each time what you send.',
   'wish.whole':
     'When you send a session, please include the whole video. You decide each time what you send.',
-
 } as const;

@@ -27,7 +27,7 @@ export const result = {
   'reason.view-turned.advice': 'Turn the body, or move the camera, until hips and feet face it squarely.',
   'reason.band-too-wide': 'too uncertain from this view',
   'reason.band-too-wide.advice':
-    'Face the camera squarely, both feet in the picture, and begin with two easy bends on both legs: they show how you stand to the camera.',
+    'Face the camera squarely, both feet in the picture, and begin with two easy bends on both legs. They show how you stand to the camera.',
   'reason.no-stance': 'not standing on both feet',
   'reason.no-stance.advice':
     'Nothing to change: where the hips stand between the feet counts only with both apart on the floor.',

@@ -3,7 +3,7 @@ export const safety = {
   'sign.hot-joint': 'you have a fever or feel ill, or a joint is hot, red and swollen',
   'sign.hot-joint.advice': 'Do not exercise. See a doctor today.',
   'sign.calf':
-    'one calf is newly swollen, warm or painful, above all after an operation, or after weeks in bed or in a cast',
+    'one calf is newly swollen, warm or painful; this counts most after surgery, or after weeks in bed or in a cast',
   'sign.calf.advice':
     'Do not exercise. See a doctor today. With chest pain, or if you are short of breath, call the emergency number at once.',
   'sign.no-weight': 'you cannot put weight on the leg',

@@ -47,16 +47,15 @@ export const trouble = {
   'trouble.tab-memory': 'What you record will be lost when this tab is closed',
   'trouble.tab-videos': 'Videos will be lost when this tab is closed',
   'trouble.memory':
-    '{problem} You can continue: what you record stays until this tab is closed, and each set can be saved as a file before that.',
+    '{problem} You can continue: what you record stays until this tab is closed. Before that, each set can be saved as a file.',
   'trouble.no-videos': '{problem} You can continue: joints, results and answers are kept.',
   'trouble.set-too-long':
     'This set has gone on for {minutes} minutes, which is as long as a set can be. It is kept up to here; end it, and begin another one.',
   'trouble.nothing-saved':
     'This set was interrupted before anything could be saved. Delete it, and do the set again if you can.',
   'trouble.no-video-left':
-    'Its video is no longer on this device, so the joints tracked while recording stay.',
-  'trouble.video-short':
-    'Its video ends before the recording did, so the joints tracked while recording stay.',
+    'Its video is no longer on this device. The joints that were found while you moved stay.',
+  'trouble.video-short': 'Its video ends too soon. The joints that were found while you moved stay.',
   'trouble.awake':
     'The screen may switch itself off while you exercise, and the recording would pause. Set a longer time until the screen switches off in the settings of this device, and switch power saving off.',
   'trouble.slow':
@@ -75,7 +74,7 @@ export const trouble = {
   'camera-trouble.impossible-wish': 'The chosen camera is not there any more. Choose another one.',
   'camera-trouble.unknown': 'The camera could not be started. Try again, or restart the browser.',
   'recording-trouble.no-recorder':
-    'This browser can’t record video. Update it or use another one, or record with the device’s own camera app and open the file here.',
+    'This browser can’t record video. Update it or use another one. Or record with the device’s own camera app and open the file here.',
   'recording-trouble.camera-ended':
     'The camera stopped giving pictures, so the recording ended. What was recorded until then is kept. Check the camera, then start the set again.',
   'recording-trouble.recorder-failed':

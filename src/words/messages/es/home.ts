@@ -171,7 +171,7 @@ export const home: Translated<typeof english> = {
   'camera.none-yet': 'Todavía no hay cámara',
   'camera.why':
     'La cámara ve cómo se mueve tu rodilla: sirve para contar, y la serie se graba para medirla. Las imágenes se quedan en este dispositivo, no se envía nada a ninguna parte, y no se graba sonido.',
-  'camera.browser-asks': 'Tu navegador preguntará si esta página puede usar la cámara.',
+  'camera.browser-asks': 'Tu navegador te va a preguntar si esta página puede usar la cámara.',
   'camera.stand':
     'Pon el teléfono o el portátil firme, más o menos a la altura de tus caderas o un poco más abajo.',
   'camera.floor': 'Dos o tres metros de suelo libre delante, y la luz desde el lado de la cámara.',

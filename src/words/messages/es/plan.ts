@@ -36,5 +36,4 @@ export const plan: Translated<typeof english> = {
     'Cuando envíes una sesión, incluye por favor el video sin tu cabeza. Cada vez decides tú qué envías.',
   'wish.whole':
     'Cuando envíes una sesión, incluye por favor el video entero. Cada vez decides tú qué envías.',
-
 };

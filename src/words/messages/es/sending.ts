@@ -42,7 +42,7 @@ export const sending: Translated<typeof english> = {
   'send.ready':
     'Está listo en este dispositivo, y todavía no ha salido nada de él. Míralo antes de enviarlo.',
   'send.preparing': 'Preparando el video',
-  'send.preparing-share': 'Preparando el video en este dispositivo … {share}',
+  'send.preparing-share': 'El video se prepara en tu dispositivo … {share}',
   'send.stop': 'Dejar de preparar',
   'send.video': 'Lo que se envía del video {number}',
   'send.nobody-out': 'Esta vez no se desvió ninguna repetición.',
@@ -50,5 +50,5 @@ export const sending: Translated<typeof english> = {
   'send.changed': 'Los resultados han cambiado desde entonces: vuelve a elegir qué envías.',
   'send.not-shown': 'Esta parte del video no se ha enviado.',
   'send.cannot-write':
-    'Este navegador no puede escribir videos. Envía el video entero o ninguno, o abre esta página en otro navegador.',
+    'Este navegador no sabe escribir un video. Envía el video entero o nada, o abre esta página con otro navegador.',
 };

@@ -115,7 +115,7 @@ export const trouble: Translated<typeof english> = {
   'storage-trouble.private-window':
     'El navegador no guarda nada aquí, como hacen las ventanas privadas. Abre esta página en una ventana normal para conservar las grabaciones.',
   'storage-trouble.unsupported':
-    'Este navegador no puede guardar grabaciones en el dispositivo. Actualízalo, o abre esta página en otro navegador, con https.',
+    'Este navegador no puede guardar nada en el dispositivo. Ponlo al día, o abre esta página con otro navegador, con https.',
   'storage-trouble.full':
     'El espacio de este dispositivo está lleno. Borra grabaciones antiguas u otros archivos, e inténtalo otra vez.',
   'storage-trouble.newer':
