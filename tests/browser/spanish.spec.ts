@@ -25,7 +25,7 @@ async function expectToFit(page: Page): Promise<void> {
       ...(document.documentElement.scrollWidth > innerWidth ? ['the page'] : []),
       ...[...document.querySelectorAll<HTMLElement>('button, h1, h2, p, li, label')]
         .filter((one) => one.scrollWidth > one.clientWidth + 1 && getComputedStyle(one).display !== 'inline')
-        .filter((one) => !one.className.includes('visually-hidden'))
+        .filter((one) => one.innerText.trim() !== '' && !one.className.includes('visually-hidden'))
         .map((one) => one.innerText),
     ]);
     expect(cut).toEqual([]);
