@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { recordingTrack } from '#documents/recording/recordingTrack';
+import { deviceOf } from '#tools/commands/tools/deviceOf';
 import { replayJoints } from '#tools/commands/tools/replay/replayJoints';
 import { spanish as es } from '#words/messages/spanish';
 import { fixture } from '../support/browser/headlessPage';
@@ -35,10 +36,14 @@ async function expectToFit(page: Page): Promise<void> {
 test('a plan in Spanish is Spanish from the link to what was sent, and the patient can switch', async ({
   page: clinic,
   browser,
+  baseURL,
 }) => {
   test.setTimeout(600_000);
   const link = await writePlan(clinic, 6, 'Spanish');
-  const context = await browser.newContext({ viewport: phone });
+  const context = await browser.newContext({
+    viewport: phone,
+    storageState: deviceOf('exercises', baseURL!),
+  });
   const example = parseRecording(readFileSync(fixture('example.session.json'), 'utf8'));
   await replayJoints(context, recordingTrack(example), 15);
   const page = await context.newPage();

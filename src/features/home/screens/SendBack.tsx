@@ -141,7 +141,9 @@ function PartChoice({ sessionId, wish }: Pick<Props, 'sessionId' | 'wish'>) {
       onChange={(part) => void sending.choose(sessionId, part as VideoPart)}
     >
       <Label className="field-label">{message('send.how-much')}</Label>
-      {wish !== null && <p className="small">{message('send.wish', { part: message(`send.part.${wish}`) })}</p>}
+      {wish !== null && (
+        <p className="small">{message('send.wish', { part: message(`send.part.${wish}`) })}</p>
+      )}
       {videoParts.map((part) => {
         const choice = choices?.[part];
         const isPossible = choice !== undefined && choice.fault === null;
