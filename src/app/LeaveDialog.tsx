@@ -1,6 +1,7 @@
 import { Button, Dialog, Heading } from 'react-aria-components';
 import { useNavigation, useNavigationState } from '#shell/navigation/navigationContext';
 import { DialogBox } from '#ui/components/DialogBox';
+import { message } from '#words/messages/message';
 
 /** Asks before unsaved work is left. */
 export function LeaveDialog() {
@@ -14,7 +15,7 @@ export function LeaveDialog() {
         <p>{question.sentence}</p>
         <div className="dialog-answers">
           <Button autoFocus className="button button-primary" onPress={() => navigation.answer(false)}>
-            Stay here
+            {message('leave.stay')}
           </Button>
           <Button className="button" onPress={() => navigation.answer(true)}>
             {question.leave}

@@ -1,3 +1,4 @@
+import { message } from '#words/messages/message';
 import { ReloadMessage } from './ReloadMessage';
 import './opening.css';
 
@@ -5,9 +6,7 @@ import './opening.css';
 export function NotLoaded() {
   return (
     <main className="opening">
-      <ReloadMessage title="This part of Overfoot could not be loaded">
-        Check the connection, then reload the page. Nothing kept on this device is lost.
-      </ReloadMessage>
+      <ReloadMessage title={message('app.not-loaded')}>{message('app.not-loaded.what')}</ReloadMessage>
     </main>
   );
 }

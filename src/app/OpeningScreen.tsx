@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { message } from '#words/messages/message';
 import { ReloadMessage } from './ReloadMessage';
 import './opening.css';
 
@@ -18,13 +19,10 @@ export function OpeningScreen() {
   return (
     <main className="opening" aria-busy="true">
       {isLong ? (
-        <ReloadMessage title="Opening takes longer than usual">
-          Another tab of Overfoot may be busy. Wait for it, or close it and reload this page. Nothing kept on
-          this device is lost.
-        </ReloadMessage>
+        <ReloadMessage title={message('app.slow')}>{message('app.slow.what')}</ReloadMessage>
       ) : (
         <p className="opening-word soft" role="status">
-          Opening …
+          {message('app.opening')}
         </p>
       )}
     </main>

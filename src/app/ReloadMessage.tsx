@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { Button } from 'react-aria-components';
 import { Message } from '#ui/components/Message';
+import { message } from '#words/messages/message';
 
 /** A problem that loading the page again may end. */
 export function ReloadMessage({ title, children }: { title: string; children: ReactNode }) {
@@ -10,7 +11,7 @@ export function ReloadMessage({ title, children }: { title: string; children: Re
       title={title}
       actions={
         <Button className="button" onPress={() => location.reload()}>
-          Reload the page
+          {message('app.reload')}
         </Button>
       }
     >

@@ -1,6 +1,7 @@
 import { Suspense, type ComponentType } from 'react';
 import { Button } from 'react-aria-components';
 import { Message } from '#ui/components/Message';
+import { message } from '#words/messages/message';
 import { TroubleText } from './TroubleText';
 import './opening.css';
 
@@ -18,22 +19,19 @@ interface Props {
 export function TroublePage({ thrown, screen, onStart, onSave, Backup }: Props) {
   return (
     <main className="opening">
-      <Message kind="problem" title="This screen stopped working" isLarge>
-        <p>
-          Nothing that is kept on this device was lost. Go back to the start, or reload the page. If it
-          happens again, save a backup, and send the text below to whoever looks after this page for you.
-        </p>
+      <Message kind="problem" title={message('app.stopped')} isLarge>
+        <p>{message('app.stopped.what')}</p>
       </Message>
       <div className="button-row">
         <Button className="button button-primary" onPress={onStart}>
-          Go to the start
+          {message('app.to-start')}
         </Button>
         <Button className="button" onPress={() => location.reload()}>
-          Reload the page
+          {message('app.reload')}
         </Button>
         {onSave !== null && (
           <Button className="button" onPress={onSave}>
-            Save the open recording as a file
+            {message('app.save-recording')}
           </Button>
         )}
         <Suspense>

@@ -1,6 +1,7 @@
 import { Button } from 'react-aria-components';
 import { useStore } from 'zustand';
 import { Message } from '#ui/components/Message';
+import { message } from '#words/messages/message';
 import { troubles } from './troubles';
 import { TroubleText } from './TroubleText';
 import './opening.css';
@@ -13,14 +14,14 @@ export function TroubleStrip({ screen }: { screen: string }) {
     <div className="trouble-strip">
       <Message
         kind="problem"
-        title="Something went wrong that was not foreseen"
+        title={message('app.unforeseen')}
         actions={
           <Button className="button button-quiet" onPress={() => troubles.setState({ error: null })}>
-            Close
+            {message('home.close')}
           </Button>
         }
       >
-        What is kept on this device stays. If something on this page no longer answers, reload it.
+        {message('app.unforeseen.what')}
         <TroubleText thrown={error.thrown} screen={screen} />
       </Message>
     </div>

@@ -1,6 +1,7 @@
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { IdleLock } from '#features/lock/store/createIdleLock';
 import type { Review } from '#features/review/store/review';
+import type { PatientLanguage } from '#shell/language/createPatientLanguage';
 import type { Navigation } from '#shell/navigation/createNavigation';
 import type { Notes } from '#shell/notes';
 import { openOnce } from '#shell/openOnce';
@@ -14,6 +15,7 @@ interface Shared {
   tracking: Tracking;
   navigation: Navigation;
   notes: Notes;
+  language: PatientLanguage;
   idle: IdleLock;
   openRepository: () => Promise<OpenedRepository>;
 }
@@ -27,6 +29,7 @@ export function createFeatures({
   tracking,
   navigation,
   notes,
+  language,
   idle,
   openRepository,
 }: Shared) {
@@ -43,7 +46,7 @@ export function createFeatures({
         import('#features/home/store/createHome'),
         import('#features/home/store/browserWorld'),
       ]);
-      return createHome(browserWorld(baseUrl, { tracking, navigation }, openRepository));
+      return createHome(browserWorld(baseUrl, { tracking, navigation, language }, openRepository));
     }),
     writing: openOnce(async () => {
       const [{ createPlanWriting }, { browserPlanWriting }] = await Promise.all([

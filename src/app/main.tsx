@@ -1,3 +1,6 @@
+import { createPatientLanguage } from '#shell/language/createPatientLanguage';
+import { LanguageProvider } from '#shell/language/languageContext';
+import { loadMessages, speakOnScreens } from './speakOnScreens';
 import './trustedScripts';
 import { StrictMode, Suspense, useLayoutEffect } from 'react';
 import { createRoot } from 'react-dom/client';
@@ -24,7 +27,6 @@ import { ClinicProvider } from '#features/sharing/clinicContext';
 import { SendingProvider } from '#features/sharing/sendingContext';
 import { OfflineProvider } from '#features/start/offlineContext';
 import { RoleProvider } from '#features/start/roleContext';
-import { StartScreen } from '#features/start/screens/StartScreen';
 import { browserOffline } from '#features/start/store/browserOffline';
 import { createOffline } from '#features/start/store/createOffline';
 import { createRole, type Role } from '#shell/createRole';
@@ -92,11 +94,13 @@ async function openPage(): Promise<void> {
   /** A review needs a recording, which does not outlast the page. */
   let hasRecording = false;
   const role = createRole(notes);
+  const language = await createPatientLanguage(notes, loadMessages);
   const navigation = createNavigation(
     browserHistory(),
     (screen) => screen !== 'review' || hasRecording,
     await workplaceOf(role.store.getState().role, notes.isLasting),
   );
+  speakOnScreens({ navigation, role, language, html: document.documentElement });
   const tracking = createTracking({
     openFrameSource,
     createTracker: () => createPoseTracker(baseUrl),
@@ -132,6 +136,7 @@ async function openPage(): Promise<void> {
     tracking,
     navigation,
     notes,
+    language,
     idle,
     openRepository: openRepositoryOnce,
   });
@@ -161,11 +166,13 @@ async function openPage(): Promise<void> {
             <ReviewProvider value={review}>
               <OfflineProvider value={offline}>
                 <RoleProvider value={role}>
-                  <CurrentScreen
-                    screens={screens}
-                    onStart={() => void navigation.show('start', true)}
-                    onSave={() => (hasRecording ? review.saveRecording : null)}
-                  />
+                  <LanguageProvider value={language}>
+                    <CurrentScreen
+                      screens={screens}
+                      onStart={() => void navigation.show('start', true)}
+                      onSave={() => (hasRecording ? review.saveRecording : null)}
+                    />
+                  </LanguageProvider>
                 </RoleProvider>
               </OfflineProvider>
             </ReviewProvider>
@@ -206,7 +213,10 @@ function createScreens(features: Features) {
   const backup = inContext(BackupProvider, features.backup);
   const lockSettings = inContext(LockSettingsProvider, features.lockSettings);
   return {
-    start: StartScreen,
+    start: lazyScreen(
+      async () => (await import('#features/start/screens/StartScreen')).StartScreen,
+      NotLoaded,
+    ),
     backup: lazyScreen(
       async () => (await import('#features/sharing/screens/BackupButton')).BackupButton,
       () => null,

@@ -1,4 +1,5 @@
-import { Problem, type ProblemKind } from '#core/problem';
+import { Problem } from '#core/problem';
+import { message } from '#words/messages/message';
 
 /** Something that stopped the work, as it is shown to the person: what, why, what to do now. */
 export interface ShownProblem {
@@ -6,25 +7,32 @@ export interface ShownProblem {
   sentence: string;
 }
 
-const titles: Record<ProblemKind, string> = {
-  recording: 'This recording can’t be opened',
-  session: 'This session can’t be opened',
-  plan: 'This plan can’t be opened',
-  file: 'This file can’t be opened',
-  video: 'This video can’t be used',
-  storage: 'This device could not save or find it',
-};
+/** What could not be done. */
+export type Doing =
+  | 'open'
+  | 'save'
+  | 'keep'
+  | 'record'
+  | 'track'
+  | 'follow'
+  | 'measure'
+  | 'prepare'
+  | 'read'
+  | 'seal'
+  | 'attach'
+  | 'restore'
+  | 'delete'
+  | 'list'
+  | 'look-closer'
+  | 'do';
 
-/**
- * Puts anything that was thrown into words.
- *
- * @param doing  what could not be done, as it follows 'could not': 'be opened', 'be tracked'
- */
-export function explainProblem(error: unknown, doing: string): ShownProblem {
-  if (error instanceof Problem) return { title: titles[error.kind], sentence: error.message };
-  const detail = error instanceof Error && error.message !== '' ? error.message : 'no reason was given';
+/** Puts anything that was thrown into words. */
+export function explainProblem(error: unknown, doing: Doing): ShownProblem {
+  if (error instanceof Problem) return { title: message(`trouble.${error.kind}`), sentence: error.message };
+  const detail =
+    error instanceof Error && error.message !== '' ? error.message : message('trouble.no-reason');
   return {
-    title: `This could not ${doing}`,
-    sentence: `The reason reported is: ${detail.replace(/\.$/, '')}. Try again; if it happens again, reload the page.`,
+    title: message(`trouble.${doing}`),
+    sentence: message('trouble.reason', { reason: detail.replace(/\.$/, '') }),
   };
 }

@@ -13,6 +13,7 @@ export const noteNames = [
   'sureness',
   'idle-lock',
   'role',
+  'language',
 ] as const;
 export type NoteName = (typeof noteNames)[number];
 

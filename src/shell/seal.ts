@@ -1,5 +1,6 @@
 import { Decrypter, Encrypter, generateX25519Identity, identityToRecipient } from 'age-encryption';
 import { Problem } from '#core/problem';
+import { message } from '#words/messages/message';
 
 /** A key pair in the open age format. */
 export interface KeyPair {
@@ -54,9 +55,8 @@ export async function unsealByPassphrase(passphrase: string, blob: Blob): Promis
   const decrypter = new Decrypter();
   decrypter.addPassphrase(passphrase);
   return open(decrypter, blob, {
-    otherKey:
-      'The passphrase does not open this file. Capital letters, spaces and the order of the words count.',
-    broken: 'Its seal is broken: a part of it was changed or lost. Use another copy of it.',
+    otherKey: message('plan-trouble.passphrase'),
+    broken: message('plan-trouble.broken'),
   });
 }
 

@@ -1,9 +1,9 @@
 import type { ConditionComparison, ConditionDifference } from '#core/conditions/compareConditions';
 import type { ConditionId, SetConditions } from '#core/conditions/setConditions';
-import { findTask } from '#core/exercises/exercises';
 import type { FeedbackMode } from '#core/protocol/feedback';
 import type { Load } from '#core/protocol/load';
 import type { Support } from '#core/protocol/support';
+import { exerciseName } from './exerciseWords';
 
 /** What the two sets are called: 'then' and 'now', or 'left' and 'right'. */
 export interface PairNames {
@@ -38,7 +38,7 @@ const loadWords = { loop: 'loop', tube: 'tube', weight: 'weight' } as const;
 const placeWords = { 'above-knees': 'above the knees', ankle: 'at the ankle', hand: 'in the hand' } as const;
 
 const valueWords: { [Id in ConditionId]: (value: NonNullable<SetConditions[Id]>) => string } = {
-  task: (id) => findTask(id).name.toLowerCase(),
+  task: (id) => exerciseName(id).toLowerCase(),
   side: (side) => side,
   stage: (id) => `“${id}”`,
   seatHeightCm: (cm) => `${cm} cm`,

@@ -1,19 +1,14 @@
-const day = new Intl.DateTimeFormat('en-GB', {
-  weekday: 'short',
-  day: 'numeric',
-  month: 'short',
-  year: 'numeric',
-});
-const clock = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' });
+import { locale } from './messages/message';
 
 /** On which day, in the reader's own time: 'Sun 5 Apr 2026'. */
 export function dayWords(iso: string): string {
-  return day.format(new Date(iso)).replace(',', '');
+  const day = { weekday: 'short', day: 'numeric', month: 'short', year: 'numeric' } as const;
+  return new Intl.DateTimeFormat(locale(), day).format(new Date(iso)).replace(',', '');
 }
 
 /** At what time of day, in the reader's own time: '08:07'. */
 export function clockWords(iso: string): string {
-  return clock.format(new Date(iso));
+  return new Intl.DateTimeFormat(locale(), { hour: '2-digit', minute: '2-digit' }).format(new Date(iso));
 }
 
 /** When, in the reader's own time: 'Sun 5 Apr 2026, 08:07'. */

@@ -1,6 +1,6 @@
-import { findExercise } from '#core/exercises/exercises';
 import type { HoldStage, RepetitionStage } from '#core/exercises/stage';
 import type { NextStep } from '#core/programme/nextStep';
+import { exerciseName } from './exerciseWords';
 
 /** What a proposal comes to in an item's stages, as a sentence for the therapist, who decides. */
 export function nextStepSentence(step: NextStep): string {
@@ -12,7 +12,7 @@ export function nextStepSentence(step: NextStep): string {
     case 'no-harder':
       return 'This is the hardest stage. What comes next is for you to choose.';
     case 'other-exercise':
-      return `Proposed: ${findExercise(step.exercise).name.toLowerCase()}. ${step.stage.words}${beginning(step.stage)}`;
+      return `Proposed: ${exerciseName(step.exercise).toLowerCase()}. ${step.stage.words}${beginning(step.stage)}`;
     case 'other-stage':
       return `Proposed: stage ${step.number} of ${step.of}. ${step.stage.words}${beginning(step.stage)}`;
     case 'same': {

@@ -8,7 +8,7 @@ export function noteSentence(note: MeasurementNote): string {
     case 'no-person':
       return (
         `No person was found in this video (in ${note.framesWithPerson} of ${note.frames} frames only), ` +
-        `so nothing could be measured. ${reasonWords['no-person'].advice}`
+        `so nothing could be measured. ${reasonWords('no-person').advice}`
       );
     case 'no-repetitions':
       return (
@@ -17,15 +17,15 @@ export function noteSentence(note: MeasurementNote): string {
       );
     case 'legs-not-seen':
       return (
-        `For most of the video the working leg can’t be measured: ${reasonWords[note.reason].short}. ` +
-        reasonWords[note.reason].advice
+        `For most of the video the working leg can’t be measured: ${reasonWords(note.reason).short}. ` +
+        reasonWords(note.reason).advice
       );
     case 'somebody-else':
       return (
         (note.frames === 1
           ? 'In one frame somebody else was followed; it is left out. '
           : `In ${note.frames} frames somebody else was followed; they are left out. `) +
-        reasonWords['tracking-jumped'].advice
+        reasonWords('tracking-jumped').advice
       );
     case 'not-facing':
       return note.facing === 'back'
@@ -42,7 +42,7 @@ export function noteSentence(note: MeasurementNote): string {
       return (
         `The body is turned about ${Math.round(Math.abs(note.yawDeg))}° (give or take ${Math.round(note.sdDeg * 2)}°) ` +
         `to its ${note.yawDeg > 0 ? 'left' : 'right'}, too far from square: from here a bent knee looks inward or ` +
-        `outward whatever it does, so no angle is given. ${reasonWords['view-turned'].advice}`
+        `outward whatever it does, so no angle is given. ${reasonWords('view-turned').advice}`
       );
     case 'few-frames':
       return (

@@ -1,4 +1,6 @@
+import { message } from './messages/message';
+
 /** '1 repetition', '6 repetitions'. */
 export function repetitionCount(count: number): string {
-  return `${count} ${count === 1 ? 'repetition' : 'repetitions'}`;
+  return message('set.repetitions', { count });
 }

@@ -13,8 +13,8 @@ export function verdictLabel(judgement: Judgement, isShort = false): string {
   const { verdict, decidedBy } = judgement;
   const side = verdictSide(verdict);
   if (!findMeasure(decidedBy).isAlwaysLimited && side !== 'in')
-    return `${verdictWords[verdict]}: ${measureName(decidedBy)}`;
+    return `${verdictWords(verdict)}: ${measureName(decidedBy)}`;
   const way = decidingWay(judgement);
   const hasWay = side === 'out' && way !== null && !isShort;
-  return hasWay ? `${verdictWords[verdict]} ${way}` : verdictWords[verdict];
+  return hasWay ? `${verdictWords(verdict)} ${way}` : verdictWords(verdict);
 }

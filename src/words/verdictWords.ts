@@ -1,11 +1,7 @@
 import type { Verdict } from '#core/scoring/verdict';
+import { message } from './messages/message';
 
-/** Verdicts as shown on screens and in tables. */
-export const verdictWords: Record<Verdict, string> = {
-  in: 'in line',
-  'probably-in': 'probably in line',
-  'cant-tell': 'can’t tell',
-  'probably-out': 'probably out of line',
-  out: 'out of line',
-  'not-measured': 'not measured',
-};
+/** A verdict as shown on screens and in tables. */
+export function verdictWords(verdict: Verdict): string {
+  return message(`verdict.${verdict}`);
+}

@@ -1,6 +1,4 @@
 import { expect, test, type Page } from '@playwright/test';
-import { findExercise } from '#core/exercises/exercises';
-import { findPreparation } from '#core/exercises/findPreparation';
 import { libraryIds } from '#core/exercises/library/libraryIds';
 import { redFlags } from '#core/safety/redFlags';
 import { cautionsOf } from '#documents/plan/cautions';
@@ -9,6 +7,8 @@ import { itemName } from '#documents/plan/itemName';
 import { kitList } from '#documents/plan/kitList';
 import { perWeekSentence } from '#documents/plan/perWeekSentence';
 import { newDraft, newItem, type PlanDraft } from '#documents/plan/planDraft';
+import { cameraPlace, exerciseCautions, exerciseSteps } from '#words/exerciseWords';
+import { signWords } from '#words/signWords';
 import { readPrint, type Print, type PrintMark } from '../support/browser/readPrint';
 
 const paper = { format: 'A4', margin: { top: '1cm', right: '1cm', bottom: '1cm', left: '1cm' } } as const;
@@ -43,16 +43,14 @@ function sentencesOf(draft: PlanDraft): string[] {
     ...stop,
     ...[beyondPainLimit, defer, draft.howOften, draft.words.trim(), draft.reviewDate ?? ''],
     perWeekSentence(draft) ?? '',
-    ...redFlags.map(({ words }) => words),
+    ...redFlags.map(({ id }) => signWords(id)),
     ...kitList(draft.items, draft.footwear).map(({ sentence }) => sentence),
-    ...draft.items.map(({ task }) => findPreparation(task, 'left').camera ?? ''),
+    ...draft.items.map(({ task }) => cameraPlace(task) ?? ''),
     ...draft.items.flatMap((item) => [
       itemName(item),
       doseWords(item),
-      ...findExercise(item.task).cautions,
-      ...findExercise(item.task).steps.map((step) =>
-        step.replaceAll('{side}', 'left').replaceAll('{other}', 'right'),
-      ),
+      ...exerciseCautions(item.task),
+      ...exerciseSteps(item.task, 'left'),
     ]),
   ];
 }
@@ -117,7 +115,7 @@ async function expectPrinted(page: Page, draft: PlanDraft): Promise<void> {
   expect(drawings).toHaveLength(drawingsOfTask * draft.items.length);
   const printed = squeezed(print.marks.map(({ text }) => text).join(''));
   // When to stop is read before anything is done.
-  const stops = [...cautionsOf(draft).stop, ...redFlags.map(({ words }) => words)];
+  const stops = [...cautionsOf(draft).stop, ...redFlags.map(({ id }) => signWords(id))];
   const firstTask = printed.indexOf(squeezed(doseWords(draft.items[0]!)));
   for (const stop of stops) expect(printed.indexOf(squeezed(stop))).toBeLessThan(firstTask);
   expect(sentencesOf(draft).filter((sentence) => !printed.includes(squeezed(sentence)))).toEqual([]);

@@ -1,23 +1,17 @@
-import type { Figure, FigureMoment } from './figure/stance';
+import type { Figure } from './figure/stance';
 import type { Fault } from './library/fault';
 import type { Preparation } from './preparation';
 import type { HoldStage, RepetitionStage } from './stage';
 
-/** What a task and a hold have in common. */
+/** What a task and a hold have in common. What a patient reads and hears of it is in `words/messages`. */
 interface CommonDefinition<Id extends string> {
   id: Id;
-  /** As it appears on screens. */
-  name: string;
   /** Where it comes in a treatment: the lowest number first. Common practice, no source. */
   treatmentOrder: number;
-  /** What it is for, one sentence. */
+  /** What it is for, one sentence for the therapist. */
   purpose: string;
-  /** How it is done, in order; `{side}` is the working side and `{other}` the other one. */
-  steps: readonly string[];
   /** Those of each direction, the most usual first. */
   faults: readonly Fault[];
-  /** Besides those that apply to every exercise. */
-  cautions: readonly string[];
   preparation: Preparation;
   figure: Figure;
 }
@@ -56,8 +50,6 @@ export interface TaskDefinition<Id extends string> extends CommonDefinition<Id> 
   shape: 'rise' | 'dip' | 'reach';
   /** What sets the working foot apart: it is nearer to the camera, it moves less, or nothing does. */
   workingFoot: 'nearer' | 'stiller' | 'either';
-  /** How to recognise the working side, one sentence. */
-  sideHint: string;
   /** Whether the other foot stays on the floor, standing or sliding. */
   onBothFeet: boolean;
   /**
@@ -77,8 +69,6 @@ export interface TaskDefinition<Id extends string> extends CommonDefinition<Id> 
 /** A position that is held for a time; nothing of it is measured but the time. */
 export interface HoldDefinition<Id extends string> extends CommonDefinition<Id> {
   kind: 'hold';
-  /** What the figure shows, in a word or two. */
-  moments: Record<FigureMoment, string>;
   /** From easier to harder; their figures are common practice, no source. */
   stages: readonly HoldStage[];
   dose: HoldDose;

@@ -13,9 +13,11 @@ export const filmBounds = {
   aspect: 8,
 } as const;
 
-export const tooManyFrames = `has more than ${filmBounds.frames} frames, which is more than can be measured at once`;
+/** How a film is out of bounds. */
+export type FilmFault =
+  { kind: 'picture'; widthPx: number; heightPx: number } | { kind: 'frames' | 'length' | 'gaps' };
 
-/** How a film is out of bounds, as it follows its subject: 'has more than …'; null where it is not. */
+/** Null where it is within them. */
 export function filmFault({
   widthPx,
   heightPx,
@@ -25,16 +27,14 @@ export function filmFault({
   heightPx: number;
   /** Of each frame, increasing; may be left out. */
   timesMs?: ArrayLike<number>;
-}): string | null {
+}): FilmFault | null {
   const [short, long] = [Math.min(widthPx, heightPx), Math.max(widthPx, heightPx)];
   if (!(short >= filmBounds.leastPx && long <= filmBounds.mostPx && long <= filmBounds.aspect * short))
-    return `has pictures of ${widthPx} by ${heightPx} px, of which nobody can be measured`;
+    return { kind: 'picture', widthPx, heightPx };
   if (timesMs === undefined || timesMs.length === 0) return null;
-  if (timesMs.length > filmBounds.frames) return tooManyFrames;
-  if (!(timesMs[timesMs.length - 1]! - timesMs[0]! <= filmBounds.spanMs))
-    return `lasts longer than ${filmBounds.spanMs / 60_000} minutes, which is longer than can be measured at once`;
+  if (timesMs.length > filmBounds.frames) return { kind: 'frames' };
+  if (!(timesMs[timesMs.length - 1]! - timesMs[0]! <= filmBounds.spanMs)) return { kind: 'length' };
   for (let frame = 1; frame < timesMs.length; frame++)
-    if (!(timesMs[frame]! - timesMs[frame - 1]! <= filmBounds.gapMs))
-      return `has frames more than ${filmBounds.gapMs / 1000} s apart, so that the movement between them is unknown`;
+    if (!(timesMs[frame]! - timesMs[frame - 1]! <= filmBounds.gapMs)) return { kind: 'gaps' };
   return null;
 }

@@ -41,9 +41,6 @@ export const depth = {
     },
   },
   isAlwaysLimited: false,
-  cues: { least: 'A little lower, as long as nothing hurts.', most: 'Not quite so low.' },
-  shortCues: { least: 'Go lower', most: 'Too low' },
-  habits: { least: 'you stayed higher than planned', most: 'you went lower than planned' },
   hasSavedCurve: false,
   columns: peakColumns('depth', peak),
 } as const satisfies Measure;

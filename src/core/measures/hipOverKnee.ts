@@ -6,9 +6,6 @@ import { peakColumns } from './peakColumns';
 import { sidewaysOfKnee } from './sidewaysOfKnee';
 import { shareOfLeg } from './units';
 
-const cue = 'Sit back, hip over knee.';
-const habit = 'your hip was not over your knee';
-
 /** How far the knee stands to the side of the hip, share of leg length, inward positive. */
 export const hipOverKnee = {
   id: 'hip-over-knee',
@@ -34,9 +31,6 @@ export const hipOverKnee = {
     source: `as far as a thigh that leans by 10° puts it: ${noSource}`,
   }),
   isAlwaysLimited: false,
-  cues: { least: cue, most: cue },
-  shortCues: { least: 'Sit back', most: 'Sit back' },
-  habits: { least: habit, most: habit },
   hasSavedCurve: false,
   columns: peakColumns('hip_over_knee', farther),
 } as const satisfies Measure;

@@ -74,9 +74,6 @@ export const kneeAngle = {
     },
   },
   isAlwaysLimited: true,
-  cues: sidewaysOfKnee.cues,
-  shortCues: sidewaysOfKnee.shortCues,
-  habits: sidewaysOfKnee.habits,
   hasSavedCurve: true,
   columns: [
     { kind: 'limit', name: 'limit_inward', end: 'most', isDistance: true },

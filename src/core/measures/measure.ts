@@ -26,12 +26,6 @@ export interface Measure {
   limits: Record<LimitEnd, LimitChoice>;
   /** Whether it always has both limits: those that are proposed first until others are set. */
   isAlwaysLimited: boolean;
-  /** What to say when it leaves its limit: what to do, in few words. Common practice, no source. */
-  cues: Record<LimitEnd, string>;
-  /** The same in one or two short words, which are read from three metres. */
-  shortCues: Record<LimitEnd, string>;
-  /** What was seen where it left its limit, for the person who did it. */
-  habits: Record<LimitEnd, string>;
   /** Whether its curve is saved sample by sample, in documents and in the CSV of frames. */
   hasSavedCurve: boolean;
   /** Its columns in the CSV of repetitions, in order. */

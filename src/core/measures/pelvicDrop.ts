@@ -1,4 +1,3 @@
-import { pelvisDrops } from '../exercises/library/kneeFaults';
 import { toDegrees } from '../geometry/degrees';
 import { pointAt } from '../measurement/smoothPoints';
 import { ownBand } from '../view/errorBand';
@@ -35,9 +34,6 @@ export const pelvicDrop = {
   heldAgainst: { least: 'min', most: 'max' },
   limits: eitherWay({ max: 20, step: 1, first: 5, source: noSource }),
   isAlwaysLimited: false,
-  cues: { least: 'Belt level.', most: pelvisDrops.cue },
-  shortCues: { least: 'Belt level', most: 'Belt level' },
-  habits: { least: 'your free hip rose', most: 'your free hip sank' },
   hasSavedCurve: false,
   columns: peakColumns('pelvic_drop', farther),
 } as const satisfies Measure;

@@ -37,12 +37,6 @@ export const pelvisPlace = {
     most: { min: 0, max: 1.5, step: 0.05, first: 1, source: `over the working foot: ${noSource}` },
   },
   isAlwaysLimited: false,
-  cues: { least: 'Hips over the working foot.', most: 'Hips between the feet.' },
-  shortCues: { least: 'Hips in', most: 'Too far' },
-  habits: {
-    least: 'your hips stayed away from the working foot',
-    most: 'your hips went far over the working foot',
-  },
   hasSavedCurve: false,
   columns: peakColumns('pelvis_place', peak),
 } as const satisfies Measure;

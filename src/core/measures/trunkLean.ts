@@ -1,4 +1,3 @@
-import { trunkLeans } from '../exercises/library/kneeFaults';
 import { toDegrees } from '../geometry/degrees';
 import { distancePx } from '../geometry/point';
 import type { PointPair } from '../measurement/seenBody';
@@ -11,8 +10,6 @@ import type { Measure } from './measure';
 import { noSource } from './noSource';
 import { peakColumns } from './peakColumns';
 import { degrees } from './units';
-
-const habit = 'your upper body leaned to the side';
 
 /** How far the trunk leans to the side, from own standing, degrees, towards the working side positive. */
 export const trunkLean = {
@@ -55,9 +52,6 @@ export const trunkLean = {
   heldAgainst: { least: 'min', most: 'max' },
   limits: eitherWay({ max: 30, step: 1, first: 10, source: noSource }),
   isAlwaysLimited: false,
-  cues: { least: trunkLeans.cue, most: trunkLeans.cue },
-  shortCues: { least: 'Stay tall', most: 'Stay tall' },
-  habits: { least: habit, most: habit },
   hasSavedCurve: false,
   columns: peakColumns('trunk_lean', farther),
 } as const satisfies Measure;

@@ -1,3 +1,4 @@
+import { message } from '#words/messages/message';
 import { watchPage, type SeenPage } from './watchPage';
 
 /**
@@ -15,10 +16,7 @@ export interface AwakeWorld {
 /** Says what to do where the screen can't be kept on; null where it is kept on. */
 export function awakeSentence(state: AwakeState): string | null {
   if (state !== 'refused' && state !== 'unsupported') return null;
-  return (
-    'The screen may switch itself off while you exercise, and the recording would pause. ' +
-    'Set a longer time until the screen switches off in the settings of this device, and switch power saving off.'
-  );
+  return message('trouble.awake');
 }
 
 /**

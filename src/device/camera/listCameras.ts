@@ -1,3 +1,4 @@
+import { message } from '#words/messages/message';
 import type { CameraChoice } from './camera';
 import { cameraDevices, type CameraDevices } from './cameraDevices';
 import { explainCameraError } from './explainCameraError';
@@ -15,7 +16,7 @@ export async function listCameras(devices?: CameraDevices): Promise<CameraChoice
       .filter(({ kind }) => kind === 'videoinput')
       .map(({ deviceId, label }, index) => ({
         deviceId,
-        label: label === '' ? `Camera ${index + 1}` : label,
+        label: label === '' ? message('camera.number', { number: index + 1 }) : label,
         facing: facingOf(label),
       }));
   } catch (error) {

@@ -9,6 +9,7 @@ import {
   type VideoCodec,
 } from 'mediabunny';
 import { Problem } from '#core/problem';
+import { message } from '#words/messages/message';
 import type { FrameSource, VideoFacts } from './frameSource';
 import { openFrameSource } from './openFrameSource';
 
@@ -45,7 +46,7 @@ export async function coverVideo(
   try {
     signal.throwIfAborted();
     const codec = await findCodec(source.facts, file.type);
-    if (codec === null) throw new Problem('video', cantWrite);
+    if (codec === null) throw new Problem('video', message('send.cannot-write'));
     return await write(source, codec, coverPx, { words, signal, onProgress });
   } finally {
     source.close();
@@ -54,11 +55,10 @@ export async function coverVideo(
 
 /** Why videos can't be written here; null where they can. */
 export async function coveringFault(): Promise<string | null> {
-  return (await findCodec({ widthPx: 640, heightPx: 480 }, '')) === null ? cantWrite : null;
+  return (await findCodec({ widthPx: 640, heightPx: 480 }, '')) === null
+    ? message('send.cannot-write')
+    : null;
 }
-
-const cantWrite =
-  'This browser can’t write videos. Send the whole video or none, or open this page in another browser.';
 
 /** The same kind as the original, where it can be written, so that a device that plays one plays the other. */
 async function findCodec(

@@ -1,5 +1,6 @@
 import { VideoSampleSink, type Input, type InputVideoTrack } from 'mediabunny';
 import { Problem } from '#core/problem';
+import { message } from '#words/messages/message';
 import type { Frame, FrameSource, VideoFacts } from './frameSource';
 import { scaledSize } from './scaledSize';
 
@@ -32,8 +33,10 @@ export function createDecodedSource(input: Input, track: InputVideoTrack, facts:
         if (lastMs >= 0) return; // A damaged end: what came before it is measured, and the count shows how much.
         throw new Problem(
           'video',
-          `"${facts.fileName}" can’t be decoded (${error instanceof Error ? error.message : 'unknown error'}). ` +
-            'Copy it from the camera again, then open it.',
+          message('video-trouble.decode', {
+            file: facts.fileName,
+            reason: error instanceof Error ? error.message : message('trouble.no-reason'),
+          }),
         );
       }
     },

@@ -1,14 +1,12 @@
 import { ALL_FORMATS, BlobSource, EncodedPacketSink, Input, type InputVideoTrack } from 'mediabunny';
-import { filmBounds, filmFault, tooManyFrames } from '#core/keypoints/filmBounds';
+import { filmBounds, filmFault, type FilmFault } from '#core/keypoints/filmBounds';
 import { isProblem, Problem } from '#core/problem';
+import { message } from '#words/messages/message';
 import { createDecodedSource } from './decodedSource';
 import type { FrameSource, VideoFacts } from './frameSource';
 import { createSteppedSource } from './steppedSource';
 import { tableFault } from './tableFault';
 import { wholeWebmPart } from './wholeWebmPart';
-
-const convertHint =
-  'Export or convert it to MP4 with H.264 video (phones: camera settings, "most compatible"), then open that file.';
 
 /**
  * Opens a video file frame by frame: decoded from the file where the browser can, otherwise by stepping a
@@ -18,14 +16,11 @@ const convertHint =
  */
 export async function openFrameSource(file: File): Promise<FrameSource> {
   if (file.size === 0) {
-    throw new Problem(
-      'video',
-      `"${file.name}" is empty (0 bytes). Copy it from the camera again, then open it.`,
-    );
+    throw new Problem('video', message('video-trouble.empty', { file: file.name }));
   }
   const announced = await tableFault(file);
   if (announced === 'more-than-it-holds') throw cutOff(file);
-  if (announced === 'too-many-frames') throw outOfBounds(file, tooManyFrames);
+  if (announced === 'too-many-frames') throw outOfBounds(file, { kind: 'frames' });
   const whole = await wholeWebmPart(file);
   const input = new Input({ source: new BlobSource(whole), formats: ALL_FORMATS });
   try {
@@ -46,10 +41,7 @@ export async function openFrameSource(file: File): Promise<FrameSource> {
 
 async function readVideoTrack(input: Input, file: File): Promise<InputVideoTrack> {
   if (!(await input.canRead().catch(() => false))) {
-    throw new Problem(
-      'video',
-      `"${file.name}" is not a video that can be read. Choose a video file: MP4, MOV, WebM or MKV.`,
-    );
+    throw new Problem('video', message('video-trouble.not-video', { file: file.name }));
   }
   let track: InputVideoTrack | null;
   try {
@@ -60,7 +52,7 @@ async function readVideoTrack(input: Input, file: File): Promise<InputVideoTrack
   if (track !== null) return track;
   const sound = await input.getPrimaryAudioTrack().catch(() => null);
   if (sound === null) throw cutOff(file);
-  throw new Problem('video', `"${file.name}" holds sound only, no picture. Choose the video itself.`);
+  throw new Problem('video', message('video-trouble.sound-only', { file: file.name }));
 }
 
 async function readFacts(
@@ -104,19 +96,26 @@ async function readFacts(
 }
 
 function unknownFormat(codec: string): Problem {
-  return new Problem('video', `This browser can’t show the video’s format (${codec}). ${convertHint}`);
+  return new Problem('video', message('video-trouble.format', { codec }));
 }
 
-function outOfBounds(file: File, fault: string): Problem {
-  return new Problem(
-    'video',
-    `"${file.name}" ${fault}. Film one set as a video of its own, or cut it out, then open that.`,
-  );
+function outOfBounds({ name: file }: File, fault: FilmFault): Problem {
+  switch (fault.kind) {
+    case 'picture': {
+      const { widthPx: width, heightPx: height } = fault;
+      return new Problem('video', message('video-trouble.picture', { file, width, height }));
+    }
+    case 'frames':
+      return new Problem('video', message('video-trouble.frames', { file, frames: filmBounds.frames }));
+    case 'length': {
+      const minutes = filmBounds.spanMs / 60_000;
+      return new Problem('video', message('video-trouble.length', { file, minutes }));
+    }
+    case 'gaps':
+      return new Problem('video', message('video-trouble.gaps', { file, seconds: filmBounds.gapMs / 1000 }));
+  }
 }
 
 function cutOff(file: File): Problem {
-  return new Problem(
-    'video',
-    `"${file.name}" is cut off or damaged: its frames can’t be read. Copy it from the camera again, then open it.`,
-  );
+  return new Problem('video', message('video-trouble.cut-off', { file: file.name }));
 }

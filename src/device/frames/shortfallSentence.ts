@@ -1,3 +1,4 @@
+import { message } from '#words/messages/message';
 import type { VideoFacts } from './frameSource';
 
 /** A few frames at the end may be undecodable in any file; more than this share is a damaged one. */
@@ -12,8 +13,5 @@ const bearableShare = 0.02;
 export function shortfallSentence(facts: VideoFacts, framesRead: number): string | null {
   const lost = facts.expectedFrames - framesRead;
   if (lost <= Math.max(2, bearableShare * facts.expectedFrames)) return null;
-  return (
-    `The video is cut off or damaged: ${framesRead} of ${facts.expectedFrames} frames could be read, and only these ` +
-    'are measured. Copy it from the camera again for the rest.'
-  );
+  return message('video-trouble.shortfall', { read: framesRead, expected: facts.expectedFrames });
 }

@@ -1,4 +1,5 @@
 import type { PoseModel } from '#core/keypoints/poseModel';
+import { message } from '#words/messages/message';
 
 /** Below this rate the movement of a limb, up to 6 Hz, falls between the pictures of the full model, Hz. */
 export const leastFullFps = 12;
@@ -31,8 +32,6 @@ export function decideLive(fullFps: number, liteFps: number | null): LiveDecisio
   return {
     model: 'lite',
     hasFeedback: false,
-    sentence:
-      'This device can’t count along just now. Count for yourself: your exercise is recorded, and measured afterwards. ' +
-      'Closing other apps and plugging the device in may help.',
+    sentence: message('trouble.slow'),
   };
 }

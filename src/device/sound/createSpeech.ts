@@ -1,3 +1,4 @@
+import { currentLanguage } from '#words/messages/message';
 import { findVoice } from './findVoice';
 import type { CaptionListener, SpokenLine } from './sound';
 
@@ -49,7 +50,7 @@ export function createSpeech(onCaption: CaptionListener, world: SpeechWorld = br
 
   const readVoices = () => {
     try {
-      voice = findVoice(synthesis?.getVoices() ?? []);
+      voice = findVoice(synthesis?.getVoices() ?? [], currentLanguage());
     } catch {
       voice = null;
     }
@@ -66,6 +67,8 @@ export function createSpeech(onCaption: CaptionListener, world: SpeechWorld = br
   };
 
   const speak = (text: string, end: () => void): SpeechSynthesisUtterance | null => {
+    // The language may have changed since voices were read.
+    readVoices();
     if (voice === null || synthesis === null || !isOn) return null;
     try {
       const utterance = createUtterance(text);
@@ -121,7 +124,10 @@ export function createSpeech(onCaption: CaptionListener, world: SpeechWorld = br
       hush();
       next();
     },
-    hasVoice: () => voice !== null,
+    hasVoice() {
+      readVoices();
+      return voice !== null;
+    },
     close() {
       isClosed = true;
       waiting.length = 0;

@@ -1,4 +1,5 @@
 import { Problem } from '#core/problem';
+import { message } from '#words/messages/message';
 
 export type StorageReason =
   | 'refused'
@@ -29,35 +30,25 @@ export class StorageProblem extends Problem {
   }
 }
 
-const sentences: Record<Exclude<StorageReason, 'failed'>, string> = {
-  refused:
-    'The browser refuses to keep anything for this page. Allow site data for it in the browser’s settings, then reload.',
-  'private-window':
-    'The browser keeps nothing here, as private windows do. Open this page in an ordinary window to keep recordings.',
-  unsupported:
-    'This browser can’t keep recordings on the device. Update it, or open this page in another browser, over https.',
-  full: 'This device’s storage is full. Delete old recordings or other files, then try again.',
-  newer: 'What is kept here was written by a newer version of this program. Reload the page to get it.',
-  silent:
-    'The device’s storage does not answer. Close all other tabs of this program, then reload this one; what is kept stays.',
-  'other-tab': 'Another tab of this program is in the way. Close all its other tabs, then reload this one.',
-  missing:
-    'This is no longer kept on this device. It may have been deleted in another tab, or with the browser’s site data; reload the page.',
-  changed:
-    'Another tab has changed this since it was opened here, and nothing was overwritten. Copy what you wrote here, then open it again.',
-  damaged: 'What is kept of this on the device can’t be read. Restore it from a saved file, or delete it.',
+/** What concerns the lock of a device, which is the therapist's; the rest is in `words/messages`. */
+const lockSentences = {
   'lock-changed':
     'The lock was changed by something other than this program, so it is not opened. Restore it from a backup, or delete everything that is kept here.',
   'lock-damaged':
     'The lock is damaged, and no passphrase opens what is kept here. Delete everything, then restore it from a backup.',
-  locked: 'What is kept here is locked by a passphrase. Reload the page to be asked for it.',
   'wrong-passphrase':
     'This passphrase does not open what is kept here. Try again: capital letters, spaces and the order of the words count.',
 };
 
+function sentenceOf(reason: Exclude<StorageReason, 'failed'>): string {
+  return reason in lockSentences
+    ? lockSentences[reason as keyof typeof lockSentences]
+    : message(`storage-trouble.${reason as Exclude<typeof reason, keyof typeof lockSentences>}`);
+}
+
 /** A problem of a kind that needs no detail in its sentence. */
 export function storageProblem(reason: Exclude<StorageReason, 'failed'>, cause?: unknown): StorageProblem {
-  return new StorageProblem(reason, sentences[reason], { cause });
+  return new StorageProblem(reason, sentenceOf(reason), { cause });
 }
 
 /** Names of browser and Dexie errors, and what they mean. */
@@ -92,10 +83,11 @@ export function explainStorage(error: unknown): StorageProblem {
     const reason = reasonsByName[fault.name] ?? (isDenial(fault) ? 'refused' : undefined);
     if (reason !== undefined) return storageProblem(reason, error);
   }
-  const detail = error instanceof Error && error.message !== '' ? error.message : 'no reason was given';
+  const detail =
+    error instanceof Error && error.message !== '' ? error.message : message('trouble.no-reason');
   return new StorageProblem(
     'failed',
-    `The device’s storage failed (${detail.replace(/\.$/, '')}). Reload the page; if it happens again, free some space.`,
+    message('storage-trouble.failed', { reason: detail.replace(/\.$/, '') }),
     { cause: error },
   );
 }

@@ -1,5 +1,5 @@
-import { findExercise } from '#core/exercises/exercises';
-import { findSign } from '#core/safety/redFlags';
+import { exerciseName } from '#words/exerciseWords';
+import { signWords } from '#words/signWords';
 import type { ExchangePlan, ExchangeRecord, ExchangeSession } from './exchangeRecord';
 import {
   category,
@@ -79,7 +79,7 @@ function carePlanOf({ id, createdAt, reviewDate, perWeek, items }: ExchangePlan)
     ...(reviewDate === null ? {} : { period: { start: createdAt, end: reviewDate } }),
     activity: items.map(({ task, dose }) => ({
       detail: {
-        code: ownConcept('exercise', task, findExercise(task).name),
+        code: ownConcept('exercise', task, exerciseName(task)),
         status: 'unknown',
         ...timing,
         description: dose,
@@ -99,7 +99,7 @@ function resourcesOfSession(session: ExchangeSession): Resource[] {
       category: [
         { coding: [{ system: 'http://terminology.hl7.org/CodeSystem/flag-category', code: 'safety' }] },
       ],
-      code: ownConcept('sign', sign, findSign(sign).words),
+      code: ownConcept('sign', sign, signWords(sign)),
       subject: patientReference,
       period: { start: session.startedAt },
       identifier: [{ system: ownSystem('session'), value: id }],

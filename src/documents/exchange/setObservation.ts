@@ -1,4 +1,5 @@
 import { findExercise } from '#core/exercises/exercises';
+import { exerciseName } from '#words/exerciseWords';
 import type { ExchangeResult, ExchangeSet } from './exchangeRecord';
 import { absent, category, ownConcept, ownSystem, painConcept, quantity, reference } from './fhirCodes';
 
@@ -39,7 +40,7 @@ export function setObservation(set: ExchangeSet, isUnfilmed: boolean) {
   return {
     ...(recordingId === null ? {} : { identifier: [{ system: ownSystem('recording'), value: recordingId }] }),
     category: category('therapy'),
-    code: ownConcept('exercise', task, findExercise(task).name),
+    code: ownConcept('exercise', task, exerciseName(task)),
     bodySite: ownConcept('side', side, `${side} leg`),
     ...(result === null ? {} : { device: reference('Device', `measuring-${result.measuringVersion}`) }),
     component: [

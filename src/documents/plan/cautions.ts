@@ -1,10 +1,7 @@
 import { mostAboveUsual, strongPainFrom } from '#core/safety/painScale';
+import { message } from '#words/messages/message';
 import { freePainLimit } from './freeRecording';
 import type { PlanDocument } from './planDocument';
-
-/** What is said about pain in a recording without a plan. */
-const withoutPlan =
-  'Rest, and ask your therapist or doctor before you continue. Only they can say how much pain is right for you.';
 
 /** What a plan says about pain and about a knee that gives way. */
 export type PainRules = Pick<
@@ -37,49 +34,31 @@ export function cautionsOf(plan: PainRules | null): Cautions {
   return {
     painLimit,
     mostAllowed: plan?.mayGoOnAbove === true && ceiling > painLimit ? ceiling : null,
-    beyondPainLimit: plan?.beyondPainLimit ?? withoutPlan,
+    beyondPainLimit: plan?.beyondPainLimit ?? message('caution.no-plan'),
     ifItGivesWay: ifItGivesWay(plan),
     from: plan === null ? 'program' : 'therapist',
     stop: [
-      painSentence(painLimit),
-      'Stop when the knee gives way.',
-      'Stop when the knee locks or gets stuck.',
-      'Stop when the knee swells, and do not continue until your therapist or doctor has seen it.',
-      'Stop when you feel dizzy or unsteady, and sit down.',
+      message('caution.pain', { limit: painLimit }),
+      message('caution.stop-gives-way'),
+      message('caution.stop-locks'),
+      message('caution.stop-swells'),
+      message('caution.stop-dizzy'),
     ],
-    defer:
-      'What your therapist or doctor told you comes before anything said here. This program measures how the knee ' +
-      'stands over the foot; it does not examine you.',
+    defer: message('caution.defer'),
   };
 }
 
-const seenFirst = 'Do not exercise again until your therapist or doctor has seen it.';
-
 function ifItGivesWay(plan: PainRules | null): string {
-  return plan === null || plan.ifItGivesWay.trim() === '' ? seenFirst : plan.ifItGivesWay;
-}
-
-function painSentence(painLimit: number): string {
-  if (painLimit === 0) return 'Stop at any pain.';
-  return `Stop when the pain goes above ${painLimit} out of 10.`;
+  return plan === null || plan.ifItGivesWay.trim() === '' ? message('caution.gives-way') : plan.ifItGivesWay;
 }
 
 /** Words of a plan, so that it is clear whose they are. */
 export function saidBy({ from }: Pick<Cautions, 'from'>, words: string): string {
-  return from === 'therapist' ? `Your therapist says: ${words}` : words;
+  return from === 'therapist' ? message('caution.therapist-says', { words }) : words;
 }
 
 /** When pain is asked for: before anything is done, after each set, and after all of them. */
 export type PainMoment = 'before' | 'during' | 'after';
-
-const painWords: Record<PainMoment, (score: number, limit: number) => string> = {
-  before: (score, limit) =>
-    `It hurts ${score} out of 10 now, which is above ${limit}. Do not exercise today.`,
-  during: (score, limit) =>
-    `It hurt ${score} out of 10 in this set, which is above ${limit}. Stop here for today.`,
-  after: (score, limit) =>
-    `It hurts ${score} out of 10 now, which is above ${limit}. That was too much for today.`,
-};
 
 /**
  * What to do about a pain score, without what the plan says.
@@ -92,7 +71,7 @@ export function painAdvice(
   score: number,
   { painLimit }: Pick<Cautions, 'painLimit'>,
 ): string | null {
-  return score <= painLimit ? null : painWords[when](score, painLimit);
+  return score <= painLimit ? null : message(`pain.too-much.${when}`, { score, limit: painLimit });
 }
 
 /** Whether the person may go on above the limit if they say that they were told to. */

@@ -2,13 +2,14 @@ import { wornFootwear } from '#core/conditions/setConditions';
 import { holdIds, taskIds } from '#core/exercises/exercises';
 import { feedbackModes } from '#core/protocol/feedback';
 import { sides } from '#core/protocol/side';
+import { languages } from '#words/messages/languages';
 import { videoParts } from '../parcel/videoPart';
 import { limitsSchema } from '../schema/limitsSchema';
 import { z } from '../schema/zod';
 import { planBounds, planRanges } from './planRanges';
 
 /** Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. */
-export const planVersion = 5;
+export const planVersion = 6;
 
 export const footwearChoices = [...wornFootwear, 'either'] as const;
 export type Footwear = (typeof footwearChoices)[number];
@@ -102,6 +103,11 @@ export const planSchema = z
       .regex(/^age1[02-9ac-hj-np-z]{58}$/)
       .nullable()
       .describe("The therapist's public key in the age format, to seal what goes back; null without one."),
+    language: z
+      .enum(languages)
+      .describe(
+        'What the patient reads and hears everything in but the words of this plan; they may change it.',
+      ),
   })
   .meta({ title: 'Overfoot plan' });
 

@@ -1,6 +1,7 @@
 import { findExercise, type ExerciseId } from '#core/exercises/exercises';
 import { defaultLimits } from '#core/protocol/limits';
 import { capitalised } from '#words/capitalised';
+import { message } from '#words/messages/message';
 import { plainName } from '../schema/plainName';
 import { planVersion, type PlanDocument, type PlanItem } from './planDocument';
 import { readPlan } from './readPlan';
@@ -22,14 +23,15 @@ export function newDraft(): PlanDraft {
     painLimit: firstPainLimit,
     usualPain: null,
     mayGoOnAbove: false,
-    beyondPainLimit: 'Stop for today, rest the leg, and contact me before the next session.',
-    ifItGivesWay: 'Stop for today, and contact me before the next session.',
+    beyondPainLimit: message('caution.first-beyond-limit'),
+    ifItGivesWay: message('caution.first-gives-way'),
     howOften: '',
     perWeek: null,
     reviewDate: null,
     words: '',
     videoWish: null,
     returnKey: null,
+    language: 'en',
   };
 }
 

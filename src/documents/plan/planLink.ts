@@ -1,6 +1,7 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { deflateSync, Inflate, strFromU8, strToU8 } from 'fflate';
 import { Problem } from '#core/problem';
+import { message } from '#words/messages/message';
 import { fromBase64Url, toBase64Url } from './base64Url';
 import { planMarker } from './carriesPlan';
 import { parsePlan } from './parsePlan';
@@ -21,8 +22,6 @@ export const longestFragment = 40_000;
 /** Chunk size for inflating, so that a decompression bomb is noticed after one chunk. */
 const pieceBytes = 512;
 
-const askAgain = 'Ask for the link or the plan file again.';
-
 /**
  * A plan as the part of an address after '#', which browsers never send to a server:
  * `plan=1.<deflated JSON, base64url>.<check>`.
@@ -31,12 +30,18 @@ export function planToFragment(plan: PlanDocument): string {
   return fragmentOf(linkVersion, packPlan(plan));
 }
 
-/** A plan as a link carries it: JSON, deflated; of the version before where it says nothing that is newer. */
+/** A plan as a link carries it: JSON, deflated; of the oldest version that says as much. */
 export function packPlan(plan: PlanDocument): Uint8Array<ArrayBuffer> {
-  const { perWeek, videoWish, ...before } = plan;
-  const isNewer = perWeek !== null || videoWish !== null;
-  const text = JSON.stringify(isNewer ? plan : { ...before, version: 4 });
+  const text = JSON.stringify(oldestOf(plan));
   return deflateSync(strToU8(text), { level: 9 }) as Uint8Array<ArrayBuffer>;
+}
+
+function oldestOf(plan: PlanDocument): object {
+  const { language, ...ofVersion5 } = plan;
+  const { perWeek, videoWish, ...ofVersion4 } = ofVersion5;
+  if (language !== 'en') return plan;
+  if (perWeek !== null || videoWish !== null) return { ...ofVersion5, version: 5 };
+  return { ...ofVersion4, version: 4 };
 }
 
 /**
@@ -63,23 +68,19 @@ export type PlanLink = { plan: PlanDocument } | { sealed: Uint8Array<ArrayBuffer
  */
 export function readPlanLink(fragment: string): PlanLink {
   const text = fragment.replace(/^#/, '');
-  if (text.length > longestFragment)
-    throw new Problem('plan', `This link is too long for a plan. ${askAgain}`);
+  if (text.length > longestFragment) throw new Problem('plan', message('plan-trouble.link-too-long'));
   const [version = '', packedText, check, ...more] = text.slice(planMarker.length).split('.');
   if (!text.startsWith(planMarker) || !/^\d{1,6}$/.test(version))
-    throw new Problem('plan', `This link contains no plan. ${askAgain}`);
+    throw new Problem('plan', message('plan-trouble.link-empty'));
   if (Number(version) > sealedVersion) {
     throw new Problem(
       'plan',
-      `This link is of version ${Number(version)}; this program reads up to ${sealedVersion}. Update the program.`,
+      message('plan-trouble.link-newer', { version: Number(version), known: sealedVersion }),
     );
   }
   const packed = packedText === undefined ? null : fromBase64Url(packedText);
   if (packed === null || check === undefined || more.length > 0 || check !== checkOf(packed)) {
-    throw new Problem(
-      'plan',
-      `This link is not whole: part of it was lost or changed on the way. ${askAgain}`,
-    );
+    throw new Problem('plan', message('plan-trouble.link-broken'));
   }
   return Number(version) === sealedVersion ? { sealed: packed.slice() } : { plan: unpackPlan(packed) };
 }
@@ -101,7 +102,7 @@ function checkOf(packed: Uint8Array): string {
 function inflate(packed: Uint8Array): string {
   const unpacked = new Uint8Array(largestPlanBytes);
   let bytes = 0;
-  const tooLarge = new Problem('plan', `What this link carries is too large for a plan. ${askAgain}`);
+  const tooLarge = new Problem('plan', message('plan-trouble.link-large'));
   const stream = new Inflate((piece) => {
     if (bytes + piece.length > unpacked.length) throw tooLarge;
     unpacked.set(piece, bytes);
@@ -112,7 +113,7 @@ function inflate(packed: Uint8Array): string {
       stream.push(packed.subarray(from, from + pieceBytes), from + pieceBytes >= packed.length);
   } catch (error) {
     if (error === tooLarge) throw tooLarge;
-    throw new Problem('plan', `What this link carries can’t be unpacked. ${askAgain}`);
+    throw new Problem('plan', message('plan-trouble.link-packed'));
   }
   return strFromU8(unpacked.subarray(0, bytes));
 }

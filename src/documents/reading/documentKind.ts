@@ -11,10 +11,15 @@ export interface DocumentWords {
   /** Of data that is something else, and of text that is not JSON; whole sentences. */
   notOne: string;
   notJson: string;
-  /** The document as the subject of a sentence: 'This plan'. */
-  subject: string;
-  /** What to do where it is damaged, a sentence. */
-  getAgain: string;
+  /** Of text that holds more than any document does. */
+  tooMuch: string;
+  /** Of a version that this program does not know. */
+  newer: (version: number, known: number) => string;
+  /**
+   * @param fault  as it follows the document as the subject: 'is damaged at …'
+   * @param whatNext  a sentence, where another copy would be no better
+   */
+  faulty: (fault: string, whatNext?: string) => string;
 }
 
 /** One kind of versioned document: how to recognise, migrate and read it. */
@@ -41,8 +46,16 @@ export function fileWords(name: string, chooseAnother: string, getAgain: string)
   return {
     notOne: `This is not a ${name}. ${chooseAnother}`,
     notJson: `This is not a ${name}: it is not JSON. ${chooseAnother}`,
-    subject: `This ${name}`,
-    getAgain,
+    ...faultWords(`This ${name}`, getAgain),
+  };
+}
+
+function faultWords(subject: string, getAgain: string): Omit<DocumentWords, 'notOne' | 'notJson'> {
+  return {
+    tooMuch: `${subject} holds more than one can. ${getAgain}`,
+    newer: (version, known) =>
+      `${subject} is of version ${version}; this program reads up to ${known}. Update the program.`,
+    faulty: (fault, whatNext = getAgain) => `${subject} ${fault}. ${whatNext}`,
   };
 }
 
@@ -58,5 +71,5 @@ export const savedFileWords = (name: string): DocumentWords =>
  */
 export function headWords(name: string, getAgain: string): DocumentWords {
   const notOne = `It is not a ${name} from Overfoot.`;
-  return { notOne, notJson: notOne, subject: 'It', getAgain };
+  return { notOne, notJson: notOne, ...faultWords('It', getAgain) };
 }

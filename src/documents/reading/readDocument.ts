@@ -12,11 +12,8 @@ export function parseDocument<Value>(text: string, kind: DocumentKind<Value>): V
   try {
     data = parseJson(text);
   } catch (error) {
-    const { notJson, subject, getAgain } = kind.words;
-    throw new Problem(
-      kind.problem,
-      error instanceof TooMuchJson ? `${subject} holds more than one can. ${getAgain}` : notJson,
-    );
+    const { notJson, tooMuch } = kind.words;
+    throw new Problem(kind.problem, error instanceof TooMuchJson ? tooMuch : notJson);
   }
   return readDocument(data, kind);
 }
@@ -33,14 +30,12 @@ export function readDocument<Value>(data: unknown, kind: DocumentKind<Value>): V
   const { format, version } = fieldsOf(data);
   if (format !== kind.format) throw fail(words.notOne);
   if (typeof version === 'number' && version > kind.version) {
-    throw fail(
-      `${words.subject} is of version ${version}; this program reads up to ${kind.version}. Update the program.`,
-    );
+    throw fail(words.newer(version, kind.version));
   }
   const isOlder = typeof version === 'number' && version < kind.version;
   const content = kind.read(isOlder ? (kind.bringUp?.(data as object, version) ?? data) : data);
   if ('value' in content) return content.value;
-  throw fail(`${words.subject} ${content.fault}. ${content.whatNext ?? words.getAgain}`);
+  throw fail(words.faulty(content.fault, content.whatNext));
 }
 
 function fieldsOf(data: unknown): Record<string, unknown> {

@@ -1,4 +1,4 @@
-import { filmFault } from '#core/keypoints/filmBounds';
+import { filmBounds, filmFault, type FilmFault } from '#core/keypoints/filmBounds';
 import { bySchema } from '../reading/bySchema';
 import {
   fileWords,
@@ -28,7 +28,21 @@ export function withinBounds<Value extends RecordingHead & Partial<RecordingDocu
 ): DocumentContent<Value> {
   if (!('value' in content)) return content;
   const fault = filmFault({ ...content.value.video, ...content.value.observed });
-  return fault === null ? content : { fault, whatNext: tooMuchNext };
+  return fault === null ? content : { fault: filmFaultWords(fault), whatNext: tooMuchNext };
+}
+
+/** As it follows its subject. */
+function filmFaultWords(fault: FilmFault): string {
+  switch (fault.kind) {
+    case 'picture':
+      return `has pictures of ${fault.widthPx} by ${fault.heightPx} px, of which nobody can be measured`;
+    case 'frames':
+      return `has more than ${filmBounds.frames} frames, which is more than can be measured at once`;
+    case 'length':
+      return `lasts longer than ${filmBounds.spanMs / 60_000} minutes, which is longer than can be measured at once`;
+    case 'gaps':
+      return `has frames more than ${filmBounds.gapMs / 1000} s apart, so that the movement between them is unknown`;
+  }
 }
 
 /** Looked at first: a schema lists the faults of every entry. */

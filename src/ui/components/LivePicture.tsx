@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'react';
+import { message } from '#words/messages/message';
 import type { Context2d } from '../drawing/canvasShapes';
 import type { PlacedPicture } from '../drawing/placePicture';
 import { useSize } from './useSize';
@@ -87,6 +88,6 @@ function LiveVideo({ camera, stream }: Pick<Props, 'camera' | 'stream'>) {
     };
   }, [camera, stream]);
   return (
-    <video ref={video} className="fills-box" autoPlay muted playsInline aria-label="What the camera sees" />
+    <video ref={video} className="fills-box" autoPlay muted playsInline aria-label={message('camera.live')} />
   );
 }

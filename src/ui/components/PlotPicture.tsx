@@ -75,7 +75,7 @@ export const PlotPicture = memo(function PlotPicture(props: Props) {
           y={floor - 4}
           height={4}
         >
-          <title>Not measured: {reasonWords[reason].short}</title>
+          <title>Not measured: {reasonWords(reason).short}</title>
         </rect>
       ))}
       <path className="plot-curve" d={runs.map((run) => curve(run) ?? '').join('')} />
@@ -86,7 +86,7 @@ export const PlotPicture = memo(function PlotPicture(props: Props) {
         <text className="plot-none" x={(left + right) / 2} y={y(0) - 8} textAnchor="middle">
           Not measured
           <tspan x={(left + right) / 2} dy="1.6em">
-            {reasonWords[noneBecause].short}
+            {reasonWords(noneBecause).short}
           </tspan>
         </text>
       )}

@@ -1,4 +1,5 @@
 import { Button } from 'react-aria-components';
+import { message } from '#words/messages/message';
 import { Message } from './Message';
 
 interface Props {
@@ -16,7 +17,7 @@ export function ProblemMessage({ problem, onClose }: Props) {
       title={problem.title}
       actions={
         <Button className="button button-quiet" onPress={onClose}>
-          Close
+          {message('home.close')}
         </Button>
       }
     >

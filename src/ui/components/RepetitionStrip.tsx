@@ -67,7 +67,7 @@ const Mark = memo(function Mark(props: MarkProps) {
     <Button
       className={`strip-mark strip-${verdict} strip-${pointing ?? 'aside'}`}
       style={{ '--middle': `${middlePx}px`, '--wide': `${widePx}px` } as CSSProperties}
-      aria-label={`Repetition ${number}: ${verdictWords[verdict]}`}
+      aria-label={`Repetition ${number}: ${verdictWords(verdict)}`}
       aria-current={isSelected}
       onPress={() => onSelect(index)}
     >

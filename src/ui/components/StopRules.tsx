@@ -1,3 +1,5 @@
+import { message } from '#words/messages/message';
+
 interface Props {
   /** When to stop, one sentence each. */
   stop: readonly string[];
@@ -12,10 +14,10 @@ export function StopRules({ stop, beyondPainLimit, ifItGivesWay, isFolded = fals
   const afterwards = (
     <>
       <p>
-        <strong>What to do after pain:</strong> {beyondPainLimit}
+        <strong>{message('rules.after-pain')}</strong> {beyondPainLimit}
       </p>
       <p>
-        <strong>If the knee gave way, locked or got stuck:</strong> {ifItGivesWay}
+        <strong>{message('rules.gave-way')}</strong> {ifItGivesWay}
       </p>
     </>
   );
@@ -28,7 +30,7 @@ export function StopRules({ stop, beyondPainLimit, ifItGivesWay, isFolded = fals
       </ul>
       {isFolded ? (
         <details>
-          <summary>What to do then</summary>
+          <summary>{message('rules.afterwards')}</summary>
           {afterwards}
         </details>
       ) : (

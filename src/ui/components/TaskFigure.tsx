@@ -2,17 +2,14 @@ import { findExercise, type ExerciseId } from '#core/exercises/exercises';
 import { figurePose, type FigurePose } from '#core/exercises/figure/figurePose';
 import type { FigureMoment, Place, Prop } from '#core/exercises/figure/stance';
 import { otherSide, type Side } from '#core/protocol/side';
+import { momentWords } from '#words/exerciseWords';
+import { message } from '#words/messages/message';
 import './taskFigure.css';
 
 type View = 'front' | 'side' | 'oblique';
 
 const moments: readonly FigureMoment[] = ['start', 'end'];
 
-const viewWords: Record<View, string> = {
-  front: 'from the front',
-  side: 'from the side',
-  oblique: 'from the front at an angle',
-};
 /**
  * A person who is upright is drawn as the camera sees them; legs that lie on the floor would be hidden by
  * their feet.
@@ -22,12 +19,6 @@ const views = { upright: ['front', 'side'], lying: ['oblique', 'side'] } as cons
 const oblique = { round: (40 * Math.PI) / 180, above: (25 * Math.PI) / 180 };
 /** The mat under a person who lies or sits on the floor, body heights: across, behind the hips and ahead of them. */
 const mat = { half: 0.22, behind: 0.2, ahead: 0.64 };
-/** What is seen at the start and at the far end, by how a repetition goes. */
-const momentWords = {
-  rise: { start: 'seated', end: 'standing' },
-  dip: { start: 'standing', end: 'bent' },
-  reach: { start: 'start', end: 'leg out' },
-};
 
 /** In body heights: a picture's width, and what is kept free above the head and below the floor. */
 const width = 0.95;
@@ -45,8 +36,8 @@ const halfFoot = 0.0275;
 export function TaskFigure({ task, side, name }: { task: ExerciseId; side: Side; name: string }) {
   const poses = { start: figurePose(task, side, 'start'), end: figurePose(task, side, 'end') };
   const exercise = findExercise(task);
-  const words = exercise.kind === 'hold' ? exercise.moments : momentWords[exercise.shape];
-  const caption = (view: View, moment: FigureMoment) => `${viewWords[view]}, ${words[moment]}`;
+  const caption = (view: View, moment: FigureMoment) =>
+    message(`figure.${view}`, { moment: momentWords(task, moment) });
   return (
     <figure className="task-figure">
       {views[exercise.figure.isLying === true ? 'lying' : 'upright'].flatMap((view) =>

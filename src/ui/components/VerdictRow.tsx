@@ -1,5 +1,6 @@
 import type { Direction } from '#core/scoring/deciding';
 import { verdicts, type Verdict } from '#core/scoring/verdict';
+import { message } from '#words/messages/message';
 import { repetitionCount } from '#words/repetitionCount';
 import { verdictWords } from '#words/verdictWords';
 import { lanePointing } from '../drawing/verdictForm';
@@ -37,7 +38,7 @@ export function VerdictRow({ marks }: Props) {
 function describe(marks: Props['marks']): string {
   const counts = verdicts.flatMap((verdict) => {
     const count = marks.filter((mark) => mark.verdict === verdict).length;
-    return count === 0 ? [] : [`${count} ${verdictWords[verdict]}`];
+    return count === 0 ? [] : [message('verdict.counted', { count, verdict: verdictWords(verdict) })];
   });
   return `${repetitionCount(marks.length)}: ${counts.join(', ')}`;
 }

@@ -17,5 +17,5 @@ export function readoutAt(measurement: Measurement, timeMs: number): string {
     return `${formatTime(timeMs)}: ${band === null ? formatValue('knee-angle', value) : formatMeasure('knee-angle', { value, band })}`;
   }
   const reason = sample < 0 ? null : curveReason(kneeAngleDeg, sample);
-  return `${formatTime(timeMs)}: not measured${reason === null ? '' : `, ${reasonWords[reason].short}`}`;
+  return `${formatTime(timeMs)}: not measured${reason === null ? '' : `, ${reasonWords(reason).short}`}`;
 }

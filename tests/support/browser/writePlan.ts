@@ -5,7 +5,11 @@ import type { Page } from '@playwright/test';
  *
  * @returns  the link that the patient gets
  */
-export async function writePlan(page: Page, repetitions: number): Promise<string> {
+export async function writePlan(
+  page: Page,
+  repetitions: number,
+  language: 'English' | 'Spanish' = 'English',
+): Promise<string> {
   const press = (name: string) => page.getByRole('button', { name, exact: true }).click();
   await page.goto('./');
   const treats = page.getByRole('button', { name: 'I treat people' });
@@ -15,6 +19,10 @@ export async function writePlan(page: Page, repetitions: number): Promise<string
   await write.click();
   await page.getByLabel('Patient’s pseudonym').fill('Grey Otter 3');
   await page.getByText('The patient can send sessions back').click();
+  if (language !== 'English') {
+    await page.getByRole('button', { name: /Language of the patient’s pages/ }).click();
+    await page.getByRole('option', { name: language }).click();
+  }
   await press('Add a task');
   await page.getByRole('option', { name: 'Split-stance sit-to-stand' }).click();
   for (const [label, value] of [

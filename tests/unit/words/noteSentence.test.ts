@@ -50,7 +50,7 @@ describe('noteSentence(note)', () => {
 
   it('gives the advice that belongs to the reason', () => {
     expect(noteSentence({ kind: 'legs-not-seen', reason: 'joint-unseen' })).toContain(
-      reasonWords['joint-unseen'].advice,
+      reasonWords('joint-unseen').advice,
     );
   });
 });

@@ -1,27 +1,19 @@
 import { commonPractice, type TaskDefinition } from '../exercise';
 import { at, freeX, onFloor, uprightY, workingX } from '../figure/stance';
 import { kneeInward, kneeOutward, pelvisDrops, trunkLeans } from '../library/kneeFaults';
-import { cameraInFront, faceCamera } from '../preparation';
 import { towardsFifteen } from '../stage';
 
 export const hipAbductionOnBentLeg: TaskDefinition<'hip-abduction-on-bent-leg'> = {
   kind: 'task',
   id: 'hip-abduction-on-bent-leg',
-  name: 'Hip abduction on a bent stance leg',
   shape: 'reach',
   workingFoot: 'stiller',
-  sideHint: 'The working leg is the bent one that is stood on; the other moves out to the side.',
   onBothFeet: false,
   freeFootReach: 0.7,
   viewSigns: ['stance-foot'],
   treatmentOrder: 30,
 
   purpose: 'Trains the hip of the bent stance leg to hold the pelvis level while the other leg moves out.',
-  steps: [
-    'Keep the {side} knee a little bent all along.',
-    'Move the {other} leg out to the side, toes forward.',
-    'Bring it back without a swing.',
-  ],
   stages: [
     {
       id: 'small-hand',
@@ -71,19 +63,12 @@ export const hipAbductionOnBentLeg: TaskDefinition<'hip-abduction-on-bent-leg'> 
       cue: 'Keep the standing knee soft.',
     },
   ],
-  cautions: ['Put the other foot down whenever you feel unsteady.'],
   dose: { sets: 2, repetitions: 12, restSeconds: 60, worksUpTo: null, source: commonPractice },
 
   preparation: {
     needs: ['clear-floor', 'support'],
-    steps: [
-      'Stand with what you hold on to on your {side} side, within reach.',
-      'Stand on your {side} leg with the knee a little bent; the {other} leg will move out to the side.',
-      faceCamera,
-    ],
-    camera: cameraInFront,
+    isFilmed: true,
     start: 'standing',
-    startLine: 'Stand on your {side} leg, knee a little bent.',
     easyBends: true,
   },
 

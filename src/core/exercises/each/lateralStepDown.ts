@@ -1,7 +1,6 @@
 import { commonPractice, type TaskDefinition } from '../exercise';
 import { at, freeX, segmentLengths, uprightY, workingX, type Prop } from '../figure/stance';
 import { kneeInward, kneeOutward, pelvisDrops, trunkLeans } from '../library/kneeFaults';
-import { cameraInFront, faceCamera } from '../preparation';
 import { towardsFifteen } from '../stage';
 
 const { ankleHeight } = segmentLengths;
@@ -11,20 +10,14 @@ const step: Prop = { kind: 'step', at: at(workingX - 0.01, stepHeight, 0.03) };
 export const lateralStepDown: TaskDefinition<'lateral-step-down'> = {
   kind: 'task',
   id: 'lateral-step-down',
-  name: 'Lateral step-down',
   shape: 'dip',
   workingFoot: 'stiller',
-  sideHint: 'The working leg is the one on the step.',
   onBothFeet: false,
   freeFootReach: 0,
   viewSigns: ['feet', 'stance-foot'],
   treatmentOrder: 60,
 
   purpose: 'Trains the leg on the step to lower the body under control, as on stairs.',
-  steps: [
-    'Bend the {side} knee until the {other} heel nearly touches the floor.',
-    'Straighten the {side} knee; do not push off with the {other} foot.',
-  ],
   stages: [
     {
       id: 'step-10-hand',
@@ -57,19 +50,12 @@ export const lateralStepDown: TaskDefinition<'lateral-step-down'> = {
       cue: 'Touch like on an egg, and let the upper leg lift you.',
     },
   ],
-  cautions: ['The step must not tip or slide. Hold on to something until you are sure of it.'],
   dose: { sets: 2, repetitions: 10, restSeconds: 60, worksUpTo: null, source: commonPractice },
 
   preparation: {
     needs: ['step', 'clear-floor', 'support'],
-    steps: [
-      'Put the step where you can hold on to something beside it.',
-      'Stand with your {side} foot on the step, close to its edge, and the {other} foot hanging beside it.',
-      faceCamera,
-    ],
-    camera: cameraInFront,
+    isFilmed: true,
     start: 'standing',
-    startLine: 'Stand on the step with your {side} leg.',
     easyBends: true,
   },
 

@@ -6,16 +6,9 @@ const ball: Prop = { kind: 'ball', at: at(workingX, 0.055, 0.21) };
 export const quadPressHold: HoldDefinition<'quad-press-hold'> = {
   kind: 'hold',
   id: 'quad-press-hold',
-  name: 'Quadriceps press, held',
-  moments: { start: 'before', end: 'pressing' },
   treatmentOrder: 10,
 
   purpose: 'Wakes the quadriceps without moving the knee, before the other exercises.',
-  steps: [
-    'Press the {side} thigh back into the ball and tighten the muscle above the knee.',
-    'Breathe on; hold until the time is over.',
-    'Let go slowly.',
-  ],
   stages: [
     { id: 'light-15', words: 'Press lightly for 15 seconds, 3 times.', holds: { count: 3, seconds: 15 } },
     { id: 'press-30', words: 'Press for 30 seconds, 3 times.', holds: { count: 3, seconds: 30 } },
@@ -38,7 +31,6 @@ export const quadPressHold: HoldDefinition<'quad-press-hold'> = {
       cue: 'Breathe, and tighten above the kneecap.',
     },
   ],
-  cautions: ['The knee must not hurt while you press: press less, or stop.'],
   dose: {
     sets: 1,
     holds: { count: 3, seconds: 30 },
@@ -48,10 +40,8 @@ export const quadPressHold: HoldDefinition<'quad-press-hold'> = {
 
   preparation: {
     needs: ['ball', 'clear-floor'],
-    steps: ['Get into the position that you were shown, with the ball behind your {side} thigh.'],
-    camera: null,
+    isFilmed: false,
     start: 'as-shown',
-    startLine: 'Get into position, ball behind your {side} thigh.',
     easyBends: false,
   },
 

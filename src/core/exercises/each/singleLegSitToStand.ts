@@ -1,27 +1,19 @@
 import { commonPractice, type TaskDefinition } from '../exercise';
 import { at, chair, freeX, onFloor, seatedY, seatZ, uprightY, workingX } from '../figure/stance';
 import { kneeInward, kneeOutward, pelvisDrops, trunkLeans } from '../library/kneeFaults';
-import { cameraInFront, chairPlace, faceCamera } from '../preparation';
 import { towardsTwenty } from '../stage';
 
 export const singleLegSitToStand: TaskDefinition<'single-leg-sit-to-stand'> = {
   kind: 'task',
   id: 'single-leg-sit-to-stand',
-  name: 'Single-leg sit-to-stand',
   shape: 'rise',
   workingFoot: 'stiller',
-  sideHint: 'The working leg is the one whose foot stays on the floor.',
   onBothFeet: false,
   freeFootReach: 0,
   viewSigns: ['thighs', 'stance-foot'],
   treatmentOrder: 80,
 
   purpose: 'Shows and trains whether one leg alone can lift and lower the body with the knee over the foot.',
-  steps: [
-    'Lean forward until the weight is over the {side} foot, and stand up on that leg.',
-    'Stand tall for a moment; the {other} foot may touch the floor.',
-    'Sit back slowly on the {side} leg.',
-  ],
   stages: [
     {
       id: 'seat-50-fingertip',
@@ -46,23 +38,12 @@ export const singleLegSitToStand: TaskDefinition<'single-leg-sit-to-stand'> = {
       cue: 'Lean first, then push, without a swing.',
     },
   ],
-  cautions: [
-    'The chair must stand against a wall: it is pushed backwards each time you sit down.',
-    'Put the other foot down whenever you feel unsteady.',
-  ],
   dose: { sets: 2, repetitions: 8, restSeconds: 90, worksUpTo: null, source: commonPractice },
 
   preparation: {
     needs: ['chair', 'clear-floor', 'support'],
-    steps: [
-      chairPlace,
-      'Sit on its front half, both feet on the floor.',
-      'Lift your {other} foot just off the floor; put it down again whenever you need it.',
-      faceCamera,
-    ],
-    camera: cameraInFront,
+    isFilmed: true,
     start: 'seated',
-    startLine: 'Sit down, and get ready on your {side} leg.',
     easyBends: false,
   },
 

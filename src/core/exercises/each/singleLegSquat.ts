@@ -1,27 +1,19 @@
 import { commonPractice, type TaskDefinition } from '../exercise';
 import { at, freeX, onFloor, uprightY, workingX } from '../figure/stance';
 import { kneeInward, kneeOutward, pelvisDrops, trunkLeans } from '../library/kneeFaults';
-import { cameraInFront, faceCamera } from '../preparation';
 import { towardsFifteen } from '../stage';
 
 export const singleLegSquat: TaskDefinition<'single-leg-squat'> = {
   kind: 'task',
   id: 'single-leg-squat',
-  name: 'Single-leg squat',
   shape: 'dip',
   workingFoot: 'stiller',
-  sideHint: 'The working leg is the one that is stood on.',
   onBothFeet: false,
   freeFootReach: 0,
   viewSigns: ['free-shank', 'stance-foot'],
   treatmentOrder: 70,
 
   purpose: 'Trains one leg to bend and straighten under the body with hip, knee and foot in line.',
-  steps: [
-    'Stand tall.',
-    'Sit back and bend the {side} knee, only as far as it stays over the foot and without pain.',
-    'Push through the heel and straighten up.',
-  ],
   stages: [
     {
       id: 'bend-45-hand',
@@ -54,19 +46,12 @@ export const singleLegSquat: TaskDefinition<'single-leg-squat'> = {
       cue: 'Sit back, hip over knee.',
     },
   ],
-  cautions: ['Put the other foot down whenever you feel unsteady.'],
   dose: { sets: 2, repetitions: 10, restSeconds: 60, worksUpTo: null, source: commonPractice },
 
   preparation: {
     needs: ['clear-floor', 'support'],
-    steps: [
-      'Stand with what you hold on to beside you, not in front.',
-      'Stand on your {side} leg and bend the {other} knee so that the foot is behind you.',
-      faceCamera,
-    ],
-    camera: cameraInFront,
+    isFilmed: true,
     start: 'standing',
-    startLine: 'Stand on your {side} leg.',
     easyBends: true,
   },
 

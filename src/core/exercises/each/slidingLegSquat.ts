@@ -1,16 +1,13 @@
 import { commonPractice, type TaskDefinition } from '../exercise';
 import { at, freeX, onFloor, uprightY, workingX } from '../figure/stance';
 import { kneeInward, kneeOutward, trunkLeans } from '../library/kneeFaults';
-import { cameraInFront, faceCamera } from '../preparation';
 import { towardsFifteen } from '../stage';
 
 export const slidingLegSquat: TaskDefinition<'sliding-leg-squat'> = {
   kind: 'task',
   id: 'sliding-leg-squat',
-  name: 'Sliding-leg squat',
   shape: 'dip',
   workingFoot: 'stiller',
-  sideHint: 'The working leg is the planted one; the other slides.',
   onBothFeet: true,
   freeFootReach: 0.7,
   viewSigns: ['feet', 'stance-foot'],
@@ -18,12 +15,6 @@ export const slidingLegSquat: TaskDefinition<'sliding-leg-squat'> = {
 
   purpose:
     'Trains the planted leg to bend under the body while the other one slides out and takes little weight.',
-  steps: [
-    'Put the weight on the {side} leg.',
-    'Bend the {side} knee and let the {other} foot slide away to the side.',
-    'Stop before the {side} knee leaves the middle of the foot.',
-    'Push through the {side} heel and pull the {other} foot back.',
-  ],
   stages: [
     { id: 'short-hand', words: 'Short slide, a hand on something firm.', support: 'hand', ...towardsFifteen },
     { id: 'short', words: 'Short slide, no hand.', support: 'none', ...towardsFifteen },
@@ -54,21 +45,12 @@ export const slidingLegSquat: TaskDefinition<'sliding-leg-squat'> = {
     },
     trunkLeans,
   ],
-  cautions: [
-    'The planted foot must not slide: bare floor or a firm sole under it, the cloth under the other foot only.',
-  ],
   dose: { sets: 2, repetitions: 10, restSeconds: 60, worksUpTo: null, source: commonPractice },
 
   preparation: {
     needs: ['clear-floor', 'support', 'slide'],
-    steps: [
-      'Stand with what you hold on to beside you, not in front.',
-      'Keep your {side} foot planted; the {other} foot rests on the cloth and slides.',
-      faceCamera,
-    ],
-    camera: cameraInFront,
+    isFilmed: true,
     start: 'standing',
-    startLine: 'Stand with your weight on your {side} leg.',
     easyBends: true,
   },
 

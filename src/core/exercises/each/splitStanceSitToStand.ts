@@ -1,16 +1,13 @@
 import { commonPractice, type TaskDefinition } from '../exercise';
 import { at, chair, freeX, onFloor, seatedY, seatZ, uprightY, workingX } from '../figure/stance';
 import { kneeInward, kneeOutward, trunkLeans } from '../library/kneeFaults';
-import { cameraInFront, chairPlace, faceCamera } from '../preparation';
 import { towardsTwenty } from '../stage';
 
 export const splitStanceSitToStand: TaskDefinition<'split-stance-sit-to-stand'> = {
   kind: 'task',
   id: 'split-stance-sit-to-stand',
-  name: 'Split-stance sit-to-stand',
   shape: 'rise',
   workingFoot: 'nearer',
-  sideHint: 'The working leg is the one whose foot is in front.',
   onBothFeet: true,
   freeFootReach: 0,
   viewSigns: ['thighs', 'feet'],
@@ -18,12 +15,6 @@ export const splitStanceSitToStand: TaskDefinition<'split-stance-sit-to-stand'> 
 
   purpose:
     'Trains the front leg to lift and lower the body with the knee over the foot, with help from the back leg.',
-  steps: [
-    'Lean the trunk forward until the weight is over the {side} foot.',
-    'Push through the {side} heel and stand up; the {other} leg helps only as much as needed.',
-    'Stand tall for a moment.',
-    'Sit back slowly, hip over knee, until you touch the seat.',
-  ],
   stages: [
     {
       id: 'seat-50',
@@ -68,7 +59,6 @@ export const splitStanceSitToStand: TaskDefinition<'split-stance-sit-to-stand'> 
     },
     trunkLeans,
   ],
-  cautions: ['The chair must stand against a wall: it is pushed backwards each time you sit down.'],
   dose: {
     sets: 2,
     repetitions: 10,
@@ -79,15 +69,8 @@ export const splitStanceSitToStand: TaskDefinition<'split-stance-sit-to-stand'> 
 
   preparation: {
     needs: ['chair', 'clear-floor', 'support'],
-    steps: [
-      chairPlace,
-      'Sit on its front half, both feet on the floor.',
-      'Put your {side} foot in front and your {other} foot a little behind it.',
-      faceCamera,
-    ],
-    camera: cameraInFront,
+    isFilmed: true,
     start: 'seated',
-    startLine: 'Sit down, {side} foot in front.',
     easyBends: false,
   },
 

@@ -1,27 +1,19 @@
 import { commonPractice, type TaskDefinition } from '../exercise';
 import { at, freeX, onFloor, uprightY, workingX } from '../figure/stance';
 import { kneeInward, kneeOutward } from '../library/kneeFaults';
-import { cameraInFront, faceCamera } from '../preparation';
 import { towardsFifteen } from '../stage';
 
 export const twoLeggedBend: TaskDefinition<'two-legged-bend'> = {
   kind: 'task',
   id: 'two-legged-bend',
-  name: 'Two-legged bend',
   shape: 'dip',
   workingFoot: 'either',
-  sideHint: 'Both legs work; the side says which knee is judged.',
   onBothFeet: true,
   freeFootReach: 0,
   viewSigns: ['thighs', 'feet'],
   treatmentOrder: 20,
 
   purpose: 'A check on both legs, and an easy way to learn what knee over foot feels like.',
-  steps: [
-    'Stand on both feet, hip-wide, toes a little outward.',
-    'Bend both knees, each over the middle of its foot, heels down.',
-    'Straighten up.',
-  ],
   stages: [
     { id: 'shallow-hand', words: 'Shallow, hands on something firm.', support: 'hand', ...towardsFifteen },
     { id: 'shallow', words: 'Shallow, no hands.', support: 'none', ...towardsFifteen },
@@ -37,15 +29,12 @@ export const twoLeggedBend: TaskDefinition<'two-legged-bend'> = {
       cue: 'The same weight on both feet.',
     },
   ],
-  cautions: [],
   dose: { sets: 1, repetitions: 8, restSeconds: 60, worksUpTo: null, source: commonPractice },
 
   preparation: {
     needs: ['clear-floor', 'support'],
-    steps: ['Stand on both feet, hip-wide, with what you hold on to beside you.', faceCamera],
-    camera: cameraInFront,
+    isFilmed: true,
     start: 'standing',
-    startLine: 'Stand on both feet.',
     easyBends: false,
   },
 

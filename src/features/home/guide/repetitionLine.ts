@@ -1,7 +1,9 @@
 import type { FeedbackMode } from '#core/protocol/feedback';
 import { verdictSide } from '#core/scoring/verdict';
 import { capitalised } from '#words/capitalised';
+import { message } from '#words/messages/message';
 import type { HeardVerdict } from './guideEvent';
+import { numberLine } from './lines';
 import { numberWord } from './numberWord';
 
 /** What is heard and read when a repetition was counted. */
@@ -30,16 +32,15 @@ export function repetitionLine(
   const left = leftLine(prescribed - count);
   const rest = [told, left].filter((part) => part !== null);
   return {
-    line: [`${capitalised(numberWord(count))}.`, ...rest].join(' '),
-    caption: [`${count} of ${prescribed}.`, ...rest].join(' '),
+    line: [numberLine(count), ...rest].join(' '),
+    caption: [message('caption.count', { count, of: prescribed }), ...rest].join(' '),
     tone: isOutside(heard, feedback, outsideSound) ? 'outside' : 'tick',
   };
 }
 
 function leftLine(left: number): string | null {
-  if (left === 0) return 'That was the last one.';
-  if (left === 1) return 'One more.';
-  return left <= countedDown ? `${capitalised(numberWord(left))} more.` : null;
+  if (left > countedDown) return null;
+  return message('say.more', { left, leftSaid: capitalised(numberWord(left, 'feminine')) });
 }
 
 /** Whether a repetition has the sound that signals leaving the limits. */
@@ -58,10 +59,8 @@ export function feedbackLine(heard: HeardVerdict | null, feedback: FeedbackMode)
   const side = verdictSide(heard.verdict);
   if (side === 'out') {
     if (heard.cue !== null) return heard.cue;
-    return heard.direction === 'inward'
-      ? 'Let the knee go out a little, over the foot.'
-      : 'Let the knee come in a little, over the foot.';
+    return message(heard.direction === 'inward' ? 'say.guide-out' : 'say.guide-in');
   }
   if (feedback === 'only-outside') return null;
-  return side === 'in' ? 'Knee over the foot, good.' : null;
+  return side === 'in' ? message('say.over-foot') : null;
 }

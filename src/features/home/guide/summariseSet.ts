@@ -6,9 +6,10 @@ import { countSet, type JudgedExtremes } from '#core/scoring/countSet';
 import { decidingMeasure, decidingWay } from '#core/scoring/deciding';
 import type { Judgement } from '#core/scoring/judge';
 import { verdictSide } from '#core/scoring/verdict';
-import { ordinalWord } from '#words/ordinalWord';
+import { habitSentence, measureCue } from '#words/measureWords';
+import { message } from '#words/messages/message';
+import { placesWords } from '#words/placesWords';
 import { reasonWords } from '#words/reasonWords';
-import { repetitionCount } from '#words/repetitionCount';
 
 /** A set in plain words for the patient; no diagnosis, no numbers of degrees. */
 export interface SetSummary {
@@ -43,9 +44,8 @@ export function summariseSet(
   const measured = judged.filter(({ verdict }) => verdict !== 'not-measured');
   if (judged.length === 0) {
     return {
-      well: 'You took the time to exercise.',
-      practise:
-        'No repetition was seen, so nothing can be said about this set. Next time move slowly, through the whole movement.',
+      well: message('told.took-time'),
+      practise: message('told.none-seen'),
       unmeasured: null,
       inLineShare: null,
       faults: null,
@@ -55,8 +55,7 @@ export function summariseSet(
   if (count === null) {
     return {
       well: doneSentence(judged.length, prescribed),
-      practise:
-        'The camera could not see how your knee moved, so there is nothing to say about it this time.',
+      practise: message('told.unseen'),
       unmeasured: unmeasuredSentence(judged, 0),
       inLineShare: null,
       faults: null,
@@ -64,7 +63,7 @@ export function summariseSet(
   }
   const hasOthers = addedMeasures(limits).length > 0;
   const doubts = [
-    isSideDoubtful ? otherLegSentence : null,
+    isSideDoubtful ? message('told.other-leg') : null,
     tooCloseSentence(measured),
     unmeasuredSentence(judged, measured.length),
   ];
@@ -77,9 +76,6 @@ export function summariseSet(
   };
 }
 
-const otherLegSentence =
-  'It looks as if your other leg did the work; then none of this is about the leg that was meant.';
-
 /** Whether some were in line, and not just any number of them may have been. */
 function isTelling({ low, high, mode, chancesInLine }: CountInLine): boolean {
   return mode > 0 && (low > 0 || high < chancesInLine.length);
@@ -88,21 +84,20 @@ function isTelling({ low, high, mode, chancesInLine }: CountInLine): boolean {
 /** 'In about 4 of 6 repetitions your knee stayed over the foot.' */
 function inLineSentence({ low, high, mode, chancesInLine }: CountInLine, hasOthers: boolean): string {
   const of = chancesInLine.length;
-  const told = low === high ? share(low, of) : `about ${mode} of ${repetitionCount(of)}`;
-  return `In ${told} ${hasOthers ? 'you stayed within every limit' : 'your knee stayed over the foot'}.`;
+  const which = low === high ? share(low, of) : message('which.about', { count: mode, of });
+  return message(hasOthers ? 'told.within' : 'told.over-foot', { which });
 }
 
 /** Where most could not be told. */
 function tooCloseSentence(measured: readonly Judged[]): string | null {
   const close = measured.filter(({ verdict }) => verdict === 'cant-tell').length;
   if (close === 0 || close * 2 < measured.length) return null;
-  return `In ${share(close, measured.length)} it was too close to tell.`;
+  return message('told.too-close', { which: share(close, measured.length) });
 }
 
 function doneSentence(done: number, prescribed: number | null): string {
-  if (prescribed !== null && prescribed > 1 && done === prescribed)
-    return `You did all ${repetitionCount(done)}.`;
-  return `You did ${repetitionCount(done)}.`;
+  const isAll = prescribed !== null && prescribed > 1 && done === prescribed;
+  return message(isAll ? 'told.did-all' : 'told.did', { count: done });
 }
 
 /** The most frequent fault is the one to practise; what can't be told from staying in line is none. */
@@ -111,20 +106,15 @@ function practiseSentence(judged: readonly Judged[]): string {
   const told = judged
     .map((one, index) => ({ ...one, place: index + 1 }))
     .filter(({ verdict }) => verdictSide(verdict) === 'out');
-  if (told.length === 0) return 'Keep going like this: slow, and the knee over the middle of the foot.';
+  if (told.length === 0) return message('told.keep-going');
   const inward = told.filter((one) => decidingWay(one) === 'inward');
   const outward = told.filter((one) => decidingWay(one) === 'outward');
   const others = told.filter((one) => !findMeasure(one.decidedBy).isAlwaysLimited);
   if (others.length > Math.max(inward.length, outward.length)) return otherSentence(others, measured);
-  if (inward.length === outward.length) {
-    return 'Your knee went sometimes inward, sometimes outward. Go slowly, and keep it over the middle of the foot.';
-  }
+  if (inward.length === outward.length) return message('told.both-ways');
   const isInward = inward.length > outward.length;
   const which = whichOnes(isInward ? inward : outward, measured);
-  const [way, cue] = isInward
-    ? ['inward, towards the other knee', 'Guide it out a little']
-    : ['outward, away from the other knee', 'Guide it in a little'];
-  return `In ${which} your knee went ${way}. ${cue}, over the middle of the foot.`;
+  return message(isInward ? 'told.inward' : 'told.outward', { which });
 }
 
 type Placed = Judged & { place: number };
@@ -135,8 +125,7 @@ function otherSentence(others: readonly Placed[], of: number): string {
   const alike = [...group(faulty, ({ measure, end }) => `${measure} ${end}`).values()];
   const [most = []] = alike.sort((a, b) => b.length - a.length);
   const { measure, end } = most[0]!;
-  const { habits, cues } = findMeasure(measure);
-  return `In ${whichOnes(most, of)} ${habits[end]}. ${cues[end]}`;
+  return `${habitSentence(measure, end, whichOnes(most, of))} ${measureCue(measure, end)}`;
 }
 
 /** So few are named one by one. */
@@ -145,11 +134,8 @@ const mostNamed = 3;
 /** 'the third and the sixth repetition'; where they are many, their number. */
 function whichOnes(ones: readonly { place: number }[], of: number): string {
   if (ones.length === of || ones.length > mostNamed) return share(ones.length, of);
-  const names = ones.map(({ place }) => `the ${ordinalWord(place)}`);
-  return `${listed.format(names)} repetition`;
+  return placesWords(ones.map(({ place }) => place));
 }
-
-const listed = new Intl.ListFormat('en-GB', { type: 'conjunction' });
 
 function unmeasuredSentence(judged: readonly Judged[], measured: number): string | null {
   const left = judged.length - measured;
@@ -159,15 +145,14 @@ function unmeasuredSentence(judged: readonly Judged[], measured: number): string
   );
   const often = (reason: string) => reasons.filter((other) => other === reason).length;
   const [main] = [...reasons].sort((a, b) => often(b) - often(a));
-  const fact = `${left} of ${repetitionCount(judged.length)} could not be measured`;
-  if (main === undefined) return `${fact}.`;
-  const { short, advice } = reasonWords[main];
-  return main === 'thigh-foreshortened' ? `${fact}: ${short}.` : `${fact}: ${short}. ${advice}`;
+  const count = judged.length;
+  if (main === undefined) return message('told.unmeasured', { left, count });
+  const { short: reason, advice } = reasonWords(main);
+  const fact = message('told.unmeasured-because', { left, count, reason });
+  return main === 'thigh-foreshortened' ? fact : `${fact} ${advice}`;
 }
 
 /** '2 of 6 repetitions', 'all 6 repetitions'. */
 function share(count: number, of: number): string {
-  if (count < of) return `${count} of ${repetitionCount(of)}`;
-  if (of === 2) return 'both repetitions';
-  return of === 1 ? 'the one repetition that was measured' : `all ${repetitionCount(of)}`;
+  return count < of ? message('which.some', { count, of }) : message('which.all', { of });
 }

@@ -1,5 +1,4 @@
 import { findExercise } from '#core/exercises/exercises';
-import { findPreparation } from '#core/exercises/findPreparation';
 import type { Preparation } from '#core/exercises/preparation';
 import type { SpokenLine } from '#device/sound/sound';
 import type { ToneKind } from '#device/sound/toneKind';
@@ -21,12 +20,11 @@ export function stepOf({ options, state }: Turn): SetStep {
 }
 
 export function preparationOf(turn: Turn): Preparation {
-  const { item, side } = stepOf(turn);
-  return findPreparation(item.task, side);
+  return findExercise(stepOf(turn).item.task).preparation;
 }
 
 export function needsCamera(turn: Turn): boolean {
-  return findExercise(stepOf(turn).item.task).preparation.camera !== null;
+  return findExercise(stepOf(turn).item.task).preparation.isFilmed;
 }
 
 /** @param caption  what is read in its place; the line itself where it is left out */

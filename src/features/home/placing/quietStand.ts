@@ -13,6 +13,7 @@ import { sides, type Side } from '#core/protocol/side';
 import { focalLengthPx } from '#core/view/focalLengthPx';
 import type { YawEstimate } from '#core/view/fuseCues';
 import type { SegmentsPx } from '#core/view/liftLeg';
+import { message } from '#words/messages/message';
 import { lastPart } from './lastPart';
 
 /** How long it takes, ms. */
@@ -42,9 +43,9 @@ export type QuietStand =
       sentence: string;
     };
 
-/** What may not move, and what it is called. */
-const watched = { shoulder: 'shoulder', hip: 'hip', knee: 'knee', ankle: 'foot' } as const;
-type Joint = keyof typeof watched;
+/** What may not move, from the feet up. */
+const watched = ['ankle', 'knee', 'hip', 'shoulder'] as const;
+type Joint = (typeof watched)[number];
 
 /**
  * Reads a quiet stand on both feet: the last two seconds of the window, in which nothing may move.
@@ -56,30 +57,35 @@ export function quietStand(window: KeypointTrack): QuietStand {
   const track = lastPart(window, quietStandMs);
   const points = smoothPoints(track);
   if ((points.timesMs.at(-1) ?? 0) - (points.timesMs[0] ?? 0) < quietStandMs * leastSeenShare) {
-    return { problem: 'too-short', sentence: 'Stand still for two seconds.' };
+    return { problem: 'too-short', sentence: message('stand.still') };
   }
   const unseen = findJoint(points, ({ seenShare }) => seenShare < leastSeenShare);
   const focalPx = focalLengthPx(track.widthPx, track.heightPx);
   const leg = (side: Side) => viewedLeg(points, side, track, focalPx);
   const [left, right] = [leg('left'), leg('right')];
   if (unseen !== null || left === null || right === null) {
-    const what = unseen === null ? 'legs' : `${unseen.side} ${watched[unseen.joint]}`;
-    return { problem: 'unseen', sentence: `Stand so that your ${what} can be seen, and keep still.` };
+    const sentence =
+      unseen === null
+        ? message('stand.legs-unseen')
+        : message('stand.unseen', { part: `${unseen.side}_${unseen.joint}` });
+    return { problem: 'unseen', sentence };
   }
   const legs = { left, right };
   if (sides.some((side) => legs[side].segments.thigh < leastThighToShank * legs[side].segments.shank)) {
-    return { problem: 'not-upright', sentence: 'Stand upright on both feet, and keep still.' };
+    return { problem: 'not-upright', sentence: message('stand.upright') };
   }
   const legPx = legLengthPx(left);
   const moved = findJoint(points, ({ spreadPx }) => spreadPx > stillSpread * legPx);
   if (moved !== null) {
-    const whole = moved.joint === 'shoulder' || moved.joint === 'hip';
-    const what = whole ? '' : ` Your ${moved.side} ${watched[moved.joint]} moved.`;
-    return { problem: 'moved', sentence: `Stand still for two seconds, arms at rest.${what}` };
+    const isWhole = moved.joint === 'shoulder' || moved.joint === 'hip';
+    const sentence = isWhole
+      ? message('stand.moved')
+      : message('stand.part-moved', { part: `${moved.side}_${moved.joint}` });
+    return { problem: 'moved', sentence };
   }
   const [ofLeft, ofRight] = [standing(points, track, 'left'), standing(points, track, 'right')];
   if (ofLeft === null || ofRight === null)
-    return { problem: 'unseen', sentence: 'Stand so that your legs can be seen, and keep still.' };
+    return { problem: 'unseen', sentence: message('stand.legs-unseen') };
   return {
     problem: null,
     segmentsPx: { left: ofLeft.segments, right: ofRight.segments },
@@ -116,7 +122,7 @@ function findJoint(
   points: SmoothPoints,
   isSo: (record: JointRecord) => boolean,
 ): { side: Side; joint: Joint } | null {
-  for (const joint of ['ankle', 'knee', 'hip', 'shoulder'] as const) {
+  for (const joint of watched) {
     for (const side of sides) {
       if (isSo(recordOf(points, `${side}_${joint}`))) return { side, joint };
     }

@@ -1,16 +1,16 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Side } from '#core/protocol/side';
-import { effortWords, painWords, scaleQuestions } from '#core/safety/painScale';
-import { itemName } from '#documents/plan/itemName';
 import { Message } from '#ui/components/Message';
 import { ScaleChoice } from '#ui/components/ScaleChoice';
+import { message } from '#words/messages/message';
+import { effortWords, painWords } from '#words/painWords';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import type { HomeState } from '../store/homeState';
 import { openPain } from '../store/openPain';
 import { HomePage } from './HomePage';
-import { kneeQuestion } from './kneeQuestion';
 import { RemarkPage } from './RemarkPage';
+import { setName } from './setWords';
 
 type Question =
   | { about: 'fell' }
@@ -25,7 +25,7 @@ export function AfterPage() {
   const [questions] = useState(() => questionsOf(state));
   const [at, setAt] = useState(0);
   const current = questions[at];
-  const back = at === 0 ? undefined : { words: 'Back', onPress: () => setAt(at - 1) };
+  const back = at === 0 ? undefined : { words: message('home.back'), onPress: () => setAt(at - 1) };
   const next = () => setAt(at + 1);
   if (current === undefined) return <RemarkPage back={back} />;
   if (current.about === 'fell') {
@@ -34,13 +34,13 @@ export function AfterPage() {
       next();
     };
     return (
-      <HomePage key="fell" title="Did you fall?">
+      <HomePage key="fell" title={message('after.fell')}>
         <div className="home-section">
           <Button className="button flag-button" onPress={() => answer(false)}>
-            No
+            {message('after.no')}
           </Button>
           <Button className="button flag-button" onPress={() => answer(true)}>
-            Yes, I fell
+            {message('after.yes')}
           </Button>
         </div>
       </HomePage>
@@ -48,8 +48,6 @@ export function AfterPage() {
   }
   return <Scale key={at} current={current} leave={back} onNext={next} />;
 }
-
-const unfilmedQuestion = 'How much did your knee hurt during the exercises, at its most?';
 
 interface ScaleProps {
   current: Exclude<Question, { about: 'fell' }>;
@@ -74,7 +72,7 @@ function Scale({ current, leave, onNext }: ScaleProps) {
       leave={leave}
       actions={
         <Button className={value === null ? 'button' : 'button button-primary'} onPress={onNext}>
-          {value === null ? 'Skip' : 'Continue'}
+          {message(value === null ? 'home.skip' : 'home.continue')}
         </Button>
       }
     >
@@ -99,24 +97,24 @@ function questionsOf({ sets, painBySide, endedBecause, isUnfilmed }: HomeState):
   const mayHaveFallen = endedBecause !== null && endedBecause.reason !== 'pain';
   // Of what was done without filming, it is asked once.
   const open = openPain(sets).slice(isUnfilmed ? -1 : 0);
-  const { painDuring, painAfter, effort } = scaleQuestions;
   const during = open.map((set): Question => {
-    if (isUnfilmed) return { about: 'painDuring', set, question: unfilmedQuestion };
+    if (isUnfilmed) return { about: 'painDuring', set, question: message('pain.during-unfilmed') };
     const { item, result } = sets[set]!;
-    const asked = painBySide === null ? painDuring.question : kneeQuestion(painDuring.question, result.side);
-    const which = open.length === 1 ? '' : `${itemName(item)}, ${result.side} leg, set ${result.number}. `;
-    return { about: 'painDuring', set, question: `${which}${asked}` };
+    const question = message('pain.during', { side: painBySide === null ? 'one' : result.side });
+    if (open.length === 1) return { about: 'painDuring', set, question };
+    const which = message('after.which', { set: setName({ item, result }), question });
+    return { about: 'painDuring', set, question: which };
   });
   const after = (painBySide === null ? [null] : (['left', 'right'] as const)).map((side): Question => ({
     about: 'painAfter',
     side,
-    question: side === null ? painAfter.question : kneeQuestion(painAfter.question, side),
+    question: message('pain.after', { side: side ?? 'one' }),
   }));
   return [
     ...(mayHaveFallen ? [{ about: 'fell' as const }] : []),
     ...during,
     ...after,
-    ...(endedBecause === null ? [{ about: 'effort' as const, question: effort.question }] : []),
+    ...(endedBecause === null ? [{ about: 'effort' as const, question: message('pain.effort') }] : []),
   ];
 }
 

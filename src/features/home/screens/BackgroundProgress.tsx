@@ -1,5 +1,6 @@
 import { Label, ProgressBar } from 'react-aria-components';
 import { ProgressFill } from '#ui/components/ProgressFill';
+import { message } from '#words/messages/message';
 import { useHomeState } from '../homeContext';
 
 /** How far stored videos are measured again; nothing where none waits. */
@@ -11,8 +12,10 @@ export function BackgroundProgress() {
       {({ percentage }) => (
         <>
           <Label>
-            {isPaused ? 'Waiting to measure' : 'Measuring'} {waiting === 1 ? 'a set' : `${waiting} sets`}{' '}
-            again, more carefully. You do not need to wait.
+            {message('background.measuring', {
+              state: isPaused ? 'waiting' : 'measuring',
+              sets: waiting,
+            })}
           </Label>
           <ProgressFill percentage={percentage} />
         </>

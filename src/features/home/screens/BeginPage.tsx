@@ -1,7 +1,9 @@
 import { useState, type FormEvent } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
+import { LanguageSwitch } from '#shell/language/LanguageSwitch';
 import { PassphraseField } from '#ui/components/PassphraseField';
 import { useFileDrop } from '#ui/components/useFileDrop';
+import { message } from '#words/messages/message';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { BackgroundLine } from './BackgroundLine';
 import { FreePage } from './FreePage';
@@ -29,37 +31,35 @@ export function BeginPage() {
     return <TodayPage plan={latest} onOther={() => setIsOther(true)} />;
   return (
     <HomePage
-      title="Record yourself at home"
+      title={message('begin.title')}
       leave={
         isOther
-          ? { words: 'Back to today', onPress: () => setIsOther(false) }
-          : { words: 'Back to the start', onPress: () => home.leave() }
+          ? { words: message('begin.to-today'), onPress: () => setIsOther(false) }
+          : { words: message('home.to-start'), onPress: () => home.leave() }
       }
       actions={
         latest === undefined ? (
-          <PlanFile isPrimary isDisabled={isBlocked || isOpening} words="Open my plan" />
+          <PlanFile isPrimary isDisabled={isBlocked || isOpening} words={message('begin.open-plan')} />
         ) : (
           <Button
             className="button button-primary"
             isDisabled={isBlocked || isOpening}
             onPress={() => void home.openKeptPlan(latest.id)}
           >
-            Continue with the plan for {latest.patient}
+            {message('begin.with-plan-of', { patient: latest.patient })}
           </Button>
         )
       }
     >
+      <LanguageSwitch />
       {isSealed && <SealedPlan isDisabled={isBlocked || isOpening} />}
       <StorageNotice />
       <InterruptedSets />
       <BackgroundLine />
-      <p>
-        Your phone or laptop films you from two to three metres, tells you where to stand, counts along, and
-        shows afterwards how your knee moved. You do not have to touch it while you exercise.
-      </p>
+      <p>{message('begin.what')}</p>
       <section className="home-section">
-        <h2>With a plan</h2>
-        <p>Your therapist gave you a file: it says what to do. It stays on this device.</p>
+        <h2>{message('begin.with-plan')}</h2>
+        <p>{message('begin.plan-file')}</p>
         <div className="button-row">
           {older.map(({ id, patient }) => (
             <Button
@@ -68,25 +68,27 @@ export function BeginPage() {
               isDisabled={isBlocked || isOpening}
               onPress={() => void home.openKeptPlan(id)}
             >
-              Plan for {patient}
+              {message('begin.plan-of', { patient })}
             </Button>
           ))}
-          {latest !== undefined && <PlanFile isDisabled={isBlocked || isOpening} words="Open another plan" />}
+          {latest !== undefined && (
+            <PlanFile isDisabled={isBlocked || isOpening} words={message('begin.another-plan')} />
+          )}
           <Button
             className="button"
             isDisabled={isBlocked || isOpening}
             onPress={() => void home.openExamplePlan()}
           >
-            Try an invented plan
+            {message('begin.invented-plan')}
           </Button>
         </div>
       </section>
       <section className="home-section">
-        <h2>Without a plan</h2>
-        <p>You choose the exercise, the leg, and how often.</p>
+        <h2>{message('begin.without-plan')}</h2>
+        <p>{message('begin.without-plan.what')}</p>
         <div className="button-row">
           <Button className="button" isDisabled={isBlocked} onPress={() => setIsFree(true)}>
-            Record without a plan
+            {message('begin.record-without')}
           </Button>
         </div>
       </section>
@@ -99,11 +101,11 @@ function OpeningPage() {
   const home = useHome();
   return (
     <HomePage
-      title="Record yourself at home"
-      leave={{ words: 'Back to the start', onPress: () => home.leave() }}
+      title={message('begin.title')}
+      leave={{ words: message('home.to-start'), onPress: () => home.leave() }}
     >
       <p role="status" className="soft">
-        Looking for your plan …
+        {message('begin.looking')}
       </p>
     </HomePage>
   );
@@ -119,17 +121,17 @@ function SealedPlan({ isDisabled }: { isDisabled: boolean }) {
   };
   return (
     <section className="card home-section">
-      <h2>This plan needs its passphrase</h2>
+      <h2>{message('begin.sealed')}</h2>
       <form className="home-section" onSubmit={open}>
         <PassphraseField
-          label="Passphrase of the plan"
-          hint="Your therapist told it to you."
+          label={message('begin.passphrase')}
+          hint={message('begin.passphrase.hint')}
           value={passphrase}
           onChange={setPassphrase}
           autoFocus
         />
         <Button className="button button-primary" type="submit" isDisabled={isDisabled || passphrase === ''}>
-          Open the plan
+          {message('begin.open-sealed')}
         </Button>
       </form>
     </section>

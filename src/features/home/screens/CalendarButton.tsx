@@ -4,10 +4,11 @@ import { spreadOverWeek, weekdays, type Weekday } from '#documents/calendar/spre
 import type { PlanDocument } from '#documents/plan/planDocument';
 import { planRanges } from '#documents/plan/planRanges';
 import { DialogBox } from '#ui/components/DialogBox';
+import { capitalised } from '#words/capitalised';
+import { locale, message } from '#words/messages/message';
 import { useHome } from '../homeContext';
 import { Stepper } from './Stepper';
 
-const dayNames = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
 const firstTime = '18:00';
 /** Where the plan leaves it open; can be changed. */
 const firstPerWeek = 3;
@@ -18,11 +19,11 @@ export function CalendarButton({ plan }: { plan: PlanDocument }) {
   return (
     <>
       <Button className="button" onPress={() => setAsking(true)}>
-        Put it in my calendar
+        {message('calendar.button')}
       </Button>
       <DialogBox isOpen={isAsking} onOpenChange={setAsking} isDismissable>
         <Dialog className="dialog">
-          <Heading slot="title">When do you want to be reminded?</Heading>
+          <Heading slot="title">{message('calendar.title')}</Heading>
           <Times plan={plan} onDone={() => setAsking(false)} />
         </Dialog>
       </DialogBox>
@@ -44,22 +45,27 @@ function Times({ plan, onDone }: { plan: PlanDocument; onDone: () => void }) {
   return (
     <form className="dialog-form" onSubmit={save}>
       <TextField className="field" type="time" value={time} onChange={setTime} isRequired>
-        <Label className="field-label">Time of day</Label>
+        <Label className="field-label">{message('calendar.time')}</Label>
         <Input className="text-input" />
         <Text slot="description" className="small soft">
-          {daysWords(perWeek)} Your calendar shows it as ‘Exercises’, and nothing else.
+          {daysWords(perWeek)} {message('calendar.shows')}
         </Text>
       </TextField>
       {plan.perWeek === null && (
-        <Stepper label="Times a week" value={perWeek} range={planRanges.perWeek} onChange={setPerWeek} />
+        <Stepper
+          label={message('calendar.per-week')}
+          value={perWeek}
+          range={planRanges.perWeek}
+          onChange={setPerWeek}
+        />
       )}
-      <p className="small soft">Open the file that is saved, and your calendar takes the days from it.</p>
+      <p className="small soft">{message('calendar.file')}</p>
       <div className="dialog-answers">
         <Button className="button" onPress={onDone}>
-          Cancel
+          {message('home.cancel')}
         </Button>
         <Button type="submit" className="button button-primary" isDisabled={time === ''}>
-          Save for my calendar
+          {message('calendar.save')}
         </Button>
       </div>
     </form>
@@ -69,12 +75,23 @@ function Times({ plan, onDone }: { plan: PlanDocument; onDone: () => void }) {
 /** On which days: 'Monday, Wednesday and Friday.' */
 function daysWords(perWeek: number): string {
   const { once, again } = spreadOverWeek(perWeek);
-  const first = once.length === 7 ? 'Every day' : listed(once);
-  if (again.length === 0) return `${first}.`;
-  return again.length === 7 ? `${first}, twice.` : `${first}, and twice on ${listed(again)}.`;
+  if (once.length === 7) {
+    if (again.length === 0) return message('calendar.every-day');
+    if (again.length === 7) return message('calendar.every-day-twice');
+    return message('calendar.every-day-again', { again: listed(again) });
+  }
+  const days = capitalised(listed(once));
+  return again.length === 0
+    ? message('calendar.days', { days })
+    : message('calendar.days-again', { days, again: listed(again) });
 }
 
+/** A Monday: the names of the days are counted from it. */
+const mondayMs = Date.UTC(2024, 0, 1);
+const dayMs = 24 * 60 * 60 * 1000;
+
 function listed(days: readonly Weekday[]): string {
-  const names = days.map((day) => dayNames[weekdays.indexOf(day)]!);
-  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+  const name = new Intl.DateTimeFormat(locale(), { weekday: 'long', timeZone: 'UTC' });
+  const names = days.map((day) => name.format(mondayMs + weekdays.indexOf(day) * dayMs));
+  return new Intl.ListFormat(locale(), { type: 'conjunction' }).format(names);
 }

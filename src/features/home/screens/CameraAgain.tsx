@@ -1,4 +1,5 @@
 import { Button, Disclosure, DisclosurePanel } from 'react-aria-components';
+import { message } from '#words/messages/message';
 import { useHome, useHomeState } from '../homeContext';
 import { furnitureReminder } from '../placing/checks/checkFurniture';
 import { CameraPicker } from './CameraPicker';
@@ -16,23 +17,23 @@ export function CameraAgain() {
   );
   return (
     <HomePage
-      title="Ready?"
-      leave={{ words: 'Back', onPress: () => home.back() }}
+      title={message('camera.ready')}
+      leave={{ words: message('home.back'), onPress: () => home.back() }}
       actions={
         <>
           {reminder !== null && <p>{reminder}</p>}
           <Button className="button button-primary" isDisabled={!isOn} onPress={() => home.startExercise()}>
-            {isOn ? 'Begin' : 'Waiting for the camera …'}
+            {message(isOn ? 'camera.begin' : 'camera.waiting')}
           </Button>
         </>
       }
     >
       <RoomNotice />
       <div className="camera-look">{isOn && <MirrorStage />}</div>
-      <p>Camera hip-high.</p>
+      <p>{message('camera.place')}</p>
       <Disclosure className="home-more">
         <Button slot="trigger" className="button button-quiet">
-          Settings
+          {message('camera.settings')}
         </Button>
         <DisclosurePanel className="home-section">
           <CameraPicker onChoose={(wish) => void home.openCamera(wish)} />

@@ -1,7 +1,8 @@
 import { useRef } from 'react';
 import { Button } from 'react-aria-components';
-import { findPreparation } from '#core/exercises/findPreparation';
 import { Message } from '#ui/components/Message';
+import { cameraPlace, exerciseSetup } from '#words/exerciseWords';
+import { message } from '#words/messages/message';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { CameraAgain } from './CameraAgain';
 import { CameraPicker } from './CameraPicker';
@@ -13,8 +14,6 @@ import { OwnVideosPage } from './OwnVideosPage';
 import { RoomNotice } from './RoomNotice';
 import { SoundChoices } from './SoundChoices';
 import { VerdictLegend } from './VerdictLegend';
-
-const lightAndSound = 'Have the light behind the camera, and turn the sound up.';
 
 /** Why a camera is needed, which one, and the way out where there is none; then what it sees, before it begins. */
 export function CameraPage() {
@@ -35,8 +34,8 @@ function CameraAsked({ onBack }: { onBack: () => void }) {
   const isAsking = camera.state === 'asking';
   return (
     <HomePage
-      title="Set up the camera"
-      leave={{ words: 'Back', onPress: onBack }}
+      title={message('camera.title')}
+      leave={{ words: message('home.back'), onPress: onBack }}
       actions={
         <>
           <Button
@@ -45,26 +44,21 @@ function CameraAsked({ onBack }: { onBack: () => void }) {
             onPress={() => void home.openCamera(wish.current)}
           >
             {isAsking
-              ? 'Waiting for the camera …'
-              : camera.state === 'problem'
-                ? 'Try again'
-                : 'Switch the camera on'}
+              ? message('camera.waiting')
+              : message(camera.state === 'problem' ? 'home.try-again' : 'camera.switch-on')}
           </Button>
-          {camera.state === 'problem' && <OwnRecording words="Open a recorded video" />}
+          {camera.state === 'problem' && <OwnRecording words={message('camera.open-video')} />}
         </>
       }
     >
       {camera.state === 'problem' && (
-        <Message kind="problem" title="No camera yet">
+        <Message kind="problem" title={message('camera.none-yet')}>
           {camera.sentence}
         </Message>
       )}
       <RoomNotice />
-      <p>
-        The camera counts along and records each set. The pictures stay on this device, and no sound is
-        recorded.
-      </p>
-      <p>Your browser will ask whether this page may use the camera.</p>
+      <p>{message('camera.why')}</p>
+      <p>{message('camera.browser-asks')}</p>
       <CameraPicker onChoose={(next) => (wish.current = next)} />
     </HomePage>
   );
@@ -74,17 +68,16 @@ function CameraRuns() {
   const home = useHome();
   const camera = useHomeState((state) => state.camera);
   const first = useHomeState(({ steps }) => steps[0]);
-  const preparation = first === undefined ? null : findPreparation(first.item.task, first.side);
   // The question whether the chair stands firm comes with these steps.
   const isAskedAfter = first !== undefined && furnitureToAsk(first.item, false) !== null;
   if (camera.state !== 'on') return null;
   return (
     <HomePage
-      title="This is what the camera sees"
-      leave={{ words: 'Back', onPress: () => home.back() }}
+      title={message('camera.sees')}
+      leave={{ words: message('home.back'), onPress: () => home.back() }}
       actions={
         <Button className="button button-primary" onPress={() => home.startExercise()}>
-          Begin
+          {message('camera.begin')}
         </Button>
       }
     >
@@ -93,19 +86,21 @@ function CameraRuns() {
         <MirrorStage />
       </div>
       <CameraPicker onChoose={(wish) => void home.openCamera(wish)} />
-      {preparation !== null && (
+      {first !== undefined && (
         <section className="home-section">
-          <h2>Set it up like this</h2>
+          <h2>{message('camera.set-up')}</h2>
           <ol className="home-list home-numbered">
-            {[preparation.camera, ...(isAskedAfter ? [] : preparation.steps), lightAndSound].map(
-              (sentence) => sentence !== null && <li key={sentence}>{sentence}</li>,
-            )}
+            {[
+              cameraPlace(first.item.task),
+              ...(isAskedAfter ? [] : exerciseSetup(first.item.task, first.side)),
+              message('camera.light-and-sound'),
+            ].map((sentence) => sentence !== null && <li key={sentence}>{sentence}</li>)}
           </ol>
         </section>
       )}
       {first !== undefined && <VerdictLegend item={first.item} />}
       <details className="home-sound">
-        <summary>Sound</summary>
+        <summary>{message('sound.title')}</summary>
         <SoundChoices />
       </details>
     </HomePage>

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Choice } from '#ui/components/Choice';
+import { message } from '#words/messages/message';
 import { useHomeState } from '../homeContext';
 import type { CameraChoiceWish } from '../store/homeApp';
 
@@ -15,7 +16,7 @@ export function CameraPicker({ onChoose }: { onChoose: (wish: CameraChoiceWish) 
     const chosen = camera.state === 'on' ? camera.camera.deviceId : (wished ?? options[0]!.id);
     return (
       <Choice
-        label="Camera"
+        label={message('camera.camera')}
         options={options}
         value={chosen}
         onChange={(deviceId) => {
@@ -27,8 +28,8 @@ export function CameraPicker({ onChoose }: { onChoose: (wish: CameraChoiceWish) 
   }
   return (
     <Choice
-      label="Camera"
-      options={facings}
+      label={message('camera.camera')}
+      options={facings()}
       value={facing}
       onChange={(next) => {
         setFacing(next);
@@ -38,7 +39,9 @@ export function CameraPicker({ onChoose }: { onChoose: (wish: CameraChoiceWish) 
   );
 }
 
-const facings = [
-  { id: 'front', name: 'Front camera', hint: 'You see yourself, and read what to do.' },
-  { id: 'back', name: 'Back camera', hint: 'You hear what to do, but do not see the screen.' },
-] as const;
+const facings = () =>
+  (['front', 'back'] as const).map((id) => ({
+    id,
+    name: message(`camera.${id}`),
+    hint: message(`camera.${id}.hint`),
+  }));

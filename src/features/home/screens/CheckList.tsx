@@ -1,25 +1,18 @@
+import { message } from '#words/messages/message';
 import type { PlacingCheck } from '../placing/placing';
-
-const stateWords: Record<PlacingCheck['state'], string> = {
-  good: 'good',
-  move: 'needs changing',
-  unknown: 'not known yet',
-};
 
 /** All checks of the placing, quietly: where there is no room for words, their marks alone. */
 export function CheckList({ checks }: { checks: readonly PlacingCheck[] }) {
   const good = checks.filter(({ state }) => state === 'good').length;
   return (
     <div className="checks">
-      <p className="checks-count small">
-        {good} of {checks.length} good
-      </p>
-      <ul className="checks-list" aria-label="Checks">
+      <p className="checks-count small">{message('film.checks-good', { good, all: checks.length })}</p>
+      <ul className="checks-list" aria-label={message('film.checks')}>
         {checks.map(({ id, state, short }) => (
           <li key={id}>
             <CheckMark state={state} />
             <span className="checks-words">{short}</span>
-            <span className="visually-hidden">, {stateWords[state]}</span>
+            <span className="visually-hidden">{message(`film.check.${state}`)}</span>
           </li>
         ))}
       </ul>

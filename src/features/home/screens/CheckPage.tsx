@@ -1,7 +1,9 @@
 import { Button } from 'react-aria-components';
 import { newSigns } from '#core/safety/newSigns';
-import { findSign, redFlags } from '#core/safety/redFlags';
+import { redFlags } from '#core/safety/redFlags';
 import { capitalised } from '#words/capitalised';
+import { message } from '#words/messages/message';
+import { signAdvice, signWords } from '#words/signWords';
 import { useHome, useHomeStep } from '../homeContext';
 import { HomePage } from './HomePage';
 
@@ -16,20 +18,21 @@ export function CheckPage() {
 function AllSigns() {
   const home = useHome();
   return (
-    <HomePage title="Does one of these apply to you?" leave={{ words: 'Back', onPress: () => home.back() }}>
-      <p>
-        Then do not exercise, and contact a professional. Read them all; next time there are fewer questions.
-      </p>
+    <HomePage
+      title={message('check.title')}
+      leave={{ words: message('home.back'), onPress: () => home.back() }}
+    >
+      <p>{message('check.then')}</p>
       <div className="home-section">
-        {redFlags.map(({ id, words }) => (
+        {redFlags.map(({ id }) => (
           <Button key={id} className="button flag-button" onPress={() => home.setSign(id)}>
-            {capitalised(words)}
+            {capitalised(signWords(id))}
           </Button>
         ))}
       </div>
       <section className="home-section home-end">
         <Button className="button button-primary" onPress={() => home.noneOfThese()}>
-          None of these
+          {message('check.none')}
         </Button>
       </section>
     </HomePage>
@@ -40,28 +43,28 @@ function NewSigns() {
   const home = useHome();
   return (
     <HomePage
-      title="Anything new?"
-      leave={{ words: 'Back', onPress: () => home.back() }}
+      title={message('check.new')}
+      leave={{ words: message('home.back'), onPress: () => home.back() }}
       actions={
         <Button className="button button-primary" onPress={() => home.noneOfThese()}>
-          Nothing new
+          {message('check.nothing-new')}
         </Button>
       }
     >
-      {newSigns.map(({ question, signs }) => (
-        <section key={question} className="home-section">
-          <h2>{question}</h2>
-          <div className="sign-grid" role="group" aria-label={question}>
-            {signs.map(({ id, words }) => (
+      {newSigns.map(({ ask, signs }) => (
+        <section key={ask} className="home-section">
+          <h2>{message(`new.ask.${ask}`)}</h2>
+          <div className="sign-grid" role="group" aria-label={message(`new.ask.${ask}`)}>
+            {signs.map((id) => (
               <Button key={id} className="button flag-button" onPress={() => home.setSign(id)}>
-                {words}
+                {message(`new.${id}`)}
               </Button>
             ))}
           </div>
         </section>
       ))}
       <Button className="button button-quiet" onPress={() => home.askAllSigns()}>
-        Whole list
+        {message('check.whole-list')}
       </Button>
     </HomePage>
   );
@@ -71,24 +74,23 @@ function Chosen() {
   const home = useHome();
   const sign = useHomeStep('check', (part) => part.sign);
   if (sign === null) return null;
-  const { words, advice } = findSign(sign);
   return (
     <HomePage
-      title="Do not exercise today"
+      title={message('check.do-not')}
       actions={
         <>
           <Button className="button button-primary" onPress={() => home.stopBeforeStart()}>
-            End here
+            {message('check.end')}
           </Button>
           <Button className="button" onPress={() => home.setSign(null)}>
-            That was a mistake
+            {message('check.mistake')}
           </Button>
         </>
       }
     >
-      <p>You chose: {words}.</p>
-      <p className="flag-advice">{advice}</p>
-      <p>This program can’t tell what the cause is. Please have it checked by someone who can.</p>
+      <p>{message('check.chosen', { sign: signWords(sign) })}</p>
+      <p className="flag-advice">{signAdvice(sign)}</p>
+      <p>{message('check.have-checked')}</p>
     </HomePage>
   );
 }

@@ -1,6 +1,7 @@
 import type { Side } from '#core/protocol/side';
 import { VerdictMark } from '#ui/components/VerdictMark';
 import { picturePointing } from '#ui/drawing/verdictForm';
+import { message } from '#words/messages/message';
 import { verdictWords } from '#words/verdictWords';
 import type { HeardVerdict } from '../guide/guideEvent';
 import type { GuideView } from '../guide/guideView';
@@ -24,7 +25,7 @@ export function CountView({ view }: { view: GuideView }) {
   if (count === null) {
     return (
       <div className="film-told">
-        <BigWords text={`Count to ${ofCount}`} />
+        <BigWords text={message('film.count-to', { of: ofCount })} />
       </div>
     );
   }
@@ -34,16 +35,16 @@ export function CountView({ view }: { view: GuideView }) {
         <div className="film-told film-verdict" role="status">
           <PointingMark heard={told} side={step.side} />
           <BigWords text={words} />
-          <span className="visually-hidden">{verdictWords[told.verdict]}</span>
+          <span className="visually-hidden">{verdictWords(told.verdict)}</span>
         </div>
       ) : null}
       <div
         className={isNew ? 'visually-hidden' : 'film-count'}
         role="img"
-        aria-label={`${count} of ${ofCount} repetitions`}
+        aria-label={message('film.count', { count, of: ofCount })}
       >
         <span className="film-number">{count}</span>
-        <span className="film-of">of {ofCount}</span>
+        <span className="film-of">{message('film.of', { of: ofCount })}</span>
       </div>
     </>
   );

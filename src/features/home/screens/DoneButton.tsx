@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { Button, Dialog, Heading } from 'react-aria-components';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import { DialogBox } from '#ui/components/DialogBox';
+import { message } from '#words/messages/message';
 import { useHome } from '../homeContext';
 
 interface Props {
@@ -16,18 +17,18 @@ export function DoneButton({ plan, isDisabled }: Props) {
   return (
     <>
       <Button className="button button-quiet" isDisabled={isDisabled} onPress={() => setAsking(true)}>
-        Done without filming
+        {message('today.done-unfilmed')}
       </Button>
       <DialogBox isOpen={isAsking} onOpenChange={setAsking} isDismissable>
         <Dialog className="dialog" role="alertdialog">
-          <Heading slot="title">Did you do all of it?</Heading>
-          <p>Everything in your plan is then kept as done and not filmed. We ask how much it hurt.</p>
+          <Heading slot="title">{message('today.all-done')}</Heading>
+          <p>{message('today.all-done.what')}</p>
           <div className="dialog-answers">
             <Button className="button" onPress={() => setAsking(false)}>
-              No
+              {message('today.no')}
             </Button>
             <Button className="button button-primary" onPress={() => home.sayDone(plan.id)}>
-              Yes, all of it
+              {message('today.yes-all')}
             </Button>
           </div>
         </Dialog>

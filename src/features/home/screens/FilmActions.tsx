@@ -1,9 +1,10 @@
 import { Button } from 'react-aria-components';
+import { message } from '#words/messages/message';
 import type { GuideView } from '../guide/guideView';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { furnitureAnswer } from './furnitureAnswer';
 import { furnitureToAsk } from './furnitureToAsk';
-import { pressWords, type Offered } from './pressWords';
+import type { Offered } from './offered';
 import { StopSign } from './StopSign';
 
 /** The most likely press comes first. */
@@ -23,7 +24,7 @@ export function FilmActions({ view }: { view: GuideView }) {
     return (
       <div className="film-actions">
         <Button className="button button-primary film-main" onPress={() => home.finishExercise()}>
-          {phase === 'stopped' ? 'Answer a few questions' : 'Say how it was'}
+          {message(phase === 'stopped' ? 'film.questions' : 'film.how-it-was')}
         </Button>
       </div>
     );
@@ -37,14 +38,14 @@ export function FilmActions({ view }: { view: GuideView }) {
   const button = (press: Offered, className: string) => (
     <Button className={`button ${className}`} onPress={() => home.press(press)}>
       {press === 'stop' && <StopSign />}
-      {pressWords[press]}
+      {message(`press.${press}`)}
     </Button>
   );
   return (
     <div className="film-actions">
       {needsCamera && (
         <Button className="button button-primary film-main" onPress={() => void home.openCamera()}>
-          Switch the camera on
+          {message('camera.switch-on')}
         </Button>
       )}
       {isAsked && (

@@ -1,4 +1,5 @@
-import { findPreparation } from '#core/exercises/findPreparation';
+import { findExercise } from '#core/exercises/exercises';
+import { message } from '#words/messages/message';
 import type { GuideView } from '../guide/guideView';
 import { BigWords } from './BigWords';
 import { CountView } from './CountView';
@@ -8,8 +9,6 @@ import { PlacingView } from './PlacingView';
 import { RestView } from './RestView';
 import { StoppedView } from './StoppedView';
 
-const readyWords = { seated: 'Sit down', standing: 'Stand ready', 'as-shown': 'Get ready' };
-
 /** What is shown over the picture, or in its place: one thing per phase. */
 export function FilmCentre({ view }: { view: GuideView }) {
   const { phase, step, hold, count } = view;
@@ -17,12 +16,12 @@ export function FilmCentre({ view }: { view: GuideView }) {
     case 'placing':
       return <PlacingView view={view} />;
     case 'bends':
-      return <Told words="Two easy bends" />;
+      return <Told words={message('film.two-bends')} />;
     case 'standing':
-      return <Told words="Stand still" />;
+      return <Told words={message('film.stand-still')} />;
     case 'ready': {
-      const { start } = findPreparation(step.item.task, step.side);
-      return <Told words={readyWords[start]} />;
+      const { start } = findExercise(step.item.task).preparation;
+      return <Told words={message(`film.ready.${start}`)} />;
     }
     case 'countdown':
       return (
@@ -37,18 +36,23 @@ export function FilmCentre({ view }: { view: GuideView }) {
     case 'paused':
       return <PausedView view={view} />;
     case 'set-done':
-      return <Told words={count === null ? 'Set done' : `${doneWords(view)} done`} isGood />;
+      return (
+        <Told
+          words={
+            count === null
+              ? message('film.set-done')
+              : message('film.count-done', { count, of: view.ofCount })
+          }
+          isGood
+        />
+      );
     case 'resting':
       return <RestView view={view} />;
     case 'all-done':
-      return <Told words="All done" isGood />;
+      return <Told words={message('film.all-done')} isGood />;
     case 'stopped':
       return <StoppedView />;
   }
-}
-
-function doneWords({ count, ofCount }: GuideView): string {
-  return `${count} of ${ofCount}`;
 }
 
 interface ToldProps {

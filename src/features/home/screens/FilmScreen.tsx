@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { findPreparation } from '#core/exercises/findPreparation';
+import { findExercise } from '#core/exercises/exercises';
 import type { GuidePhase } from '../guide/guideState';
 import { useHomeStep } from '../homeContext';
 import { CheckList } from './CheckList';
@@ -40,8 +40,7 @@ export function FilmScreen() {
   const { phase, step, pauseReason } = view;
   const isAskedWhy = pauseReason === 'stop';
   const isPlacing = phase === 'placing' && furnitureToAsk(step.item, isFurniturePlaced) === null;
-  const hasPicture =
-    findPreparation(step.item.task, step.side).camera !== null && !withoutPicture.includes(phase);
+  const hasPicture = findExercise(step.item.task).preparation.isFilmed && !withoutPicture.includes(phase);
   const isAway = isFar(phase) && (isPlacing || phase !== 'placing');
   return (
     <main className="film always-dark" data-phase={phase} data-split={(isAway && hasPicture) || undefined}>

@@ -1,10 +1,12 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { findTask, type TaskId } from '#core/exercises/exercises';
+import type { TaskId } from '#core/exercises/exercises';
 import type { Side } from '#core/protocol/side';
 import { planRanges } from '#documents/plan/planRanges';
 import { SideChoice } from '#ui/components/SideChoice';
 import { TaskChoice } from '#ui/components/TaskChoice';
+import { sideHint } from '#words/exerciseWords';
+import { message } from '#words/messages/message';
 import { useHome } from '../homeContext';
 import { HomePage } from './HomePage';
 import { Stepper } from './Stepper';
@@ -23,35 +25,34 @@ export function FreePage({ onBack }: { onBack: () => void }) {
   };
   return (
     <HomePage
-      title="What do you want to record?"
-      leave={{ words: 'Back', onPress: onBack }}
+      title={message('free.title')}
+      leave={{ words: message('home.back'), onPress: onBack }}
       actions={
         <Button className="button button-primary" onPress={goOn}>
-          Continue
+          {message('home.continue')}
         </Button>
       }
     >
       <div className="free-form">
-        <TaskChoice value={task} onChange={setTask} />
+        <TaskChoice label={message('free.task')} value={task} onChange={setTask} />
         <SideChoice
           value={side}
           onChange={setSide}
-          hint={findTask(task).sideHint}
-          error={wasPressed && side === null ? 'Choose the working side first.' : null}
+          hint={sideHint(task)}
+          own={{ label: message('free.side'), hint: message('free.side.hint', { hint: sideHint(task) }) }}
+          error={wasPressed && side === null ? message('free.side-missing') : null}
         />
         <div className="free-counts">
           <Stepper
-            label="Repetitions"
+            label={message('free.repetitions')}
             value={repetitions}
             range={planRanges.repetitions}
             onChange={setRepetitions}
           />
-          <Stepper label="Sets" value={sets} range={planRanges.sets} onChange={setSets} />
+          <Stepper label={message('free.sets')} value={sets} range={planRanges.sets} onChange={setSets} />
         </div>
       </div>
-      <p className="soft">
-        Do only what your physiotherapist or doctor has shown you, and only as often as they said.
-      </p>
+      <p className="soft">{message('free.caution')}</p>
     </HomePage>
   );
 }

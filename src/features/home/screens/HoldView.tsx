@@ -1,3 +1,4 @@
+import { message } from '#words/messages/message';
 import type { GuideView } from '../guide/guideView';
 import { Ring } from './Ring';
 
@@ -14,15 +15,13 @@ export function HoldView({ view, hold }: Props) {
   const all = isHolding ? item.holdSeconds : item.restSeconds;
   return (
     <div className="film-time">
-      <h1>{isHolding ? 'Hold' : 'Relax'}</h1>
+      <h1>{message(isHolding ? 'film.hold' : 'film.relax')}</h1>
       <Ring share={all === 0 ? 0 : hold.secondsLeft / all}>
-        <span role="timer" aria-label={`${hold.secondsLeft} seconds left`}>
+        <span role="timer" aria-label={message('film.seconds-left', { seconds: hold.secondsLeft })}>
           {hold.secondsLeft}
         </span>
       </Ring>
-      <p className="film-hold">
-        {hold.hold} of {item.holds}
-      </p>
+      <p className="film-hold">{message('film.hold-of', { hold: hold.hold, of: item.holds })}</p>
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import { useEffect } from 'react';
+import { usePatientLanguageState } from '#shell/language/languageContext';
 import { useHome, useHomeState } from '../homeContext';
 import type { HomeStep } from '../store/homeState';
 import { AfterPage } from './AfterPage';
@@ -33,5 +34,6 @@ export function HomeScreen() {
   const home = useHome();
   const Page = pages[useHomeState(({ step }) => step)];
   useEffect(() => void home.enter(), [home]);
-  return <Page />;
+  // Every word of a page is in one language.
+  return <Page key={usePatientLanguageState(({ language }) => language)} />;
 }

@@ -1,7 +1,8 @@
 import { Button } from 'react-aria-components';
-import { findTask } from '#core/exercises/exercises';
 import { Message } from '#ui/components/Message';
 import { momentWords } from '#words/dateWords';
+import { exerciseName } from '#words/exerciseWords';
+import { message } from '#words/messages/message';
 import { useHome, useHomeState } from '../homeContext';
 import type { InterruptedView } from '../store/homeState';
 
@@ -20,11 +21,11 @@ function InterruptedSet({ set }: { set: InterruptedView }) {
         kind="plain"
         actions={
           <Button className="button" onPress={() => home.undoDrop(id)}>
-            Undo
+            {message('home.undo')}
           </Button>
         }
       >
-        The set will be deleted when you continue.
+        {message('interrupted.dropped')}
       </Message>
     );
   }
@@ -32,19 +33,24 @@ function InterruptedSet({ set }: { set: InterruptedView }) {
   return (
     <Message
       kind="caution"
-      title="A set was interrupted"
+      title={message('interrupted.title')}
       actions={
         <div className="button-row">
           <Button className="button" isDisabled={isKeeping} onPress={() => void home.recoverInterrupted(id)}>
-            {isKeeping ? 'Saving …' : 'Keep it'}
+            {message(isKeeping ? 'interrupted.keeping' : 'interrupted.keep')}
           </Button>
           <Button className="button" isDisabled={isKeeping} onPress={() => home.dropInterrupted(id)}>
-            Delete it
+            {message('interrupted.drop')}
           </Button>
         </div>
       }
     >
-      {findTask(task).name}, {side} leg, {momentWords(startedAt)}. {Math.round(seconds)} seconds were saved.
+      {message('interrupted.what', {
+        exercise: exerciseName(task),
+        side,
+        moment: momentWords(startedAt),
+        seconds: Math.round(seconds),
+      })}
     </Message>
   );
 }

@@ -1,7 +1,7 @@
 import { Button } from 'react-aria-components';
 import { dayWords } from '#words/dateWords';
+import { message } from '#words/messages/message';
 import { useHome, useHomeState } from '../homeContext';
-import { setWords } from './setWords';
 
 /** How last time went in one line, which leads to all of it. */
 export function LastTimeLine() {
@@ -9,15 +9,18 @@ export function LastTimeLine() {
   const last = useHomeState(({ today }) => today.last);
   if (last === null) return null;
   const { inLine, sets, startedAt } = last;
-  const line = inLine === null ? setWords(sets) : `about ${inLine.about} of ${inLine.of}`;
-  const meaning = inLine === null ? line : `${line} repetitions stayed over the foot`;
+  const day = dayWords(startedAt);
   return (
     <Button
       className="button button-quiet today-last"
-      aria-label={`Last time, ${dayWords(startedAt)}: ${meaning}. Show all of it`}
+      aria-label={
+        inLine === null
+          ? message('today.last-sets.what', { day, sets })
+          : message('today.last-about.what', { day, ...inLine })
+      }
       onPress={() => void home.showLastTime()}
     >
-      Last time: {line}
+      {inLine === null ? message('today.last-sets', { sets }) : message('today.last-about', inLine)}
     </Button>
   );
 }

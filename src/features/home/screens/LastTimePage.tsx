@@ -4,6 +4,7 @@ import { cautionsOf } from '#documents/plan/cautions';
 import { isHolding } from '#documents/session/concernsOf';
 import { longestText } from '#documents/session/sessionDocument';
 import { dayWords } from '#words/dateWords';
+import { message } from '#words/messages/message';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { concernAdvice, concernWords } from './concernWords';
 import { HomePage } from './HomePage';
@@ -17,15 +18,15 @@ export function LastTimePage() {
   if (isCleared) return <Who onBack={() => setIsCleared(false)} />;
   return (
     <HomePage
-      title="Last time you told us"
-      leave={{ words: 'Back', onPress: () => home.back() }}
+      title={message('last-time.title')}
+      leave={{ words: message('home.back'), onPress: () => home.back() }}
       actions={
         <>
           <Button className="button button-primary" onPress={() => home.sayUnseen()}>
-            Not yet
+            {message('last-time.not-yet')}
           </Button>
           <Button className="button" onPress={() => setIsCleared(true)}>
-            Yes, and I may exercise
+            {message('last-time.cleared')}
           </Button>
         </>
       }
@@ -40,7 +41,7 @@ export function LastTimePage() {
           </ul>
         </section>
       ))}
-      <p className="flag-advice">Have you been seen about it by your therapist or doctor?</p>
+      <p className="flag-advice">{message('last-time.seen')}</p>
     </HomePage>
   );
 }
@@ -54,23 +55,23 @@ function Who({ onBack }: { onBack: () => void }) {
     home.sayCleared(who);
   };
   return (
-    <HomePage title="Who said that you may exercise?" leave={{ words: 'Back', onPress: onBack }}>
-      <p>Your answer is kept with today’s date, and your therapist sees it.</p>
+    <HomePage title={message('last-time.who')} leave={{ words: message('home.back'), onPress: onBack }}>
+      <p>{message('last-time.who.what')}</p>
       <div className="home-section">
         <Button className="button flag-button" onPress={() => home.sayCleared('my therapist')}>
-          My therapist
+          {message('last-time.therapist')}
         </Button>
         <Button className="button flag-button" onPress={() => home.sayCleared('my doctor')}>
-          My doctor
+          {message('last-time.doctor')}
         </Button>
       </div>
       <form className="home-section" onSubmit={say}>
         <TextField className="field" value={who} maxLength={longestText.who} onChange={setWho}>
-          <Label>Or another professional: who?</Label>
+          <Label>{message('last-time.other')}</Label>
           <Input className="text-input" />
         </TextField>
         <Button className="button" type="submit" isDisabled={who.trim() === ''}>
-          Continue
+          {message('home.continue')}
         </Button>
       </form>
     </HomePage>
@@ -86,15 +87,15 @@ function NotSeen() {
   const isHeld = concerns.some(isHolding);
   return (
     <HomePage
-      title={isHeld ? 'Please have it seen first' : 'Please tell them first'}
+      title={message(isHeld ? 'last-time.have-seen' : 'last-time.tell-first')}
       actions={
         <>
           <Button className="button button-primary" onPress={() => home.leave()}>
-            End here for today
+            {message('last-time.end')}
           </Button>
           {!isHeld && (
             <Button className="button" onPress={() => home.goOnUnseen()}>
-              Go on to the questions
+              {message('last-time.go-on')}
             </Button>
           )}
         </>
@@ -105,7 +106,7 @@ function NotSeen() {
           {sentence}
         </p>
       ))}
-      <p>This program can’t tell what the cause is. We ask again the next time.</p>
+      <p>{message('last-time.again')}</p>
     </HomePage>
   );
 }

@@ -1,4 +1,5 @@
 import { Button } from 'react-aria-components';
+import { message } from '#words/messages/message';
 import { useHome, useHomeState } from '../homeContext';
 
 /** The way on where a session of today was broken off. */
@@ -9,16 +10,14 @@ export function LeftToday({ isDisabled }: { isDisabled: boolean }) {
   if (left === null) return null;
   return (
     <section className="card home-section" aria-labelledby="left-title">
-      <h2 id="left-title">You stopped in the middle today</h2>
-      <p>
-        {left.done} of {left.of} sets done. You can do the rest now.
-      </p>
+      <h2 id="left-title">{message('today.left')}</h2>
+      <p>{message('today.left.what', left)}</p>
       <Button
         className="button"
         isDisabled={isDisabled || isKeeping}
         onPress={() => void home.continueToday()}
       >
-        {isKeeping ? 'Saving …' : 'Do the rest'}
+        {message(isKeeping ? 'interrupted.keeping' : 'today.left.do')}
       </Button>
     </section>
   );

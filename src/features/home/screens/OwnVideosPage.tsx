@@ -1,12 +1,13 @@
 import { Button } from 'react-aria-components';
-import { itemName } from '#documents/plan/itemName';
 import { Message } from '#ui/components/Message';
+import { message } from '#words/messages/message';
 import { repetitionCount } from '#words/repetitionCount';
 import { useHome, useHomeState } from '../homeContext';
 import type { HomeSet } from '../store/homeState';
 import { isFilmed } from '../store/sessionOf';
 import { HomePage } from './HomePage';
 import { OwnRecording } from './OwnRecording';
+import { setName } from './setWords';
 
 /** Sets that came from videos of the device's own camera app, and the way to the next one. */
 export function OwnVideosPage() {
@@ -16,15 +17,15 @@ export function OwnVideosPage() {
   const left = all - sets.length;
   return (
     <HomePage
-      title={sets.length === 1 ? 'Your video is here' : 'Your videos are here'}
+      title={message('own.title', { count: sets.length })}
       actions={
         <>
-          {left > 0 && <OwnRecording words="Open the next video" isPrimary />}
+          {left > 0 && <OwnRecording words={message('own.next')} isPrimary />}
           <Button
             className={left > 0 ? 'button' : 'button button-primary'}
             onPress={() => home.finishOwnRecordings()}
           >
-            {left > 0 ? 'That is all for today' : 'Continue'}
+            {message(left > 0 ? 'own.all' : 'home.continue')}
           </Button>
         </>
       }
@@ -34,12 +35,7 @@ export function OwnVideosPage() {
           <OwnSet key={index} set={set} />
         ))}
       </ul>
-      {left > 0 && (
-        <p>
-          {left === 1 ? 'One more set is planned.' : `${left} more sets are planned.`} Film each one as a
-          separate video.
-        </p>
-      )}
+      {left > 0 && <p>{message('own.left', { left })}</p>}
     </HomePage>
   );
 }
@@ -47,10 +43,8 @@ export function OwnVideosPage() {
 function OwnSet({ set: { item, result, found, problem } }: { set: HomeSet }) {
   return (
     <li>
-      <span>
-        {itemName(item)}, {result.side} leg, set {result.number}
-      </span>
-      <span className="soft">{found === null ? 'saving …' : repetitionCount(found)}</span>
+      <span>{setName({ item, result })}</span>
+      <span className="soft">{found === null ? message('own.saving') : repetitionCount(found)}</span>
       {problem !== null && <Message kind="caution">{problem}</Message>}
     </li>
   );

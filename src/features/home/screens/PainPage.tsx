@@ -1,6 +1,7 @@
 import { Button } from 'react-aria-components';
 import { useShallow } from 'zustand/react/shallow';
 import { Message } from '#ui/components/Message';
+import { message } from '#words/messages/message';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { isPainAnswered } from '../store/isPainAnswered';
 import { HomePage } from './HomePage';
@@ -18,7 +19,7 @@ export function PainPage() {
   return (
     <HomePage
       title={painQuestion(said)}
-      leave={{ words: 'Back', onPress: () => home.back() }}
+      leave={{ words: message('home.back'), onPress: () => home.back() }}
       actions={
         warning === null ? (
           <Button
@@ -26,16 +27,16 @@ export function PainPage() {
             isDisabled={!isAnswered}
             onPress={() => home.goOnFromPain()}
           >
-            {isAnswered ? 'Continue' : 'Choose a number'}
+            {message(isAnswered ? 'home.continue' : 'pain.choose')}
           </Button>
         ) : (
           <>
             <Button className="button button-primary" onPress={() => home.stopBeforeStart()}>
-              End here for today
+              {message('pain.end-here')}
             </Button>
             {warning.mayGoOn && (
               <Button className="button" isDisabled={!isAnswered} onPress={() => home.goOnFromPain(true)}>
-                My therapist told me to go on at this pain
+                {message('pain.go-on')}
               </Button>
             )}
           </>

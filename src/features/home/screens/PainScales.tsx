@@ -1,6 +1,7 @@
 import { sides, type Side } from '#core/protocol/side';
-import { painWords, scaleQuestions } from '#core/safety/painScale';
 import { ScaleChoice } from '#ui/components/ScaleChoice';
+import { message } from '#words/messages/message';
+import { painWords } from '#words/painWords';
 import type { SaidPain } from '../store/homeState';
 
 interface Props {
@@ -10,11 +11,9 @@ interface Props {
   leadsOn?: boolean;
 }
 
-const kneeNames: Record<Side, string> = { left: 'Left knee', right: 'Right knee' };
-
 /** The question that the scales answer. */
 export function painQuestion({ painBySide }: SaidPain): string {
-  return painBySide === null ? scaleQuestions.painBefore.question : 'How much do your knees hurt right now?';
+  return message(painBySide === null ? 'pain.before' : 'pain.before-both');
 }
 
 /** How much it hurts right now, each knee by itself where both are asked; the question is shown above. */
@@ -37,7 +36,7 @@ export function PainScales({ said, onChange, leadsOn = false }: Props) {
       {sides.map((side) => (
         <ScaleChoice
           key={side}
-          question={kneeNames[side]}
+          question={message('pain.knee', { side })}
           isSmall
           words={painWords}
           value={painBySide.before[side]}

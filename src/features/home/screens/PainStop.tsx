@@ -1,4 +1,5 @@
 import { Button } from 'react-aria-components';
+import { message } from '#words/messages/message';
 import { useHome } from '../homeContext';
 import type { PainWarning } from '../store/homeState';
 
@@ -7,15 +8,15 @@ export function PainStop({ warning: { advice, words, mayGoOn } }: { warning: Pai
   const home = useHome();
   return (
     <section className="film-panel" role="alert">
-      <h1>Stop here for today</h1>
+      <h1>{message('pain.stop-here')}</h1>
       <p>{advice}</p>
       <p>{words}</p>
       <Button className="button button-primary" onPress={() => home.press('stop-pain')}>
-        Stop for today
+        {message('pain.stop')}
       </Button>
       {mayGoOn && (
         <Button className="button" onPress={() => home.goOnInSpiteOfPain()}>
-          My therapist told me to go on at this pain
+          {message('pain.go-on')}
         </Button>
       )}
     </section>

@@ -1,6 +1,7 @@
-import { effortWords, painWords } from '#core/safety/painScale';
 import type { SessionDocument } from '#documents/session/sessionDocument';
 import { dayWords } from '#words/dateWords';
+import { message } from '#words/messages/message';
+import { effortWords, painWords } from '#words/painWords';
 import { useHome, useHomeStep } from '../homeContext';
 import { HomePage } from './HomePage';
 import { SetLine } from './SetLine';
@@ -13,8 +14,8 @@ export function PastPage() {
   if (session === null) return null;
   return (
     <HomePage
-      title={`Last time, ${dayWords(session.startedAt)}`}
-      leave={{ words: 'Back', onPress: () => home.back() }}
+      title={message('past.title', { day: dayWords(session.startedAt) })}
+      leave={{ words: message('home.back'), onPress: () => home.back() }}
     >
       <ToldResult told={told} change={change} />
       <ul className="result-sets">
@@ -31,22 +32,18 @@ function Said({ session }: { session: SessionDocument }) {
   const { painBefore, painAfter, effort, remark, sets } = session;
   const during = sets.flatMap(({ painDuring }) => (painDuring === null ? [] : [painDuring]));
   const scores = [
-    ['Pain before', painBefore, painWords],
-    ['Most pain in a set', during.length === 0 ? null : Math.max(...during), painWords],
-    ['Pain afterwards', painAfter, painWords],
-    ['Effort', effort, effortWords],
+    ['past.pain-before', painBefore, painWords],
+    ['past.pain-during', during.length === 0 ? null : Math.max(...during), painWords],
+    ['past.pain-after', painAfter, painWords],
+    ['past.effort', effort, effortWords],
   ] as const;
   return (
     <section className="home-section">
-      <h2>What you said</h2>
+      <h2>{message('past.said')}</h2>
       <ul className="home-list">
         {scores.map(
-          ([name, score, words]) =>
-            score !== null && (
-              <li key={name}>
-                {name}: {score}, {words(score)}
-              </li>
-            ),
+          ([key, score, words]) =>
+            score !== null && <li key={key}>{message(key, { score, words: words(score) })}</li>,
         )}
       </ul>
       {remark !== '' && <blockquote className="plan-words">{remark}</blockquote>}

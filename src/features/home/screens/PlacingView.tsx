@@ -1,4 +1,5 @@
-import { findPreparation } from '#core/exercises/findPreparation';
+import { exerciseSetup } from '#words/exerciseWords';
+import { message } from '#words/messages/message';
 import type { GuideView } from '../guide/guideView';
 import { useHomeState, useHomeStep } from '../homeContext';
 import { arrowShown } from '../placing/arrowShown';
@@ -15,14 +16,12 @@ export function PlacingView({ view: { step } }: { view: GuideView }) {
   const isMirrored = useHomeState(isShownMirrored);
   // Asked at once, before anybody has walked away from the device.
   if (question !== null)
-    return <Prepare question={question} steps={findPreparation(step.item.task, step.side).steps} />;
+    return <Prepare question={question} steps={exerciseSetup(step.item.task, step.side)} />;
   if (placing === null) {
     return (
       <div className="film-told">
-        <BigWords text={isTrying ? 'One moment' : 'Step in'} />
-        <p className="visually-hidden">
-          {isTrying ? 'Walk to your place meanwhile.' : 'Stand where the camera sees you from head to shoes.'}
-        </p>
+        <BigWords text={message(isTrying ? 'film.one-moment' : 'placing.step-in.short')} />
+        <p className="visually-hidden">{message(isTrying ? 'film.walk' : 'placing.step-in')}</p>
       </div>
     );
   }
@@ -30,7 +29,7 @@ export function PlacingView({ view: { step } }: { view: GuideView }) {
   if (first === null) {
     return (
       <div className={ready ? 'film-told film-good' : 'film-told'}>
-        <BigWords text={ready ? 'Good' : 'Stay there'} />
+        <BigWords text={message(ready ? 'heard.good' : 'film.stay')} />
       </div>
     );
   }
@@ -46,8 +45,8 @@ export function PlacingView({ view: { step } }: { view: GuideView }) {
 
 function Prepare({ question, steps }: { question: string; steps: readonly string[] }) {
   return (
-    <section className="film-panel" aria-label="Set up">
-      <h1>Set it up like this</h1>
+    <section className="film-panel" aria-label={message('film.set-up')}>
+      <h1>{message('camera.set-up')}</h1>
       <ol className="film-steps">
         {steps.map((sentence) => (
           <li key={sentence}>{sentence}</li>

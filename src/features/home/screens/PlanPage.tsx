@@ -5,11 +5,14 @@ import { kitList, type KitEntry } from '#documents/plan/kitList';
 import { perWeekSentence } from '#documents/plan/perWeekSentence';
 import type { PlanDocument, PlanItem } from '#documents/plan/planDocument';
 import { videoWishSentence } from '#documents/plan/videoWishSentence';
+import { LanguageSwitch } from '#shell/language/LanguageSwitch';
 import { HowTo } from '#ui/components/HowTo';
 import { KeyWords } from '#ui/components/KeyWords';
 import { Message } from '#ui/components/Message';
+import { Parts } from '#ui/components/Parts';
 import { PlanItems } from '#ui/components/PlanItems';
 import { StopRules } from '#ui/components/StopRules';
+import { message, messageParts } from '#words/messages/message';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { furniture } from '../placing/checks/checkFurniture';
 import { HomePage } from './HomePage';
@@ -24,7 +27,7 @@ export function PlanPage() {
   const [at, setAt] = useState(0);
   const items = [...new Set(steps.map(({ item }) => item))];
   const page = pages[at];
-  const leave = { words: 'Back', onPress: () => (at === 0 ? home.back() : setAt(at - 1)) };
+  const leave = { words: message('home.back'), onPress: () => (at === 0 ? home.back() : setAt(at - 1)) };
   const confirm = () => {
     home.setConfirmed(true);
     home.confirm();
@@ -32,11 +35,11 @@ export function PlanPage() {
   if (page === 'stop') {
     return (
       <HomePage
-        title="When to stop"
+        title={message('overview.when-to-stop')}
         leave={leave}
         actions={
           <Button className="button button-primary" onPress={confirm}>
-            Yes, I am ready
+            {message('overview.ready')}
           </Button>
         }
       >
@@ -46,33 +49,33 @@ export function PlanPage() {
   }
   const next = (
     <Button className="button button-primary" onPress={() => setAt(at + 1)}>
-      Continue
+      {message('home.continue')}
     </Button>
   );
   if (page === 'ready') {
     return (
-      <HomePage title="Have this ready" leave={leave} actions={next}>
+      <HomePage title={message('overview.have-ready')} leave={leave} actions={next}>
         <Kit items={items} footwear={plan?.footwear ?? 'either'} />
       </HomePage>
     );
   }
   return (
     <HomePage
-      title={plan === null ? 'What you are going to do' : 'Hello. This is your plan'}
+      title={message(plan === null ? 'overview.title-free' : 'overview.title')}
       leave={leave}
       actions={next}
     >
+      <LanguageSwitch />
       {plan !== null && <OtherKey plan={plan} />}
       {plan !== null && plan.note !== '' && <Message kind="plain">{plan.note}</Message>}
       <PlanItems items={items} more={(item) => <HowTo item={item} isFolded />} />
       {plan !== null && <TherapistWords plan={plan} />}
       {plan !== null && plan.returnKey !== null && (
         <p>
-          Sessions that you send back open only with your therapist’s key. Its words are{' '}
-          <KeyWords of={plan.returnKey} />.
+          <Parts of={messageParts('overview.key', { words: <KeyWords of={plan.returnKey} /> })} />
         </p>
       )}
-      {plan !== null && <p className="small soft">This plan is for {plan.patient}.</p>}
+      {plan !== null && <p className="small soft">{message('overview.for', { patient: plan.patient })}</p>}
     </HomePage>
   );
 }
@@ -82,13 +85,17 @@ function OtherKey({ plan: { returnKey } }: { plan: PlanDocument }) {
   const earlierKey = useHomeStep('overview', (state) => state.earlierKey);
   if (earlierKey === null) return null;
   return (
-    <Message kind="caution" title="This plan has another key than the one before">
+    <Message kind="caution" title={message('overview.other-key')}>
       {returnKey === null ? (
-        <p>It has no key at all, so sessions can’t be sent back sealed.</p>
+        <p>{message('overview.no-key')}</p>
       ) : (
         <p>
-          Before: <KeyWords of={earlierKey} />. Now: <KeyWords of={returnKey} />. What you send would open for
-          somebody else. Ask your therapist whether the new words are theirs before you continue.
+          <Parts
+            of={messageParts('overview.keys', {
+              earlier: <KeyWords of={earlierKey} />,
+              now: <KeyWords of={returnKey} />,
+            })}
+          />
         </p>
       )}
     </Message>
@@ -102,7 +109,7 @@ function TherapistWords({ plan }: { plan: PlanDocument }) {
   if (words === '' && howOften === '' && perWeek === null && videoWish === null) return null;
   return (
     <section className="home-section">
-      <h2>From your therapist</h2>
+      <h2>{message('overview.from-therapist')}</h2>
       {words !== '' && <blockquote className="plan-words">{words}</blockquote>}
       {perWeek !== null && <p>{perWeek}</p>}
       {howOften !== '' && <p>{howOften}</p>}

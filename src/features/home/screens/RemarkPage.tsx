@@ -1,9 +1,10 @@
 import { Button, Label, TextArea, TextField } from 'react-aria-components';
-import { itemName } from '#documents/plan/itemName';
 import { Message } from '#ui/components/Message';
+import { message } from '#words/messages/message';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import type { HomeSet } from '../store/homeState';
 import { HomePage } from './HomePage';
+import { setName } from './setWords';
 
 /** Longest remark, characters, that the session document allows. */
 const longestRemark = 2000;
@@ -16,7 +17,7 @@ export function RemarkPage({ back }: { back: { words: string; onPress: () => voi
   const isSaving = useHomeStep('after', ({ saving }) => saving === 'saving');
   return (
     <HomePage
-      title="Anything to add?"
+      title={message('after.add')}
       leave={back}
       actions={
         <Button
@@ -24,7 +25,7 @@ export function RemarkPage({ back }: { back: { words: string; onPress: () => voi
           isDisabled={isSaving}
           onPress={() => void home.saveSession()}
         >
-          {isSaving ? 'Saving …' : 'Save'}
+          {message(isSaving ? 'after.saving' : 'after.save')}
         </Button>
       }
     >
@@ -34,12 +35,12 @@ export function RemarkPage({ back }: { back: { words: string; onPress: () => voi
         maxLength={longestRemark}
         onChange={(text) => home.setRemark(text)}
       >
-        <Label>How it felt, or what you would like your therapist to know. You can leave this empty.</Label>
+        <Label>{message('after.remark')}</Label>
         <TextArea className="text-input remark" />
       </TextField>
       {sets.length > 0 && (
         <section className="home-section">
-          <h2>What is saved</h2>
+          <h2>{message('after.saved')}</h2>
           <ul className="saved-sets">
             {sets.map((set, index) => (
               <SavedSet key={index} set={set} index={index} />
@@ -56,14 +57,12 @@ function SavedSet({ set, index }: { set: HomeSet; index: number }) {
   const { item, result, isDiscarded, problem } = set;
   return (
     <li>
-      <span className={isDiscarded ? 'soft saved-out' : undefined}>
-        {itemName(item)}, {result.side} leg, set {result.number}
-      </span>
+      <span className={isDiscarded ? 'soft saved-out' : undefined}>{setName({ item, result })}</span>
       <Button
         className="button button-quiet"
         onPress={() => (isDiscarded ? home.undoDiscard(index) : home.discardSet(index))}
       >
-        {isDiscarded ? 'Include it after all' : 'Leave it out'}
+        {message(isDiscarded ? 'after.include' : 'after.leave-out')}
       </Button>
       {problem !== null && <Message kind="caution">{problem}</Message>}
     </li>

@@ -4,6 +4,7 @@ import { createPlayhead } from '#features/review/screens/playhead';
 import { usePlayhead } from '#features/review/screens/usePlayhead';
 import { VideoStage } from '#features/review/screens/VideoStage';
 import { useMediaQuery } from '#ui/components/useMediaQuery';
+import { message } from '#words/messages/message';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import type { Replay } from '../store/homeState';
 import { HomePage } from './HomePage';
@@ -21,16 +22,16 @@ export function ReplayPage() {
   const back = () => home.back();
   return (
     <HomePage
-      title="Look at it"
-      leave={{ words: 'Back', onPress: back }}
+      title={message('replay.title')}
+      leave={{ words: message('home.back'), onPress: back }}
       actions={
         <Button className="button button-primary" onPress={back}>
-          Back to the result
+          {message('replay.back')}
         </Button>
       }
     >
       <Tabs className="replay">
-        <TabList className="replay-tabs" aria-label="Repetitions">
+        <TabList className="replay-tabs" aria-label={message('replay.repetitions')}>
           {shown.map((replay) => (
             <Tab key={replay.kind} id={replay.kind} className="replay-tab">
               {replayTitle(replay)}
@@ -69,9 +70,9 @@ function Player({ replay }: { replay: Replay }) {
       <div className="replay-words">
         {name !== null && <p className="small soft">{name}</p>}
         <p className="replay-sentence">{replaySentence(replay)}</p>
-        <p className="small soft">The blue band is the lane. It plays at half speed.</p>
+        <p className="small soft">{message('replay.lane')}</p>
         <Button className="button" onPress={playhead.togglePlaying}>
-          {isPlaying ? 'Pause' : 'Play'}
+          {message(isPlaying ? 'replay.pause' : 'replay.play')}
         </Button>
       </div>
     </>

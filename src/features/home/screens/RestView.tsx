@@ -1,14 +1,14 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { findPreparation } from '#core/exercises/findPreparation';
-import { painWords, scaleQuestions } from '#core/safety/painScale';
 import { itemName } from '#documents/plan/itemName';
 import type { SetStep } from '#documents/plan/planSteps';
 import { ScaleChoice } from '#ui/components/ScaleChoice';
+import { exerciseSetup } from '#words/exerciseWords';
+import { message } from '#words/messages/message';
+import { painWords } from '#words/painWords';
 import type { GuideView } from '../guide/guideView';
 import { skipped } from '../guide/phases/closing';
 import { useHome, useHomeState } from '../homeContext';
-import { kneeQuestion } from './kneeQuestion';
 import { Ring } from './Ring';
 
 /** The rest before the next set: first how the last one felt, then how it went and what comes next. */
@@ -20,7 +20,6 @@ export function RestView({ view: { step, secondsLeft } }: { view: GuideView }) {
   const home = useHome();
   const isBoth = useHomeState(({ painBySide }) => painBySide !== null);
   const left = secondsLeft ?? 0;
-  const { question } = scaleQuestions.painDuring;
   const isAsking = last !== undefined && last.result.cutShort !== skipped && (pain === null || isChanging);
   const answer = (score: number) => {
     home.setPainDuring(index, score);
@@ -30,18 +29,18 @@ export function RestView({ view: { step, secondsLeft } }: { view: GuideView }) {
     <div className="film-rest">
       <div className="film-rest-time">
         <Ring share={step.restSeconds === 0 ? 0 : left / step.restSeconds}>
-          <span role="timer" aria-label={`${left} seconds left`}>
+          <span role="timer" aria-label={message('film.seconds-left', { seconds: left })}>
             {left}
           </span>
         </Ring>
         <div>
-          <h1>{left === 0 && isAsking ? 'Rest as long as you like' : 'Rest'}</h1>
-          <p>{isAsking ? 'The next set waits for your answer.' : nextWords(step)}</p>
+          <h1>{message(left === 0 && isAsking ? 'film.rest-long' : 'film.rest')}</h1>
+          <p>{isAsking ? message('film.waits') : nextWords(step)}</p>
         </div>
       </div>
       {isAsking ? (
         <ScaleChoice
-          question={isBoth ? kneeQuestion(question, last.result.side) : question}
+          question={message('pain.during', { side: isBoth ? last.result.side : 'one' })}
           isSmall
           words={painWords}
           value={pain}
@@ -51,9 +50,9 @@ export function RestView({ view: { step, secondsLeft } }: { view: GuideView }) {
         <div className="film-rest-words">
           {pain !== null && (
             <p>
-              Pain in this set: {pain}, {painWords(pain)}.{' '}
+              {message('film.pain-was', { score: pain, words: painWords(pain) })}{' '}
               <Button className="button button-quiet" onPress={() => setIsChanging(true)}>
-                Change
+                {message('film.change')}
               </Button>
             </p>
           )}
@@ -66,9 +65,9 @@ export function RestView({ view: { step, secondsLeft } }: { view: GuideView }) {
 }
 
 function nextWords({ item, side, number, ofSets, change }: SetStep): string {
-  if (change === 'next-set') return `Then set ${number} of ${ofSets}.`;
-  if (change === 'other-side') return `Then the ${side} leg.`;
-  return `Then: ${itemName(item)}, ${side} leg.`;
+  if (change === 'next-set') return message('film.then-set', { number, of: ofSets });
+  if (change === 'other-side') return message('film.then-side', { side });
+  return message('film.then-item', { exercise: itemName(item), side });
 }
 
 /** How the last set went, unless the plan wants no feedback. */
@@ -93,10 +92,10 @@ function LastSet() {
 function Next({ step: { item, side, change } }: { step: SetStep }) {
   if (change === 'next-set') return null;
   return (
-    <section className="home-section" aria-label="Next">
-      <h2>Set it up like this</h2>
+    <section className="home-section" aria-label={message('film.next')}>
+      <h2>{message('camera.set-up')}</h2>
       <ol className="film-steps">
-        {findPreparation(item.task, side).steps.map((sentence) => (
+        {exerciseSetup(item.task, side).map((sentence) => (
           <li key={sentence}>{sentence}</li>
         ))}
       </ol>

@@ -5,9 +5,11 @@ import { useSending, useSendingState } from '#features/sharing/sendingContext';
 import type { SendingChoice } from '#features/sharing/store/createSending';
 import { KeyWords } from '#ui/components/KeyWords';
 import { Message } from '#ui/components/Message';
+import { Parts } from '#ui/components/Parts';
 import { ProgressFill } from '#ui/components/ProgressFill';
 import { clockWords } from '#words/dateWords';
 import { megabytes } from '#words/megabytes';
+import { message, messageParts } from '#words/messages/message';
 import { useHomeState } from '../homeContext';
 import { HomePage } from './HomePage';
 
@@ -36,20 +38,20 @@ export function SendBack(props: Props) {
   useEffect(() => {
     if (!isSent) void sending.look(sessionId, wish);
   }, [sessionId, wish, isMeasuring, isSent, sending]);
-  const leave = { words: 'Back', onPress: onBack };
+  const leave = { words: message('home.back'), onPress: onBack };
 
   if (isSent) {
     return (
       <HomePage
-        title={state === 'shared' ? 'Sent' : 'Saved as a file'}
+        title={message(state === 'shared' ? 'send.sent' : 'send.saved')}
         leave={leave}
         actions={
           <>
             <Button className="button button-primary" onPress={onDone}>
-              Done
+              {message('send.done')}
             </Button>
             <Button className="button" onPress={() => sending.sendAgain()}>
-              Send it once more
+              {message('send.once-more')}
             </Button>
           </>
         }
@@ -62,7 +64,7 @@ export function SendBack(props: Props) {
   const isBusy = state === 'preparing' || state === 'sealing';
   return (
     <HomePage
-      title="Send it to your therapist"
+      title={message('send.title')}
       leave={leave}
       actions={
         <>
@@ -71,28 +73,23 @@ export function SendBack(props: Props) {
             isDisabled={chosen === null || isBusy}
             onPress={() => void sending.send(sessionId, recipient)}
           >
-            {state === 'sealing' ? 'Sealing …' : 'Send'}
+            {message(state === 'sealing' ? 'send.sealing' : 'send.send')}
           </Button>
           <Button className="button" onPress={onDone}>
-            Not now
+            {message('send.not-now')}
           </Button>
         </>
       }
     >
       {children}
-      <p>
-        Only your therapist can open it.{' '}
-        {hasSets ? 'It always shows how your knee moved.' : 'It holds what you did and said.'}
-      </p>
+      <p>{message(hasSets ? 'send.only-therapist' : 'send.only-therapist-answer')}</p>
       {hasSets && <PartChoice sessionId={sessionId} wish={wish} />}
       <Preparing />
-      {isMeasuring && (
-        <p className="soft">Your video is still being measured. Now the first result is sent.</p>
-      )}
+      {isMeasuring && <p className="soft">{message('send.still-measuring')}</p>}
       <p role="status">{state === 'idle' ? sent.sentence : null}</p>
       {state === 'failed' && (
-        <Message kind="problem" title="Not sent">
-          {sent.sentence} Your session is kept as it is.
+        <Message kind="problem" title={message('send.failed')}>
+          {message('send.kept', { sentence: sent.sentence ?? '' })}
         </Message>
       )}
       <Protection recipient={recipient} senderKey={sent.senderKey} />
@@ -102,11 +99,11 @@ export function SendBack(props: Props) {
 
 function Sent({ how, at }: { how: 'shared' | 'saved'; at: string }) {
   return how === 'shared' ? (
-    <p className="flag-advice">Sent at {clockWords(at)}, with the app that you chose.</p>
+    <p className="flag-advice">{message('send.sent-at', { time: clockWords(at) })}</p>
   ) : (
     <>
-      <p className="flag-advice">Saved as a file at {clockWords(at)}.</p>
-      <p>It is among your downloads. Send that file to your therapist as you agreed.</p>
+      <p className="flag-advice">{message('send.saved-at', { time: clockWords(at) })}</p>
+      <p>{message('send.downloads')}</p>
     </>
   );
 }
@@ -115,39 +112,27 @@ function Sent({ how, at }: { how: 'shared' | 'saved'; at: string }) {
 function Protection({ recipient, senderKey }: { recipient: string; senderKey: string | null }) {
   return (
     <details className="protection">
-      <summary>How it is protected</summary>
+      <summary>{message('send.protection')}</summary>
       <p>
-        It is one sealed file, whose name ends in .age. The words of your therapist’s key are{' '}
-        <KeyWords of={recipient} />. They are the same on the sheet that you were given.
+        <Parts of={messageParts('send.sealed', { words: <KeyWords of={recipient} /> })} />
       </p>
       {senderKey !== null && (
         <p>
-          It is signed by this device, whose words are <KeyWords of={senderKey} />. Your therapist sees them
-          too.
+          <Parts of={messageParts('send.signed', { words: <KeyWords of={senderKey} /> })} />
         </p>
       )}
     </details>
   );
 }
 
-const partNames: Record<VideoPart, string> = {
-  none: 'No video',
-  'out-of-line': 'Only the repetitions out of line',
-  'without-head': 'The video without your head',
-  whole: 'The whole video',
-};
-
 /** How much of the video is sent, with its size; an impossible choice says why. */
 function PartChoice({ sessionId, wish }: Pick<Props, 'sessionId' | 'wish'>) {
   const sending = useSending();
   const { state, chosen, choices, outOfLine } = useSendingState((all) => all);
-  const hints: Record<VideoPart, string> = {
-    none: 'Your therapist does not see you.',
-    'out-of-line': `${outOfLine.count} of ${outOfLine.of} repetitions are shown; the rest is black.`,
-    'without-head':
-      'Black from the top down to your shoulders. Other people, and mirrors, stay in the picture.',
-    whole: 'Your therapist sees you and the room.',
-  };
+  const hintOf = (part: VideoPart) =>
+    part === 'out-of-line'
+      ? message('send.part.out-of-line.hint', outOfLine)
+      : message(`send.part.${part}.hint`);
   return (
     <RadioGroup
       className="field"
@@ -155,8 +140,10 @@ function PartChoice({ sessionId, wish }: Pick<Props, 'sessionId' | 'wish'>) {
       isDisabled={choices === null || state === 'sealing'}
       onChange={(part) => void sending.choose(sessionId, part as VideoPart)}
     >
-      <Label className="field-label">How much of the video?</Label>
-      {wish !== null && <p className="small">Your therapist would like: {partNames[wish]}. You decide.</p>}
+      <Label className="field-label">{message('send.how-much')}</Label>
+      {wish !== null && (
+        <p className="small">{message('send.wish', { part: message(`send.part.${wish}`) })}</p>
+      )}
       {videoParts.map((part) => {
         const choice = choices?.[part];
         const isPossible = choice !== undefined && choice.fault === null;
@@ -164,9 +151,8 @@ function PartChoice({ sessionId, wish }: Pick<Props, 'sessionId' | 'wish'>) {
           <RadioField key={part} value={part} isDisabled={!isPossible}>
             <RadioButton className="side-option part-option">
               <span>
-                <span className="part-name">{partNames[part]}</span>
-                {choice !== undefined && isPossible && `, ${sizeWords(choice)}`}
-                <span className="small soft part-hint">{choice?.fault ?? hints[part]}</span>
+                <PartName part={part} choice={isPossible ? choice : undefined} />
+                <span className="small soft part-hint">{choice?.fault ?? hintOf(part)}</span>
               </span>
             </RadioButton>
           </RadioField>
@@ -176,8 +162,15 @@ function PartChoice({ sessionId, wish }: Pick<Props, 'sessionId' | 'wish'>) {
   );
 }
 
+/** With its size, where it is known. */
+function PartName({ part, choice }: { part: VideoPart; choice: SendingChoice | undefined }) {
+  const name = <span className="part-name">{message(`send.part.${part}`)}</span>;
+  if (choice === undefined) return name;
+  return <Parts of={messageParts('send.part.size', { part: name, size: sizeWords(choice) })} />;
+}
+
 function sizeWords({ bytes, isExact }: SendingChoice): string {
-  return isExact ? megabytes(bytes) : `about ${megabytes(bytes)}`;
+  return isExact ? megabytes(bytes) : message('send.about', { size: megabytes(bytes) });
 }
 
 /** Progress of the preparation, with a stop button; then the result. */
@@ -188,7 +181,7 @@ function Preparing() {
   if (ready !== null) {
     return (
       <div className="home-section">
-        <p>It is ready on this device, and nothing has left it yet. Watch it before you send it.</p>
+        <p>{message('send.ready')}</p>
         {ready.map((video, index) => (
           <ReadyVideo key={index} video={video} number={index + 1} />
         ))}
@@ -198,16 +191,16 @@ function Preparing() {
   if (progress === null) return null;
   return (
     <div className="home-section">
-      <ProgressBar value={100 * progress} aria-label="Preparing the video">
+      <ProgressBar value={100 * progress} aria-label={message('send.preparing')}>
         {({ percentage, valueText }) => (
           <>
-            <p>Preparing the video on this device … {valueText}</p>
+            <p>{message('send.preparing-share', { share: valueText ?? '' })}</p>
             <ProgressFill percentage={percentage} />
           </>
         )}
       </ProgressBar>
       <Button className="button" onPress={() => sending.stopPreparing()}>
-        Stop preparing
+        {message('send.stop')}
       </Button>
     </div>
   );
@@ -234,7 +227,7 @@ function ReadyVideo({ video, number }: { video: Blob; number: number }) {
       muted
       playsInline
       preload="metadata"
-      aria-label={`What is sent of video ${number}`}
+      aria-label={message('send.video', { number })}
     />
   );
 }

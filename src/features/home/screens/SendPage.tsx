@@ -1,4 +1,5 @@
 import { momentWords } from '#words/dateWords';
+import { message } from '#words/messages/message';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { SendBack } from './SendBack';
 
@@ -14,9 +15,7 @@ export function SendPage() {
   const back = () => home.back();
   return (
     <SendBack sessionId={id} recipient={recipient} wish={wish} hasSets={isFilmed} onBack={back} onDone={back}>
-      <p>
-        Your {isAnswer ? 'answer' : 'session'} of {momentWords(startedAt)}.
-      </p>
+      <p>{message(isAnswer ? 'send.answer-of' : 'send.session-of', { moment: momentWords(startedAt) })}</p>
     </SendBack>
   );
 }

@@ -2,23 +2,8 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import { silenceReasons, type SilenceReason } from '#documents/session/sessionDocument';
+import { message } from '#words/messages/message';
 import { useHome, useHomeState } from '../homeContext';
-
-const answers: Record<SilenceReason, string> = {
-  hurts: 'It hurts',
-  'no-time': 'I had no time',
-  away: 'I was ill or away',
-  trouble: 'The camera or the phone gave me trouble',
-  unfilmed: 'I did them without filming',
-};
-
-const thanks: Record<SilenceReason, string> = {
-  hurts: 'Tell your therapist before you exercise again.',
-  'no-time': 'Your plan is here whenever you are ready.',
-  away: 'If you were ill, ask your therapist how to start again.',
-  trouble: 'You can also exercise without filming: press ‘Done without filming’ afterwards.',
-  unfilmed: 'Next time, press ‘Done without filming’ afterwards, and it is kept.',
-};
 
 /** After days without a session: one question, answered or closed once. */
 export function SilentDays({ plan }: { plan: PlanDocument }) {
@@ -28,8 +13,8 @@ export function SilentDays({ plan }: { plan: PlanDocument }) {
   if (!isAsked) {
     return said === null ? null : (
       <p role="status" className="card">
-        Thank you, it is kept. {thanks[said]}
-        {plan.returnKey !== null && ' You can send your answer from this page.'}
+        {message(`silent.thanks.${said}`)}
+        {plan.returnKey !== null && ` ${message('silent.send')}`}
       </p>
     );
   }
@@ -39,14 +24,14 @@ export function SilentDays({ plan }: { plan: PlanDocument }) {
   };
   return (
     <section className="card home-section" aria-labelledby="silent-title">
-      <h2 id="silent-title">Good to see you again. What got in the way?</h2>
+      <h2 id="silent-title">{message('silent.title')}</h2>
       {silenceReasons.map((reason) => (
         <Button key={reason} className="button flag-button" onPress={() => answer(reason)}>
-          {answers[reason]}
+          {message(`silent.${reason}`)}
         </Button>
       ))}
       <Button className="button button-quiet" onPress={() => void home.closeSilence()}>
-        Rather not say
+        {message('silent.not-say')}
       </Button>
     </section>
   );

@@ -1,4 +1,5 @@
 import { SwitchButton, SwitchField } from 'react-aria-components';
+import { message } from '#words/messages/message';
 import { useHome, useHomeState } from '../homeContext';
 
 /** Voice, tones, and the separate tone for a repetition outside the lane; captions are always shown. */
@@ -6,22 +7,14 @@ export function SoundChoices() {
   const home = useHome();
   const { voice, tones, outside, hasVoice } = useHomeState((state) => state.sound);
   return (
-    <section className="home-section" aria-label="Sound">
-      {!hasVoice && <p className="soft">This device has no voice. Everything is shown as text.</p>}
+    <section className="home-section" aria-label={message('sound.title')}>
+      {!hasVoice && <p className="soft">{message('sound.no-voice')}</p>}
       {hasVoice && (
-        <Toggle
-          words="A voice tells you what to do"
-          isOn={voice}
-          onChange={(on) => home.setSound({ voice: on })}
-        />
+        <Toggle words={message('sound.voice')} isOn={voice} onChange={(on) => home.setSound({ voice: on })} />
       )}
+      <Toggle words={message('sound.tones')} isOn={tones} onChange={(on) => home.setSound({ tones: on })} />
       <Toggle
-        words="Tones for each repetition"
-        isOn={tones}
-        onChange={(on) => home.setSound({ tones: on })}
-      />
-      <Toggle
-        words="A soft tone after a repetition outside the lane"
+        words={message('sound.outside')}
         isOn={outside}
         isDisabled={!tones}
         onChange={(on) => home.setSound({ outside: on })}

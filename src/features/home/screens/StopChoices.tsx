@@ -1,28 +1,29 @@
 import { Button } from 'react-aria-components';
+import { message } from '#words/messages/message';
 import type { StopPress } from '../guide/guideEvent';
 import { useHome } from '../homeContext';
 
-const reasons: readonly { press: StopPress; words: string }[] = [
-  { press: 'stop-pain', words: 'Pain' },
-  { press: 'stop-gave-way', words: 'The knee gave way' },
-  { press: 'stop-locked', words: 'The knee locked or is stuck' },
-  { press: 'stop-dizzy', words: 'Dizzy or unsteady' },
-  { press: 'stop-other', words: 'Something else' },
-];
+const presses = [
+  'stop-pain',
+  'stop-gave-way',
+  'stop-locked',
+  'stop-dizzy',
+  'stop-other',
+] as const satisfies readonly StopPress[];
 
 /** Why somebody stopped: five large answers, each of which ends the session, and a way back. */
 export function StopChoices() {
   const home = useHome();
   return (
     <section className="film-panel film-stops" role="alert">
-      <h1>Stopped. What is it?</h1>
-      {reasons.map(({ press, words }) => (
+      <h1>{message('film.stopped-why')}</h1>
+      {presses.map((press) => (
         <Button key={press} className="button film-reason" onPress={() => home.press(press)}>
-          {words}
+          {message(`film.${press}`)}
         </Button>
       ))}
       <Button className="button button-quiet" onPress={() => home.press('resume')}>
-        Nothing, carry on
+        {message('film.carry-on')}
       </Button>
     </section>
   );

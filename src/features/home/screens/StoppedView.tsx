@@ -1,3 +1,4 @@
+import { message } from '#words/messages/message';
 import { useHomeState, useHomeStep } from '../homeContext';
 import { BigWords } from './BigWords';
 
@@ -9,7 +10,7 @@ export function StoppedView() {
   );
   return (
     <div className="film-told">
-      <BigWords text={isOfBody ? 'Sit down' : 'Stopped'} />
+      <BigWords text={message(isOfBody ? 'film.sit-down' : 'film.stopped')} />
       <p className="film-sentence">{caption}</p>
     </div>
   );

@@ -2,6 +2,7 @@ import { Button } from 'react-aria-components';
 import { cautionsOf } from '#documents/plan/cautions';
 import type { Concern } from '#documents/session/concernsOf';
 import { Message } from '#ui/components/Message';
+import { message } from '#words/messages/message';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { concernsNow } from '../store/concernsNow';
 import type { HomeSet } from '../store/homeState';
@@ -50,7 +51,7 @@ function ResultPage() {
   return (
     <HomePage
       title={titleOf(concerns, endedBecause !== null, sets.length > 0)}
-      leave={isTooMuch ? undefined : { words: 'Another session', onPress: () => home.startOver() }}
+      leave={isTooMuch ? undefined : { words: message('summary.another'), onPress: () => home.startOver() }}
       actions={
         <>
           {canSend && (
@@ -59,11 +60,11 @@ function ResultPage() {
               isDisabled={saving !== 'saved' || isFinishing}
               onPress={() => home.showSendingNow()}
             >
-              Send to your therapist
+              {message('summary.send')}
             </Button>
           )}
           <Button className={canSend ? 'button' : 'button button-primary'} onPress={() => home.leave()}>
-            Done for today
+            {message('summary.done')}
           </Button>
         </>
       }
@@ -80,12 +81,12 @@ function ResultPage() {
               <li key={concern.kind}>{concernWords(concern)}</li>
             ))}
           </ul>
-          <p>What you said is kept. We ask about it the next time.</p>
+          <p>{message('summary.kept')}</p>
         </>
       )}
       <SaveProblem />
       <StorageNotice />
-      {shown.length === 0 && !isTooMuch && <p>No set was saved this time, so there is nothing to show.</p>}
+      {shown.length === 0 && !isTooMuch && <p>{message('summary.nothing')}</p>}
       {!isTooMuch && shown.length > 0 && (
         <>
           <div aria-live="polite">{told !== null && <ToldResult told={told} change={change} />}</div>
@@ -99,19 +100,16 @@ function ResultPage() {
           ))}
         </ul>
       )}
-      <p className="soft">What your therapist or doctor told you comes before anything said here.</p>
+      <p className="soft">{message('home.comes-first')}</p>
     </HomePage>
   );
 }
 
 function titleOf(concerns: readonly Concern[], isStopped: boolean, hasBegun: boolean): string {
   const [first] = concerns;
-  if (first === undefined)
-    return isStopped ? 'You stopped. This is how it went' : 'Well done. This is how it went';
-  if (!hasBegun) return 'Do not exercise today';
-  return first.kind === 'pain' && !isStopped
-    ? 'That was too much for today'
-    : 'Stopping was the right thing to do';
+  if (first === undefined) return message(isStopped ? 'summary.stopped' : 'summary.well-done');
+  if (!hasBegun) return message('summary.do-not');
+  return message(first.kind === 'pain' && !isStopped ? 'summary.too-much' : 'summary.right');
 }
 
 function ResultSet({ set, isTold }: { set: HomeSet; isTold: boolean }) {
@@ -124,7 +122,7 @@ function ResultSet({ set, isTold }: { set: HomeSet; isTold: boolean }) {
     <SetLine set={set} isTold={isTold}>
       {isOnlyHere && (
         <Button className="button" onPress={() => home.saveSetFile(index)}>
-          Save as a file
+          {message('summary.file')}
         </Button>
       )}
     </SetLine>
@@ -139,14 +137,14 @@ function SaveProblem() {
   return (
     <Message
       kind="problem"
-      title="Not saved yet"
+      title={message('summary.unsaved')}
       actions={
         <Button className="button" onPress={() => void home.saveSession()}>
-          Try again
+          {message('home.try-again')}
         </Button>
       }
     >
-      This device could not save the session. Try again, or save each set as a file.
+      {message('summary.unsaved.what')}
     </Message>
   );
 }

@@ -1,5 +1,7 @@
 import { Button, Disclosure, DisclosurePanel } from 'react-aria-components';
 import type { PlanDocument } from '#documents/plan/planDocument';
+import { LanguageSwitch } from '#shell/language/LanguageSwitch';
+import { message } from '#words/messages/message';
 import { useHome } from '../homeContext';
 import { BackgroundProgress } from './BackgroundProgress';
 import { CalendarButton } from './CalendarButton';
@@ -16,23 +18,24 @@ export function TodayMore({ plan, onOther, isDisabled }: Props) {
   return (
     <Disclosure className="home-more">
       <Button slot="trigger" className="button button-quiet">
-        More
+        {message('today.more')}
       </Button>
       <DisclosurePanel className="home-section">
         <BackgroundProgress />
         {plan.howOften !== '' && <p>{plan.howOften}</p>}
-        <p className="small soft">For {plan.patient}</p>
+        <p className="small soft">{message('today.for', { patient: plan.patient })}</p>
+        <LanguageSwitch />
         <div className="button-row">
           <Button
             className="button"
             isDisabled={isDisabled}
             onPress={() => void home.openKeptPlan(plan.id, true)}
           >
-            Read the whole plan
+            {message('today.whole-plan')}
           </Button>
           <CalendarButton plan={plan} />
           <Button className="button button-quiet" onPress={onOther}>
-            Another plan, or none
+            {message('today.another')}
           </Button>
         </div>
       </DisclosurePanel>

@@ -1,6 +1,8 @@
 import { Button } from 'react-aria-components';
 import { itemName } from '#documents/plan/itemName';
 import type { PlanDocument, PlanItem } from '#documents/plan/planDocument';
+import { Parts } from '#ui/components/Parts';
+import { message, messageParts } from '#words/messages/message';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { BackgroundProblems } from './BackgroundProblems';
 import { DoneButton } from './DoneButton';
@@ -31,8 +33,8 @@ export function TodayPage({ plan, onOther }: Props) {
   const isBlocked = useHomeState(({ storage }) => storage.state === 'blocked' || storage.state === 'opening');
   return (
     <HomePage
-      title="Today"
-      leave={{ words: 'Start page', onPress: () => home.leave() }}
+      title={message('today.title')}
+      leave={{ words: message('today.start-page'), onPress: () => home.leave() }}
       actions={
         isFollowed ? undefined : (
           <Button
@@ -40,7 +42,7 @@ export function TodayPage({ plan, onOther }: Props) {
             isDisabled={isBlocked || isOpening}
             onPress={() => void home.openKeptPlan(plan.id)}
           >
-            Start my exercises
+            {message('today.start')}
           </Button>
         )
       }
@@ -67,17 +69,27 @@ function Due({ items }: { items: readonly PlanItem[] }) {
   if (first === undefined) return null;
   const due = items.map((item, index) => (
     <p key={index}>
-      <strong>{itemName(item)}</strong>: {dueWords(item)}
+      <Parts
+        of={messageParts('today.item', {
+          exercise: <strong>{itemName(item)}</strong>,
+          dose: dueWords(item),
+        })}
+      />
     </p>
   ));
   return (
-    <section className="today-due" aria-label="Your plan">
+    <section className="today-due" aria-label={message('today.plan')}>
       {others.length === 0 ? (
         due
       ) : (
         <details>
           <summary>
-            <strong>{itemName(first)}</strong> and {others.length} more
+            <Parts
+              of={messageParts('today.and-more', {
+                exercise: <strong>{itemName(first)}</strong>,
+                count: others.length,
+              })}
+            />
           </summary>
           {due}
         </details>

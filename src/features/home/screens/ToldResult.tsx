@@ -1,4 +1,5 @@
 import { Button } from 'react-aria-components';
+import { message } from '#words/messages/message';
 import { useHome, useHomeStep } from '../homeContext';
 import { sessionResult } from '../rules/sessionResult';
 import type { ChangeSinceLast } from '../store/changeSinceLast';
@@ -27,24 +28,24 @@ export function ToldResult({ told, change }: Props) {
   const isComing = sets.some(({ set }) => set.numbers === 'coming');
   return (
     <div className="home-section">
-      <ToldThing kind="well" title="Done well" of={nameOf(well)} text={well.summary.well} />
+      <ToldThing kind="well" title={message('summary.well')} of={nameOf(well)} text={well.summary.well} />
       <ToldThing
         kind={hasFault ? 'practise' : 'well'}
-        title={hasFault ? 'To practise' : 'Next time'}
+        title={message(hasFault ? 'summary.practise' : 'summary.next-time')}
         of={nameOf(practise)}
         text={practise.summary.practise}
       />
       {change !== null && <p>{changeWords(change)}</p>}
       {isFirst && (
         <p className="soft">
-          This result was found while you moved, and may be less exact.
-          {isComing && ' The careful one follows when the video is measured.'}
+          {message('summary.first')}
+          {isComing && ` ${message('summary.coming')}`}
         </p>
       )}
       {canLook && (
         <div className="button-row">
           <Button className="button" onPress={() => void home.showReplay()}>
-            Look at it in slow motion
+            {message('summary.look')}
           </Button>
         </div>
       )}

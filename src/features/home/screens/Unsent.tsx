@@ -1,7 +1,7 @@
 import { Button } from 'react-aria-components';
 import { momentWords } from '#words/dateWords';
+import { message } from '#words/messages/message';
 import { useHome, useHomeState } from '../homeContext';
-import { setWords } from './setWords';
 
 /** Sessions that the therapist has not been sent. */
 export function Unsent() {
@@ -10,20 +10,27 @@ export function Unsent() {
   if (unsent.length === 0) return null;
   return (
     <section className="card home-section" aria-labelledby="unsent-title">
-      <h2 id="unsent-title">Not sent yet</h2>
+      <h2 id="unsent-title">{message('today.unsent')}</h2>
       <ul className="unsent-list">
         {unsent.map(({ id, startedAt, sets, isBrokenOff, isAnswer }) => (
           <li key={id}>
             <span>
-              {momentWords(startedAt)}, {isAnswer ? 'your answer' : setWords(sets)}
-              {isBrokenOff && sets > 0 && ', broken off'}
+              {isAnswer
+                ? message('today.unsent-answer', { moment: momentWords(startedAt) })
+                : message('today.unsent-session', {
+                    moment: momentWords(startedAt),
+                    sets,
+                    brokenOff: isBrokenOff && sets > 0 ? 'yes' : 'no',
+                  })}
             </span>
             <Button
               className="button"
-              aria-label={`Send the ${isAnswer ? 'answer' : 'session'} of ${momentWords(startedAt)}`}
+              aria-label={message(isAnswer ? 'today.send-answer' : 'today.send-session', {
+                moment: momentWords(startedAt),
+              })}
               onPress={() => void home.showSending(id)}
             >
-              Send
+              {message('today.send')}
             </Button>
           </li>
         ))}

@@ -1,11 +1,10 @@
 import { useEffect, useState } from 'react';
 import type { PlanDocument } from '#documents/plan/planDocument';
+import { locale, message } from '#words/messages/message';
 import { useHomeState } from '../homeContext';
 import { weekOf, type WeekDay } from '../rules/week';
 import { weekWords } from './weekWords';
 import './week.css';
-
-const dayName = new Intl.DateTimeFormat('en-GB', { weekday: 'long' });
 
 /** On which days of this week the plan was followed, from Monday on, and how many times more. */
 export function WeekDots({ plan: { perWeek } }: { plan: PlanDocument }) {
@@ -13,8 +12,8 @@ export function WeekDots({ plan: { perWeek } }: { plan: PlanDocument }) {
   const week = weekOf(doneAt, perWeek, useNow());
   const words = weekWords(week);
   return (
-    <section className="week" aria-label="This week">
-      {words ?? 'This week'}
+    <section className="week" aria-label={message('today.week')}>
+      {words ?? message('today.week')}
       <ol className="week-days">
         {week.days.map((day) => (
           <Dot key={day.date.getTime()} day={day} />
@@ -29,7 +28,11 @@ function Dot({ day: { date, isDone, isToday } }: { day: WeekDay }) {
     <li
       className={`week-dot ${isDone ? 'week-dot-done' : ''} ${isToday ? 'week-dot-today' : ''}`}
       aria-current={isToday ? 'date' : undefined}
-      aria-label={`${dayName.format(date)}${isToday ? ', today' : ''}${isDone ? ': done' : ''}`}
+      aria-label={message('today.dot', {
+        day: new Intl.DateTimeFormat(locale(), { weekday: 'long' }).format(date),
+        today: isToday ? 'yes' : 'no',
+        done: isDone ? 'yes' : 'no',
+      })}
     >
       {isDone && '✓'}
     </li>

@@ -1,7 +1,8 @@
 import { Button } from 'react-aria-components';
+import { message } from '#words/messages/message';
 import type { GuideView } from '../guide/guideView';
 import { useHome } from '../homeContext';
-import { pressWords, type Offered } from './pressWords';
+import type { Offered } from './offered';
 import { StopSign } from './StopSign';
 
 const others: readonly Offered[] = ['start-anyway', 'end-set', 'pause'];
@@ -25,7 +26,7 @@ export function WorkingBar({ view: { presses } }: { view: GuideView }) {
           onPress={() => home.press(press)}
         >
           {press === 'stop' && <StopSign />}
-          {pressWords[press]}
+          {message(`press.${press}`)}
         </Button>
       ))}
     </div>

@@ -1,20 +1,22 @@
-import { findSign } from '#core/safety/redFlags';
 import { saidBy, type Cautions } from '#documents/plan/cautions';
 import type { Concern } from '#documents/session/concernsOf';
 import { capitalised } from '#words/capitalised';
+import { message } from '#words/messages/message';
+import { signAdvice, signWords } from '#words/signWords';
 
 /** What a person said of their body, in words that they know again. */
 export function concernWords(concern: Concern): string {
   switch (concern.kind) {
     case 'signs':
-      return concern.signs.map((id) => `${capitalised(findSign(id).words)}.`).join(' ');
+      return concern.signs.map((id) => `${capitalised(signWords(id))}.`).join(' ');
     case 'stopped':
-      if (concern.reason === 'gave-way') return 'Your knee gave way.';
-      return concern.reason === 'locked' ? 'Your knee locked or got stuck.' : 'You felt dizzy or unsteady.';
+      return message(`concern.${concern.reason}`);
     case 'fell':
-      return 'You fell.';
+      return message('concern.fell');
     case 'pain':
-      return concern.score === null ? 'You stopped because of pain.' : `It hurt ${concern.score} out of 10.`;
+      return concern.score === null
+        ? message('concern.stopped-pain')
+        : message('concern.pain', { score: concern.score });
   }
 }
 
@@ -22,11 +24,11 @@ export function concernWords(concern: Concern): string {
 export function concernAdvice(concern: Concern, cautions: Cautions): string {
   switch (concern.kind) {
     case 'signs':
-      return concern.signs.map((id) => findSign(id).advice).join(' ');
+      return concern.signs.map(signAdvice).join(' ');
     case 'stopped':
-      return concern.reason === 'dizzy' ? findSign('dizzy').advice : saidBy(cautions, cautions.ifItGivesWay);
+      return concern.reason === 'dizzy' ? signAdvice('dizzy') : saidBy(cautions, cautions.ifItGivesWay);
     case 'fell':
-      return findSign('fell').advice;
+      return signAdvice('fell');
     case 'pain':
       return saidBy(cautions, cautions.beyondPainLimit);
   }

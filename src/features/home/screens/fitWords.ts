@@ -1,15 +1,25 @@
-/** Widths of the bold letters, in shares of the type size, a little more than they are. */
-const widths: readonly [letters: RegExp, em: number][] = [
-  [/[ijlI'.,:!|]/, 0.32],
-  [/[frt ]/, 0.42],
-  [/[mwMW]/, 0.94],
-  [/[A-Z]/, 0.7],
-  [/./, 0.62],
+/** Widths of the letters of Atkinson Hyperlegible, bold, in shares of the type size, rounded up to 0.02. */
+const widths: readonly [em: number, letters: string][] = [
+  [0.28, "'’j.,:"],
+  [0.32, 'ilí!¡ '],
+  [0.38, 'frt-'],
+  [0.46, 'IÍ1'],
+  [0.54, 'cyzsvxL'],
+  [0.56, 'aáFJ7'],
+  [0.58, 'ehknouéóúüñEÉ9'],
+  [0.6, 'bdgp2'],
+  [0.64, 'qST35?¿BPZ468'],
+  [0.68, 'KRV0CHUÚ'],
+  [0.74, 'ADNXYÁÑGw'],
+  [0.8, 'OÓQ'],
 ];
+/** Of every other letter. */
+const widestEm = 0.9;
 
 /** Width of a text in bold letters, in shares of the type size; good enough to fit words to a screen. */
 export function wordsWidthEm(text: string): number {
-  return [...text].reduce((sum, letter) => sum + widths.find(([letters]) => letters.test(letter))![1], 0);
+  const widthOf = (letter: string) => widths.find(([, letters]) => letters.includes(letter))?.[0] ?? widestEm;
+  return [...text].reduce((sum, letter) => sum + widthOf(letter), 0);
 }
 
 /**

@@ -1,9 +1,10 @@
 import { itemName } from '#documents/plan/itemName';
+import { message } from '#words/messages/message';
 import type { HomeSet } from '../store/homeState';
 
 /** 'Split-stance sit-to-stand, right leg, set 1'. */
 export function setName({ item, result }: Pick<HomeSet, 'item' | 'result'>): string {
-  return `${itemName(item)}, ${result.side} leg, set ${result.number}`;
+  return message('set.name', { exercise: itemName(item), side: result.side, number: result.number });
 }
 
 /**
@@ -16,16 +17,12 @@ export function doneWords(
   isFinal: boolean,
 ): string {
   const { heldMs, counted, prescribed, cutShort } = result;
-  if (heldMs !== null) return `Held for ${Math.round(heldMs / 1000)} seconds in total`;
+  if (heldMs !== null) return message('set.held', { seconds: Math.round(heldMs / 1000) });
   const done = counted ?? (isFinal ? found : null);
   if (done !== null)
-    return prescribed !== null && prescribed > 0 ? `${done} of ${prescribed} done` : `${done} done`;
-  if (keeping !== 'none') return 'Recorded';
-  return cutShort === null ? 'Not recorded' : 'You stopped before anything was measured';
-}
-
-/** How many sets were done: 'no set', '1 set', '3 sets'. */
-export function setWords(sets: number): string {
-  if (sets === 0) return 'no set';
-  return sets === 1 ? '1 set' : `${sets} sets`;
+    return prescribed !== null && prescribed > 0
+      ? message('set.done-of', { done, of: prescribed })
+      : message('set.done', { done });
+  if (keeping !== 'none') return message('set.recorded');
+  return message(cutShort === null ? 'set.not-recorded' : 'set.stopped');
 }

@@ -1,3 +1,4 @@
+import { message } from '#words/messages/message';
 import type { Week } from '../rules/week';
 
 /**
@@ -6,10 +7,10 @@ import type { Week } from '../rules/week';
  */
 export function weekWords({ done, open, hasRoom }: Week): string | null {
   if (open === null) return null;
-  if (open === 0) return 'Done for this week.';
+  if (open === 0) return message('week.over');
   const all = done + open;
-  if (done === 0) return !hasRoom ? null : all === 1 ? 'Once this week.' : `${all} times this week.`;
-  const count = `${done} of ${all} times this week.`;
+  if (done === 0) return hasRoom ? message('week.none-yet', { all }) : null;
+  const count = message('week.some', { done, all });
   if (!hasRoom) return count;
-  return `${count} ${open === 1 ? 'Once' : open === 2 ? 'Twice' : `${open} times`} more.`;
+  return `${count} ${message('week.more', { open })}`;
 }

@@ -106,7 +106,7 @@ export function answering({
         summarise('saved');
       } catch (error) {
         summarise('failed');
-        set({ problem: explainProblem(error, 'be saved') });
+        set({ problem: explainProblem(error, 'save') });
       }
     },
   };

@@ -15,7 +15,7 @@ interface AtCameraParts {
   home: HomeStore;
   storage: Pick<HomeStorage, 'repository' | 'pauseMeasuring'>;
   camera: Pick<HomeCamera, 'open'>;
-  sound: Pick<Sound, 'unlock'>;
+  sound: Pick<Sound, 'unlock' | 'hasVoice'>;
   habits: Pick<Habits, 'find'>;
 }
 
@@ -33,6 +33,8 @@ export function atCamera({ adapters, home, storage, camera, sound, habits }: AtC
   const open = async (wish: CameraChoiceWish = { facing: 'front' }) => {
     if (!isAt('camera', 'exercise')) return;
     sound.unlock();
+    // In the language of this session.
+    home.set({ sound: { ...get().sound, hasVoice: sound.hasVoice() } });
     adapters.tracking.release();
     await storage.pauseMeasuring();
     if (isAt('camera', 'exercise')) await camera.open(wish);

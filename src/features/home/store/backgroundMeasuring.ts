@@ -6,6 +6,7 @@ import type { CarefulTracker } from '#device/pose/poseTracker';
 import type { Repository } from '#device/storage/repository';
 import { explainProblem } from '#shell/explainProblem';
 import { measureFromVideo, type MeasuringProgress } from '#shell/tracking/measureFromVideo';
+import { message } from '#words/messages/message';
 
 export interface BackgroundState {
   /** Recordings whose joints are still those tracked live, in the order in which they are measured again. */
@@ -46,10 +47,6 @@ export interface BackgroundParts {
   weights: string;
   model?: PoseModel;
 }
-
-const goneSentence = 'Its video is no longer on this device, so the joints tracked while recording stay.';
-const tooShortSentence =
-  'Its video ends before the recording did, so the joints tracked while recording stay.';
 
 export function createBackgroundMeasuring({
   repository,
@@ -94,7 +91,7 @@ export function createBackgroundMeasuring({
     const video = (await repository.recordings.findHead(id))?.facts.video ?? null;
     const file = video === null ? null : await repository.videos.read(video);
     if (file === null) {
-      tell(id, goneSentence);
+      tell(id, message('trouble.no-video-left'));
       return repository.recordings.setFromVideo(id, 'impossible');
     }
     const source = await openFrameSource(file);
@@ -109,7 +106,7 @@ export function createBackgroundMeasuring({
       const result = await measureFromVideo(id, source, tracker, model, repository, options);
       if (result === 'replaced') set({ done: [...get().done, id] });
       if (result !== 'video-too-short') return;
-      tell(id, tooShortSentence);
+      tell(id, message('trouble.video-short'));
       await repository.recordings.setFromVideo(id, 'impossible');
     } finally {
       source.close();
@@ -123,7 +120,7 @@ export function createBackgroundMeasuring({
       await measureAgain(id, signal);
     } catch (error) {
       if (signal.aborted) return;
-      tell(id, explainProblem(error, 'be measured again').sentence);
+      tell(id, explainProblem(error, 'measure').sentence);
       if (isProblem(error, 'video')) await repository.recordings.setFromVideo(id, 'impossible');
       else freeTracker(); // After a failure of its own it may never answer again.
     } finally {

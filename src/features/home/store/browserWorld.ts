@@ -30,7 +30,7 @@ import type { HomeAdapters } from './homeAdapters';
  */
 export function browserWorld(
   baseUrl: string,
-  { tracking, navigation }: Pick<HomeAdapters, 'tracking' | 'navigation'>,
+  { tracking, navigation, language }: Pick<HomeAdapters, 'tracking' | 'navigation' | 'language'>,
   openRepository: HomeAdapters['openRepository'],
 ): HomeAdapters {
   const createTracker = () => createPoseTracker(baseUrl);
@@ -67,5 +67,6 @@ export function browserWorld(
     },
     tracking,
     navigation,
+    language,
   };
 }

@@ -6,6 +6,7 @@ import { notAsked } from '#documents/session/notAsked';
 import { sessionVersion, type SessionDocument, type Silence } from '#documents/session/sessionDocument';
 import { explainProblem } from '#shell/explainProblem';
 import { silenceClosedName } from '#shell/receivedNotes';
+import { message } from '#words/messages/message';
 import type { SetResult } from '../guide/guideState';
 import { brokenToday } from '../rules/leftToday';
 import type { HomeAdapters } from './homeAdapters';
@@ -45,7 +46,7 @@ export function comingBack({
     saveReminders(planId, perWeek, at) {
       const plan = keptPlan(planId);
       if (plan === undefined) return;
-      const reminders = { id: planId, title: 'Exercises', perWeek, at, until: plan.reviewDate };
+      const reminders = { id: planId, title: message('calendar.event'), perWeek, at, until: plan.reviewDate };
       adapters.saveFile('exercises.ics', writeReminders(reminders, adapters.now()));
     },
     sayDone(planId) {
@@ -78,7 +79,7 @@ export function comingBack({
         await sessions.save(silenceRecord(plan, { reason, since }, adapters.newId(), at));
         await storage.listToday();
       } catch (error) {
-        set({ problem: explainProblem(error, 'be saved') });
+        set({ problem: explainProblem(error, 'save') });
       }
     },
     async closeSilence() {

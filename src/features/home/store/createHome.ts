@@ -1,4 +1,5 @@
 import type { LeaveQuestion } from '#shell/navigation/createNavigation';
+import { message } from '#words/messages/message';
 import { answering } from './answering';
 import { atCamera } from './atCamera';
 import { beforeStart } from './beforeStart';
@@ -21,11 +22,11 @@ import { createSessionSaver } from './sessionSaver';
 import { createSetKeeper } from './setKeeper';
 import { telling } from './telling';
 
-const leaveQuestion: LeaveQuestion = {
-  title: 'End this session?',
-  sentence: 'The exercise is still running. If you leave, it ends here; the sets recorded so far are kept.',
-  leave: 'End it and leave',
-};
+const leaveQuestion = (): LeaveQuestion => ({
+  title: message('leave.title'),
+  sentence: message('leave.what'),
+  leave: message('leave.end'),
+});
 
 /** A home session over the given world. */
 export function createHome(given: HomeAdapters): HomeApp {
@@ -138,7 +139,7 @@ export function createHome(given: HomeAdapters): HomeApp {
     void keeper.settled().then(close);
   };
   adapters.navigation.guard({
-    question: (to) => (isAt('exercise') && !exercising.isOver() && to !== 'home' ? leaveQuestion : null),
+    question: (to) => (isAt('exercise') && !exercising.isOver() && to !== 'home' ? leaveQuestion() : null),
   });
   /** Videos that wait are measured while the kept sessions are shown, not only while this session is. */
   const measureWaiting = () => {

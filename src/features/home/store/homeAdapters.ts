@@ -10,6 +10,7 @@ import type { PoseTracker } from '#device/pose/poseTracker';
 import type { CaptionListener, Sound } from '#device/sound/sound';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
+import type { PatientLanguage } from '#shell/language/createPatientLanguage';
 import type { Navigation } from '#shell/navigation/createNavigation';
 import type { Tracking } from '#shell/tracking/createTracking';
 import type { Brightness } from '../placing/placing';
@@ -51,6 +52,8 @@ export interface HomeAdapters {
   clockMs: () => number;
   /** Calls again and again; returns the way to stop. */
   every: (ms: number, call: () => void) => () => void;
+  /** The language of the patient's pages, which a plan names. */
+  language: Pick<PatientLanguage, 'follow'>;
   /** The program around the home session. */
   navigation: Pick<Navigation, 'store' | 'screen' | 'returnTo' | 'guard'>;
   /** The page's own pose network: for videos from the device's camera app. */

@@ -100,7 +100,7 @@ export function createHomeCamera({ adapters, set, get, onFrame, onWorks }: Camer
       const isCamera = error instanceof CameraProblem;
       const sentence = isCamera
         ? error.message
-        : `${explainProblem(error, 'be followed').sentence} ${cameraWayOut}`;
+        : `${explainProblem(error, 'follow').sentence} ${cameraWayOut()}`;
       set({ camera: { state: 'problem', kind: isCamera ? error.kind : 'tracking', sentence } });
       if (get().pace.state === 'checking') set({ pace: { state: 'unknown' } });
       if (!isCamera) freeTracker();

@@ -3,6 +3,7 @@ import { parsePlan } from '#documents/plan/parsePlan';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { explainProblem } from '#shell/explainProblem';
 import type { MeasuringProgress } from '#shell/tracking/measureFromVideo';
+import { message } from '#words/messages/message';
 import { nothingYet } from '../rules/today';
 import type { BackgroundMeasuring, BackgroundState } from './backgroundMeasuring';
 import { createSessionList, type SessionList } from './createSessionList';
@@ -58,8 +59,8 @@ export function createHomeStorage(parts: StorageParts): HomeStorage {
           isLasting || problem === null
             ? { state: 'lasting' }
             : found.lasting.records
-              ? { state: 'no-videos', sentence: `${problem.message} ${noVideosSentence}` }
-              : { state: 'memory', sentence: `${problem.message} ${memorySentence}` },
+              ? { state: 'no-videos', sentence: message('trouble.no-videos', { problem: problem.message }) }
+              : { state: 'memory', sentence: message('trouble.memory', { problem: problem.message }) },
       });
       opened(found);
       if (isLasting) void found.askToPersist().catch(() => undefined);
@@ -68,7 +69,7 @@ export function createHomeStorage(parts: StorageParts): HomeStorage {
       await listInterrupted();
     } catch (error) {
       set({
-        storage: { state: 'blocked', sentence: explainProblem(error, 'be opened').sentence },
+        storage: { state: 'blocked', sentence: explainProblem(error, 'open').sentence },
         plans: [],
       });
     }
@@ -142,7 +143,7 @@ export function createHomeStorage(parts: StorageParts): HomeStorage {
         await list();
       } catch (error) {
         mark(id, 'offered');
-        set({ problem: explainProblem(error, 'be kept') });
+        set({ problem: explainProblem(error, 'keep') });
       }
     },
     dropInterrupted(id) {
@@ -171,10 +172,6 @@ export function createHomeStorage(parts: StorageParts): HomeStorage {
     },
   };
 }
-
-const noVideosSentence = 'You can continue: joints, results and answers are kept.';
-const memorySentence =
-  'You can continue: what you record stays until this tab is closed, and each set can be saved as a file before that.';
 
 /** Either look takes about half of the time. */
 function shareOf({ framesDone, framesExpected, closer }: MeasuringProgress): number {

@@ -45,7 +45,7 @@ export async function keepOwnVideo(
     await keep(start);
     return { recording, isKept, isWaiting: true, problem: null };
   } catch (error) {
-    const problem = explainProblem(error, 'be kept').sentence;
+    const problem = explainProblem(error, 'keep').sentence;
     const isWithout = await keep({ ...start, videoType: null }).then(
       () => true,
       () => false,

@@ -45,7 +45,7 @@ export function lookingBack({ home, storage, session }: LookingBackParts): Pick<
         const told = await pastSets(found, plan, recordings);
         if (get().step === 'plan') enter('past', { session: found, told, change: await changeOf(found) });
       } catch (error) {
-        set({ problem: explainProblem(error, 'be opened') });
+        set({ problem: explainProblem(error, 'open') });
       }
     },
   };

@@ -8,6 +8,7 @@ import { largestPlanBytes } from '#documents/plan/planRanges';
 import { planSteps, type SetStep } from '#documents/plan/planSteps';
 import { plainName } from '#documents/schema/plainName';
 import { explainProblem } from '#shell/explainProblem';
+import { message } from '#words/messages/message';
 import type { HomeAdapters } from './homeAdapters';
 import { partOf, type SaidPain } from './homeState';
 import type { HomeStorage } from './homeStorage';
@@ -102,7 +103,7 @@ export function openChoice({ adapters, home, storage, beginSession }: ChoicePart
   ) => {
     const { storage: kept } = get();
     if (kept.state === 'blocked') {
-      return set({ problem: { title: 'You cannot start yet', sentence: kept.sentence } });
+      return set({ problem: { title: message('trouble.cannot-start'), sentence: kept.sentence } });
     }
     const steps = left ?? planSteps(items);
     const isFollowed = isKnown && back.asked === 'new';
@@ -133,13 +134,14 @@ export function openChoice({ adapters, home, storage, beginSession }: ChoicePart
       const plan = { ...read, patient: plainName(read.patient) };
       const earlierKey = isKept ? null : await keyBefore(plan, await openedRepository());
       const back = await look(plan);
+      await adapters.language.follow(plan.language);
       if (mine !== turn) return;
       choose(plan, plan.items, back, { ...chosen, earlierKey });
       unkept = isKept ? null : plan;
       const isAccepted = get().plans?.some((one) => JSON.stringify(one) === JSON.stringify(plan));
       if (!isKept && !isAccepted) void shown.keep(plan);
     } catch (error) {
-      if (mine === turn) set({ problem: explainProblem(error, 'be opened') });
+      if (mine === turn) set({ problem: explainProblem(error, 'open') });
     } finally {
       if (mine === turn) change('plan', { isOpening: false });
     }
@@ -150,10 +152,7 @@ export function openChoice({ adapters, home, storage, beginSession }: ChoicePart
       fromFile: (file: File) =>
         open(() => {
           if (file.size > largestPlanBytes) {
-            throw new Problem(
-              'plan',
-              'This file is too large for a plan. Choose the plan file that you were given.',
-            );
+            throw new Problem('plan', message('plan-trouble.too-large'));
           }
           return file.text();
         }, false),

@@ -49,7 +49,7 @@ export function ownFiles({
         if (sets.length === 0) restartClock();
         keeper.keepVideo(steps.indexOf(filmed), tracked, file);
       } catch (error) {
-        set({ problem: explainProblem(error, 'be tracked') });
+        set({ problem: explainProblem(error, 'track') });
       } finally {
         // What waits to be measured is looked for once it is kept.
         await keeper.settled();

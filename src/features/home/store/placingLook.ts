@@ -1,4 +1,4 @@
-import { findPreparation } from '#core/exercises/findPreparation';
+import { findTask } from '#core/exercises/exercises';
 import type { Setup } from '#core/measurement/measurement';
 import type { Side } from '#core/protocol/side';
 import type { LiveFrame } from '#device/live/liveFrame';
@@ -39,7 +39,7 @@ export function createPlacingLook({ home, camera, bends, send }: LookParts): Pla
   /** What is looked for now: before the easy bends those. */
   const setupOf = ({ task }: RepetitionItem, side: Side): Setup => {
     const known = bends.known();
-    const isBefore = phase !== 'standing' && known === null && findPreparation(task, side).easyBends;
+    const isBefore = phase !== 'standing' && known === null && findTask(task).preparation.easyBends;
     if (isBefore) return { task: 'two-legged-bend', side };
     return { task, side, ...(known === null ? {} : { bends: known }) };
   };

@@ -8,6 +8,7 @@ import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import type { SessionDocument } from '#documents/session/sessionDocument';
 import { buildSetRecording } from '#shell/tracking/buildSetRecording';
 import { loadVideoFacts } from '#shell/tracking/loadVideoFacts';
+import { message } from '#words/messages/message';
 import { unwanted } from '../guide/unwanted';
 
 /**
@@ -23,10 +24,7 @@ export async function recoverInterrupted(
   const { start, rows, video } = await repository.readInterrupted(id);
   const facts = video === null ? null : await loadVideoFacts(video, openFrameSource);
   if (facts === null && rows.length === 0) {
-    throw new StorageProblem(
-      'missing',
-      'This set was interrupted before anything could be saved. Delete it, and do the set again if you can.',
-    );
+    throw new StorageProblem('missing', message('trouble.nothing-saved'));
   }
   const track = buildKeypointTrack(start.widthPx, start.heightPx, rows);
   const recording = buildSetRecording(start, track, facts);

@@ -59,7 +59,7 @@ export function replaying({ home, storage, keeper }: ReplayingParts): Pick<HomeA
         const shown = replays.map((pick) => ({ ...pick, ...opened.get(pick.recordingId)! }));
         if (shown.length > 0) change('summary', { page: 'replay', shown });
       } catch (error) {
-        set({ problem: explainProblem(error, 'be opened') });
+        set({ problem: explainProblem(error, 'open') });
       }
     },
   };

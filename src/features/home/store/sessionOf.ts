@@ -1,4 +1,4 @@
-import { findPreparation } from '#core/exercises/findPreparation';
+import { findExercise } from '#core/exercises/exercises';
 import { cautionsOf } from '#documents/plan/cautions';
 import type { SetStep } from '#documents/plan/planSteps';
 import { longestText, type SessionDocument, type SessionSet } from '#documents/session/sessionDocument';
@@ -49,6 +49,6 @@ function sessionSetOf({ result, recordingId, painDuring }: HomeSet): SessionSet 
 }
 
 /** Whether a set is filmed. */
-export function isFilmed({ item, side }: SetStep): boolean {
-  return findPreparation(item.task, side).camera !== null;
+export function isFilmed({ item }: SetStep): boolean {
+  return findExercise(item.task).preparation.isFilmed;
 }

@@ -8,6 +8,7 @@ import type { SetStep } from '#documents/plan/planSteps';
 import type { SessionDocument } from '#documents/session/sessionDocument';
 import { explainProblem } from '#shell/explainProblem';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
+import { message } from '#words/messages/message';
 import type { SetResult } from '../guide/guideState';
 import { buildSetStart } from './buildSetStart';
 import type { HomeAdapters } from './homeAdapters';
@@ -74,7 +75,7 @@ export function createSetKeeper({ adapters, home, repository, camera, session }:
 
   const queue = (work: () => Promise<void>) => {
     underWay = underWay.then(work).catch((error: unknown) => {
-      set({ problem: explainProblem(error, 'be kept') });
+      set({ problem: explainProblem(error, 'keep') });
     });
   };
   const showRecorded = (index: number, { recording, isKept, isWaiting, problem }: RecordedSet) => {
@@ -110,7 +111,7 @@ export function createSetKeeper({ adapters, home, repository, camera, session }:
       isCounting: pace.state === 'known' && pace.hasFeedback,
       onEvent(event) {
         if (event.kind === 'problem') {
-          set({ problem: { title: 'Not everything can be saved', sentence: event.sentence } });
+          set({ problem: { title: message('trouble.not-all-saved'), sentence: event.sentence } });
         } else if (!mine.isOver) onEvent(event);
       },
     });
@@ -140,7 +141,7 @@ export function createSetKeeper({ adapters, home, repository, camera, session }:
       const mine: Running = { id: start.id, isOver: false, recorder: null, begun: Promise.resolve(null) };
       running = mine;
       mine.begun = begin(mine, start, bends, stream, onEvent).catch((error: unknown) => {
-        set({ problem: explainProblem(error, 'be recorded') });
+        set({ problem: explainProblem(error, 'record') });
         return null;
       });
     },

@@ -13,6 +13,7 @@ import type { SessionDocument } from '#documents/session/sessionDocument';
 import { explainProblem } from '#shell/explainProblem';
 import { buildSetRecording } from '#shell/tracking/buildSetRecording';
 import { loadVideoFacts } from '#shell/tracking/loadVideoFacts';
+import { message } from '#words/messages/message';
 import type { HomeAdapters } from './homeAdapters';
 
 export interface RecordedSet {
@@ -66,7 +67,7 @@ const slowestEndMs = 20_000;
 const shortVideoMs = 2000;
 /** A longer pause between two pictures, as of a device that slept, is noted as time in which nobody was seen, ms. */
 const noteEveryMs = filmBounds.gapMs / 2;
-const tooLong = `This set has gone on for ${filmBounds.spanMs / 60_000} minutes, which is as long as a set can be. It is kept up to here; end it, and begin another one.`;
+const tooLong = () => message('trouble.set-too-long', { minutes: filmBounds.spanMs / 60_000 });
 
 /**
  * Begins to record a set. Whatever fails, the rest continues: without storage in memory, without a video with
@@ -78,7 +79,7 @@ export async function startSetRecorder(parts: SetRecorderParts): Promise<SetReco
   let { start } = parts;
   let problem: string | null = null;
   const tell = (error: unknown) => {
-    problem = error instanceof RecordingProblem ? error.message : explainProblem(error, 'be kept').sentence;
+    problem = error instanceof RecordingProblem ? error.message : explainProblem(error, 'keep').sentence;
     onEvent({ kind: 'problem', sentence: problem });
   };
   const joints = createGrowingTrack(start.widthPx, start.heightPx);
@@ -147,7 +148,7 @@ export async function startSetRecorder(parts: SetRecorderParts): Promise<SetReco
   /** Whether it is as long as a set can be; then its video ends too. */
   const isFull = (timeMs: number) => {
     if (timeMs - (firstMs ?? timeMs) <= filmBounds.spanMs && frames < filmBounds.frames) return false;
-    if (problem !== tooLong) onEvent({ kind: 'problem', sentence: (problem = tooLong) });
+    if (problem !== tooLong()) onEvent({ kind: 'problem', sentence: (problem = tooLong()) });
     void video?.stop();
     return true;
   };

@@ -40,7 +40,7 @@ export function createGate(): Gate {
       locked = null;
       store.setState({ state: 'open', progress: null });
     } catch (error) {
-      const { sentence } = explainProblem(error, 'be opened');
+      const { sentence } = explainProblem(error, 'open');
       store.setState({ state: 'asking', progress: null, sentence });
     }
   };

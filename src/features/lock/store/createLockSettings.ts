@@ -59,7 +59,7 @@ export function createLockSettings(world: {
         sentence,
       });
     } catch (error) {
-      store.setState({ sentence: explainProblem(error, 'be done').sentence });
+      store.setState({ sentence: explainProblem(error, 'do').sentence });
     } finally {
       store.setState({ isWorking: false });
     }

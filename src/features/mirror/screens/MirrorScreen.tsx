@@ -1,10 +1,10 @@
 import { useEffect } from 'react';
 import { Button, ToggleButton } from 'react-aria-components';
-import { findTask } from '#core/exercises/exercises';
 import { useReview, useReviewState } from '#features/review/reviewContext';
 import { useNavigation, useNavigationState } from '#shell/navigation/navigationContext';
 import { Message } from '#ui/components/Message';
 import { SideChoice } from '#ui/components/SideChoice';
+import { sideHint } from '#words/exerciseWords';
 import { useMirror, useMirrorState } from '../mirrorContext';
 import { KneeBar } from './KneeBar';
 import './mirror.css';
@@ -35,7 +35,7 @@ export function MirrorScreen() {
     <main className="live-mirror always-dark">
       <header className="live-mirror-head">
         <h1>Live mirror</h1>
-        <SideChoice value={leg} onChange={review.setSide} hint={findTask(task).sideHint} error={null} />
+        <SideChoice value={leg} onChange={review.setSide} hint={sideHint(task)} error={null} />
         <ToggleButton className="button" isSelected={hasTone} onChange={(on) => mirror.setTone(on)}>
           {hasTone ? 'Tone is on' : 'Tone when the knee leaves its lane'}
         </ToggleButton>

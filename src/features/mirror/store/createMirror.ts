@@ -103,7 +103,7 @@ export function createMirror(adapters: MirrorAdapters): Mirror {
     onFailed(error) {
       loop.freeTracker();
       const sentence =
-        error instanceof CameraProblem ? error.message : explainProblem(error, 'be followed').sentence;
+        error instanceof CameraProblem ? error.message : explainProblem(error, 'follow').sentence;
       set({ camera: { state: 'problem', sentence } });
     },
   });

@@ -26,7 +26,7 @@ const fullSentence = 'The recording has stopped: the page’s memory is full.';
 export function createMirrorRecorder(adapters: RecorderAdapters, tell: (now: MirrorRecording) => void) {
   let running: VideoRecording | null = null;
   const fail = (error: unknown) =>
-    tell({ state: 'failed', sentence: explainProblem(error, 'be recorded').sentence });
+    tell({ state: 'failed', sentence: explainProblem(error, 'record').sentence });
 
   return {
     start(stream: MediaStream): void {

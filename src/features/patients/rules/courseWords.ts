@@ -1,7 +1,7 @@
 import type { SetConditions, WornFootwear } from '#core/conditions/setConditions';
-import { findTask } from '#core/exercises/exercises';
 import type { FeedbackMode } from '#core/protocol/feedback';
 import { dayWords } from '#words/dateWords';
+import { exerciseName } from '#words/exerciseWords';
 import { formatValue } from '#words/formatMeasure';
 import { countRange } from '#words/setCountWords';
 import type { CourseMark, CourseSet } from './buildCourse';
@@ -18,7 +18,7 @@ const footwearWords: Record<WornFootwear, string> = { shoes: 'shoes', 'bare-feet
 /** A set as it is read out, and as its button says: 'Split-stance sit-to-stand, left, set 1, Mon 2 Mar 2026: ...'. */
 export function setSentence(set: CourseSet): string {
   const { task, side, number, atMs } = set;
-  const name = `${findTask(task).name}, ${side}, set ${number}`;
+  const name = `${exerciseName(task)}, ${side}, set ${number}`;
   return `${name}, ${dayWords(new Date(atMs).toISOString())}: ${meanWords(set)}, in line ${inLineWords(set)}`;
 }
 
@@ -64,6 +64,6 @@ export function conditionsWords({ seatHeightCm, footwear, feedback, bendsFilmed 
 export function markSentence(mark: CourseMark): string {
   const day = dayWords(new Date(mark.atMs).toISOString());
   if (mark.kind === 'plan') return `${day}: a new plan`;
-  const name = `${findTask(mark.task).name.toLowerCase()}, ${mark.side}`;
+  const name = `${exerciseName(mark.task).toLowerCase()}, ${mark.side}`;
   return `${day}: other limits for ${name}: ${limitsWords(mark.to)}; before: ${limitsWords(mark.from)}`;
 }

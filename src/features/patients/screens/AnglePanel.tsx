@@ -1,5 +1,5 @@
 import { line } from 'd3-shape';
-import { findTask } from '#core/exercises/exercises';
+import { exerciseName } from '#words/exerciseWords';
 import type { CourseSet } from '../rules/buildCourse';
 import { markSentence, setSentence } from '../rules/courseWords';
 import {
@@ -29,9 +29,9 @@ export function AnglePanel({ panel, layout, width, current, onOpen }: Props) {
   return (
     <figure className="course-panel">
       <figcaption>
-        {findTask(task).name} <span className="soft">· inward up</span>
+        {exerciseName(task)} <span className="soft">· inward up</span>
       </figcaption>
-      <svg width={width} height={height} role="group" aria-label={`${findTask(task).name}: sets over time`}>
+      <svg width={width} height={height} role="group" aria-label={`${exerciseName(task)}: sets over time`}>
         {ticks.map(({ deg, y }) => (
           <g key={deg} aria-hidden="true">
             <line

@@ -1,5 +1,4 @@
 import { useEffect, useMemo } from 'react';
-import { findTask } from '#core/exercises/exercises';
 import { useKeptSessions, useKeptSessionsState } from '#features/sessions/keptSessionsContext';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { useSize } from '#ui/components/useSize';
@@ -12,6 +11,7 @@ import { CourseTable } from './CourseTable';
 import { DayAxis, FeelingPanels, PlanMarks } from './FeelingPanels';
 import { useCourseKeys } from './useCourseKeys';
 import './course.css';
+import { exerciseName } from '#words/exerciseWords';
 
 /** The patient's weeks on one time axis; every set opens. */
 export function CourseCard({ sessions }: { sessions: readonly ListedSession[] }) {
@@ -33,7 +33,7 @@ export function CourseCard({ sessions }: { sessions: readonly ListedSession[] })
   const keys = useCourseKeys(layout);
   const open = ({ recordingId, task, side, number, atMs }: CourseSet) => {
     const day = dayWords(new Date(atMs).toISOString());
-    const title = `${pseudonym}, ${day}: ${findTask(task).name}, ${side}, set ${number}`;
+    const title = `${pseudonym}, ${day}: ${exerciseName(task)}, ${side}, set ${number}`;
     void keptSessions.openSet(recordingId, title);
   };
   const isEmpty = course.panels.length === 0 && course.feelings.length === 0;

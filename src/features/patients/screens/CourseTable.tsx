@@ -1,6 +1,6 @@
 import { Button } from 'react-aria-components';
-import { findTask } from '#core/exercises/exercises';
 import { dayWords } from '#words/dateWords';
+import { exerciseName } from '#words/exerciseWords';
 import type { Course, CourseSet } from '../rules/buildCourse';
 import {
   conditionsWords,
@@ -58,7 +58,7 @@ export function CourseTable({ course, onOpen }: Props) {
                       {dayOf(set.atMs)}
                     </Button>
                   </th>
-                  <td>{findTask(set.task).name}</td>
+                  <td>{exerciseName(set.task)}</td>
                   <td>{set.side}</td>
                   <td className="number">{set.number}</td>
                   <td>{meanWords(set)}</td>

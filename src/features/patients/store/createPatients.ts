@@ -5,7 +5,7 @@ import { withMark } from '#documents/patient/mergePatients';
 import { newPatient } from '#documents/patient/newPatient';
 import type { PatientDocument, PatientNotes, SessionMark } from '#documents/patient/patientDocument';
 import { plainName } from '#documents/schema/plainName';
-import { explainProblem } from '#shell/explainProblem';
+import { explainProblem, type Doing } from '#shell/explainProblem';
 import { listPatients } from '../rules/listPatients';
 import type { PatientIndex } from './createPatientIndex';
 import { initialPatientsState, type PatientsState } from './patientsState';
@@ -42,7 +42,7 @@ export function createPatients({ openRepository, index, newId, now }: PatientsWo
   let watched: Repository | null = null;
   let isDue = false;
 
-  const attempt = async (doing: string, work: (kept: Repository) => Promise<void>) => {
+  const attempt = async (doing: Doing, work: (kept: Repository) => Promise<void>) => {
     try {
       const { repository } = await openRepository();
       watch(repository);
@@ -56,7 +56,7 @@ export function createPatients({ openRepository, index, newId, now }: PatientsWo
     set({ rows: listPatients(patients, overviews) });
   };
   const look = () =>
-    attempt('be listed', async () => {
+    attempt('list', async () => {
       const mine = shown;
       await list();
       if (mine === null) return;
@@ -68,7 +68,7 @@ export function createPatients({ openRepository, index, newId, now }: PatientsWo
       set({ progress: null });
     });
   const read = (id: string) =>
-    attempt('be opened', async ({ patients, plans }) => {
+    attempt('open', async ({ patients, plans }) => {
       const patient = await patients.find(id);
       const texts = await Promise.all(
         (patient?.plans ?? []).map((given) => plans.find(given.id).catch(() => null)),
@@ -92,7 +92,7 @@ export function createPatients({ openRepository, index, newId, now }: PatientsWo
     });
   };
   const update = (change: (patient: PatientDocument) => PatientDocument) =>
-    attempt('be kept', async ({ patients }) => {
+    attempt('keep', async ({ patients }) => {
       const { patient } = get();
       if (patient === null) return;
       const kept = await patients.update(patient.id, change);
@@ -124,7 +124,7 @@ export function createPatients({ openRepository, index, newId, now }: PatientsWo
       }),
     async add(pseudonym) {
       let id: string | null = null;
-      await attempt('be kept', async ({ patients }) => {
+      await attempt('keep', async ({ patients }) => {
         const name = plainName(pseudonym);
         const known = (await patients.list()).found.find((one) => one.pseudonym === name);
         id = known?.id ?? newId();

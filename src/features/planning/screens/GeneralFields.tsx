@@ -14,6 +14,7 @@ import { Choice } from '#ui/components/Choice';
 import { NumberBox } from '#ui/components/NumberBox';
 import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
 import { PerWeek, UsualPain } from './OpenNumber';
+import { PlanLanguage } from './PlanLanguage';
 import { ReturnKey } from './ReturnKey';
 import { VideoWish } from './VideoWish';
 
@@ -74,6 +75,7 @@ export function GeneralFields() {
       <LongText field="beyondPainLimit" label="Above the pain limit" rows={2} />
       <LongText field="ifItGivesWay" label="If the knee gives way, locks or gets stuck" rows={2} />
       <PerWeek />
+      <PlanLanguage />
       <LongText field="howOften" label="How often, in your words" rows={1} />
       <LongText field="words" label="Your own words to the patient" rows={3} />
       <ReturnKey />

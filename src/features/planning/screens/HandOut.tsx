@@ -117,7 +117,7 @@ function LinkPassphrase({ plan, isSealed, onSealed }: LinkPassphraseProps) {
       setFault(weakness);
       if (weakness === null) onSealed(await sealPlanLink(plan, passphrase));
     } catch (error) {
-      setFault(explainProblem(error, 'be sealed').sentence);
+      setFault(explainProblem(error, 'seal').sentence);
     } finally {
       setWorking(false);
     }

@@ -1,4 +1,3 @@
-import { findPreparation } from '#core/exercises/findPreparation';
 import { cautionsOf } from '#documents/plan/cautions';
 import { perWeekSentence } from '#documents/plan/perWeekSentence';
 import type { PlanDraft } from '#documents/plan/planDraft';
@@ -9,6 +8,7 @@ import { KitList } from '#ui/components/KitList';
 import { PlanItems } from '#ui/components/PlanItems';
 import { RedFlagList } from '#ui/components/RedFlagList';
 import { StopRules } from '#ui/components/StopRules';
+import { cameraPlace } from '#words/exerciseWords';
 import { usePlanWritingState } from '../planWritingContext';
 
 /** The sheet that the patient gets, as it is printed: when to stop comes before what to do. */
@@ -65,9 +65,7 @@ function Stops({ draft }: { draft: PlanDraft }) {
 
 /** What to have ready, and where the camera goes: for filmed tasks, one place each. */
 function Ready({ draft: { items, footwear } }: { draft: PlanDraft }) {
-  const places = new Set(
-    items.flatMap(({ task, sides }) => findPreparation(task, sides[0] ?? 'right').camera ?? []),
-  );
+  const places = new Set(items.flatMap(({ task }) => cameraPlace(task) ?? []));
   return (
     <>
       <section>

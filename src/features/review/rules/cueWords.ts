@@ -5,6 +5,7 @@ import { findMeasure } from '#core/measures/measures';
 import { decidingMeasure, decidingWay } from '#core/scoring/deciding';
 import type { Judgement } from '#core/scoring/judge';
 import { verdictSide } from '#core/scoring/verdict';
+import { measureCue } from '#words/measureWords';
 import { phaseAt } from './phaseAt';
 
 /** What is said of a repetition that went well. */
@@ -25,9 +26,9 @@ export function cueWords(
   if (judgement === null || verdictSide(judgement.verdict) === 'in') return modelWords;
   const repetition = repetitions[index];
   const { measure, end, extreme } = decidingMeasure(judgement);
-  const { isAlwaysLimited, cues } = findMeasure(measure);
+  const { isAlwaysLimited } = findMeasure(measure);
   if (extreme === null) return usualWords;
-  if (!isAlwaysLimited) return cues[end];
+  if (!isAlwaysLimited) return measureCue(measure, end);
   const way = decidingWay(judgement);
   if (way === null || repetition === undefined) return usualWords;
   const phase = phaseAt(repetition.events, findTask(setup.task).shape, extreme.timeMs) ?? 'going';

@@ -59,7 +59,7 @@ export function RepetitionPanel({
         </header>
         {judgement.reason !== null && (
           <p>
-            The reason: {reasonWords[judgement.reason].short}. {reasonWords[judgement.reason].advice}
+            The reason: {reasonWords(judgement.reason).short}. {reasonWords(judgement.reason).advice}
           </p>
         )}
         <Facts repetition={repetition} judgement={judgement} limits={limits} setup={setup} />
@@ -95,15 +95,15 @@ function Facts({ repetition, judgement, limits, setup }: FactsProps) {
     if (isAlwaysLimited) continue;
     const value =
       extreme === null
-        ? reasonWords[reason!].short
+        ? reasonWords(reason!).short
         : `${longMeasure(measure, extreme)}, at ${formatTime(extreme.timeMs)}`;
     const limit = limitWords(measure, end, limits[measure]?.[end] ?? 0);
-    facts.push([name, `${verdictWords[verdict]} (limit ${limit}): ${value}`]);
+    facts.push([name, `${verdictWords(verdict)} (limit ${limit}): ${value}`]);
   }
   if (knee.verdict === 'not-measured' && judgement.verdict !== 'not-measured')
     facts.push([
       'Knee angle',
-      `not measured${mainReason === null ? '' : `: ${reasonWords[mainReason].short}`}`,
+      `not measured${mainReason === null ? '' : `: ${reasonWords(mainReason).short}`}`,
     ]);
   if (knee.extreme !== null) {
     const { timeMs, isAtEdge = false } = knee.extreme;
@@ -127,7 +127,7 @@ function Facts({ repetition, judgement, limits, setup }: FactsProps) {
   ]);
   if (measuredShare < 0.995 && mainReason !== null && knee.extreme !== null) {
     const percent = Math.round(100 * measuredShare);
-    facts.push(['Measured', `${percent} % of the loaded time; the rest: ${reasonWords[mainReason].short}`]);
+    facts.push(['Measured', `${percent} % of the loaded time; the rest: ${reasonWords(mainReason).short}`]);
   }
   if (lacking !== null) facts.push(['Note', lacking.sentence]);
   return (

@@ -21,7 +21,7 @@ export const VerdictCounts = memo(function VerdictCounts({ judgements, excluded 
         if (count === 0) return null;
         return (
           <li key={verdict} className="verdict">
-            <VerdictMark verdict={verdict} sizePx={14} /> {count} {verdictWords[verdict]}
+            <VerdictMark verdict={verdict} sizePx={14} /> {count} {verdictWords(verdict)}
           </li>
         );
       })}

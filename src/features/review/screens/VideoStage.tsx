@@ -6,6 +6,7 @@ import { drawLegAt } from '#ui/drawing/drawLegAt';
 import { legPart } from '#ui/drawing/legPart';
 import { personBox } from '#ui/drawing/personBox';
 import { placePicture } from '#ui/drawing/placePicture';
+import { message } from '#words/messages/message';
 import { useReviewState } from '../reviewContext';
 import { AttachVideo } from './AttachVideo';
 import { JointHandles } from './JointHandles';
@@ -87,15 +88,11 @@ function Picture({ video, playhead, isMirrored }: { video: File; playhead: Playh
         muted
         playsInline
         preload="auto"
-        aria-label="The measured video"
+        aria-label={message('replay.video')}
         onClick={playhead.togglePlaying}
         onError={() => setIsBroken(element.current?.hasAttribute('src') ?? false)}
       />
-      {isBroken && (
-        <p className="stage-message">
-          This browser can measure the video but can’t play it. The lines below are drawn without it.
-        </p>
-      )}
+      {isBroken && <p className="stage-message">{message('replay.not-playable')}</p>}
     </>
   );
 }

@@ -69,7 +69,7 @@ export function tableColumns(
       canSort: true,
       words: ({ judgement }) => verdictLabel(judgement, isNarrow),
       notes: ({ judgement: { reason }, measures, excluded, isSeenOnce }) => [
-        ...(reason === null ? [] : [reasonWords[reason].short]),
+        ...(reason === null ? [] : [reasonWords(reason).short]),
         ...(measures['knee-angle']?.isAtEdge === true ? ['peak at the edge'] : []),
         ...(isSeenOnce ? ['seen once'] : []),
         ...(excluded === null ? [] : [`excluded: ${excluded}`]),

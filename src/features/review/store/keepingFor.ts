@@ -29,7 +29,7 @@ export function keepingFor({
         const kept = await adapters.patients.keep(document, recording!.video, pseudonym);
         if (isSame) keeper.begin(kept, recordingHead(document));
       } catch (error) {
-        const { sentence } = explainProblem(error, 'be kept');
+        const { sentence } = explainProblem(error, 'keep');
         set({
           keeping: { state: 'measured' },
           keptFor: null,

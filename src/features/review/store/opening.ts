@@ -5,7 +5,7 @@ import { parseRecording } from '#documents/recording/parseRecording';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { recordingHead } from '#documents/recording/recordingHead';
 import { emptyReview } from '#documents/recording/reviewSchema';
-import { explainProblem } from '#shell/explainProblem';
+import { explainProblem, type Doing } from '#shell/explainProblem';
 import { recordingRecording, seenCloser, type ShownRecording } from '#shell/tracking/shownRecording';
 import { checkSameVideo } from './checkSameVideo';
 import type { KeptReview } from './keptReview';
@@ -48,7 +48,7 @@ export function opening({
   });
 
   /** Starts a job, which ends every other one; what it throws becomes a problem, unless it was cancelled. */
-  const run = async (doing: string, work: (signal: AbortSignal) => Promise<void>) => {
+  const run = async (doing: Doing, work: (signal: AbortSignal) => Promise<void>) => {
     job.abort();
     const { signal } = (job = new AbortController());
     set({ problem: null });
@@ -85,7 +85,7 @@ export function opening({
     told: Pick<ShownRecording, 'origin' | 'note'>,
     edits = startEdits(),
   ) =>
-    run('be tracked', async (signal) => {
+    run('track', async (signal) => {
       const corrections = correctionsOf(edits);
       const tracked = await adapters.tracking.trackFile(video, setup, { ...told, corrections, signal });
       if (tracked === null || signal.aborted) return;
@@ -115,12 +115,12 @@ export function opening({
       const seen = await adapters.tracking.lookCloser(usual, { signal, onSeen: firm });
       if (seen !== null) firm(seen);
     } catch (error) {
-      if (!signal.aborted) set({ problem: explainProblem(error, 'be looked at more closely') });
+      if (!signal.aborted) set({ problem: explainProblem(error, 'look-closer') });
     }
   };
 
   const openFile: Review['openFile'] = (file) =>
-    run('be opened', async (signal) => {
+    run('open', async (signal) => {
       set({ opening: 'file' });
       if (isRecordingFile(file)) {
         const document = await readRecordingAside(await file.text());
@@ -151,7 +151,7 @@ export function opening({
 
   return {
     openExample: () =>
-      run('be opened', async (signal) => {
+      run('open', async (signal) => {
         if (!(await mayReplace())) return;
         set({ opening: 'example' });
         const { recordingText, video } = await adapters.fetchExample();
@@ -180,7 +180,7 @@ export function opening({
       void mayReplace().then((isLeft) => (isLeft ? open() : undefined));
     },
     attachVideo: (file) =>
-      run('be attached', async (signal) => {
+      run('attach', async (signal) => {
         set({ opening: 'file' });
         const source = await adapters.openFrameSource(file);
         source.close();

@@ -35,7 +35,7 @@ export function createReviewKeeper(
     try {
       await mine.kept.save(reviewedRecording(mine.document, get()));
     } catch (error) {
-      keeping = { state: 'failed', sentence: explainProblem(error, 'be kept').sentence };
+      keeping = { state: 'failed', sentence: explainProblem(error, 'keep').sentence };
     }
     isSaving = false;
     if (mine === current) set({ keeping: isDue ? { state: 'saving' } : keeping });

@@ -1,4 +1,3 @@
-import { findSign } from '#core/safety/redFlags';
 import type { SignId } from '#core/safety/signs';
 import type { PainMoment } from '#documents/plan/cautions';
 import type { SilenceReason } from '#documents/session/sessionDocument';
@@ -6,6 +5,7 @@ import { capitalised } from '#words/capitalised';
 import { dayWords } from '#words/dateWords';
 import { measureName } from '#words/formatMeasure';
 import { reasonWords } from '#words/reasonWords';
+import { signAdvice, signWords } from '#words/signWords';
 import type { Finding, StopReason } from './finding';
 
 const moments: Record<PainMoment, string> = {
@@ -120,7 +120,7 @@ export function shortFinding(finding: Finding): string {
 export function findingSentence(finding: Finding): string {
   switch (finding.kind) {
     case 'signs':
-      return `Before the exercises, said: ${finding.signs.map(quoted).join(' ')} Nothing was done; the advice was: ${finding.signs.map((id) => findSign(id).advice).join(' ')}`;
+      return `Before the exercises, said: ${finding.signs.map(quoted).join(' ')} Nothing was done; the advice was: ${finding.signs.map(signAdvice).join(' ')}`;
     case 'stopped': {
       const what = finding.hasBegun ? 'Stopped' : 'Did not begin,';
       const fell = finding.fell === null ? '' : finding.fell ? ' They fell.' : ' They did not fall.';
@@ -170,7 +170,7 @@ export function findingSentence(finding: Finding): string {
     case 'not-measured': {
       const fact = `${capitalised(share(finding))} could not be measured`;
       if (finding.reason === null) return `${fact}.`;
-      const { short, advice } = reasonWords[finding.reason];
+      const { short, advice } = reasonWords(finding.reason);
       return `${fact}: ${short}. Next time: ${advice}`;
     }
     case 'nothing-found':
@@ -207,7 +207,7 @@ function measuredShare({ repetitions, ofMeasured }: { repetitions: number; ofMea
 }
 
 function quoted(id: SignId): string {
-  return `‘${capitalised(findSign(id).words)}.’`;
+  return `‘${capitalised(signWords(id))}.’`;
 }
 
 /** With a full stop, where the words that were typed have none. */

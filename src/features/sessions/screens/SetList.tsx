@@ -146,7 +146,7 @@ function Aside({ reading }: { reading: Reading }) {
     <>
       {result.mainReason !== null && (
         <span>
-          {countUnmeasured(result)} not measured: {reasonWords[result.mainReason].short}
+          {countUnmeasured(result)} not measured: {reasonWords(result.mainReason).short}
         </span>
       )}
       {isWaiting && <span>Not yet measured carefully from the video</span>}

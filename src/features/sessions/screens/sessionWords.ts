@@ -1,4 +1,4 @@
-import { findExercise } from '#core/exercises/exercises';
+import { exerciseName } from '#words/exerciseWords';
 import type { ListedRecording, ListedSession } from '../rules/listedSession';
 
 /** How long it took: '14 minutes'; null where its end is not known. */
@@ -22,7 +22,7 @@ export function countedSets({ sets, silence }: Pick<ListedSession, 'sets' | 'sil
 
 /** The task or hold of a set, as screens show it. */
 export function nameOfSet({ line: { task } }: ListedRecording): string {
-  return findExercise(task).name;
+  return exerciseName(task);
 }
 
 /** Side and number: 'right, set 2'. */

@@ -6,7 +6,7 @@ import { storageProblem } from '#device/storage/storageProblem';
 import { withTakenLimits } from '#documents/recording/withTakenLimits';
 import { createReviewSaver } from '#features/review/store/createReviewSaver';
 import type { Review } from '#features/review/store/review';
-import { explainProblem } from '#shell/explainProblem';
+import { explainProblem, type Doing } from '#shell/explainProblem';
 import type { ListedSession, SetReading } from '../rules/listedSession';
 import { takenLimits } from '../rules/takenLimits';
 import { initialKeptSessionsState, type KeptSessionsState } from './keptSessionsState';
@@ -115,7 +115,7 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
       watch(repository);
       return repository;
     } catch (error) {
-      set({ storage: { state: 'blocked', sentence: explainProblem(error, 'be opened').sentence } });
+      set({ storage: { state: 'blocked', sentence: explainProblem(error, 'open').sentence } });
       return null;
     }
   };
@@ -151,7 +151,7 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
       if (!isCurrent()) return;
       await readAll(kept, isCurrent);
     } catch (error) {
-      if (isCurrent()) set({ sessions: get().sessions ?? [], problem: explainProblem(error, 'be listed') });
+      if (isCurrent()) set({ sessions: get().sessions ?? [], problem: explainProblem(error, 'list') });
     }
   };
 
@@ -177,7 +177,7 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
     });
   };
 
-  const told = async (doing: string, work: (kept: Repository) => Promise<void>) => {
+  const told = async (doing: Doing, work: (kept: Repository) => Promise<void>) => {
     try {
       await work(await repository());
     } catch (error) {
@@ -186,7 +186,7 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
   };
   const weeksAgo = (weeks: number) => new Date(nowMs() - weeks * 7 * 86_400_000).toISOString();
   const lookAtSpace = (weeks: number) =>
-    told('be read', async (kept) => {
+    told('read', async (kept) => {
       // A late answer for another age must not overwrite the one asked for last.
       const asked = ++spaceTurn;
       const [space, freeableBytes] = [await kept.space(), await kept.freeableBytes(weeksAgo(weeks))];
@@ -198,13 +198,13 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
     store,
     lookAtSpace,
     freeVideos: (weeks) =>
-      told('be deleted', async (kept) => {
+      told('delete', async (kept) => {
         set({ freedBytes: await kept.freeVideos(weeksAgo(weeks)) });
         await look();
         await lookAtSpace(weeks);
       }),
     eraseAll: () =>
-      told('be deleted', async (kept) => {
+      told('delete', async (kept) => {
         await kept.eraseAll();
         adapters.forgetRest();
         set({ selected: null, space: null, freeableBytes: null, freedBytes: null });
@@ -241,13 +241,13 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
           readOther,
         });
       } catch (error) {
-        set({ problem: explainProblem(error, 'be opened') });
+        set({ problem: explainProblem(error, 'open') });
       } finally {
         set({ opening: null });
       }
     },
     settle: (id, who) =>
-      told('be kept', async (kept) => {
+      told('keep', async (kept) => {
         const session = await kept.sessions.find(id);
         if (session === null) throw storageProblem('missing');
         const signed = { visitId: id, by: 'therapist' as const, who, at: new Date(nowMs()).toISOString() };
@@ -256,7 +256,7 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
       }),
     remove: ({ id, kind }) => removals.add({ id, patient: null, records: [{ id, kind }] }),
     removePatient: (patient) =>
-      told('be deleted', async (kept) => {
+      told('delete', async (kept) => {
         const records = await recordsOfPatient(kept, patient);
         removals.add({ id: `patient ${patient}`, patient, records });
       }),

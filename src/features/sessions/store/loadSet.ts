@@ -55,7 +55,7 @@ export async function loadSet(
       ...((recording.corrections ?? []).length === 0 ? {} : { isByHand: true }),
     };
   } catch (error) {
-    return { state: 'unreadable', sentence: explainProblem(error, 'be read').sentence };
+    return { state: 'unreadable', sentence: explainProblem(error, 'read').sentence };
   }
 }
 

@@ -75,7 +75,7 @@ export function createRemovals({
       if (patient !== null) (await repository()).reportDeleted(patient);
       onGone(removal);
     } catch (error) {
-      onProblem(explainProblem(error, 'be deleted'));
+      onProblem(explainProblem(error, 'delete'));
     } finally {
       drop(removal.id);
     }

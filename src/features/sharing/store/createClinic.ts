@@ -1,7 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { Problem } from '#core/problem';
 import type { OpenedRepository } from '#device/storage/openRepository';
-import { explainProblem } from '#shell/explainProblem';
+import { explainProblem, type Doing } from '#shell/explainProblem';
 import { weakPassphrase } from '#shell/passphrase';
 import { backUpKey, isSealed, newKeyPair, restoreKey, unseal, type KeyPair } from '#shell/seal';
 import { asReceived } from './asReceived';
@@ -83,11 +83,7 @@ export function createClinic(world: ClinicWorld): Clinic {
   const waiting = new Map<number, Opened>();
 
   /** A key that could not be kept is not used: what is sealed for it would be lost with the tab. */
-  const adopt = async (
-    makePair: () => Promise<KeyPair>,
-    doing: string,
-    readKeys = () => world.readKeys(),
-  ) => {
+  const adopt = async (makePair: () => Promise<KeyPair>, doing: Doing, readKeys = () => world.readKeys()) => {
     try {
       const pair = await makePair();
       const others = (await readKeys()).filter(({ recipient }) => recipient !== pair.recipient);
@@ -102,7 +98,7 @@ export function createClinic(world: ClinicWorld): Clinic {
     keys = await world.readKeys();
     set(ofKeys());
   };
-  void lookAnew().catch((error: unknown) => set({ sentence: explainProblem(error, 'be read').sentence }));
+  void lookAnew().catch((error: unknown) => set({ sentence: explainProblem(error, 'read').sentence }));
   /** Keys may come from a backup or from another tab. */
   void world
     .openRepository()
@@ -142,7 +138,7 @@ export function createClinic(world: ClinicWorld): Clinic {
       await check.accept();
       tell(index, { state: 'kept', stake: null });
     } catch (error) {
-      tell(index, { state: 'refused', sentence: explainProblem(error, 'be kept').sentence });
+      tell(index, { state: 'refused', sentence: explainProblem(error, 'keep').sentence });
     }
   };
   const take = async (index: number, file: File) => {
@@ -162,7 +158,7 @@ export function createClinic(world: ClinicWorld): Clinic {
       waiting.set(index, opened);
       tell(index, { state: 'doubtful', sentence: check.doubts.join(' ') });
     } catch (error) {
-      tell(index, { state: 'refused', sentence: explainProblem(error, 'be opened').sentence });
+      tell(index, { state: 'refused', sentence: explainProblem(error, 'open').sentence });
     }
   };
   /** Keeps it, unless another version is kept already. */
@@ -176,7 +172,7 @@ export function createClinic(world: ClinicWorld): Clinic {
 
   return {
     store,
-    makeKey: () => adopt(newKeyPair, 'be kept'),
+    makeKey: () => adopt(newKeyPair, 'keep'),
     async backUp(passphrase) {
       const [pair] = keys;
       if (pair === undefined) return;
@@ -189,7 +185,7 @@ export function createClinic(world: ClinicWorld): Clinic {
     restore: (file, passphrase) =>
       adopt(
         () => restoreKey(file, passphrase),
-        'be opened',
+        'open',
         () => world.readKeys().catch(() => []),
       ),
     async openFiles(files) {
@@ -217,7 +213,7 @@ export function createClinic(world: ClinicWorld): Clinic {
         const { repository } = await world.openRepository();
         await place(index, opened, await standingOf(opened.parcel, repository));
       } catch (error) {
-        tell(index, { state: 'refused', sentence: explainProblem(error, 'be kept').sentence });
+        tell(index, { state: 'refused', sentence: explainProblem(error, 'keep').sentence });
       }
     },
     clearList() {

@@ -9,6 +9,7 @@ import { isCovered, type CoveredPart, type PictureCover, type VideoPart } from '
 import { explainProblem } from '#shell/explainProblem';
 import { sentOutName } from '#shell/receivedNotes';
 import { sealFor } from '#shell/seal';
+import { message } from '#words/messages/message';
 import { packParcel, type PackedParcel, type ParcelSet, type ParcelSigner } from './parcel';
 
 /** One way to send a session. */
@@ -81,10 +82,7 @@ export interface Sending {
 }
 
 /** Shown in place of pictures that are not sent. */
-const words = 'This part of the video was not sent.';
-const nobodyOutOfLine = 'No repetition was out of line this time.';
-const noVideo = 'No video of this session was kept.';
-const preparedAnew = 'The results have changed since: choose again what to send.';
+const words = () => message('send.not-shown');
 
 export function createSending(world: SendingWorld): Sending {
   const idle: SendingState = {
@@ -157,7 +155,7 @@ export function createSending(world: SendingWorld): Sending {
         onProgress((sum(lengths.slice(0, index)) + share * lengths[index]!) / sum(lengths));
       covered.push({
         recording,
-        video: await world.coverVideo(video, coverAt, { words, signal, onProgress: tellOwn }),
+        video: await world.coverVideo(video, coverAt, { words: words(), signal, onProgress: tellOwn }),
       });
     }
     return covered;
@@ -176,7 +174,7 @@ export function createSending(world: SendingWorld): Sending {
       set({ state: 'idle', ready: readyOf(part), progress: null });
     } catch (error) {
       if (signal.aborted) return;
-      const { sentence } = explainProblem(error, 'be prepared');
+      const { sentence } = explainProblem(error, 'prepare');
       set({ state: 'failed', chosen: null, progress: null, sentence });
     }
   };
@@ -198,7 +196,12 @@ export function createSending(world: SendingWorld): Sending {
       const before = get().sessionId === sessionId ? get().chosen : null;
       const isLost = before !== null && isCovered(before);
       const isAsked = isLost && before !== wish;
-      set({ ...idle, sessionId, chosen: isLost ? null : before, sentence: isAsked ? preparedAnew : null });
+      set({
+        ...idle,
+        sessionId,
+        chosen: isLost ? null : before,
+        sentence: isAsked ? message('send.changed') : null,
+      });
       try {
         const parcel = await read(sessionId);
         const { sets, session } = parcel;
@@ -209,7 +212,7 @@ export function createSending(world: SendingWorld): Sending {
         if (sets.length === 0) set({ chosen: 'none' });
         else if (wish !== null && get().chosen === null && !isAsked) await choose(sessionId, possible(wish));
       } catch (error) {
-        set({ state: 'failed', sentence: explainProblem(error, 'be read').sentence });
+        set({ state: 'failed', sentence: explainProblem(error, 'read').sentence });
       }
     },
     choose,
@@ -238,7 +241,7 @@ export function createSending(world: SendingWorld): Sending {
         // Where it can't be noted, the session is offered for sending again.
         await notes.write(sentOutName(sessionId), sentAt).catch(() => undefined);
       } catch (error) {
-        set({ state: 'failed', sentence: explainProblem(error, 'be sealed').sentence });
+        set({ state: 'failed', sentence: explainProblem(error, 'seal').sentence });
       }
     },
   };
@@ -267,7 +270,7 @@ function lookAt(
     video === null ? [] : recording.derived.repetitions,
   );
   const count = repetitions.filter(isOutOfLine).length;
-  const nothing = wholeBytes === 0 ? noVideo : null;
+  const nothing = wholeBytes === 0 ? message('send.no-video') : null;
   const choice = (videoBytes: number, isExact: boolean, fault: string | null): SendingChoice => ({
     bytes: bareBytes + Math.round(videoBytes),
     isExact,
@@ -277,7 +280,11 @@ function lookAt(
     outOfLine: { count, of: repetitions.filter(({ excluded }) => excluded === undefined).length },
     choices: {
       none: choice(0, true, null),
-      'out-of-line': choice(shownBytes, false, nothing ?? (count === 0 ? nobodyOutOfLine : null) ?? writing),
+      'out-of-line': choice(
+        shownBytes,
+        false,
+        nothing ?? (count === 0 ? message('send.nobody-out') : null) ?? writing,
+      ),
       'without-head': choice(wholeBytes, false, nothing ?? writing),
       whole: choice(wholeBytes, true, nothing),
     },

@@ -10,6 +10,7 @@ import { ErrorLine } from '#ui/components/ErrorLine';
 import { FileDrop } from '#ui/components/FileDrop';
 import { SideChoice } from '#ui/components/SideChoice';
 import { TaskChoice } from '#ui/components/TaskChoice';
+import { sideHint } from '#words/exerciseWords';
 import { ChosenVideo } from './ChosenVideo';
 
 const models: Option<PoseModel>[] = [
@@ -74,7 +75,7 @@ export function MeasureForm() {
         <SideChoice
           value={side}
           onChange={review.setSide}
-          hint={findTask(task).sideHint}
+          hint={sideHint(task)}
           error={wasPressed && side === null ? 'Choose the working side first.' : null}
         />
         <BodyHeight value={bodyHeightCm} onChange={review.setBodyHeight} />

@@ -1,7 +1,9 @@
 import { Button } from 'react-aria-components';
 import { useReview, useReviewState } from '#features/review/reviewContext';
+import { LanguageSwitch } from '#shell/language/LanguageSwitch';
 import { useNavigation } from '#shell/navigation/navigationContext';
 import { useFileDrop } from '#ui/components/useFileDrop';
+import { message } from '#words/messages/message';
 import { useRole } from '../roleContext';
 import { OfflineLine } from './OfflineLine';
 import { StartFrame } from './StartFrame';
@@ -14,8 +16,8 @@ export function NewcomerStart() {
   useFileDrop((_, files) => void review.openFiles(files));
   const isOpening = useReviewState((state) => state.opening === 'example');
   return (
-    <StartFrame title="Overfoot shows whether your knee stays over your foot while you exercise on one leg.">
-      <h2 id="who-title">What would you like to do?</h2>
+    <StartFrame title={message('start.title')} ways={<LanguageSwitch />}>
+      <h2 id="who-title">{message('start.question')}</h2>
       <div className="start-answers" role="group" aria-labelledby="who-title">
         <Button
           className="button button-primary"
@@ -24,20 +26,20 @@ export function NewcomerStart() {
             void navigation.show('home');
           }}
         >
-          I exercise
+          {message('start.exercise')}
         </Button>
-        <p>Your phone or laptop films you and counts for you.</p>
+        <p>{message('start.exercise.what')}</p>
         <Button className="button" onPress={() => role.choose('treats')}>
-          I treat people
+          {message('start.treat')}
         </Button>
-        <p>Write plans, view sessions, measure a video.</p>
+        <p>{message('start.treat.what')}</p>
         <Button className="button" isDisabled={isOpening} onPress={() => void review.openExample()}>
-          {isOpening ? 'Opening the example …' : 'Show me an example'}
+          {message(isOpening ? 'start.example.opening' : 'start.example')}
         </Button>
-        <p>An invented person stands up six times from a chair.</p>
+        <p>{message('start.example.what')}</p>
       </div>
       <div className="soft">
-        <p>Your video stays on this device.</p>
+        <p>{message('start.stays')}</p>
         <OfflineLine />
       </div>
     </StartFrame>

@@ -1,3 +1,5 @@
+import { Parts } from '#ui/components/Parts';
+import { message, messageParts } from '#words/messages/message';
 import { useOfflineState } from '../offlineContext';
 
 /** Whether the page opens without a network; nothing where the browser can't keep it. */
@@ -6,7 +8,9 @@ export function OfflineLine() {
   if (!isReady) return null;
   return (
     <p className="small soft">
-      <strong>Without a network:</strong> Overfoot is kept on this device and opens without one.
+      <Parts
+        of={messageParts('start.offline', { title: <strong>{message('start.offline.title')}</strong> })}
+      />
     </p>
   );
 }

@@ -4,6 +4,7 @@ import { useReview, useReviewState } from '#features/review/reviewContext';
 import { useNavigation } from '#shell/navigation/navigationContext';
 import { Brand } from '#ui/components/Brand';
 import { ProblemMessage } from '#ui/components/ProblemMessage';
+import { message } from '#words/messages/message';
 import { UpdateMessage } from './UpdateMessage';
 import './start.css';
 
@@ -29,7 +30,7 @@ export function StartFrame({ title, children, ways, foot }: Props) {
         <nav className="start-ways">
           {hasResult && (
             <Button className="button button-quiet" onPress={() => void navigation.show('review')}>
-              Back to the result
+              {message('start.to-result')}
             </Button>
           )}
           {ways}
@@ -43,7 +44,7 @@ export function StartFrame({ title, children, ways, foot }: Props) {
       </main>
       <footer className="start-foot small">
         <a href="./licences.txt" target="_blank" rel="noreferrer">
-          Licences
+          {message('start.licences')}
         </a>
         {foot}
       </footer>

@@ -1,5 +1,6 @@
 import { Button } from 'react-aria-components';
 import { Message } from '#ui/components/Message';
+import { message } from '#words/messages/message';
 import { useOffline, useOfflineState } from '../offlineContext';
 
 /** A newer version is available; it starts only when the user asks for it. */
@@ -10,21 +11,19 @@ export function UpdateMessage({ hasResult }: { hasResult: boolean }) {
   return (
     <Message
       kind="plain"
-      title="A newer version of Overfoot is ready"
+      title={message('start.newer')}
       actions={
         <Button
           className="button"
           isDisabled={update === 'starting'}
           onPress={() => void offline.startUpdate()}
         >
-          {update === 'starting' ? 'Starting …' : 'Start it'}
+          {message(update === 'starting' ? 'start.newer.starting' : 'start.newer.start')}
         </Button>
       }
     >
-      {update === 'other-tabs'
-        ? 'It is open in another tab, where a set may be under way. Close the other tabs, then start it.'
-        : 'The page will reload. Nothing kept on this device is lost.'}
-      {hasResult && ' Save the open result first: it will be lost when the page reloads.'}
+      {message(update === 'other-tabs' ? 'start.newer.other-tabs' : 'start.newer.reloads')}
+      {hasResult && ` ${message('start.newer.save')}`}
     </Message>
   );
 }

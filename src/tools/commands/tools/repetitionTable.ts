@@ -43,8 +43,8 @@ function verdictText(judgement: Repetition['judgement']): string {
   const { verdict, reason, decidedBy } = judgement;
   const isNamed = verdictSide(verdict) !== 'in' && !findMeasure(decidedBy).isAlwaysLimited;
   const what = isNamed ? [measureName(decidedBy)] : [];
-  const why = reason === null ? [] : [reasonWords[reason].short];
-  return [verdictWords[verdict], ...what, ...why].join(': ');
+  const why = reason === null ? [] : [reasonWords(reason).short];
+  return [verdictWords(verdict), ...what, ...why].join(': ');
 }
 
 function deviationText(deviation: { value: number; band: number }, bodyHeightCm: number | undefined): string {

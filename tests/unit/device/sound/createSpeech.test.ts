@@ -172,14 +172,20 @@ describe('createSpeech(onCaption, world)', () => {
   });
 });
 
-describe('findVoice(voices)', () => {
+describe('findVoice(voices, language)', () => {
   it('takes an English voice of the device, the usual one first', () => {
     const usual = { ...english, lang: 'en_US', default: true };
-    expect(findVoice([{ ...english, lang: 'de-DE' }, english, usual])).toBe(usual);
+    expect(findVoice([{ ...english, lang: 'de-DE' }, english, usual], 'en')).toBe(usual);
   });
 
   it('never takes one that sends the words elsewhere, or one of another language', () => {
     const elsewhere = { ...english, localService: false, default: true };
-    expect(findVoice([elsewhere, { ...english, lang: 'enm' }])).toBeNull();
+    expect(findVoice([elsewhere, { ...english, lang: 'enm' }], 'en')).toBeNull();
+  });
+
+  it('takes one of the language that is asked for', () => {
+    const spanish = { ...english, lang: 'es-MX', default: false };
+    expect(findVoice([english, spanish], 'es')).toBe(spanish);
+    expect(findVoice([english], 'es')).toBeNull();
   });
 });

@@ -61,9 +61,15 @@ function migrated(change: Partial<PlanDocument> = {}): PlanDocument {
   return smallPlan({ ifItGivesWay: '', ...change });
 }
 
-/** Without what version 5 added. */
+/** Without what version 6 added. */
+function ofVersion5(change: Partial<PlanDocument> = {}) {
+  const { language, ...before } = smallPlan(change);
+  return { ...before, version: 5 };
+}
+
+/** Without what version 5 added, either. */
 function ofVersion4(change: Partial<PlanDocument> = {}) {
-  const { perWeek, videoWish, ...before } = smallPlan(change);
+  const { perWeek, videoWish, ...before } = ofVersion5(change);
   return { ...before, version: 4 };
 }
 
@@ -100,8 +106,8 @@ describe('parsePlan(text)', () => {
   );
 
   it('says of a newer version that the program must be updated', () => {
-    expect(problemAfter((plan) => Object.assign(plan, { version: 6 }))).toBe(
-      'This plan is of version 6; this program reads up to 5. Update the program.',
+    expect(problemAfter((plan) => Object.assign(plan, { version: 7 }))).toBe(
+      'This plan is of version 7; this program reads up to 6. Update the program.',
     );
   });
 
@@ -132,6 +138,16 @@ describe('parsePlan(text)', () => {
     expect(parsePlan(JSON.stringify(ofVersion4(said)))).toEqual(
       smallPlan({ ...said, perWeek: null, videoWish: null }),
     );
+  });
+
+  it('reads a plan of version 5, which was for a patient who reads English', () => {
+    const said = { perWeek: 4, videoWish: 'none' } as const;
+    expect(parsePlan(JSON.stringify(ofVersion5(said)))).toEqual(smallPlan({ ...said, language: 'en' }));
+  });
+
+  it('reads the language of the patient', () => {
+    expect(parsePlan(JSON.stringify(smallPlan({ language: 'es' }))).language).toBe('es');
+    expect(problemAfter((plan) => Object.assign(plan, { language: 'xx' }))).toMatch(/damaged at "language"/);
   });
 
   it.each([

@@ -1,5 +1,6 @@
+import { message } from '#words/messages/message';
 import { guideTimes } from '../guideTimes';
-import { lines, restLine } from '../lines';
+import { restLine } from '../lines';
 import { enter, lastedMs, newSecondsLeft, passesEvery, say, stepOf, tone, type Turn } from '../turn';
 import { skipped } from './closing';
 import { beginSet } from './placing';
@@ -16,7 +17,7 @@ export function goOn(turn: Turn): void {
   const { state, options } = turn;
   if (state.stepIndex + 1 >= options.steps.length) {
     enter(turn, 'all-done');
-    return say(turn, lines.allDone, 'after');
+    return say(turn, message('say.all-done'), 'after');
   }
   state.stepIndex++;
   const next = stepOf(turn);
@@ -25,7 +26,7 @@ export function goOn(turn: Turn): void {
   if (next.restSeconds === 0 && state.isPainTold) return beginSet(turn);
   enter(turn, 'resting');
   if (next.restSeconds > 0) say(turn, restLine(next), 'after');
-  if (!state.isPainTold) say(turn, lines.askPain, 'after');
+  if (!state.isPainTold) say(turn, message('say.ask-pain'), 'after');
 }
 
 export function followResting(turn: Turn): void {
@@ -33,11 +34,11 @@ export function followResting(turn: Turn): void {
   const restMs = 1000 * stepOf(turn).restSeconds;
   if (lastedMs(turn) >= restMs) {
     if (isPainTold) return beginSet(turn);
-    if (passesEvery(turn, guideTimes.painAgain)) say(turn, lines.painFirst, 'after');
+    if (passesEvery(turn, guideTimes.painAgain)) say(turn, message('say.pain-first'), 'after');
     return;
   }
   const left = newSecondsLeft(turn, restMs);
   if (left === null || !isPainTold) return;
   if (left <= countedSeconds) tone(turn, 'tick');
-  else if (left === 10) say(turn, lines.lastSeconds, 'after');
+  else if (left === 10) say(turn, message('say.last-seconds'), 'after');
 }

@@ -1,8 +1,8 @@
+import { message } from '#words/messages/message';
 import { stopCounting } from '../counting';
 import type { SetResult } from '../guideState';
 import { guideTimes } from '../guideTimes';
 import { holdAt } from '../holdAt';
-import { lines } from '../lines';
 import { discardRecording, stopRecording } from '../recording';
 import { enter, hasWorked, isSilent, lastedMs, say, stepOf, tone, type Turn } from '../turn';
 
@@ -26,7 +26,7 @@ export function endSet(turn: Turn, cutShort: string | null): void {
   closePart(turn, cutShort);
   enter(turn, 'set-done');
   tone(turn, 'end');
-  say(turn, cutShort === null ? lines.setDone : lines.setEnded, 'after');
+  say(turn, cutShort === null ? message('say.set-done') : message('say.set-ended'), 'after');
 }
 
 /** Why a set that is ended by hand was cut short; null where it was not. */

@@ -1,9 +1,8 @@
 import type { HoldState } from '#core/segmentation/createHoldTimer';
 import type { HoldItem } from '#documents/plan/planDocument';
-import { capitalised } from '#words/capitalised';
+import { message } from '#words/messages/message';
 import { holdAt } from '../holdAt';
-import { lines, seconds } from '../lines';
-import { numberWord } from '../numberWord';
+import { numberLine, secondsOfRest } from '../lines';
 import { say, stepOf, tone, type Turn } from '../turn';
 import { endSet } from './closing';
 
@@ -15,7 +14,7 @@ export function startHold(turn: Turn): void {
   const { item } = stepOf(turn);
   if (item.kind !== 'hold') return;
   const at = holdAt(item, turn.state.workedMs);
-  say(turn, at.phase === 'resting' ? restLine(at) : lines.hold, 'next');
+  say(turn, at.phase === 'resting' ? restLine(at) : message('say.hold'), 'next');
 }
 
 /** Announces what this event changed in the holds of a set. */
@@ -24,12 +23,16 @@ export function followHold(turn: Turn, item: HoldItem, workedBeforeMs: number): 
   const at = holdAt(item, turn.state.workedMs);
   turn.state.count = at.phase === 'holding' ? at.hold - 1 : at.hold;
   if (at.phase === 'done') {
-    say(turn, lines.release, 'next');
+    say(turn, message('say.release'), 'next');
     return endSet(turn, null);
   }
   if (at.phase !== before.phase || at.hold !== before.hold) {
     tone(turn, at.phase === 'holding' ? 'start' : 'end');
-    say(turn, at.phase === 'holding' ? lines.hold : `${lines.release} ${restLine(at)}`, 'next');
+    say(
+      turn,
+      at.phase === 'holding' ? message('say.hold') : `${message('say.release')} ${restLine(at)}`,
+      'next',
+    );
     return;
   }
   if (at.secondsLeft !== before.secondsLeft) tellSeconds(turn, item, at);
@@ -38,12 +41,13 @@ export function followHold(turn: Turn, item: HoldItem, workedBeforeMs: number): 
 function tellSeconds(turn: Turn, { holdSeconds }: HoldItem, { phase, secondsLeft }: HoldState): void {
   if (secondsLeft <= countedSeconds) {
     tone(turn, 'tick');
-    say(turn, `${capitalised(numberWord(secondsLeft))}.`, 'next', `${secondsLeft}`);
+    say(turn, numberLine(secondsLeft), 'next', `${secondsLeft}`);
   } else if (phase === 'resting') return;
-  else if (secondsLeft === 10) say(turn, lines.lastSeconds, 'next');
-  else if (holdSeconds >= 24 && secondsLeft === Math.floor(holdSeconds / 2)) say(turn, lines.halfway, 'next');
+  else if (secondsLeft === 10) say(turn, message('say.last-seconds'), 'next');
+  else if (holdSeconds >= 24 && secondsLeft === Math.floor(holdSeconds / 2))
+    say(turn, message('say.halfway'), 'next');
 }
 
 function restLine({ secondsLeft }: HoldState): string {
-  return `Rest for ${seconds(secondsLeft)}.`;
+  return secondsOfRest(secondsLeft);
 }

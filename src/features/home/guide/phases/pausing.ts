@@ -1,7 +1,8 @@
+import { message } from '#words/messages/message';
 import { stopCounting } from '../counting';
 import type { GuidePhase, PauseReason } from '../guideState';
 import { guideTimes } from '../guideTimes';
-import { lines, pauseLines } from '../lines';
+import { pauseLine } from '../lines';
 import { discardRecording, pauseRecording } from '../recording';
 import { enter, hasWorked, isSilent, lastedMs, needsCamera, say, tone, type Turn } from '../turn';
 import { unwanted } from '../unwanted';
@@ -56,7 +57,7 @@ export function pause(turn: Turn, reason: PauseReason): void {
   state.pauseReason = reason;
   state.pausedFrom = from;
   tone(turn, 'pause');
-  say(turn, pauseLines[reason], 'now');
+  say(turn, pauseLine(reason), 'now');
 }
 
 /** What the camera saw until then is saved; the rest of the set becomes a separate part. */
@@ -73,13 +74,13 @@ export function followPaused(turn: Turn): void {
   const reason = hindrance(turn);
   if (reason !== null) {
     state.pauseReason = reason;
-    return say(turn, pauseLines[reason], 'now');
+    return say(turn, pauseLine(reason), 'now');
   }
   // Anyone who comes back into the picture can't press anything, and need not.
   const isBack = state.isPresent && state.nowMs - state.presentChangeMs >= guideTimes.back;
   if (isBack && isSilent(turn, guideTimes.voiceAtMost)) {
     state.isResuming = true;
-    say(turn, lines.placedAgain, 'next');
+    say(turn, message('say.placed-again'), 'next');
     enterReady(turn);
   }
 }
@@ -99,7 +100,7 @@ export function resume(turn: Turn): void {
     state.isResuming = hasWorked(turn);
     return enterReady(turn);
   }
-  if (!state.cameraWorks) return say(turn, lines.cameraMissing, 'now');
+  if (!state.cameraWorks) return say(turn, message('say.camera-missing'), 'now');
   // A recording keeps its size: what follows is another one.
   if (state.unseen === 'turned') endPart(turn, unwanted.pictureTurned);
   state.isResuming = state.isResuming || (from !== null && begun.includes(from));

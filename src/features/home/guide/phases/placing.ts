@@ -1,7 +1,8 @@
+import { message } from '#words/messages/message';
 import { startCounting, stopCounting } from '../counting';
 import type { GuideState } from '../guideState';
 import { guideTimes } from '../guideTimes';
-import { lines, stepLine } from '../lines';
+import { stepLine } from '../lines';
 import { discardRecording, startRecording } from '../recording';
 import { enter, isSilent, lastedMs, needsCamera, preparationOf, say, stepOf, type Turn } from '../turn';
 import { enterReady } from './ready';
@@ -71,7 +72,7 @@ function isPlaced(turn: Turn): boolean {
 function leavePlacing(turn: Turn): void {
   const { state } = turn;
   if (state.isResuming && state.recording === 'paused') {
-    say(turn, lines.placedAgain, 'next');
+    say(turn, message('say.placed-again'), 'next');
     return enterReady(turn);
   }
   if (preparationOf(turn).easyBends && !state.isResuming) enterBends(turn);
@@ -83,7 +84,7 @@ function enterBends(turn: Turn): void {
   enter(turn, 'bends');
   turn.state.bends = 0;
   startCounting(turn, 'two-legged-bend');
-  say(turn, [acceptedLine(turn) ?? lines.good, lines.bends].join(' '), 'next');
+  say(turn, [acceptedLine(turn) ?? message('say.good'), message('say.bends')].join(' '), 'next');
 }
 
 export function followBends(turn: Turn): void {
@@ -97,13 +98,13 @@ function enterStanding(turn: Turn): void {
   enter(turn, 'standing');
   Object.assign(turn.state, { standLine: null, isStandLineSaid: false });
   startRecording(turn);
-  say(turn, [acceptedLine(turn) ?? lines.good, lines.standing].join(' '), 'next');
+  say(turn, [acceptedLine(turn) ?? message('say.good'), message('say.standing')].join(' '), 'next');
 }
 
 /** That it goes on although something is not as it should be; null where nothing is. */
 function acceptedLine({ state }: Turn): string | null {
   if (state.accepted === 'nothing') return null;
-  return state.accepted === 'exactness' ? lines.lessExact : lines.maybeUnmeasured;
+  return state.accepted === 'exactness' ? message('say.less-exact') : message('say.maybe-unmeasured');
 }
 
 export function followStanding(turn: Turn): void {
@@ -121,7 +122,7 @@ export function followStanding(turn: Turn): void {
   const isAsked = standLine !== null && !isAccepted(state);
   if (!isAsked || lasted >= guideTimes.standingAtMost) {
     if (isAsked || state.setbacks > guideTimes.setbacks)
-      say(turn, acceptedLine(turn) ?? lines.lessExact, 'next');
+      say(turn, acceptedLine(turn) ?? message('say.less-exact'), 'next');
     return enterReady(turn);
   }
   if (isStandLineSaid) return;
@@ -145,7 +146,7 @@ function isAccepted({ startAnywayMs, accepted }: GuideState): boolean {
 function backToPlacing(turn: Turn): void {
   stopCounting(turn);
   discardRecording(turn);
-  if (hasLeft(turn)) say(turn, lines.stayPlaced, 'next');
+  if (hasLeft(turn)) say(turn, message('say.stay-placed'), 'next');
   enterPlacing(turn);
 }
 

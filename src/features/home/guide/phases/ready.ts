@@ -1,7 +1,6 @@
-import { capitalised } from '#words/capitalised';
+import { startLine } from '#words/exerciseWords';
 import { guideTimes } from '../guideTimes';
-import { doseLine } from '../lines';
-import { numberWord } from '../numberWord';
+import { doseLine, numberLine } from '../lines';
 import { resumeRecording } from '../recording';
 import {
   enter,
@@ -25,13 +24,18 @@ export function enterReady(turn: Turn): void {
 }
 
 function readyLine(turn: Turn): string {
-  const { startLine } = preparationOf(turn);
-  return turn.state.isResuming ? startLine : `${startLine} ${doseLine(stepOf(turn))}`;
+  const line = startLineOf(turn);
+  return turn.state.isResuming ? line : `${line} ${doseLine(stepOf(turn))}`;
+}
+
+function startLineOf(turn: Turn): string {
+  const { item, side } = stepOf(turn);
+  return startLine(item.task, side);
 }
 
 export function followReady(turn: Turn): void {
   if (isReady(turn)) return enterCountdown(turn);
-  if (passesEvery(turn, guideTimes.hintAgain)) say(turn, preparationOf(turn).startLine, 'after');
+  if (passesEvery(turn, guideTimes.hintAgain)) say(turn, startLineOf(turn), 'after');
 }
 
 /** Waits until all is said, and for the start position where it can be inferred; otherwise, only for a limited time. */
@@ -59,5 +63,5 @@ export function followCountdown(turn: Turn): void {
 
 function tellSecond(turn: Turn, left: number): void {
   tone(turn, 'tick');
-  say(turn, `${capitalised(numberWord(left))}.`, 'next', `${left}`);
+  say(turn, numberLine(left), 'next', `${left}`);
 }

@@ -1,6 +1,6 @@
+import { message } from '#words/messages/message';
 import { stopCounting } from '../counting';
 import type { StopReason } from '../guideState';
-import { lines, stopLine } from '../lines';
 import { discardRecording } from '../recording';
 import { enter, hasWorked, say, tone, type Turn } from '../turn';
 import { closePart } from './closing';
@@ -15,7 +15,7 @@ export function askWhy(turn: Turn): void {
   }
   if (state.phase !== 'paused') return pause(turn, 'stop');
   state.pauseReason = 'stop';
-  say(turn, lines.whyStop, 'now');
+  say(turn, message('say.why-stop'), 'now');
 }
 
 const cutShortWords: Record<StopReason, string> = {
@@ -46,14 +46,14 @@ export function stopAll(turn: Turn, reason: StopReason): void {
 function lineOf({ options: { beyondPainLimit, ifItGivesWay } }: Turn, reason: StopReason): string {
   switch (reason) {
     case 'pain':
-      return stopLine(beyondPainLimit);
+      return message('say.stopped-because', { advice: beyondPainLimit });
     case 'gave-way':
     case 'locked':
-      return stopLine(ifItGivesWay);
+      return message('say.stopped-because', { advice: ifItGivesWay });
     case 'dizzy':
-      return lines.dizzy;
+      return message('say.dizzy');
     case 'other':
     case 'ended':
-      return lines.ended;
+      return message('say.ended');
   }
 }

@@ -1,10 +1,10 @@
 import { findTask } from '#core/exercises/exercises';
 import type { ToneKind } from '#device/sound/toneKind';
 import type { RepetitionItem, Tempo } from '#documents/plan/planDocument';
+import { message } from '#words/messages/message';
 import { startCounting } from '../counting';
 import type { HeardVerdict } from '../guideEvent';
 import { guideTimes } from '../guideTimes';
-import { lines } from '../lines';
 import { feedbackLine, isOutside, repetitionLine } from '../repetitionLine';
 import { enter, say, stepOf, tone, type Turn } from '../turn';
 import { enterFinishing } from './closing';
@@ -18,14 +18,14 @@ export function enterWorking(turn: Turn): void {
   if (item.kind === 'hold') return startHold(turn);
   turn.state.lastCountMs = turn.state.nowMs;
   startCounting(turn, item.task);
-  say(turn, lines.go, 'next');
+  say(turn, message('say.go'), 'next');
   if (!turn.state.canCount) missCount(turn);
 }
 
 /** The device is too slow: the person counts, and ends the set by hand. */
 export function missCount(turn: Turn): void {
   turn.state.hasMissed = true;
-  say(turn, lines.uncounted, 'after');
+  say(turn, message('say.uncounted'), 'after');
 }
 
 export function followWorking(turn: Turn): void {
@@ -37,7 +37,7 @@ export function followWorking(turn: Turn): void {
   if (item.tempo !== null) beatTempo(turn, item, item.tempo);
   if (!state.hasMissed && state.nowMs - state.lastCountMs >= guideTimes.idle) {
     state.lastCountMs = state.nowMs;
-    say(turn, lines.idle, 'after');
+    say(turn, message('say.idle'), 'after');
   }
 }
 

@@ -1,3 +1,4 @@
+import { message } from '#words/messages/message';
 import { good, move, notYet, type Check } from './placingFinding';
 
 /**
@@ -12,20 +13,12 @@ const highest = { tight: 1.4, loose: 1.55 };
  * two together can be inferred; the remedy is the same.
  */
 export const checkCameraHeight: Check = ({ extent, legPx, track }, wasGood) => {
-  if (extent === null || legPx === null) return notYet;
+  if (extent === null || legPx === null) return notYet();
   const limit = wasGood ? 'loose' : 'tight';
   const height = (extent.ankles.y - track.heightPx / 2) / legPx;
   if (height < lowest[limit])
-    return move(
-      'The camera is low or tilted down. Stand it upright, level with your hips.',
-      'Raise it',
-      'up',
-    );
+    return move(message('placing.camera-low'), message('placing.camera-low.short'), 'up');
   if (height > highest[limit])
-    return move(
-      'The camera is high or tilted up. Stand it upright, level with your hips.',
-      'Set lower',
-      'down',
-    );
-  return good('The camera height is good.', 'Height good');
+    return move(message('placing.camera-high'), message('placing.camera-high.short'), 'down');
+  return good(message('placing.camera-height'), message('placing.camera-height.short'));
 };

@@ -1,4 +1,5 @@
 import { toDegrees } from '#core/geometry/degrees';
+import { message } from '#words/messages/message';
 import type { Sight } from '../sightOf';
 import { good, move, notYet, unknown, type Check } from './placingFinding';
 
@@ -16,17 +17,17 @@ const lineSdDeg = { axis: 1.5, hips: 3, shoulders: 3 };
  * looks like a camera tipped the other way. Unknown for somebody seated.
  */
 export const checkCameraLevel: Check = (sight, wasGood) => {
-  if (sight.extent === null || sight.legPx === null) return notYet;
+  if (sight.extent === null || sight.legPx === null) return notYet();
   const rollDeg = readRollDeg(sight);
   if (rollDeg === null)
-    return unknown('Stand upright on both feet to check whether the camera is level.', 'Level?');
+    return unknown(message('placing.level-unknown'), message('placing.level-unknown.short'));
   if (Math.abs(rollDeg) <= widestDeg[wasGood ? 'loose' : 'tight'])
-    return good('The camera is level.', 'Level');
+    return good(message('placing.level'), message('placing.level.short'));
   // Leaning right in the picture as filmed, the body leans to its own left: the camera's edge there is too high.
   const lift = rollDeg > 0 ? 'right' : 'left';
   return move(
-    `Stand upright. If you do, the camera is tipped: lift the edge that is on your ${lift} a little.`,
-    'Level it',
+    message('placing.tipped', { side: lift }),
+    message('placing.tipped.short'),
     lift === 'right' ? 'tip-left' : 'tip-right',
   );
 };

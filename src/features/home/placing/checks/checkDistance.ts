@@ -1,4 +1,5 @@
 import { legLengthCm } from '#core/protocol/bodyHeight';
+import { message } from '#words/messages/message';
 import { good, move, notYet, type Check } from './placingFinding';
 
 /** Leg length over picture height: nearer there is no room to move, farther the joints are seen too coarsely. */
@@ -11,23 +12,21 @@ const usualHeightCm = 170;
 
 /** Distance, inferred from the apparent leg length. */
 export const checkDistance: Check = ({ legPx, extent, track, focalPx, setup }, wasGood) => {
-  if (legPx === null || extent === null) return notYet;
+  if (legPx === null || extent === null) return notYet();
   const limit = wasGood ? 'loose' : 'tight';
   const share = legPx / track.heightPx;
   const legM = legLengthCm(setup.bodyHeightCm ?? usualHeightCm) / 100;
   const atShareM = (of: number) => (focalPx * legM) / (of * track.heightPx);
-  const stepWords = halfMetres(Math.abs(atShareM(share) - atShareM(aim)));
-  if (share > nearest[limit]) return move(`Step back by about ${stepWords}.`, 'Step back', 'farther');
-  if (share < farthest[limit]) return move(`Come closer by about ${stepWords}.`, 'Come near', 'closer');
-  return good('The distance is good.', 'Distance good');
+  const steps = halfMetres(Math.abs(atShareM(share) - atShareM(aim)));
+  if (share > nearest[limit])
+    return move(message('placing.too-near', steps), message('placing.too-near.short'), 'farther');
+  if (share < farthest[limit])
+    return move(message('placing.too-far', steps), message('placing.too-far.short'), 'closer');
+  return good(message('placing.distance'), message('placing.distance.short'));
 };
 
-const inWords = ['no', 'one', 'two', 'three', 'four', 'five'];
-
-function halfMetres(metres: number): string {
+/** At least half a metre, in halves; more than three metres are said as a number. */
+function halfMetres(metres: number): { halves: number; metres: number } {
   const halves = Math.max(1, Math.round(metres * 2));
-  if (halves === 1) return 'half a metre';
-  if (halves === 2) return 'one metre';
-  const whole = inWords[Math.floor(halves / 2)] ?? `${Math.floor(halves / 2)}`;
-  return halves % 2 === 0 ? `${whole} metres` : `${whole} and a half metres`;
+  return { halves, metres: halves / 2 };
 }

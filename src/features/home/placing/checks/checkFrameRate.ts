@@ -1,4 +1,5 @@
 import { leastFrameRateHz } from '#core/measurement/collectNotes';
+import { message } from '#words/messages/message';
 import { good, move, notYet, type Check } from './placingFinding';
 
 /**
@@ -15,14 +16,11 @@ const leastSpanMs = 800;
 /** Pictures a second, by the limit at which measuring warns. */
 export const checkFrameRate: Check = ({ track, facts, points, obstacle, measuredShare }, wasGood) => {
   const spanMs = (track.timesMs.at(-1) ?? 0) - (track.timesMs[0] ?? 0);
-  if (spanMs < leastSpanMs) return notYet;
+  if (spanMs < leastSpanMs) return notYet();
   const rateHz = Math.round(facts.cameraRateHz ?? points.frameRateHz);
   if (rateHz < leastRateHz[wasGood ? 'loose' : 'tight'])
-    return move(
-      'The picture is not smooth enough. Switch on more light, and close other apps.',
-      'More light',
-    );
+    return move(message('placing.not-smooth'), message('placing.more-light.short'));
   if (obstacle === 'frames-missing' && !(wasGood && measuredShare >= leastShareToStayGood))
-    return move('The picture keeps stopping. Close other apps on this device.', 'Close apps');
-  return good('The picture is smooth.', 'Smooth');
+    return move(message('placing.keeps-stopping'), message('placing.keeps-stopping.short'));
+  return good(message('placing.smooth'), message('placing.smooth.short'));
 };

@@ -1,4 +1,5 @@
 import { kneeAngle } from '#core/measures/kneeAngle';
+import { message } from '#words/messages/message';
 import { good, move, unknown, type Check } from './placingFinding';
 
 /** Picture brightness, 0 black to 1 white, tight and while it was good; common practice, no source. */
@@ -16,25 +17,19 @@ export const checkLight: Check = ({ facts: { brightness }, expected }, wasGood) 
   const limit = wasGood ? 'loose' : 'tight';
   if (brightness !== undefined) {
     if (brightness.mean < darkest[limit])
-      return move('It is too dark. Switch on a light in front of you.', 'More light');
+      return move(message('placing.dark'), message('placing.more-light.short'));
     if (brightness.mean > brightest[limit])
-      return move('It is too bright. Turn the camera away from windows and lamps.', 'Less light');
+      return move(message('placing.bright'), message('placing.bright.short'));
     if (brightness.contrast < leastContrast[limit])
-      return move(
-        'The picture looks washed out. Wipe the lens, and keep lamps from shining into it.',
-        'Wipe lens',
-      );
+      return move(message('placing.washed-out'), message('placing.washed-out.short'));
   }
   if (
     expected !== null &&
     expected.bandDeg > kneeAngle.widestBand &&
     expected.stillBandDeg <= kneeAngle.widestBand
   )
-    return move(
-      'Your joints can’t be seen steadily. Add light from the front and wear clothes that stand out from the wall.',
-      'More light',
-    );
+    return move(message('placing.unsteady'), message('placing.more-light.short'));
   return brightness === undefined
-    ? unknown('The brightness of the picture was not checked.', 'Light?')
-    : good('There is enough light.', 'Light good');
+    ? unknown(message('placing.light-unknown'), message('placing.light-unknown.short'))
+    : good(message('placing.light'), message('placing.light.short'));
 };

@@ -1,3 +1,4 @@
+import { message } from '#words/messages/message';
 import { bearingDeg } from '../bearingDeg';
 import { good, move, notYet, type Check } from './placingFinding';
 
@@ -9,12 +10,11 @@ const farthestDeg = { tight: 4.5, loose: 6 };
 
 /** In the middle of the picture. */
 export const checkMiddle: Check = ({ extent, track, focalPx }, wasGood) => {
-  if (extent === null) return notYet;
+  if (extent === null) return notYet();
   const asideDeg = bearingDeg(extent.hips.x, track.widthPx, focalPx);
   if (Math.abs(asideDeg) <= farthestDeg[wasGood ? 'loose' : 'tight'])
-    return good('You stand in the middle.', 'In the middle');
+    return good(message('placing.middle'), message('placing.middle.short'));
   // Right in the picture as filmed is the person's own left.
-  return asideDeg > 0
-    ? move('Take a step to your right.', 'Step right', 'right')
-    : move('Take a step to your left.', 'Step left', 'left');
+  const side = asideDeg > 0 ? 'right' : 'left';
+  return move(message('placing.step-aside', { side }), message('placing.step-aside.short', { side }), side);
 };

@@ -1,3 +1,4 @@
+import { message } from '#words/messages/message';
 import { good, move, notYet, type Check } from './placingFinding';
 
 /**
@@ -6,6 +7,8 @@ import { good, move, notYet, type Check } from './placingFinding';
  */
 export const checkOnePerson: Check = ({ extent, points, obstacle }) => {
   if (points.jumpedFrames > 0 || obstacle === 'tracking-jumped')
-    return move('Somebody else is in the picture. Only you should be in it.', 'Only you');
-  return extent === null ? notYet : good('Only one person is tracked.', 'One person');
+    return move(message('placing.somebody-else'), message('placing.somebody-else.short'));
+  return extent === null
+    ? notYet()
+    : good(message('placing.one-person'), message('placing.one-person.short'));
 };

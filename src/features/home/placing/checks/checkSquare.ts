@@ -1,4 +1,5 @@
 import { kneeAngle } from '#core/measures/kneeAngle';
+import { message } from '#words/messages/message';
 import { bearingDeg } from '../bearingDeg';
 import type { Sight } from '../sightOf';
 import { good, move, notYet, unknown, type Check, type PlacingFinding } from './placingFinding';
@@ -27,12 +28,12 @@ const widestBandShare = { tight: 0.92, loose: 0.94 };
  */
 export const checkSquare: Check = (sight, wasGood) => {
   const { extent, view, expected, obstacle, track, focalPx } = sight;
-  if (extent === null || view === null || expected === null) return notYet;
-  if (!extent.isFacing) return move('Turn round so that you face the camera.', 'Turn round', 'turn-right');
+  if (extent === null || view === null || expected === null) return notYet();
+  if (!extent.isFacing)
+    return move(message('placing.turn-round'), message('placing.turn-round.short'), 'turn-right');
   const { yawDeg, cues } = view.yaw;
   // All that is known is that the person was asked to face the camera.
-  if (cues.length < 2)
-    return unknown('Show both feet, toes to the camera, and stand or sit still.', 'Show feet');
+  if (cues.length < 2) return unknown(message('placing.show-feet'), message('placing.show-feet.short'));
   const limit = wasGood ? 'loose' : 'tight';
   // Somebody who stands off centre is also seen from the side by the same angle.
   const asideDeg = bearingDeg(extent.hips.x, track.widthPx, focalPx);
@@ -47,14 +48,18 @@ export const checkSquare: Check = (sight, wasGood) => {
     return footDeg !== null && Math.abs(footDeg) > Math.abs(yawDeg)
       ? turnFoot(sight.setup.side, footDeg)
       : turnBack(expected.yaw.yawDeg);
-  return good('You face the camera.', 'Square');
+  return good(message('placing.square'), message('placing.square.short'));
 };
 
 /** Positive = the body's front points to the picture's right, towards the person's own left: the left shoulder is back. */
 function turnBack(yawDeg: number): PlacingFinding {
-  const back = yawDeg > 0 ? 'right' : 'left';
-  const little = Math.abs(yawDeg) > 2 * widestDeg.tight ? '' : ' a little';
-  return move(`Turn your ${back} shoulder${little} back.`, `Turn ${back}`, `turn-${back}`);
+  const side = yawDeg > 0 ? 'right' : 'left';
+  const isMuch = Math.abs(yawDeg) > 2 * widestDeg.tight;
+  return move(
+    message(isMuch ? 'placing.turn-back' : 'placing.turn-back-a-little', { side }),
+    message('placing.turn-back.short', { side }),
+    `turn-${side}`,
+  );
 }
 
 /** How much farther to the picture's right the stance foot points than the body; null where the set does not use it. */
@@ -68,8 +73,8 @@ function turnFoot(side: 'left' | 'right', footDeg: number): PlacingFinding {
   const towards = footDeg > 0 ? 'right' : 'left';
   const way = towards === side ? 'outward' : 'inward';
   return move(
-    `Turn the toes of your ${side} foot a little ${way}.`,
-    way === 'inward' ? 'Toes in' : 'Toes out',
+    message('placing.turn-toes', { side, way }),
+    message('placing.turn-toes.short', { way }),
     `turn-${towards}`,
   );
 }

@@ -1,4 +1,5 @@
 import { otherSide } from '#core/protocol/side';
+import { message } from '#words/messages/message';
 import type { Sight } from '../sightOf';
 import { good, move, notYet, unknown, type Check } from './placingFinding';
 
@@ -12,23 +13,25 @@ const crownAboveAnkles = 1.96;
 /** Whole body in the picture from head to shoes, and where it will be during the task: standing up, leg to the side. */
 export const checkWholeBody: Check = (sight, wasGood) => {
   const { extent, legPx, obstacle, task, posture } = sight;
-  if (extent === null || legPx === null || obstacle === 'no-person') return notYet;
+  if (extent === null || legPx === null || obstacle === 'no-person') return notYet();
   if (task.shape !== 'rise' && posture === 'seated')
-    return unknown('Stand up, so that the camera sees you as you will begin.', 'Stand up');
+    return unknown(message('placing.stand-up'), message('placing.stand-up.short'));
   const { top, bottom, left, right } = roomRound(sight, wasGood);
   if (top + bottom < 0 || left + right < 0)
-    return move('Step back until you are in the picture from head to shoes.', 'Step back', 'farther');
-  if (bottom < 0) return move('Your shoes are cut off. Tip the camera down a little.', 'Tip down', 'down');
+    return move(message('placing.whole-back'), message('placing.too-near.short'), 'farther');
+  if (bottom < 0) return move(message('placing.shoes-cut'), message('placing.shoes-cut.short'), 'down');
   if (top < 0) {
-    const when = posture === 'seated' ? 'Once you stand, your head will be' : 'Your head is';
-    return move(`${when} cut off. Tip the camera up a little, or raise it.`, 'Tip up', 'up');
+    const sentence = message(posture === 'seated' ? 'placing.head-will-be-cut' : 'placing.head-cut');
+    return move(sentence, message('placing.head-cut.short'), 'up');
   }
   // Picture left is the side of the person's own right.
-  if (left < 0) return move('Step to your left, there is not enough room beside you.', 'Step left', 'left');
-  if (right < 0)
-    return move('Step to your right, there is not enough room beside you.', 'Step right', 'right');
-  if (obstacle === 'out-of-picture') return move('Stay in the picture from head to shoes.', 'Stay in');
-  return good('You are in the picture from head to shoes.', 'Whole body');
+  if (left < 0 || right < 0) {
+    const side = left < 0 ? 'left' : 'right';
+    return move(message('placing.no-room', { side }), message('placing.step-aside.short', { side }), side);
+  }
+  if (obstacle === 'out-of-picture')
+    return move(message('placing.stay-in'), message('placing.stay-in.short'));
+  return good(message('placing.whole-body'), message('placing.whole-body.short'));
 };
 
 /** Room between the body and the picture's edges, px; below 0 where it is cut off. */

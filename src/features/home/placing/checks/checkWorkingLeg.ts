@@ -3,6 +3,7 @@ import { reasonCode } from '#core/measurement/curve';
 import { missingAt } from '#core/measurement/smoothPoints';
 import { otherSide, type Side } from '#core/protocol/side';
 import { medianWhere } from '#core/view/frontalKneeAngle';
+import { message } from '#words/messages/message';
 import type { Sight } from '../sightOf';
 import { good, move, notYet, type Check } from './placingFinding';
 
@@ -24,26 +25,26 @@ const hiddenCode = reasonCode('joint-unseen');
 /** Working leg and foot visible, the other leg too, and in a split stance the working foot in front. */
 export const checkWorkingLeg: Check = (sight, wasGood) => {
   const { extent, setup, obstacle } = sight;
-  if (extent === null) return notYet;
+  if (extent === null) return notYet();
   const least = leastSeenShare[wasGood ? 'loose' : 'tight'];
   for (const side of [setup.side, otherSide(setup.side)]) {
     const hidden = needed[side === setup.side ? 'working' : 'other'].find(
       (joint) => seenShare(sight, `${side}_${joint}`) < least,
     );
     if (hidden !== undefined) {
-      const what = `${side} ${joints[hidden]}`;
+      const joint = joints[hidden];
       return move(
-        `Your ${what} can’t be seen well. Move anything in front of it, and make sure that clothes do not cover it.`,
-        `Show ${joints[hidden]}`,
+        message('placing.hidden', { part: `${side}_${joint}` }),
+        message('placing.hidden.short', { joint }),
       );
     }
   }
   if (obstacle === 'joint-unseen')
-    return move(`Your ${setup.side} leg can’t be seen well. Move anything in front of it.`, 'Show leg');
+    return move(message('placing.leg-hidden', { side: setup.side }), message('placing.leg-hidden.short'));
   if (sight.task.workingFoot === 'nearer' && sight.posture === 'seated' && isBehind(sight)) {
-    return move(`Put your ${setup.side} foot in front of the other.`, 'Foot ahead');
+    return move(message('placing.foot-ahead', { side: setup.side }), message('placing.foot-ahead.short'));
   }
-  return good(`Your ${setup.side} leg and foot can be seen.`, 'Leg seen');
+  return good(message('placing.leg', { side: setup.side }), message('placing.leg.short'));
 };
 
 /** Points outside the picture are handled by the whole-body check. */

@@ -1,3 +1,4 @@
+import { message } from '#words/messages/message';
 import type { PlacingCheck } from '../placing';
 import type { Sight } from '../sightOf';
 
@@ -26,4 +27,6 @@ export function unknown(sentence: string, short: string): PlacingFinding {
 }
 
 /** What can't be known before somebody is in view. */
-export const notYet = unknown('Stand where the camera sees you from head to shoes.', 'Step in');
+export function notYet(): PlacingFinding {
+  return unknown(message('placing.step-in'), message('placing.step-in.short'));
+}

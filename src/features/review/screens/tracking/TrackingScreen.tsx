@@ -4,6 +4,7 @@ import { useTracking, useTrackingState } from '#shell/tracking/trackingContext';
 import { Brand } from '#ui/components/Brand';
 import { ProgressFill } from '#ui/components/ProgressFill';
 import { useFileDrop } from '#ui/components/useFileDrop';
+import { message } from '#words/messages/message';
 import './tracking.css';
 import { timeLeftWords } from './timeLeftWords';
 
@@ -19,36 +20,38 @@ export function TrackingScreen() {
     <div className="tracking">
       <Brand />
       <main className="card tracking-card">
-        <h1>Finding the joints in every frame</h1>
+        <h1>{message('tracking.title')}</h1>
         <CurrentPicture />
         <ProgressBar
           className="tracking-progress"
           value={done}
           maxValue={Math.max(1, expected)}
           isIndeterminate={progress === null}
-          valueLabel={progress === null ? 'Getting ready' : `${done} of ${expected} frames`}
+          valueLabel={
+            progress === null
+              ? message('tracking.getting-ready')
+              : message('tracking.frames', { done, expected })
+          }
         >
           {({ percentage, valueText }) => (
             <>
-              <Label className="visually-hidden">Progress</Label>
+              <Label className="visually-hidden">{message('tracking.progress')}</Label>
               <ProgressFill percentage={percentage} />
-              <span className="number">
-                {progress === null ? 'Getting the body finder ready …' : valueText}
-              </span>
+              <span className="number">{progress === null ? message('tracking.starting') : valueText}</span>
             </>
           )}
         </ProgressBar>
         <dl className="tracking-facts number">
           <div>
-            <dt>Frames per second</dt>
+            <dt>{message('tracking.rate')}</dt>
             <dd>{progress === null ? '–' : progress.framesPerSecond.toFixed(1)}</dd>
           </div>
           <div>
-            <dt>Time left</dt>
+            <dt>{message('tracking.left')}</dt>
             <dd>{progress === null ? '–' : timeLeftWords(progress.secondsLeft)}</dd>
           </div>
           <div>
-            <dt>Person seen in</dt>
+            <dt>{message('tracking.seen')}</dt>
             <dd>
               {progress === null
                 ? '–'
@@ -57,11 +60,9 @@ export function TrackingScreen() {
           </div>
         </dl>
         <Button className="button" onPress={() => tracking.cancel()}>
-          Cancel
+          {message('home.cancel')}
         </Button>
-        <p className="small soft">
-          Nothing leaves this device. Keep this page in front: in the background the browser slows it down.
-        </p>
+        <p className="small soft">{message('tracking.stays')}</p>
       </main>
     </div>
   );
@@ -92,7 +93,7 @@ function CurrentPicture() {
         width="1"
         height="1"
         role="img"
-        aria-label="The frame being analysed now"
+        aria-label={message('tracking.frame')}
       />
     </div>
   );

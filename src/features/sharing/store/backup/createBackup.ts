@@ -1,6 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { OpenedRepository } from '#device/storage/openRepository';
-import { explainProblem } from '#shell/explainProblem';
+import { explainProblem, type Doing } from '#shell/explainProblem';
 import { passphraseFault } from '#shell/passphrase';
 import { sealByPassphrase, unsealByPassphrase } from '#shell/seal';
 import { openBackup, type ReadableBackup } from './openBackup';
@@ -61,7 +61,7 @@ export function createBackup(world: BackupWorld): Backup {
   /** Does work that reports progress and can be cancelled. */
   const attempt = async (
     state: BackupState['state'],
-    doing: string,
+    doing: Doing,
     work: (onProgress: (done: number, total: number) => void) => Promise<Partial<BackupState>>,
   ) => {
     const mine = ++turn;
@@ -87,7 +87,7 @@ export function createBackup(world: BackupWorld): Backup {
       if (notes) store.setState({ last: { at: notes.get(lastBackupName) ?? null } });
     },
     async save(passphrase, repeated) {
-      await attempt('saving', 'be saved', async (onProgress) => {
+      await attempt('saving', 'save', async (onProgress) => {
         const fault = await passphraseFault(passphrase, repeated);
         if (fault !== null) return { state: 'idle', sentence: fault };
         const { repository } = await world.openRepository();
@@ -103,7 +103,7 @@ export function createBackup(world: BackupWorld): Backup {
     },
     async open(file, passphrase) {
       opened = null;
-      await attempt('checking', 'be opened', async (onProgress) => {
+      await attempt('checking', 'open', async (onProgress) => {
         const backup = await openBackup(await unsealByPassphrase(passphrase, file));
         const report = await checkBackup(backup, (await world.openRepository()).repository, onProgress);
         opened = backup;
@@ -115,7 +115,7 @@ export function createBackup(world: BackupWorld): Backup {
       if (backup === null) return;
       opened = null;
       const { found } = store.getState();
-      await attempt('restoring', 'be restored', async (onProgress) => {
+      await attempt('restoring', 'restore', async (onProgress) => {
         await restoreBackup(backup, (await world.openRepository()).repository, replaces, onProgress);
         return { state: 'restored', found };
       });

@@ -1,8 +1,10 @@
 import { exerciseIds } from '#core/exercises/exercises';
-import { findPreparation } from '#core/exercises/findPreparation';
-import { measures } from '#core/measures/measures';
+import { limitEnds } from '#core/measures/limitEnd';
+import { measureIds } from '#core/measures/measures';
 import { sides } from '#core/protocol/side';
 import { guidePhases, type GuidePhase } from '#features/home/guide/guideState';
+import { startLine } from '#words/exerciseWords';
+import { measureCue } from '#words/measureWords';
 
 /** A line as a voice said it. */
 export interface Spoken {
@@ -22,9 +24,9 @@ const lateMs = 500;
 
 const before: readonly GuidePhase[] = ['placing', 'bends', 'standing', 'ready'];
 const after: readonly GuidePhase[] = ['set-done', 'resting', 'all-done'];
-const cues = measures.flatMap(({ cues }) => Object.values(cues));
+const cues = measureIds.flatMap((id) => limitEnds.map((end) => measureCue(id, end)));
 const isFeedback = (line: string) => line.includes('over the foot') || cues.includes(line);
-const startLines = exerciseIds.flatMap((id) => sides.map((side) => findPreparation(id, side).startLine));
+const startLines = exerciseIds.flatMap((id) => sides.map((side) => startLine(id, side)));
 
 /** In which phases a line fits what the screen asks for; the first that matches counts. */
 const fitting: readonly [matches: (line: string) => boolean, phases: readonly GuidePhase[]][] = [

@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { limitEnds } from '#core/measures/limitEnd';
 import { measures } from '#core/measures/measures';
 import { fitWords, wordsWidthEm } from '#features/home/screens/fitWords';
 import { heardWords } from '#features/home/screens/heardWords';
+import { english } from '#words/messages/english';
+import { spanish } from '#words/messages/spanish';
 
 describe('heardWords(heard)', () => {
   it.each([
@@ -26,14 +29,14 @@ const markPx = 120;
 const intoEdgePx = 12;
 
 describe('the short cues of the measures', () => {
-  it.each([...new Set(measures.flatMap(({ shortCues }) => Object.values(shortCues)))])(
-    '%s is read from three metres, with its mark beside it',
-    (words) => {
-      const { lines, widestEm } = fitWords(words, place.width / place.height);
-      const sizePx = Math.min(place.width / widestEm, place.height / (0.96 * lines.length));
-      expect(sizePx).toBeGreaterThanOrEqual(leastPx);
-      const shorter = Math.min(wordsWidthEm(lines[0]!), wordsWidthEm(lines.at(-1)!)) * sizePx;
-      expect(shorter + markPx).toBeLessThanOrEqual(place.width + intoEdgePx);
-    },
+  const shortCues = [english, spanish].flatMap((catalogue) =>
+    measures.flatMap(({ id }) => limitEnds.map((end) => catalogue[`short-cue.${id}.${end}`])),
   );
+  it.each([...new Set(shortCues)])('%s is read from three metres, with its mark beside it', (words) => {
+    const { lines, widestEm } = fitWords(words, place.width / place.height);
+    const sizePx = Math.min(place.width / widestEm, place.height / (0.96 * lines.length));
+    expect(sizePx).toBeGreaterThanOrEqual(leastPx);
+    const shorter = Math.min(wordsWidthEm(lines[0]!), wordsWidthEm(lines.at(-1)!)) * sizePx;
+    expect(shorter + markPx).toBeLessThanOrEqual(place.width + intoEdgePx);
+  });
 });

@@ -397,7 +397,7 @@ describe('createBackgroundMeasuring(parts)', () => {
     });
     background.look();
     await background.whenIdle();
-    expect(background.store.getState().problems[idOf(1)]).toMatch(/ends before/);
+    expect(background.store.getState().problems[idOf(1)]).toMatch(/ends too soon/);
     expect(await repository.recordings.find(idOf(1))).toMatchObject({
       recording: liveRecording(1),
       facts: { fromVideo: 'impossible' },

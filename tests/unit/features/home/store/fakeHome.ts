@@ -127,6 +127,7 @@ export async function openFakeHome(
     },
     tracking,
     navigation,
+    language: { follow: () => Promise.resolve() },
   };
   change(adapters, world);
   const home = createHome(adapters);

@@ -52,11 +52,13 @@ describe('heardOf(judgement)', () => {
       verdict: 'out',
       direction: 'inward',
       cue: null,
+      shortCue: 'Knee out',
     });
     expect(heardOf(judgedBy(shallow)[0]!)).toEqual({
       verdict: 'out',
       direction: null,
       cue: 'Not quite so low.',
+      shortCue: 'Too low',
     });
   });
 });

@@ -1,0 +1,36 @@
+/** What a plan asks for, and what was done of it. */
+export const plan = {
+  'set.name': '{exercise}, {side, select, left {left leg} other {right leg}}, set {number}',
+  'set.repetitions': '{count, plural, one {# repetition} other {# repetitions}}',
+  'set.done-of': '{done} of {of} done',
+  'set.done': '{done} done',
+  'set.held': 'Held for {seconds, plural, one {# second} other {# seconds}} in total',
+  'set.recorded': 'Recorded',
+  'set.not-recorded': 'Not recorded',
+  'set.stopped': 'You stopped before anything was measured',
+
+  'due.repetitions':
+    '{sets, plural, one {{repetitions, plural, one {once} other {# times}}} other {# sets of {repetitions}}}, {side, select, left {left leg} right {right leg} other {each leg}}',
+  'due.holds':
+    '{sets, plural, one {} other {# sets of }}{holds, plural, one {# hold} other {# holds}} of {seconds, plural, one {# second} other {# seconds}}, {side, select, left {left leg} right {right leg} other {each leg}}',
+  'dose.repetitions':
+    '{sets, plural, one {} other {# sets of }}{repetitions, plural, one {# repetition} other {# repetitions}}, {sides, select, left {left leg} right {right leg} left_right {left leg, then right leg} other {right leg, then left leg}}',
+  'dose.holds':
+    '{sets, plural, one {} other {# sets of }}{holds, plural, one {# hold} other {# holds}} of {seconds, plural, one {# second} other {# seconds}}, {sides, select, left {left leg} right {right leg} left_right {left leg, then right leg} other {right leg, then left leg}}',
+  'dose.seat': 'Seat {cm} cm high.',
+  'dose.rest': '{seconds, plural, one {# second} other {# seconds}} of rest in between.',
+
+  'week.times': '{count, plural, =1 {Once a week.} =2 {Twice a week.} other {# times a week.}}',
+  'week.over': 'Done for this week.',
+  'week.none-yet': '{all, plural, =1 {Once this week.} other {# times this week.}}',
+  'week.some': '{done} of {all, plural, other {# times this week.}}',
+  'week.more': '{open, plural, =1 {Once more.} =2 {Twice more.} other {# times more.}}',
+
+  'wish.none': 'When you send a session, no video is needed. You decide each time what you send.',
+  'wish.out-of-line':
+    'When you send a session, please include the repetitions out of line as a video. You decide each time what you send.',
+  'wish.without-head':
+    'When you send a session, please include the video without your head. You decide each time what you send.',
+  'wish.whole':
+    'When you send a session, please include the whole video. You decide each time what you send.',
+} as const;

@@ -1,0 +1,39 @@
+import type { plan as english } from '../en/plan';
+import type { Translated } from '../translated';
+
+export const plan: Translated<typeof english> = {
+  'set.name': '{exercise}, {side, select, left {pierna izquierda} other {pierna derecha}}, serie {number}',
+  'set.repetitions': '{count, plural, one {# repetición} other {# repeticiones}}',
+  'set.done-of': '{done} de {of}',
+  'set.done': '{done}',
+  'set.held': '{seconds, plural, one {# segundo} other {# segundos}} en total',
+  'set.recorded': 'Grabada',
+  'set.not-recorded': 'Sin grabar',
+  'set.stopped': 'Paraste antes de que se midiera algo',
+
+  'due.repetitions':
+    '{sets, plural, one {{repetitions, plural, one {una vez} other {# veces}}} other {# series de {repetitions}}}, {side, select, left {pierna izquierda} right {pierna derecha} other {cada pierna}}',
+  'due.holds':
+    '{sets, plural, one {} other {# series de }}{holds, plural, one {# vez} other {# veces}} {seconds, plural, one {# segundo} other {# segundos}}, {side, select, left {pierna izquierda} right {pierna derecha} other {cada pierna}}',
+  'dose.repetitions':
+    '{sets, plural, one {} other {# series de }}{repetitions, plural, one {# repetición} other {# repeticiones}}, {sides, select, left {pierna izquierda} right {pierna derecha} left_right {pierna izquierda, después pierna derecha} other {pierna derecha, después pierna izquierda}}',
+  'dose.holds':
+    '{sets, plural, one {} other {# series de }}{holds, plural, one {# vez} other {# veces}} {seconds, plural, one {# segundo} other {# segundos}}, {sides, select, left {pierna izquierda} right {pierna derecha} left_right {pierna izquierda, después pierna derecha} other {pierna derecha, después pierna izquierda}}',
+  'dose.seat': 'Asiento a {cm} cm de altura.',
+  'dose.rest': '{seconds, plural, one {# segundo} other {# segundos}} de descanso entre medias.',
+
+  'week.times':
+    '{count, plural, =1 {Una vez por semana.} =2 {Dos veces por semana.} other {# veces por semana.}}',
+  'week.over': 'Hecho por esta semana.',
+  'week.none-yet': '{all, plural, =1 {Una vez esta semana.} other {# veces esta semana.}}',
+  'week.some': '{done} de {all, plural, other {# veces esta semana.}}',
+  'week.more': '{open, plural, =1 {Una vez más.} =2 {Dos veces más.} other {# veces más.}}',
+
+  'wish.none': 'Cuando envíes una sesión, no hace falta ningún video. Cada vez decides tú qué envías.',
+  'wish.out-of-line':
+    'Cuando envíes una sesión, incluye por favor en video las repeticiones desviadas. Cada vez decides tú qué envías.',
+  'wish.without-head':
+    'Cuando envíes una sesión, incluye por favor el video sin tu cabeza. Cada vez decides tú qué envías.',
+  'wish.whole':
+    'Cuando envíes una sesión, incluye por favor el video entero. Cada vez decides tú qué envías.',
+};
