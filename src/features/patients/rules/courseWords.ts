@@ -22,7 +22,7 @@ export function setSentence(set: CourseSet): string {
   return `${name}, ${dayWords(new Date(atMs).toISOString())}: ${meanWords(set)}, in line ${inLineWords(set)}`;
 }
 
-/** '12° inward on average, give or take 2' by the standard error of the set's mean; or that there are too few. */
+/** 'mean peak 12° inward ±2', which is a 95 % interval of the set's mean; or that there are too few. */
 export function meanWords({ peak, points }: CourseSet): string {
   const measured = points.filter(({ valueDeg }) => valueDeg !== null).length;
   if (peak === null) return `no mean: ${measured === 0 ? 'nothing' : `only ${measured}`} measured`;
