@@ -52,14 +52,22 @@ test('a plan in Spanish is Spanish from the link to what was sent, and the patie
   await page.goto(link);
   await expect(title('overview.title')).toBeVisible();
   await expect(page.locator('html')).toHaveAttribute('lang', 'es');
+  await page.getByText(es['exercise.step-by-step']).click();
   await expect(
     page.getByText('Pon delante el pie derecho, y el pie izquierdo un poco más atrás.'),
   ).toBeVisible();
-  await expect(page.getByText(es['caution.first-beyond-limit'])).toBeVisible();
   await expectToFit(page);
   await press(page, 'English');
-  await expect(page.getByRole('heading', { name: 'Hello. This is your plan for today' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Hello. This is your plan', exact: true })).toBeVisible();
   await press(page, 'Español');
+  await press(page, es['home.continue']);
+  await expect(title('overview.have-ready')).toBeVisible();
+  await expectToFit(page);
+  await press(page, es['home.continue']);
+  await expect(title('overview.when-to-stop')).toBeVisible();
+  await page.getByText(es['rules.afterwards']).click();
+  await expect(page.getByText(es['caution.first-beyond-limit'])).toBeVisible();
+  await expectToFit(page);
   await press(page, es['overview.ready']);
   await expect(title('check.title')).toBeVisible();
   await expectToFit(page);

@@ -52,7 +52,8 @@ export async function openMeter(browser: Browser, page: Page): Promise<Meter> {
         buffersBytes: sumOf(all.map(({ backingStorageSize }) => backingStorageSize)),
         rendererBytes: renderers.includes(null) ? null : sumOf(renderers.map(Number)),
         workers: page.workers().length,
-        endedWorkers: (await countWorkerObjects(inspector)) - page.workers().length,
+        // A worker can start or end between the two counts.
+        endedWorkers: Math.max(0, (await countWorkerObjects(inspector)) - page.workers().length),
         objectUrls: await page.evaluate(() =>
           (window as unknown as { liveObjectUrls: () => number }).liveObjectUrls(),
         ),

@@ -32,7 +32,7 @@ export async function recordSet(page: Page, plan: PlanDocument): Promise<void> {
   await press(page, 'Say how it was');
   await answerScales(page);
   await press(page, 'Save');
-  await page.getByText('being measured carefully').waitFor();
+  // Told only once its careful measuring is over.
   await page.getByText('Done well').waitFor({ timeout: longMs });
   await press(page, 'Done for today');
 }
