@@ -1,4 +1,5 @@
 import { fileURLToPath } from 'node:url';
+import optimizeLocales from '@react-aria/optimize-locales-plugin';
 import type { Plugin, UserConfig } from 'vite';
 import { inferenceOnly } from './inferenceOnly.ts';
 import { pagePolicy } from './securityHeaders.ts';
@@ -25,7 +26,7 @@ export const pageSettings: UserConfig = {
   root: fromSource(''),
   base: './',
   appType: 'mpa', // A missing file is told as missing, and not answered with the start page.
-  plugins: [policyInPages, notePackages],
+  plugins: [policyInPages, notePackages, optimizeLocales.vite({ locales: ['en-US', 'es-ES'] })],
   resolve: {
     alias: [
       // The same as `paths` in tsconfig.json.
