@@ -6,6 +6,7 @@ import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
 import { withPlans } from '#documents/patient/mergePatients';
 import { newPatient } from '#documents/patient/newPatient';
+import type { PatientDocument } from '#documents/patient/patientDocument';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { buildOverview, type PatientOverview } from '../rules/overview';
 import { findOutdated } from './findOutdated';
@@ -46,8 +47,9 @@ export function createPatientIndex({
   newId,
   now,
 }: PatientIndexWorld): PatientIndex {
-  /** One at a time: two that work out the same patient would do it twice. */
+  /** One patient at a time, so that a page need not wait for all of them; and one bringing up to date after the other. */
   const work = createQueue();
+  const refreshes = createQueue();
   const madeAs = () => `${digestVersion} ${measuringVersion} ${sureness()}`;
   const repository = async () => (await openRepository()).repository;
 
@@ -66,10 +68,18 @@ export function createPatientIndex({
     return course?.madeAs === madeAs() ? course : null;
   };
   const ensure = async (kept: Repository, pseudonym: string, known: IndexedPatients) => {
-    const patient = known.patients.find((one) => one.pseudonym === pseudonym);
+    const isTheirs = (one: PatientDocument) => one.pseudonym === pseudonym;
+    const patient = known.patients.find(isTheirs);
     if (patient !== undefined) return patient;
-    const added = newPatient(pseudonym, newId(), now().toISOString());
-    await kept.patients.add(added);
+    let added = newPatient(pseudonym, newId(), now().toISOString());
+    try {
+      await kept.patients.add(added);
+    } catch (error) {
+      // Added meanwhile, by hand or in another tab.
+      const theirs = (await kept.patients.list()).found.find(isTheirs);
+      if (theirs === undefined) throw error;
+      added = theirs;
+    }
     known.patients.push(added);
     return added;
   };
@@ -97,27 +107,28 @@ export function createPatientIndex({
 
   return {
     list,
-    async refresh(onProgress, signal) {
-      const kept = await repository();
-      const [known, changed, builtAs] = await Promise.all([
-        list(),
-        kept.digests.changed(),
-        kept.digests.builtAs(),
-      ]);
-      const isBuilt = builtAs === madeAs();
-      if (isBuilt && changed.length === 0) return false;
-      const outdated = await findOutdated(kept, known, changed, isBuilt ? null : madeAs());
-      let done = 0;
-      for (const [pseudonym, sessionIds] of outdated) {
-        if (signal?.aborted === true) return true;
-        onProgress?.(done++, outdated.size);
-        await work.add(() => workOut(kept, pseudonym, sessionIds, known, changed));
-      }
-      // What is left belongs to nobody, such as recordings without a patient.
-      await kept.digests.save([], changed);
-      if (!isBuilt) await kept.digests.setBuiltAs(madeAs());
-      return true;
-    },
+    refresh: (onProgress, signal) =>
+      refreshes.add(async () => {
+        const kept = await repository();
+        const [known, changed, builtAs] = await Promise.all([
+          list(),
+          kept.digests.changed(),
+          kept.digests.builtAs(),
+        ]);
+        const isBuilt = builtAs === madeAs();
+        if (isBuilt && changed.length === 0) return false;
+        const outdated = await findOutdated(kept, known, changed, isBuilt ? null : madeAs());
+        let done = 0;
+        for (const [pseudonym, sessionIds] of outdated) {
+          if (signal?.aborted === true) return true;
+          onProgress?.(done++, outdated.size);
+          await work.add(() => workOut(kept, pseudonym, sessionIds, known, changed));
+        }
+        // What is left belongs to nobody, such as recordings without a patient.
+        await kept.digests.save([], changed);
+        if (!isBuilt) await kept.digests.setBuiltAs(madeAs());
+        return true;
+      }),
     sessionsOf: (pseudonym) =>
       work.add(async () => {
         const kept = await repository();

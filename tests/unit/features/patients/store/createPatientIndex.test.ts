@@ -49,6 +49,23 @@ describe('createPatientIndex(world)', () => {
     expect(await index.refresh()).toBe(false);
   });
 
+  it('makes one record of each patient where several ask at once, in another tab too', async () => {
+    const { index, keep, world } = await opened();
+    await keep(1, 'Blue Heron 7');
+    await keep(3, 'Grey Otter 3');
+    const otherTab = createPatientIndex(world);
+    await Promise.all([
+      index.refresh(),
+      index.sessionsOf('Grey Otter 3'),
+      index.refresh(),
+      otherTab.refresh(),
+      otherTab.sessionsOf('Blue Heron 7'),
+    ]);
+    const { patients, overviews } = await index.list();
+    expect(patients.map(({ pseudonym }) => pseudonym).sort()).toEqual(['Blue Heron 7', 'Grey Otter 3']);
+    for (const { id } of patients) expect(overviews.get(id)?.sessions).toHaveLength(1);
+  });
+
   it('reads only the patient whose session arrives', async () => {
     const { index, keep } = await opened();
     await keep(1, 'Blue Heron 7');
