@@ -131,7 +131,8 @@ function fieldsOf(text: string): Record<string, unknown> | null {
 }
 
 const listOf = (value: unknown): unknown[] => (Array.isArray(value) ? value : []);
-const bytesOf = (value: unknown) => Uint8Array.from(listOf(value), (one) => Number(one) || 0);
+const bytesOf = (value: unknown) =>
+  Uint8Array.from(listOf(value), (one) => (typeof one === 'number' ? one : 0));
 
 /** A link whose checksum is that of whatever it carries; text that is no list of parts is the link itself. */
 function fragmentOf(text: string): string {
@@ -139,7 +140,7 @@ function fragmentOf(text: string): string {
   if (fields === null) return text;
   const bytes =
     'bytes' in fields ? bytesOf(fields['bytes']) : deflateSync(strToU8(JSON.stringify(fields['plan']) ?? ''));
-  return sealedToFragment(bytes).replace('=2.', `=${String(fields['version'])}.`);
+  return sealedToFragment(bytes).replace('=2.', `=${JSON.stringify(fields['version'])}.`);
 }
 
 /** A file whose parts have the sizes and checksums that its first line says; it may say anything else. */
