@@ -12,7 +12,7 @@ export default defineConfig({
   testDir: '.',
   outputDir: `${projectRoot}test-results/browser`,
   workers: 2, // With three or four on two cores, sets in real time lose pictures.
-  fullyParallel: true,
+  fullyParallel: false, // Each file is loaded by one worker only.
   expect: { timeout: 15_000 }, // Other programs may take the processor meanwhile.
   projects: [
     { name: 'screens', grepInvert: /@network/ },

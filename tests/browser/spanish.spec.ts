@@ -104,7 +104,9 @@ test('a plan in Spanish is Spanish from the link to what was sent, and the patie
   await press(page, es['summary.send']);
   await expect(title('send.title')).toBeVisible();
   await expectToFit(page);
-  await page.getByRole('radio', { name: new RegExp(`^${es['send.part.none']}`) }).check({ force: true });
+  const noVideo = page.getByRole('radio', { name: new RegExp(`^${es['send.part.none']}`) });
+  await expect(noVideo).toBeEnabled();
+  await noVideo.check({ force: true });
   const download = page.waitForEvent('download');
   await press(page, es['send.send']);
   expect((await download).suggestedFilename()).toMatch(/^overfoot-session-[\d-]+\.age$/);
