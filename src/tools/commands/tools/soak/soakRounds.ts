@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import type { Page } from '@playwright/test';
+import type { Locator, Page } from '@playwright/test';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import { answerScales, goToCamera, goToSet } from '../homePages';
 import { openKeptSessions } from '../openKeptSessions';
@@ -44,12 +44,16 @@ export async function measureFile(page: Page): Promise<void> {
   // The label lies over the button that it belongs to.
   await page.getByRole('radio', { name: /^Right leg/ }).check({ force: true });
   await press(page, 'Measure this video');
-  // The one measured before is kept nowhere.
-  const giveUp = page.getByRole('button', { name: 'Give it up' });
-  await giveUp.or(page.getByRole('progressbar')).or(table(page)).first().waitFor();
-  if (await giveUp.isVisible()) await giveUp.click();
+  await giveUpBefore(page, page.getByRole('progressbar').or(table(page)));
   await table(page).waitFor({ timeout: longMs });
   await press(page, 'New video');
+}
+
+/** Gives up the recording that was measured before, which is kept nowhere, where that is asked before something is shown. */
+async function giveUpBefore(page: Page, shown: Locator): Promise<void> {
+  const giveUp = page.getByRole('button', { name: 'Give it up' });
+  await giveUp.or(shown).first().waitFor();
+  if (await giveUp.isVisible()) await giveUp.click();
 }
 
 /** Every set of the newest kept session, each opened, stepped through and left. */
@@ -59,6 +63,7 @@ export async function openReviews(page: Page): Promise<void> {
   await sets.first().waitFor();
   for (let index = 0; index < (await sets.count()); index++) {
     await sets.nth(index).click();
+    await giveUpBefore(page, table(page));
     await table(page).click();
     for (const key of ['ArrowRight', 'ArrowRight', 'ArrowLeft']) await page.keyboard.press(key);
     await press(page, 'Back to kept sessions');
