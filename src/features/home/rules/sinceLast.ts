@@ -1,6 +1,5 @@
-import { betweenDaysSemDeg } from '#core/change/publishedSem';
+import { setPeakChange } from '#core/change/setPeakChange';
 import { findSetPeak } from '#core/scoring/findSetPeak';
-import { changeBeyondError, detectableChange95 } from '#core/statistics/detectableChange';
 import { completeRepetitions } from '#documents/recording/completeRepetitions';
 import type { RecordingHead } from '#documents/recording/recordingHead';
 import type { SessionSet } from '#documents/session/sessionDocument';
@@ -26,10 +25,7 @@ export function sinceLast(earlier: MeasuredSet, later: MeasuredSet): SinceLast |
     findSetPeak(completeRepetitions(recording.derived.repetitions)),
   );
   if (!before || !now) return null;
-  // Each has its own error: that of a difference is put as of two measurements with the same one.
-  const ownDeg = detectableChange95(Math.hypot(before.semDeg, now.semDeg) / Math.SQRT2);
-  const detectableDeg = Math.max(ownDeg, detectableChange95(betweenDaysSemDeg));
-  const { verdict } = changeBeyondError(before.meanDeg, now.meanDeg, detectableDeg);
+  const { verdict } = setPeakChange(before, now);
   if (verdict === 'within-error') return null;
   return verdict === 'lower' ? 'less-inward' : 'more-inward';
 }

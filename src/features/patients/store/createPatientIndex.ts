@@ -2,11 +2,10 @@ import type { Sureness } from '#core/chance/grade';
 import { createQueue } from '#core/createQueue';
 import { measuringVersion } from '#core/measurement/measurement';
 import type { ChangedRecord } from '#device/storage/createDigests';
+import { ensurePatient } from '#device/storage/ensurePatient';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
 import { withPlans } from '#documents/patient/mergePatients';
-import { newPatient } from '#documents/patient/newPatient';
-import type { PatientDocument } from '#documents/patient/patientDocument';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { buildOverview, type PatientOverview } from '../rules/overview';
 import { findOutdated } from './findOutdated';
@@ -68,18 +67,9 @@ export function createPatientIndex({
     return course?.madeAs === madeAs() ? course : null;
   };
   const ensure = async (kept: Repository, pseudonym: string, known: IndexedPatients) => {
-    const isTheirs = (one: PatientDocument) => one.pseudonym === pseudonym;
-    const patient = known.patients.find(isTheirs);
+    const patient = known.patients.find((one) => one.pseudonym === pseudonym);
     if (patient !== undefined) return patient;
-    let added = newPatient(pseudonym, newId(), now().toISOString());
-    try {
-      await kept.patients.add(added);
-    } catch (error) {
-      // Added meanwhile, by hand or in another tab.
-      const theirs = (await kept.patients.list()).found.find(isTheirs);
-      if (theirs === undefined) throw error;
-      added = theirs;
-    }
+    const added = await ensurePatient(kept, pseudonym, { newId, now });
     known.patients.push(added);
     return added;
   };

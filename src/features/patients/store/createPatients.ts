@@ -1,8 +1,8 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import { ensurePatient } from '#device/storage/ensurePatient';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
 import { withMark } from '#documents/patient/mergePatients';
-import { newPatient } from '#documents/patient/newPatient';
 import type { PatientDocument, PatientNotes, SessionMark } from '#documents/patient/patientDocument';
 import { plainName } from '#documents/schema/plainName';
 import { explainProblem, type Doing } from '#shell/explainProblem';
@@ -41,6 +41,8 @@ export function createPatients({ openRepository, index, newId, now }: PatientsWo
   let shown: AbortController | null = null;
   let watched: Repository | null = null;
   let isDue = false;
+  /** The last look at everybody; it never rejects. */
+  let looking = Promise.resolve();
 
   const attempt = async (doing: Doing, work: (kept: Repository) => Promise<void>) => {
     try {
@@ -56,7 +58,7 @@ export function createPatients({ openRepository, index, newId, now }: PatientsWo
     set({ rows: listPatients(patients, overviews) });
   };
   const look = () =>
-    attempt('list', async () => {
+    (looking = attempt('list', async () => {
       const mine = shown;
       await list();
       if (mine === null) return;
@@ -66,7 +68,7 @@ export function createPatients({ openRepository, index, newId, now }: PatientsWo
       if (mine !== shown) return;
       if (wasOutdated) await list();
       set({ progress: null });
-    });
+    }));
   const read = (id: string) =>
     attempt('open', async ({ patients, plans }) => {
       const patient = await patients.find(id);
@@ -83,12 +85,15 @@ export function createPatients({ openRepository, index, newId, now }: PatientsWo
     kept.subscribe(({ kind }) => {
       if (isDue || kind === 'notes') return;
       isDue = true;
-      setTimeout(() => {
-        isDue = false;
-        if (shown !== null) void look();
-        const { patient } = get();
-        if (patient !== null) void read(patient.id);
-      }, 0);
+      // Most of what changes while somebody is worked out is the working out itself: one look afterwards sees it all.
+      void looking.then(() => {
+        setTimeout(() => {
+          isDue = false;
+          if (shown !== null) void look();
+          const { patient } = get();
+          if (patient !== null) void read(patient.id);
+        }, 0);
+      });
     });
   };
   const update = (change: (patient: PatientDocument) => PatientDocument) =>
@@ -124,11 +129,8 @@ export function createPatients({ openRepository, index, newId, now }: PatientsWo
       }),
     async add(pseudonym) {
       let id: string | null = null;
-      await attempt('keep', async ({ patients }) => {
-        const name = plainName(pseudonym);
-        const known = (await patients.list()).found.find((one) => one.pseudonym === name);
-        id = known?.id ?? newId();
-        if (known === undefined) await patients.add(newPatient(name, id, now().toISOString()));
+      await attempt('keep', async (kept) => {
+        id = (await ensurePatient(kept, plainName(pseudonym), { newId, now })).id;
       });
       return id;
     },

@@ -1,7 +1,7 @@
+import { ensurePatient } from '#device/storage/ensurePatient';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
 import { storageProblem } from '#device/storage/storageProblem';
-import { newPatient } from '#documents/patient/newPatient';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { notAsked } from '#documents/session/notAsked';
 import { sessionVersion, type SessionDocument } from '#documents/session/sessionDocument';
@@ -22,11 +22,6 @@ export function browserPatients({ openRepository, newId, now }: World): ReviewAd
   /** Sessions of this page, by patient and day. */
   const begun = new Map<string, string>();
 
-  const ensurePatient = async ({ patients }: Repository, pseudonym: string) => {
-    const { found } = await patients.list();
-    if (found.every((one) => one.pseudonym !== pseudonym))
-      await patients.add(newPatient(pseudonym, newId(), now().toISOString()));
-  };
   const sessionFor = async ({ sessions }: Repository, patient: string, recording: RecordingDocument) => {
     const day = `${patient} ${recording.createdAt.slice(0, 10)}`;
     const known = begun.get(day);
@@ -44,7 +39,7 @@ export function browserPatients({ openRepository, newId, now }: World): ReviewAd
     },
     async keep(recording, video, pseudonym) {
       const { repository } = await openRepository();
-      await ensurePatient(repository, pseudonym);
+      await ensurePatient(repository, pseudonym, { newId, now });
       const session = await sessionFor(repository, pseudonym, recording);
       const visitId = session.id;
       const fromVideo = video === null ? 'impossible' : 'done';

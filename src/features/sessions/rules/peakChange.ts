@@ -1,13 +1,10 @@
-import { betweenDaysSemDeg } from '#core/change/publishedSem';
+import { setPeakChange, type SetPeakChange } from '#core/change/setPeakChange';
 import type { SetPeak } from '#core/scoring/findSetPeak';
-import { changeBeyondError, detectableChange95, type Change } from '#core/statistics/detectableChange';
 import type { ListedRecording, ListedSession } from './listedSession';
 
-export interface PeakChange extends Change {
+export interface PeakChange extends SetPeakChange {
   earlierDeg: number;
   laterDeg: number;
-  /** Smallest difference that is not measurement error, with 95 % confidence, degrees. */
-  detectableDeg: number;
   /** When the earlier set was done, ISO 8601. */
   earlierAt: string;
 }
@@ -18,13 +15,10 @@ export interface PeakChange extends Change {
  * @returns  difference later - earlier, degrees, inward positive: 'lower' = less inward now
  */
 export function peakChange(earlier: SetPeak, later: SetPeak, earlierAt: string): PeakChange {
-  const ownDeg = detectableChange95(Math.hypot(earlier.semDeg, later.semDeg) / Math.SQRT2);
-  const detectableDeg = Math.max(ownDeg, detectableChange95(betweenDaysSemDeg));
   return {
-    ...changeBeyondError(earlier.meanDeg, later.meanDeg, detectableDeg),
+    ...setPeakChange(earlier, later),
     earlierDeg: earlier.meanDeg,
     laterDeg: later.meanDeg,
-    detectableDeg,
     earlierAt,
   };
 }

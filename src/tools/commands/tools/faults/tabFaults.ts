@@ -1,7 +1,6 @@
 import type { Page } from '@playwright/test';
-import { openKeptSessions } from '../openKeptSessions';
 import { serveBuild } from '../serveBuild';
-import { longestMs } from './keptPages';
+import { openOnceMore, visitOnce } from './offlineVisit';
 import type { Fault } from './runFault';
 import { openReview } from './screenFaults';
 import { keptSessionsSay, shown, type Buckets } from './storageFaults';
@@ -104,10 +103,7 @@ export const tabFaults: readonly Fault[] = [
       const server = await serveBuild();
       const context = await device.context.browser()!.newContext({ baseURL: server.url });
       try {
-        const page = await context.newPage();
-        const ready = page.getByText('opens without one');
-        await page.goto('./');
-        await ready.waitFor({ timeout: longestMs });
+        const page = await visitOnce(context);
         const removed = await page.evaluate(async () => {
           let count = 0;
           for (const name of await caches.keys()) {
@@ -119,10 +115,7 @@ export const tabFaults: readonly Fault[] = [
           return count;
         });
         if (removed < 10) throw new Error('The page was not kept.');
-        await page.reload();
-        await ready.waitFor({ timeout: longestMs });
-        await openKeptSessions(page);
-        await page.getByText('Nothing is kept on this device yet').waitFor();
+        await openOnceMore(page);
         return null;
       } finally {
         await context.close();

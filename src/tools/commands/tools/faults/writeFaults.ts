@@ -10,6 +10,7 @@ import { startOf } from '../startOf';
 import { mayBeFull, setFull } from './fullDevice';
 import { answerAndSave, beginSet, counted, finishSession, inPhase, newSets } from './homeSet';
 import { longestMs, openKept, passphrase, press, toKept, unlock } from './keptPages';
+import { openOnceMore, visitOnce } from './offlineVisit';
 import type { Fault } from './runFault';
 import { shown } from './storageFaults';
 
@@ -160,20 +161,14 @@ export const writeFaults: readonly Fault[] = [
       const server = await serveBuild(folder);
       const context = await device.context.browser()!.newContext({ baseURL: server.url });
       try {
-        const page = await context.newPage();
-        const ready = page.getByText('opens without one');
-        await page.goto('./');
-        await ready.waitFor({ timeout: longestMs });
+        const page = await visitOnce(context);
         // The newer version names files that never come.
         const worker = join(folder, 'sw.js');
         writeFileSync(worker, readFileSync(worker, 'utf8').replaceAll('index.html', 'newer.html'));
         await page.reload();
         await page.waitForTimeout(3000);
         await server.close();
-        await page.reload();
-        await ready.waitFor({ timeout: longestMs });
-        await openKeptSessions(page);
-        await page.getByText('Nothing is kept on this device yet').waitFor();
+        await openOnceMore(page);
         return null;
       } finally {
         await context.close();

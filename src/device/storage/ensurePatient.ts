@@ -1,0 +1,28 @@
+import { newPatient } from '#documents/patient/newPatient';
+import type { PatientDocument } from '#documents/patient/patientDocument';
+import type { Repository } from './repository';
+
+/**
+ * The record of the patient with this pseudonym, who is added where there is none.
+ *
+ * @throws StorageProblem  where it can't be read or added
+ */
+export async function ensurePatient(
+  { patients }: Pick<Repository, 'patients'>,
+  pseudonym: string,
+  { newId, now }: { newId(): string; now(): Date },
+): Promise<PatientDocument> {
+  const findKept = async () => (await patients.list()).found.find((one) => one.pseudonym === pseudonym);
+  const kept = await findKept();
+  if (kept !== undefined) return kept;
+  const added = newPatient(pseudonym, newId(), now().toISOString());
+  try {
+    await patients.add(added);
+    return added;
+  } catch (error) {
+    // Added meanwhile, by hand or in another tab.
+    const theirs = await findKept();
+    if (theirs === undefined) throw error;
+    return theirs;
+  }
+}
