@@ -75,13 +75,16 @@ async function sayDone(page: Page, painDuring: number): Promise<void> {
   await expect(button(page, 'Done for today')).toBeVisible();
 }
 
-test('neither a reload nor Back loses a plan or an answer, on any page before the set', async ({ page }) => {
+test('a reload loses no plan and no answer, and Back leads a page back, on any page before the set', async ({
+  page,
+}) => {
   const plan = smallPlan({ items: [smallItem()], painLimit: 3 });
   const reloadTo = async (heading: string) => {
     await page.reload();
     await expect(title(page, heading)).toBeVisible();
+  };
+  const backTo = async (heading: string) => {
     await page.goBack();
-    await page.goForward();
     await expect(title(page, heading)).toBeVisible();
   };
   await page.goto(`./#${planToFragment(plan)}`);
@@ -93,12 +96,23 @@ test('neither a reload nor Back loses a plan or an answer, on any page before th
   await press(page, 'Start my exercises');
   await acceptPlan(page);
   await press(page, 'None of these');
+  await expect(title(page, 'How much does your knee hurt right now?')).toBeVisible();
+  for (const before of [
+    'Does one of these apply to you?',
+    'When to stop',
+    'Have this ready',
+    'Hello. This is your plan',
+  ])
+    await backTo(before);
+  await acceptPlan(page);
+  await press(page, 'None of these');
   await choose(page, 5);
   await expect(page.getByText(/It hurts 5 out of 10 now/)).toBeVisible();
   await reloadTo('Today');
   // What was said is asked about.
   await page.getByRole('radio', { name: /^1\b/ }).click({ force: true });
   await expect(title(page, 'Last time you told us')).toBeVisible();
+  await backTo('How much does your knee hurt right now?');
   await reloadTo('Today');
 });
 

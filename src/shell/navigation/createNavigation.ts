@@ -49,6 +49,15 @@ export interface Navigation {
   show(screen: ScreenName, isDecided?: boolean, about?: string): Promise<boolean>;
   /** As show(), but goes back where the current screen was opened from that one. */
   returnTo(screen: ScreenName, isDecided?: boolean): void;
+  /**
+   * A page of the screen is shown. Back leads one page back before it leaves the screen.
+   *
+   * @param back  shows the page before; null on the screen's first page
+   * @returns to be called when the page is no longer shown
+   */
+  openPage(back: (() => void) | null): () => void;
+  /** One page back within the screen, as the browser's Back. */
+  pageBack(): void;
   guard(guard: LeaveGuard): void;
   /** Asks about something else that would be lost; what was asked before counts as 'stay'. @returns whether it may be */
   ask(question: LeaveQuestion): Promise<boolean>;
@@ -69,7 +78,9 @@ export function createNavigation(
   const guards: LeaveGuard[] = [];
   const kept = parsePlace(history.state());
   const first =
-    kept === null ? { screen: opening, from: null, about: null, index: 0 } : restored(kept, canShow);
+    kept === null
+      ? { screen: opening, from: null, about: null, index: 0, depth: 0 }
+      : restored(kept, canShow);
   history.replace(first);
   const store = createStore<NavigationState>(() => ({ ...first, question: null }));
   const { getState: get, setState: set } = store;
@@ -81,10 +92,14 @@ export function createNavigation(
   let sentTo: number | null = null;
   /** Whether the person's next move was confirmed already. */
   let isConfirmed = false;
+  /** Shows the page before the one that is shown; null where that is the screen's first. */
+  let showPageBefore: (() => void) | null = null;
+  /** Whether the next page is shown because of Back, and has its entry already. */
+  let isPageBefore = false;
 
   const place = (): Place => {
-    const { screen, from, about, index } = get();
-    return { screen, from, about, index };
+    const { screen, from, about, index, depth } = get();
+    return { screen, from, about, index, depth };
   };
   /** Goes at once, or asks first; what was asked before counts as 'stay'. */
   const leave = (to: ScreenName, go: () => void): Promise<boolean> => {
@@ -112,7 +127,7 @@ export function createNavigation(
   };
   const push = (screen: ScreenName, about: string | null = null) => {
     const current = place();
-    const next: Place = { screen, from: current.screen, about, index: current.index + 1 };
+    const next: Place = { screen, from: current.screen, about, index: current.index + 1, depth: 0 };
     history.push(next);
     set(next);
   };
@@ -131,6 +146,13 @@ export function createNavigation(
       return;
     }
     const to = restored(next, canShow);
+    if (to.screen === current.screen && to.about === current.about && to.depth < current.depth) {
+      set(to);
+      // Entries of pages that were left in another way are passed over.
+      if (showPageBefore === null) return history.go(-1);
+      isPageBefore = true;
+      return showPageBefore();
+    }
     if (isConfirmed || to.screen === current.screen) {
       isConfirmed = false;
       if (to !== next) history.replace(to);
@@ -167,13 +189,31 @@ export function createNavigation(
     returnTo(screen, isDecided = false) {
       if (screen === get().screen) return;
       const go = () => {
-        if (get().from !== screen || get().index === 0) return push(screen);
+        const { from, index, depth } = get();
+        if (from !== screen || index <= depth) return push(screen);
         isConfirmed = true;
-        history.go(-1);
+        history.go(-1 - depth);
       };
       if (!isDecided) return void leave(screen, go);
       answer(false);
       go();
+    },
+    openPage(back) {
+      if (back !== null && !isPageBefore) {
+        const current = place();
+        const next: Place = { ...current, index: current.index + 1, depth: current.depth + 1 };
+        history.push(next);
+        set(next);
+      }
+      isPageBefore = false;
+      showPageBefore = back;
+      return () => {
+        if (showPageBefore === back) showPageBefore = null;
+      };
+    },
+    pageBack() {
+      if (get().depth > 0) history.go(-1);
+      else showPageBefore?.();
     },
     ask(question) {
       answer(false);
@@ -192,5 +232,5 @@ export function createNavigation(
 function restored(place: Place, canShow: (screen: ScreenName) => boolean): Place {
   if (canShow(place.screen)) return place;
   const { from, index } = place;
-  return { screen: from !== null && canShow(from) ? from : 'start', from, about: null, index };
+  return { screen: from !== null && canShow(from) ? from : 'start', from, about: null, index, depth: 0 };
 }

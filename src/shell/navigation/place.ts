@@ -19,16 +19,22 @@ export interface Place {
   about: string | null;
   /** Position among the page's entries, from 0. */
   index: number;
+  /** How many pages into the screen it is, where Back leads one page back first; 0 is the screen itself. */
+  depth: number;
 }
 
 /** @param state  what the browser keeps for an entry, which may be anything */
 export function parsePlace(state: unknown): Place | null {
   if (typeof state !== 'object' || state === null) return null;
-  const { screen, from, index, about = null } = state as Partial<Record<keyof Place, unknown>>;
+  const { screen, from, index, about = null, depth = 0 } = state as Partial<Record<keyof Place, unknown>>;
   if (!isScreen(screen) || !(from === null || isScreen(from))) return null;
-  if (typeof index !== 'number' || !Number.isInteger(index) || index < 0) return null;
+  if (!isCount(index) || !isCount(depth)) return null;
   if (!(about === null || typeof about === 'string')) return null;
-  return { screen, from, about, index };
+  return { screen, from, about, index, depth };
+}
+
+function isCount(value: unknown): value is number {
+  return typeof value === 'number' && Number.isInteger(value) && value >= 0;
 }
 
 function isScreen(name: unknown): name is ScreenName {

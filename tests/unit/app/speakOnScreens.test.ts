@@ -17,6 +17,7 @@ it('speaks the language of the patient on their own pages, and English to therap
       from: null,
       about: null,
       index: 0,
+      depth: 0,
       question: null,
     })),
   };

@@ -25,7 +25,7 @@ export function AfterPage() {
   const [questions] = useState(() => questionsOf(state));
   const [at, setAt] = useState(0);
   const current = questions[at];
-  const back = at === 0 ? undefined : { words: message('home.back'), onPress: () => setAt(at - 1) };
+  const back = at === 0 ? undefined : () => setAt(at - 1);
   const next = () => setAt(at + 1);
   if (current === undefined) return <RemarkPage back={back} />;
   if (current.about === 'fell') {
@@ -46,16 +46,16 @@ export function AfterPage() {
       </HomePage>
     );
   }
-  return <Scale key={at} current={current} leave={back} onNext={next} />;
+  return <Scale key={at} current={current} back={back} onNext={next} />;
 }
 
 interface ScaleProps {
   current: Exclude<Question, { about: 'fell' }>;
-  leave: { words: string; onPress: () => void } | undefined;
+  back: (() => void) | undefined;
   onNext: () => void;
 }
 
-function Scale({ current, leave, onNext }: ScaleProps) {
+function Scale({ current, back, onNext }: ScaleProps) {
   const home = useHome();
   const value = useHomeState((state) => valueOf(state, current));
   const warning = useHomeStep('after', (part) => part.painWarning);
@@ -69,7 +69,7 @@ function Scale({ current, leave, onNext }: ScaleProps) {
   return (
     <HomePage
       title={question}
-      leave={leave}
+      back={back}
       actions={
         <Button className={value === null ? 'button' : 'button button-primary'} onPress={onNext}>
           {message(value === null ? 'home.skip' : 'home.continue')}

@@ -32,11 +32,8 @@ export function BeginPage() {
   return (
     <HomePage
       title={message('begin.title')}
-      leave={
-        isOther
-          ? { words: message('begin.to-today'), onPress: () => setIsOther(false) }
-          : { words: message('home.to-start'), onPress: () => home.leave() }
-      }
+      back={isOther ? () => setIsOther(false) : undefined}
+      leave={{ words: message('home.to-start'), onPress: () => home.leave() }}
       actions={
         latest === undefined ? (
           <PlanFile isPrimary isDisabled={isBlocked || isOpening} words={message('begin.open-plan')} />

@@ -18,7 +18,7 @@ export function CameraAgain() {
   return (
     <HomePage
       title={message('camera.ready')}
-      leave={{ words: message('home.back'), onPress: () => home.back() }}
+      back={() => home.back()}
       actions={
         <>
           {reminder !== null && <p>{reminder}</p>}

@@ -35,7 +35,7 @@ function CameraAsked({ onBack }: { onBack: () => void }) {
   return (
     <HomePage
       title={message('camera.title')}
-      leave={{ words: message('home.back'), onPress: onBack }}
+      back={onBack}
       actions={
         <>
           <Button
@@ -74,7 +74,7 @@ function CameraRuns() {
   return (
     <HomePage
       title={message('camera.sees')}
-      leave={{ words: message('home.back'), onPress: () => home.back() }}
+      back={() => home.back()}
       actions={
         <Button className="button button-primary" onPress={() => home.startExercise()}>
           {message('camera.begin')}

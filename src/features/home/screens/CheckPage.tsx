@@ -18,10 +18,7 @@ export function CheckPage() {
 function AllSigns() {
   const home = useHome();
   return (
-    <HomePage
-      title={message('check.title')}
-      leave={{ words: message('home.back'), onPress: () => home.back() }}
-    >
+    <HomePage title={message('check.title')} back={() => home.back()}>
       <p>{message('check.then')}</p>
       <div className="home-section">
         {redFlags.map(({ id }) => (
@@ -44,7 +41,7 @@ function NewSigns() {
   return (
     <HomePage
       title={message('check.new')}
-      leave={{ words: message('home.back'), onPress: () => home.back() }}
+      back={() => home.back()}
       actions={
         <Button className="button button-primary" onPress={() => home.noneOfThese()}>
           {message('check.nothing-new')}

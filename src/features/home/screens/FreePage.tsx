@@ -26,7 +26,7 @@ export function FreePage({ onBack }: { onBack: () => void }) {
   return (
     <HomePage
       title={message('free.title')}
-      leave={{ words: message('home.back'), onPress: onBack }}
+      back={onBack}
       actions={
         <Button className="button button-primary" onPress={goOn}>
           {message('home.continue')}

@@ -19,7 +19,7 @@ export function LastTimePage() {
   return (
     <HomePage
       title={message('last-time.title')}
-      leave={{ words: message('home.back'), onPress: () => home.back() }}
+      back={() => home.back()}
       actions={
         <>
           <Button className="button button-primary" onPress={() => home.sayUnseen()}>
@@ -55,7 +55,7 @@ function Who({ onBack }: { onBack: () => void }) {
     home.sayCleared(who);
   };
   return (
-    <HomePage title={message('last-time.who')} leave={{ words: message('home.back'), onPress: onBack }}>
+    <HomePage title={message('last-time.who')} back={onBack}>
       <p>{message('last-time.who.what')}</p>
       <div className="home-section">
         <Button className="button flag-button" onPress={() => home.sayCleared('my therapist')}>
@@ -83,7 +83,7 @@ function NotSeen() {
   const plan = useHomeState((state) => state.plan);
   const earlier = useHomeStep('last-time', (part) => part.earlier);
   const concerns = earlier.flatMap((session) => session.concerns);
-  const advice = [...new Set(concerns.map((concern) => concernAdvice(concern, cautionsOf(plan))))];
+  const advice = [...new Set(concerns.flatMap((concern) => concernAdvice(concern, cautionsOf(plan))))];
   const isHeld = concerns.some(isHolding);
   return (
     <HomePage

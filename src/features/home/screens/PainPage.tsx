@@ -19,7 +19,7 @@ export function PainPage() {
   return (
     <HomePage
       title={painQuestion(said)}
-      leave={{ words: message('home.back'), onPress: () => home.back() }}
+      back={() => home.back()}
       actions={
         warning === null ? (
           <Button

@@ -13,10 +13,7 @@ export function PastPage() {
   const { session, told, change } = useHomeStep('past', (part) => part);
   if (session === null) return null;
   return (
-    <HomePage
-      title={message('past.title', { day: dayWords(session.startedAt) })}
-      leave={{ words: message('home.back'), onPress: () => home.back() }}
-    >
+    <HomePage title={message('past.title', { day: dayWords(session.startedAt) })} back={() => home.back()}>
       <ToldResult told={told} change={change} />
       <ul className="result-sets">
         {told.map((set, index) => (

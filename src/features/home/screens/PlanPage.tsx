@@ -27,7 +27,7 @@ export function PlanPage() {
   const [at, setAt] = useState(0);
   const items = [...new Set(steps.map(({ item }) => item))];
   const page = pages[at];
-  const leave = { words: message('home.back'), onPress: () => (at === 0 ? home.back() : setAt(at - 1)) };
+  const back = () => (at === 0 ? home.back() : setAt(at - 1));
   const confirm = () => {
     home.setConfirmed(true);
     home.confirm();
@@ -36,7 +36,7 @@ export function PlanPage() {
     return (
       <HomePage
         title={message('overview.when-to-stop')}
-        leave={leave}
+        back={back}
         actions={
           <Button className="button button-primary" onPress={confirm}>
             {message('overview.ready')}
@@ -54,7 +54,7 @@ export function PlanPage() {
   );
   if (page === 'ready') {
     return (
-      <HomePage title={message('overview.have-ready')} leave={leave} actions={next}>
+      <HomePage title={message('overview.have-ready')} back={back} actions={next}>
         <Kit items={items} footwear={plan?.footwear ?? 'either'} />
       </HomePage>
     );
@@ -62,7 +62,7 @@ export function PlanPage() {
   return (
     <HomePage
       title={message(plan === null ? 'overview.title-free' : 'overview.title')}
-      leave={leave}
+      back={back}
       actions={next}
     >
       <LanguageSwitch />

@@ -10,7 +10,7 @@ import { setName } from './setWords';
 const longestRemark = 2000;
 
 /** A remark, and the sets that are saved with it. */
-export function RemarkPage({ back }: { back: { words: string; onPress: () => void } | undefined }) {
+export function RemarkPage({ back }: { back: (() => void) | undefined }) {
   const home = useHome();
   const remark = useHomeStep('after', (part) => part.remark);
   const sets = useHomeState((state) => state.sets);
@@ -18,7 +18,7 @@ export function RemarkPage({ back }: { back: { words: string; onPress: () => voi
   return (
     <HomePage
       title={message('after.add')}
-      leave={back}
+      back={back}
       actions={
         <Button
           className="button button-primary"

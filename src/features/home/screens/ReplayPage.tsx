@@ -23,7 +23,7 @@ export function ReplayPage() {
   return (
     <HomePage
       title={message('replay.title')}
-      leave={{ words: message('home.back'), onPress: back }}
+      back={back}
       actions={
         <Button className="button button-primary" onPress={back}>
           {message('replay.back')}

@@ -38,13 +38,12 @@ export function SendBack(props: Props) {
   useEffect(() => {
     if (!isSent) void sending.look(sessionId, wish);
   }, [sessionId, wish, isMeasuring, isSent, sending]);
-  const leave = { words: message('home.back'), onPress: onBack };
 
   if (isSent) {
     return (
       <HomePage
         title={message(state === 'shared' ? 'send.sent' : 'send.saved')}
-        leave={leave}
+        back={onBack}
         actions={
           <>
             <Button className="button button-primary" onPress={onDone}>
@@ -65,7 +64,7 @@ export function SendBack(props: Props) {
   return (
     <HomePage
       title={message('send.title')}
-      leave={leave}
+      back={onBack}
       actions={
         <>
           <Button

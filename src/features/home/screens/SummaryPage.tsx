@@ -45,7 +45,7 @@ function ResultPage() {
   const concerns = concernsNow(state);
   const isTooMuch = concerns.length > 0;
   const shown = told ?? toldSets(state);
-  const advice = new Set(concerns.map((concern) => concernAdvice(concern, cautionsOf(plan))));
+  const advice = new Set(concerns.flatMap((concern) => concernAdvice(concern, cautionsOf(plan))));
   const isFinishing = sets.some(({ keeping }) => keeping === 'finishing');
   const canSend = (plan?.returnKey ?? null) !== null && (isTooMuch || shown.length > 0);
   return (

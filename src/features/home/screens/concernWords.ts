@@ -20,16 +20,17 @@ export function concernWords(concern: Concern): string {
   }
 }
 
-/** What to do about it: what the plan says, or who to turn to. */
-export function concernAdvice(concern: Concern, cautions: Cautions): string {
+/** What to do about it, each to be said once: what the plan says, and who to turn to. */
+export function concernAdvice(concern: Concern, cautions: Cautions): string[] {
+  const fromPlan = saidBy(cautions, cautions.ifItGivesWay);
   switch (concern.kind) {
     case 'signs':
-      return concern.signs.map(signAdvice).join(' ');
+      return [concern.signs.map(signAdvice).join(' ')];
     case 'stopped':
-      return concern.reason === 'dizzy' ? signAdvice('dizzy') : saidBy(cautions, cautions.ifItGivesWay);
+      return [concern.reason === 'dizzy' ? signAdvice('dizzy') : fromPlan];
     case 'fell':
-      return signAdvice('fell');
+      return cautions.from === 'therapist' ? [fromPlan, message('concern.fell.doctor')] : [signAdvice('fell')];
     case 'pain':
-      return saidBy(cautions, cautions.beyondPainLimit);
+      return [saidBy(cautions, cautions.beyondPainLimit)];
   }
 }

@@ -13,7 +13,6 @@ export const home = {
   'home.comes-first': 'What your therapist or doctor told you comes before anything said here.',
 
   'begin.title': 'Record yourself at home',
-  'begin.to-today': 'Back to today',
   'begin.open-plan': 'Open my plan',
   'begin.with-plan-of': 'Continue with the plan for {patient}',
   'begin.what':

@@ -107,6 +107,8 @@ export const safety = {
   'concern.locked': 'Your knee locked or got stuck.',
   'concern.dizzy': 'You felt dizzy or unsteady.',
   'concern.fell': 'You fell.',
+  'concern.fell.doctor':
+    'See a doctor today if you are 55 or older. See one too if it hurts to press on the kneecap, or on the bony bump outside just below the knee. Go as well if you cannot bend the knee to a right angle, or cannot take four steps.',
   'concern.stopped-pain': 'You stopped because of pain.',
   'concern.pain': 'It hurt {score} out of 10.',
 

@@ -15,7 +15,6 @@ export const home: Translated<typeof english> = {
   'home.comes-first': 'Lo que te han dicho tu terapeuta o tu médico va por delante de lo que se dice aquí.',
 
   'begin.title': 'Grábate en casa',
-  'begin.to-today': 'Volver a hoy',
   'begin.open-plan': 'Abrir mi plan',
   'begin.with-plan-of': 'Seguir con el plan de {patient}',
   'begin.what':

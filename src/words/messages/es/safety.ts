@@ -109,6 +109,8 @@ export const safety: Translated<typeof english> = {
   'concern.locked': 'La rodilla se bloqueó o se quedó atascada.',
   'concern.dizzy': 'Sentiste mareo o falta de equilibrio.',
   'concern.fell': 'Te caíste.',
+  'concern.fell.doctor':
+    'Ve hoy al médico si tienes 55 años o más. Ve también si te duele al apretar la rótula o el bulto de hueso por fuera, justo debajo de la rodilla. Lo mismo si no puedes doblar la rodilla en ángulo recto o dar cuatro pasos.',
   'concern.stopped-pain': 'Paraste por el dolor.',
   'concern.pain': 'Te dolió {score} sobre 10.',
 

@@ -82,6 +82,7 @@ describe('a reload', () => {
     7,
     { screen: 'nowhere', from: null, index: 0 },
     { screen: 'home', from: null, index: -1 },
+    { screen: 'home', from: null, index: 2, depth: 'deep' },
   ])('begins at the start with what is no place of its own: %j', (state) => {
     expect(open(state).state()).toMatchObject({ screen: 'start', from: null, index: 0 });
   });
@@ -138,6 +139,103 @@ describe('guard(guard)', () => {
   it('says whether closing the page would lose something', async () => {
     expect(open().navigation.holdsWork()).toBe(false);
     expect((await guarded()).navigation.holdsWork()).toBe(true);
+  });
+});
+
+describe('openPage(back)', () => {
+  /** The pages of a screen, each with a way back to the one before, as a component would show them. */
+  async function openPages() {
+    const opened = open();
+    const { navigation } = opened;
+    await navigation.show('home');
+    let shown = 1;
+    let close = navigation.openPage(null);
+    const show = (page: number) => {
+      shown = page;
+      close();
+      close = navigation.openPage(page === 1 ? null : () => show(page - 1));
+    };
+    return { ...opened, show, shown: () => shown };
+  }
+
+  it('has Back lead through the pages before it leaves the screen', async () => {
+    const { history, screen, show, shown, at } = await openPages();
+    show(2);
+    show(3);
+    expect(at()).toBe(3);
+    history.go(-1);
+    expect([screen(), shown()]).toEqual(['home', 2]);
+    show(3);
+    history.go(-1);
+    history.go(-1);
+    expect([screen(), shown(), at()]).toEqual(['home', 1, 1]);
+    history.go(-1);
+    expect([screen(), at()]).toEqual(['start', 0]);
+  });
+
+  it('does the same by pageBack()', async () => {
+    const { navigation, show, shown, at } = await openPages();
+    show(2);
+    navigation.pageBack();
+    expect([shown(), at()]).toEqual([1, 1]);
+    navigation.pageBack();
+    expect([shown(), at()]).toEqual([1, 1]);
+  });
+
+  it('passes over pages that were left in another way', async () => {
+    const { history, screen, show } = await openPages();
+    show(2);
+    show(3);
+    show(1);
+    history.go(-1);
+    expect(screen()).toBe('start');
+  });
+
+  it('makes an entry for a page after the first one was reached by Back', async () => {
+    const { history, show, shown, at } = await openPages();
+    show(2);
+    history.go(-1);
+    show(2);
+    expect(at()).toBe(2);
+    history.go(-1);
+    expect(shown()).toBe(1);
+  });
+
+  it('stays on the page at Forward', async () => {
+    const { history, screen, show, shown } = await openPages();
+    show(2);
+    history.go(-1);
+    history.go(1);
+    expect([screen(), shown()]).toEqual(['home', 1]);
+  });
+
+  it('lets returnTo() leave from any page', async () => {
+    const { navigation, screen, show, at } = await openPages();
+    show(2);
+    show(3);
+    navigation.returnTo('start');
+    expect([screen(), at()]).toEqual(['start', 0]);
+  });
+
+  it('asks from a page what leaving would lose', async () => {
+    const { navigation, history, screen, show, state } = await openPages();
+    navigation.guard({ question: (to) => (to === 'home' ? null : question) });
+    show(2);
+    show(1);
+    history.go(-1);
+    expect(screen()).toBe('home');
+    expect(state().question).toEqual(question);
+    navigation.answer(true);
+    expect(screen()).toBe('start');
+  });
+
+  it('keeps the depth over a reload', async () => {
+    const { history, at, show } = await openPages();
+    show(2);
+    const reloaded = createNavigation(history, () => true);
+    reloaded.openPage(null);
+    reloaded.returnTo('start');
+    expect([reloaded.screen(), at()]).toEqual(['start', 0]);
   });
 });
 
