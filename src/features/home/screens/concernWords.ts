@@ -29,7 +29,9 @@ export function concernAdvice(concern: Concern, cautions: Cautions): string[] {
     case 'stopped':
       return [concern.reason === 'dizzy' ? signAdvice('dizzy') : fromPlan];
     case 'fell':
-      return cautions.from === 'therapist' ? [fromPlan, message('concern.fell.doctor')] : [signAdvice('fell')];
+      return cautions.from === 'therapist'
+        ? [fromPlan, message('concern.fell.doctor')]
+        : [signAdvice('fell')];
     case 'pain':
       return [saidBy(cautions, cautions.beyondPainLimit)];
   }
