@@ -1,3 +1,4 @@
+import { holdWithoutProgress, planWithoutProgress, withoutProgress } from '#documents/plan/itemProgress';
 import type { HoldItem, PlanDocument, RepetitionItem } from '#documents/plan/planDocument';
 
 /** Five sit-to-stands a set, two sets with the right leg. */
@@ -13,6 +14,7 @@ export function smallItem(change: Partial<RepetitionItem> = {}): RepetitionItem 
     seatHeightCm: 46,
     feedback: 'only-outside',
     limits: { 'knee-angle': { least: -11, most: 9 } },
+    ...withoutProgress,
     ...change,
   };
 }
@@ -27,6 +29,7 @@ export function smallHold(change: Partial<HoldItem> = {}): HoldItem {
     restSeconds: 15,
     holds: 2,
     holdSeconds: 12,
+    ...holdWithoutProgress,
     ...change,
   };
 }
@@ -35,7 +38,7 @@ export function smallHold(change: Partial<HoldItem> = {}): HoldItem {
 export function smallPlan(change: Partial<PlanDocument> = {}): PlanDocument {
   return {
     format: 'overfoot-plan',
-    version: 6,
+    version: 7,
     id: 'b7d4b0a5-2c55-4d6c-8a6e-3f1de2c86f14',
     createdAt: '2024-03-05T07:08:09.010Z',
     note: 'An invented patient.',
@@ -54,6 +57,7 @@ export function smallPlan(change: Partial<PlanDocument> = {}): PlanDocument {
     videoWish: null,
     returnKey: null,
     language: 'en',
+    ...planWithoutProgress,
     ...change,
   };
 }

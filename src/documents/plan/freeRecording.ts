@@ -1,6 +1,7 @@
 import type { TaskId } from '#core/exercises/exercises';
 import { defaultLimits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
+import { withoutProgress } from './itemProgress';
 import type { RepetitionItem } from './planDocument';
 
 /** What is chosen for a recording without a plan. */
@@ -33,5 +34,6 @@ export function freeRecording({ task, side, sets, repetitions }: FreeChoice): Re
     seatHeightCm: null,
     feedback: 'only-outside',
     limits: { ...defaultLimits },
+    ...withoutProgress,
   };
 }

@@ -1,3 +1,4 @@
+import { loadWords } from '#words/loadWords';
 import { message } from '#words/messages/message';
 import type { PlanItem } from './planDocument';
 import { tempoSentence } from './tempoSentence';
@@ -13,11 +14,25 @@ export function doseWords(item: PlanItem): string {
 /** What else there is to know about an item, one sentence each. */
 export function itemFacts(item: PlanItem): string[] {
   const facts: string[] = [];
-  if (item.kind === 'repetitions') {
-    if (item.tempo !== null) facts.push(tempoSentence(item.tempo, item.task));
-    if (item.seatHeightCm !== null) facts.push(message('dose.seat', { cm: item.seatHeightCm }));
-  }
+  if (item.kind === 'repetitions' && item.tempo !== null) facts.push(tempoSentence(item.tempo, item.task));
+  facts.push(...setupFacts(item));
+  if (item.sidesInTurn && item.sides.length > 1 && item.sets > 1) facts.push(message('dose.in-turn'));
+  if (item.perWeek !== null) facts.push(message('week.times', { count: item.perWeek }));
   const hasRest = item.restSeconds > 0 && (item.sets * item.sides.length > 1 || item.kind === 'hold');
   if (hasRest) facts.push(message('dose.rest', { seconds: item.restSeconds }));
+  return facts;
+}
+
+/** How an item is set up: seat, step, what is held, load, how deep; one short sentence each. */
+export function setupFacts(item: PlanItem): string[] {
+  const { load, support, bendDeg } = item;
+  const facts: string[] = [];
+  if (item.kind === 'repetitions') {
+    if (item.seatHeightCm !== null) facts.push(message('dose.seat', { cm: item.seatHeightCm }));
+    if (item.stepHeightCm !== null) facts.push(message('dose.step', { cm: item.stepHeightCm }));
+  }
+  if (load !== null && load.kind !== 'none') facts.push(loadWords(load));
+  if (support !== null) facts.push(message(`dose.support.${support}`));
+  if (bendDeg !== null) facts.push(message('dose.bend', { deg: bendDeg }));
   return facts;
 }

@@ -4,6 +4,7 @@ import type { DocumentKind } from '../reading/documentKind';
 import { parseDocument } from '../reading/readDocument';
 import { bringUpLimits } from '../schema/bringUpLimits';
 import { isFields } from '../schema/isFields';
+import { planWithoutProgress, withProgress } from './itemProgress';
 import { planVersion, type PlanDocument } from './planDocument';
 import { largestPlanBytes } from './planRanges';
 import { readPlan } from './readPlan';
@@ -48,18 +49,31 @@ export function parsePlan(text: string): PlanDocument {
  * Version 2 added limits of measures other than the knee angle, which older plans lack. Version 3 put those of the
  * knee angle among the others. Version 4 added the usual pain, whether the patient may go on above the limit, and
  * what to do when the knee gives way. Version 5 added how many times a week, and how much of the video is wished for.
- * Version 6 added the language; before, everything was in English.
+ * Version 6 added the language; before, everything was in English. Version 7 added stages, load, support, step, bend,
+ * sides in turn, and how often, to each item; and free items, and what the patient's device may change, to the plan.
  */
 function bringUpPlan(older: object, version: number): object {
-  if (![1, 2, 3, 4, 5].includes(version)) return older;
-  const isBeforeLimits = version < 3 && 'items' in older && Array.isArray(older.items);
-  const items = isBeforeLimits ? { items: (older.items as unknown[]).map(bringUpItem) } : {};
+  if (![1, 2, 3, 4, 5, 6].includes(version)) return older;
+  const hasItems = 'items' in older && Array.isArray(older.items);
+  const items = hasItems
+    ? { items: (older.items as unknown[]).map((item) => bringUpItem(item, version)) }
+    : {};
   const ofVersion4 = version < 4 ? { usualPain: null, mayGoOnAbove: false, ifItGivesWay: '' } : {};
   const ofVersion5 = version < 5 ? { perWeek: null, videoWish: null } : {};
-  return { ...older, ...items, ...ofVersion4, ...ofVersion5, language: 'en', version: planVersion };
+  const ofVersion6 = version < 6 ? { language: 'en' } : {};
+  return {
+    ...older,
+    ...items,
+    ...ofVersion4,
+    ...ofVersion5,
+    ...ofVersion6,
+    ...planWithoutProgress,
+    version: planVersion,
+  };
 }
 
-function bringUpItem(item: unknown): unknown {
-  if (!isFields(item) || !('limits' in item)) return item;
-  return { ...item, limits: bringUpLimits(item['limits']) };
+function bringUpItem(item: unknown, version: number): unknown {
+  if (!isFields(item)) return item;
+  const limits = version < 3 && 'limits' in item ? { limits: bringUpLimits(item['limits']) } : {};
+  return withProgress({ ...item, ...limits });
 }

@@ -1,15 +1,18 @@
 import { wornFootwear } from '#core/conditions/setConditions';
 import { holdIds, taskIds } from '#core/exercises/exercises';
+import { autoSteps } from '#core/programme/nextStep';
 import { feedbackModes } from '#core/protocol/feedback';
 import { sides } from '#core/protocol/side';
+import { supports } from '#core/protocol/support';
 import { languages } from '#words/messages/languages';
 import { videoParts } from '../parcel/videoPart';
 import { limitsSchema } from '../schema/limitsSchema';
+import { loadSchema } from '../schema/loadSchema';
 import { z } from '../schema/zod';
 import { planBounds, planRanges } from './planRanges';
 
 /** Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. */
-export const planVersion = 6;
+export const planVersion = 7;
 
 export const footwearChoices = [...wornFootwear, 'either'] as const;
 export type Footwear = (typeof footwearChoices)[number];
@@ -25,6 +28,27 @@ const dose = {
     .describe("The person's own sides, in the order in which they work; all sets of one, then the other."),
   sets: whole(planRanges.sets).describe('For each side.'),
   restSeconds: whole(planRanges.restSeconds).describe('After each set, and between the holds of a set.'),
+};
+
+/** What version 7 added to every item. */
+const progress = {
+  stage: z
+    .string()
+    .min(1)
+    .max(planBounds.stage)
+    .nullable()
+    .describe("The id of one of the exercise's stages; null: none, and so is one that is not known."),
+  load: loadSchema.nullable().describe('Null: nothing is said of it.'),
+  support: z.enum(supports).nullable().describe('How much is held on to; null: nothing is said of it.'),
+  bendDeg: within(planRanges.bendDeg)
+    .nullable()
+    .describe('About how far the working knee bends, degrees from straight; an aim, not a limit.'),
+  sidesInTurn: z
+    .boolean()
+    .describe('With both sides: a set of one, then of the other, so that a leg rests while the other works.'),
+  perWeek: whole(planRanges.perWeek)
+    .nullable()
+    .describe('On how many occasions a week, where that differs from the plan; null: as the plan.'),
 };
 
 const repetitionItem = z.strictObject({
@@ -45,6 +69,14 @@ const repetitionItem = z.strictObject({
   seatHeightCm: within(planRanges.seatHeightCm).nullable().describe('Only for tasks with a seat.'),
   feedback: z.enum(feedbackModes),
   limits: limitsSchema,
+  ...progress,
+  stepHeightCm: within(planRanges.stepHeightCm).nullable().describe('Only for tasks with a step.'),
+  upTo: z
+    .strictObject({ min: whole(planRanges.upTo), max: whole(planRanges.upTo) })
+    .nullable()
+    .describe(
+      'Repetitions of a set that come before the next stage, and those that it never goes beyond; null: as the stage says.',
+    ),
 });
 
 const holdItem = z.strictObject({
@@ -53,6 +85,14 @@ const holdItem = z.strictObject({
   ...dose,
   holds: whole(planRanges.holds).describe('In each set.'),
   holdSeconds: whole(planRanges.holdSeconds),
+  ...progress,
+});
+
+/** Something to do that the library does not know; nothing of it is timed or measured. */
+const freeItem = z.strictObject({
+  name: z.string().min(1).max(planBounds.freeName),
+  how: z.string().max(planBounds.freeHow),
+  dose: z.string().max(planBounds.freeDose).describe('How much, in words.'),
 });
 
 /** What is to be done at home, as the treating professional wrote it. */
@@ -108,6 +148,16 @@ export const planSchema = z
       .describe(
         'What the patient reads and hears everything in but the words of this plan; they may change it.',
       ),
+    freeItems: z
+      .array(freeItem)
+      .max(planBounds.freeItems)
+      .describe('Besides the items: done without the camera, and ticked off.'),
+    autoStep: z
+      .enum(autoSteps)
+      .describe(
+        "How far the patient's device changes the plan by itself: not at all; it proposes; or within a stage " +
+          "(more repetitions, up to the item's `upTo`, or the same after a day of rest), saying so.",
+      ),
   })
   .meta({ title: 'Overfoot plan' });
 
@@ -115,4 +165,5 @@ export type PlanDocument = z.infer<typeof planSchema>;
 export type PlanItem = PlanDocument['items'][number];
 export type RepetitionItem = z.infer<typeof repetitionItem>;
 export type HoldItem = z.infer<typeof holdItem>;
+export type FreeItem = PlanDocument['freeItems'][number];
 export type Tempo = NonNullable<RepetitionItem['tempo']>;

@@ -3,6 +3,7 @@ import { defaultLimits } from '#core/protocol/limits';
 import { capitalised } from '#words/capitalised';
 import { message } from '#words/messages/message';
 import { plainName } from '../schema/plainName';
+import { holdWithoutProgress, planWithoutProgress, withoutProgress } from './itemProgress';
 import { planVersion, type PlanDocument, type PlanItem } from './planDocument';
 import { readPlan } from './readPlan';
 import { onItsOwn } from './senseSentence';
@@ -32,6 +33,7 @@ export function newDraft(): PlanDraft {
     videoWish: null,
     returnKey: null,
     language: 'en',
+    ...planWithoutProgress,
   };
 }
 
@@ -52,7 +54,14 @@ export function newItem(id: ExerciseId): PlanItem {
   const dose = { sides: ['right' as const], sets, restSeconds };
   if (exercise.kind === 'hold') {
     const { count, seconds } = exercise.dose.holds;
-    return { kind: 'hold', task: exercise.id, ...dose, holds: count, holdSeconds: seconds };
+    return {
+      kind: 'hold',
+      task: exercise.id,
+      ...dose,
+      holds: count,
+      holdSeconds: seconds,
+      ...holdWithoutProgress,
+    };
   }
   return {
     kind: 'repetitions',
@@ -63,6 +72,7 @@ export function newItem(id: ExerciseId): PlanItem {
     seatHeightCm: null,
     feedback: 'only-outside',
     limits: { ...defaultLimits },
+    ...withoutProgress,
   };
 }
 

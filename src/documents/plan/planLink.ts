@@ -4,8 +4,9 @@ import { Problem } from '#core/problem';
 import { message } from '#words/messages/message';
 import { fromBase64Url, toBase64Url } from './base64Url';
 import { planMarker } from './carriesPlan';
+import { holdWithoutProgress, planWithoutProgress, withoutProgress } from './itemProgress';
 import { parsePlan } from './parsePlan';
-import type { PlanDocument } from './planDocument';
+import type { PlanDocument, PlanItem } from './planDocument';
 import { largestPlanBytes } from './planRanges';
 
 /** Version of the way in which a plan is written into a link; the plan has a version of its own. */
@@ -37,11 +38,28 @@ export function packPlan(plan: PlanDocument): Uint8Array<ArrayBuffer> {
 }
 
 function oldestOf(plan: PlanDocument): object {
-  const { language, ...ofVersion5 } = plan;
+  const items = plan.items.map(itemOfVersion6);
+  const { freeItems, autoStep, ...before } = plan;
+  const isOfVersion6 =
+    items.every((item) => item !== null) &&
+    freeItems.length === 0 &&
+    autoStep === planWithoutProgress.autoStep;
+  if (!isOfVersion6) return plan;
+  const ofVersion6 = { ...before, items, version: 6 };
+  const { language, ...ofVersion5 } = ofVersion6;
   const { perWeek, videoWish, ...ofVersion4 } = ofVersion5;
-  if (language !== 'en') return plan;
+  if (language !== 'en') return ofVersion6;
   if (perWeek !== null || videoWish !== null) return { ...ofVersion5, version: 5 };
   return { ...ofVersion4, version: 4 };
+}
+
+/** An item without what version 7 added; null where it says something of that. */
+function itemOfVersion6(item: PlanItem): object | null {
+  const added = Object.entries(item.kind === 'hold' ? holdWithoutProgress : withoutProgress);
+  const fields = new Map(Object.entries(item));
+  if (added.some(([field, nothing]) => fields.get(field) !== nothing)) return null;
+  for (const [field] of added) fields.delete(field);
+  return Object.fromEntries(fields);
 }
 
 /**

@@ -9,6 +9,9 @@ export const planRanges = {
   pauseSeconds: { min: 0, max: 60 },
   upSeconds: { min: 0.5, max: 30 },
   seatHeightCm: { min: 20, max: 90 },
+  stepHeightCm: { min: 2, max: 60 },
+  bendDeg: { min: 5, max: 140 },
+  upTo: { min: 1, max: 200 },
   painLimit: { min: 0, max: 10 },
   usualPain: { min: 0, max: 10 },
   perWeek: { min: 1, max: 14 },
@@ -23,7 +26,12 @@ export const planBounds = {
   howOften: 300,
   words: 2000,
   note: 300,
+  stage: 40,
+  freeItems: 8,
+  freeName: 60,
+  freeHow: 500,
+  freeDose: 80,
 } as const;
 
 /** No plan within the bounds reaches this size, even where each character is written as an escape, bytes. */
-export const largestPlanBytes = 100_000;
+export const largestPlanBytes = 150_000;

@@ -16,19 +16,27 @@ export interface SetStep {
   restSeconds: number;
 }
 
-/** All sets of a plan in order: all of one side, then the other side, then the next item, with rest between. */
+/**
+ * All sets of a plan in order, with rest between: all of one side, then the other side, or set by set in turn; then
+ * the next item.
+ */
 export function planSteps(items: readonly PlanItem[]): SetStep[] {
   const steps: SetStep[] = [];
   for (const [itemIndex, item] of items.entries()) {
-    for (const side of item.sides) {
-      for (let number = 1; number <= item.sets; number++) {
-        const before = steps.at(-1);
-        const step = { item, itemIndex, side, number, ofSets: item.sets };
-        steps.push({ ...step, change: changeFrom(before, step), restSeconds: before?.item.restSeconds ?? 0 });
-      }
+    for (const { side, number } of setsOf(item)) {
+      const before = steps.at(-1);
+      const step = { item, itemIndex, side, number, ofSets: item.sets };
+      steps.push({ ...step, change: changeFrom(before, step), restSeconds: before?.item.restSeconds ?? 0 });
     }
   }
   return steps;
+}
+
+function setsOf({ sides, sets, sidesInTurn }: PlanItem): Pick<SetStep, 'side' | 'number'>[] {
+  const numbers = Array.from({ length: sets }, (_, i) => i + 1);
+  return sidesInTurn
+    ? numbers.flatMap((number) => sides.map((side) => ({ side, number })))
+    : sides.flatMap((side) => numbers.map((number) => ({ side, number })));
 }
 
 function changeFrom(

@@ -19,6 +19,9 @@ const fieldWords: Record<Field, string> = {
   pauseSeconds: 'seconds at the turning point',
   upSeconds: 'seconds up',
   seatHeightCm: 'cm of seat height',
+  stepHeightCm: 'cm of step height',
+  bendDeg: 'degrees of knee bend',
+  upTo: 'repetitions to work up to',
   painLimit: 'as the pain limit',
   usualPain: 'as the usual pain',
   perWeek: 'times a week',
@@ -48,7 +51,7 @@ export function rangeSentence(
   value: unknown,
   { plan }: PlanNaming,
 ): string | null {
-  const field = path.at(-1);
+  const field = path.at(-2) === 'upTo' ? 'upTo' : path.at(-1);
   const who = path[0] === 'items' && path.length > 1 ? `item ${Number(path[1]) + 1}` : plan;
   if (Array.isArray(value) && value.length === 0)
     return `${who} ${emptyWords[String(field)] ?? 'lacks something'}`;
@@ -117,6 +120,12 @@ export function planSentence(
 function itemFault(item: PlanItem): string | null {
   if (new Set(item.sides).size < item.sides.length) return `names the ${item.sides[0]} side twice`;
   if (item.kind === 'hold') return null;
-  if (item.seatHeightCm === null || findTask(item.task).shape === 'rise') return null;
-  return 'gives a seat height, but has no seat';
+  const { seatHeightCm, stepHeightCm, upTo } = item;
+  const { shape, preparation } = findTask(item.task);
+  if (seatHeightCm !== null && shape !== 'rise') return 'gives a seat height, but has no seat';
+  if (stepHeightCm !== null && !preparation.needs.includes('step'))
+    return 'gives a step height, but has no step';
+  if (upTo !== null && upTo.min > upTo.max)
+    return `works up to ${upTo.min} repetitions, which is more than ${upTo.max}, the most it goes to`;
+  return null;
 }

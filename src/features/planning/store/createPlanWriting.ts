@@ -1,5 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { applyEdit, redoEdit, startHistory, undoEdit, type History } from '#core/history';
+import { withProgress } from '#documents/plan/itemProgress';
 import { parsePlan } from '#documents/plan/parsePlan';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import { copyOf, finishDraft, newDraft, type PlanDraft } from '#documents/plan/planDraft';
@@ -144,7 +145,7 @@ function readLast(world: PlanWritingWorld): PlanDocument | null {
 function readDraft(world: PlanWritingWorld): PlanDraft | null {
   try {
     const kept = JSON.parse(world.read('draft') ?? '') as Partial<PlanDraft>;
-    const draft: PlanDraft = { ...newDraft(), ...kept };
+    const draft: PlanDraft = { ...newDraft(), ...kept, items: (kept.items ?? []).map(withProgress) };
     // Half a plan can't be checked by the plan's schema; what the form can't show is dropped.
     const shown = finishDraft(
       { ...draft, patient: 'x', beyondPainLimit: 'x' },

@@ -18,6 +18,21 @@ export const plan = {
   'dose.holds':
     '{sets, plural, one {} other {# sets of }}{holds, plural, one {# hold} other {# holds}} of {seconds, plural, one {# second} other {# seconds}}, {sides, select, left {left leg} right {right leg} left_right {left leg, then right leg} other {right leg, then left leg}}',
   'dose.seat': 'Seat {cm} cm high.',
+  'dose.step': 'Step {cm} cm high.',
+  'dose.support.none': 'Hold on to nothing; keep something firm within reach.',
+  'dose.support.fingertip': 'One fingertip on something firm.',
+  'dose.support.hand': 'One hand on something firm. Do not lean on it.',
+  'dose.load.loop':
+    '{where, select, ankle {Loop band at the ankle} hand {Loop band in the hand} other {Loop band above the knees}}: {level}.',
+  'dose.load.tube':
+    '{where, select, ankle {Tube band at the ankle} hand {Tube band in the hand} other {Tube band above the knees}}: {level}.',
+  'dose.load.weight':
+    '{where, select, ankle {Weight at the ankle} hand {Weight in the hand} other {Weight above the knees}}: {level}.',
+  'dose.level.light': 'light',
+  'dose.level.medium': 'medium',
+  'dose.level.strong': 'strong',
+  'dose.bend': 'Bend the knee to about {deg}°. A right angle is 90°.',
+  'dose.in-turn': 'A set with one leg, then a set with the other.',
   'dose.rest': '{seconds, plural, one {# second} other {# seconds}} of rest in between.',
 
   'week.times': '{count, plural, =1 {Once a week.} =2 {Twice a week.} other {# times a week.}}',

@@ -20,6 +20,21 @@ export const plan: Translated<typeof english> = {
   'dose.holds':
     '{sets, plural, one {} other {# series de }}{holds, plural, one {# vez} other {# veces}} {seconds, plural, one {# segundo} other {# segundos}}, {sides, select, left {pierna izquierda} right {pierna derecha} left_right {pierna izquierda, después pierna derecha} other {pierna derecha, después pierna izquierda}}',
   'dose.seat': 'Asiento a {cm} cm de altura.',
+  'dose.step': 'Escalón de {cm} cm de altura.',
+  'dose.support.none': 'No te agarres a nada; ten algo firme a mano.',
+  'dose.support.fingertip': 'Un dedo sobre algo firme.',
+  'dose.support.hand': 'Una mano sobre algo firme. No cargues tu peso en ella.',
+  'dose.load.loop':
+    '{where, select, ankle {Banda cerrada en el tobillo} hand {Banda cerrada en la mano} other {Banda cerrada por encima de las rodillas}}: {level}.',
+  'dose.load.tube':
+    '{where, select, ankle {Banda tubular en el tobillo} hand {Banda tubular en la mano} other {Banda tubular por encima de las rodillas}}: {level}.',
+  'dose.load.weight':
+    '{where, select, ankle {Peso en el tobillo} hand {Peso en la mano} other {Peso por encima de las rodillas}}: {level}.',
+  'dose.level.light': 'resistencia ligera',
+  'dose.level.medium': 'resistencia media',
+  'dose.level.strong': 'resistencia fuerte',
+  'dose.bend': 'Dobla la rodilla unos {deg}°. Un ángulo recto son 90°.',
+  'dose.in-turn': 'Una serie con una pierna y después una con la otra.',
   'dose.rest': '{seconds, plural, one {# segundo} other {# segundos}} de descanso entre medias.',
 
   'week.times':

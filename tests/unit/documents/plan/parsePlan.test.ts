@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { mapMeasures } from '#core/measures/measures';
 import { isProblem } from '#core/problem';
 import { defaultLimits, limitedMeasures } from '#core/protocol/limits';
+import { withoutProgress } from '#documents/plan/itemProgress';
 import { parsePlan } from '#documents/plan/parsePlan';
 import {
   planSchema,
@@ -12,8 +13,9 @@ import {
   type RepetitionItem,
 } from '#documents/plan/planDocument';
 import { largestPlanBytes, planBounds } from '#documents/plan/planRanges';
+import { longestLevel } from '#documents/schema/loadSchema';
 import { anyLimits } from '../../../support/anyLimits';
-import { smallItem, smallPlan } from '../../../support/smallPlan';
+import { smallHold, smallItem, smallPlan } from '../../../support/smallPlan';
 
 function problemOf(text: string): string | null {
   try {
@@ -49,11 +51,9 @@ const allLimits = {
 
 /** The small plan with its first item's limits as older versions wrote them. */
 function older(kneeInwardDeg: number, kneeOutwardDeg: number, more: object = {}): object {
-  const [item, ...items] = smallPlan().items;
-  return {
-    ...ofVersion3(),
-    items: [{ ...item, limits: { kneeInwardDeg, kneeOutwardDeg, ...more } }, ...items],
-  };
+  const before = ofVersion3();
+  const [item, ...items] = before.items;
+  return { ...before, items: [{ ...item, limits: { kneeInwardDeg, kneeOutwardDeg, ...more } }, ...items] };
 }
 
 /** What an older plan says becomes this. */
@@ -61,9 +61,19 @@ function migrated(change: Partial<PlanDocument> = {}): PlanDocument {
   return smallPlan({ ifItGivesWay: '', ...change });
 }
 
-/** Without what version 6 added. */
+/** Without what version 7 added. */
+function ofVersion6(change: Partial<PlanDocument> = {}) {
+  const { freeItems, autoStep, ...before } = smallPlan(change);
+  const added = Object.keys(withoutProgress);
+  const items = before.items.map(
+    (item) => Object.fromEntries(Object.entries(item).filter(([field]) => !added.includes(field))) as object,
+  );
+  return { ...before, items, version: 6 };
+}
+
+/** Without what version 6 added, either. */
 function ofVersion5(change: Partial<PlanDocument> = {}) {
-  const { language, ...before } = smallPlan(change);
+  const { language, ...before } = ofVersion6(change);
   return { ...before, version: 5 };
 }
 
@@ -74,7 +84,7 @@ function ofVersion4(change: Partial<PlanDocument> = {}) {
 }
 
 /** Without what version 4 added, either. */
-function ofVersion3(): object {
+function ofVersion3() {
   const { usualPain, mayGoOnAbove, ifItGivesWay, ...before } = ofVersion4();
   return { ...before, version: 3 };
 }
@@ -106,8 +116,8 @@ describe('parsePlan(text)', () => {
   );
 
   it('says of a newer version that the program must be updated', () => {
-    expect(problemAfter((plan) => Object.assign(plan, { version: 7 }))).toBe(
-      'This plan is of version 7; this program reads up to 6. Update the program.',
+    expect(problemAfter((plan) => Object.assign(plan, { version: 8 }))).toBe(
+      'This plan is of version 8; this program reads up to 7. Update the program.',
     );
   });
 
@@ -145,6 +155,42 @@ describe('parsePlan(text)', () => {
     expect(parsePlan(JSON.stringify(ofVersion5(said)))).toEqual(smallPlan({ ...said, language: 'en' }));
   });
 
+  it('reads a plan of version 6, and leaves open what it could not say', () => {
+    const plan = smallPlan({ language: 'es' });
+    expect(parsePlan(JSON.stringify(ofVersion6({ language: 'es' })))).toEqual(plan);
+    expect(plan.items[0]).toMatchObject({ stage: null, load: null, stepHeightCm: null, upTo: null });
+    expect(plan).toMatchObject({ freeItems: [], autoStep: 'propose' });
+  });
+
+  it('reads everything that an item can say of its progress, what is free, and what the device may do', () => {
+    const plan = smallPlan({
+      items: [
+        smallItem({
+          task: 'lateral-step-down',
+          sides: ['left', 'right'],
+          seatHeightCm: null,
+          stage: 'step-15',
+          load: { kind: 'weight', level: '4 kg', where: 'hand' },
+          support: 'fingertip',
+          bendDeg: 55,
+          sidesInTurn: true,
+          perWeek: 2,
+          stepHeightCm: 15,
+          upTo: { min: 12, max: 16 },
+        }),
+        smallHold({ stage: 'hard-30', load: { kind: 'none' }, support: 'none', perWeek: 7 }),
+      ],
+      freeItems: [{ name: 'Walking', how: 'On level ground.', dose: '20 minutes' }],
+      autoStep: 'within-plan',
+    });
+    expect(parsePlan(JSON.stringify(plan))).toEqual(plan);
+  });
+
+  it('reads a stage that the library does not know', () => {
+    const plan = smallPlan({ items: [smallItem({ stage: 'a-stage-of-their-own' })] });
+    expect(parsePlan(JSON.stringify(plan))).toEqual(plan);
+  });
+
   it('reads the language of the patient', () => {
     expect(parsePlan(JSON.stringify(smallPlan({ language: 'es' }))).language).toBe('es');
     expect(problemAfter((plan) => Object.assign(plan, { language: 'xx' }))).toMatch(/damaged at "language"/);
@@ -178,6 +224,7 @@ describe('parsePlan(text)', () => {
   it('accepts the largest plan within its bounds', () => {
     const long = (length: number) => '\u0001'.repeat(length);
     const { patient, words, howOften, beyondPainLimit, ifItGivesWay, note, items } = planBounds;
+    const { stage, freeItems, freeName, freeHow, freeDose } = planBounds;
     const plan = smallPlan({
       patient: long(patient),
       words: long(words),
@@ -189,8 +236,19 @@ describe('parsePlan(text)', () => {
         smallItem({
           limits: allLimits,
           tempo: { downSeconds: 10.000001, pauseSeconds: 10.000001, upSeconds: 10.000001 },
+          stage: long(stage),
+          load: { kind: 'weight', level: long(longestLevel), where: 'above-knees' },
+          support: 'fingertip',
+          bendDeg: 10.000001,
+          upTo: { min: 100, max: 200 },
         }),
       ),
+      freeItems: Array.from({ length: freeItems }, () => ({
+        name: long(freeName),
+        how: long(freeHow),
+        dose: long(freeDose),
+      })),
+      autoStep: 'within-plan',
     });
     const text = JSON.stringify(plan, null, 8);
     expect(text.length).toBeLessThan(largestPlanBytes);
@@ -215,6 +273,28 @@ describe('parsePlan(text)', () => {
     ],
     ['no time a week', (p) => (p.perWeek = 0), /it asks for 0 times a week, where 1 to 14 make/],
     ['too many times a week', (p) => (p.perWeek = 15), /it asks for 15 times a week, where 1 to 14 make/],
+    ['a step of the moon', (p) => (first(p).stepHeightCm = 90), /item 1 asks for 90 cm of step height/],
+    ['a knee that folds', (p) => (first(p).bendDeg = 170), /item 1 asks for 170 degrees of knee bend/],
+    [
+      'nothing to work up to',
+      (p) => (first(p).upTo = { min: 0, max: 10 }),
+      /item 1 asks for 0 repetitions to work up to, where 1 to 200 make/,
+    ],
+    [
+      'a range that runs backward',
+      (p) => (first(p).upTo = { min: 12, max: 10 }),
+      /item 1 .* works up to 12 repetitions, which is more than 10/,
+    ],
+    [
+      'an item more often than there are times',
+      (p) => (second(p).perWeek = 15),
+      /item 2 asks for 15 times a week/,
+    ],
+    [
+      'a step without stepping',
+      (p) => (first(p).stepHeightCm = 10),
+      /\(Split-stance sit-to-stand\) gives a step height, but has no step/,
+    ],
     ['a seat on the floor', (p) => (first(p).seatHeightCm = 2), /item 1 asks for 2 cm of seat height/],
     [
       'a limit beyond any knee',
@@ -263,6 +343,15 @@ describe('parsePlan(text)', () => {
     ['a remark that is too long', (p) => (p.words = 'x'.repeat(2001)), /"words"/],
     ['a video that is none', (p) => Object.assign(p, { videoWish: 'half' }), /"videoWish"/],
     ['a key that is none', (p) => (p.returnKey = 'age1abc'), /"returnKey"/],
+    ['a load without a level', (p) => Object.assign(first(p), { load: { kind: 'loop' } }), /"items\.0\.load/],
+    ['a support that is none', (p) => Object.assign(first(p), { support: 'foot' }), /"items\.0\.support"/],
+    ['a step of a hold', (p) => Object.assign(second(p), { stepHeightCm: 10 }), /"items\.1"/],
+    [
+      'a free item without a name',
+      (p) => (p.freeItems = [{ name: '', how: '', dose: '' }]),
+      /"freeItems\.0\.name"/,
+    ],
+    ['a device that does as it likes', (p) => Object.assign(p, { autoStep: 'always' }), /"autoStep"/],
     ['items too many', (p) => (p.items = Array.from({ length: 21 }, () => smallItem())), /"items"/],
   ])('says where it is damaged for %s', (_, change, where) => {
     const problem = problemAfter(change);

@@ -11,9 +11,12 @@ import { parsePlan } from '#documents/plan/parsePlan';
 import { longestFragment, planToFragment, readPlanLink } from '#documents/plan/planLink';
 import { largestPlanBytes } from '#documents/plan/planRanges';
 import { projectRoot } from '#tools/commands/tools/projectRoot';
-import { smallPlan } from '../../../support/smallPlan';
+import { smallHold, smallItem, smallPlan } from '../../../support/smallPlan';
 
-const example = parsePlan(readFileSync(`${projectRoot}fixtures/example.plan.json`, 'utf8'));
+const exampleText = readFileSync(`${projectRoot}fixtures/example.plan.json`, 'utf8');
+/** As it is kept, of version 5. */
+const exampleFile = JSON.parse(exampleText) as Record<string, unknown>;
+const example = parsePlan(exampleText);
 
 function problemOf(fragment: string): string | null {
   try {
@@ -43,12 +46,11 @@ describe('planToFragment(plan), readPlanLink(fragment)', () => {
     const fragment = planToFragment(example);
     expect(fragment).toMatch(/^plan=1\.[\w-]+\.[\w-]{8}$/);
     const packed = Buffer.from(fragment.split('.')[1]!, 'base64url');
-    const { language, ...before } = example;
-    expect(JSON.parse(inflateRawSync(packed).toString('utf8'))).toEqual({ ...before, version: 5 });
+    expect(JSON.parse(inflateRawSync(packed).toString('utf8'))).toEqual({ ...exampleFile, version: 5 });
   });
 
   it('take no more room than before where a plan says nothing that is newer, and open in programs of then', () => {
-    const { perWeek, videoWish, language, ...before } = example;
+    const { perWeek, videoWish, ...before } = exampleFile;
     const bytes = deflateSync(strToU8(JSON.stringify({ ...before, version: 4 })), { level: 9 });
     const open = { ...example, perWeek: null, videoWish: null };
     expect(planToFragment(open)).toBe(linkAround(bytes));
@@ -58,6 +60,12 @@ describe('planToFragment(plan), readPlanLink(fragment)', () => {
   it.each([
     { perWeek: 3, videoWish: null },
     { perWeek: null, videoWish: 'none' as const },
+    { language: 'es' as const },
+    { autoStep: 'within-plan' as const },
+    { freeItems: [{ name: 'Walking', how: '', dose: '20 minutes' }] },
+    { items: [smallItem({ stage: 'seat-46' })] },
+    { items: [smallItem({ sidesInTurn: true })] },
+    { items: [smallHold({ support: 'none' })] },
   ])('carry %j', (said) => {
     const plan = smallPlan(said);
     expect(readPlanLink(planToFragment(plan))).toEqual({ plan });

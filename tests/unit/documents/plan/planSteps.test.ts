@@ -28,6 +28,16 @@ describe('planSteps(items)', () => {
     expect(steps[4]!.item).toBe(items[1]);
   });
 
+  it('goes from side to side where they take turns', () => {
+    const steps = planSteps([smallItem({ sides: ['right', 'left'], sets: 2, sidesInTurn: true })]);
+    expect(steps.map(({ side, number, change }) => [side, number, change])).toEqual([
+      ['right', 1, 'first'],
+      ['left', 1, 'other-side'],
+      ['right', 2, 'other-side'],
+      ['left', 2, 'other-side'],
+    ]);
+  });
+
   it('gives nothing for no items', () => {
     expect(planSteps([])).toEqual([]);
   });

@@ -2,15 +2,11 @@ import { z } from 'zod';
 import { freeLegs, wornFootwear, type SetConditions } from '#core/conditions/setConditions';
 import { taskIds } from '#core/exercises/exercises';
 import { feedbackModes } from '#core/protocol/feedback';
-import { loadKinds, loadPlaces } from '#core/protocol/load';
 import { sides } from '#core/protocol/side';
 import { supports } from '#core/protocol/support';
+import { loadSchema } from '#documents/schema/loadSchema';
 
 const heightCm = z.number().min(0).max(200).nullable().default(null);
-const load = z.union([
-  z.strictObject({ kind: z.literal('none') }),
-  z.strictObject({ kind: z.enum(loadKinds), level: z.string(), where: z.enum(loadPlaces) }),
-]);
 
 /** Under what a set was done; what is left out was not noted. */
 export const conditionsSchema: z.ZodType<SetConditions> = z.strictObject({
@@ -20,7 +16,7 @@ export const conditionsSchema: z.ZodType<SetConditions> = z.strictObject({
   seatHeightCm: heightCm,
   stepHeightCm: heightCm,
   support: z.enum(supports).nullable().default(null),
-  load: load.nullable().default(null),
+  load: loadSchema.nullable().default(null),
   footwear: z.enum(wornFootwear).nullable().default(null),
   freeLeg: z.enum(freeLegs).nullable().default(null),
   feedback: z.enum(feedbackModes).nullable().default(null),

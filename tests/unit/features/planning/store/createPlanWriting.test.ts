@@ -66,6 +66,13 @@ describe('createPlanWriting(world)', () => {
     expect(state().fault).toMatch(/0 repetitions/);
   });
 
+  it('continues with a draft from before items had stages', () => {
+    const { stage, load, support, bendDeg, sidesInTurn, perWeek, stepHeightCm, upTo, ...before } =
+      smallItem();
+    const draft = JSON.stringify({ patient: 'Grey Otter 3', items: [before] });
+    expect(open(new Map([['draft', draft]])).state().plan?.items).toEqual([smallItem()]);
+  });
+
   it('ignores a draft that is damaged or from elsewhere', () => {
     for (const text of ['', '{', 'null', '{"items":7}', '{"items":[{"kind":"other"}]}'])
       expect(open(new Map([['draft', text]])).state().draft.items).toEqual([]);

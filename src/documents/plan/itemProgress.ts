@@ -1,0 +1,60 @@
+import { findExercise } from '#core/exercises/exercises';
+import type { HoldStage, RepetitionStage } from '#core/exercises/stage';
+import type { HoldItem, PlanDocument, PlanItem, RepetitionItem } from './planDocument';
+
+type Progress = Pick<
+  RepetitionItem,
+  'stage' | 'load' | 'support' | 'bendDeg' | 'sidesInTurn' | 'perWeek' | 'stepHeightCm' | 'upTo'
+>;
+
+/** A hold of which nothing but its dose is said. */
+export const holdWithoutProgress = {
+  stage: null,
+  load: null,
+  support: null,
+  bendDeg: null,
+  sidesInTurn: false,
+  perWeek: null,
+} as const satisfies Pick<HoldItem, Exclude<keyof Progress, 'stepHeightCm' | 'upTo'>>;
+
+/** A repeated task of which nothing but its dose, tempo, seat and limits is said. */
+export const withoutProgress = {
+  ...holdWithoutProgress,
+  stepHeightCm: null,
+  upTo: null,
+} as const satisfies Progress;
+
+/** Of a plan that holds nothing but items of the library. */
+export const planWithoutProgress = { freeItems: [], autoStep: 'propose' } as const satisfies Pick<
+  PlanDocument,
+  'freeItems' | 'autoStep'
+>;
+
+/** An item of before version 7, of which all this is left open; anything else as it is. */
+export function withProgress<Item extends object>(item: Item): Item & Partial<Progress> {
+  const nothing = 'kind' in item && item.kind === 'hold' ? holdWithoutProgress : withoutProgress;
+  return { ...nothing, ...item };
+}
+
+/** The stage at which an item stands; null where it has none, or one that the library does not know. */
+export function stageOf({
+  task,
+  stage,
+}: Pick<PlanItem, 'task' | 'stage'>): RepetitionStage | HoldStage | null {
+  return findExercise(task).stages.find(({ id }) => id === stage) ?? null;
+}
+
+/**
+ * How far repetitions of a set go before the next stage, and at most: as the item says, else its stage, else the
+ * exercise's dose; null where none of them does.
+ */
+export function upToOf({ task, stage, upTo }: Pick<RepetitionItem, 'task' | 'stage' | 'upTo'>): {
+  min: number;
+  max: number;
+} | null {
+  if (upTo !== null) return upTo;
+  const known = stageOf({ task, stage });
+  if (known !== null && 'upTo' in known) return known.upTo;
+  const exercise = findExercise(task);
+  return exercise.kind === 'task' ? exercise.dose.worksUpTo : null;
+}
