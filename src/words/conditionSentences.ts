@@ -83,6 +83,16 @@ export function conditionSentences(
   return sentences;
 }
 
+/** What was noted of how a set was done: 'stage “seat-46”', 'seat 46 cm', 'support a hand'. */
+export function notedWords(conditions: SetConditions): string[] {
+  const noted = ['stage', 'seatHeightCm', 'stepHeightCm', 'support', 'load', 'freeLeg'] as const;
+  return noted.flatMap((id) => {
+    const value = conditions[id];
+    if (value === null || value === 'none' || (typeof value === 'object' && value.kind === 'none')) return [];
+    return [`${nameWords[id]} ${(valueWords[id] as (known: typeof value) => string)(value)}`];
+  });
+}
+
 /** 'seat 50 cm then, 46 cm now' */
 function differencePhrase({ condition, earlier, later }: ConditionDifference, names: PairNames): string {
   const said = (value: SetConditions[ConditionId]) =>

@@ -40,6 +40,7 @@ export function listedRecording({ line, reading, ...rest }: LineChange = {}): Li
       painDuring: 2,
       cutShort: null,
       heldMs: null,
+      conditions: null,
       ...line,
     },
     reading: reading ?? readingOf(['in', 'in', 'in']),

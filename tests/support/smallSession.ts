@@ -5,7 +5,7 @@ import type { SessionDocument } from '#documents/session/sessionDocument';
 export function smallSession(): SessionDocument {
   return {
     format: 'overfoot-visit',
-    version: 3,
+    version: 4,
     ...notAsked,
     id: '3f4a6d0e-93ff-4a8e-8f8d-5a6c1b2e7d10',
     startedAt: '2026-04-05T06:07:08.000Z',
@@ -27,6 +27,7 @@ export function smallSession(): SessionDocument {
         painDuring: 3,
         cutShort: 'The doorbell rang.',
         heldMs: null,
+        conditions: null,
       },
       {
         sessionId: null,
@@ -38,6 +39,7 @@ export function smallSession(): SessionDocument {
         painDuring: null,
         cutShort: null,
         heldMs: 30_000,
+        conditions: null,
       },
     ],
   };

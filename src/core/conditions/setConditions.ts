@@ -38,3 +38,6 @@ export interface SetConditions {
 }
 
 export type ConditionId = keyof SetConditions;
+
+/** The part of them that a session notes with a set; exercise and leg stand beside it, the rest in the recording. */
+export type NotedConditions = Omit<SetConditions, 'task' | 'side' | 'bendsFilmed' | 'measuringVersion'>;

@@ -40,7 +40,9 @@ export const setStartSchema = z.strictObject({
   startedAt: z.iso.datetime(),
   visitId: z.uuid().nullable(),
   /** Its line in the session, as far as it is known; null for a recording without a session. */
-  visitSet: sessionSetSchema.nullable(),
+  visitSet: sessionSetSchema
+    .extend({ conditions: sessionSetSchema.shape.conditions.default(null) })
+    .nullable(),
   setup,
   limits: keptLimits,
   note,

@@ -73,7 +73,7 @@ function exchangeSession(
     effort,
     isUnfilmed,
     remark,
-    sets: session.sets.map(({ sessionId: recordingId, ...set }) => {
+    sets: session.sets.map(({ sessionId: recordingId, conditions, ...set }) => {
       const recording = recordingId === null ? undefined : recordings.get(recordingId);
       return { recordingId, ...set, result: recording === undefined ? null : resultOf(recording) };
     }),

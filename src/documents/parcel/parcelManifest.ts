@@ -9,10 +9,10 @@ import { sessionSchema } from '../session/sessionDocument';
 
 /**
  * Bumped when a field is added, removed or changes its meaning, also in the session that it holds. Version 1 had no
- * time of sending and no signature; version 2 had session documents of version 1, and
- * version 3 those of version 2.
+ * time of sending and no signature; version 2 had session documents of version 1, version 3 those of version 2, and
+ * version 4 those of version 3.
  */
-export const parcelVersion = 4;
+export const parcelVersion = 5;
 
 /** What a parcel may hold at most; docs/parcel-format.md says how much memory that takes. */
 export const parcelBounds = {
@@ -71,7 +71,7 @@ const manifestKind: DocumentKind<ParcelManifest> = {
 };
 
 function bringUpManifest(older: object, version: number): object {
-  if (![1, 2, 3].includes(version)) return older;
+  if (![1, 2, 3, 4].includes(version)) return older;
   const { visit } = older as { visit?: unknown };
   const session = isFields(visit) ? bringUpSession(visit, Number(visit['version'])) : visit;
   return { ...older, ...(version === 1 ? { sentAt: null } : {}), visit: session, version: parcelVersion };

@@ -1,10 +1,12 @@
 import { exerciseIds } from '#core/exercises/exercises';
+import { swellings } from '#core/programme/stageCourse';
 import { sides } from '#core/protocol/side';
 import { signIds } from '#core/safety/signs';
 import { z } from '../schema/zod';
+import { conditionsSchema } from './conditionsSchema';
 
 /** Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. */
-export const sessionVersion = 3;
+export const sessionVersion = 4;
 
 /** Longest texts, characters; the forms enforce the same. */
 export const longestText = { patient: 60, remark: 2000, cutShort: 300, who: 60 };
@@ -39,6 +41,9 @@ export const sessionSetSchema = z.strictObject({
     .nullable()
     .describe('Why the set ended before its time; null where it did not.'),
   heldMs: z.number().min(0).max(longestHeldMs).nullable().describe('Total time held; null for a task.'),
+  conditions: conditionsSchema
+    .nullable()
+    .describe('Under what it was done; null where no plan says so, and before version 4.'),
 });
 
 /** Why a session did not begin, or was stopped. */
@@ -64,6 +69,13 @@ const checkSchema = z.strictObject({
     .array(z.enum(signIds))
     .max(signIds.length)
     .describe('Those that were chosen, and then said to be a mistake.'),
+});
+
+/** How the knee was after an earlier session. */
+const afterwardsSchema = z.strictObject({
+  visitId: z.uuid().describe('The session that it came after.'),
+  worst: score.nullable().describe('Most pain in the day after it; null where that was not answered.'),
+  swelling: z.enum(swellings).nullable().describe('Against the time before; null where it was not answered.'),
 });
 
 /** Pain above the limit with which the person went on, since the plan allows it and they said so. */
@@ -104,6 +116,9 @@ export const sessionSchema = z
       .nullable()
       .describe('Each knee by itself, where both legs work; null where one was asked.'),
     check: checkSchema.nullable().describe('Null where it was not answered, and before version 2.'),
+    afterLast: afterwardsSchema
+      .nullable()
+      .describe('Answered before anything was done; null where there was no earlier session to ask about.'),
     wentOnAbove: z.array(wentOnSchema).max(mostAnswers),
     endedBecause: z
       .strictObject({
@@ -133,6 +148,7 @@ export const sessionSchema = z
 
 export type SessionDocument = z.infer<typeof sessionSchema>;
 export type SessionCheck = z.infer<typeof checkSchema>;
+export type Afterwards = z.infer<typeof afterwardsSchema>;
 export type WentOn = z.infer<typeof wentOnSchema>;
 export type Silence = NonNullable<SessionDocument['silence']>;
 export type Settlement = z.infer<typeof settlementSchema>;

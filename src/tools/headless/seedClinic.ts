@@ -103,6 +103,7 @@ function sessionChanges(
       painDuring: session % 4,
       cutShort: null,
       heldMs: null,
+      conditions: null,
     })),
   };
   return [

@@ -99,7 +99,7 @@ export function* clinicSets(): Generator<KeptSet[]> {
     const day = exercises[0]!.day;
     const session: SessionDocument = {
       format: 'overfoot-visit',
-      version: 3,
+      version: 4,
       ...notAsked,
       id: sessionId,
       startedAt: `2026-${day}T06:00:00.000Z`,
@@ -120,6 +120,7 @@ export function* clinicSets(): Generator<KeptSet[]> {
         painDuring: 2,
         cutShort: null,
         heldMs: null,
+        conditions: null,
         ...line,
       })),
       ...change,

@@ -38,6 +38,7 @@ const lineOf = (recording: RecordingDocument, change: Partial<SessionSet> = {}):
   painDuring: 2,
   cutShort: null,
   heldMs: null,
+  conditions: null,
   ...change,
 });
 
@@ -64,7 +65,7 @@ function unmeasured(recording: RecordingDocument, count: number): RecordingDocum
 export function demoSessions(secondSet: FromVideo = 'done'): KeptSet[] {
   const sessionOf = (change: Partial<SessionDocument>): SessionDocument => ({
     format: 'overfoot-visit',
-    version: 3,
+    version: 4,
     ...notAsked,
     id: idOf('3', 0),
     startedAt: '2026-04-05T06:07:08.000Z',

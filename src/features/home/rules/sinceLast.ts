@@ -1,12 +1,14 @@
 import { setPeakChange } from '#core/change/setPeakChange';
+import { compareConditions } from '#core/conditions/compareConditions';
 import { findSetPeak } from '#core/scoring/findSetPeak';
 import { completeRepetitions } from '#documents/recording/completeRepetitions';
 import type { RecordingHead } from '#documents/recording/recordingHead';
 import type { SessionSet } from '#documents/session/sessionDocument';
+import { setConditions } from '#documents/session/setConditions';
 
 /** A set with what was measured of it. */
 export interface MeasuredSet {
-  set: Pick<SessionSet, 'item' | 'task' | 'side' | 'number' | 'prescribedRepetitions' | 'cutShort'>;
+  set: Pick<SessionSet, 'task' | 'side' | 'conditions'>;
   recording: Pick<RecordingHead, 'setup' | 'derived'>;
 }
 
@@ -14,10 +16,10 @@ export interface MeasuredSet {
 export type SinceLast = 'less-inward' | 'more-inward';
 
 /**
- * Whether the knee went less or more inward than in the same set of the last session of the plan, by more than error: of
- * this set and of that one, and of what one person differs by between two days.
+ * Whether the knee went less or more inward than in the same set of an earlier session, by more than error: of this set
+ * and of that one, and of what one person differs by between two days.
  *
- * @returns  null where it did not, where the sets are not alike, or where too little was measured
+ * @returns  null where it did not, where the sets were not done and measured alike, or where too little was measured
  */
 export function sinceLast(earlier: MeasuredSet, later: MeasuredSet): SinceLast | null {
   if (!isAlike(earlier, later)) return null;
@@ -30,18 +32,13 @@ export function sinceLast(earlier: MeasuredSet, later: MeasuredSet): SinceLast |
   return verdict === 'lower' ? 'less-inward' : 'more-inward';
 }
 
-/** Whether two sets were asked for, done and measured in the same way. */
-function isAlike(one: MeasuredSet, other: MeasuredSet): boolean {
-  const conditions = ({ set, recording }: MeasuredSet) => [
-    set.item,
-    set.task,
-    set.side,
-    set.number,
-    set.prescribedRepetitions,
-    set.cutShort === null,
-    recording.setup.bends === undefined,
-    recording.derived.measuringVersion,
-  ];
-  const others = conditions(other);
-  return conditions(one).every((condition, index) => condition === others[index]);
+function isAlike(earlier: MeasuredSet, later: MeasuredSet): boolean {
+  const [then, now] = [earlier, later].map(({ set, recording: { setup, derived } }) =>
+    setConditions(
+      set,
+      { bendsFilmed: setup.bends !== undefined, measuringVersion: derived.measuringVersion },
+      null,
+    ),
+  );
+  return then != null && now != null && compareConditions(then, now).differences.length === 0;
 }

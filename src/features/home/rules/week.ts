@@ -1,3 +1,5 @@
+import { isSameDay } from './isSameDay';
+
 /** One day of a week, in local time. */
 export interface WeekDay {
   /** Local midnight at its start, or the first moment after it. */
@@ -39,12 +41,4 @@ export function weekOf(doneAt: readonly string[], perWeek: number | null, now: D
 /** The day that is so many days after that of a moment; a day may have 23 or 25 hours. */
 function localDay(now: Date, later: number): Date {
   return new Date(now.getFullYear(), now.getMonth(), now.getDate() + later);
-}
-
-function isSameDay(one: Date, other: Date): boolean {
-  return (
-    one.getFullYear() === other.getFullYear() &&
-    one.getMonth() === other.getMonth() &&
-    one.getDate() === other.getDate()
-  );
 }

@@ -1,4 +1,4 @@
-import { Button } from 'react-aria-components';
+import { Button, ToggleButton } from 'react-aria-components';
 import { newSigns } from '#core/safety/newSigns';
 import { redFlags } from '#core/safety/redFlags';
 import { capitalised } from '#words/capitalised';
@@ -6,6 +6,7 @@ import { message } from '#words/messages/message';
 import { signAdvice, signWords } from '#words/signWords';
 import { useHome, useHomeStep } from '../homeContext';
 import { HomePage } from './HomePage';
+import { NothingNew } from './NothingNew';
 
 /** The warning signs: all of them the first time, later three short questions. Where one applies, the way on is closed. */
 export function CheckPage() {
@@ -17,6 +18,7 @@ export function CheckPage() {
 
 function AllSigns() {
   const home = useHome();
+  const isAskedAfter = useHomeStep('check', ({ askedAfter }) => askedAfter !== null);
   return (
     <HomePage title={message('check.title')} back={() => home.back()}>
       <p>{message('check.then')}</p>
@@ -28,9 +30,13 @@ function AllSigns() {
         ))}
       </div>
       <section className="home-section home-end">
-        <Button className="button button-primary" onPress={() => home.noneOfThese()}>
-          {message('check.none')}
-        </Button>
+        {isAskedAfter ? (
+          <NothingNew words={message('check.none')} />
+        ) : (
+          <Button className="button button-primary" onPress={() => home.noneOfThese()}>
+            {message('check.none')}
+          </Button>
+        )}
       </section>
     </HomePage>
   );
@@ -38,20 +44,26 @@ function AllSigns() {
 
 function NewSigns() {
   const home = useHome();
+  const isAskedAfter = useHomeStep('check', ({ askedAfter }) => askedAfter !== null);
   return (
     <HomePage
       title={message('check.new')}
       back={() => home.back()}
       actions={
-        <Button className="button button-primary" onPress={() => home.noneOfThese()}>
-          {message('check.nothing-new')}
-        </Button>
+        isAskedAfter ? (
+          <NothingNew words={message('check.nothing-new')} />
+        ) : (
+          <Button className="button button-primary" onPress={() => home.noneOfThese()}>
+            {message('check.nothing-new')}
+          </Button>
+        )
       }
     >
       {newSigns.map(({ ask, signs }) => (
         <section key={ask} className="home-section">
           <h2>{message(`new.ask.${ask}`)}</h2>
           <div className="sign-grid" role="group" aria-label={message(`new.ask.${ask}`)}>
+            {ask === 'swelling' && isAskedAfter && <LessSwollen />}
             {signs.map((id) => (
               <Button key={id} className="button flag-button" onPress={() => home.setSign(id)}>
                 {message(`new.${id}`)}
@@ -64,6 +76,21 @@ function NewSigns() {
         {message('check.whole-list')}
       </Button>
     </HomePage>
+  );
+}
+
+/** No sign: it is noted, and nothing else. */
+function LessSwollen() {
+  const home = useHome();
+  const isLess = useHomeStep('check', ({ isLessSwollen }) => isLessSwollen);
+  return (
+    <ToggleButton
+      className="button flag-button"
+      isSelected={isLess}
+      onChange={(is) => home.setLessSwollen(is)}
+    >
+      {message('new.less-swollen')}
+    </ToggleButton>
   );
 }
 

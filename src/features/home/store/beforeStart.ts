@@ -1,4 +1,6 @@
+import type { Swelling } from '#core/programme/stageCourse';
 import type { Side } from '#core/protocol/side';
+import type { SignId } from '#core/safety/signs';
 import { cautionsOf, painAdvice } from '#documents/plan/cautions';
 import { isHolding } from '#documents/session/concernsOf';
 import { longestText } from '#documents/session/sessionDocument';
@@ -16,7 +18,7 @@ import { withPain } from './withPain';
 interface BeforeStartParts {
   adapters: Pick<HomeAdapters, 'now'>;
   home: HomeStore;
-  choice: Pick<OpenChoice, 'openPlan' | 'keepChosen' | 'begin' | 'goOn' | 'asked' | 'isPainSaid'>;
+  choice: Pick<OpenChoice, 'openPlan' | 'keepChosen' | 'begin' | 'goOn' | 'signsAhead' | 'isPainSaid'>;
   warnings: PainWarnings;
   saver: SessionSaver;
   /** On to the camera, or to the exercise where no set needs one. */
@@ -42,6 +44,7 @@ export function beforeStart(
   | 'confirm'
   | 'setSign'
   | 'askAllSigns'
+  | 'setLessSwollen'
   | 'noneOfThese'
   | 'back'
   | 'sayPainToday'
@@ -56,7 +59,7 @@ export function beforeStart(
     const { painBefore } = get();
     enter('pain-before', { painWarning: painBefore === null ? null : warnings.of('before', painBefore) });
   };
-  const askSigns = () => enter('check', { asked: choice.asked() }, { problem: null });
+  const askSigns = () => enter('check', choice.signsAhead(), { problem: null });
   const leavePain = (isTold: boolean) => {
     const state = get();
     if (state.step !== 'pain-before' || !isPainAnswered(state)) return;
@@ -104,7 +107,7 @@ export function beforeStart(
     setSign(sign) {
       const state = get();
       if (state.step !== 'check') return;
-      const { asked, check, sign: before } = state;
+      const { asked, askedAfter, check, sign: before } = state;
       const taken = new Set(check?.takenBack);
       if (sign !== null) taken.delete(sign);
       else if (before !== null) taken.add(before);
@@ -112,14 +115,22 @@ export function beforeStart(
       set({
         check: { asked, signs, takenBack: [...taken] },
         endedBecause: sign === null ? null : { reason: 'sign', fell: null },
+        afterLast:
+          askedAfter === null ? null : { visitId: askedAfter, worst: null, swelling: swellingOf(sign) },
       });
       change('check', { sign });
       saver.keep();
     },
-    noneOfThese() {
+    setLessSwollen: (isLessSwollen) => change('check', { isLessSwollen }),
+    noneOfThese(worst = null) {
       const state = get();
       if (state.step !== 'check' || state.sign !== null) return;
-      set({ check: { asked: state.asked, signs: [], takenBack: state.check?.takenBack ?? [] } });
+      const { asked, askedAfter: visitId, isLessSwollen } = state;
+      const swelling = isLessSwollen ? ('less' as const) : ('same' as const);
+      set({
+        check: { asked, signs: [], takenBack: state.check?.takenBack ?? [] },
+        afterLast: visitId === null ? null : { visitId, worst, swelling },
+      });
       saver.keep();
       if (choice.isPainSaid()) goOn();
       else askPain();
@@ -183,4 +194,10 @@ export function beforeStart(
       }
     },
   };
+}
+
+/** What a sign says of the swelling; null where it says nothing of it. */
+function swellingOf(sign: SignId | null): Swelling | null {
+  if (sign === 'swollen') return 'more';
+  return sign === 'much-swollen' ? 'much-more' : null;
 }

@@ -1,13 +1,16 @@
 import type { SetStart } from '#device/storage/keptSchemas';
-import type { RepetitionItem } from '#documents/plan/planDocument';
+import { notedConditions } from '#documents/plan/notedConditions';
+import type { PlanDocument, RepetitionItem } from '#documents/plan/planDocument';
 import type { SetStep } from '#documents/plan/planSteps';
 
 /** What is known of a set of repetitions when it is begun to be kept. */
 export function buildSetStart(
   { itemIndex, side, number }: SetStep,
-  { task, repetitions, limits }: RepetitionItem,
+  item: RepetitionItem,
+  plan: Pick<PlanDocument, 'footwear'> | null,
   known: Pick<SetStart, 'id' | 'visitId' | 'startedAt' | 'widthPx' | 'heightPx' | 'model' | 'videoType'>,
 ): SetStart {
+  const { task, repetitions, limits } = item;
   return {
     ...known,
     visitSet: {
@@ -20,6 +23,7 @@ export function buildSetStart(
       painDuring: null,
       cutShort: null,
       heldMs: null,
+      conditions: notedConditions(item, plan),
     },
     setup: { task, side },
     limits,

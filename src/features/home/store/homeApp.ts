@@ -96,8 +96,14 @@ export interface HomeApp {
   setSign(id: SignId | null): void;
   /** The whole list, not only what is new. */
   askAllSigns(): void;
-  /** 'check' → 'pain-before', where no sign applies; → 'camera' where it was said already how much it hurts. */
-  noneOfThese(): void;
+  /** The knee is less swollen than before. */
+  setLessSwollen(isLess: boolean): void;
+  /**
+   * 'check' → 'pain-before', where no sign applies; → 'camera' where it was said already how much it hurts.
+   *
+   * @param worst  most pain in the day after the last session, 0 to 10, where `askedAfter` names one; null: not answered
+   */
+  noneOfThese(worst?: number | null): void;
   /** One step back, before the exercise and from the pages after it. */
   back(): void;
 

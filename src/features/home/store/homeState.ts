@@ -8,7 +8,13 @@ import type { PainMoment } from '#documents/plan/cautions';
 import type { PlanDocument, PlanItem } from '#documents/plan/planDocument';
 import type { SetStep } from '#documents/plan/planSteps';
 import type { Concern } from '#documents/session/concernsOf';
-import type { SessionCheck, SessionDocument, Settlement, WentOn } from '#documents/session/sessionDocument';
+import type {
+  Afterwards,
+  SessionCheck,
+  SessionDocument,
+  Settlement,
+  WentOn,
+} from '#documents/session/sessionDocument';
 import type { ShownProblem } from '#shell/explainProblem';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import type { HeardVerdict } from '../guide/guideEvent';
@@ -160,6 +166,8 @@ export interface HomeCommon {
   painBySide: SessionDocument['painBySide'];
   /** What was asked about warning signs; null as long as it was not answered. */
   check: SessionCheck | null;
+  /** How the knee was after the last session; null as long as it was not answered. */
+  afterLast: Afterwards | null;
   wentOnAbove: readonly WentOn[];
   endedBecause: SessionDocument['endedBecause'];
   /** What was said in earlier sessions and is settled, as was said in this one. */
@@ -220,6 +228,10 @@ export interface StepParts {
     asked: SessionCheck['asked'];
     /** The sign that the person says applies; nothing continues while there is one. */
     sign: SignId | null;
+    /** The session after which it is asked how the knee was; null where that is not asked. */
+    askedAfter: string | null;
+    /** Whether the person says that the knee is less swollen than before. */
+    isLessSwollen: boolean;
   };
   'pain-before': { painWarning: PainWarning | null };
   /** The reason, then the asking; left out where no set needs a camera. */
@@ -282,6 +294,7 @@ export const initialCommon: HomeCommon = {
   painBefore: null,
   painBySide: null,
   check: null,
+  afterLast: null,
   wentOnAbove: [],
   endedBecause: null,
   settles: [],
@@ -303,7 +316,7 @@ export const freshParts: StepParts = {
   send: { session: null },
   overview: { isConfirmed: false, earlierKey: null },
   'last-time': { earlier: [], isUnseen: false },
-  check: { asked: 'all', sign: null },
+  check: { asked: 'all', sign: null, askedAfter: null, isLessSwollen: false },
   'pain-before': { painWarning: null },
   camera: { isAgain: false, isLooking: false, hasRoom: true },
   exercise: {
@@ -363,7 +376,7 @@ export function isSaved(state: HomeState): boolean {
 /** The part of a state that stays from step to step. */
 export function commonOf(state: HomeState): HomeCommon {
   const { storage, interrupted, background, plans, today, plan, steps, painBefore, sets } = state;
-  const { painBySide, check, wentOnAbove, endedBecause, settles, isUnfilmed } = state;
+  const { painBySide, check, afterLast, wentOnAbove, endedBecause, settles, isUnfilmed } = state;
   const { camera, cameras, pace, sound, problem } = state;
   return {
     storage,
@@ -376,6 +389,7 @@ export function commonOf(state: HomeState): HomeCommon {
     painBefore,
     painBySide,
     check,
+    afterLast,
     wentOnAbove,
     endedBecause,
     settles,

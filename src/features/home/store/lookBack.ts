@@ -2,6 +2,7 @@ import type { PlanDocument } from '#documents/plan/planDocument';
 import { concernsOf } from '#documents/session/concernsOf';
 import type { SessionCheck, SessionDocument } from '#documents/session/sessionDocument';
 import { settlementOf } from '#documents/session/settlementOf';
+import { isSameDay } from '../rules/isSameDay';
 import type { EarlierSession } from './homeState';
 
 /** What earlier sessions mean for the next one. */
@@ -10,6 +11,8 @@ export interface LookBack {
   earlier: readonly EarlierSession[];
   /** All warning signs are asked for the first time that a plan is followed on this device. */
   asked: SessionCheck['asked'];
+  /** The last session in which something was done, before today, where nobody answered how the knee was after it. */
+  askedAfter: string | null;
 }
 
 /**
@@ -20,6 +23,7 @@ export interface LookBack {
 export function lookBack(
   plan: Pick<PlanDocument, 'id' | 'patient'> | null,
   sessions: readonly SessionDocument[],
+  now: Date,
 ): LookBack {
   const theirs = sessions.filter(({ planId, patient }) =>
     plan === null ? planId === null : planId === plan.id || patient === plan.patient,
@@ -29,10 +33,23 @@ export function lookBack(
     const concerns = settlementOf(id, theirs) === null ? concernsOf(session) : [];
     return concerns.length === 0 ? [] : [{ id, startedAt, concerns }];
   });
-  return { earlier, asked: wasFollowed(plan?.id ?? null, theirs) ? 'new' : 'all' };
+  return {
+    earlier,
+    asked: wasFollowed(plan?.id ?? null, theirs) ? 'new' : 'all',
+    askedAfter: askedAfter(theirs, now),
+  };
 }
 
 /** Whether the warning signs were asked for in a session of this plan. */
 export function wasFollowed(planId: string | null, sessions: readonly SessionDocument[]): boolean {
   return sessions.some((session) => session.planId === planId && session.check !== null);
+}
+
+/** What was done today is asked about tomorrow. */
+function askedAfter(sessions: readonly SessionDocument[], now: Date): string | null {
+  const last = sessions.find(({ sets }) => sets.length > 0);
+  if (last === undefined || isSameDay(new Date(last.startedAt), now)) return null;
+  return sessions.some(({ afterLast }) => afterLast?.visitId === last.id && afterLast.worst !== null)
+    ? null
+    : last.id;
 }

@@ -46,9 +46,10 @@ interface Ahead extends LookBack, Omit<Chosen, 'said' | 'left'> {
   isPainSaid: boolean;
 }
 
-const firstTime: LookBack = { earlier: [], asked: 'all' };
+const firstTime: LookBack = { earlier: [], asked: 'all', askedAfter: null };
 const nothingSaid = {
   check: null,
+  afterLast: null,
   wentOnAbove: [],
   endedBecause: null,
   settles: [],
@@ -76,7 +77,11 @@ export function openChoice({ adapters, home, storage, beginSession }: ChoicePart
   /** What can't be listed keeps nobody from exercising. */
   const look = async (plan: PlanDocument | null) => {
     try {
-      return lookBack(plan, (await openedRepository()) === null ? [] : await storage.sessions());
+      return lookBack(
+        plan,
+        (await openedRepository()) === null ? [] : await storage.sessions(),
+        adapters.now(),
+      );
     } catch {
       return firstTime;
     }
@@ -84,9 +89,10 @@ export function openChoice({ adapters, home, storage, beginSession }: ChoicePart
 
   /** What the chosen plan asks of the pages that follow. */
   let ahead: Ahead = { ...firstTime, earlierKey: null, isKnown: false, isPainSaid: false };
+  const signsAhead = () => ({ asked: ahead.asked, askedAfter: ahead.askedAfter });
   /** What a plan asks for is shown before its first session, and afterwards to those who want to read it. */
   const goOn = () => {
-    if (ahead.isKnown) enter('check', { asked: ahead.asked });
+    if (ahead.isKnown) enter('check', signsAhead());
     else enter('overview', { earlierKey: ahead.earlierKey });
   };
   const begin = () => {
@@ -226,7 +232,7 @@ export function openChoice({ adapters, home, storage, beginSession }: ChoicePart
     isKnown: () => ahead.isKnown,
     /** Whether the session began with how much it hurts. */
     isPainSaid: () => ahead.isPainSaid,
-    /** Whether all warning signs are asked for, or what is new. */
-    asked: () => ahead.asked,
+    /** What the page of the warning signs asks. */
+    signsAhead,
   };
 }

@@ -1,7 +1,13 @@
 import { findExercise } from '#core/exercises/exercises';
 import { cautionsOf } from '#documents/plan/cautions';
+import { notedConditions } from '#documents/plan/notedConditions';
 import type { SetStep } from '#documents/plan/planSteps';
-import { longestText, type SessionDocument, type SessionSet } from '#documents/session/sessionDocument';
+import {
+  longestText,
+  sessionVersion,
+  type SessionDocument,
+  type SessionSet,
+} from '#documents/session/sessionDocument';
 import { answersOf, type HomeSet, type HomeState } from './homeState';
 
 /** The session so far, with the sets that were not discarded. */
@@ -9,10 +15,11 @@ export function sessionOf(
   { id, startedAt, endedAt }: Pick<SessionDocument, 'id' | 'startedAt' | 'endedAt'>,
   state: HomeState,
 ): SessionDocument {
-  const { plan, painBefore, painBySide, check, wentOnAbove, endedBecause, settles, isUnfilmed, sets } = state;
+  const { plan, painBefore, painBySide, check, afterLast, wentOnAbove, endedBecause } = state;
+  const { settles, isUnfilmed, sets } = state;
   return {
     format: 'overfoot-visit',
-    version: 3,
+    version: sessionVersion,
     id,
     startedAt,
     endedAt,
@@ -22,17 +29,21 @@ export function sessionOf(
     painBefore,
     painBySide,
     check,
+    afterLast,
     wentOnAbove: [...wentOnAbove],
     endedBecause,
     settles: [...settles],
     isUnfilmed,
     silence: null,
     ...answersOf(state),
-    sets: sets.filter(({ isDiscarded }) => !isDiscarded).map(sessionSetOf),
+    sets: sets.filter(({ isDiscarded }) => !isDiscarded).map((set) => sessionSetOf(set, plan)),
   };
 }
 
-function sessionSetOf({ result, recordingId, painDuring }: HomeSet): SessionSet {
+function sessionSetOf(
+  { result, recordingId, painDuring, item: asked }: HomeSet,
+  plan: HomeState['plan'],
+): SessionSet {
   const { itemIndex: item, task, side, number, prescribed, cutShort, heldMs } = result;
   const prescribedRepetitions = prescribed === 0 ? null : prescribed;
   return {
@@ -45,6 +56,7 @@ function sessionSetOf({ result, recordingId, painDuring }: HomeSet): SessionSet 
     painDuring,
     cutShort: cutShort?.slice(0, longestText.cutShort) ?? null,
     heldMs,
+    conditions: notedConditions(asked, plan),
   };
 }
 

@@ -88,7 +88,12 @@ export function createSetKeeper({ adapters, home, repository, camera, session }:
     filmed: Pick<SetStart, 'widthPx' | 'heightPx' | 'model' | 'videoType'>,
   ): SetStart => {
     const startedAt = adapters.now().toISOString();
-    return buildSetStart(step, item, { id: adapters.newId(), startedAt, visitId: session().id, ...filmed });
+    return buildSetStart(step, item, get().plan, {
+      id: adapters.newId(),
+      startedAt,
+      visitId: session().id,
+      ...filmed,
+    });
   };
   const begin = async (
     mine: Running,

@@ -2,11 +2,13 @@ import { group } from 'd3-array';
 import type { CountInLine } from '#core/chance/countInLine';
 import { compareConditions } from '#core/conditions/compareConditions';
 import type { SetConditions } from '#core/conditions/setConditions';
-import { findExercise, type TaskId } from '#core/exercises/exercises';
+import type { TaskId } from '#core/exercises/exercises';
 import type { LimitEnd } from '#core/measures/limitEnd';
 import { sides, type Side } from '#core/protocol/side';
 import type { SetPeak } from '#core/scoring/findSetPeak';
-import type { AskedOfSet, ListedRecording, ListedSession } from '#features/sessions/rules/listedSession';
+import { afterwardsOf } from '#documents/session/afterwardsOf';
+import { setConditions } from '#documents/session/setConditions';
+import type { ListedRecording, ListedSession } from '#features/sessions/rules/listedSession';
 import type { PeakPoint } from '#features/sessions/rules/peakPoints';
 
 /** One measured set on the course. */
@@ -95,7 +97,9 @@ export function buildCourse(
   const planMarks = plans.map(({ givenAt }) => ({ kind: 'plan' as const, atMs: Date.parse(givenAt) }));
   return {
     panels,
-    feelings: oldestFirst.filter(({ kind, silence }) => kind === 'visit' && silence === null).map(feelingOf),
+    feelings: oldestFirst
+      .filter(({ kind, silence }) => kind === 'visit' && silence === null)
+      .map((session) => feelingOf(session, sessions)),
     marks: [...planMarks, ...limitMarks].sort((a, b) => a.atMs - b.atMs),
   };
 }
@@ -104,27 +108,21 @@ export function buildCourse(
 function courseSet({ id, startedAt }: ListedSession, set: ListedRecording): CourseSet | null {
   const { line, reading, asked = null } = set;
   if (line.sessionId === null || reading.state !== 'read' || reading.course === undefined) return null;
-  const exercise = findExercise(line.task);
-  if (exercise.kind !== 'task') return null;
   const { points, limits, bendsFilmed, measuringVersion } = reading.course;
+  const conditions = setConditions(line, { bendsFilmed, measuringVersion }, asked);
+  if (conditions === null) return null;
   return {
     recordingId: line.sessionId,
     sessionId: id,
     atMs: Date.parse(startedAt),
-    task: exercise.id,
+    task: conditions.task,
     side: line.side,
     number: line.number,
     points,
     peak: reading.result.peak,
     inLine: reading.result.inLine,
     limits: limits['knee-angle'],
-    conditions: {
-      ...conditionsAsked(asked),
-      task: exercise.id,
-      side: line.side,
-      bendsFilmed,
-      measuringVersion,
-    },
+    conditions,
   };
 }
 
@@ -143,21 +141,6 @@ function isAlike(one: SetConditions, other: SetConditions): boolean {
   return compareConditions(one, other).differences.length === 0;
 }
 
-/** As far as the plan says them; no document notes more yet. */
-function conditionsAsked(
-  asked: AskedOfSet | null,
-): Omit<SetConditions, 'task' | 'side' | 'bendsFilmed' | 'measuringVersion'> {
-  const { seatHeightCm = null, footwear = 'either', feedback = null } = asked ?? {};
-  const unknown = { stage: null, stepHeightCm: null, support: null, load: null, freeLeg: null };
-  return {
-    ...unknown,
-    seatHeightCm,
-    footwear: footwear === 'either' ? null : footwear,
-    feedback,
-    isTest: false,
-  };
-}
-
 /** Sets of one day are in the order in which they were done; the first has nothing before it. */
 function limitChanges(sets: readonly CourseSet[]): CourseMark[] {
   return sets.flatMap((set, index) => {
@@ -170,14 +153,17 @@ function limitChanges(sets: readonly CourseSet[]): CourseMark[] {
   });
 }
 
-function feelingOf({ id, startedAt, sets, painAfter, effort }: ListedSession): CourseFeeling {
+function feelingOf(
+  { id, startedAt, sets, painAfter, effort }: ListedSession,
+  sessions: readonly ListedSession[],
+): CourseFeeling {
   const during = sets.flatMap(({ line }) => (line.painDuring === null ? [] : [line.painDuring]));
   return {
     sessionId: id,
     atMs: Date.parse(startedAt),
     during: during.length === 0 ? null : Math.max(...during),
     after: painAfter,
-    nextDay: null, // No session document holds it yet.
+    nextDay: afterwardsOf(id, sessions)?.worst ?? null,
     effort,
   };
 }

@@ -1,5 +1,6 @@
 import type { SetConditions, WornFootwear } from '#core/conditions/setConditions';
 import type { FeedbackMode } from '#core/protocol/feedback';
+import { notedWords } from '#words/conditionSentences';
 import { dayWords } from '#words/dateWords';
 import { exerciseName } from '#words/exerciseWords';
 import { formatValue } from '#words/formatMeasure';
@@ -52,9 +53,10 @@ export function limitsWords({ least, most }: CourseSet['limits']): string {
 }
 
 /** 'seat 46 cm, shoes, told only when out of line, easy bends filmed'. */
-export function conditionsWords({ seatHeightCm, footwear, feedback, bendsFilmed }: SetConditions): string {
+export function conditionsWords(conditions: SetConditions): string {
+  const { footwear, feedback, bendsFilmed } = conditions;
   return [
-    ...(seatHeightCm === null ? [] : [`seat ${seatHeightCm} cm`]),
+    ...notedWords(conditions),
     footwear === null ? 'footwear not noted' : footwearWords[footwear],
     feedback === null ? 'feedback not noted' : feedbackWords[feedback],
     bendsFilmed ? 'easy bends filmed' : 'no easy bends',

@@ -13,7 +13,7 @@ import type { IndexedPatients } from './indexedPatients';
 import { readPatientSessions, type PatientCourse } from './readPatientSessions';
 
 /** Bumped when what digests hold changes. */
-const digestVersion = 1;
+const digestVersion = 2;
 
 export interface PatientIndexWorld {
   openRepository: () => Promise<OpenedRepository>;

@@ -76,7 +76,13 @@ function clinicSession(id: string, patient: string, startedAt: string): SessionD
 function withSet(session: SessionDocument, { id, setup }: RecordingDocument): SessionDocument {
   const { task, side } = setup;
   const number = 1 + session.sets.filter((set) => set.task === task && set.side === side).length;
-  const unknown = { prescribedRepetitions: null, painDuring: null, cutShort: null, heldMs: null };
+  const unknown = {
+    prescribedRepetitions: null,
+    painDuring: null,
+    cutShort: null,
+    heldMs: null,
+    conditions: null,
+  };
   return {
     ...session,
     sets: [...session.sets, { sessionId: id, item: 0, task, side, number, ...unknown }],

@@ -1,6 +1,5 @@
-import type { FeedbackMode } from '#core/protocol/feedback';
+import type { NotedConditions } from '#core/conditions/setConditions';
 import type { Limits } from '#core/protocol/limits';
-import type { Footwear } from '#documents/plan/planDocument';
 import type { LimitsSet } from '#documents/recording/reviewSchema';
 import type { SessionDocument, SessionSet, Settlement } from '#documents/session/sessionDocument';
 import type { SetReport } from './buildSetReport';
@@ -38,13 +37,6 @@ export interface SetCourse {
   measuringVersion: number;
 }
 
-/** What a plan asks of a set, as far as it decides what the set can be compared with. */
-export interface AskedOfSet {
-  seatHeightCm: number | null;
-  footwear: Footwear;
-  feedback: FeedbackMode;
-}
-
 export interface ListedRecording {
   /** Its line in the session, with the leg that worked as its review has it. */
   line: SessionSet;
@@ -53,8 +45,8 @@ export interface ListedRecording {
   limitsSet: LimitsSet | null;
   /** Limits that its plan gives; null where the plan is not kept here. */
   planned: Limits | null;
-  /** What its plan asks for; null where the plan is not kept here. */
-  asked?: AskedOfSet | null;
+  /** Under what its plan asks for it; null where the plan is not kept here. What the session notes goes first. */
+  asked?: NotedConditions | null;
 }
 
 /** A session as the list of kept sessions shows it, or a recording that belongs to none. */
@@ -68,6 +60,7 @@ export interface ListedSession extends Pick<
   | 'painAfter'
   | 'painBySide'
   | 'check'
+  | 'afterLast'
   | 'wentOnAbove'
   | 'endedBecause'
   | 'settles'

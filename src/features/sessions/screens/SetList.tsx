@@ -1,12 +1,13 @@
 import { GridList, GridListItem } from 'react-aria-components';
 import { VerdictRow } from '#ui/components/VerdictRow';
+import { conditionSentences } from '#words/conditionSentences';
 import { dayWords, momentWords } from '#words/dateWords';
 import { reasonWords } from '#words/reasonWords';
 import { countRange } from '#words/setCountWords';
 import { useKeptSessions, useKeptSessionsState } from '../keptSessionsContext';
 import { changeSentence } from '../rules/changeWords';
 import type { ListedRecording, ListedSession } from '../rules/listedSession';
-import { changeSinceLast } from '../rules/peakChange';
+import { changeSinceLast, type ChangeOfSet } from '../rules/peakChange';
 import { doneInSet, nameOfSet, patientName, placeOfSet, scoreWords } from './sessionWords';
 
 /** The sets of a session, one per row; the up and down keys move, Enter opens the recording in the review. */
@@ -44,7 +45,7 @@ export function SetList({ session }: { session: ListedSession }) {
                 set={set}
                 isUnfilmed={session.isUnfilmed}
                 isOpening={isOpening}
-                change={change && changeSentence(change, dayWords(change.earlierAt))}
+                change={change && changeWords(change)}
               />
             </GridListItem>
           );
@@ -52,6 +53,11 @@ export function SetList({ session }: { session: ListedSession }) {
       </GridList>
     </>
   );
+}
+
+function changeWords(change: ChangeOfSet): string {
+  if (change.kind === 'compared') return changeSentence(change.change, dayWords(change.change.earlierAt));
+  return conditionSentences(change.comparison, ` with ${dayWords(change.earlierAt)}`).join(' ');
 }
 
 interface SetCellsProps {

@@ -1,8 +1,10 @@
 import { group } from 'd3-array';
+import type { NotedConditions } from '#core/conditions/setConditions';
 import type { RecordingFacts } from '#device/storage/keptSchemas';
 import type { Repository } from '#device/storage/repository';
 import { cautionsOf } from '#documents/plan/cautions';
 import { freePainLimit } from '#documents/plan/freeRecording';
+import { notedConditions } from '#documents/plan/notedConditions';
 import { parsePlan } from '#documents/plan/parsePlan';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import { plannedLimits } from '#documents/plan/plannedLimits';
@@ -11,7 +13,7 @@ import { concernsOf } from '#documents/session/concernsOf';
 import { notAsked } from '#documents/session/notAsked';
 import type { SessionDocument, SessionSet, Settlement } from '#documents/session/sessionDocument';
 import { settlementOf } from '#documents/session/settlementOf';
-import type { AskedOfSet, ListedRecording, ListedSession, SetReading } from '../rules/listedSession';
+import type { ListedRecording, ListedSession, SetReading } from '../rules/listedSession';
 import type { UnreadableRecord } from './keptSessionsState';
 
 /** Everything that is kept, with sets that are still to be read. */
@@ -130,15 +132,21 @@ function setOf(
   return { line: worked, reading, planned, asked: askedOf(plan, line), limitsSet: facts?.limitsSet ?? null };
 }
 
-function askedOf(plan: PlanDocument | undefined, { item: place, task }: SessionSet): AskedOfSet | null {
+function askedOf(plan: PlanDocument | undefined, { item: place, task }: SessionSet): NotedConditions | null {
   const item = plan?.items[place];
   if (plan === undefined || item?.kind !== 'repetitions' || item.task !== task) return null;
-  return { seatHeightCm: item.seatHeightCm, footwear: plan.footwear, feedback: item.feedback };
+  return notedConditions(item, plan);
 }
 
 /** The line a session would have for a recording that belongs to none. */
 function lineOf({ id, task, side }: RecordingFacts): SessionSet {
-  const unknown = { prescribedRepetitions: null, painDuring: null, cutShort: null, heldMs: null };
+  const unknown = {
+    prescribedRepetitions: null,
+    painDuring: null,
+    cutShort: null,
+    heldMs: null,
+    conditions: null,
+  };
   return { sessionId: id, item: 0, task, side, number: 1, ...unknown };
 }
 

@@ -51,7 +51,7 @@ function shortRecording(): object {
 
 const session = {
   format: 'overfoot-visit',
-  version: 3,
+  version: 4,
   ...notAsked,
   painLimit: 3,
   check: { asked: 'new', signs: ['gave-way'], takenBack: ['calf'] },
@@ -85,6 +85,17 @@ const session = {
       painDuring: 3,
       cutShort: 'The doorbell rang.',
       heldMs: null,
+      conditions: {
+        stage: 'seat-46',
+        seatHeightCm: 46,
+        stepHeightCm: null,
+        support: 'fingertip',
+        load: { kind: 'tube', level: 'light', where: 'ankle' },
+        footwear: 'shoes',
+        freeLeg: 'front',
+        feedback: 'none',
+        isTest: true,
+      },
     },
   ],
 };
@@ -99,7 +110,7 @@ const followingBytes = 1020;
 
 const parcelHead = {
   format: 'overfoot-parcel',
-  version: 3,
+  version: 5,
   sentAt: '2026-04-05T07:00:00.000Z',
   visit: session,
   files: [

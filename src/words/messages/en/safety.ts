@@ -51,6 +51,7 @@ export const safety = {
     'Do not exercise until your therapist or doctor has seen it. Contact one of them today. See a doctor today if you are 55 or older, if pressing on the kneecap or on the bony bump outside just below the knee hurts, or if you cannot bend the knee to a right angle or take four steps.',
 
   'new.ask.swelling': 'Knee more swollen?',
+  'new.less-swollen': 'Less',
   'new.swollen': 'More than usual',
   'new.much-swollen': 'Much more',
   'new.ask.let-down': 'Did it let you down?',

@@ -161,6 +161,8 @@ export const home: Translated<typeof english> = {
   'check.none': 'Nada de esto',
   'check.new': '¿Algo nuevo?',
   'check.nothing-new': 'Nada nuevo',
+  'check.worst-after': '{nothing}. ¿Cuánto dolió como mucho el día después de la última vez?',
+  'check.worst-unknown': 'No lo sé',
   'check.whole-list': 'Lista completa',
   'check.do-not': 'No hagas ejercicio hoy',
   'check.end': 'Terminar aquí',

@@ -54,6 +54,7 @@ export const safety: Translated<typeof english> = {
     'No hagas ejercicio hasta que lo haya visto tu terapeuta o tu médico. Llama hoy a uno de los dos. Ve hoy al médico si tienes 55 años o más, si te duele al apretar la rótula o el bulto de hueso por fuera, justo debajo de la rodilla, o si no puedes doblar la rodilla en ángulo recto o dar cuatro pasos.',
 
   'new.ask.swelling': '¿La rodilla más hinchada?',
+  'new.less-swollen': 'Menos',
   'new.swollen': 'Más que de costumbre',
   'new.much-swollen': 'Mucho más',
   'new.ask.let-down': '¿Te ha fallado?',

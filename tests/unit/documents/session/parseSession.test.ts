@@ -2,8 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { isProblem } from '#core/problem';
 import type { SignId } from '#core/safety/signs';
+import { notedConditions } from '#documents/plan/notedConditions';
 import { parseSession } from '#documents/session/parseSession';
 import type { SessionCheck, SessionDocument } from '#documents/session/sessionDocument';
+import { smallItem } from '../../../support/smallPlan';
 import { smallSession } from '../../../support/smallSession';
 
 function problemOf(wrong: string): string | null {
@@ -23,6 +25,12 @@ function changed(change: (session: SessionDocument) => unknown): string {
 }
 
 const checked = (...signs: SignId[]): SessionCheck => ({ asked: 'all', signs, takenBack: [] });
+
+/** The same as version 3 had it. */
+function ofVersion3() {
+  const { afterLast, sets, ...session } = smallSession();
+  return { ...session, version: 3, sets: sets.map(({ conditions, ...set }) => set) };
+}
 
 /** One or more sentences, the last with what to do. */
 const sentences = /^This .*\. (Choose|Save|Update) [^.]*\.$/s;
@@ -47,17 +55,39 @@ describe('parseSession(text)', () => {
   });
 
   it('reads a session of version 1, in which nothing but pain was asked of the body', () => {
-    const { isUnfilmed, silence, ...version2 } = smallSession();
+    const { isUnfilmed, silence, ...version2 } = ofVersion3();
     const { painLimit, painBySide, check, wentOnAbove, endedBecause, settles, ...older } = version2;
     expect(parseSession(JSON.stringify({ ...older, version: 1 }))).toEqual(smallSession());
   });
 
   it('reads a session of version 2, which was filmed as far as it says, and is no answer to a silence', () => {
-    const { isUnfilmed, silence, ...older } = { ...smallSession(), painLimit: 3 };
+    const { isUnfilmed, silence, ...older } = { ...ofVersion3(), painLimit: 3 };
     expect(parseSession(JSON.stringify({ ...older, version: 2 }))).toEqual({
       ...smallSession(),
       painLimit: 3,
     });
+  });
+
+  it('reads a session of version 3, which notes nothing of the conditions and of the day after', () => {
+    const silence = { reason: 'away', since: '2026-03-25T06:07:08.000Z' };
+    const older = { ...ofVersion3(), sets: [], silence };
+    expect(parseSession(JSON.stringify(older))).toEqual({ ...smallSession(), sets: [], silence });
+    expect(parseSession(JSON.stringify(ofVersion3()))).toEqual(smallSession());
+    expect(problemOf(JSON.stringify({ ...ofVersion3(), sets: ['a set'] }))).toMatch(sentences);
+  });
+
+  it('accepts under what a set was done, and how the knee was after the last session', () => {
+    const conditions = notedConditions(smallItem({ feedback: 'none' }), { footwear: 'shoes' });
+    const noted = changed((session) => {
+      session.sets[0]!.conditions = { ...conditions, load: { kind: 'weight', level: '5 kg', where: 'hand' } };
+      session.afterLast = {
+        visitId: '3f4a6d0e-93ff-4a8e-8f8d-5a6c1b2e7d11',
+        worst: 3,
+        swelling: 'much-more',
+      };
+    });
+    expect(problemOf(noted)).toBeNull();
+    expect(conditions).toMatchObject({ seatHeightCm: 46, footwear: 'shoes', feedback: 'none', isTest: true });
   });
 
   it('accepts what was done without filming, and why nothing was done', () => {
@@ -98,8 +128,8 @@ describe('parseSession(text)', () => {
   });
 
   it('says of a newer version that the program must be updated', () => {
-    expect(problemOf(changed((session) => Object.assign(session, { version: 4 })))).toBe(
-      'This session document is of version 4; this program reads up to 3. Update the program.',
+    expect(problemOf(changed((session) => Object.assign(session, { version: 5 })))).toBe(
+      'This session document is of version 5; this program reads up to 4. Update the program.',
     );
   });
 

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from '@playwright/test';
 import { notAsked } from '#documents/session/notAsked';
+import { sessionVersion } from '#documents/session/sessionDocument';
 import { deviceOf } from '../deviceOf';
 import type {} from '../../../headless/storage';
 import { parseRecording } from '#documents/recording/parseRecording';
@@ -114,7 +115,7 @@ export function sessionOf(
 ): SessionDocument {
   return {
     format: 'overfoot-visit',
-    version: 3,
+    version: sessionVersion,
     ...notAsked,
     id: idOf('3', digit),
     startedAt: '2026-04-05T06:07:08.000Z',
@@ -135,6 +136,7 @@ export function sessionOf(
       painDuring: 2,
       cutShort: null,
       heldMs: null,
+      conditions: null,
     })),
   };
 }

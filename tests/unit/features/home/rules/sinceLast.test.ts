@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { notedConditions } from '#documents/plan/notedConditions';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { sinceLast, type MeasuredSet } from '#features/home/rules/sinceLast';
 import { recordingText } from '../../../../support/fakeAdapters';
+import { smallItem } from '../../../../support/smallPlan';
 import { smallSession } from '../../../../support/smallSession';
 
 const recording = parseRecording(recordingText);
@@ -33,9 +35,15 @@ describe('sinceLast(earlier, later)', () => {
     const last = measured(20);
     expect(sinceLast(last, measured(2))).toBe('less-inward');
     expect(sinceLast(last, measured(2, { side: 'left' }))).toBeNull();
-    expect(sinceLast(last, measured(2, { number: 2 }))).toBeNull();
-    expect(sinceLast(last, measured(2, { prescribedRepetitions: 5 }))).toBeNull();
-    expect(sinceLast(last, measured(2, { cutShort: 'pain' }))).toBeNull();
+    const conditions = notedConditions(smallItem({ seatHeightCm: 46 }), null);
+    expect(sinceLast(last, measured(2, { conditions }))).toBeNull();
+    const seated = measured(20, { conditions });
+    expect(sinceLast(seated, measured(2, { conditions }))).toBe('less-inward');
+    // A centimetre is what a tape measure is read to.
+    expect(
+      sinceLast(seated, measured(2, { conditions: { ...conditions, seatHeightCm: 47 } })),
+    ).not.toBeNull();
+    expect(sinceLast(seated, measured(2, { conditions: { ...conditions, seatHeightCm: 50 } }))).toBeNull();
     const now = measured(2);
     const derived = { ...now.recording.derived, measuringVersion: 1 };
     expect(sinceLast(last, { ...now, recording: { ...now.recording, derived } })).toBeNull();

@@ -1,4 +1,5 @@
 import { describe, expect, it, vi } from 'vitest';
+import { notedConditions } from '#documents/plan/notedConditions';
 import { parseSession } from '#documents/session/parseSession';
 import type { SessionDocument } from '#documents/session/sessionDocument';
 import { createTestDevice } from '../../../../support/openTestRepository';
@@ -39,7 +40,15 @@ describe('sayDone(planId)', () => {
     expect(kept.sets).toEqual([
       { ...set, number: 1 },
       { ...set, number: 2 },
-      { ...set, item: 1, task: 'quad-press-hold', side: 'left', number: 1, prescribedRepetitions: null },
+      {
+        ...set,
+        item: 1,
+        task: 'quad-press-hold',
+        side: 'left',
+        number: 1,
+        prescribedRepetitions: null,
+        conditions: notedConditions(smallHold(), plan),
+      },
     ]);
   });
   const set = {
@@ -52,6 +61,7 @@ describe('sayDone(planId)', () => {
     painDuring: null,
     cutShort: null,
     heldMs: null,
+    conditions: notedConditions(smallItem(), plan),
   };
 
   it('is saved with the pain that is asked for, and warns of too much', async () => {

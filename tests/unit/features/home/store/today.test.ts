@@ -274,6 +274,41 @@ describe('sayPainToday(score, side)', () => {
     expect(state()).toMatchObject({ step: 'pain-before', painWarning: { score: 3 } });
   });
 
+  it('is followed by the pain of the day after, which says that nothing is new, and takes no step more', async () => {
+    const { home, state, kept } = await openFollowed();
+    await home.sayPainToday(2);
+    expect(state()).toMatchObject({ step: 'check', askedAfter: session.id });
+    home.setLessSwollen(true);
+    home.noneOfThese(4);
+    expect(state().step).toBe('camera');
+    expect(await kept()).toMatchObject({
+      check: { asked: 'new', signs: [] },
+      afterLast: { visitId: session.id, worst: 4, swelling: 'less' },
+    });
+  });
+
+  it('keeps how swollen the knee was with the sign, and nothing of pain that was not answered', async () => {
+    const { home, kept } = await openFollowed();
+    await home.sayPainToday(2);
+    home.setSign('much-swollen');
+    expect(await kept()).toMatchObject({
+      afterLast: { visitId: session.id, worst: null, swelling: 'much-more' },
+    });
+    home.setSign(null);
+    expect(await kept()).toMatchObject({ afterLast: { worst: null, swelling: null } });
+  });
+
+  it.each([
+    ['nothing was done', { sets: [] }],
+    ['it was today', { startedAt: '2026-05-06T06:07:08.000Z', endedAt: '2026-05-06T06:21:08.000Z' }],
+  ])('does not ask about the day after where %s', async (_, change) => {
+    const { home, state, kept } = await openFollowed({}, change);
+    await home.sayPainToday(2);
+    expect(state()).toMatchObject({ step: 'check', askedAfter: null });
+    home.noneOfThese();
+    expect(await kept()).toMatchObject({ afterLast: null });
+  });
+
   it('waits for both knees where both legs work, and takes the one that hurts more', async () => {
     const items = [smallItem({ sides: ['left', 'right'] })];
     const { home, state, kept } = await openFollowed({ items });

@@ -1,13 +1,16 @@
 import { describe, expect, it } from 'vitest';
+import type { NotedConditions } from '#core/conditions/setConditions';
 import { defaultLimits, withLimit } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
+import { notedConditions } from '#documents/plan/notedConditions';
 import { buildCourse } from '#features/patients/rules/buildCourse';
 import { conditionsWords, markSentence, meanWords, peaksWords } from '#features/patients/rules/courseWords';
 import { courseMargins, layOutCourse, panelHeights } from '#features/patients/rules/layOutCourse';
-import type { AskedOfSet, ListedRecording, ListedSession } from '#features/sessions/rules/listedSession';
+import type { ListedRecording, ListedSession } from '#features/sessions/rules/listedSession';
 import { listedRecording, listedSession, readingOf } from '../../../../support/listedSession';
+import { smallItem } from '../../../../support/smallPlan';
 
-const asked: AskedOfSet = { seatHeightCm: 46, footwear: 'shoes', feedback: 'none' };
+const asked = notedConditions(smallItem({ feedback: 'none' }), { footwear: 'shoes' });
 let next = 0;
 const newId = () => `7b0c3c52-6d2e-4c57-9a5b-${String(next++).padStart(12, '0')}`;
 
@@ -15,7 +18,7 @@ interface SetChange {
   side?: Side;
   peaks?: (number | null)[];
   limits?: typeof defaultLimits;
-  asked?: AskedOfSet | null;
+  asked?: NotedConditions | null;
   bendsFilmed?: boolean;
 }
 
@@ -104,6 +107,30 @@ describe('buildCourse(sessions, plans)', () => {
       [],
     );
     expect(feelings).toMatchObject([{ during: 5, after: 1, nextDay: null, effort: 6 }]);
+  });
+
+  it('takes the pain of the day after from the session in which it was answered', () => {
+    const first = session('2026-04-03', [measured()]);
+    const answer = (worst: number | null) => ({ visitId: first.id, worst, swelling: 'same' as const });
+    const { feelings } = buildCourse(
+      [
+        first,
+        session('2026-04-04', [], { afterLast: answer(null) }),
+        session('2026-04-05', [measured()], { afterLast: answer(4) }),
+      ],
+      [],
+    );
+    expect(feelings.map(({ nextDay }) => nextDay)).toEqual([4, null, null]);
+  });
+
+  it('takes what the session notes of a set before what its plan asks for', () => {
+    const noted = measured();
+    const conditions = { ...asked, stage: 'seat-46', support: 'hand' as const };
+    const { panels } = buildCourse(
+      [session('2026-04-03', [{ ...noted, line: { ...noted.line, conditions } }])],
+      [],
+    );
+    expect(panels[0]!.tracks[0]!.sets[0]!.conditions).toMatchObject({ stage: 'seat-46', isTest: true });
   });
 
   it('is empty without sessions', () => {

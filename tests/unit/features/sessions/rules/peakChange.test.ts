@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { defaultLimits } from '#core/protocol/limits';
 import type { SetPeak } from '#core/scoring/findSetPeak';
+import { notedConditions } from '#documents/plan/notedConditions';
 import { changeSentence } from '#features/sessions/rules/changeWords';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { changeSinceLast, peakChange } from '#features/sessions/rules/peakChange';
 import { listedRecording, listedSession, readingOf } from '../../../../support/listedSession';
+import { smallItem } from '../../../../support/smallPlan';
 
 const peak = (meanDeg: number, semDeg = 1): SetPeak => ({ meanDeg, semDeg, count: 8 });
 
@@ -37,7 +40,11 @@ describe('peakChange(earlier, later, earlierAt)', () => {
 describe('changeSinceLast(sessions, session, set)', () => {
   const reading = (meanDeg: number | null) => {
     const read = readingOf(['in', 'in', 'in']);
-    return { ...read, result: { ...read.result, peak: meanDeg === null ? null : peak(meanDeg) } };
+    return {
+      ...read,
+      result: { ...read.result, peak: meanDeg === null ? null : peak(meanDeg) },
+      course: { points: [], limits: defaultLimits, bendsFilmed: true, measuringVersion: 7 },
+    };
   };
   const sessionOn = (day: string, meanDeg: number | null, change: Partial<ListedSession> = {}) =>
     listedSession({
@@ -61,9 +68,8 @@ describe('changeSinceLast(sessions, session, set)', () => {
       sessionOn('2026-05-09', 50),
     ];
     expect(since(...others)).toMatchObject({
-      earlierDeg: 15,
-      laterDeg: 4,
-      earlierAt: '2026-04-10T08:00:00.000Z',
+      kind: 'compared',
+      change: { earlierDeg: 15, laterDeg: 4, earlierAt: '2026-04-10T08:00:00.000Z' },
     });
   });
 
@@ -73,7 +79,20 @@ describe('changeSinceLast(sessions, session, set)', () => {
     );
     const later = listedRecording({ line: { number: 2 }, reading: reading(4) });
     expect(changeSinceLast([sessionOn('2026-04-10', 0, { sets })], now, later)).toMatchObject({
-      earlierDeg: 25,
+      change: { earlierDeg: 25 },
+    });
+  });
+
+  it('does not compare what was done otherwise, and says what differs', () => {
+    const asked = notedConditions(smallItem({ seatHeightCm: 50 }), null);
+    const before = sessionOn('2026-04-10', 15, {
+      sets: [listedRecording({ reading: reading(15), asked })],
+    });
+    const lower = listedRecording({ reading: reading(4), asked: { ...asked, seatHeightCm: 46 } });
+    expect(changeSinceLast([before], now, lower)).toMatchObject({
+      kind: 'unlike',
+      comparison: { differences: [{ condition: 'seatHeightCm', earlier: 50, later: 46 }] },
+      earlierAt: before.startedAt,
     });
   });
 
