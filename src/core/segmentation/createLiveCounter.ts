@@ -3,6 +3,7 @@ import { butterworthLowPass } from '../signal/butterworthLowPass';
 import { createCausalLowPass } from '../signal/createCausalLowPass';
 import { createSortedSamples } from '../signal/createSortedSamples';
 import { createUniformStream } from '../signal/createUniformStream';
+import { addTurningPoint } from './addTurningPoint';
 import { findExcursions } from './findExcursions';
 import { excursionLevels } from './findRepetitions';
 import { findRange } from './scaleToExcursion';
@@ -36,26 +37,16 @@ export function createLiveCounter({ shape }: Pick<Task, 'shape'>): LiveCounter {
   const toUniform = createUniformStream(rateHz);
   const samples = createSortedSamples();
   const turningPoints: number[] = [];
-  let count = 0;
   return {
     push(timeMs, movementPx, legLengthPx) {
-      const fresh = toUniform(timeMs, movementPx);
-      for (const value of fresh) {
+      for (const value of toUniform(timeMs, movementPx)) {
         const turned = smooth(shape === 'dip' ? -value : value);
         samples.add(turned);
         addTurningPoint(turningPoints, turned);
       }
-      if (fresh.length > 0) count = countComplete(turningPoints, legLengthPx, samples.quantile);
-      return count;
+      return countComplete(turningPoints, legLengthPx, samples.quantile);
     },
   };
-}
-
-/** Appends a value; one that continues the direction of the last two replaces the last. */
-function addTurningPoint(points: number[], value: number): void {
-  const [before, last] = [points.at(-2), points.at(-1)];
-  if (before !== undefined && last !== undefined && (last - before) * (value - last) >= 0) points.pop();
-  points.push(value);
 }
 
 function countComplete(

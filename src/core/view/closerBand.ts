@@ -5,9 +5,9 @@ import type { ViewCue } from './viewCue';
 
 /**
  * The band as a multiple of the propagated errors, of a body that is square: split conformal, so that nine of ten
- * errors lie within (docs/view.md). Firm = thighs, bends or the free shank tell the yaw; loose = feet do.
+ * errors lie within (docs/view.md).
  */
-const conformalShare = { firm: 0.93, loose: 2.08 };
+const conformalShare: Record<YawReading, number> = { firm: 0.91, loose: 1.74 };
 /** What tells the yaw firmly. */
 const firmCues: readonly ViewCue['name'][] = ['thighs', 'bends', 'free-shank'];
 /** So much of the shared errors counts: on rendered recordings, errors follow the joints' part more than theirs. */
@@ -16,6 +16,14 @@ const sharedCount = 0.3;
 const turnedCount = 2;
 /** No more of the band than this is a repetition's own. */
 const mostOwn = 0.8;
+
+/** Firm = thighs, bends or the free shank tell the yaw; loose = only feet do, or nothing. */
+export const yawReadings = ['firm', 'loose'] as const;
+export type YawReading = (typeof yawReadings)[number];
+
+export function yawReading(cues: readonly { name: ViewCue['name'] }[]): YawReading {
+  return cues.some(({ name }) => firmCues.includes(name)) ? 'firm' : 'loose';
+}
 
 /**
  * The band of a leg's quantity where two networks saw it: narrower than the propagated one, and more so the firmer the
@@ -26,8 +34,7 @@ const mostOwn = 0.8;
 export function closerBand(propagated: Band, { yawDeg, cues }: Pick<YawEstimate, 'yawDeg' | 'cues'>): Band {
   const { whole, own } = propagated;
   const shared = Math.sqrt(Math.max(0, whole * whole - own * own));
-  const isFirm = cues.some(({ name }) => firmCues.includes(name));
   const turned = Math.hypot(1, turnedCount * Math.sin(toRadians(yawDeg)));
-  const closer = conformalShare[isFirm ? 'firm' : 'loose'] * turned * Math.hypot(own, sharedCount * shared);
+  const closer = conformalShare[yawReading(cues)] * turned * Math.hypot(own, sharedCount * shared);
   return { whole: closer, own: Math.min(own, mostOwn * closer) };
 }

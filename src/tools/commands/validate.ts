@@ -1,12 +1,15 @@
 import { readdirSync } from 'node:fs';
 import { extname, join } from 'node:path';
+import { taskIds } from '#core/exercises/exercises';
 import { defaultPoseModel, poseModels, type PoseModel } from '#core/keypoints/poseModel';
 import { defaultLimits, withLimit } from '#core/protocol/limits';
+import { yawReadings } from '#core/view/closerBand';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { lookNames, type LookName, type PlainLook } from '../headless/headlessPage';
 import { cameraGroup, cameraGroups, cameraGroupWords } from '../validation/cameraGroup';
 import { parseClipTruth, type ClipTruth } from '../validation/clipTruth';
 import { compareClip, comparedLimitDeg } from '../validation/compareClip';
+import { countHeld, leaveClipsOut } from '../validation/leaveClipsOut';
 import { pictureCurve } from '../validation/pictureCurve';
 import { summariseClips } from '../validation/summariseClips';
 import { checkFolder, checkOutput } from './tools/checkInput';
@@ -21,7 +24,7 @@ import { readText } from './tools/readText';
 import { remeasureRecording } from './tools/remeasureRecording';
 import { runCommand } from './tools/runCommand';
 import type { ValidatedClip } from './tools/validatedClip';
-import { clipTable, summaryTable, timingTable } from './tools/validationTables';
+import { clipTable, heldTable, summaryTable, timingTable } from './tools/validationTables';
 import { withCloserLook } from './tools/withCloserLook';
 import { writeJson } from './tools/writeJson';
 
@@ -71,19 +74,49 @@ await runCommand(async () => {
     await headless?.close();
   }
 
-  const groups = Object.fromEntries(
-    cameraGroups.map((group) => [
-      group,
-      summariseClips(clips.filter(({ camera }) => cameraGroup(camera) === group)),
-    ]),
-  );
-  const summary = { model, look, limitDeg: comparedLimitDeg, ...summariseClips(clips), groups };
+  const summary = { model, look, limitDeg: comparedLimitDeg, ...summariseFolder(clips) };
   console.log(clipTable(clips));
-  const rows = cameraGroups.map((group) => [cameraGroupWords[group], groups[group]!] as const);
-  console.log(summaryTable([['all', summary], ...rows.filter(([, { clips: count }]) => count > 0)]));
+  const named = [
+    ...cameraGroups.map((group) => ({
+      name: cameraGroupWords[group],
+      of: summary.groups[group],
+      held: summary.bandsLeftOut[group],
+    })),
+    ...taskIds.map((task) => ({ name: task, of: summary.tasks[task], held: summary.bandsLeftOut[task] })),
+  ].filter(({ of }) => of.clips > 0);
+  console.log(summaryTable([['all', summary], ...named.map(({ name, of }) => [name, of] as const)]));
+  if (summary.bandsLeftOut.all.clips > 0)
+    console.log(
+      heldTable([['all', summary.bandsLeftOut.all], ...named.map(({ name, held }) => [name, held] as const)]),
+    );
   console.log(timingTable(summary));
   if (values.json !== undefined) writeJson(values.json, { clips, summary }, 1);
 });
+
+/** Results of all clips, of those of each camera and task, of each way in which the yaw was told, and of bands fitted without them. */
+function summariseFolder(clips: readonly ValidatedClip[]) {
+  const cameraOf = ({ camera }: ValidatedClip) => cameraGroup(camera);
+  const leftOut = leaveClipsOut(clips);
+  const heldOf = (chosen: (clip: ValidatedClip) => boolean) =>
+    countHeld(leftOut.filter(({ clip }) => chosen(clip)));
+  return {
+    ...summariseClips(clips),
+    groups: eachOf(cameraGroups, (group) => summariseClips(clips.filter((clip) => cameraOf(clip) === group))),
+    tasks: eachOf(taskIds, (id) => summariseClips(clips.filter(({ task }) => task === id))),
+    yawReadings: eachOf(yawReadings, (reading) =>
+      summariseClips(clips.filter(({ yawReading }) => yawReading === reading)),
+    ),
+    bandsLeftOut: {
+      all: heldOf(() => true),
+      ...eachOf(cameraGroups, (group) => heldOf((clip) => cameraOf(clip) === group)),
+      ...eachOf(taskIds, (id) => heldOf(({ task }) => task === id)),
+    },
+  };
+}
+
+function eachOf<Name extends string, Value>(names: readonly Name[], of: (name: Name) => Value) {
+  return Object.fromEntries(names.map((name) => [name, of(name)])) as Record<Name, Value>;
+}
 
 interface FoundClip {
   clip: string;
@@ -184,7 +217,7 @@ function keptName(clip: string, model: PoseModel, what: 'session' | 'looks'): st
 
 async function validateClip(track: TrackClip, clip: string, truth: ClipTruth): Promise<ValidatedClip> {
   const { yawDeg, rollDeg } = truth.camera;
-  const about = { clip, camera: { yawDeg, rollDeg } };
+  const about = { clip, task: truth.task, camera: { yawDeg, rollDeg } };
   try {
     const { recording, framesPerSecond, wholeRatio } = await track(clip, truth);
     const compared = compareClip(truth, recording.derived, pictureCurve(recording));

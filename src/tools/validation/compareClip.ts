@@ -1,5 +1,6 @@
 import type { MissingReason } from '#core/measurement/curve';
 import type { Verdict } from '#core/scoring/verdict';
+import { yawReading, type YawReading } from '#core/view/closerBand';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { chanceBeyond } from './chanceBeyond';
 import type { ClipTruth } from './clipTruth';
@@ -31,6 +32,8 @@ export interface RepetitionComparison {
 }
 
 export interface ComparedClip {
+  /** What told the yaw; null where there is no view. */
+  yawReading: YawReading | null;
   repsTrue: number;
   /** Complete repetitions found, whether or not one is true. */
   repsFound: number;
@@ -70,7 +73,13 @@ export function compareClip(
       };
     },
   );
-  return { repsTrue: truth.reps.length, repsFound: complete.length, repetitions };
+  const cues = derived?.view?.cues;
+  return {
+    yawReading: cues === undefined ? null : yawReading(cues),
+    repsTrue: truth.reps.length,
+    repsFound: complete.length,
+    repetitions,
+  };
 }
 
 function chanceOf({ peakDeg, bandDeg }: Peak): number | null {

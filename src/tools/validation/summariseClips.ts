@@ -1,6 +1,7 @@
 import { mean, median } from 'd3-array';
 import { gradeOf, sideOf, usualSureness, type Sureness } from '#core/chance/grade';
 import { verdictSide } from '#core/scoring/verdict';
+import { bandRatios } from './bandRatios';
 import { comparedLimitDeg, type ComparedClip, type RepetitionComparison } from './compareClip';
 import { conformalFactor } from './conformalFactor';
 import { describeErrors, type ErrorFigures } from './describeErrors';
@@ -65,11 +66,7 @@ export function summariseClips(clips: readonly ComparedClip[]): Summary {
     ({ measuredPeakDeg, truePeakDeg, bandDeg }) => Math.abs(measuredPeakDeg! - truePeakDeg) <= bandDeg!,
   );
   const medianHalfWidthDeg = median(banded, ({ bandDeg }) => bandDeg!) ?? null;
-  const factor = conformalFactor(
-    banded.map(
-      ({ measuredPeakDeg, truePeakDeg, bandDeg }) => Math.abs(measuredPeakDeg! - truePeakDeg) / bandDeg!,
-    ),
-  );
+  const factor = conformalFactor(bandRatios(clips));
   const timing = all.flatMap(({ timingErrorsS }) => Object.values(timingErrorsS));
   return {
     clips: clips.length,

@@ -1,8 +1,10 @@
+import type { TaskId } from '#core/exercises/exercises';
 import type { ComparedClip } from '../../validation/compareClip';
 
 /** A clip of a validated folder. */
 export interface ValidatedClip extends ComparedClip {
   clip: string;
+  task: TaskId;
   camera: { yawDeg: number; rollDeg: number };
   /** Why the clip could not be measured at all, else null. */
   problem: string | null;

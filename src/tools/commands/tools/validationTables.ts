@@ -3,6 +3,7 @@ import { usualSureness } from '#core/chance/grade';
 import { verdictSide } from '#core/scoring/verdict';
 import { comparedLimitDeg } from '../../validation/compareClip';
 import type { ErrorFigures } from '../../validation/describeErrors';
+import type { HeldBands } from '../../validation/leaveClipsOut';
 import { clearDeg, type Summary } from '../../validation/summariseClips';
 import type { ValidatedClip } from './validatedClip';
 
@@ -49,7 +50,7 @@ export function clipTable(clips: readonly ValidatedClip[]): string {
 export function summaryTable(groups: readonly (readonly [string, Summary])[]): string {
   const table = new Table({
     head: [
-      'Camera',
+      'Camera or task',
       'Clips',
       'Counted right',
       'Found/true',
@@ -89,6 +90,21 @@ export function summaryTable(groups: readonly (readonly [string, Summary])[]): s
       `side is named with ${100 * usualSureness} % sureness. Right: of these, those on that side.`,
     table.toString(),
   ].join('\n');
+}
+
+/** One line per group of clips: how often bands hold that were fitted without the clip. */
+export function heldTable(groups: readonly (readonly [string, HeldBands])[]): string {
+  const table = new Table({
+    head: ['Left out one by one', 'Clips', 'Peaks', 'In band', '95 % interval'],
+    colAligns: ['left', 'right', 'right', 'right', 'right'],
+    style: plain,
+  });
+  for (const [name, { clips, repetitions, coverage }] of groups) {
+    const { share, low, high } = coverage ?? { share: null, low: null, high: null };
+    const interval = `${sharePercent(low)} to ${sharePercent(high)}`;
+    table.push([name, `${clips}`, `${repetitions}`, sharePercent(share), interval]);
+  }
+  return ['Bands of each clip as wide as all other clips make them:', table.toString()].join('\n');
 }
 
 /** One line per event: how far off its time is found. */

@@ -1,4 +1,5 @@
 import type { ClipTruth, TrueRepetition } from '#tools/validation/clipTruth';
+import type { RepetitionComparison } from '#tools/validation/compareClip';
 import type { RecordingRepetition } from '#tools/validation/readPeak';
 import { kneeJudged, rangesWith } from '../../../support/kneeJudgement';
 
@@ -74,3 +75,21 @@ export const notMeasured: RecordingRepetition['judgement'] = kneeJudged({
   verdict: 'not-measured',
   reason: 'out-of-picture',
 });
+
+/** A repetition set against its truth: 10 degrees, and read as such, without a band. */
+export function comparedRepetition(changes: Partial<RepetitionComparison>): RepetitionComparison {
+  return {
+    index: 0,
+    truePeakDeg: 10,
+    measuredPeakDeg: 10,
+    reason: null,
+    bandDeg: null,
+    chanceBeyond: null,
+    trueVerdict: changes.truePeakDeg !== undefined && changes.truePeakDeg > 10 ? 'out' : 'in',
+    verdict: 'cant-tell',
+    truePicturePeakDeg: 10,
+    readPicturePeakDeg: 10,
+    timingErrorsS: {},
+    ...changes,
+  };
+}

@@ -1,26 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { ComparedClip, RepetitionComparison } from '#tools/validation/compareClip';
 import { summariseClips } from '#tools/validation/summariseClips';
-
-function compared(changes: Partial<RepetitionComparison>): RepetitionComparison {
-  return {
-    index: 0,
-    truePeakDeg: 10,
-    measuredPeakDeg: 10,
-    reason: null,
-    bandDeg: null,
-    chanceBeyond: null,
-    trueVerdict: changes.truePeakDeg !== undefined && changes.truePeakDeg > 10 ? 'out' : 'in',
-    verdict: 'cant-tell',
-    truePicturePeakDeg: 10,
-    readPicturePeakDeg: 10,
-    timingErrorsS: {},
-    ...changes,
-  };
-}
+import { comparedRepetition as compared } from './handMade';
 
 function clip(repetitions: RepetitionComparison[], repsFound = repetitions.length): ComparedClip {
-  return { repsTrue: repetitions.length, repsFound, repetitions };
+  return { yawReading: 'firm', repsTrue: repetitions.length, repsFound, repetitions };
 }
 
 describe('summarise(clips)', () => {
