@@ -1,11 +1,13 @@
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { IdleLock } from '#features/lock/store/createIdleLock';
 import type { Review } from '#features/review/store/review';
+import { fetchExampleRecording } from '#shell/fetchExample';
 import type { PatientLanguage } from '#shell/language/createPatientLanguage';
 import type { Navigation } from '#shell/navigation/createNavigation';
 import type { Notes } from '#shell/notes';
 import { openOnce } from '#shell/openOnce';
 import { saveBlob } from '#shell/saveBlob';
+import { saveFile } from '#shell/saveFile';
 import type { Tracking } from '#shell/tracking/createTracking';
 import { guardMirror } from './guardMirror';
 
@@ -72,7 +74,16 @@ export function createFeatures({
     }),
     patients: openOnce(async () => {
       const { createPatients } = await import('#features/patients/store/createPatients');
-      return createPatients({ openRepository, index: await patientIndex(), newId, now });
+      return createPatients({
+        openRepository,
+        index: await patientIndex(),
+        sureness,
+        saveFile,
+        fetchExample: () => fetchExampleRecording(`${baseUrl}example/`),
+        pause: () => new Promise((resume) => setTimeout(resume, 0)),
+        newId,
+        now,
+      });
     }),
     clinic: openOnce(async () => {
       const [{ createClinic }, { browserClinic }] = await Promise.all([

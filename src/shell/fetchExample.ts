@@ -5,14 +5,23 @@
  * @throws Error  where a part is missing from the installation
  */
 export async function fetchExample(folderUrl: string): Promise<{ recordingText: string; video: File }> {
-  const [recording, video] = await Promise.all([
-    fetchPart(`${folderUrl}example.session.json`, 'json'),
+  const [recordingText, video] = await Promise.all([
+    fetchExampleRecording(folderUrl),
     fetchPart(`${folderUrl}example.mp4`, 'video'),
   ]);
   return {
-    recordingText: await recording.text(),
+    recordingText,
     video: new File([await video.blob()], 'example.mp4', { type: 'video/mp4' }),
   };
+}
+
+/**
+ * What was seen in the example alone, as the text of its document.
+ *
+ * @throws Error  where it is missing from the installation
+ */
+export async function fetchExampleRecording(folderUrl: string): Promise<string> {
+  return (await fetchPart(`${folderUrl}example.session.json`, 'json')).text();
 }
 
 /**

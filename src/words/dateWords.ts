@@ -15,3 +15,9 @@ export function clockWords(iso: string): string {
 export function momentWords(iso: string): string {
   return `${dayWords(iso)}, ${clockWords(iso)}`;
 }
+
+/** On which day, in the reader's own time, for tables and forms: '2026-04-05'. */
+export function isoDay(iso: string): string {
+  const date = new Date(iso);
+  return new Date(date.getTime() - date.getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
+}

@@ -3,7 +3,7 @@ import { buildKeypointTrack, type KeypointTrack } from '#core/keypoints/keypoint
 import { skinToJoint } from '#core/measurement/hipsAtJoint';
 import { otherSide, type Side } from '#core/protocol/side';
 import { pinholeCamera, upright, type CameraSettings, type PicturePoint } from './pinholeCamera';
-import { seededRandom } from './seededRandom';
+import { seededRandom } from '#core/seededRandom';
 import { distance, plus, vector, type Vector } from './space';
 import { inwardAngleDeg, poseBody, poseLeg, type Body, type Posture } from './stickBody';
 import { postureOf, shapeOf, type Motion, type SyntheticTask } from './taskMotion';

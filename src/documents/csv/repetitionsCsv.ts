@@ -12,7 +12,19 @@ import { judge, judgementOf, type Judgement } from '#core/scoring/judge';
 import { csvText, type Cell } from './csvText';
 import { rounded } from './rounded';
 
+/** Whose set it was, and which; what is not known stays empty. */
+export interface SetOrigin {
+  /** A pseudonym. */
+  patient: string | null;
+  /** ISO 8601: '2026-04-05'. */
+  date: string | null;
+  sessionId: string | null;
+  /** Number of the set in the session, from 1. */
+  set: number | null;
+}
+
 interface Row {
+  origin: SetOrigin;
   repetition: MeasuredRepetition;
   judgement: Judgement;
   measurement: Measurement;
@@ -26,22 +38,36 @@ interface Row {
 
 type Column = readonly [name: string, cell: (row: Row) => Cell];
 
-/**
- * The repetitions of a recording as CSV, one per row; docs/data-out.md says what each column means.
- *
- * @param note  for demo data: that it is invented
- * @param excluded  one per repetition: why it does not count; null where it counts
- * @param handMade  one per repetition: whether its times or a joint in it were set by hand
- */
-export function repetitionsCsv(
-  parts: Pick<Row, 'measurement' | 'limits' | 'sureness' | 'note'> & {
-    excluded?: readonly (string | null)[];
-    handMade?: readonly boolean[];
-  },
-): string {
-  const { measurement, limits, sureness, note, excluded = [], handMade = [] } = parts;
-  const rows = measurement.repetitions.map((repetition, index) => {
+/** A measured set, as far as its rows need it. */
+export interface CsvSet extends Pick<Row, 'measurement' | 'limits' | 'sureness' | 'note'> {
+  origin?: SetOrigin;
+  /** One per repetition: why it does not count; null where it counts. */
+  excluded?: readonly (string | null)[];
+  /** One per repetition: whether its times or a joint in it were set by hand. */
+  handMade?: readonly boolean[];
+}
+
+const unknownOrigin: SetOrigin = { patient: null, date: null, sessionId: null, set: null };
+
+/** The repetitions of sets as CSV, one per row, in their order; docs/data-out.md says what each column means. */
+export function repetitionsCsv(sets: readonly CsvSet[]): string {
+  return repetitionsTable(sets.flatMap(repetitionCells));
+}
+
+/** The same of rows that were made one set at a time. */
+export function repetitionsTable(rows: readonly (readonly Cell[])[]): string {
+  return csvText(
+    columns.map(([name]) => name),
+    rows,
+  );
+}
+
+/** The rows of one set. */
+export function repetitionCells(parts: CsvSet): Cell[][] {
+  const { measurement, limits, sureness, note, origin = unknownOrigin, excluded = [], handMade = [] } = parts;
+  return measurement.repetitions.map((repetition, index) => {
     const row: Row = {
+      origin,
       measurement,
       limits,
       sureness,
@@ -53,10 +79,6 @@ export function repetitionsCsv(
     };
     return columns.map(([, cell]) => cell(row));
   });
-  return csvText(
-    columns.map(([name]) => name),
-    rows,
-  );
 }
 
 /** Value, band and time of an extreme. */
@@ -126,6 +148,10 @@ function decidedBy({ verdict, decidedBy }: Judgement): string | null {
 const kneeRange = ({ ranges }: MeasuredRepetition) => ranges['knee-angle'];
 
 const columns: readonly Column[] = [
+  ['patient', ({ origin }) => origin.patient],
+  ['date', ({ origin }) => origin.date],
+  ['session', ({ origin }) => origin.sessionId],
+  ['set', ({ origin }) => origin.set],
   ['repetition', ({ repetition }) => repetition.number],
   ['task', ({ measurement }) => measurement.setup.task],
   ['side', ({ measurement }) => measurement.setup.side],

@@ -2,6 +2,7 @@ import { exercises } from './en/exercises';
 import { home } from './en/home';
 import { placing } from './en/placing';
 import { plan } from './en/plan';
+import { report } from './en/report';
 import { result } from './en/result';
 import { safety } from './en/safety';
 import { sending } from './en/sending';
@@ -17,6 +18,7 @@ export const english = {
   ...safety,
   ...plan,
   ...result,
+  ...report,
   ...home,
   ...sending,
   ...start,

@@ -47,6 +47,17 @@ export function speak(next: Language, messages: Catalogue): void {
   formats.clear();
 }
 
+/** What is said in another language than the current one, which is the current one again afterwards. */
+export function saidIn<Said>(other: Language, messages: Catalogue, say: () => Said): Said {
+  const before = { language, catalogue };
+  speak(other, messages);
+  try {
+    return say();
+  } finally {
+    speak(before.language, before.catalogue);
+  }
+}
+
 /** For dates, numbers and lists: the European English of the catalogue, or Spanish as everybody reads it. */
 export function locale(): string {
   return language === 'en' ? 'en-GB' : language;

@@ -2,6 +2,7 @@ import { exercises } from './es/exercises';
 import { home } from './es/home';
 import { placing } from './es/placing';
 import { plan } from './es/plan';
+import { report } from './es/report';
 import { result } from './es/result';
 import { safety } from './es/safety';
 import { sending } from './es/sending';
@@ -18,6 +19,7 @@ export const spanish: Catalogue = {
   ...safety,
   ...plan,
   ...result,
+  ...report,
   ...home,
   ...sending,
   ...start,

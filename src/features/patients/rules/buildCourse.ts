@@ -153,7 +153,7 @@ function limitChanges(sets: readonly CourseSet[]): CourseMark[] {
   });
 }
 
-function feelingOf(
+export function feelingOf(
   { id, startedAt, sets, painAfter, effort }: ListedSession,
   sessions: readonly ListedSession[],
 ): CourseFeeling {

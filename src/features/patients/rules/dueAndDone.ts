@@ -1,5 +1,6 @@
 import type { PlanDocument } from '#documents/plan/planDocument';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
+import { isoDay } from '#words/dateWords';
 
 /** How much of a plan was done. */
 export interface DueAndDone {
@@ -9,7 +10,7 @@ export interface DueAndDone {
   unfilmed: number;
   /** Sessions due since the plan was given; null where the plan leaves open how often. */
   due: number | null;
-  /** Whole days since anything was done; null where nothing was. */
+  /** Days, by the calendar, since anything was done; null where nothing was. */
   silentDays: number | null;
 }
 
@@ -27,13 +28,18 @@ export function dueAndDone(
 ): DueAndDone {
   const followed = sessions.filter(({ plan, sets }) => plan?.id === id && sets.length > 0);
   const days = Math.max(0, Math.floor((nowMs - Date.parse(createdAt)) / dayMs));
-  const last = Math.max(...followed.map(({ startedAt }) => Date.parse(startedAt)));
+  const lastMs = Math.max(...followed.map(({ startedAt }) => Date.parse(startedAt)));
   return {
     done: followed.length,
     unfilmed: followed.filter(({ isUnfilmed }) => isUnfilmed).length,
     due: perWeek === null ? null : Math.floor((days * perWeek) / weekDays),
-    silentDays: followed.length === 0 ? null : Math.max(0, Math.floor((nowMs - last) / dayMs)),
+    silentDays: followed.length === 0 ? null : Math.max(0, calendarDay(nowMs) - calendarDay(lastMs)),
   };
+}
+
+/** Yesterday evening was yesterday, in the reader's own time. */
+function calendarDay(atMs: number): number {
+  return Date.parse(isoDay(new Date(atMs).toISOString())) / dayMs;
 }
 
 /** '5 of 9 sessions, 1 of them without filming; the last 2 days ago'. */

@@ -1,3 +1,4 @@
+import { demoNote } from '#documents/demo/demoNote';
 import type { PatientDocument, SessionMark } from '#documents/patient/patientDocument';
 import { plainName } from '#documents/schema/plainName';
 import { gravities, type PatientOverview, type SessionOverview } from './overview';
@@ -16,6 +17,8 @@ export interface PatientRow {
   /** What needs a look in sessions that are not settled, each once, the most pressing first. */
   needs: string[];
   rank: number;
+  /** Whether the patient is one of the demo clinic's. */
+  isDemo: boolean;
 }
 
 const mostNeeds = 3;
@@ -50,7 +53,10 @@ export function searchPatients(rows: readonly PatientRow[], search: string): rea
   return rows.filter(({ pseudonym }) => words.every((word) => pseudonym.toLowerCase().includes(word)));
 }
 
-function rowOf({ id, pseudonym, marks }: PatientDocument, sessions: readonly SessionOverview[]): PatientRow {
+function rowOf(
+  { id, pseudonym, marks, note }: PatientDocument,
+  sessions: readonly SessionOverview[],
+): PatientRow {
   const states = new Map(marks.map(({ visitId, state }) => [visitId, state]));
   const stated = sessions.map((session) => {
     const state: SessionState = states.get(session.id) ?? 'new';
@@ -70,6 +76,7 @@ function rowOf({ id, pseudonym, marks }: PatientDocument, sessions: readonly Ses
     counts,
     needs: [...new Set(byGravity.flatMap(({ needs }) => needs))].slice(0, mostNeeds),
     rank: Math.max(0, ...unsettled.map(rankOf)),
+    isDemo: note === demoNote,
   };
 }
 

@@ -8,7 +8,7 @@ import {
   type PatientNotes,
 } from '#documents/patient/patientDocument';
 import { planBounds, planRanges } from '#documents/plan/planRanges';
-import { sideWords, siteWords } from './patientWords';
+import { sideWords, siteWords } from '../rules/patientWords';
 
 interface Props {
   notes: PatientNotes;

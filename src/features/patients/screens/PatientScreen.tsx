@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useKeptSessions, useKeptSessionsState } from '#features/sessions/keptSessionsContext';
 import { DeletePatient } from '#features/sessions/screens/DeletePatient';
@@ -9,9 +9,11 @@ import { Brand } from '#ui/components/Brand';
 import { ProblemMessage } from '#ui/components/ProblemMessage';
 import { usePatients, usePatientsState } from '../patientsContext';
 import { CourseCard } from './CourseCard';
+import { HandOverCard } from './HandOverCard';
 import { PatientNeeds } from './PatientNeeds';
 import { PatientSessions } from './PatientSessions';
 import { PlanCard } from './PlanCard';
+import { ReportPage } from './ReportPage';
 import { SettleLine } from './SettleLine';
 import { WhoCard } from './WhoCard';
 import '#features/sessions/screens/sessions.css';
@@ -49,6 +51,7 @@ export function PatientScreen() {
       </header>
       <ProblemMessage problem={problem} onClose={() => patients.dismissProblem()} />
       <ProblemMessage problem={readProblem} onClose={() => keptSessions.dismissProblem()} />
+      {(patient?.note ?? '') !== '' && <p className="message">{patient?.note}</p>}
       {isMissing || id === null ? (
         <p className="card patients-empty">
           This patient is not kept on this device, or was deleted. Choose one from the list of all patients.
@@ -67,10 +70,11 @@ function Page() {
   const all = useKeptSessionsState((state) => state.sessions);
   const removals = useKeptSessionsState((state) => state.removals);
   const selected = useKeptSessionsState((state) => state.selected);
+  const [isReport, setReport] = useState(false);
   // On a phone the list of sessions stands below what it opens.
   useEffect(() => {
-    if (selected !== null) body.current?.scrollIntoView({ block: 'nearest' });
-  }, [selected]);
+    if (selected !== null || isReport) body.current?.scrollIntoView({ block: 'nearest' });
+  }, [selected, isReport]);
   if (all === null) return <p className="soft">Reading the sessions …</p>;
   const going = new Set(removals.flatMap(({ records }) => records.map(({ id }) => id)));
   const sessions = all.filter(({ id }) => !going.has(id));
@@ -80,10 +84,19 @@ function Page() {
       <div className="patient-aside">
         <WhoCard />
         <PlanCard sessions={sessions} />
+        <HandOverCard
+          isReportShown={isReport && session === undefined}
+          onReport={() => {
+            keptSessions.select(null);
+            setReport(true);
+          }}
+        />
         <PatientSessions sessions={sessions} />
       </div>
       <div className="patient-body" ref={body}>
-        {session === undefined ? (
+        {session === undefined && isReport ? (
+          <ReportPage sessions={sessions} onClose={() => setReport(false)} />
+        ) : session === undefined ? (
           <>
             <PatientNeeds sessions={sessions} />
             <CourseCard sessions={sessions} />
@@ -92,7 +105,7 @@ function Page() {
           <>
             <div className="button-row">
               <Button className="button" onPress={() => keptSessions.select(null)}>
-                ‹ Back to the course
+                {isReport ? '‹ Back to the report' : '‹ Back to the course'}
               </Button>
               <SettleLine session={session} />
             </div>

@@ -13,6 +13,7 @@ import { ProblemMessage } from '#ui/components/ProblemMessage';
 import { usePatients, usePatientsState } from '../patientsContext';
 import { searchPatients, type PatientRow } from '../rules/listPatients';
 import { AddPatient } from './AddPatient';
+import { DemoClinic } from './DemoClinic';
 import { PatientList } from './PatientList';
 import '#features/sessions/screens/sessions.css';
 import './patients.css';
@@ -70,6 +71,7 @@ function Everybody() {
           <Input className="text-input" />
         </SearchField>
         <AddPatient known={left.map(({ pseudonym }) => pseudonym)} />
+        {left.length > 0 && <DemoClinic rows={left} />}
         <Counted rows={left} found={found.length} isSearching={looked.trim() !== ''} />
       </div>
       {left.length === 0 ? (
@@ -79,6 +81,11 @@ function Everybody() {
             A patient appears here with the first session that is opened or kept under a pseudonym. Nothing
             leaves this device.
           </p>
+          <p>
+            To look around first, load three invented patients with six weeks of sessions. They are marked as
+            invented, and go again with one press.
+          </p>
+          <DemoClinic rows={left} />
         </section>
       ) : (
         <PatientList rows={found} search={looked} />

@@ -4,8 +4,8 @@ import type { PatientNotes } from '#documents/patient/patientDocument';
 import { DialogBox } from '#ui/components/DialogBox';
 import { dayWords } from '#words/dateWords';
 import { usePatients, usePatientsState } from '../patientsContext';
+import { sideWords, siteWords } from '../rules/patientWords';
 import { NotesForm } from './NotesForm';
-import { sideWords, siteWords } from './patientWords';
 
 /** Who it is, and what was agreed. */
 export function WhoCard() {

@@ -1,19 +1,33 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Sureness } from '#core/chance/grade';
 import { ensurePatient } from '#device/storage/ensurePatient';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
 import { withMark } from '#documents/patient/mergePatients';
 import type { PatientDocument, PatientNotes, SessionMark } from '#documents/patient/patientDocument';
+import { parseRecording } from '#documents/recording/parseRecording';
 import { plainName } from '#documents/schema/plainName';
+import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { explainProblem, type Doing } from '#shell/explainProblem';
+import { isoDay } from '#words/dateWords';
 import { listPatients } from '../rules/listPatients';
 import type { PatientIndex } from './createPatientIndex';
+import { demoSeed, keepDemo } from './keepDemo';
 import { initialPatientsState, type PatientsState } from './patientsState';
+import { patientRepetitions, patientSessions } from './patientTables';
 import { planOfText } from './planOfText';
+import { readStills, type ReportStills } from './readStills';
 
 export interface PatientsWorld {
   openRepository: () => Promise<OpenedRepository>;
   index: PatientIndex;
+  /** How sure it has to be before a side is named. */
+  sureness: () => Sureness;
+  saveFile(fileName: string, text: string): void;
+  /** The text of the built-in example's recording. */
+  fetchExample(): Promise<string>;
+  /** Resolves once the page had time for what else is due. */
+  pause(): Promise<void>;
   newId(): string;
   now(): Date;
 }
@@ -32,10 +46,17 @@ export interface Patients {
   mark(sessionId: string, state: SessionMark['state']): Promise<void>;
   /** @returns  the id of the patient with that pseudonym, who is added where there is none; null where that fails */
   add(pseudonym: string): Promise<string | null>;
+  /** Saves a table of everything of the open patient as CSV: a row a repetition, or a row a session. */
+  saveTable(rows: 'repetitions' | 'visits'): Promise<void>;
+  /** The last set with a video, with its best and its worst repetition; null without one. */
+  readStills(sessions: readonly ListedSession[]): Promise<ReportStills | null>;
+  /** Keeps the demo clinic, whose patients are invented. */
+  loadDemo(): Promise<void>;
   dismissProblem(): void;
 }
 
-export function createPatients({ openRepository, index, newId, now }: PatientsWorld): Patients {
+export function createPatients(world: PatientsWorld): Patients {
+  const { openRepository, index, sureness, pause, newId, now } = world;
   const store = createStore<PatientsState>(() => initialPatientsState);
   const { getState: get, setState: set } = store;
   let shown: AbortController | null = null;
@@ -104,8 +125,47 @@ export function createPatients({ openRepository, index, newId, now }: PatientsWo
       set({ patient: kept, isMissing: kept === null });
     });
 
+  const making = async (
+    what: NonNullable<PatientsState['making']>['what'],
+    doing: Doing,
+    work: (kept: Repository, onProgress: (done: number, total: number) => Promise<void>) => Promise<void>,
+  ) => {
+    if (get().making !== null) return;
+    set({ making: { what, done: 0, total: 0 }, problem: null });
+    await attempt(doing, (kept) =>
+      work(kept, (done, total) => {
+        set({ making: { what, done, total } });
+        return pause();
+      }),
+    );
+    set({ making: null });
+  };
+
   return {
     store,
+    saveTable: (rows) =>
+      making('table', 'save', async (kept, onProgress) => {
+        const { patient } = get();
+        if (patient === null) return;
+        const sessions = await index.sessionsOf(patient.pseudonym);
+        const text =
+          rows === 'visits'
+            ? patientSessions(sessions, patient.note)
+            : await patientRepetitions(kept, sessions, sureness(), onProgress);
+        world.saveFile(`overfoot-${rows}-${isoDay(now().toISOString())}.csv`, text);
+      }),
+    async readStills(sessions) {
+      let stills: ReportStills | null = null;
+      await attempt('read', async (kept) => {
+        stills = await readStills(kept, sessions);
+      });
+      return stills;
+    },
+    loadDemo: () =>
+      making('demo', 'keep', async (kept, onProgress) => {
+        const example = parseRecording(await world.fetchExample());
+        await keepDemo(kept, { example, nowMs: now().getTime(), seed: demoSeed }, onProgress);
+      }),
     enter() {
       shown?.abort();
       shown = new AbortController();

@@ -16,6 +16,8 @@ export interface PatientsState {
   plans: readonly PlanDocument[];
   /** When that was read, ms since 1970. */
   readAtMs: number;
+  /** A table or the demo clinic that is being made; null while none is. */
+  making: { what: 'table' | 'demo'; done: number; total: number } | null;
   problem: ShownProblem | null;
 }
 
@@ -26,5 +28,6 @@ export const initialPatientsState: PatientsState = {
   isMissing: false,
   plans: [],
   readAtMs: 0,
+  making: null,
   problem: null,
 };

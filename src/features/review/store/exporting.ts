@@ -24,12 +24,18 @@ export function exporting({
         set({ keeping: { state: 'not-kept' } });
     },
     saveTable(rows) {
-      const { recording, limits, sureness } = get();
+      const { recording, limits, sureness, session, keptFor, filmedOn } = get();
       if (recording === null) return;
+      const origin = {
+        patient: session?.patient ?? keptFor,
+        date: filmedOn === '' ? null : filmedOn,
+        sessionId: session?.id ?? null,
+        set: session?.line.number ?? null,
+      };
       const text =
         rows === 'frames'
           ? framesCsv({ ...recording, track: asFilmed(recording) })
-          : repetitionsCsv({ ...recording, limits, sureness });
+          : repetitionsCsv([{ ...recording, limits, sureness, origin }]);
       saveFile(`overfoot-${rows}-${dayOf(now())}.csv`, text);
     },
   };

@@ -6,6 +6,9 @@ import type { SessionSet } from '#documents/session/sessionDocument';
 
 /** The home session that a recording belongs to, as far as a review needs it. */
 export interface ReviewSession {
+  id: string;
+  /** A pseudonym; empty for a free recording. */
+  patient: string;
   painBefore: number | null;
   painAfter: number | null;
   painLimit: number | null;

@@ -10,14 +10,16 @@ export function Removals() {
   const sessions = useKeptSessionsState((state) => state.sessions);
   return (
     <div className="sessions-removals" role="status">
-      {removals.map(({ id, patient }) => {
+      {removals.map(({ id, patients: [patient = null], name: together }) => {
         const session = sessions?.find((one) => one.id === id);
         const name =
-          patient !== null
-            ? `All records of ${patientName(patient)}`
-            : session === undefined
-              ? 'A record'
-              : `${patientName(session.patient)}, ${momentWords(session.startedAt)}`;
+          together !== null
+            ? together
+            : patient !== null
+              ? `All records of ${patientName(patient)}`
+              : session === undefined
+                ? 'A record'
+                : `${patientName(session.patient)}, ${momentWords(session.startedAt)}`;
         return (
           <div key={id} className="message">
             <div>

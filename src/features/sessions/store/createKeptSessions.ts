@@ -9,7 +9,7 @@ import type { Review } from '#features/review/store/review';
 import { explainProblem, type Doing } from '#shell/explainProblem';
 import type { ListedSession, SetReading } from '../rules/listedSession';
 import { takenLimits } from '../rules/takenLimits';
-import { initialKeptSessionsState, type KeptSessionsState } from './keptSessionsState';
+import { initialKeptSessionsState, type KeptSessionsState, type Removable } from './keptSessionsState';
 import { listSessions } from './listSessions';
 import { loadSet } from './loadSet';
 import { recordsOfPatient } from './recordsOfPatient';
@@ -57,6 +57,12 @@ export interface KeptSessions {
   remove(which: Pick<ListedSession, 'id' | 'kind'>): void;
   /** Deletes everything of a patient in the same way: sessions, videos, plans, drafts. */
   removePatient(patient: string): Promise<void>;
+  /**
+   * The same of several patients at once.
+   *
+   * @param name  what they are called together
+   */
+  removePatients(patients: readonly string[], name: string): Promise<void>;
   undoRemove(id: string): void;
   dismissProblem(): void;
   /** @param weeks  the age from which a video counts as old */
@@ -194,6 +200,13 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
       set({ isSafe: await kept.askToPersist() });
     });
 
+  const removePatients = (patients: readonly string[], name: string | null) =>
+    told('delete', async (kept) => {
+      const records: Removable[] = [];
+      for (const patient of patients) records.push(...(await recordsOfPatient(kept, patient)));
+      removals.add({ id: `patient ${patients.join(', ')}`, patients, name, records });
+    });
+
   return {
     store,
     lookAtSpace,
@@ -254,12 +267,9 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
         await kept.sessions.save({ ...session, settles: [...session.settles, signed] });
         if (isShown) await look();
       }),
-    remove: ({ id, kind }) => removals.add({ id, patient: null, records: [{ id, kind }] }),
-    removePatient: (patient) =>
-      told('delete', async (kept) => {
-        const records = await recordsOfPatient(kept, patient);
-        removals.add({ id: `patient ${patient}`, patient, records });
-      }),
+    remove: ({ id, kind }) => removals.add({ id, patients: [], name: null, records: [{ id, kind }] }),
+    removePatient: (patient) => removePatients([patient], null),
+    removePatients,
     undoRemove: removals.undo,
     dismissProblem: () => set({ problem: null }),
   };

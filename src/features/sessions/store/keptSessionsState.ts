@@ -20,10 +20,12 @@ export interface Removable {
 
 /** Something that will be deleted for good unless that is undone within seconds. */
 export interface Removal {
-  /** Of the record, or of the patient: `patient` and the pseudonym. */
+  /** Of the record, or of the patients: `patient` and their pseudonyms. */
   id: string;
-  /** Null where it is one record. */
-  patient: string | null;
+  /** Whose records all go; none where it is one record. */
+  patients: readonly string[];
+  /** What they are called together; null for one patient or record. */
+  name: string | null;
   records: readonly Removable[];
   /** When it is deleted, ms since 1970. */
   dueMs: number;

@@ -50,7 +50,7 @@ export function createRemovals({
       .read()
       .filter(({ id }) => !gone.includes(id) && removals.every((one) => one.id !== id));
     notes.write([...others, ...removals]);
-    onChange(next.map(({ id, patient, records, dueMs }) => ({ id, patient, records, dueMs })));
+    onChange(next.map(({ callOff, ...removal }) => removal));
   };
   const drop = (id: string) => {
     pending.find((one) => one.id === id)?.callOff();
@@ -69,10 +69,10 @@ export function createRemovals({
     else await kept.notes.remove(id);
   };
   const finish = async (removal: Removal) => {
-    const { records, patient } = removal;
+    const { records, patients } = removal;
     try {
       for (const record of records) await removeNow(record);
-      if (patient !== null) (await repository()).reportDeleted(patient);
+      for (const patient of patients) (await repository()).reportDeleted(patient);
       onGone(removal);
     } catch (error) {
       onProblem(explainProblem(error, 'delete'));

@@ -14,7 +14,7 @@ export function reviewSession(sessions: readonly ListedSession[], recordingId: s
   const own = session?.sets.find(({ line }) => line.sessionId === recordingId);
   if (session === undefined || own === undefined || session.kind !== 'visit') return null;
   const { line, planned } = own;
-  const { painBefore, painAfter, painLimit, effort, remark, patient } = session;
+  const { id, painBefore, painAfter, painLimit, effort, remark, patient } = session;
   const ofPatient = sessions.filter(
     (other) => other.id === session.id || (patient !== '' && other.patient === patient),
   );
@@ -32,7 +32,7 @@ export function reviewSession(sessions: readonly ListedSession[], recordingId: s
   const words = otherSideWords(session, line);
   const otherSide = words === null ? null : { side: sideOpposite(line.side), words };
   const feeling = { painBefore, painAfter, painLimit, effort, remark };
-  return { ...feeling, line, planned, otherSide, others: others.slice(0, mostOthers) };
+  return { id, patient, ...feeling, line, planned, otherSide, others: others.slice(0, mostOthers) };
 }
 
 /** Repetitions in line and usual peak of the same session's last set of that task with the other leg. */

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { countInLine, type CountInLine } from '#core/chance/countInLine';
 import { countQuantile } from '#core/chance/countQuantile';
 import { normalCdf } from '#core/statistics/normalCdf';
-import { seededRandom } from '../../../support/seededRandom';
+import { seededRandom } from '#core/seededRandom';
 
 /** A set held against an inward limit of 10 alone, in which every repetition has the same own error. */
 function inward(peaks: readonly number[], sharedSd: number, ownSd: number): CountInLine {

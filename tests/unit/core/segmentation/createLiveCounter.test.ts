@@ -8,7 +8,7 @@ import { excursionLevels } from '#core/segmentation/findRepetitions';
 import { scaleToExcursion } from '#core/segmentation/scaleToExcursion';
 import { butterworthLowPass } from '#core/signal/butterworthLowPass';
 import { createCausalLowPass } from '#core/signal/createCausalLowPass';
-import { seededRandom } from '../../../support/seededRandom';
+import { seededRandom } from '#core/seededRandom';
 import { filmPerson, type Film, type Scene } from '../../../support/syntheticPerson';
 
 const rateHz = 30;

@@ -13,7 +13,7 @@ import {
 } from '#core/view/liftLeg';
 import type { Path } from '#core/view/path';
 import { filmFocalPx as focalPx, pictureLeg } from '../../../support/pictureLeg';
-import { seededRandom } from '../../../support/seededRandom';
+import { seededRandom } from '#core/seededRandom';
 import { toRad } from '../../../support/space';
 import { filmPerson, type Scene } from '../../../support/syntheticPerson';
 

@@ -13,7 +13,7 @@ import { smallRecordingParts } from '../../../support/smallRecording';
 
 const limits = { 'knee-angle': { least: -7, most: 10 } };
 const rowsOf = (measurement: Measurement, note = '') =>
-  csvParse(repetitionsCsv({ measurement, limits, sureness: usualSureness, note }).slice(1));
+  csvParse(repetitionsCsv([{ measurement, limits, sureness: usualSureness, note }]).slice(1));
 
 /** Ten samples at 10 Hz: 0 to 9 degrees inward, then 13 and 11 in the last two; depth is missing all the time. */
 function handMade(change: Partial<MeasureRange> = {}): Measurement {

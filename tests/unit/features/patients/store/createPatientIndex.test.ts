@@ -18,6 +18,9 @@ async function opened() {
     sureness: () => usualSureness,
     newId: () => idOf(++ids),
     now: () => new Date('2026-04-10T08:00:00.000Z'),
+    saveFile: () => undefined,
+    fetchExample: () => Promise.reject(new Error('no example')),
+    pause: () => Promise.resolve(),
   };
   const keep = async (digit: number, patient: string, day = digit) => {
     const sets = session.sets.map((set) => ({ ...set, sessionId: idOf(digit) }));

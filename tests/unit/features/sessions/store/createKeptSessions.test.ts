@@ -385,7 +385,7 @@ describe('remove(which)', () => {
     await keptSessions.enter();
     keptSessions.remove(which);
     const dueMs = 5000 + undoMs;
-    expect(state().removals).toEqual([{ id: session.id, patient: null, records: [which], dueMs }]);
+    expect(state().removals).toEqual([{ id: session.id, patients: [], name: null, records: [which], dueMs }]);
     expect(world.notes).toEqual([{ ...which, dueMs }]);
     expect(await repository.sessions.find(session.id)).not.toBeNull();
     ring(undoMs);
