@@ -81,6 +81,10 @@ export function createFeatures({
         saveFile,
         fetchExample: () => fetchExampleRecording(`${baseUrl}example/`),
         pause: () => new Promise((resume) => setTimeout(resume, 0)),
+        async writePlan(draft) {
+          (await features.writing()).change(draft);
+          await navigation.show('plan');
+        },
         newId,
         now,
       });

@@ -4,6 +4,7 @@ import type { PainChange } from '#core/change/painChange';
 import type { SideDifference } from '#core/change/sideDifference';
 import type { Side } from '#core/protocol/side';
 import { conditionSentences } from './conditionSentences';
+import type { DayName } from './dayName';
 import { oneDecimal } from './oneDecimal';
 
 /** What is said with every change of the knee angle. */
@@ -27,7 +28,10 @@ export function changeSentences(result: ChangeOfSets): string[] {
 }
 
 /** How the tests of the knee angle went over the weeks. */
-export function courseSentences({ weeks, slope, leftOut, trainingSets }: CourseOfTests): string[] {
+export function courseSentences(
+  { weeks, slope, leftOut, trainingSets }: CourseOfTests,
+  dayName: DayName = (day) => `day ${day}`,
+): string[] {
   const told =
     slope === null
       ? `Weeks with tests: ${weeks.length}. A course takes 3.`
@@ -37,7 +41,7 @@ export function courseSentences({ weeks, slope, leftOut, trainingSets }: CourseO
           `${oneDecimal(slope.changeBand)}°.`;
   return [
     told,
-    ...leftOut.flatMap(({ day, comparison }) => conditionSentences(comparison, ` (day ${day})`)),
+    ...leftOut.flatMap(({ day, comparison }) => conditionSentences(comparison, ` (${dayName(day)})`)),
     ...(trainingSets > 0 ? [`Sets of training that are not in it: ${trainingSets}.`] : []),
     noImportantChange,
   ];

@@ -1,5 +1,6 @@
 import type { PainTime, ProposalReason, QualityFigures } from '#core/programme/proposal';
-import type { SessionEvent } from '#core/programme/stageCourse';
+import type { SessionEvent, UnansweredId } from '#core/programme/stageCourse';
+import { numberedDay, type DayName } from './dayName';
 
 const eventWords: Record<SessionEvent, string> = {
   'gave-way': 'the knee gave way',
@@ -14,32 +15,42 @@ const timeWords: Record<PainTime, string> = {
   'next-day': 'next-day pain',
 };
 
-/** What a proposal rests on as a sentence for the therapist, with its figures. It judges no knee and promises nothing. */
-export function proposalSentence(reason: ProposalReason): string {
+const unansweredWords: Record<UnansweredId, string> = {
+  'pain-before': 'pain before the session',
+  'pain-during': 'pain during the session',
+  effort: 'effort',
+};
+
+/**
+ * What a proposal rests on as a sentence for the therapist, with its figures. It judges no knee and promises nothing.
+ *
+ * @param dayName  what a day is called; its number where left out
+ */
+export function proposalSentence(reason: ProposalReason, dayName: DayName = numberedDay): string {
   switch (reason.kind) {
     case 'event':
-      return `Day ${reason.day}: ${eventWords[reason.event]}.`;
+      return `${dayName(reason.day)}: ${eventWords[reason.event]}.`;
     case 'swollen': {
       const { swelling, rule } = reason;
-      if (swelling === 'much-more') return `Day ${reason.day}: the knee was much more swollen.`;
+      if (swelling === 'much-more') return `${dayName(reason.day)}: the knee was much more swollen.`;
       const asked = rule === 'contact' ? 'speaking to the patient first' : 'a rest day';
-      return `Day ${reason.day}: the knee was more swollen, for which ${asked} was agreed.`;
+      return `${dayName(reason.day)}: the knee was more swollen, for which ${asked} was agreed.`;
     }
     case 'strong-pain':
-      return `Day ${reason.day}: ${timeWords[reason.time]} was ${reason.pain}; from ${reason.from} on, the exercise stops.`;
+      return `${dayName(reason.day)}: ${timeWords[reason.time]} was ${reason.pain}; from ${reason.from} on, the exercise stops.`;
     case 'above-limit':
-      return `Day ${reason.day}: ${timeWords[reason.time]} was ${reason.pain}, above the limit of ${reason.limit}.`;
+      return `${dayName(reason.day)}: ${timeWords[reason.time]} was ${reason.pain}, above the limit of ${reason.limit}.`;
     case 'above-usual':
       return (
-        `Day ${reason.day}: ${timeWords[reason.time]} was ${reason.pain}, ` +
+        `${dayName(reason.day)}: ${timeWords[reason.time]} was ${reason.pain}, ` +
         `more than ${reason.allowed} above the usual ${reason.usual}.`
       );
     case 'pain-risen':
-      return `Day ${reason.day}: ${timeWords[reason.time]} was ${reason.pain}, up from ${reason.before} before the session.`;
+      return `${dayName(reason.day)}: ${timeWords[reason.time]} was ${reason.pain}, up from ${reason.before} before the session.`;
     case 'drift-inward':
-      return `Day ${reason.day}: the knee drifted inward during a set.`;
+      return `${dayName(reason.day)}: the knee drifted inward during a set.`;
     case 'not-all-done':
-      return `Day ${reason.day}: ${percent(reason.doneShare)} of the plan was done; ${percent(reason.least)} is needed.`;
+      return `${dayName(reason.day)}: ${percent(reason.doneShare)} of the plan was done; ${percent(reason.least)} is needed.`;
     case 'few-sessions':
       return `Too early. Sessions at this stage so far: ${reason.sessions}; at least ${reason.needed} are needed.`;
     case 'few-days':
@@ -48,7 +59,9 @@ export function proposalSentence(reason: ProposalReason): string {
         `at least ${reason.needed} are needed.`
       );
     case 'next-day-unknown':
-      return `Day ${reason.day}: the next-day pain is missing. Ask for it.`;
+      return `${dayName(reason.day)}: the next-day pain is missing. Ask for it.`;
+    case 'unanswered':
+      return `${dayName(reason.day)}: ${unansweredWords[reason.what]} was not answered. Ask for it.`;
     case 'not-measured':
       return (
         `Quality not measured. Repetitions measured: ${listed(reason.measuredShares.map(percent))}. ` +
@@ -60,7 +73,7 @@ export function proposalSentence(reason: ProposalReason): string {
         `in ${reason.goodSessions} of them and in the last.`
       );
     case 'hard':
-      return `Day ${reason.day}: effort was ${reason.effort} of 10. Above ${reason.most}, nothing is added.`;
+      return `${dayName(reason.day)}: effort was ${reason.effort} of 10. Above ${reason.most}, nothing is added.`;
     case 'pain-within':
       return `Pain during the sessions: ${listed(reason.during)}, limit ${reason.limit}. Next-day pain: ${listed(reason.nextDay)}.`;
     case 'in-line':

@@ -3,8 +3,10 @@ import {
   sessionEvents,
   swellingRules,
   swellings,
+  unansweredIds,
   type StageCourse,
   type StageSession,
+  type UnansweredId,
 } from '#core/programme/stageCourse';
 
 /** A session in which all went well. */
@@ -63,6 +65,7 @@ const anySession = fc.record({
   driftInward: mostly(false, fc.boolean()),
   effort: fc.constantFrom(3, 5, 6, 6, 7, 8, 9),
   repetitions: fc.integer({ min: 8, max: 30 }),
+  unanswered: mostly<readonly UnansweredId[]>([], fc.subarray([...unansweredIds])),
 });
 
 /** Courses of all kinds, many of which go well. */

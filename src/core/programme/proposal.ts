@@ -1,4 +1,4 @@
-import type { SessionEvent, SwellingRule } from './stageCourse';
+import type { SessionEvent, SwellingRule, UnansweredId } from './stageCourse';
 
 /**
  * What can be proposed, boldest first.
@@ -41,6 +41,7 @@ export type ProposalReason =
   | { kind: 'few-sessions'; sessions: number; needed: number }
   | { kind: 'few-days'; sessions: number; days: number; needed: number }
   | { kind: 'next-day-unknown'; day: number }
+  | { kind: 'unanswered'; day: number; what: UnansweredId }
   | { kind: 'not-measured'; measuredShares: number[]; least: number; goodSessions: number }
   | ({ kind: 'not-in-line' } & QualityFigures)
   | { kind: 'hard'; day: number; effort: number; most: number }

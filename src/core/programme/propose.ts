@@ -10,7 +10,7 @@ import type { StageCourse, StageSession } from './stageCourse';
  *
  * 1. the last session has a finding to stop for: hold
  * 2. the last one is poor: step down if the one before was poor as well, or worse; else repeat
- * 3. a reason to stay, of which all are given: too few sessions or days, a next day that was not answered, a finding
+ * 3. a reason to stay, of which all are given: too few sessions or days, a question that was not answered, a finding
  *    in one of the last three, quality that was not measured or not good, much effort in the last
  * 4. else more repetitions until the stage has as many as it asks for, then a step up
  *
@@ -43,6 +43,9 @@ export function propose(course: StageCourse, thresholds: ProposalThresholds = us
     ...timeReasons(recent, thresholds),
     ...recent.flatMap(({ day, worstNextDay }) =>
       worstNextDay === null ? [{ kind: 'next-day-unknown', day } as const] : [],
+    ),
+    ...recent.flatMap(({ day, unanswered = [] }) =>
+      unanswered.map((what) => ({ kind: 'unanswered', day, what }) as const),
     ),
     ...reasonsOf(found.slice(-thresholds.sessions).flat()),
     ...qualityReasons(recent, thresholds),

@@ -10,6 +10,10 @@ export type SessionEvent = (typeof sessionEvents)[number];
 export const swellingRules = ['rest-and-repeat', 'contact'] as const;
 export type SwellingRule = (typeof swellingRules)[number];
 
+/** What may have been left open in a session. */
+export const unansweredIds = ['pain-before', 'pain-during', 'effort'] as const;
+export type UnansweredId = (typeof unansweredIds)[number];
+
 /** A session, as far as it concerns one item. Pain and effort are 0 to 10, shares 0 to 1. */
 export interface StageSession {
   /** Whole days from any first day. */
@@ -33,6 +37,11 @@ export interface StageSession {
   effort: number;
   /** Repetitions of a set, as planned. */
   repetitions: number;
+  /**
+   * What was not answered: nothing is added before it is. The figure itself stands at 0, so that no rise looks smaller
+   * than it may have been. Left out where all was answered.
+   */
+  unanswered?: readonly UnansweredId[];
 }
 
 /** What was agreed for an item. */

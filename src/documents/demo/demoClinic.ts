@@ -4,6 +4,8 @@ import { sides, type Side } from '#core/protocol/side';
 import { seededRandom, type SeededRandom } from '#core/seededRandom';
 import { newPatient } from '../patient/newPatient';
 import type { PatientDocument } from '../patient/patientDocument';
+import { withoutProgress } from '../plan/itemProgress';
+import { notedConditions } from '../plan/notedConditions';
 import { planVersion, type PlanDocument } from '../plan/planDocument';
 import { newDraft } from '../plan/planDraft';
 import { buildRecording } from '../recording/buildRecording';
@@ -120,9 +122,10 @@ function demoPlan(
         restSeconds: 60,
         repetitions: demoRepetitions,
         tempo: null,
-        seatHeightCm,
         feedback: 'none',
         limits: defaultLimits,
+        ...withoutProgress,
+        seatHeightCm,
       },
     ],
     footwear: 'shoes',
@@ -161,6 +164,7 @@ function demoSession(parts: SessionParts): DemoSession {
       painDuring: side === 'right' ? painDuring : 0,
       cutShort: isStopped ? 'Stopped because of pain.' : null,
       heldMs: null,
+      conditions: notedConditions(plan.items[0]!, plan),
     };
     return { recording, line };
   });

@@ -1,13 +1,16 @@
-import type { PatientDocument, SessionMark } from './patientDocument';
+import type { PatientDocument, RepeatRecord, SessionMark } from './patientDocument';
 
 /**
- * Two records of one patient as one: what was noted last counts, plans and looked-at sessions of both are kept.
+ * Two records of one patient as one: what was noted last counts; plans, looked-at sessions, decisions, tests and repeats
+ * of both are kept.
  *
  * @param here  whose id stays
  */
 export function mergePatients(here: PatientDocument, there: PatientDocument): PatientDocument {
   const isHereNewer = Date.parse(here.changedAt) >= Date.parse(there.changedAt);
-  const { painfulSide, since, sites, goals, painRule, restrictions, changedAt } = isHereNewer ? here : there;
+  const { painfulSide, since, sites, goals, painRule, restrictions, changedAt, thresholds } = isHereNewer
+    ? here
+    : there;
   const openedFirst = Date.parse(here.openedAt) <= Date.parse(there.openedAt) ? here : there;
   return {
     ...here,
@@ -22,6 +25,12 @@ export function mergePatients(here: PatientDocument, there: PatientDocument): Pa
     restrictions,
     plans: withPlans(here, there.plans).plans,
     marks: there.marks.reduce(withMark, here.marks),
+    thresholds,
+    decisions: both(here.decisions, there.decisions),
+    assessments: both(here.assessments, there.assessments, (one, other) =>
+      one.withdrawn === null ? other : one,
+    ),
+    repeats: there.repeats.reduce(withRepeat, here.repeats),
   };
 }
 
@@ -43,4 +52,27 @@ export function withMark(marks: readonly SessionMark[], mark: SessionMark): Sess
   if (before !== undefined && (before.state === 'settled' || before.state === mark.state))
     return marks as SessionMark[];
   return [...marks.filter((one) => one !== before), mark];
+}
+
+/** Pairs of recordings that are in the record stay as they are; the same array where nothing changes. */
+export function withRepeat(repeats: readonly RepeatRecord[], repeat: RepeatRecord): RepeatRecord[] {
+  const isKnown = repeats.some(({ first, second }) => first === repeat.first && second === repeat.second);
+  return isKnown ? (repeats as RepeatRecord[]) : [...repeats, repeat];
+}
+
+/** The entries of both in order of time; of one that is in both, what `pick` says. */
+function both<Entry extends { id: string; at: string }>(
+  here: readonly Entry[],
+  there: readonly Entry[],
+  pick: (here: Entry, there: Entry) => Entry = (one) => one,
+): Entry[] {
+  const others = new Map(there.map((entry) => [entry.id, entry]));
+  const merged = here.map((entry) => {
+    const other = others.get(entry.id);
+    return other === undefined ? entry : pick(entry, other);
+  });
+  const known = new Set(here.map(({ id }) => id));
+  return [...merged, ...there.filter(({ id }) => !known.has(id))].sort(
+    (a, b) => Date.parse(a.at) - Date.parse(b.at),
+  );
 }

@@ -1,4 +1,5 @@
 import { plainName } from '../schema/plainName';
+import { nothingRecorded } from './bringUpPatient';
 import { patientVersion, type PatientDocument } from './patientDocument';
 
 /** A patient of whom nothing is noted yet. */
@@ -19,5 +20,6 @@ export function newPatient(pseudonym: string, id: string, openedAt: string): Pat
     restrictions: '',
     plans: [],
     marks: [],
+    ...nothingRecorded,
   };
 }

@@ -1,16 +1,88 @@
+import { assessmentIds } from '#core/assessments/assessments';
+import { exerciseIds } from '#core/exercises/exercises';
+import { proposalKinds } from '#core/programme/proposal';
+import { thresholdIds } from '#core/programme/proposalThresholds';
 import { sides } from '#core/protocol/side';
 import { planBounds, planRanges } from '../plan/planRanges';
 import { z } from '../schema/zod';
 import { longestText } from '../session/sessionDocument';
 
 /** Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. */
-export const patientVersion = 1;
+export const patientVersion = 2;
 
 /** Longest texts, characters; the forms enforce the same. */
-export const longestPatientText = { pseudonym: longestText.patient, goals: 1000, restrictions: 1000 };
+export const longestPatientText = {
+  pseudonym: longestText.patient,
+  goals: 1000,
+  restrictions: 1000,
+  /** Who signs: initials. */
+  by: longestText.who,
+  /** Why a proposal is refused: a line. */
+  why: 200,
+  /** What a test's protocol fixes, as it was done. */
+  asDone: 300,
+  remark: 500,
+};
 
 const mostPlans = 1000;
 const mostMarks = 10_000;
+const mostEntries = 5000;
+const mostReasons = 40;
+const longestReason = 500;
+const mostTries = 20;
+/** No result is larger, in any unit. */
+const largestResult = 10_000;
+
+const signed = {
+  at: z.iso.datetime(),
+  by: z.string().min(1).max(longestPatientText.by).describe('Initials.'),
+};
+
+/** What a therapist made of a proposal; never changed afterwards. */
+const decisionSchema = z.strictObject({
+  id: z.uuid(),
+  ...signed,
+  planId: z.uuid(),
+  item: z.int().min(0).max(1000).describe('Index in the plan.'),
+  task: z.enum(exerciseIds),
+  proposal: z.enum(proposalKinds),
+  repetitions: z.int().min(1).max(1000).nullable().describe('Of a set, where more are proposed.'),
+  reasons: z
+    .array(z.string().min(1).max(longestReason))
+    .max(mostReasons)
+    .describe('What it rested on, as it was shown.'),
+  answer: z.enum(['accepted', 'refused']),
+  why: z.string().max(longestPatientText.why).describe('Of a refusal; empty where it was accepted.'),
+});
+
+const tries = z.array(z.number().min(0).max(largestResult)).max(mostTries);
+
+/** A test of function, as the therapist wrote it down. */
+const assessmentSchema = z.strictObject({
+  id: z.uuid(),
+  ...signed,
+  test: z.enum(assessmentIds),
+  asDone: z
+    .string()
+    .max(longestPatientText.asDone)
+    .describe('What the protocol fixes, as it was done: only tests with the same are compared.'),
+  tries: z
+    .strictObject({ left: tries, right: tries })
+    .describe("In the test's unit, in order; none: not done."),
+  worstPain: z.int().min(0).max(10).nullable().describe('During the test; null: not asked.'),
+  remark: z.string().max(longestPatientText.remark),
+  withdrawn: z
+    .strictObject(signed)
+    .nullable()
+    .describe('Where it was a mistake: who said so, and when. It stays in the record.'),
+});
+
+/** A set that was filmed again, the person having walked away and the camera set up anew. */
+const repeatSchema = z.strictObject({
+  ...signed,
+  first: z.uuid().describe('The recording of the first time.'),
+  second: z.uuid(),
+});
 
 /** Where it hurts, as the patient points to it. */
 export const painSites = ['front', 'outer', 'inner', 'behind', 'elsewhere'] as const;
@@ -52,11 +124,26 @@ export const patientSchema = z
       .array(z.strictObject({ visitId: z.uuid(), state: z.enum(markStates), at: z.iso.datetime() }))
       .max(mostMarks)
       .describe('Sessions that were looked at, one entry each; others are new.'),
+    thresholds: z
+      .partialRecord(z.enum(thresholdIds), z.number())
+      .describe('Where the rules for what to do next draw their lines, where that is not as usual.'),
+    decisions: z
+      .array(decisionSchema)
+      .max(mostEntries)
+      .describe('On proposals, in the order in which they were made.'),
+    assessments: z
+      .array(assessmentSchema)
+      .max(mostEntries)
+      .describe('In the order in which they were written down.'),
+    repeats: z.array(repeatSchema).max(mostEntries),
   })
   .meta({ title: 'Overfoot patient document' });
 
 export type PatientDocument = z.infer<typeof patientSchema>;
 export type SessionMark = PatientDocument['marks'][number];
+export type Decision = z.infer<typeof decisionSchema>;
+export type AssessmentRecord = z.infer<typeof assessmentSchema>;
+export type RepeatRecord = z.infer<typeof repeatSchema>;
 /** What somebody notes of a patient. */
 export type PatientNotes = Pick<
   PatientDocument,

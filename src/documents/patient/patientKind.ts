@@ -1,5 +1,6 @@
 import { bySchema } from '../reading/bySchema';
 import { savedFileWords, type DocumentKind } from '../reading/documentKind';
+import { bringUpPatient } from './bringUpPatient';
 import { patientSchema, patientVersion, type PatientDocument } from './patientDocument';
 import { patientFault } from './patientFault';
 
@@ -8,6 +9,7 @@ export const patientKind: DocumentKind<PatientDocument> = {
   problem: 'session',
   format: 'overfoot-patient',
   version: patientVersion,
+  bringUp: bringUpPatient,
   read: bySchema(patientSchema, patientFault),
   words: savedFileWords('patient document'),
 };

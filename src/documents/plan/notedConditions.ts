@@ -14,11 +14,11 @@ export function notedConditions(
   const footwear = plan?.footwear ?? 'either';
   const isCounted = item.kind === 'repetitions';
   return {
-    stage: null,
+    stage: item.stage,
     seatHeightCm: isCounted ? item.seatHeightCm : null,
-    stepHeightCm: null,
-    support: null,
-    load: null,
+    stepHeightCm: isCounted ? item.stepHeightCm : null,
+    support: item.support,
+    load: item.load,
     footwear: footwear === 'either' ? null : footwear,
     freeLeg: null,
     feedback: isCounted ? item.feedback : null,

@@ -31,5 +31,12 @@ await runCommand(async () => {
           next: nextStepSentence(nextStep(proposed, place)),
           appliesAtHome: appliesAtHome(proposed, autoStep),
         };
-  console.log(JSON.stringify({ proposal, repetitions, reasons: reasons.map(proposalSentence), ...staged }));
+  console.log(
+    JSON.stringify({
+      proposal,
+      repetitions,
+      reasons: reasons.map((reason) => proposalSentence(reason)),
+      ...staged,
+    }),
+  );
 });

@@ -23,6 +23,7 @@ import { ownError, repeatKinds } from '#core/reliability/ownError';
 import { blandAltman } from '#core/statistics/blandAltman';
 import { intraclassCorrelation } from '#core/statistics/intraclassCorrelation';
 import { kappa } from '#core/statistics/kappa';
+import { decisionSentence } from '#features/patients/rules/programmeWords';
 import { adherenceSentences } from '#words/adherenceSentences';
 import * as assessmentWords from '#words/assessmentSentences';
 import * as changeWords from '#words/changeSentences';
@@ -61,7 +62,9 @@ const anyStage = fc.constantFrom(
 
 /** By the file in src/words that makes them: sentences of anything that the rules can meet. */
 const made: Record<string, fc.Arbitrary<string[]>> = {
-  proposalSentence: anyCourse.map((course) => propose(course).reasons.map(proposalSentence)),
+  proposalSentence: anyCourse.map((course) =>
+    propose(course).reasons.map((reason) => proposalSentence(reason)),
+  ),
   nextStepSentence: fc
     .tuple(anyStage, fc.constantFrom(...proposalKinds), fc.option(count, { nil: undefined }))
     .map(([place, proposal, more]) => [
@@ -184,6 +187,27 @@ describe('every sentence that the rules can say', () => {
       (name) => name.endsWith('.ts') && rules.test(readFileSync(`src/words/${name}`, 'utf8')),
     );
     expect(files.map((name) => name.replace('.ts', '')).sort()).toEqual(Object.keys(made).sort());
+  });
+
+  it('on a decision promises nothing beyond what the therapist wrote', () => {
+    for (const proposal of proposalKinds)
+      for (const answer of ['accepted', 'refused'] as const) {
+        const sentence = decisionSentence({
+          id: '',
+          at: '2026-04-03T08:00:00.000Z',
+          by: 'AB',
+          planId: '',
+          item: 0,
+          task: 'lateral-step-down',
+          proposal,
+          repetitions: null,
+          reasons: [],
+          answer,
+          why: answer === 'refused' ? 'Travels next week.' : '',
+        });
+        expect(sentence).not.toMatch(promises);
+        expect(sentence).not.toMatch(broken);
+      }
   });
 
   it('of the data of tests, stages and thresholds promises nothing', () => {

@@ -2,6 +2,7 @@ import { demoNote } from '#documents/demo/demoNote';
 import type { PatientDocument, SessionMark } from '#documents/patient/patientDocument';
 import { plainName } from '#documents/schema/plainName';
 import { gravities, type PatientOverview, type SessionOverview } from './overview';
+import { planAdherence, type Following } from './planAdherence';
 
 /** How far somebody got with a session. */
 export type SessionState = 'new' | SessionMark['state'];
@@ -28,12 +29,17 @@ const mostNeeds = 3;
  * pressing the earlier; then what was looked at and not settled; then the latest session first.
  *
  * @param overviews  by the patient's id; without one, the patient has no sessions
+ * @param nowMs  since 1970; who is silent depends on the day
  */
 export function listPatients(
   patients: readonly PatientDocument[],
   overviews: ReadonlyMap<string, PatientOverview>,
+  nowMs: number,
 ): PatientRow[] {
-  const rows = patients.map((patient) => rowOf(patient, overviews.get(patient.id)?.sessions ?? []));
+  const rows = patients.map((patient) => {
+    const { sessions = [], following = null } = overviews.get(patient.id) ?? {};
+    return withSilence(rowOf(patient, sessions), following, nowMs);
+  });
   return rows.sort(
     (a, b) =>
       b.rank - a.rank ||
@@ -77,6 +83,18 @@ function rowOf(
     needs: [...new Set(byGravity.flatMap(({ needs }) => needs))].slice(0, mostNeeds),
     rank: Math.max(0, ...unsettled.map(rankOf)),
     isDemo: note === demoNote,
+  };
+}
+
+/** Silence is said first of what is not about the body, and counts as much as a new session in which something moved. */
+function withSilence(row: PatientRow, following: Following | null, nowMs: number): PatientRow {
+  if (following === null) return row;
+  const { isSilent, silentDays } = planAdherence(following, nowMs);
+  if (!isSilent) return row;
+  return {
+    ...row,
+    needs: [`silent for ${silentDays} days`, ...row.needs].slice(0, mostNeeds),
+    rank: Math.max(row.rank, gravities.body + 1 + gravities.movement),
   };
 }
 

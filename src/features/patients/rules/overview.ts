@@ -1,7 +1,9 @@
+import type { PlanDocument } from '#documents/plan/planDocument';
 import type { Finding } from '#features/sessions/rules/finding';
 import { shortFinding } from '#features/sessions/rules/findingWords';
 import { findNeeds } from '#features/sessions/rules/findNeeds';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
+import { followingOf, type Following } from './planAdherence';
 
 /** How pressing a session is: something said of the body or pain, how the knee moved, something to know, nothing. */
 export const gravities = { body: 3, movement: 2, record: 1, none: 0 } as const;
@@ -24,6 +26,8 @@ export interface PatientOverview {
   madeAs: string;
   /** Newest first. */
   sessions: SessionOverview[];
+  /** The plan in force; null without one, and where it leaves open how often. */
+  following: Following | null;
 }
 
 /** Few enough for one line on a phone. */
@@ -51,7 +55,11 @@ const gravityOf: Record<Finding['kind'], Gravity> = {
   settled: gravities.none,
 };
 
-export function buildOverview(sessions: readonly ListedSession[], madeAs: string): PatientOverview {
+export function buildOverview(
+  sessions: readonly ListedSession[],
+  inForce: PlanDocument | null,
+  madeAs: string,
+): PatientOverview {
   const listed = sessions.map((session): SessionOverview => {
     const needs = findNeeds(session);
     const left = session.remark === '' ? [] : ['left a remark'];
@@ -68,5 +76,5 @@ export function buildOverview(sessions: readonly ListedSession[], madeAs: string
     };
   });
   listed.sort((a, b) => Date.parse(b.startedAt) - Date.parse(a.startedAt));
-  return { madeAs, sessions: listed };
+  return { madeAs, sessions: listed, following: inForce && followingOf(inForce, sessions) };
 }

@@ -8,13 +8,18 @@ import { useNavigation, useNavigationState } from '#shell/navigation/navigationC
 import { Brand } from '#ui/components/Brand';
 import { ProblemMessage } from '#ui/components/ProblemMessage';
 import { usePatients, usePatientsState } from '../patientsContext';
+import { AdherenceCard } from './AdherenceCard';
+import { ChangeCard } from './ChangeCard';
 import { CourseCard } from './CourseCard';
 import { HandOverCard } from './HandOverCard';
+import { OwnErrorCard } from './OwnErrorCard';
 import { PatientNeeds } from './PatientNeeds';
 import { PatientSessions } from './PatientSessions';
 import { PlanCard } from './PlanCard';
+import { ProgrammeCard } from './ProgrammeCard';
 import { ReportPage } from './ReportPage';
 import { SettleLine } from './SettleLine';
+import { TestsCard } from './TestsCard';
 import { WhoCard } from './WhoCard';
 import '#features/sessions/screens/sessions.css';
 import '#features/sessions/screens/setList.css';
@@ -91,6 +96,7 @@ function Page() {
             setReport(true);
           }}
         />
+        <AdherenceCard sessions={sessions} />
         <PatientSessions sessions={sessions} />
       </div>
       <div className="patient-body" ref={body}>
@@ -99,7 +105,11 @@ function Page() {
         ) : session === undefined ? (
           <>
             <PatientNeeds sessions={sessions} />
+            <ProgrammeCard sessions={sessions} />
             <CourseCard sessions={sessions} />
+            <ChangeCard sessions={sessions} />
+            <TestsCard />
+            <OwnErrorCard sessions={sessions} />
           </>
         ) : (
           <>

@@ -90,7 +90,7 @@ export function createPatientIndex({
       madeAs: madeAs(),
     });
     await kept.patients.update(patient.id, (one) => withPlans(one, found.plansGiven));
-    const overview = buildOverview(found.course.sessions, madeAs());
+    const overview = buildOverview(found.course.sessions, found.inForce, madeAs());
     await kept.digests.save([{ patientId: patient.id, overview, course: found.course }], found.settled);
     return found.course.sessions;
   };

@@ -5,6 +5,7 @@ import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
 import { withMark } from '#documents/patient/mergePatients';
 import type { PatientDocument, PatientNotes, SessionMark } from '#documents/patient/patientDocument';
+import type { PlanDraft } from '#documents/plan/planDraft';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { plainName } from '#documents/schema/plainName';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
@@ -16,7 +17,15 @@ import { demoSeed, keepDemo } from './keepDemo';
 import { initialPatientsState, type PatientsState } from './patientsState';
 import { patientRepetitions, patientSessions } from './patientTables';
 import { planOfText } from './planOfText';
+import { readRepeats } from './readRepeats';
 import { readStills, type ReportStills } from './readStills';
+
+/** What every new entry of a record has. */
+export interface Entry {
+  id: string;
+  /** ISO 8601. */
+  at: string;
+}
 
 export interface PatientsWorld {
   openRepository: () => Promise<OpenedRepository>;
@@ -28,6 +37,8 @@ export interface PatientsWorld {
   fetchExample(): Promise<string>;
   /** Resolves once the page had time for what else is due. */
   pause(): Promise<void>;
+  /** Shows a draft where plans are written. */
+  writePlan: (draft: PlanDraft) => Promise<void>;
   newId(): string;
   now(): Date;
 }
@@ -44,6 +55,10 @@ export interface Patients {
   saveNotes(notes: PatientNotes): Promise<void>;
   /** Marks a session of the open patient as viewed or settled. */
   mark(sessionId: string, state: SessionMark['state']): Promise<void>;
+  /** Adds to the open patient's record. */
+  record(change: (patient: PatientDocument, entry: Entry) => PatientDocument): Promise<void>;
+  /** Opens a draft in plan writing, in place of the one there, which can be had back by undo. */
+  writePlan(draft: PlanDraft): Promise<void>;
   /** @returns  the id of the patient with that pseudonym, who is added where there is none; null where that fails */
   add(pseudonym: string): Promise<string | null>;
   /** Saves a table of everything of the open patient as CSV: a row a repetition, or a row a session. */
@@ -56,7 +71,7 @@ export interface Patients {
 }
 
 export function createPatients(world: PatientsWorld): Patients {
-  const { openRepository, index, sureness, pause, newId, now } = world;
+  const { openRepository, index, writePlan, sureness, pause, newId, now } = world;
   const store = createStore<PatientsState>(() => initialPatientsState);
   const { getState: get, setState: set } = store;
   let shown: AbortController | null = null;
@@ -76,7 +91,7 @@ export function createPatients(world: PatientsWorld): Patients {
   };
   const list = async () => {
     const { patients, overviews } = await index.list();
-    set({ rows: listPatients(patients, overviews) });
+    set({ rows: listPatients(patients, overviews, now().getTime()) });
   };
   const look = () =>
     (looking = attempt('list', async () => {
@@ -98,6 +113,7 @@ export function createPatients(world: PatientsWorld): Patients {
       );
       const found = texts.map(planOfText).filter((plan) => plan !== null);
       set({ patient, isMissing: patient === null, plans: found.reverse(), readAtMs: now().getTime() });
+      set({ repeats: await readRepeats(index) });
     });
   /** What changes while it is shown, here or in another tab, is shown at once. */
   const watch = (kept: Repository) => {
@@ -187,6 +203,8 @@ export function createPatients(world: PatientsWorld): Patients {
         const marks = withMark(patient.marks, { visitId, state, at: now().toISOString() });
         return marks === patient.marks ? patient : { ...patient, marks };
       }),
+    record: (change) => update((patient) => change(patient, { id: newId(), at: now().toISOString() })),
+    writePlan: (draft) => attempt('open', () => writePlan(draft)),
     async add(pseudonym) {
       let id: string | null = null;
       await attempt('keep', async (kept) => {

@@ -2,6 +2,7 @@ import type { PatientDocument } from '#documents/patient/patientDocument';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import type { ShownProblem } from '#shell/explainProblem';
 import type { PatientRow } from '../rules/listPatients';
+import type { PracticeRepeat } from '../rules/practiceRepeats';
 
 export interface PatientsState {
   /** Those who need a look first; null until they are listed. */
@@ -14,6 +15,8 @@ export interface PatientsState {
   isMissing: boolean;
   /** The plans given to that patient which are still kept here, the latest first. */
   plans: readonly PlanDocument[];
+  /** Sets of this practice that were filmed again; null until they are read. */
+  repeats: readonly PracticeRepeat[] | null;
   /** When that was read, ms since 1970. */
   readAtMs: number;
   /** A table or the demo clinic that is being made; null while none is. */
@@ -27,6 +30,7 @@ export const initialPatientsState: PatientsState = {
   patient: null,
   isMissing: false,
   plans: [],
+  repeats: null,
   readAtMs: 0,
   making: null,
   problem: null,

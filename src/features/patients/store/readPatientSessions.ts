@@ -1,8 +1,10 @@
+import { greatest } from 'd3-array';
 import type { Sureness } from '#core/chance/grade';
 import type { ChangedRecord } from '#device/storage/createDigests';
 import type { RecordingFacts } from '#device/storage/keptSchemas';
 import type { Repository } from '#device/storage/repository';
 import type { PatientDocument } from '#documents/patient/patientDocument';
+import type { PlanDocument } from '#documents/plan/planDocument';
 import type { SessionDocument } from '#documents/session/sessionDocument';
 import type { ListedSession, SetReading } from '#features/sessions/rules/listedSession';
 import { takenLimits } from '#features/sessions/rules/takenLimits';
@@ -33,6 +35,8 @@ interface Asked {
 interface Found {
   course: PatientCourse;
   plansGiven: PatientDocument['plans'];
+  /** The latest of them. */
+  inForce: PlanDocument | null;
   /** The changes that it takes in. */
   settled: ChangedRecord[];
 }
@@ -73,14 +77,16 @@ export async function readPatientSessions(
   for (const session of listed) session.sets = await Promise.all(session.sets.map(withReading(read)));
 
   const ids = new Set([...sessions.map(({ id }) => id), ...facts.map(({ id }) => id)]);
-  const given = plans.flatMap(({ id, text }) => {
+  const theirs = plans.flatMap(({ text }) => {
     const plan = planOfText(text);
-    return plan?.patient === patient.pseudonym ? [{ id, givenAt: plan.createdAt }] : [];
+    return plan?.patient === patient.pseudonym ? [plan] : [];
   });
+  const given = theirs.map(({ id, createdAt }) => ({ id, givenAt: createdAt }));
   for (const { id } of given) ids.add(id);
   return {
     course: { madeAs, sessions: listed, readAs },
     plansGiven: given,
+    inForce: greatest(theirs, ({ createdAt }) => Date.parse(createdAt)) ?? null,
     settled: changed.filter(({ id }) => ids.has(id)),
   };
 }

@@ -3,6 +3,7 @@ import { newPatient } from '#documents/patient/newPatient';
 import { listPatients, searchPatients } from '#features/patients/rules/listPatients';
 import { buildOverview } from '#features/patients/rules/overview';
 import { listedRecording, listedSession, readingOf } from '../../../../support/listedSession';
+import { smallPlan } from '../../../../support/smallPlan';
 
 const idOf = (digit: number) => `${digit}b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11`;
 const patient = (digit: number, pseudonym: string) =>
@@ -10,9 +11,10 @@ const patient = (digit: number, pseudonym: string) =>
 const viewed = (visitId: string) => ({ visitId, state: 'viewed' as const, at: '2026-04-06T00:00:00.000Z' });
 const calm = (id: string, day: number) =>
   listedSession({ id, startedAt: `2026-04-0${day}T06:00:00.000Z`, sets: [listedRecording()] });
+const nowMs = Date.parse('2026-04-20T06:00:00.000Z');
 const out = listedRecording({ reading: readingOf(['in', ['out', 'inward']]) });
 
-describe('listPatients(patients, overviews)', () => {
+describe('listPatients(patients, overviews, nowMs)', () => {
   it('puts open concerns first, then new sessions by how pressing, then viewed ones, then by day', () => {
     const patients = [
       patient(1, 'calm and viewed'),
@@ -33,9 +35,9 @@ describe('listPatients(patients, overviews)', () => {
       6: { ...calm(idOf(6), 1), painAfter: 6 },
     };
     const overviews = new Map(
-      Object.entries(session).map(([digit, one]) => [idOf(Number(digit)), buildOverview([one], 'now')]),
+      Object.entries(session).map(([digit, one]) => [idOf(Number(digit)), buildOverview([one], null, 'now')]),
     );
-    const rows = listPatients(patients, overviews);
+    const rows = listPatients(patients, overviews, nowMs);
     expect(rows.map(({ pseudonym }) => pseudonym)).toEqual([
       'open',
       'new, in pain',
@@ -52,20 +54,36 @@ describe('listPatients(patients, overviews)', () => {
     expect(rows.at(-1)).toMatchObject({ lastAt: null, sessions: 0, needs: [] });
   });
 
+  it('says of whom nothing was heard for a week or more, before what is not of the body', () => {
+    const plan = smallPlan({ createdAt: '2026-04-01T06:00:00.000Z', perWeek: 3 });
+    const last = { ...calm(idOf(1), 9), plan: { id: plan.id, madeAt: plan.createdAt } };
+    const overviews = new Map([
+      [idOf(1), buildOverview([last], plan, 'now')],
+      [idOf(2), buildOverview([{ ...calm(idOf(2), 9), sets: [out] }], null, 'now')],
+    ]);
+    const patients = [patient(2, 'new, out of line'), patient(1, 'silent')];
+    patients[1]!.marks = [{ ...viewed(idOf(1)), state: 'settled' as const }];
+    const needs = (day: number) =>
+      listPatients(patients, overviews, Date.parse(`2026-04-${day}T06:00:00.000Z`)).map((row) => row.needs);
+    // From 9 to 16 April: six days between.
+    expect(needs(16)).toEqual([['1 of 2 out of line'], []]);
+    expect(needs(19)).toContainEqual(['silent for 9 days']);
+  });
+
   it('shows nothing of what is settled, and each need once', () => {
     const sessions = [1, 2, 3].map((digit) => ({ ...calm(idOf(digit), digit), sets: [out] }));
     const settled = { ...viewed(idOf(1)), state: 'settled' as const };
-    const overviews = new Map([[idOf(9), buildOverview(sessions, 'now')]]);
-    const [row] = listPatients([{ ...patient(9, 'x'), marks: [settled] }], overviews);
+    const overviews = new Map([[idOf(9), buildOverview(sessions, null, 'now')]]);
+    const [row] = listPatients([{ ...patient(9, 'x'), marks: [settled] }], overviews, nowMs);
     expect(row).toMatchObject({ counts: { new: 2, viewed: 0, settled: 1 }, needs: ['1 of 2 out of line'] });
     const marks = [1, 2, 3].map((digit) => ({ ...settled, visitId: idOf(digit) }));
-    expect(listPatients([{ ...patient(9, 'x'), marks }], overviews)[0]!.needs).toEqual([]);
+    expect(listPatients([{ ...patient(9, 'x'), marks }], overviews, nowMs)[0]!.needs).toEqual([]);
   });
 });
 
 describe('searchPatients(rows, search)', () => {
   it('finds all words in any order, whatever their capitals', () => {
-    const rows = listPatients([patient(1, 'Blue Heron 7'), patient(2, 'Blue Otter 17')], new Map());
+    const rows = listPatients([patient(1, 'Blue Heron 7'), patient(2, 'Blue Otter 17')], new Map(), nowMs);
     const found = (search: string) => searchPatients(rows, search).map(({ pseudonym }) => pseudonym);
     expect(found(' otter BLUE')).toEqual(['Blue Otter 17']);
     expect(found('7')).toHaveLength(2);

@@ -122,7 +122,7 @@ describe('createPatients(world)', () => {
   it('marks sessions and keeps notes; the list follows', async () => {
     const { index, keep, world } = await opened();
     const kept = await keep(1, 'Blue Heron 7');
-    const patients = createPatients({ ...world, index });
+    const patients = createPatients({ ...world, index, writePlan: () => Promise.resolve() });
     await patients.enter();
     const [row] = patients.store.getState().rows!;
     expect(row).toMatchObject({ pseudonym: 'Blue Heron 7', counts: { new: 1 } });

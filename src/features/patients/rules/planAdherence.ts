@@ -1,0 +1,52 @@
+import { adherence, type Adherence, type Occasion, type Outcome } from '#core/adherence/adherence';
+import type { PlanDocument } from '#documents/plan/planDocument';
+import type { ListedSession } from '#features/sessions/rules/listedSession';
+import { calendarDay } from './calendarDay';
+
+/** A plan with what came of it, as far as it decides how much was due and done. */
+export interface Following {
+  /** Days since 1970, by the calendar. */
+  startDay: number;
+  perWeek: number;
+  occasions: Occasion[];
+}
+
+/** Null where the plan leaves open how often. */
+export function followingOf(
+  { id, createdAt, perWeek }: Pick<PlanDocument, 'id' | 'createdAt' | 'perWeek'>,
+  sessions: readonly ListedSession[],
+): Following | null {
+  if (perWeek === null) return null;
+  return {
+    startDay: calendarDay(createdAt),
+    perWeek,
+    occasions: sessions
+      .filter(({ plan, silence }) => plan?.id === id && silence === null)
+      .flatMap((session) => {
+        const outcome = outcomeOf(session);
+        return outcome === null ? [] : [{ day: calendarDay(session.startedAt), outcome }];
+      }),
+  };
+}
+
+/** @param nowMs  since 1970 */
+export function planAdherence({ occasions, startDay, perWeek }: Following, nowMs: number): Adherence {
+  return adherence(occasions, { startDay, perWeek, today: calendarDay(nowMs), pauses: [] });
+}
+
+/** Null for a session that was opened and left before anything was done. */
+function outcomeOf({ endedBecause, isUnfilmed, sets }: ListedSession): Outcome | null {
+  switch (endedBecause?.reason) {
+    case 'pain':
+      return 'stopped';
+    case 'sign':
+    case 'gave-way':
+    case 'locked':
+    case 'dizzy':
+      return 'held';
+    case undefined:
+      return sets.length === 0 ? null : isUnfilmed ? 'unfilmed' : 'done';
+    default:
+      return 'given-up';
+  }
+}

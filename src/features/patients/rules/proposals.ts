@@ -1,0 +1,108 @@
+import { findExercise } from '#core/exercises/exercises';
+import { nextStep, type NextStep } from '#core/programme/nextStep';
+import type { Proposal } from '#core/programme/proposal';
+import { usualThresholds, type ProposalThresholds } from '#core/programme/proposalThresholds';
+import { propose } from '#core/programme/propose';
+import type { PatientDocument } from '#documents/patient/patientDocument';
+import { stageOf } from '#documents/plan/itemProgress';
+import type { PlanDocument, RepetitionItem } from '#documents/plan/planDocument';
+import { copyOf, newItem, type PlanDraft } from '#documents/plan/planDraft';
+import type { ListedSession } from '#features/sessions/rules/listedSession';
+import { stageCourseOf } from './stageCourseOf';
+
+/** What the rules propose for an item of the plan in force. */
+export interface ItemProposal {
+  /** In the plan. */
+  index: number;
+  item: RepetitionItem;
+  proposal: Proposal;
+  /** What it comes to; null where the item has no stage that the library knows, and a stage would change. */
+  next: NextStep | null;
+  /** Done at this stage. */
+  sessions: number;
+}
+
+/** For each item whose repetitions are counted; a hold is stepped by hand. */
+export function itemProposals(
+  plan: PlanDocument,
+  sessions: readonly ListedSession[],
+  thresholds: PatientDocument['thresholds'],
+): ItemProposal[] {
+  return plan.items.flatMap((item, index) => {
+    if (item.kind !== 'repetitions') return [];
+    const course = stageCourseOf(plan, item, sessions);
+    const proposal = propose(course, thresholdsOf(thresholds));
+    const stage = stageOf(item);
+    const next =
+      stage === null ? withoutStage(proposal) : nextStep(proposal, { exercise: item.task, stage: stage.id });
+    return [
+      {
+        index,
+        item,
+        proposal,
+        next,
+        sessions: course.sessions.length,
+      },
+    ];
+  });
+}
+
+/** Those in force for a patient: as usual, where nothing else was set. */
+export function thresholdsOf(own: PatientDocument['thresholds']): ProposalThresholds {
+  return { ...usualThresholds, ...own };
+}
+
+function withoutStage({ proposal }: Proposal): NextStep | null {
+  return proposal === 'hold' ? { kind: 'hold' } : null;
+}
+
+/** Whether accepting a proposal makes another plan. */
+export function changesPlan({ proposal, next }: Pick<ItemProposal, 'proposal' | 'next'>): boolean {
+  return proposal.proposal === 'more' || next?.kind === 'other-stage' || next?.kind === 'other-exercise';
+}
+
+/** The plan as a draft in which one item is as proposed, to be looked through and handed out. */
+export function draftOf(plan: PlanDocument, { index, item, proposal, next }: ItemProposal): PlanDraft {
+  const { patient, usualPain, mayGoOnAbove, note } = plan;
+  const items = plan.items.map((one, at) => (at === index ? proposedItem(item, proposal, next) : one));
+  return { ...copyOf(plan), patient, usualPain, mayGoOnAbove, note, items };
+}
+
+function proposedItem(
+  item: RepetitionItem,
+  proposal: Proposal,
+  next: NextStep | null,
+): PlanDocument['items'][number] {
+  if (next?.kind === 'other-stage') {
+    const { stage } = next;
+    const repetitions = 'start' in stage ? stage.start : item.repetitions;
+    const { seatHeightCm = item.seatHeightCm, stepHeightCm = item.stepHeightCm } = stage;
+    const { bendDeg = item.bendDeg, support = item.support, load = item.load } = stage;
+    return {
+      ...item,
+      stage: stage.id,
+      repetitions,
+      seatHeightCm,
+      stepHeightCm,
+      bendDeg,
+      support,
+      load,
+      upTo: null,
+    };
+  }
+  if (next?.kind === 'other-exercise') {
+    const { stage } = next;
+    const made = { ...newItem(findExercise(next.exercise).id), sides: item.sides, stage: stage.id };
+    if (made.kind === 'hold') return made;
+    return {
+      ...made,
+      repetitions: 'start' in stage ? stage.start : made.repetitions,
+      seatHeightCm: stage.seatHeightCm ?? null,
+      stepHeightCm: stage.stepHeightCm ?? null,
+      bendDeg: stage.bendDeg ?? null,
+      support: stage.support ?? null,
+      load: stage.load ?? null,
+    };
+  }
+  return { ...item, repetitions: proposal.repetitions ?? item.repetitions };
+}

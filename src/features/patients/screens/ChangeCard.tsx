@@ -1,0 +1,119 @@
+import { extent } from 'd3-array';
+import { scaleLinear } from 'd3-scale';
+import { ownError } from '#core/reliability/ownError';
+import type { ListedSession } from '#features/sessions/rules/listedSession';
+import { capitalised } from '#words/capitalised';
+import { changeSentences, courseSentences, noImportantChange, sideSentence } from '#words/changeSentences';
+import { datedDay } from '#words/dayName';
+import { exerciseName } from '#words/exerciseWords';
+import { usePatientsState } from '../patientsContext';
+import { buildCourse } from '../rules/buildCourse';
+import { sideDifferences, trackChanges, type TrackChange } from '../rules/changes';
+import './programme.css';
+
+/** What changed beyond error in each exercise and leg, and whether the legs differ. */
+export function ChangeCard({ sessions }: { sessions: readonly ListedSession[] }) {
+  const repeats = usePatientsState((state) => state.repeats) ?? [];
+  const course = buildCourse(sessions, []);
+  const error = ownError(repeats.filter(({ kind }) => kind === 'other-day'));
+  const changes = trackChanges(course, error);
+  const sides = sideDifferences(course);
+  if (changes.length === 0) return null;
+  return (
+    <section className="card programme" aria-labelledby="change-title">
+      <h2 id="change-title">Change and sides</h2>
+      {changes.map((change) => (
+        <Track key={`${change.task} ${change.side}`} track={change} />
+      ))}
+      {sides.map(({ task, difference }) => (
+        <p key={task}>
+          <strong>{exerciseName(task)}, both legs.</strong> {sideSentence(difference)} Days with both legs,
+          done alike: {difference.days}.
+        </p>
+      ))}
+      <p className="small soft">{noImportantChange}</p>
+    </section>
+  );
+}
+
+function Track({ track }: { track: TrackChange }) {
+  const { task, side, change, tests, days, leftOut } = track;
+  const told =
+    change === null
+      ? ['One day so far that is like the newest set: a change takes two.']
+      : changeSentences(change);
+  const course =
+    tests === null
+      ? ['No set was done as a test, without feedback, so there is no course over weeks.']
+      : courseSentences(tests, datedDay);
+  const sentences = [...told, ...course].filter((sentence) => sentence !== noImportantChange);
+  return (
+    <article className="programme-item">
+      <h3>
+        {exerciseName(task)}, {side}
+      </h3>
+      {days.length > 1 && <DayPlot track={track} />}
+      {sentences.map((sentence) => (
+        <p key={sentence}>{capitalised(sentence)}</p>
+      ))}
+      {leftOut > 0 && (
+        <p className="small">
+          Sets that were done or measured otherwise than the newest, and are not compared: {leftOut}.
+        </p>
+      )}
+    </article>
+  );
+}
+
+const size = { width: 320, height: 90, left: 34, right: 10, top: 8, bottom: 18 };
+
+/** The mean of each day with its error, degrees, inward up. */
+function DayPlot({ track: { days, semDeg } }: { track: TrackChange }) {
+  const band = 1.96 * semDeg;
+  const [firstDay = 0, lastDay = 0] = extent(days, ({ day }) => day);
+  const x = scaleLinear([firstDay, lastDay], [size.left + 6, size.width - size.right - 6]);
+  const values = days.flatMap(({ meanDeg }) => [meanDeg - band, meanDeg + band]);
+  const [least = 0, most = 0] = extent(values);
+  const y = scaleLinear([least, most], [size.height - size.bottom, size.top]).nice(3);
+  return (
+    <svg
+      className="programme-plot"
+      viewBox={`0 0 ${size.width} ${size.height}`}
+      role="img"
+      aria-label={`Mean inward angle of ${days.length} days, from ${Math.round(days[0]!.meanDeg)} to ${Math.round(days.at(-1)!.meanDeg)} degrees`}
+    >
+      {y.ticks(3).map((tick) => (
+        <g key={tick}>
+          <line
+            x1={size.left}
+            x2={size.width - size.right}
+            y1={y(tick)}
+            y2={y(tick)}
+            className="programme-grid"
+          />
+          <text x={size.left - 5} y={y(tick) + 4} textAnchor="end">
+            {`${tick}°`.replace('-', '−')}
+          </text>
+        </g>
+      ))}
+      {days.map(({ day, meanDeg }) => (
+        <g key={day}>
+          <line
+            x1={x(day)}
+            x2={x(day)}
+            y1={y(meanDeg - band)}
+            y2={y(meanDeg + band)}
+            className="programme-band"
+          />
+          <circle cx={x(day)} cy={y(meanDeg)} r={3.5} />
+        </g>
+      ))}
+      <text x={size.left} y={size.height - 4}>
+        {datedDay(firstDay)}
+      </text>
+      <text x={size.width - size.right} y={size.height - 4} textAnchor="end">
+        {datedDay(lastDay)}
+      </text>
+    </svg>
+  );
+}

@@ -1,0 +1,80 @@
+import { useId, useState } from 'react';
+import { Button } from 'react-aria-components';
+import { thresholdFacts, thresholdIds, type ThresholdId } from '#core/programme/proposalThresholds';
+import { usePatients, usePatientsState } from '../patientsContext';
+
+/** Where the rules draw their lines for this patient; each says where it is from. */
+export function Thresholds() {
+  const patients = usePatients();
+  const own = usePatientsState((state) => state.patient?.thresholds) ?? {};
+  const changed = Object.keys(own).length;
+  return (
+    <details className="programme-thresholds">
+      <summary>Where the rules draw their lines{changed > 0 && ` (${changed} set for this patient)`}</summary>
+      <div className="programme-lines small">
+        {thresholdIds.map((id) => (
+          <Line key={`${id} ${own[id] ?? ''}`} id={id} own={own[id]} />
+        ))}
+      </div>
+      {changed > 0 && (
+        <Button
+          className="button"
+          onPress={() =>
+            void patients.record((patient, { at }) => ({ ...patient, thresholds: {}, changedAt: at }))
+          }
+        >
+          All as usual
+        </Button>
+      )}
+    </details>
+  );
+}
+
+function Line({ id, own }: { id: ThresholdId; own: number | undefined }) {
+  const patients = usePatients();
+  const field = useId();
+  const { usual, min, max, isWhole, meaning, source } = thresholdFacts[id];
+  const shown = own ?? usual;
+  const [text, setText] = useState(String(Number(shown.toFixed(2))));
+  const [isWrong, setWrong] = useState(false);
+  const keep = () => {
+    const value = Number(text.replace(',', '.'));
+    const isOff =
+      text.trim() === '' ||
+      !Number.isFinite(value) ||
+      value < min ||
+      value > max ||
+      (isWhole && !Number.isInteger(value));
+    setWrong(isOff);
+    if (isOff || value === Number(shown.toFixed(2))) return;
+    void patients.record((patient, { at }) => {
+      const { [id]: before, ...others } = patient.thresholds;
+      return { ...patient, thresholds: value === usual ? others : { ...others, [id]: value }, changedAt: at };
+    });
+  };
+  return (
+    <div className="programme-line">
+      <input
+        id={field}
+        className="text-input number"
+        inputMode="decimal"
+        value={text}
+        aria-invalid={isWrong}
+        onChange={(event) => setText(event.target.value)}
+        onBlur={keep}
+      />
+      <label htmlFor={field}>
+        {meaning}{' '}
+        <span className="soft">
+          Usually {Number(usual.toFixed(2))}; {source}.
+        </span>
+        {isWrong && (
+          <strong role="alert">
+            {' '}
+            {isWhole ? 'A whole number' : 'A number'} from {min} to {max}, please.
+          </strong>
+        )}
+      </label>
+    </div>
+  );
+}

@@ -1,0 +1,94 @@
+import { describe, expect, it } from 'vitest';
+import { mergePatients, withMark, withPlans } from '#documents/patient/mergePatients';
+import { newPatient } from '#documents/patient/newPatient';
+import type { AssessmentRecord, Decision, PatientDocument } from '#documents/patient/patientDocument';
+
+const idOf = (digit: number) => `${digit}b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11`;
+const decision = (digit: number, day: number): Decision => ({
+  id: idOf(digit),
+  at: `2026-04-0${day}T08:00:00.000Z`,
+  by: 'AB',
+  planId: idOf(9),
+  item: 0,
+  task: 'lateral-step-down',
+  proposal: 'step-up',
+  repetitions: null,
+  reasons: ['Day 4: the knee drifted inward during a set.'],
+  answer: 'refused',
+  why: 'Travels next week.',
+});
+const test: AssessmentRecord = {
+  id: idOf(5),
+  at: '2026-04-03T08:00:00.000Z',
+  by: 'AB',
+  test: 'one-leg-rise',
+  asDone: 'seat 46 cm',
+  tries: { left: [24], right: [18] },
+  worstPain: 2,
+  remark: '',
+  withdrawn: null,
+};
+const withdrawn = { at: '2026-04-04T08:00:00.000Z', by: 'CD' };
+const of = (change: Partial<PatientDocument>): PatientDocument => ({
+  ...newPatient('Blue Heron 7', idOf(1), '2026-03-01T00:00:00.000Z'),
+  ...change,
+});
+
+const id = '6a1f0a52-1d2e-4c57-9a5b-0f6f1f0e9d66';
+const visitId = '7b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11';
+const patient = newPatient('Blue Heron 7', id, '2026-02-01T04:05:06.000Z');
+const viewed = { visitId, state: 'viewed' as const, at: '2026-02-02T04:05:06.000Z' };
+
+describe('withMark(marks, mark)', () => {
+  it('settles what was viewed, and never the other way round', () => {
+    const settled = { ...viewed, state: 'settled' as const };
+    expect(withMark([viewed], settled)).toEqual([settled]);
+    const marks = [settled];
+    expect(withMark(marks, viewed)).toBe(marks);
+  });
+});
+
+describe('withPlans(patient, given)', () => {
+  const given = (digit: number, day: number) => ({
+    id: `${digit}b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11`,
+    givenAt: `2026-02-0${day}T00:00:00.000Z`,
+  });
+  it('puts them in order of time, each once', () => {
+    const two = withPlans(withPlans(patient, [given(1, 5)]), [given(2, 3), given(1, 5)]);
+    expect(two.plans).toEqual([given(2, 3), given(1, 5)]);
+    expect(withPlans(two, [given(2, 3)])).toBe(two);
+  });
+});
+
+describe('mergePatients(here, there)', () => {
+  it('takes the notes as they were changed last, whichever side that is', () => {
+    const later = {
+      ...patient,
+      changedAt: '2026-03-01T00:00:00.000Z',
+      goals: 'Stairs.',
+      sites: ['front' as const],
+    };
+    expect(mergePatients(patient, later)).toEqual(later);
+    expect(mergePatients(later, { ...patient, id: visitId })).toEqual(later);
+  });
+
+  it('keeps the decisions of both in order of time, each once', () => {
+    const here = of({ decisions: [decision(2, 1), decision(3, 5)] });
+    const there = of({ decisions: [decision(2, 1), decision(4, 3)] });
+    const merged = [mergePatients(here, there), mergePatients(there, here)];
+    for (const { decisions } of merged) expect(decisions.map(({ id }) => id)).toEqual([2, 4, 3].map(idOf));
+  });
+
+  it('takes a test as withdrawn where either says so', () => {
+    const [with_, without] = [of({ assessments: [{ ...test, withdrawn }] }), of({ assessments: [test] })];
+    expect(mergePatients(with_, without).assessments).toEqual([{ ...test, withdrawn }]);
+    expect(mergePatients(without, with_).assessments).toEqual([{ ...test, withdrawn }]);
+  });
+
+  it('takes the thresholds that were set last, and the repeats of both', () => {
+    const repeat = (digit: number) => ({ ...withdrawn, first: idOf(digit), second: idOf(digit + 1) });
+    const here = of({ thresholds: { sessions: 4 }, repeats: [repeat(1)] });
+    const there = of({ changedAt: '2026-05-01T00:00:00.000Z', repeats: [repeat(1), repeat(3)] });
+    expect(mergePatients(here, there)).toMatchObject({ thresholds: {}, repeats: [repeat(1), repeat(3)] });
+  });
+});
