@@ -24,12 +24,14 @@ export const hipOverKnee = {
   peak: farther,
   heldAgainst: { least: 'min', most: 'max' },
   // Half the sine of the angle.
-  limits: eitherWay({
-    max: 0.3,
-    step: 0.01,
-    first: 0.09,
-    source: `as far as a thigh that leans by 10° puts it: ${noSource}`,
-  }),
+  limits: eitherWay(
+    { max: 0.3, step: 0.01, first: 0.09, source: `as far as inward: ${noSource}` },
+    {
+      source:
+        'between a knee over the foot, where the thigh leaned by 8.8° (7.6 %), and one inward of it, with 12.6° ' +
+        '(10.9 %), in a single-leg mini squat (Ageberg 2010)',
+    },
+  ),
   isAlwaysLimited: false,
   hasSavedCurve: false,
   columns: peakColumns('hip_over_knee', farther),

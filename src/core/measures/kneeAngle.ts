@@ -2,7 +2,6 @@ import { clamp } from '../clamp';
 import { frontalKneeAngleDeg, medianWhere, thighShare } from '../view/frontalKneeAngle';
 import { farther } from './farther';
 import type { Measure } from './measure';
-import { noSource } from './noSource';
 import { sidewaysOfKnee } from './sidewaysOfKnee';
 import { degrees } from './units';
 
@@ -63,14 +62,23 @@ export const kneeAngle = {
       max: -range.nearest,
       step: 1,
       first: -10,
-      source: `the same angle: ${noSource}`,
+      source: 'their category ‘dynamic varus’ in the same study',
     },
     most: {
       min: range.nearest,
       max: range.farthest,
       step: 1,
       first: 10,
-      source: 'more is called ‘dynamic valgus’ in a study of the lateral step-down (54 people)',
+      source:
+        'the category ‘dynamic valgus’ for raters of the lateral step-down in ‘Quantitative and qualitative ' +
+        'assessment of frontal plane knee motion in males and females’ (54 people), chosen by its authors, not derived',
+      healthy: {
+        mean: 8.4,
+        sd: 5.1,
+        people: '30 healthy women in a single-leg squat',
+        source: 'Herrington 2014, Knee 21:514; by hand, at the deepest point',
+        tasks: ['single-leg-squat'],
+      },
     },
   },
   isAlwaysLimited: true,

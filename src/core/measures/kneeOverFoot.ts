@@ -3,6 +3,7 @@ import { footHeadingDeg } from '../view/footHeadingDeg';
 import { eitherWay } from './eitherWay';
 import { farther } from './farther';
 import type { Measure } from './measure';
+import { noSource } from './noSource';
 import { peakColumns } from './peakColumns';
 import { sidewaysOfKnee } from './sidewaysOfKnee';
 import { shareOfLeg } from './units';
@@ -32,10 +33,15 @@ export const kneeOverFoot = {
   widestBand: null,
   peak: farther,
   heldAgainst: { least: 'min', most: 'max' },
-  // Foot breadth .055 of body height, leg .491: Drillis & Contini, from memory.
+  // Foot breadth .055 of body height, leg .491: Drillis & Contini 1966.
   limits: eitherWay(
-    { max: 0.2, step: 0.01, first: 0.06, source: 'as far as inward: common practice, no source' },
-    'half a foot’s breadth, its inner border, beyond which a rating of the step-down gives 2 points (Piva 2006; breadth by Drillis & Contini, from memory)',
+    { max: 0.2, step: 0.01, first: 0.06, source: `as far as inward: ${noSource}` },
+    {
+      source:
+        'half a foot’s breadth (Drillis & Contini 1966), which is about its inner border. A rating of the step-down ' +
+        'gives 2 points where the tibial tuberosity passes that border, and 1 where it passes the second toe (Piva ' +
+        '2006; table in Manske & Davies 2016); here it is the knee’s middle against the foot’s axis',
+    },
   ),
   isAlwaysLimited: false,
   hasSavedCurve: false,

@@ -64,6 +64,20 @@ export interface LimitChoice {
   first: number;
   /** Where the proposal comes from, as half a sentence. */
   source: string;
+  /** How far healthy people went that way, where a study says so. */
+  healthy?: HealthyValues;
+}
+
+/** Published values of healthy people, in the measure's own unit and sign. */
+export interface HealthyValues {
+  mean: number;
+  /** Between people. */
+  sd: number;
+  /** Who they were and what they did: '30 healthy women in a single-leg squat'. */
+  people: string;
+  source: string;
+  /** The tasks of this program that it was measured in. */
+  tasks: readonly ('single-leg-squat' | 'lateral-step-down')[];
 }
 
 /** A column in the CSV of repetitions; the unit follows its name. */

@@ -4,6 +4,7 @@ import { ownBand } from '../view/errorBand';
 import { eitherWay } from './eitherWay';
 import { farther } from './farther';
 import type { Measure } from './measure';
+import { nakagawa } from './nakagawa';
 import { noSource } from './noSource';
 import { peakColumns } from './peakColumns';
 import { degrees } from './units';
@@ -32,7 +33,15 @@ export const pelvicDrop = {
   widestBand: null,
   peak: farther,
   heldAgainst: { least: 'min', most: 'max' },
-  limits: eitherWay({ max: 20, step: 1, first: 5, source: noSource }),
+  limits: eitherWay(
+    { max: 20, step: 1, first: 11, source: `as far as downward: ${noSource}` },
+    {
+      source:
+        'one standard deviation above the mean of people without knee pain in a single-leg squat (Nakagawa 2012); ' +
+        'nothing is published for tasks on two feet',
+      healthy: { ...nakagawa, mean: 7.4, sd: 3.8 },
+    },
+  ),
   isAlwaysLimited: false,
   hasSavedCurve: false,
   columns: peakColumns('pelvic_drop', farther),

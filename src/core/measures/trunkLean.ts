@@ -7,6 +7,7 @@ import { ninetyPercent } from '../view/errorBand';
 import { eitherWay } from './eitherWay';
 import { farther } from './farther';
 import type { Measure } from './measure';
+import { nakagawa } from './nakagawa';
 import { noSource } from './noSource';
 import { peakColumns } from './peakColumns';
 import { degrees } from './units';
@@ -50,7 +51,14 @@ export const trunkLean = {
   widestBand: null,
   peak: farther,
   heldAgainst: { least: 'min', most: 'max' },
-  limits: eitherWay({ max: 30, step: 1, first: 10, source: noSource }),
+  limits: eitherWay(
+    { max: 30, step: 1, first: 10, source: `as far as towards the working side: ${noSource}` },
+    {
+      source:
+        'about one standard deviation above the mean of people without knee pain in a single-leg squat (Nakagawa 2012)',
+      healthy: { ...nakagawa, mean: 6.7, sd: 3 },
+    },
+  ),
   isAlwaysLimited: false,
   hasSavedCurve: false,
   columns: peakColumns('trunk_lean', farther),

@@ -5,17 +5,7 @@ import { findMeasure, type AlwaysLimitedId, type MeasureId } from '../measures/m
 import { limitedMeasures, type Limits } from '../protocol/limits';
 import { countWithin } from './countWithin';
 import { judgeMeasure, type MeasureJudgement } from './judgeMeasure';
-import { verdictOf, type Verdict } from './verdict';
-
-/** From the one that decides first. */
-const byGravity: readonly Verdict[] = [
-  'out',
-  'probably-out',
-  'not-measured',
-  'cant-tell',
-  'probably-in',
-  'in',
-];
+import { byGravity, verdictOf, type Verdict } from './verdict';
 
 /** What a repetition's verdict is, and what it rests on. */
 export interface Judgement {

@@ -1,6 +1,7 @@
 import type { Sureness } from '../chance/grade';
 import { curveReason, curveValue, type MissingReason } from '../measurement/curve';
 import type { Measurement } from '../measurement/measurement';
+import type { LimitEnd } from '../measures/limitEnd';
 import type { Limits } from '../protocol/limits';
 import { bandAt } from './bandAt';
 import { beyond } from './beyond';
@@ -37,11 +38,8 @@ export function kneeStateAt(
     return { verdict: 'not-measured', direction: null, deg, reason };
   }
   const ends = limits['knee-angle'];
-  const banded = (direction: Direction) => ({
-    value: deg,
-    band: bandAt(measurement, sample, direction) ?? 0,
-  });
-  const chance = chanceWithin({ least: banded('outward'), most: banded('inward') }, ends);
+  const banded = (end: LimitEnd) => ({ value: deg, band: bandAt(measurement, sample, end) ?? 0 });
+  const chance = chanceWithin({ least: banded('least'), most: banded('most') }, ends);
   return {
     verdict: verdictOf(chance, sureness),
     direction: beyond('most', deg, ends) >= beyond('least', deg, ends) ? 'inward' : 'outward',

@@ -4,6 +4,16 @@ export const verdicts = [...grades, 'not-measured'] as const;
 /** What is said of a repetition: a grade, or that it could not be measured. */
 export type Verdict = (typeof verdicts)[number];
 
+/** From the one that decides first. */
+export const byGravity: readonly Verdict[] = [
+  'out',
+  'probably-out',
+  'not-measured',
+  'cant-tell',
+  'probably-in',
+  'in',
+];
+
 /** With less of the loaded time measured than this share, nothing is said of a repetition. */
 export const leastMeasuredShare = 1 / 3;
 

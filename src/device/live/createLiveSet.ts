@@ -156,7 +156,7 @@ export function createLiveSet({
       if (!isBegun) return null;
       const measurement = measureSet(track.view(), setup);
       const sample = measurement.timesMs.length - 1;
-      if (sample < 0 || bandAt(measurement, sample, 'inward') === null) return null;
+      if (sample < 0 || bandAt(measurement, sample, 'most') === null) return null;
       const { verdict, direction, deg } = kneeStateAt(
         measurement,
         limits,

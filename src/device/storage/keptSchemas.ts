@@ -28,7 +28,7 @@ export const recordingFactsSchema = z.strictObject({
   /** File name among the videos; null where none was kept. */
   video: videoText,
   fromVideo: z.enum(fromVideoStates),
-  /** The limits that a review set last; null where none did. */
+  /** The limits that a review set last for later sets too; null where none did. */
   limitsSet: limitsSetSchema.extend({ limits: keptLimits }).nullable().default(null),
 });
 export type RecordingFacts = z.infer<typeof recordingFactsSchema>;

@@ -41,9 +41,9 @@ export function savingRecording(
   ];
 }
 
-/** The limits that a recording's review set last; null where none did. */
+/** The limits that a recording's review set last for later sets too; null where none did. */
 export function lastLimits({ review }: RecordingHead): RecordingFacts['limitsSet'] {
-  return review?.limitsSet.at(-1) ?? null;
+  return review?.limitsSet.findLast(({ forLater }) => forLater === true) ?? null;
 }
 
 /** The leg that worked, as the review left it. */

@@ -12,16 +12,29 @@ import { withChances } from './withChances';
  * angle: before, a verdict was the knee's alone. Version 7 put the knee angle among the other measures: in
  * limits, curves, ranges and judgements. Version 8 added which frames were looked at more closely. Version 9
  * added the chance behind each verdict, and names the reading of the view that rests on what the person was
- * asked to do 'facing-camera'. Version 10 added whether the side is in doubt.
+ * asked to do 'facing-camera'. Version 10 added whether the side is in doubt. Version 11 added whether limits
+ * hold for later recordings too: before, all did.
  */
 export function bringUpRecording(older: object, version: number): object {
   if (version < 1 || version >= recordingVersion) return older;
-  const { derived, limits, ...rest }: Fields = version < 7 ? toVersion7(older as Fields) : { ...older };
+  const { derived, limits, review, ...rest }: Fields =
+    version < 7 ? toVersion7(older as Fields) : { ...older };
   return {
     ...rest,
+    ...(review === undefined ? {} : { review: isFields(review) ? withLaterLimits(review) : review }),
     limits,
     version: recordingVersion,
     derived: isFields(derived) ? bringUpDerived(derived, limits, version) : derived,
+  };
+}
+
+/** Verdicts of later sets that rest on these limits stay as they are. */
+function withLaterLimits({ limitsSet, ...rest }: Fields): Fields {
+  return {
+    ...rest,
+    limitsSet: Array.isArray(limitsSet)
+      ? limitsSet.map((set) => (isFields(set) ? { ...set, forLater: true } : set))
+      : limitsSet,
   };
 }
 

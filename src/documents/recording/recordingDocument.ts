@@ -16,7 +16,7 @@ import { correctionSchema, longestReason, mostCorrections } from './correctionSc
 import { reviewSchema } from './reviewSchema';
 
 /** Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. */
-export const recordingVersion = 10;
+export const recordingVersion = 11;
 
 export const mostFrames = filmBounds.frames;
 export const mostRepetitions = 10_000;

@@ -22,6 +22,12 @@ export const limitsSetSchema = z.strictObject({
     .datetime()
     .optional()
     .describe('When the recording was made in which they were set; left out if it was this one.'),
+  forLater: z
+    .literal(true)
+    .optional()
+    .describe(
+      'They also hold for later recordings of the same patient, task and side; left out where they hold for this one alone.',
+    ),
   ...signed,
 });
 export type LimitsSet = z.infer<typeof limitsSetSchema>;

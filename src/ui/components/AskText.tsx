@@ -13,6 +13,8 @@ interface Props {
   maxLength: number;
   /** The text at first. */
   initial?: string;
+  /** Answers that are often given, each one press. */
+  ready?: readonly string[];
   /** Whether the answer may be empty. */
   mayBeEmpty?: boolean;
   onAnswer: (text: string) => void;
@@ -31,14 +33,17 @@ export function AskText(props: Props) {
   );
 }
 
-function Form({ onOpenChange, label, hint, answer, maxLength, initial = '', mayBeEmpty, onAnswer }: Props) {
+function Form(props: Props) {
+  const { onOpenChange, label, hint, answer, maxLength, initial = '', ready = [], mayBeEmpty, onAnswer } = props;
   const [text, setText] = useState(initial);
   const isReady = mayBeEmpty === true || text.trim() !== '';
+  const give = (answered: string) => {
+    onOpenChange(false);
+    onAnswer(answered);
+  };
   const submit = (event?: FormEvent) => {
     event?.preventDefault();
-    if (!isReady) return;
-    onOpenChange(false);
-    onAnswer(text.trim());
+    if (isReady) give(text.trim());
   };
   return (
     <form className="dialog-form" onSubmit={submit}>
@@ -48,13 +53,25 @@ function Form({ onOpenChange, label, hint, answer, maxLength, initial = '', mayB
           className="text-input"
           rows={3}
           onKeyDown={(event) => {
-            if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) submit();
+            // With Shift it begins a new line; while letters are composed it chooses one.
+            if (event.key !== 'Enter' || event.shiftKey || event.nativeEvent.isComposing) return;
+            event.preventDefault();
+            submit();
           }}
         />
         <Text slot="description" className="small soft">
           {hint}
         </Text>
       </TextField>
+      {ready.length > 0 && (
+        <div className="button-row">
+          {ready.map((one) => (
+            <Button key={one} className="button" onPress={() => give(one)}>
+              {one}
+            </Button>
+          ))}
+        </div>
+      )}
       <div className="dialog-answers">
         <Button className="button" onPress={() => onOpenChange(false)}>
           Cancel

@@ -2,7 +2,7 @@
 export function Brand() {
   return (
     <span className="brand">
-      <Mark /> Overfoot
+      <Mark /> <span className="brand-name">Overfoot</span>
     </span>
   );
 }

@@ -3,7 +3,7 @@ import { limitEnds, type LimitEnd } from '#core/measures/limitEnd';
 import { findMeasure, type MeasureId } from '#core/measures/measures';
 import { withLimit, type Limits } from '#core/protocol/limits';
 import { capitalised } from '#words/capitalised';
-import { limitFactor, limitName, limitNumber, limitWords } from '#words/limitWords';
+import { beyondSentence, limitFactor, limitName, limitNumber, limitWords } from '#words/limitWords';
 import { LimitSlider } from './LimitSlider';
 
 interface Props {
@@ -76,8 +76,14 @@ function EndLimit({ measure, end, limits, onMove, onMoveEnd }: Props & { end: Li
   );
 }
 
-/** What is in force by default, what is proposed, and where it comes from. */
-export function MeasureLimitSource({ measure }: { measure: MeasureId }) {
+interface SourceProps {
+  measure: MeasureId;
+  /** Those in force, of which is said how common it is to go beyond them; the proposed ones where left out. */
+  limits?: Limits;
+}
+
+/** What is in force by default, what is proposed, where it comes from, and how common it is to go beyond. */
+export function MeasureLimitSource({ measure, limits: present }: SourceProps) {
   const { isAlwaysLimited, limits } = findMeasure(measure);
   const { least, most } = limits;
   const proposed = (end: LimitEnd) => limitWords(measure, end, limits[end].first);
@@ -86,7 +92,11 @@ export function MeasureLimitSource({ measure }: { measure: MeasureId }) {
     <>
       {isAlwaysLimited ? 'Default: ' : 'Default: no limit. Proposed: '}
       {proposed('most')}
-      {!isAlike && ` (${most.source})`}, {proposed('least')} ({least.source}).
+      {!isAlike && ` (${most.source})`}, {proposed('least')} ({least.source}).{' '}
+      {limitEnds.flatMap((end) => {
+        const limit = present === undefined ? limits[end].first : present[measure]?.[end];
+        return limit === undefined ? [] : (beyondSentence(measure, end, limit) ?? []);
+      })}
     </>
   );
 }

@@ -1,13 +1,19 @@
 import { line } from 'd3-shape';
 import { memo, useMemo } from 'react';
 import type { Measurement } from '#core/measurement/measurement';
+import type { Extreme } from '#core/measurement/measureRange';
+import { limitEnds } from '#core/measures/limitEnd';
+import { findMeasure, type MeasureId } from '#core/measures/measures';
 import type { Limits } from '#core/protocol/limits';
-import { judgementOf, type Judgement } from '#core/scoring/judge';
+import type { Judgement } from '#core/scoring/judge';
+import { capitalised } from '#words/capitalised';
 import { reasonWords } from '#words/reasonWords';
 import { plotMargins, type PlotScales } from './plotScales';
 import { reduceCurve } from './reduceCurve';
+import { tickWords } from './tickWords';
 
 interface Props {
+  measure: MeasureId;
   measurement: Measurement;
   limits: Limits;
   judgements: readonly Judgement[];
@@ -19,25 +25,33 @@ interface Props {
 
 /** The static part of the plot: axes, lane, loaded times and the curve. */
 export const PlotPicture = memo(function PlotPicture(props: Props) {
-  const { measurement, limits, judgements, selected, scales, width, height } = props;
+  const { measure, measurement, limits, judgements, selected, scales, width, height } = props;
   const { x, y } = scales;
   const { timesMs, curves, repetitions } = measurement;
-  const kneeAngleDeg = curves['knee-angle'];
-  const { least, most } = limits['knee-angle'];
-  const { runs, gaps } = useMemo(() => reduceCurve(kneeAngleDeg, width), [kneeAngleDeg, width]);
+  const { unit, ways } = findMeasure(measure);
+  const values = curves[measure];
+  const ends = limits[measure];
+  const { runs, gaps } = useMemo(() => reduceCurve(values, width), [values, width]);
   const curve = line<number>(
     (sample) => x(timesMs[sample]!),
-    (sample) => y(kneeAngleDeg.values[sample]!),
+    (sample) => y(values.values[sample]!),
   );
   const [left, right] = [plotMargins.left, width - plotMargins.right];
   const floor = height - plotMargins.bottom;
-  const laneTop = y(most);
-  const laneBottom = y(least);
-  const whiskers = judgements.flatMap((one) => judgementOf(one, 'knee-angle').extreme ?? []);
+  // Without a limit at one end the lane reaches to the edge.
+  const laneTop = ends?.most === undefined ? plotMargins.top : y(ends.most);
+  const laneBottom = ends?.least === undefined ? floor : y(ends.least);
+  /** What the repetition was judged by or, without a limit, its value. */
+  const extremeAt = (index: number): Extreme | null => {
+    const judged = judgements[index]?.measures.find((one) => one.measure === measure);
+    if (judged !== undefined) return judged.extreme;
+    const range = repetitions[index]?.ranges[measure];
+    return range === undefined ? null : findMeasure(measure).peak(range);
+  };
+  const whiskers = repetitions.flatMap((_, index) => extremeAt(index) ?? []);
   const noneBecause =
-    runs.length > 0 ? null : (repetitions[0]?.ranges['knee-angle'].mainReason ?? gaps[0]?.reason ?? null);
-  const shown = selected === null ? undefined : judgements[selected];
-  const worst = shown === undefined ? null : judgementOf(shown, 'knee-angle').extreme;
+    runs.length > 0 ? null : (repetitions[0]?.ranges[measure].mainReason ?? gaps[0]?.reason ?? null);
+  const worst = selected === null ? null : extremeAt(selected);
 
   return (
     <>
@@ -51,14 +65,25 @@ export const PlotPicture = memo(function PlotPicture(props: Props) {
           height={floor - plotMargins.top}
         />
       ))}
-      <rect className="plot-lane" x={left} width={right - left} y={laneTop} height={laneBottom - laneTop} />
-      {[laneTop, laneBottom].map((edge, i) => (
-        <line key={i} className="plot-lane-edge" x1={left} x2={right} y1={edge} y2={edge} />
-      ))}
+      {ends !== undefined && (
+        <rect
+          className="plot-lane"
+          x={left}
+          width={right - left}
+          y={laneTop}
+          height={Math.max(0, laneBottom - laneTop)}
+        />
+      )}
+      {limitEnds.map((end) => {
+        const limit = ends?.[end];
+        return limit === undefined ? null : (
+          <line key={end} className="plot-lane-edge" x1={left} x2={right} y1={y(limit)} y2={y(limit)} />
+        );
+      })}
       <line className="plot-zero" x1={left} x2={right} y1={y(0)} y2={y(0)} />
-      {y.ticks(Math.max(2, Math.floor((floor - plotMargins.top) / 26))).map((deg) => (
-        <text key={deg} className="plot-tick" x={left - 6} y={y(deg)} dy="0.32em" textAnchor="end">
-          {Math.abs(deg)}°
+      {y.ticks(Math.max(2, Math.floor((floor - plotMargins.top) / 26))).map((value) => (
+        <text key={value} className="plot-tick" x={left - 6} y={y(value)} dy="0.32em" textAnchor="end">
+          {tickWords(measure, value)}
         </text>
       ))}
       {x.ticks(Math.max(2, Math.floor((right - left) / 80))).map((timeMs) => (
@@ -92,11 +117,13 @@ export const PlotPicture = memo(function PlotPicture(props: Props) {
       )}
       {worst !== null && <circle className="plot-worst" cx={x(worst.timeMs)} cy={y(worst.value)} r="5" />}
       <text className="plot-way" x={left + 6} y={plotMargins.top + 11}>
-        inward
+        {ways?.most.long ?? capitalised(unit.long.trim())}
       </text>
-      <text className="plot-way" x={left + 6} y={floor - 9}>
-        outward
-      </text>
+      {ways !== null && (
+        <text className="plot-way" x={left + 6} y={floor - 9}>
+          {ways.least.long}
+        </text>
+      )}
     </>
   );
 });

@@ -1,14 +1,18 @@
 import { memo, type CSSProperties } from 'react';
 import { Button } from 'react-aria-components';
 import type { MeasuredRepetition } from '#core/measurement/measurement';
-import { decidingWay } from '#core/scoring/deciding';
+import type { MeasureId } from '#core/measures/measures';
 import type { Judgement } from '#core/scoring/judge';
-import type { Verdict } from '#core/scoring/verdict';
-import { verdictWords } from '#words/verdictWords';
-import { lanePointing, type Pointing } from '../drawing/verdictForm';
+import { verdictSide, type Verdict } from '#core/scoring/verdict';
+import { verdictLabel } from '#words/verdictLabel';
+import type { Pointing } from '../drawing/verdictForm';
 import { VerdictMark } from './VerdictMark';
 
 interface Props {
+  /** The one whose lane is drawn. */
+  measure: MeasureId;
+  /** Whether it has a limit. */
+  hasLane: boolean;
   repetitions: readonly MeasuredRepetition[];
   judgements: readonly Judgement[];
   /** Middle of each repetition's mark, px from the strip's left. */
@@ -20,24 +24,31 @@ interface Props {
 /** Width of a three-digit number, px. */
 const roomPx = 22;
 
-/** Repetitions in a row: each mark is on, at the edge of, or off the lane, up for inward. */
+/**
+ * Repetitions in a row: each mark is on, at the edge of, or off the lane of one measure, up for what is more. Where the
+ * verdict rests on another measure, a diamond stands beside the number.
+ */
 export const RepetitionStrip = memo(function RepetitionStrip(props: Props) {
-  const { repetitions, judgements, middlesPx, selected, onSelect } = props;
+  const { measure, hasLane, repetitions, judgements, middlesPx, selected, onSelect } = props;
   const every = numberedEvery(middlesPx);
   return (
     <div className="strip" role="group" aria-label="Repetitions in order of time">
-      <div className="strip-lane" />
+      {hasLane && <div className="strip-lane" />}
       {repetitions.map(({ number }, index) => {
         const judgement = judgements[index];
         if (judgement === undefined) return null;
+        const own = judgement.measures.find((one) => one.measure === measure);
+        const isByOther = judgement.decidedBy !== measure && verdictSide(judgement.verdict) === 'out';
         return (
           <Mark
             key={number}
             index={index}
             number={number}
             onSelect={onSelect}
-            verdict={judgement.verdict}
-            pointing={lanePointing(decidingWay(judgement))}
+            words={verdictLabel(judgement)}
+            verdict={own?.verdict ?? null}
+            pointing={own?.end === 'least' ? 'down' : 'up'}
+            other={isByOther ? judgement.verdict : null}
             middlePx={middlesPx[index] ?? 0}
             widePx={targetWidthPx(middlesPx, index)}
             isSelected={index === selected}
@@ -52,8 +63,12 @@ export const RepetitionStrip = memo(function RepetitionStrip(props: Props) {
 interface MarkProps {
   index: number;
   number: number;
-  verdict: Verdict;
-  pointing: Pointing | null;
+  words: string;
+  /** Null where the measure has no limit. */
+  verdict: Verdict | null;
+  pointing: Extract<Pointing, 'up' | 'down'>;
+  /** The verdict, where another measure was out of line. */
+  other: Verdict | null;
   middlePx: number;
   widePx: number;
   isSelected: boolean;
@@ -62,17 +77,21 @@ interface MarkProps {
 }
 
 const Mark = memo(function Mark(props: MarkProps) {
-  const { index, number, verdict, pointing, middlePx, widePx, isSelected, hasNumber, onSelect } = props;
+  const { index, number, words, verdict, pointing, other, middlePx, widePx, isSelected, hasNumber, onSelect } =
+    props;
   return (
     <Button
-      className={`strip-mark strip-${verdict} strip-${pointing ?? 'aside'}`}
+      className={`strip-mark strip-${verdict ?? 'no-limit'} strip-${pointing}`}
       style={{ '--middle': `${middlePx}px`, '--wide': `${widePx}px` } as CSSProperties}
-      aria-label={`Repetition ${number}: ${verdictWords(verdict)}`}
+      aria-label={`Repetition ${number}: ${words}`}
       aria-current={isSelected}
       onPress={() => onSelect(index)}
     >
-      <VerdictMark verdict={verdict} pointing={pointing} sizePx={16} />
-      <span className="strip-number">{hasNumber ? number : ''}</span>
+      {verdict !== null && <VerdictMark verdict={verdict} pointing={pointing} sizePx={16} />}
+      <span className="strip-number">
+        {hasNumber ? number : ''}
+        {other !== null && <VerdictMark verdict={other} pointing={null} sizePx={12} />}
+      </span>
     </Button>
   );
 });

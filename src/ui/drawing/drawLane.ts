@@ -1,12 +1,12 @@
-import { path, type Context2d } from './canvasShapes';
+import { outline, path, type Context2d } from './canvasShapes';
 import type { LaneShape } from './laneShape';
 
-const laneColour = '86, 180, 233';
+const laneColour = '#56B4E9';
 
 /**
- * Draws the lane: a translucent band with its two edges.
+ * Draws the lane: its two edges, with nothing between them, so that the leg keeps its colour.
  *
- * @param strength  'faint' where the knee can't be judged at this moment: the edges alone
+ * @param strength  'faint' where the knee can't be judged at this moment
  * @param unit      length of one hairline in the context's own units
  */
 export function drawLane(
@@ -17,17 +17,20 @@ export function drawLane(
 ): void {
   context.save();
   context.lineJoin = 'round';
-  if (strength === 'full') {
-    context.fillStyle = `rgba(${laneColour}, 0.3)`;
-    path(context, [...inward, ...outward.toReversed()]);
-    context.closePath();
-    context.fill();
-  }
-  context.strokeStyle = `rgba(${laneColour}, ${strength === 'full' ? 0.95 : 0.55})`;
-  context.lineWidth = (strength === 'full' ? 1.5 : 1) * unit;
-  for (const edge of [inward, outward]) {
-    path(context, edge);
-    context.stroke();
+  const layers: [colour: string, width: number][] =
+    strength === 'full'
+      ? [
+          [outline, 4],
+          [laneColour, 2],
+        ]
+      : [[laneColour, 1]];
+  for (const [colour, width] of layers) {
+    context.strokeStyle = colour;
+    context.lineWidth = width * unit;
+    for (const edge of [inward, outward]) {
+      path(context, edge);
+      context.stroke();
+    }
   }
   context.restore();
 }

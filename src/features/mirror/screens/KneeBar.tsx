@@ -2,8 +2,11 @@ import { useEffect, useState } from 'react';
 import { clamp } from '#core/clamp';
 import type { Limits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
+import { VerdictMark } from '#ui/components/VerdictMark';
+import { picturePointing } from '#ui/drawing/verdictForm';
 import { useMirror } from '../mirrorContext';
 import type { MirrorSight } from '../store/createMirror';
+import { kneeMark } from './kneeMark';
 
 /** Range of the bar to either side, degrees. */
 const rangeDeg = 35;
@@ -25,6 +28,7 @@ export function KneeBar({ side, limits, isMirrored }: Props) {
   const { least, most } = limits['knee-angle'];
   const edges = [place(most), place(least)];
   const knee = sight?.knee ?? null;
+  const mark = knee === null ? null : kneeMark(knee.deg, sight?.isOutside ?? false);
   const words =
     knee === null
       ? 'Not measured: show the whole leg from the front'
@@ -38,11 +42,14 @@ export function KneeBar({ side, limits, isMirrored }: Props) {
           className="knee-bar-lane"
           style={{ left: `${Math.min(...edges)}%`, right: `${100 - Math.max(...edges)}%` }}
         />
-        {knee !== null && (
-          <div
-            className={sight?.isOutside ? 'knee-bar-dot is-outside' : 'knee-bar-dot'}
-            style={{ left: `${place(knee.deg)}%` }}
-          />
+        {knee !== null && mark !== null && (
+          <div className="knee-bar-dot" style={{ left: `${place(knee.deg)}%` }}>
+            <VerdictMark
+              verdict={mark.verdict}
+              pointing={picturePointing(side, mark.direction ?? 'inward', isMirrored)}
+              sizePx={44}
+            />
+          </div>
         )}
       </div>
       <p className="knee-bar-words">{words}</p>

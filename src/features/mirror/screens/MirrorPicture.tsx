@@ -7,6 +7,7 @@ import { drawPlumbLine } from '#ui/drawing/drawPlumbLine';
 import { placePicture } from '#ui/drawing/placePicture';
 import { useMirror } from '../mirrorContext';
 import type { MirrorState } from '../store/createMirror';
+import { kneeMark } from './kneeMark';
 
 interface Props {
   camera: Extract<MirrorState['camera'], { state: 'on' }>;
@@ -14,16 +15,16 @@ interface Props {
   limits: Limits;
 }
 
-/** The whole live picture with the working leg, its lane and a plumb line over the foot. */
+/** The live picture with the working leg, its lane, its knee's mark and a plumb line over the foot. */
 export function MirrorPicture({ camera, side, limits }: Props) {
   const mirror = useMirror();
   const paintLeg = useCallback(
     (paint: PaintOver) =>
-      mirror.watch(({ frame, knee }) => {
+      mirror.watch(({ frame, knee, isOutside }) => {
         const { row } = frame;
         if (row === null) return paint(frame, null);
         paint(frame, (context, unit) => {
-          drawLiveLeg(context, { row, side, limits }, unit);
+          drawLiveLeg(context, { row, side, limits, knee: knee && kneeMark(knee.deg, isOutside) }, unit);
           if (knee !== null) drawPlumbLine(context, knee.foot, knee.hip.y, unit);
         });
       }),
@@ -34,16 +35,21 @@ export function MirrorPicture({ camera, side, limits }: Props) {
       className="live-mirror-picture"
       camera={camera}
       stream={mirror.stream}
-      place={placeWhole}
+      place={placeMirror}
       overlay={paintLeg}
     />
   );
 }
 
-function placeWhole(
+/** Of an upright picture on a wide screen this share at the top, with the head, is left out, so that the leg is large. */
+const headShare = 0.25;
+
+function placeMirror(
   picture: { widthPx: number; heightPx: number },
   stage: { width: number; height: number },
 ) {
-  const whole = { x: 0, y: 0, width: picture.widthPx, height: picture.heightPx };
-  return placePicture(picture, whole, stage);
+  const { widthPx: width, heightPx } = picture;
+  const isTall = heightPx > width && stage.width > (stage.height * width) / heightPx;
+  const y = isTall ? headShare * heightPx : 0;
+  return placePicture(picture, { x: 0, y, width, height: heightPx - y }, stage);
 }

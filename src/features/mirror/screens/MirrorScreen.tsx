@@ -4,6 +4,7 @@ import { useReview, useReviewState } from '#features/review/reviewContext';
 import { useNavigation, useNavigationState } from '#shell/navigation/navigationContext';
 import { Message } from '#ui/components/Message';
 import { SideChoice } from '#ui/components/SideChoice';
+import { TaskChoice } from '#ui/components/TaskChoice';
 import { sideHint } from '#words/exerciseWords';
 import { useMirror, useMirrorState } from '../mirrorContext';
 import { KneeBar } from './KneeBar';
@@ -35,6 +36,7 @@ export function MirrorScreen() {
     <main className="live-mirror always-dark">
       <header className="live-mirror-head">
         <h1>Live mirror</h1>
+        <TaskChoice value={task} onChange={review.setTask} />
         <SideChoice value={leg} onChange={review.setSide} hint={sideHint(task)} error={null} />
         <ToggleButton className="button" isSelected={hasTone} onChange={(on) => mirror.setTone(on)}>
           {hasTone ? 'Tone is on' : 'Tone when the knee leaves its lane'}
@@ -50,7 +52,9 @@ export function MirrorScreen() {
       </header>
       <MirrorTaken />
       {camera.state === 'on' ? (
-        <div className="live-mirror-stage">
+        <div
+          className={`live-mirror-stage ${camera.heightPx > camera.widthPx ? 'live-mirror-upright' : ''}`}
+        >
           <MirrorPicture camera={camera} side={leg} limits={limits} />
           <KneeBar side={leg} limits={limits} isMirrored={camera.isMirrored} />
         </div>

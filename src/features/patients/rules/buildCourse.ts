@@ -35,7 +35,7 @@ export interface CourseTrack {
   side: Side;
   /** Oldest first. */
   sets: CourseSet[];
-  /** The same, cut wherever the conditions differ: only sets of one run may be compared. */
+  /** The same, cut wherever the conditions or the limits differ: only sets of one run may be compared. */
   runs: CourseSet[][];
 }
 
@@ -126,15 +126,26 @@ function courseSet({ id, startedAt }: ListedSession, set: ListedRecording): Cour
   };
 }
 
-/** Runs of neighbours that were done and measured under the same conditions. */
+/** Runs of neighbours that were done and measured under the same conditions, and judged by the same limits. */
 function alikeRuns(sets: readonly CourseSet[]): CourseSet[][] {
   const runs: CourseSet[][] = [];
   for (const set of sets) {
     const run = runs.at(-1);
-    if (run !== undefined && isAlike(run[0]!.conditions, set.conditions)) run.push(set);
+    const first = run?.[0];
+    if (
+      run !== undefined &&
+      first !== undefined &&
+      isAlike(first.conditions, set.conditions) &&
+      sameEnds(first.limits, set.limits)
+    )
+      run.push(set);
     else runs.push([set]);
   }
   return runs;
+}
+
+function sameEnds(one: CourseSet['limits'], other: CourseSet['limits']): boolean {
+  return one.least === other.least && one.most === other.most;
 }
 
 function isAlike(one: SetConditions, other: SetConditions): boolean {
@@ -148,8 +159,7 @@ function limitChanges(sets: readonly CourseSet[]): CourseMark[] {
     if (before === undefined) return [];
     const { limits: from } = before;
     const { atMs, task, side, limits: to } = set;
-    const isSame = from.least === to.least && from.most === to.most;
-    return isSame ? [] : [{ kind: 'limits' as const, atMs, task, side, from, to }];
+    return sameEnds(from, to) ? [] : [{ kind: 'limits' as const, atMs, task, side, from, to }];
   });
 }
 

@@ -1,6 +1,6 @@
 import { spreadBetween } from '#core/statistics/spreadBetween';
 
-/** One point of a set's typical repetition, degrees, inward positive. */
+/** One point of a set's typical repetition, in the measure's own unit and sign. */
 export interface MeanPoint {
   pct: number;
   mean: number;

@@ -5,6 +5,7 @@ import { mapMeasures, type MeasureId } from '#core/measures/measures';
 import type { Limits } from '#core/protocol/limits';
 import { countWithin } from '#core/scoring/countWithin';
 import { kneeDirection } from '#core/scoring/deciding';
+import { kneeAtDeepest } from '#core/scoring/kneeAtDeepest';
 import { judgementOf, type Judgement } from '#core/scoring/judge';
 import { verdicts, verdictSide } from '#core/scoring/verdict';
 
@@ -16,6 +17,8 @@ export interface RepetitionRow {
   judgement: Judgement;
   /** When the worst moment is, 0 to 100 % of the loaded time; null where nothing was measured. */
   worstAtPct: number | null;
+  /** The knee angle where the knee is bent most; null where it is not measured there. */
+  deepest: Pick<Extreme, 'value' | 'band'> | null;
   /** Measured time out of the limits; null where not measured. */
   outOfLimitsMs: number | null;
   /** Share of the loaded time that was measured, 0 to 100 %. */
@@ -58,6 +61,7 @@ export function repetitionRows(
       startMs: timesMs[loadedFrom]!,
       worstAtPct:
         worst === null ? null : (100 * (worst.sample - loadedFrom)) / Math.max(1, loadedTo - loadedFrom),
+      deepest: kneeAtDeepest(measurement, repetition),
       outOfLimitsMs: knee === 'not-measured' ? null : ((measured - within) * 1000) / rateHz,
       measuredPct: 100 * ranges['knee-angle'].measuredShare,
       measures: { ...mapMeasures((id, { peak }) => peak(ranges[id])), 'knee-angle': worst },
@@ -68,7 +72,7 @@ export function repetitionRows(
   });
 }
 
-export type SortKey = 'number' | 'verdict' | 'score' | 'worst-at' | 'out-of-limits' | 'measured' | MeasureId;
+export type SortKey = 'number' | 'verdict' | 'score' | 'worst-at' | 'at-deepest' | 'out-of-limits' | 'measured' | MeasureId;
 
 /** Rows in another order; rows without a value come last, and ties are in order of time. */
 export function sortedRows(
@@ -96,6 +100,8 @@ function sortValue({ number, judgement, ...row }: RepetitionRow, key: SortKey): 
       return alignmentScorePct;
     case 'worst-at':
       return row.worstAtPct;
+    case 'at-deepest':
+      return row.deepest?.value ?? null;
     case 'out-of-limits':
       return row.outOfLimitsMs;
     case 'measured':

@@ -21,8 +21,11 @@ interface Props {
 export const ColumnHead = memo(function ColumnHead({ column, rows, side, isShort, sort, onSort }: Props) {
   const { id, name, isNumber, canSort } = column;
   const direction = sort.key === id ? sort.direction : undefined;
-  const longest = greatest(rows, (row) => String(column.words(row)).length);
-  const notes = new Set(rows.flatMap((row) => column.notes?.(row) ?? []));
+  const notesOf = (row: RepetitionRow) => column.notes?.(row) ?? [];
+  const longest = greatest(
+    rows,
+    (row) => String(column.words(row)).length + notesOf(row).join('').length,
+  );
   const title = (
     <>
       {name}
@@ -50,7 +53,7 @@ export const ColumnHead = memo(function ColumnHead({ column, rows, side, isShort
       {longest !== undefined && (
         <span className="table-widest" aria-hidden="true">
           <CellWords column={column} side={side} isShort={isShort} row={longest} />
-          <CellNotes notes={[...notes]} />
+          <CellNotes notes={notesOf(longest)} />
         </span>
       )}
     </th>

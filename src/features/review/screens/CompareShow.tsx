@@ -1,13 +1,18 @@
 import { useEffect, useMemo, useState } from 'react';
 import { Button, Dialog, Modal, ModalOverlay } from 'react-aria-components';
-import type { ShownRecording } from '#shell/tracking/shownRecording';
+import type { Sureness } from '#core/chance/grade';
+import type { Limits } from '#core/protocol/limits';
+import { judge } from '#core/scoring/judge';
+import { judgeAll, type ShownRecording } from '#shell/tracking/shownRecording';
 import { useReview, useReviewState } from '../reviewContext';
 import { countedRepetitions } from '../rules/countedRepetitions';
-import { momentInStepMs } from '../rules/momentInStep';
+import { momentInStepMs, stepPctAt } from '../rules/momentInStep';
 import { proposeCues } from '../rules/proposeCues';
 import './compareShow.css';
 import { CompareSide, type ComparedRepetition } from './CompareSide';
+import { tellingRepetition } from '../store/tellingRepetition';
 import { createPlayhead } from './playhead';
+import { stillMoment } from './stillMoment';
 
 /** Time in which both run through once, ms: slow enough to follow. */
 const lengthMs = 6000;
@@ -18,14 +23,19 @@ interface Props {
   onClose: () => void;
 }
 
-/** Two repetitions side by side, in step: each part of the movement at the same time, however long it took. */
+/**
+ * Two repetitions side by side: first each at its worst moment, then in step, each part of the movement at the same time,
+ * however long it took.
+ */
 export function CompareShow({ recording, selected, onClose }: Props) {
   const review = useReview();
   const limits = useReviewState((state) => state.limits);
   const judgements = useReviewState((state) => state.judgements);
   const session = useReviewState((state) => state.session);
+  const sureness = useReviewState((state) => state.sureness);
   const [problem, setProblem] = useState('');
-  const [pct, setPct] = useState(0);
+  /** Null while both show their worst moment. */
+  const [stepPct, setPct] = useState<number | null>(null);
   const [isPlaying, setPlaying] = useState(false);
   const model = useMemo(() => {
     const counted = countedRepetitions(recording.measurement, judgements, recording.excluded);
@@ -33,6 +43,7 @@ export function CompareShow({ recording, selected, onClose }: Props) {
   }, [recording, judgements, limits]);
   const [left, setLeft] = useState<ComparedRepetition>({ recording, index: selected, recordingId: null });
   const [right, setRight] = useState<ComparedRepetition>({ recording, index: model, recordingId: null });
+  const pct = stepPct ?? worstPct(left, limits, sureness);
   const leftHead = useMemo(() => createPlayhead(left.recording.observed.timesMs), [left.recording]);
   const rightHead = useMemo(() => createPlayhead(right.recording.observed.timesMs), [right.recording]);
 
@@ -46,15 +57,20 @@ export function CompareShow({ recording, selected, onClose }: Props) {
       const { timeMs, shownMs } = head.state();
       // While both run, a video that is still seeking the last frame is not sent to another one.
       if (isPlaying && Math.abs(timeMs - shownMs) > 80) continue;
-      head.seek(momentInStepMs(repetition, side.recording.measurement.timesMs, pct));
+      head.seek(
+        stepPct === null
+          ? worstOf(side, limits, sureness)!
+          : momentInStepMs(repetition, side.recording.measurement.timesMs, stepPct),
+      );
     }
-  }, [left, right, leftHead, rightHead, pct, isPlaying]);
+  }, [left, right, leftHead, rightHead, stepPct, isPlaying, limits, sureness]);
 
   useEffect(() => {
     if (!isPlaying) return;
     let before = performance.now();
     const tick = (nowMs: number) => {
-      setPct((at) => (at + (100 * (nowMs - before)) / lengthMs) % 100);
+      const byPct = (100 * (nowMs - before)) / lengthMs;
+      setPct((at) => ((at ?? 0) + byPct) % 100);
       before = nowMs;
       request = requestAnimationFrame(tick);
     };
@@ -66,7 +82,9 @@ export function CompareShow({ recording, selected, onClose }: Props) {
     setProblem('');
     if (recordingId === null) return setRight({ recording, index: model, recordingId });
     try {
-      setRight({ recording: await review.readBeside(recordingId), index: 0, recordingId });
+      const other = await review.readBeside(recordingId);
+      const worst = tellingRepetition(judgeAll(other.measurement, limits, sureness), limits, other.excluded);
+      setRight({ recording: other, index: worst ?? 0, recordingId });
     } catch (error) {
       setProblem(error instanceof Error ? error.message : 'That recording can’t be read.');
     }
@@ -110,7 +128,16 @@ export function CompareShow({ recording, selected, onClose }: Props) {
                 setPct(Number(event.target.value));
               }}
             />
-            <span className="number compare-pct">{Math.round(pct)} %</span>
+            <span className="number compare-pct">{stepPct === null ? 'worst' : `${Math.round(pct)} %`}</span>
+            <Button
+              className="button"
+              onPress={() => {
+                setPlaying(false);
+                setPct(null);
+              }}
+            >
+              Worst moments
+            </Button>
             <Button className="button" onPress={onClose}>
               Close
             </Button>
@@ -120,4 +147,25 @@ export function CompareShow({ recording, selected, onClose }: Props) {
       </Modal>
     </ModalOverlay>
   );
+}
+
+/** The worst moment of a compared repetition, ms; null where there is none. */
+function worstOf(
+  { recording: { measurement }, index }: ComparedRepetition,
+  limits: Limits,
+  sureness: Sureness,
+): number | null {
+  const repetition = measurement.repetitions[index];
+  if (repetition === undefined) return null;
+  return stillMoment(measurement, repetition, judge(repetition, measurement, limits, sureness)).timeMs;
+}
+
+/** Where in its movement that moment lies, 0 to 100 %. */
+function worstPct(side: ComparedRepetition, limits: Limits, sureness: Sureness): number {
+  const { measurement } = side.recording;
+  const repetition = measurement.repetitions[side.index];
+  const timeMs = worstOf(side, limits, sureness);
+  return repetition === undefined || timeMs === null
+    ? 0
+    : stepPctAt(repetition, measurement.timesMs, timeMs);
 }

@@ -7,6 +7,9 @@ import { useReview } from '../reviewContext';
 import { correctionChoices, middleMs } from './correctionChoices';
 import type { Playhead } from './playhead';
 
+/** Why a repetition most often does not count. */
+const excludeReasons = ['Lost balance', 'Practice repetition', 'Broken off'] as const;
+
 interface Props {
   recording: ShownRecording;
   index: number;
@@ -70,7 +73,8 @@ export function CorrectMenu({ recording, index, playhead }: Props) {
         onOpenChange={setAsking}
         title={`Exclude repetition ${number}?`}
         label="Reason"
-        hint="For example: stumbled, practice repetition, somebody walked past."
+        hint="In your own words, or one of these:"
+        ready={excludeReasons}
         answer="Exclude"
         maxLength={longestReason}
         onAnswer={(reason) => review.correct({ kind: 'exclude', atMs: middleMs(measurement, index), reason })}

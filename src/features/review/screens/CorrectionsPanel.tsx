@@ -14,8 +14,8 @@ export function CorrectionsPanel() {
   return (
     <div className="corrections no-print">
       <DialogTrigger>
-        <Button className="button button-quiet">
-          {corrections.length === 0 ? 'Corrections' : `Corrected by hand (${corrections.length})`}
+        <Button className="button button-quiet corrections-open">
+          Corrections{corrections.length > 0 && ` (${corrections.length})`}
         </Button>
         <Popover className="popover" placement="bottom end">
           <Dialog aria-label="Corrections" className="corrections-list">

@@ -1,41 +1,60 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { measures, type MeasureId } from '#core/measures/measures';
-import { addedMeasures, defaultLimits } from '#core/protocol/limits';
+import { addedMeasures, defaultLimits, type Limits } from '#core/protocol/limits';
 import { sameLimits } from '#core/protocol/sameLimits';
-import { Choice } from '#ui/components/Choice';
 import { MeasureLimits, MeasureLimitSource } from '#ui/components/MeasureLimits';
+import { capitalised } from '#words/capitalised';
 import { dayWords } from '#words/dateWords';
-import { addedLimitsWords } from '#words/limitWords';
+import { addedLimitsWords, kneeLimitWords } from '#words/limitWords';
 import { useReview, useReviewState } from '../reviewContext';
 import { limitsOrigin, type LimitsOrigin } from '../rules/limitsOrigin';
 import { limitsBeforeMove } from '../store/reviewEdits';
 import { Signed } from './CorrectionsPanel';
+import { MeasureChoice } from './MeasureChoice';
 
-/** How far each measure may go, and who set that; moving a limit judges every repetition again at once. */
+/** The limits in one line, which opens to change them; moving one judges every repetition again at once. */
 export function LimitsPanel() {
-  const review = useReview();
   const limits = useReviewState((state) => state.limits);
-  const beforeMove = useReviewState((state) => limitsBeforeMove(state.edits));
-  const lastSet = useReviewState((state) => state.entries.limitsSet.at(-1));
-  const planned = useReviewState((state) => state.session?.planned ?? null);
+  const since = useReviewState((state) => state.entries.limitsSet.at(-1)?.takenFrom);
   const changed = useReviewState((state) => state.changedVerdicts);
   const total = useReviewState((state) => state.judgements.length);
-  const [measure, setMeasure] = useState<MeasureId>('knee-angle');
-  const added = addedMeasures(limits);
-  const options = measures.map(({ id, name }) => ({
-    id,
-    name,
-    ...(added.includes(id) ? { hint: 'has a limit' } : {}),
-  }));
+  const [isOpen, setOpen] = useState(false);
   return (
     <section className="card limits" aria-labelledby="limits-title">
-      <header className="limits-head">
+      <div className="limits-line">
         <h2 id="limits-title">Limits</h2>
-        <Choice label="Measure" isLabelHidden options={options} value={measure} onChange={setMeasure} />
+        <p className="limits-now">
+          {lineWords(limits)}
+          {since !== undefined && `, since ${dayWords(since)}`}
+        </p>
         <span className="limits-status small" role="status">
           {changed === null ? '' : changedWords(changed, total)}
         </span>
+        <Button
+          className="button button-quiet no-print"
+          aria-expanded={isOpen}
+          onPress={() => setOpen(!isOpen)}
+        >
+          {isOpen ? 'Close limits' : 'Change limits'}
+        </Button>
+      </div>
+      {isOpen && <LimitsForm />}
+    </section>
+  );
+}
+
+function LimitsForm() {
+  const review = useReview();
+  const limits = useReviewState((state) => state.limits);
+  const measure = useReviewState((state) => state.measure);
+  const beforeMove = useReviewState((state) => limitsBeforeMove(state.edits));
+  const lastSet = useReviewState((state) => state.entries.limitsSet.at(-1));
+  const planned = useReviewState((state) => state.session?.planned ?? null);
+  return (
+    <div className="limits-form">
+      <header className="limits-head">
+        <MeasureChoice />
+        <span className="limits-room" />
         {planned !== null && (
           <Button
             className="button button-quiet no-print"
@@ -61,13 +80,37 @@ export function LimitsPanel() {
       />
       <p className="small">
         <OriginWords origin={limitsOrigin(beforeMove ?? limits, lastSet, planned)} />
-        {added.length > 0 && <> Besides the knee angle: {addedLimitsWords(limits)}.</>}
       </p>
+      <LaterSets />
       <p className="small soft">
-        <MeasureLimitSource measure={measure} />
+        <MeasureLimitSource measure={measure} limits={limits} />
       </p>
-    </section>
+    </div>
   );
+}
+
+/** Limits that were set here hold here alone, until somebody asks for more. */
+function LaterSets() {
+  const review = useReview();
+  const session = useReviewState((state) => state.session);
+  const lastSet = useReviewState((state) => state.entries.limitsSet.at(-1));
+  if (session === null || lastSet === undefined || lastSet.takenFrom !== undefined) return null;
+  const isForLater = lastSet.forLater === true;
+  return (
+    <p className="small limits-later">
+      {isForLater
+        ? 'They also hold for later sets of this task and leg that have no limits of their own and are not reviewed.'
+        : 'They hold for this set alone.'}{' '}
+      <Button className="button button-quiet no-print" onPress={() => review.holdForLater(!isForLater)}>
+        {isForLater ? 'For this set alone' : 'Use for later sets too'}
+      </Button>
+    </p>
+  );
+}
+
+function lineWords(limits: Limits): string {
+  const added = addedMeasures(limits).length === 0 ? '' : ` · ${capitalised(addedLimitsWords(limits))}`;
+  return `Knee angle ${kneeLimitWords(limits)}${added}`;
 }
 
 function OriginWords({ origin }: { origin: LimitsOrigin }) {

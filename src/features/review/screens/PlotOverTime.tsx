@@ -1,10 +1,12 @@
 import type { ShownRecording } from '#shell/tracking/shownRecording';
-import { AnglePlot } from '#ui/components/AnglePlot';
+import { MeasurePlot } from '#ui/components/MeasurePlot';
+import { Terms } from '#ui/components/Terms';
 import { useReview, useReviewState } from '../reviewContext';
 import { middleMs } from './correctionChoices';
 import { lookSentence } from './lookSentence';
 import type { Playhead } from './playhead';
 import { usePlayhead } from './usePlayhead';
+import { MeasureChoice } from './MeasureChoice';
 import { viewSentence } from './viewSentence';
 
 interface Props {
@@ -18,6 +20,7 @@ export function PlotOverTime({ recording, playhead, onSelect }: Props) {
   const { measurement } = recording;
   const review = useReview();
   const limits = useReviewState((state) => state.limits);
+  const measure = useReviewState((state) => state.measure);
   const judgements = useReviewState((state) => state.judgements);
   const selected = useReviewState((state) => state.selected);
   const timeMs = usePlayhead(playhead, (state) => state.timeMs);
@@ -35,7 +38,8 @@ export function PlotOverTime({ recording, playhead, onSelect }: Props) {
         };
   return (
     <div className="card review-plot">
-      <AnglePlot
+      <MeasurePlot
+        measure={measure}
         measurement={measurement}
         limits={limits}
         judgements={judgements}
@@ -44,10 +48,16 @@ export function PlotOverTime({ recording, playhead, onSelect }: Props) {
         onSelect={onSelect}
         edges={edges}
         onSeek={playhead.seek}
-      />
-      <p className="small soft">
-        {viewSentence(measurement)} {lookSentence(recording)}
-      </p>
+      >
+        <MeasureChoice />
+        <Terms
+          label="About the angle"
+          terms={[
+            { term: 'The view', meaning: viewSentence(measurement) },
+            { term: 'The joints', meaning: lookSentence(recording) },
+          ]}
+        />
+      </MeasurePlot>
     </div>
   );
 }

@@ -11,27 +11,9 @@ import { noteTitles } from './noteTitles';
 /** What to know before trusting the numbers. */
 export const RecordingNotes = memo(function RecordingNotes({ recording }: { recording: ShownRecording }) {
   const review = useReview();
-  const { origin, video, shortfall, note, measurement } = recording;
+  const { shortfall, measurement } = recording;
   return (
     <>
-      {origin === 'example' && (
-        <Message
-          kind="plain"
-          actions={
-            <Button
-              className="button no-print"
-              isDisabled={video === null}
-              onPress={() => void review.trackAgain()}
-            >
-              Track it again on this device
-            </Button>
-          }
-        >
-          <strong>This is an example.</strong> The person is invented and rendered by a computer; nobody was
-          filmed.
-        </Message>
-      )}
-      {origin !== 'example' && note !== '' && <Message kind="plain">{note}</Message>}
       <CloserLine />
       {shortfall !== null && <Message kind="caution">{shortfall}</Message>}
       {measurement.notes.map((entry) => (

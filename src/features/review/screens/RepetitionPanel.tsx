@@ -5,6 +5,7 @@ import type { MeasuredRepetition, Setup } from '#core/measurement/measurement';
 import type { Extreme } from '#core/measurement/measureRange';
 import { findMeasure, type MeasureId } from '#core/measures/measures';
 import type { Limits } from '#core/protocol/limits';
+import { kneeAtDeepest } from '#core/scoring/kneeAtDeepest';
 import { judgementOf, type Judgement } from '#core/scoring/judge';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { VerdictLabel } from '#ui/components/VerdictLabel';
@@ -25,8 +26,10 @@ interface Props {
   repetition: MeasuredRepetition;
   judgement: Judgement;
   limits: Limits;
-  /** False where the still is shown elsewhere. */
+  /** False where the video or a still elsewhere shows it. */
   showsStill: boolean;
+  /** Whether joints are being corrected. */
+  hasHandles: boolean;
   onSeek: (timeMs: number) => void;
   /** What else can be done with it. */
   children?: ReactNode;
@@ -39,6 +42,7 @@ export function RepetitionPanel({
   judgement,
   limits,
   showsStill,
+  hasHandles,
   onSeek,
   children,
 }: Props) {
@@ -46,13 +50,15 @@ export function RepetitionPanel({
   const moment = stillMoment(recording.measurement, repetition, judgement);
   return (
     <section className="repetition" aria-label={`Repetition ${repetition.number}`}>
-      {showsStill && <StillFigure recording={recording} limits={limits} moment={moment} />}
+      {showsStill && (
+        <StillFigure recording={recording} limits={limits} moment={moment} hasHandles={hasHandles} />
+      )}
       <div className="repetition-words">
         <header className="repetition-head">
           <h2 className="repetition-title">
             Repetition {repetition.number}: <VerdictLabel judgement={judgement} side={setup.side} />
           </h2>
-          <Button className="button no-print" onPress={() => onSeek(moment.timeMs)}>
+          <Button className="button button-quiet no-print" onPress={() => onSeek(moment.timeMs)}>
             Go to this moment
           </Button>
           {children}
@@ -62,30 +68,34 @@ export function RepetitionPanel({
             The reason: {reasonWords(judgement.reason).short}. {reasonWords(judgement.reason).advice}
           </p>
         )}
-        <Facts repetition={repetition} judgement={judgement} limits={limits} setup={setup} />
+        <Facts
+          repetition={repetition}
+          judgement={judgement}
+          limits={limits}
+          deepest={kneeAtDeepest(recording.measurement, repetition)}
+          setup={setup}
+        />
       </div>
     </section>
   );
 }
 
 type FactsProps = Pick<Props, 'repetition' | 'judgement' | 'limits'> & {
+  deepest: Extreme | null;
   setup: Pick<Setup, 'task' | 'bodyHeightCm'>;
 };
 
-/** What is reported of every repetition besides the knee angle, with its name and the words before its number. */
-const always: readonly [MeasureId, name: string, before: string][] = [
-  ['knee-off-line', 'Knee off the line', ''],
-  ['knee-over-foot', 'Knee over foot', ''],
-  ['hip-over-knee', 'Hip over knee', 'knee '],
-];
+/** What is reported of every repetition besides the knee angle. */
+const always: readonly MeasureId[] = ['knee-off-line', 'knee-over-foot', 'hip-over-knee'];
 
-function Facts({ repetition, judgement, limits, setup }: FactsProps) {
+function Facts({ repetition, judgement, limits, deepest, setup }: FactsProps) {
   const { alignmentScorePct, measures } = judgement;
   const { ranges, completeness } = repetition;
   const knee = judgementOf(judgement, 'knee-angle');
   const { measuredShare, mainReason } = ranges['knee-angle'];
   const lacking = completenessWords[completeness];
   const facts: [string, ReactNode][] = [];
+  const others: [string, ReactNode][] = [];
   const withCm = (id: MeasureId, extreme: Extreme) => {
     const cm = shortCm(extreme, setup.bodyHeightCm);
     return longMeasure(id, extreme) + (cm === null ? '' : ` (${cm})`);
@@ -98,7 +108,7 @@ function Facts({ repetition, judgement, limits, setup }: FactsProps) {
         ? reasonWords(reason!).short
         : `${longMeasure(measure, extreme)}, at ${formatTime(extreme.timeMs)}`;
     const limit = limitWords(measure, end, limits[measure]?.[end] ?? 0);
-    facts.push([name, `${verdictWords(verdict)} (limit ${limit}): ${value}`]);
+    others.push([name, `${verdictWords(verdict)} (limit ${limit}): ${value}`]);
   }
   if (knee.verdict === 'not-measured' && judgement.verdict !== 'not-measured')
     facts.push([
@@ -110,13 +120,20 @@ function Facts({ repetition, judgement, limits, setup }: FactsProps) {
     const edge = isAtEdge ? '; at the edge of what was seen, so there may have been more' : '';
     facts.push(['Peak angle', `${longMeasure('knee-angle', knee.extreme)}, at ${formatTime(timeMs)}${edge}`]);
   }
+  // What decides stands first.
+  if (judgement.decidedBy === 'knee-angle') facts.push(...others);
+  else facts.unshift(...others);
+  if (deepest !== null)
+    facts.push([
+      'At the deepest',
+      `${longMeasure('knee-angle', deepest)}, at ${formatTime(deepest.timeMs)}`,
+    ]);
   if (judgement.chanceInLine !== null)
-    facts.push(['Chance of having been in line', chanceWords(judgement.chanceInLine)]);
-  if (alignmentScorePct !== null)
-    facts.push(['Alignment', `${Math.round(alignmentScorePct)} % of the loaded time within the limits`]);
-  for (const [id, name, before] of always) {
-    const extreme = findMeasure(id).peak(ranges[id]);
-    if (extreme !== null) facts.push([name, before + withCm(id, extreme)]);
+    facts.push(['Chance in line', chanceWords(judgement.chanceInLine)]);
+  for (const id of always) {
+    const { name, peak } = findMeasure(id);
+    const extreme = peak(ranges[id]);
+    if (extreme !== null) facts.push([name, withCm(id, extreme)]);
   }
   const parts = tempo(repetition, findTask(setup.task).shape);
   facts.push([
@@ -129,6 +146,8 @@ function Facts({ repetition, judgement, limits, setup }: FactsProps) {
     const percent = Math.round(100 * measuredShare);
     facts.push(['Measured', `${percent} % of the loaded time; the rest: ${reasonWords(mainReason).short}`]);
   }
+  if (alignmentScorePct !== null)
+    facts.push(['Time in line', `${Math.round(alignmentScorePct)} % of the loaded time`]);
   if (lacking !== null) facts.push(['Note', lacking.sentence]);
   return (
     <dl className="facts number">

@@ -13,14 +13,17 @@ interface Props {
   recording: ShownRecording;
   selected: number | null;
   playhead: Playhead;
-  /** False where the still is shown elsewhere. */
+  /** False where the video or a still elsewhere shows it. */
   showsStill: boolean;
+  /** Whether joints are being corrected. */
+  hasHandles: boolean;
   onSeek: (timeMs: number) => void;
   onSelect: (index: number) => void;
 }
 
 /** The selected repetition: its numbers, how it compares with the typical one, remarks, and cues for the patient. */
-export function RepetitionTabs({ recording, selected, playhead, showsStill, onSeek, onSelect }: Props) {
+export function RepetitionTabs(props: Props) {
+  const { recording, selected, playhead, showsStill, hasHandles, onSeek, onSelect } = props;
   const limits = useReviewState((state) => state.limits);
   const judgements = useReviewState((state) => state.judgements);
   const remarks = useReviewState((state) => state.entries.remarks.length);
@@ -60,6 +63,7 @@ export function RepetitionTabs({ recording, selected, playhead, showsStill, onSe
           judgement={judgement}
           limits={limits}
           showsStill={showsStill}
+          hasHandles={hasHandles}
           onSeek={onSeek}
         >
           <CorrectMenu recording={recording} index={selected} playhead={playhead} />

@@ -26,12 +26,17 @@ interface Props {
 export function RepetitionsCard({ recording, table, playhead, selected, onSelect }: Props) {
   const { measurement, excluded } = recording;
   const judgements = useReviewState((state) => state.judgements);
-  const added = useReviewState(useShallow((state) => addedMeasures(state.limits)));
+  const added = useReviewState(
+    useShallow(({ limits, measure }) => {
+      const limited = addedMeasures(limits);
+      return measure === 'knee-angle' || limited.includes(measure) ? limited : [...limited, measure];
+    }),
+  );
   const [hasAll, setAll] = useState(false);
   const now = usePlayhead(playhead, ({ timeMs }) => repetitionAt(measurement, timeMs));
   const { rows, order, sort, setSort, filter, setFilter } = table;
   return (
-    <section className="card review-table" aria-label="Repetitions">
+    <section className="card review-table" aria-label="Repetitions" tabIndex={-1}>
       <header className="review-table-head">
         <h2>Repetitions</h2>
         <VerdictCounts judgements={judgements} excluded={excluded} />

@@ -1,4 +1,4 @@
-import { memo } from 'react';
+import { memo, useEffect, useRef } from 'react';
 import { Button, RadioButton, RadioField, RadioGroup } from 'react-aria-components';
 import { sides, type Side } from '#core/protocol/side';
 import { useNavigation, useNavigationState } from '#shell/navigation/navigationContext';
@@ -8,6 +8,7 @@ import { TaskChoice } from '#ui/components/TaskChoice';
 import { useReview, useReviewState } from '../reviewContext';
 import type { ReviewState } from '../store/reviewState';
 import { CorrectionsPanel } from './CorrectionsPanel';
+import { DemoNote } from './DemoNote';
 import { KeepFor } from './KeepFor';
 import { KeepingLine } from './KeepingLine';
 import { TableMenu } from './TableMenu';
@@ -21,13 +22,24 @@ export const ReviewHead = memo(function ReviewHead({ recording }: { recording: S
   const { task, side } = recording.measurement.setup;
   const isKept = useReviewState((state) => state.session !== null || isKeptState(state));
   const isOwn = recording.origin !== 'example' && !isKept;
+  const heading = useRef<HTMLHeadingElement>(null);
+  // Whoever reads the screen aloud, or uses keys, begins here and not in the screen before.
+  useEffect(() => heading.current?.focus({ preventScroll: true }), []);
   return (
     <header className="review-head">
       <Brand />
       <div className="review-name">
-        <h1 className="review-file">{recording.fileName}</h1>
-        <KeepingLine />
+        <h1 ref={heading} tabIndex={-1} className="review-file" title={recording.fileName}>
+          {recording.fileName}
+        </h1>
+        <div className="review-under">
+          <DemoNote recording={recording} />
+          <KeepingLine />
+        </div>
       </div>
+      <Button className="skip-link" onPress={skipToRepetitions}>
+        Skip to the repetitions
+      </Button>
       <div className="review-setup">
         <TaskChoice value={task} onChange={review.setTask} isLabelHidden />
         <RadioGroup
@@ -49,7 +61,11 @@ export const ReviewHead = memo(function ReviewHead({ recording }: { recording: S
           {backWords[backTo]}
         </Button>
         <TableMenu />
-        {isOwn && <KeepFor />}
+        {isOwn && (
+          <div className="review-keep">
+            <KeepFor />
+          </div>
+        )}
         <Button
           className={`button review-save ${isOwn ? '' : 'button-primary'}`}
           onPress={review.saveRecording}
@@ -60,6 +76,12 @@ export const ReviewHead = memo(function ReviewHead({ recording }: { recording: S
     </header>
   );
 });
+
+function skipToRepetitions() {
+  const table = document.querySelector<HTMLElement>('.review-table [data-key][tabindex="0"], .review-table');
+  table?.focus();
+  table?.scrollIntoView({ block: 'nearest' });
+}
 
 /** Whether it was kept before it was opened: then it is somebody's already. */
 function isKeptState({ keeping, keptFor }: ReviewState): boolean {

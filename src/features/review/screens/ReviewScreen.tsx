@@ -1,8 +1,9 @@
-import { useCallback, useMemo, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { Message } from '#ui/components/Message';
 import { useMediaQuery } from '#ui/components/useMediaQuery';
+import { repetitionCount } from '#words/repetitionCount';
 import { useRecording, useReview, useReviewState } from '../reviewContext';
 import { DropElsewhere } from './DropElsewhere';
 import { LimitsPanel } from './LimitsPanel';
@@ -19,7 +20,7 @@ import './reviewSizes.css';
 import { ReviewHead } from './ReviewHead';
 import { SetGlanceLine } from './SetGlanceLine';
 import { StillFigure } from './StillFigure';
-import { stillMoment } from './stillMoment';
+import { stillMoment, worstMs } from './stillMoment';
 import { Transport, type StageView } from './Transport';
 import { useRepetitionActions } from './useRepetitionActions';
 import { useReviewKeys } from './useReviewKeys';
@@ -38,9 +39,12 @@ function Review({ recording }: { recording: ShownRecording }) {
   const limits = useReviewState((state) => state.limits);
   const judgements = useReviewState((state) => state.judgements);
   const selected = useReviewState((state) => state.selected);
-  const [view, setView] = useState<StageView>({ isNear: false, hasHandles: false });
-  // Corrections never change the frames.
-  const playhead = useMemo(() => createPlayhead(observed.timesMs), [observed.timesMs]);
+  const [view, setView] = useState<StageView>({ isNear: true, hasHandles: false });
+  // Corrections never change the frames. It opens at the worst instant of the repetition that is selected.
+  const playhead = useMemo(
+    () => createPlayhead(observed.timesMs, worstMs(review.store.getState()) ?? undefined),
+    [observed.timesMs, review],
+  );
   const table = useTableRows(recording);
 
   const select = useCallback(
@@ -49,9 +53,10 @@ function Review({ recording }: { recording: ShownRecording }) {
       if (repetition === undefined) return;
       review.select(index);
       const fromMs = measurement.timesMs[repetition.loadedFrom]!;
-      if (playhead.state().loop !== null)
-        playhead.setLoop({ fromMs, toMs: measurement.timesMs[repetition.loadedTo]! });
-      playhead.seek(fromMs);
+      const { loop, isPlaying } = playhead.state();
+      if (loop !== null) playhead.setLoop({ fromMs, toMs: measurement.timesMs[repetition.loadedTo]! });
+      // Played, it is seen from its start; otherwise at its worst.
+      playhead.seek(loop !== null || isPlaying ? fromMs : (worstMs(review.store.getState()) ?? fromMs));
     },
     [review, measurement, playhead],
   );
@@ -66,7 +71,8 @@ function Review({ recording }: { recording: ShownRecording }) {
   const actions = useRepetitionActions(measurement, selected, judgements, playhead, goTo);
   useReviewKeys(review, playhead, table.order, select, actions);
   const hasRoom = useMediaQuery('print, (40rem <= width < 56rem), (width >= 80rem)');
-  const isStillInStage = hasRoom && track.heightPx > track.widthPx;
+  // Close to the leg the video shows what the still would.
+  const isStillInStage = hasRoom && !view.isNear && track.heightPx > track.widthPx;
   const shown = selected === null ? undefined : measurement.repetitions[selected];
   const judgement = selected === null ? undefined : judgements[selected];
 
@@ -78,17 +84,19 @@ function Review({ recording }: { recording: ShownRecording }) {
         <Problems />
         <RecordingNotes recording={recording} />
         <SetGlanceLine recording={recording} />
+        <Opened recording={recording} />
       </section>
       <main className="review-main">
         <div className="review-left">
           <section ref={videoSection} className="review-video" aria-label="Video">
             <div className="review-pictures">
               <VideoStage recording={recording} limits={limits} playhead={playhead} {...view} />
-              {isStillInStage && !view.hasHandles && shown !== undefined && judgement !== undefined && (
+              {isStillInStage && shown !== undefined && judgement !== undefined && (
                 <StillFigure
                   recording={recording}
                   limits={limits}
                   moment={stillMoment(measurement, shown, judgement)}
+                  hasHandles={view.hasHandles}
                 />
               )}
             </div>
@@ -118,13 +126,31 @@ function Review({ recording }: { recording: ShownRecording }) {
               playhead={playhead}
               onSeek={goTo}
               onSelect={select}
-              showsStill={!isStillInStage}
+              showsStill={!isStillInStage && !view.isNear}
+              hasHandles={view.hasHandles}
             />
           </div>
           <LimitsPanel />
         </div>
       </main>
     </div>
+  );
+}
+
+/** Read aloud once a recording is shown. */
+function Opened({ recording }: { recording: ShownRecording }) {
+  const [words, setWords] = useState('');
+  const { fileName } = recording;
+  const count = recording.measurement.repetitions.length;
+  // A region that is there with its words from the start is not read.
+  useEffect(() => {
+    const timer = setTimeout(() => setWords(`${fileName} is open: ${repetitionCount(count)}.`), 100);
+    return () => clearTimeout(timer);
+  }, [fileName, count]);
+  return (
+    <p role="status" className="visually-hidden">
+      {words}
+    </p>
   );
 }
 

@@ -1,12 +1,11 @@
 import { memo, type ReactNode } from 'react';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
-import { formatValue } from '#words/formatMeasure';
-import { countWords } from '#words/setCountWords';
 import { formatTempo } from '#words/tempo';
 import { useReviewState } from '../reviewContext';
 import { buildSetGlance, type SetGlance } from '../rules/buildSetGlance';
+import { countSentence, lostSentence, peaksSentence } from '../rules/glanceWords';
 
-/** Summary of the set in one line above everything else, for a review of two minutes. */
+/** The set in one line above everything else, and what else is known of it in small below. */
 export const SetGlanceLine = memo(function SetGlanceLine({ recording }: { recording: ShownRecording }) {
   const judgements = useReviewState((state) => state.judgements);
   const limits = useReviewState((state) => state.limits);
@@ -14,37 +13,40 @@ export const SetGlanceLine = memo(function SetGlanceLine({ recording }: { record
   const { measurement, excluded, isByHand } = recording;
   const glance = buildSetGlance(measurement, judgements, excluded, limits);
   const { side } = measurement.setup;
+  const asked = session?.line.prescribedRepetitions ?? null;
   return (
-    <section className="glance" aria-label="The set at a glance">
-      <dl className="number">
+    <section className="glance number" aria-label="The set at a glance">
+      <p className="glance-answer">
+        <strong>{countSentence(glance)}</strong> {lostSentence(glance)} {peaksSentence(glance)}
+      </p>
+      <dl className="small">
         <Fact name="Leg">
           {side}
           {session !== null && `, set ${session.line.number}`}
         </Fact>
-        <Fact name="Done">
+        <Fact name="Repetitions">
           {glance.done}
-          {session !== null && session.line.prescribedRepetitions !== null
-            ? ` of ${session.line.prescribedRepetitions}`
-            : ''}
-          {glance.excluded > 0 && <span className="soft small"> ({glance.excluded} excluded)</span>}
+          {asked !== null && ` of ${asked}`}
+          {glance.excluded > 0 && ` (${glance.excluded} excluded)`}
         </Fact>
-        <Fact name="In line">{glance.inLine === null ? 'not measured' : countWords(glance.inLine)}</Fact>
         {glance.inLine !== null && <Fact name="Longest good run">{glance.goodRun}</Fact>}
-        <Fact name="Usual peak">{peakWords(glance)}</Fact>
-        <Fact name="In the set">{trendWords(glance)}</Fact>
-        <Fact name="Tempo">{glance.tempo.length === 0 ? '–' : formatTempo(glance.tempo)}</Fact>
+        <Fact name="From first to last">{trendWords(glance)}</Fact>
+        <Fact name={tempoName(glance)}>{glance.tempo.length === 0 ? '–' : formatTempo(glance.tempo)}</Fact>
         <Fact name="Depth">{depthWords(glance)}</Fact>
         {session !== null && (
           <>
             <Fact name="Pain before, during, after">
               {[session.painBefore, session.line.painDuring, session.painAfter].map(orDash).join(' · ')}
-              {session.painLimit !== null && <span className="soft small"> limit {session.painLimit}</span>}
+              {session.painLimit !== null && ` (limit ${session.painLimit})`}
             </Fact>
             <Fact name="Effort">{orDash(session.effort)}</Fact>
           </>
         )}
         {session !== null && session.otherSide !== null && session.otherSide.side !== side && (
           <Fact name={`The ${session.otherSide.side} leg`}>{session.otherSide.words}</Fact>
+        )}
+        {glance.timeInLinePct !== null && (
+          <Fact name="Time in line">{Math.round(glance.timeInLinePct)} %</Fact>
         )}
         {isByHand && (
           <Fact name="Results">
@@ -65,7 +67,7 @@ export const SetGlanceLine = memo(function SetGlanceLine({ recording }: { record
 function Fact({ name, children }: { name: string; children: ReactNode }) {
   return (
     <div>
-      <dt className="small soft">{name}</dt>
+      <dt className="soft">{name}</dt>
       <dd>{children}</dd>
     </div>
   );
@@ -75,19 +77,18 @@ function orDash(value: number | null): string {
   return value === null ? '–' : String(value);
 }
 
-function peakWords({ peak, done }: SetGlance): string {
-  if (peak === null) return done < 3 ? 'needs 3 repetitions' : 'not measured';
-  return `${formatValue('knee-angle', peak.meanDeg)}, of ${peak.count}`;
-}
-
 function trendWords({ trend }: SetGlance): string {
   if (trend === null) return 'needs 3 repetitions';
-  if (!trend.isBeyondError) return 'no drift beyond scatter';
+  if (!trend.isBeyondError) return 'no steady change';
   const perTen = Math.abs(10 * trend.slope).toFixed(0);
-  return `${perTen}° more ${trend.slope > 0 ? 'inward' : 'outward'} in 10`;
+  return `${perTen}° more ${trend.slope > 0 ? 'inward' : 'outward'} in 10 repetitions`;
 }
 
-function depthWords({ depth }: SetGlance): string {
-  if (depth === null) return 'not measured';
-  return `${Math.round(100 * depth.mean)} % of leg, spread ${Math.round(100 * depth.sd)}`;
+function tempoName({ tempo }: SetGlance): string {
+  return tempo.length === 0 ? 'Tempo' : `Tempo (${tempo.map(({ name }) => name).join(', ')})`;
+}
+
+function depthWords({ bend }: SetGlance): string {
+  if (bend === null) return 'not measured';
+  return `about ${Math.round(bend.mean)}° of knee bend, varying by ${Math.max(1, Math.round(bend.sd))}°`;
 }

@@ -20,8 +20,9 @@ export const VerdictCounts = memo(function VerdictCounts({ judgements, excluded 
         ).length;
         if (count === 0) return null;
         return (
-          <li key={verdict} className="verdict">
-            <VerdictMark verdict={verdict} sizePx={14} /> {count} {verdictWords(verdict)}
+          <li key={verdict} className="verdict" title={`${count} ${verdictWords(verdict)}`}>
+            <VerdictMark verdict={verdict} sizePx={14} /> {count}{' '}
+            <span className="verdict-count-words">{verdictWords(verdict)}</span>
           </li>
         );
       })}

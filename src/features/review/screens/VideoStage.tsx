@@ -1,17 +1,23 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
+import type { MeasureId } from '#core/measures/measures';
 import type { Limits } from '#core/protocol/limits';
+import { nearestFrame } from '#core/scoring/nearestFrame';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { useSize } from '#ui/components/useSize';
 import { drawLegAt } from '#ui/drawing/drawLegAt';
+import { drawRing } from '#ui/drawing/drawRing';
 import { legPart } from '#ui/drawing/legPart';
 import { personBox } from '#ui/drawing/personBox';
 import { placePicture } from '#ui/drawing/placePicture';
 import { message } from '#words/messages/message';
 import { useReviewState } from '../reviewContext';
+import { lookAt } from '../rules/lookAt';
 import { AttachVideo } from './AttachVideo';
 import { JointHandles } from './JointHandles';
+import { frameBox } from './frameBox';
 import type { Playhead } from './playhead';
 import './stage.css';
+import { usePlayhead } from './usePlayhead';
 
 interface Props {
   recording: ShownRecording;
@@ -23,6 +29,8 @@ interface Props {
   isNear?: boolean;
   /** Whether a missing video is asked for. */
   canAttach?: boolean;
+  /** A ring is drawn where this is to be seen; left out, none is. */
+  ringAt?: MeasureId | undefined;
 }
 
 /**
@@ -36,12 +44,18 @@ export function VideoStage({
   hasHandles = false,
   isNear = false,
   canAttach = true,
+  ringAt,
 }: Props) {
   const { video, track } = recording;
   const [stage, { width, height }] = useSize<HTMLDivElement>();
   const { isMirrored, measurement } = recording;
   const { side } = measurement.setup;
-  const part = useMemo(() => (isNear ? legPart(track, side) : personBox(track)), [track, side, isNear]);
+  const picture = useRef<HTMLDivElement>(null);
+  const wide = useMemo(() => (isNear ? legPart(track, side) : personBox(track)), [track, side, isNear]);
+  const shownMs = usePlayhead(playhead, (state) => (hasHandles ? state.shownMs : null));
+  // While joints are moved the leg fills the stage as it is in this one frame.
+  const part =
+    shownMs === null || width === 0 || height === 0 ? wide : frameBox(recording, shownMs, width / height);
   const shown = placePicture(track, part, { width, height });
   return (
     <div
@@ -49,16 +63,23 @@ export function VideoStage({
       className="stage"
       style={{ '--picture': `${track.widthPx} / ${track.heightPx}` } as object}
     >
-      <div className="stage-picture" style={shown}>
+      <div ref={picture} className="stage-picture" style={shown}>
         {video !== null && <Picture video={video} playhead={playhead} isMirrored={isMirrored} />}
         <Overlay
           recording={recording}
           limits={limits}
           playhead={playhead}
+          ringAt={ringAt}
           width={shown.width}
           height={shown.height}
         />
-        {hasHandles && <JointHandles recording={recording} playhead={playhead} />}
+        {shownMs !== null && (
+          <JointHandles
+            recording={recording}
+            timeMs={shownMs}
+            picture={() => picture.current?.querySelector('video') ?? null}
+          />
+        )}
       </div>
       {video === null && canAttach && <AttachVideo />}
     </div>
@@ -102,7 +123,7 @@ interface OverlayProps extends Props {
   height: number;
 }
 
-function Overlay({ recording, limits, playhead, width, height }: OverlayProps) {
+function Overlay({ recording, limits, playhead, ringAt, width, height }: OverlayProps) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const sureness = useReviewState((state) => state.sureness);
   const { track, measurement } = recording;
@@ -118,10 +139,15 @@ function Overlay({ recording, limits, playhead, width, height }: OverlayProps) {
       context.clearRect(0, 0, target.width, target.height);
       context.setTransform(scale, 0, 0, scale, 0, 0);
       const { shownMs } = playhead.state();
-      drawLegAt(context, { track, measurement, limits, sureness }, shownMs, track.widthPx / width);
+      const unit = track.widthPx / width;
+      drawLegAt(context, { track, measurement, limits, sureness }, shownMs, unit);
+      if (ringAt === undefined) return;
+      const frame = nearestFrame(track.timesMs, shownMs);
+      const point = lookAt(track, frame, ringAt, measurement.setup.side);
+      if (point !== null) drawRing(context, point, unit);
     };
     draw();
     return playhead.subscribe(draw);
-  }, [track, measurement, limits, sureness, playhead, width, height]);
+  }, [track, measurement, limits, sureness, playhead, ringAt, width, height]);
   return <canvas ref={canvas} className="stage-overlay fills-box" aria-hidden="true" />;
 }

@@ -1,28 +1,32 @@
 import { useEffect, useRef, useState } from 'react';
-import { frameLeg } from '#core/keypoints/frameLeg';
 import type { Limits } from '#core/protocol/limits';
 import { nearestFrame } from '#core/scoring/nearestFrame';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { useSize } from '#ui/components/useSize';
 import { drawLegAt } from '#ui/drawing/drawLegAt';
-import { legBox } from '#ui/drawing/legBox';
+import type { Box } from '#ui/drawing/legBox';
 import { seekTimeMs } from '#ui/drawing/seekTimeMs';
 import { useReviewState } from '../reviewContext';
+import { frameBox } from './frameBox';
+import { JointHandles } from './JointHandles';
 import { createStillReader, type StillReader } from './stillReader';
 
 interface Props {
   recording: ShownRecording;
   limits: Limits;
   timeMs: number;
+  /** Whether the joints can be moved in it. */
+  hasHandles?: boolean;
 }
 
 /** The leg at one instant, cut out of the video, with its lines; without the video, the lines alone. */
-export function WorstStill({ recording, limits, timeMs }: Props) {
+export function WorstStill({ recording, limits, timeMs, hasHandles = false }: Props) {
   const { video, track, measurement, isMirrored } = recording;
   const sureness = useReviewState((state) => state.sureness);
   const [frame, { width, height }] = useSize<HTMLDivElement>();
   const canvas = useRef<HTMLCanvasElement>(null);
   const reader = useRef<StillReader>(null);
+  const seen = useRef<HTMLVideoElement>(null);
   const [hasFailed, setHasFailed] = useState(false);
 
   useEffect(() => {
@@ -40,8 +44,9 @@ export function WorstStill({ recording, limits, timeMs }: Props) {
     const context = target?.getContext('2d') ?? null;
     if (target === null || context === null || width === 0 || height === 0) return;
     const nearest = nearestFrame(track.timesMs, timeMs);
-    const box = legBox(frameLeg(track, nearest, measurement.setup.side), track, width / height);
+    const box = frameBox(recording, timeMs, width / height);
     const draw = (picture: HTMLVideoElement | null) => {
+      seen.current = picture;
       target.width = Math.round(width * devicePixelRatio);
       target.height = Math.round(height * devicePixelRatio);
       const scale = target.width / box.width;
@@ -62,8 +67,9 @@ export function WorstStill({ recording, limits, timeMs }: Props) {
         (picture) => draw(picture),
         () => draw(null),
       );
-  }, [video, track, measurement, isMirrored, limits, sureness, timeMs, width, height]);
+  }, [recording, video, track, measurement, isMirrored, limits, sureness, timeMs, width, height]);
 
+  const box = width === 0 || height === 0 ? null : frameBox(recording, timeMs, width / height);
   return (
     <div ref={frame} className="still">
       <canvas
@@ -72,9 +78,20 @@ export function WorstStill({ recording, limits, timeMs }: Props) {
         role="img"
         aria-label="The leg at this instant, with its lane"
       />
+      {hasHandles && box !== null && (
+        <div className="still-whole" style={wholeOf(box, track, width)}>
+          <JointHandles recording={recording} timeMs={timeMs} picture={() => seen.current} />
+        </div>
+      )}
       {hasFailed && (
         <p className="still-message small">The picture could not be read; only the lines are drawn.</p>
       )}
     </div>
   );
+}
+
+/** Where the whole picture lies behind the part that is shown, px. */
+function wholeOf(box: Box, { widthPx, heightPx }: ShownRecording['track'], width: number) {
+  const scale = width / box.width;
+  return { left: -box.x * scale, top: -box.y * scale, width: widthPx * scale, height: heightPx * scale };
 }

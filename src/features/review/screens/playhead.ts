@@ -28,9 +28,13 @@ export interface Playhead {
   follow(video: HTMLVideoElement): () => void;
 }
 
-/** @param timesMs  presentation times of the frames, ms, increasing */
-export function createPlayhead(timesMs: ArrayLike<number>): Playhead {
-  const firstMs = timesMs[0] ?? 0;
+/**
+ * @param timesMs  presentation times of the frames, ms, increasing
+ * @param startMs  where it stands at first; the frame nearest to it
+ */
+export function createPlayhead(timesMs: ArrayLike<number>, startMs = timesMs[0] ?? 0): Playhead {
+  const beginMs = timesMs[0] ?? 0;
+  const firstMs = timesMs[nearestFrame(timesMs, startMs)] ?? 0;
   let state: PlayheadState = { timeMs: firstMs, shownMs: firstMs, isPlaying: false, rate: 1, loop: null };
   let followed: HTMLVideoElement | null = null;
   const listeners = new Set<() => void>();
@@ -96,7 +100,7 @@ export function createPlayhead(timesMs: ArrayLike<number>): Playhead {
       video.addEventListener('ended', onEnded);
       video.addEventListener('play', onPlaying);
       video.addEventListener('pause', onPlaying);
-      if (state.timeMs > firstMs) showFrame(nearestFrame(timesMs, state.timeMs));
+      if (state.timeMs > beginMs) showFrame(nearestFrame(timesMs, state.timeMs));
       return () => {
         video.cancelVideoFrameCallback(request);
         video.removeEventListener('play', onPlaying);

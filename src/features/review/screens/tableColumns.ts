@@ -21,13 +21,12 @@ export interface TableColumn {
 }
 
 const besidesKnee = measureIds.filter((id) => id !== 'knee-angle');
-/** Where no measure besides the knee angle has a limit. */
-const firstShown: readonly MeasureId[] = ['knee-off-line'];
 
 /**
  * The table's columns, from left to right: few where there is little room, every measure where asked for.
  *
- * @param added  measures that have a limit besides the usual ones, which are shown wherever there is room
+ * @param added  measures besides the knee angle that are shown wherever there is room: those that have a limit, and the one
+ *   that the plot shows
  */
 export function tableColumns(
   measurement: Measurement,
@@ -75,25 +74,28 @@ export function tableColumns(
         ...(excluded === null ? [] : [`excluded: ${excluded}`]),
       ],
     },
-    number('score', 'Score', ({ judgement: { alignmentScorePct } }) =>
-      alignmentScorePct === null ? '–' : `${Math.round(alignmentScorePct)} %`,
-    ),
     measure('knee-angle', isNarrow ? 'Peak' : 'Peak angle'),
     ...(isWide
       ? [
-          number('worst-at', 'At', ({ worstAtPct }) =>
+          ...(hasAll ? besidesKnee : added).map((id) => measure(id)),
+          number('worst-at', 'Peak at', ({ worstAtPct }) =>
             worstAtPct === null ? '–' : `${Math.round(worstAtPct)} %`,
           ),
-          number('out-of-limits', 'Out', ({ outOfLimitsMs }) =>
+          number('out-of-limits', 'Out for', ({ outOfLimitsMs }) =>
             outOfLimitsMs === null ? '–' : `${(outOfLimitsMs / 1000).toFixed(1)} s`,
           ),
           ...(hasAll
             ? [
-                ...besidesKnee.map((id) => measure(id)),
+                number('at-deepest', 'At the deepest', ({ deepest }) =>
+                  deepest === null ? '–' : formatMeasure('knee-angle', deepest),
+                ),
+                number('score', 'Time in line', ({ judgement: { alignmentScorePct } }) =>
+                  alignmentScorePct === null ? '–' : `${Math.round(alignmentScorePct)} %`,
+                ),
                 number('measured', 'Seen', ({ measuredPct }) => `${Math.round(measuredPct)} %`),
                 tempoColumn(measurement, shape),
               ]
-            : (added.length === 0 ? firstShown : added).map((id) => measure(id))),
+            : []),
         ]
       : []),
   ];

@@ -13,8 +13,8 @@ export const terms: readonly Term[] = [
       `${Math.round(leastMeasuredShare * 100)} % of the loaded time, or its band is wider than ±${kneeAngle.widestBand}°.`,
   },
   {
-    term: 'Score',
-    meaning: 'Alignment score: the share of the loaded time in which the knee was within its limits.',
+    term: 'Time in line',
+    meaning: 'The share of the loaded time in which the knee angle was within its limits. Most of that time the leg is nearly straight, so it says little.',
   },
   ...measures.map(({ term }) => term),
   {
@@ -24,9 +24,15 @@ export const terms: readonly Term[] = [
       'with known angles it did so eight to ten times in ten.',
   },
   {
-    term: 'At, Out, Seen',
+    term: 'At the deepest',
     meaning:
-      'At: when in the loaded time the peak occurs, from 0 to 100 %. Out: how long the measured angle was beyond a ' +
+      'The knee angle where the knee was bent most. Published values are mostly read there, from markers and without taking ' +
+      'off the own standing, so they compare with this rather than with the peak.',
+  },
+  {
+    term: 'Peak at, Out for, Seen',
+    meaning:
+      'Peak at: when in the loaded time the peak occurs, from 0 to 100 %. Out for: how long the measured angle was beyond a ' +
       'limit. Seen: the share of the loaded time in which the angle could be measured.',
   },
   {
@@ -43,7 +49,7 @@ export const terms: readonly Term[] = [
       'been in line. Common practice, no source.',
   },
   {
-    term: 'In the set',
+    term: 'From first to last',
     meaning:
       'Whether the largest inward angle goes one way from repetition to repetition by more than its scatter explains. ' +
       'It says nothing about the cause.',
@@ -52,7 +58,8 @@ export const terms: readonly Term[] = [
     term: 'Verdict by another measure',
     meaning:
       'Each measure can have limits besides the knee angle’s. The verdict then rests on the most serious one and ' +
-      'names it; its mark is a diamond instead of a triangle where it is not the knee angle that is out of line.',
+      'names it; its mark is a diamond instead of a triangle where it is not the knee angle that is out of line. The ' +
+      'strip below the plot shows each measure on its own lane.',
   },
   {
     term: 'Loaded time',

@@ -44,6 +44,7 @@ export function createReview(adapters: ReviewAdapters): Review {
     ...exporting(parts),
     ...keepingFor(parts),
     select: (selected) => set({ selected }),
+    showMeasure: (measure) => set({ measure }),
     dismissProblem: () => set({ problem: null }),
   };
 }

@@ -16,7 +16,7 @@ export function editing({
   showing,
 }: ReviewParts): Pick<
   Review,
-  'correct' | 'moveLimits' | 'endLimitMove' | 'putLimits' | 'beSure' | 'undo' | 'redo'
+  'correct' | 'moveLimits' | 'endLimitMove' | 'putLimits' | 'holdForLater' | 'beSure' | 'undo' | 'redo'
 > {
   const setCorrections = (edits: ReviewEdits) => {
     set({ edits });
@@ -63,6 +63,15 @@ export function editing({
     putLimits(next) {
       move(next);
       endMove();
+    },
+    holdForLater(isForLater) {
+      const { entries } = get();
+      const last = entries.limitsSet.at(-1);
+      if (last === undefined) return;
+      const { forLater: _, ...once } = last;
+      const entry = isForLater ? { ...once, forLater: true as const } : once;
+      set({ entries: { ...entries, limitsSet: [...entries.limitsSet.slice(0, -1), entry] } });
+      keeper.changed();
     },
     beSure(sureness) {
       set({

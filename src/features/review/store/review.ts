@@ -2,6 +2,7 @@ import type { StoreApi } from 'zustand/vanilla';
 import type { Sureness } from '#core/chance/grade';
 import type { CorrectionChange } from '#core/correction/correction';
 import type { TaskId } from '#core/exercises/exercises';
+import type { MeasureId } from '#core/measures/measures';
 import type { Limits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
@@ -56,6 +57,8 @@ export interface Review {
   trackAgain(): Promise<void>;
 
   select(index: number): void;
+  /** Shows a measure in the plot, its strip, the comparison with the set and the limits. */
+  showMeasure(measure: MeasureId): void;
 
   /** Corrects something by hand; the measurement is updated at once. */
   correct(change: CorrectionChange): void;
@@ -63,6 +66,8 @@ export interface Review {
   endLimitMove(): void;
   /** Sets both limits at once. */
   putLimits(limits: Limits): void;
+  /** Whether the limits last set here hold for the patient's later sets of this task and side as well. */
+  holdForLater(isForLater: boolean): void;
   /** Sets how sure it has to be before a side is named, on this device from now on; not undone by `undo`. */
   beSure(sureness: Sureness): void;
   /** Undoes the last correction or move of a limit. */

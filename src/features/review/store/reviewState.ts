@@ -1,5 +1,6 @@
 import { usualSureness, type Sureness } from '#core/chance/grade';
 import type { TimedSetup } from '#core/measurement/measureSet';
+import type { MeasureId } from '#core/measures/measures';
 import { defaultLimits, type Limits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
 import type { Judgement } from '#core/scoring/judge';
@@ -46,6 +47,8 @@ export interface ReviewState {
   changedVerdicts: number | null;
   /** Index of the selected repetition; null where there is none. */
   selected: number | null;
+  /** The one that the plot, its strip, the comparison with the set and the limits show. */
+  measure: MeasureId;
 }
 
 export const initialReviewState: ReviewState = {
@@ -67,4 +70,5 @@ export const initialReviewState: ReviewState = {
   judgements: [],
   changedVerdicts: null,
   selected: null,
+  measure: 'knee-angle',
 };

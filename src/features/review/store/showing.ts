@@ -1,3 +1,4 @@
+import { tellingMeasure } from '#core/scoring/deciding';
 import { judgeAll, measuredAgain } from '#shell/tracking/shownRecording';
 import { correctionsOf } from './reviewEdits';
 import type { ReviewParts, Showing } from './reviewParts';
@@ -13,12 +14,15 @@ export function showing({
   const show: Showing['show'] = (recording, part) => {
     const limits = part.limits ?? get().limits;
     const judgements = judgeAll(recording.measurement, limits, get().sureness);
+    const telling = tellingRepetition(judgements, limits, recording.excluded);
+    const isNew = part.edits !== undefined;
     set({
       recording,
       setup: recording.measurement.setup,
       judgements,
       changedVerdicts: null,
-      selected: tellingRepetition(judgements, limits),
+      selected: telling,
+      ...(isNew && { measure: telling === null ? 'knee-angle' : tellingMeasure(judgements[telling]!).measure }),
       ...part,
     });
     void navigation.show('review', true);

@@ -41,7 +41,7 @@ export interface ListedRecording {
   /** Its line in the session, with the leg that worked as its review has it. */
   line: SessionSet;
   reading: SetReading;
-  /** The latest limits set in its review; null where none were. */
+  /** The latest limits that its review set for later sets too; null where there are none. */
   limitsSet: LimitsSet | null;
   /** Limits that its plan gives; null where the plan is not kept here. */
   planned: Limits | null;

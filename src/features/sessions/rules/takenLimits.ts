@@ -2,8 +2,8 @@ import type { LimitsSet } from '#documents/recording/reviewSchema';
 import type { ListedSession } from './listedSession';
 
 /**
- * Limits that a set takes over: those that were set by hand last for the same patient, task and side, in the same visit
- * or an earlier one. Whether the set's own state lets it take them over is not looked at.
+ * Limits that a set takes over: those that were set by hand last, to hold for later sets too, for the same patient, task and
+ * side, in the same visit or an earlier one. Whether the set's own state lets it take them over is not looked at.
  *
  * A plan that is newer goes first. Where it is not kept, its age is not known: then only limits of a visit that followed
  * the same plan are newer for sure.

@@ -1,6 +1,7 @@
 import { findExercise } from '#core/exercises/exercises';
 import { otherSide as sideOpposite } from '#core/protocol/side';
 import type { ReviewSession } from '#features/review/store/keptReview';
+import { dayWords } from '#words/dateWords';
 import { formatValue } from '#words/formatMeasure';
 import { countRange } from '#words/setCountWords';
 import type { ListedSession } from '../rules/listedSession';
@@ -24,8 +25,7 @@ export function reviewSession(sessions: readonly ListedSession[], recordingId: s
       if (other.sessionId === null || other.sessionId === recordingId || isHold) return [];
       // One that is still being read can be viewed all the same.
       if (other.task !== line.task || reading.state === 'unreadable') return [];
-      const day = startedAt.slice(0, 10);
-      const title = `${day}, ${other.side} leg, set ${other.number}`;
+      const title = `${dayWords(startedAt)}, ${other.side} leg, set ${other.number}`;
       return [{ recordingId: other.sessionId, title, isOtherSide: other.side !== line.side }];
     }),
   );
@@ -35,12 +35,12 @@ export function reviewSession(sessions: readonly ListedSession[], recordingId: s
   return { id, patient, ...feeling, line, planned, otherSide, others: others.slice(0, mostOthers) };
 }
 
-/** Repetitions in line and usual peak of the same session's last set of that task with the other leg. */
+/** Repetitions in line and mean peak of the same session's last set of that task with the other leg. */
 function otherSideWords({ sets }: ListedSession, line: ReviewSession['line']): string | null {
   const other = sets.findLast(({ line: { task, side } }) => task === line.task && side !== line.side);
   if (other?.reading.state !== 'read') return null;
   const { inLine, peak } = other.reading.result;
   if (inLine === null) return 'not measured';
   const count = `${countRange(inLine)} in line`;
-  return peak === null ? count : `${count}, usual peak ${formatValue('knee-angle', peak.meanDeg)}`;
+  return peak === null ? count : `${count}, mean peak ${formatValue('knee-angle', peak.meanDeg)}`;
 }

@@ -136,7 +136,7 @@ function Found() {
   return (
     <>
       <p>
-        A backup from {createdAt.slice(0, 10)}: {contentsWords(contents)}. It was checked in full, and nothing
+        A backup from {dayWords(createdAt)}: {contentsWords(contents)}. It was checked in full, and nothing
         has been written yet.
       </p>
       <p>

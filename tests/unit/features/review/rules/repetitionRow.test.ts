@@ -80,6 +80,20 @@ describe('proposeCues(counted, limits)', () => {
     expect(proposed.map(({ index }) => index)).not.toContain(1);
   });
 
+  it('takes the fault that is expected most often, also where no verdict is sure of it', () => {
+    // Expected out of the limits of 10: inward .5 + .5 + .5, outward 1.
+    const one = (index: number, value: number, band: number) => {
+      const extreme = { value, band, sample: index, timeMs: 1000 * index };
+      const repetition = measurement.repetitions[index]!;
+      const ranges = { ...repetition.ranges, 'knee-angle': { ...repetition.ranges['knee-angle'], min: extreme, max: extreme } };
+      const judged = { ...repetition, ranges };
+      return { index, repetition: judged, judgement: judge(judged, measurement, defaultLimits) };
+    };
+    const counted = [one(0, -14, 1), one(1, 10, 8), one(2, 10, 8), one(3, 10, 8)];
+    const typical = proposeCues(counted, defaultLimits).find(({ role }) => role === 'typical');
+    expect(counted[typical!.index]!.judgement).toMatchObject({ verdict: 'cant-tell', decidedBy: 'knee-angle' });
+  });
+
   it('proposes nothing where nothing was measured', () => {
     expect(proposeCues([], defaultLimits)).toEqual([]);
   });
@@ -93,13 +107,21 @@ describe('buildSetGlance(measurement, judgements, excluded, limits)', () => {
     expect(chancesInLine).toHaveLength(3);
     expect([low, mode, high]).toEqual([low, mode, high].sort((a, b) => a - b));
     expect(glance.goodRun).toBeLessThanOrEqual(high);
-    expect(glance.peak!.count).toBe(3);
+    // 17 and 19 degrees inward, and one that is fine.
+    expect(glance.lost.flatMap(({ repetitions }) => repetitions.map(({ number }) => number))).toEqual([3, 4]);
+    expect(glance.lost[0]).toMatchObject({ measure: 'knee-angle', end: 'most' });
+    expect(glance.worst!.number).toBe(4);
+    expect(glance.medianDeg).toBeGreaterThan(10);
+    expect(glance.medianDeg).toBeLessThan(glance.worst!.extreme.value);
+    expect(glance.timeInLinePct).toBeGreaterThan(0);
+    expect(glance.timeInLinePct).toBeLessThan(100);
     expect(glance.tempo.map(({ name }) => name)).toEqual(['rise', 'top', 'lowering']);
   });
 
   it('says that nothing was measured where nothing counts', () => {
     const all = judgements.map(() => 'A trial.');
     const glance = buildSetGlance(measurement, judgements, all, defaultLimits);
-    expect(glance).toMatchObject({ done: 0, inLine: null, goodRun: 0, peak: null, trend: null, depth: null });
+    expect(glance).toMatchObject({ done: 0, inLine: null, goodRun: 0, trend: null, bend: null });
+    expect(glance).toMatchObject({ lost: [], worst: null, medianDeg: null, timeInLinePct: null });
   });
 });

@@ -22,6 +22,22 @@ describe('tellingRepetition(judgements, limits)', () => {
     expect(tellingRepetition([unmeasured, peak(2), peak(-1), peak(1)], limits)).toBe(2);
   });
 
+  it('goes by the verdict before the angle, and passes over what does not count', () => {
+    const sure = kneeJudged({
+      verdict: 'out',
+      worst: { value: 12, band: 1, sample: 0, timeMs: 0 },
+      direction: 'inward',
+    });
+    const wide = kneeJudged({
+      verdict: 'cant-tell',
+      worst: { value: 14, band: 9, sample: 0, timeMs: 0 },
+      direction: 'inward',
+    });
+    expect(tellingRepetition([wide, sure, peak(3)], limits)).toBe(1);
+    expect(tellingRepetition([wide, sure, peak(3)], limits, [null, 'stumbled', null])).toBe(0);
+    expect(tellingRepetition([sure], limits, ['stumbled'])).toBe(0);
+  });
+
   it('picks the first where nothing was measured, and none where there are no repetitions', () => {
     expect(tellingRepetition([unmeasured, unmeasured], limits)).toBe(0);
     expect(tellingRepetition([], limits)).toBeNull();

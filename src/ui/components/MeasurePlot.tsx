@@ -1,6 +1,7 @@
 import { useMemo, useState, type PointerEvent, type ReactNode } from 'react';
 import { clamp } from '#core/clamp';
 import type { Measurement } from '#core/measurement/measurement';
+import { findMeasure, type MeasureId } from '#core/measures/measures';
 import type { Limits } from '#core/protocol/limits';
 import type { Judgement } from '#core/scoring/judge';
 import { EdgeHandles, type PlotEdges } from './EdgeHandles';
@@ -12,6 +13,8 @@ import { RepetitionStrip } from './RepetitionStrip';
 import { useSize } from './useSize';
 
 interface Props {
+  /** Which one is shown over time. */
+  measure: MeasureId;
   measurement: Measurement;
   limits: Limits;
   judgements: readonly Judgement[];
@@ -22,13 +25,14 @@ interface Props {
   onSelect: (index: number) => void;
   /** Start and end of the selected repetition, where they can be moved. */
   edges?: PlotEdges | null;
-  /** Shown at the end of the heading. */
-  children?: ReactNode;
+  /** The heading. */
+  children: ReactNode;
 }
 
-/** Knee angle over time with the lane, the repetitions below it, and the video's time; a press seeks the video. */
-export function AnglePlot(props: Props) {
+/** A measure over time with its lane, the repetitions below it, and the video's time; a press seeks the video. */
+export function MeasurePlot(props: Props) {
   const {
+    measure,
     measurement,
     limits,
     judgements,
@@ -42,8 +46,8 @@ export function AnglePlot(props: Props) {
   const [area, { width, height }] = useSize<HTMLDivElement>();
   const [hoverMs, setHoverMs] = useState<number | null>(null);
   const scales = useMemo(
-    () => plotScales(measurement, limits, { width, height }),
-    [measurement, limits, width, height],
+    () => plotScales(measurement, limits, { width, height }, measure),
+    [measurement, limits, width, height, measure],
   );
   const [startMs = 0, endMs = 0] = scales.x.domain();
   const { repetitions } = measurement;
@@ -63,11 +67,11 @@ export function AnglePlot(props: Props) {
   const cursor = scales.x(clamp(timeMs, startMs, endMs));
 
   return (
-    <section className="plot" aria-label="Knee angle over time">
+    <section className="plot" aria-label={`${findMeasure(measure).name} over time`}>
       <header className="plot-head">
-        <h2 className="plot-title">Knee angle</h2>
-        <span className="plot-readout number">{readoutAt(measurement, hoverMs ?? timeMs)}</span>
+        <h2 className="visually-hidden">{findMeasure(measure).name}</h2>
         {children}
+        <span className="plot-readout number">{readoutAt(measurement, hoverMs ?? timeMs, measure)}</span>
       </header>
       <div className="plot-frame">
         <div
@@ -79,7 +83,7 @@ export function AnglePlot(props: Props) {
           aria-valuemin={Math.round(startMs)}
           aria-valuemax={Math.round(endMs)}
           aria-valuenow={Math.round(timeMs)}
-          aria-valuetext={readoutAt(measurement, timeMs)}
+          aria-valuetext={readoutAt(measurement, timeMs, measure)}
           onPointerDown={(event) => {
             event.currentTarget.setPointerCapture(event.pointerId);
             onSeek(timeUnder(event));
@@ -93,6 +97,7 @@ export function AnglePlot(props: Props) {
           <svg className="plot-svg" width={width} height={height} aria-hidden="true">
             {width > 0 && (
               <PlotPicture
+                measure={measure}
                 measurement={measurement}
                 limits={limits}
                 judgements={judgements}
@@ -117,6 +122,8 @@ export function AnglePlot(props: Props) {
         {edges !== null && width > 0 && <EdgeHandles edges={edges} scales={scales} onSeek={onSeek} />}
       </div>
       <RepetitionStrip
+        measure={measure}
+        hasLane={limits[measure] !== undefined}
         repetitions={repetitions}
         judgements={judgements}
         middlesPx={middlesPx}
