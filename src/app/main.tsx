@@ -247,7 +247,7 @@ function createScreens(features: Features) {
     patient: lazyScreen(
       async () => (await import('#features/patients/screens/PatientScreen')).PatientScreen,
       NotLoaded,
-      [patients, keptSessions],
+      [patients, keptSessions, writing],
     ),
     plan: lazyScreen(
       async () => (await import('#features/planning/screens/PlanScreen')).PlanScreen,

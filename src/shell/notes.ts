@@ -9,6 +9,8 @@ export const noteNames = [
   'keys-damaged',
   'draft',
   'last-plan',
+  'templates',
+  'practice',
   'reviewer',
   'sureness',
   'idle-lock',

@@ -16,6 +16,12 @@ async function addTask(page: Page, name: string) {
   await page.getByRole('option', { name }).press('Enter');
 }
 
+/** The last of the tasks is for this leg. */
+async function chooseSide(page: Page, name: string) {
+  await page.getByRole('button', { name: /Side$/ }).last().press('Enter');
+  await page.getByRole('option', { name }).press('Enter');
+}
+
 const fault = (page: Page) =>
   page.getByRole('region', { name: 'Give it to the patient' }).getByRole('status');
 const serious = async (page: Page) => {
@@ -32,7 +38,11 @@ test('a plan can be written by keyboard, undone and saved, survives a reload, an
   await page.getByLabel('Patient’s pseudonym').fill('Grey Otter 3');
   await expect(fault(page)).toHaveText('Add at least one task.');
   await addTask(page, 'Split-stance sit-to-stand');
+  await chooseSide(page, 'Right leg');
   await addTask(page, 'Quadriceps press, held');
+  await expect(fault(page)).toHaveText('Choose the side of task 2 (Quadriceps press, held).');
+  await chooseSide(page, 'Left leg');
+  await expect(page.getByText('The tasks are for different legs')).toBeVisible();
   await expect(page.getByRole('button', { name: 'Save as a file' })).toBeEnabled();
 
   const repetitions = page.getByLabel('Repetitions per set');
@@ -106,6 +116,7 @@ test('the link shows what the plan asks before anything is kept, and disappears 
   await page.getByRole('button', { name: /Video that you would like/ }).press('Enter');
   await page.getByRole('option', { name: 'The video without the head' }).press('Enter');
   await addTask(page, 'Single-leg squat');
+  await chooseSide(page, 'Right leg');
   await page.getByRole('button', { name: 'Link and code' }).press('Enter');
   await expect(page.getByRole('img', { name: 'The plan as a QR code' })).toBeVisible();
   expect(await serious(page)).toEqual([]);
@@ -140,7 +151,9 @@ test('the QR code and the saved file open as the same plan on another device', a
   await page.getByLabel('Patient’s pseudonym').fill('Grey Otter 3');
   await page.getByLabel('Your own words to the patient').fill('Slowly, and never into pain.');
   await addTask(page, 'Split-stance sit-to-stand');
+  await chooseSide(page, 'Right leg');
   await addTask(page, 'Quadriceps press, held');
+  await chooseSide(page, 'Right leg');
   await page.getByRole('button', { name: 'Link and code' }).press('Enter');
   const code = page.getByRole('img', { name: 'The plan as a QR code' });
   const address = await readQrCode(await code.screenshot());

@@ -5,6 +5,17 @@ import type { Ends, Measure } from './measure';
 import { peakColumns } from './peakColumns';
 import { shareOfLeg } from './units';
 
+/**
+ * How far the hip sinks when the knee bends, thigh and shank leaning alike: one less the cosine of half the angle.
+ *
+ * @param bendDeg  from straight, 0 to 180 degrees
+ * @returns  share of leg length, 0 for a straight knee, 1 for one bent by 180 degrees
+ * Source:  an isosceles triangle of thigh and shank
+ */
+export function depthOfBend(bendDeg: number): number {
+  return 1 - Math.cos((bendDeg * Math.PI) / 360);
+}
+
 const bent = { min: 0.02, max: 0.6, step: 0.01 };
 const peak = ({ max }: Ends): Extreme | null => max;
 
@@ -27,7 +38,7 @@ export const depth = {
   peak,
   // Every repetition begins at no depth: it is the deepest point that has to reach the least.
   heldAgainst: { least: 'max', most: 'max' },
-  // One less the cosine of half the knee's angle.
+  // As depthOfBend() gives them.
   limits: {
     least: {
       ...bent,

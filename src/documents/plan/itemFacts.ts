@@ -5,7 +5,7 @@ import { tempoSentence } from './tempoSentence';
 
 /** How much of an item: '2 sets of 6 repetitions, right leg', '3 holds of 30 seconds, left leg, then right leg'. */
 export function doseWords(item: PlanItem): string {
-  const sides = item.sides.join('_');
+  const sides = item.sides.length === 0 ? 'none' : item.sides.join('_');
   if (item.kind === 'hold')
     return message('dose.holds', { sets: item.sets, holds: item.holds, seconds: item.holdSeconds, sides });
   return message('dose.repetitions', { sets: item.sets, repetitions: item.repetitions, sides });

@@ -1,11 +1,14 @@
 import { findExercise } from '#core/exercises/exercises';
 import type { HoldStage, RepetitionStage } from '#core/exercises/stage';
-import type { HoldItem, PlanDocument, PlanItem, RepetitionItem } from './planDocument';
+import type { HoldItem, PlanDocument, PlanItem, RepetitionItem, Tempo } from './planDocument';
 
 type Progress = Pick<
   RepetitionItem,
   'stage' | 'load' | 'support' | 'bendDeg' | 'sidesInTurn' | 'perWeek' | 'stepHeightCm' | 'upTo'
 >;
+
+/** A tempo to begin with; common practice, no source. */
+export const usualTempo: Tempo = { downSeconds: 2, pauseSeconds: 1, upSeconds: 2 };
 
 /** A hold of which nothing but its dose is said. */
 export const holdWithoutProgress = {
@@ -42,6 +45,32 @@ export function stageOf({
   stage,
 }: Pick<PlanItem, 'task' | 'stage'>): RepetitionStage | HoldStage | null {
   return findExercise(task).stages.find(({ id }) => id === stage) ?? null;
+}
+
+/**
+ * An item put at a stage: its figures are the stage's, its repetitions those that the stage begins with. What the
+ * stage leaves open is left open, and what it says nothing of (side, sets, rest, limits) stays.
+ *
+ * @param stage  one of the exercise's own; null: none, with the figures left as they are
+ */
+export function atStage<Item extends PlanItem>(item: Item, stage: RepetitionStage | HoldStage | null): Item {
+  if (stage === null) return { ...item, stage: null };
+  const { id, seatHeightCm, stepHeightCm, bendDeg, support, load, tempo } = stage;
+  const common = { stage: id, bendDeg: bendDeg ?? null, support: support ?? null, load: load ?? null };
+  if (item.kind === 'hold') {
+    const { count, seconds } =
+      'holds' in stage ? stage.holds : { count: item.holds, seconds: item.holdSeconds };
+    return { ...item, ...common, holds: count, holdSeconds: seconds };
+  }
+  return {
+    ...item,
+    ...common,
+    seatHeightCm: seatHeightCm ?? null,
+    stepHeightCm: stepHeightCm ?? null,
+    tempo: tempo === undefined ? null : { ...usualTempo, ...tempo },
+    repetitions: 'start' in stage ? stage.start : item.repetitions,
+    upTo: null,
+  };
 }
 
 /**

@@ -3,6 +3,7 @@ import { defaultLimits } from '#core/protocol/limits';
 import { capitalised } from '#words/capitalised';
 import { message } from '#words/messages/message';
 import { plainName } from '../schema/plainName';
+import { itemName } from './itemName';
 import { holdWithoutProgress, planWithoutProgress, withoutProgress } from './itemProgress';
 import { planVersion, type PlanDocument, type PlanItem } from './planDocument';
 import { readPlan } from './readPlan';
@@ -37,21 +38,28 @@ export function newDraft(): PlanDraft {
   };
 }
 
-/**
- * The next patient's plan: everything from the last one except who it is for, how much it usually hurts them, whether
- * they may go on above the limit, when it is reviewed, and its note.
- */
-export function copyOf(plan: PlanDocument): PlanDraft {
-  const { patient, usualPain, mayGoOnAbove, reviewDate, note } = newDraft();
+/** The same patient's next plan: everything from this one except when it is reviewed, and its note. */
+export function nextPlanOf(plan: PlanDocument): PlanDraft {
+  const { reviewDate, note } = newDraft();
   const { format, version, id, createdAt, ...draft } = plan;
-  return { ...draft, patient, usualPain, mayGoOnAbove, reviewDate, note };
+  return { ...draft, reviewDate, note };
 }
 
-/** A task or hold as the library doses it, for one leg. */
+/**
+ * What a plan has in common with other patients' plans: everything except who it is for and what was agreed with them
+ * alone, which leg of one each task is for, and the words to them.
+ */
+export function templateOf(draft: PlanDraft): PlanDraft {
+  const { patient, usualPain, mayGoOnAbove, reviewDate, note, words } = newDraft();
+  const items = draft.items.map((item) => (item.sides.length > 1 ? item : { ...item, sides: [] }));
+  return { ...draft, items, patient, usualPain, mayGoOnAbove, reviewDate, note, words };
+}
+
+/** A task or hold as the library doses it; for which leg is still to be chosen. */
 export function newItem(id: ExerciseId): PlanItem {
   const exercise = findExercise(id);
   const { sets, restSeconds } = exercise.dose;
-  const dose = { sides: ['right' as const], sets, restSeconds };
+  const dose = { sides: [], sets, restSeconds };
   if (exercise.kind === 'hold') {
     const { count, seconds } = exercise.dose.holds;
     return {
@@ -101,5 +109,7 @@ function lackingSentence({ patient, items, beyondPainLimit }: PlanDraft): string
   if (items.length === 0) return 'Add at least one task.';
   if (beyondPainLimit.trim() === '')
     return 'Say what the patient should do when the pain goes above the limit.';
+  const open = items.findIndex(({ sides }) => Array.isArray(sides) && sides.length === 0);
+  if (open >= 0) return `Choose the side of task ${open + 1} (${itemName(items[open]!)}).`;
   return null;
 }

@@ -12,17 +12,30 @@ interface Props<Id extends string> {
   options: readonly Option<Id>[];
   value: Id;
   onChange: (value: Id) => void;
+  /** Shown while nothing of the options is chosen. */
+  placeholder?: string;
   /** The label is read out but not shown. */
   isLabelHidden?: boolean;
 }
 
 /** One of a few, from a list that opens. */
-export function Choice<Id extends string>({ label, options, value, onChange, isLabelHidden }: Props<Id>) {
+export function Choice<Id extends string>({
+  label,
+  options,
+  value,
+  onChange,
+  placeholder,
+  isLabelHidden,
+}: Props<Id>) {
   return (
-    <Select className="field" value={value} onChange={(key) => onChange(key as Id)}>
+    <Select
+      className="field"
+      value={options.some(({ id }) => id === value) ? value : null}
+      onChange={(key) => onChange(key as Id)}
+    >
       <Label className={isLabelHidden ? 'visually-hidden' : 'field-label'}>{label}</Label>
       <Button className="select-button">
-        <SelectValue>{() => options.find(({ id }) => id === value)?.name}</SelectValue>
+        <SelectValue>{() => options.find(({ id }) => id === value)?.name ?? placeholder}</SelectValue>
         <span aria-hidden="true">▾</span>
       </Button>
       <Popover className="popover">

@@ -4,7 +4,8 @@ import { inventPseudonym } from '#documents/patient/inventPseudonym';
 import { nearPseudonym } from '#documents/patient/nearPseudonym';
 import { longestPatientText } from '#documents/patient/patientDocument';
 import { plainName } from '#documents/schema/plainName';
-import './pseudonymForm.css';
+import { KnownPseudonyms } from './KnownPseudonyms';
+import { NearPseudonym } from './NearPseudonym';
 
 interface Props {
   known: readonly string[];
@@ -13,9 +14,6 @@ interface Props {
   onAnswer: (pseudonym: string) => void;
   onCancel: () => void;
 }
-
-/** Few enough to read at a glance. */
-const mostSuggested = 6;
 
 /**
  * Asks for a pseudonym: one of those known, which are suggested as one types, a new one, or one that is made up. One
@@ -26,9 +24,6 @@ export function PseudonymForm({ known, answer, onAnswer, onCancel }: Props) {
   const [near, setNear] = useState<string | null>(null);
   const name = plainName(text);
   const isKnown = known.includes(name);
-  const suggested = isKnown
-    ? []
-    : known.filter((one) => one.toLowerCase().includes(name.toLowerCase())).slice(0, mostSuggested);
   const write = (next: string) => {
     setText(next);
     setNear(null);
@@ -56,29 +51,9 @@ export function PseudonymForm({ known, answer, onAnswer, onCancel }: Props) {
           Never a name. {name !== '' && (isKnown ? 'Known on this device.' : 'New on this device.')}
         </Text>
       </TextField>
-      {suggested.length > 0 && (
-        <div className="pseudonym-known" role="group" aria-label="Known pseudonyms">
-          {suggested.map((one) => (
-            <Button key={one} className="button button-quiet" onPress={() => write(one)}>
-              {one}
-            </Button>
-          ))}
-        </div>
-      )}
+      <KnownPseudonyms typed={text} known={known} onChoose={write} />
       {near !== null && (
-        <div className="message" role="alert">
-          <p>
-            <strong>{near}</strong> is known here, and much like what you wrote. Do you mean the same patient?
-          </p>
-          <div className="button-row">
-            <Button className="button" onPress={() => onAnswer(near)}>
-              Yes, {near}
-            </Button>
-            <Button className="button" onPress={() => onAnswer(name)}>
-              No, {name} is somebody else
-            </Button>
-          </div>
-        </div>
+        <NearPseudonym near={near} name={name} onSame={() => onAnswer(near)} onOther={() => onAnswer(name)} />
       )}
       <div className="dialog-answers">
         <Button className="button button-quiet" onPress={() => write(inventPseudonym(known, Math.random))}>

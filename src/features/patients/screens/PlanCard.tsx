@@ -1,7 +1,10 @@
+import { Button } from 'react-aria-components';
 import { doseWords } from '#documents/plan/itemFacts';
 import { itemName } from '#documents/plan/itemName';
 import type { PlanDocument } from '#documents/plan/planDocument';
+import { usePlanWriting } from '#features/planning/planWritingContext';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
+import { useNavigation } from '#shell/navigation/navigationContext';
 import { dayWords } from '#words/dateWords';
 import { usePatientsState } from '../patientsContext';
 import { dueAndDone, dueWords } from '../rules/dueAndDone';
@@ -11,11 +14,24 @@ export function PlanCard({ sessions }: { sessions: readonly ListedSession[] }) {
   const plans = usePatientsState((state) => state.plans);
   const given = usePatientsState((state) => state.patient?.plans) ?? [];
   const readAtMs = usePatientsState((state) => state.readAtMs);
+  const pseudonym = usePatientsState((state) => state.patient?.pseudonym);
+  const navigation = useNavigation();
+  const writing = usePlanWriting();
   const [inForce, ...earlier] = plans;
+  const change = async () => {
+    if (pseudonym === undefined) return;
+    await writing.writeFor(pseudonym);
+    await navigation.show('plan');
+  };
   const gone = given.filter(({ id }) => plans.every((plan) => plan.id !== id));
   return (
     <section className="card patient-plans" aria-labelledby="patient-plan-title">
-      <h2 id="patient-plan-title">Plan in force</h2>
+      <div className="patient-card-head">
+        <h2 id="patient-plan-title">Plan in force</h2>
+        <Button className="button button-quiet" onPress={() => void change()}>
+          {inForce === undefined ? 'Write a plan' : 'Change this plan'}
+        </Button>
+      </div>
       {inForce === undefined ? (
         <p className="soft">None was given on this device.</p>
       ) : (

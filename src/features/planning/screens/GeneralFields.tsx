@@ -1,12 +1,5 @@
-import {
-  CheckboxButton,
-  CheckboxField,
-  Input,
-  Label,
-  Text,
-  TextArea,
-  TextField,
-} from 'react-aria-components';
+import { Input, Label, TextArea, TextField } from 'react-aria-components';
+import type { AutoStep } from '#core/programme/nextStep';
 import { strongPainFrom } from '#core/safety/painScale';
 import type { Footwear } from '#documents/plan/planDocument';
 import { planBounds, planRanges } from '#documents/plan/planRanges';
@@ -14,8 +7,10 @@ import { Choice } from '#ui/components/Choice';
 import { NumberBox } from '#ui/components/NumberBox';
 import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
 import { PerWeek, UsualPain } from './OpenNumber';
+import { PatientField } from './PatientField';
 import { PlanLanguage } from './PlanLanguage';
 import { ReturnKey } from './ReturnKey';
+import { Tick } from './Tick';
 import { VideoWish } from './VideoWish';
 
 const footwear: { id: Footwear; name: string }[] = [
@@ -30,18 +25,7 @@ export function GeneralFields() {
   const draft = usePlanWritingState((state) => state.draft);
   return (
     <section className="card plan-card" aria-label="Patient and instructions">
-      <TextField
-        className="field"
-        value={draft.patient}
-        maxLength={planBounds.patient}
-        onChange={(patient) => writing.change({ patient }, 'patient')}
-      >
-        <Label className="field-label">Patient’s pseudonym</Label>
-        <Input className="text-input" />
-        <Text slot="description" className="small soft">
-          Never a name: it appears in the file, the link and the sessions sent back.
-        </Text>
-      </TextField>
+      <PatientField />
       <div className="plan-pair">
         <NumberBox
           label="Pain limit, 0 to 10"
@@ -80,6 +64,7 @@ export function GeneralFields() {
       <LongText field="words" label="Your own words to the patient" rows={3} />
       <ReturnKey />
       <VideoWish />
+      <ByItself />
     </section>
   );
 }
@@ -88,14 +73,33 @@ function GoingOn() {
   const writing = usePlanWriting();
   const mayGoOn = usePlanWritingState(({ draft }) => draft.mayGoOnAbove);
   return (
-    <CheckboxField isSelected={mayGoOn} onChange={(mayGoOnAbove) => writing.change({ mayGoOnAbove })}>
-      <CheckboxButton className="plan-tick">
-        <span className="plan-tick-box" aria-hidden="true">
-          {mayGoOn ? '✓' : ''}
-        </span>
-        May go on above the limit where the patient says that you agreed; never from {strongPainFrom} on
-      </CheckboxButton>
-    </CheckboxField>
+    <Tick isSelected={mayGoOn} onChange={(mayGoOnAbove) => writing.change({ mayGoOnAbove })}>
+      May go on above the limit where the patient says that you agreed; never from {strongPainFrom} on
+    </Tick>
+  );
+}
+
+const autoStepOptions: { id: AutoStep; name: string; hint: string }[] = [
+  { id: 'propose', name: 'No: the next step is proposed to you', hint: '' },
+  {
+    id: 'within-plan',
+    name: 'More repetitions, or a day of rest and the same again',
+    hint: 'up to the most that each task says; never another stage',
+  },
+  { id: 'never', name: 'No, and nothing is proposed', hint: '' },
+];
+
+/** What the patient's device may change by itself. */
+function ByItself() {
+  const writing = usePlanWriting();
+  const autoStep = usePlanWritingState(({ draft }) => draft.autoStep);
+  return (
+    <Choice
+      label="What the patient’s device may change by itself"
+      options={autoStepOptions}
+      value={autoStep}
+      onChange={(next) => writing.change({ autoStep: next })}
+    />
   );
 }
 

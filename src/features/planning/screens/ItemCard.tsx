@@ -1,15 +1,21 @@
 import { Button } from 'react-aria-components';
+import type { PainfulSide } from '#documents/patient/patientDocument';
 import { itemName } from '#documents/plan/itemName';
 import type { PlanItem } from '#documents/plan/planDocument';
 import { planRanges } from '#documents/plan/planRanges';
 import { Choice } from '#ui/components/Choice';
 import { NumberBox } from '#ui/components/NumberBox';
+import { sideChoices } from '../rules/sideChoices';
 import { AboutTask } from './AboutTask';
+import { ProgressFields } from './ProgressFields';
 import { RepetitionFields } from './RepetitionFields';
+import { StageChoice } from './StageChoice';
 
 interface Props {
   item: PlanItem;
   number: number;
+  /** Which knee of the patient is noted as painful; null where nothing is noted. */
+  painful: PainfulSide | null;
   /** @param field  what was typed into, so that a whole word is undone in one step */
   onChange: (item: PlanItem, field?: string) => void;
   onRemove: () => void;
@@ -18,22 +24,11 @@ interface Props {
   onMoveDown: (() => void) | null;
 }
 
-const sideChoices = {
-  right: { name: 'Right leg', sides: ['right'] },
-  left: { name: 'Left leg', sides: ['left'] },
-  'left-right': { name: 'Left, then right', sides: ['left', 'right'] },
-  'right-left': { name: 'Right, then left', sides: ['right', 'left'] },
-} as const;
-type SideChoiceId = keyof typeof sideChoices;
-const sideOptions = (Object.keys(sideChoices) as SideChoiceId[]).map((id) => ({
-  id,
-  name: sideChoices[id].name,
-}));
-
 /** One task of a plan: which leg, how much, and its limits. */
-export function ItemCard({ item, number, onChange, onRemove, onMoveUp, onMoveDown }: Props) {
+export function ItemCard({ item, number, painful, onChange, onRemove, onMoveUp, onMoveDown }: Props) {
   const name = itemName(item);
   const { sets, restSeconds } = planRanges;
+  const choices = sideChoices(painful);
   return (
     <section className="card plan-card" aria-label={`Task ${number}: ${name}`} tabIndex={-1}>
       <header className="plan-card-head">
@@ -51,10 +46,14 @@ export function ItemCard({ item, number, onChange, onRemove, onMoveUp, onMoveDow
       <div className="plan-pair">
         <Choice
           label="Side"
-          options={sideOptions}
-          value={item.sides.join('-') as SideChoiceId}
-          onChange={(id) => onChange({ ...item, sides: [...sideChoices[id].sides] })}
+          options={choices}
+          value={item.sides.join('-')}
+          placeholder="Choose …"
+          onChange={(id) =>
+            onChange({ ...item, sides: choices.find((choice) => choice.id === id)?.sides ?? [] })
+          }
         />
+        <StageChoice item={item} onChange={onChange} />
         <NumberBox
           label="Sets"
           value={item.sets}
@@ -64,13 +63,13 @@ export function ItemCard({ item, number, onChange, onRemove, onMoveUp, onMoveDow
         {item.kind === 'hold' ? (
           <>
             <NumberBox
-              label="Holds per set"
+              label="Holds a set"
               value={item.holds}
               range={planRanges.holds}
               onChange={(holds) => onChange({ ...item, holds }, 'holds')}
             />
             <NumberBox
-              label="Seconds per hold"
+              label="Seconds a hold"
               value={item.holdSeconds}
               range={planRanges.holdSeconds}
               onChange={(holdSeconds) => onChange({ ...item, holdSeconds }, 'holdSeconds')}
@@ -91,6 +90,7 @@ export function ItemCard({ item, number, onChange, onRemove, onMoveUp, onMoveDow
           onChange={(value) => onChange({ ...item, restSeconds: value }, 'restSeconds')}
         />
       </div>
+      <ProgressFields item={item} onChange={onChange} />
       {item.kind === 'repetitions' && <RepetitionFields item={item} onChange={onChange} />}
       <AboutTask id={item.task} />
     </section>

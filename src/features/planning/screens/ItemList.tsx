@@ -5,7 +5,11 @@ import { itemName } from '#documents/plan/itemName';
 import type { PlanItem } from '#documents/plan/planDocument';
 import { newItem } from '#documents/plan/planDraft';
 import { planBounds } from '#documents/plan/planRanges';
+import { Message } from '#ui/components/Message';
 import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
+import { sideSentences } from '../rules/sideSentences';
+import { painfulSideOf } from '../store/createPlanWriting';
+import { FreeItems } from './FreeItems';
 import { ItemCard } from './ItemCard';
 import { useItemKeys } from './useItemKeys';
 import { useTaskFocus } from './useTaskFocus';
@@ -14,6 +18,7 @@ import { useTaskFocus } from './useTaskFocus';
 export function ItemList() {
   const writing = usePlanWriting();
   const items = usePlanWritingState(({ draft }) => draft.items);
+  const painful = usePlanWritingState(painfulSideOf);
   const keyOf = useItemKeys();
   const { list, focusNext } = useTaskFocus(items);
   const put = (next: readonly PlanItem[], field?: string) => writing.change({ items: [...next] }, field);
@@ -34,12 +39,18 @@ export function ItemList() {
       {items.length === 0 && (
         <p className="soft">None yet. Each starts with a suggested dose, which you can change.</p>
       )}
+      {sideSentences(items, painful).map((sentence) => (
+        <Message key={sentence} kind="caution" title="Sides">
+          {sentence}
+        </Message>
+      ))}
       <ol className="plan-cards">
         {items.map((item, index) => (
           <li key={keyOf.key(item)}>
             <ItemCard
               item={item}
               number={index + 1}
+              painful={painful}
               onChange={(next, field) => {
                 keyOf.follow(next, item);
                 put(items.with(index, next), field && `${index}-${field}`);
@@ -78,6 +89,7 @@ export function ItemList() {
           </Dialog>
         </Popover>
       </DialogTrigger>
+      <FreeItems />
     </section>
   );
 }

@@ -7,6 +7,7 @@ import { GeneralFields } from './GeneralFields';
 import { HandOut } from './HandOut';
 import { ItemList } from './ItemList';
 import { PlanSheet } from './PlanSheet';
+import { Templates } from './Templates';
 import './plan.css';
 
 /** Writing a plan for a patient: the form, and next to it the sheet that the patient gets. */
@@ -15,7 +16,6 @@ export function PlanScreen() {
   const writing = usePlanWriting();
   const canUndo = usePlanWritingState((state) => state.canUndo);
   const canRedo = usePlanWritingState((state) => state.canRedo);
-  const hasLast = usePlanWritingState((state) => state.last !== null);
 
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
@@ -40,9 +40,7 @@ export function PlanScreen() {
           <Button className="button button-quiet" isDisabled={!canRedo} onPress={() => writing.redo()}>
             Redo
           </Button>
-          <Button className="button button-quiet" isDisabled={!hasLast} onPress={() => writing.copyLast()}>
-            Copy the last plan
-          </Button>
+          <Templates />
           <Button className="button button-quiet" onPress={() => writing.startNew()}>
             Empty plan
           </Button>

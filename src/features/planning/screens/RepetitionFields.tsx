@@ -1,13 +1,15 @@
-import { Button, CheckboxButton, CheckboxField, Disclosure, DisclosurePanel } from 'react-aria-components';
+import { Button, Disclosure, DisclosurePanel } from 'react-aria-components';
 import { findTask } from '#core/exercises/exercises';
 import { measures, type MeasureId } from '#core/measures/measures';
 import type { FeedbackMode } from '#core/protocol/feedback';
+import { usualTempo } from '#documents/plan/itemProgress';
 import type { RepetitionItem, Tempo } from '#documents/plan/planDocument';
 import { planRanges } from '#documents/plan/planRanges';
 import { Choice } from '#ui/components/Choice';
 import { MeasureLimits, MeasureLimitSource } from '#ui/components/MeasureLimits';
 import { NumberBox } from '#ui/components/NumberBox';
 import { addedLimitsWords } from '#words/limitWords';
+import { Tick } from './Tick';
 
 interface Props {
   item: RepetitionItem;
@@ -21,19 +23,16 @@ const feedbackOptions: { id: FeedbackMode; name: string; hint: string }[] = [
   { id: 'none', name: 'None', hint: '' },
 ];
 
-const usualTempo: Tempo = { downSeconds: 2, pauseSeconds: 1, upSeconds: 2 };
-const usualSeatCm = 46;
-
-/** Spoken feedback, the lane's limits, tempo and seat. */
+/** Spoken feedback, the lane's limits, and tempo. */
 export function RepetitionFields({ item, onChange }: Props) {
-  const { limits, tempo, seatHeightCm } = item;
+  const { limits, tempo } = item;
   const limited = addedLimitsWords(limits);
   const { shape } = findTask(item.task);
   const [down, up] = shape === 'reach' ? ['Back', 'Out'] : ['Down', 'Up'];
   const tempoBox = (field: keyof Tempo, label: string) =>
     tempo !== null && (
       <NumberBox
-        label={`${label}, seconds`}
+        label={`${label}, s`}
         value={tempo[field]}
         range={planRanges[field]}
         onChange={(value) => onChange({ ...item, tempo: { ...tempo, [field]: value } }, field)}
@@ -83,37 +82,6 @@ export function RepetitionFields({ item, onChange }: Props) {
         {tempoBox('pauseSeconds', 'Stay')}
         {tempoBox('upSeconds', shape === 'reach' ? down : up)}
       </div>
-      {shape === 'rise' && (
-        <div className="plan-pair">
-          <Tick
-            isSelected={seatHeightCm !== null}
-            onChange={(isSet) => onChange({ ...item, seatHeightCm: isSet ? usualSeatCm : null })}
-          >
-            Seat height
-          </Tick>
-          {seatHeightCm !== null && (
-            <NumberBox
-              label="Seat height, cm"
-              value={seatHeightCm}
-              range={planRanges.seatHeightCm}
-              onChange={(value) => onChange({ ...item, seatHeightCm: value }, 'seat')}
-            />
-          )}
-        </div>
-      )}
     </>
-  );
-}
-
-function Tick(props: { isSelected: boolean; onChange: (isSelected: boolean) => void; children: string }) {
-  return (
-    <CheckboxField isSelected={props.isSelected} onChange={props.onChange}>
-      <CheckboxButton className="plan-tick">
-        <span className="plan-tick-box" aria-hidden="true">
-          {props.isSelected ? '✓' : ''}
-        </span>
-        {props.children}
-      </CheckboxButton>
-    </CheckboxField>
   );
 }

@@ -1,7 +1,11 @@
+import type { PlanRecord } from '#device/storage/keptSchemas';
 import type { OpenedRepository } from '#device/storage/openRepository';
+import { parsePlan } from '#documents/plan/parsePlan';
+import type { PlanDocument } from '#documents/plan/planDocument';
 import type { Notes } from '#shell/notes';
 import { saveFile } from '#shell/saveFile';
-import { draftNames, type PlanWritingWorld } from './createPlanWriting';
+import { draftNames, type KnownPatient, type PlanWritingWorld } from './createPlanWriting';
+import { readJson } from './templates';
 
 /** The browser as plan writing needs it; where storage is blocked, a draft lasts as long as the page. */
 export async function browserPlanWriting(
@@ -18,6 +22,15 @@ export async function browserPlanWriting(
       void openRepository()
         .then(({ repository }) => repository.plans.save(plan.id, JSON.stringify(plan)))
         .catch(() => undefined), // The plan is handed out anyway; its limits are then not known here.
+    patients: () => readKnown(openRepository).catch(() => []),
+    lastPlanOf: async (patient) => {
+      try {
+        const { repository } = await openRepository();
+        return latestOf(patient, (await repository.plans.list()).found);
+      } catch {
+        return null; // Their plan is then begun from an empty one.
+      }
+    },
     watchDeleted: (listener) =>
       void openRepository()
         .then(({ repository }) =>
@@ -30,4 +43,34 @@ export async function browserPlanWriting(
     newId: () => crypto.randomUUID(),
     now: () => new Date(),
   };
+}
+
+/** The latest of these plans that is for that patient and can be read; the last saved stands first. */
+function latestOf(patient: string, records: readonly PlanRecord[]): PlanDocument | null {
+  for (const { text } of records) {
+    const kept = readJson(text) as { patient?: unknown } | null;
+    if (kept?.patient !== patient) continue;
+    try {
+      return parsePlan(text);
+    } catch {
+      continue; // Of a later version, or damaged.
+    }
+  }
+  return null;
+}
+
+/** Those with a record, and those to whom a plan was handed out. */
+async function readKnown(openRepository: () => Promise<OpenedRepository>): Promise<readonly KnownPatient[]> {
+  const { repository } = await openRepository();
+  const [{ found: records }, { found: plans }] = await Promise.all([
+    repository.patients.list(),
+    repository.plans.list(),
+  ]);
+  const known = new Map<string, KnownPatient>();
+  for (const { text } of plans) {
+    const { patient } = (readJson(text) ?? {}) as { patient?: unknown };
+    if (typeof patient === 'string') known.set(patient, { pseudonym: patient, painfulSide: null });
+  }
+  for (const { pseudonym, painfulSide } of records) known.set(pseudonym, { pseudonym, painfulSide });
+  return [...known.values()].sort((a, b) => a.pseudonym.localeCompare(b.pseudonym));
 }

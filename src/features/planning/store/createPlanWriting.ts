@@ -1,9 +1,18 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { applyEdit, redoEdit, startHistory, undoEdit, type History } from '#core/history';
-import { withProgress } from '#documents/plan/itemProgress';
-import { parsePlan } from '#documents/plan/parsePlan';
+import { nearPseudonym } from '#documents/patient/nearPseudonym';
+import type { PainfulSide } from '#documents/patient/patientDocument';
 import type { PlanDocument } from '#documents/plan/planDocument';
-import { copyOf, finishDraft, newDraft, type PlanDraft } from '#documents/plan/planDraft';
+import { finishDraft, newDraft, nextPlanOf, templateOf, type PlanDraft } from '#documents/plan/planDraft';
+import { plainName } from '#documents/schema/plainName';
+import { readDraft, readJson, readPractice, readTemplates, type Practice, type Template } from './templates';
+
+/** A patient of this device, as far as plan writing needs it. */
+export interface KnownPatient {
+  pseudonym: string;
+  /** Null where nothing is noted. */
+  painfulSide: PainfulSide | null;
+}
 
 export interface PlanWritingState {
   draft: PlanDraft;
@@ -13,8 +22,15 @@ export interface PlanWritingState {
   fault: string | null;
   canUndo: boolean;
   canRedo: boolean;
-  /** The plan that was handed out last on this device; null before the first. */
-  last: PlanDocument | null;
+  /** The patients of this device; none until they are read. */
+  patients: readonly KnownPatient[];
+  /** The last plan of the patient whom the draft is for; null where there is none, or none is known yet. */
+  theirLast: PlanDocument | null;
+  /** A known pseudonym that the draft's is probably meant to be; null where there is none, or that was denied. */
+  near: string | null;
+  templates: readonly Template[];
+  /** Null where it was never asked. */
+  practice: Practice | null;
 }
 
 /** What plan writing needs from its environment; tests pass plain objects. */
@@ -24,13 +40,17 @@ export interface PlanWritingWorld {
   write(name: DraftName, text: string): void;
   /** Stores a plan that was handed out: sessions sent back are judged by its limits. */
   keep(plan: PlanDocument): void;
+  /** None where nothing can be read. */
+  patients(): Promise<readonly KnownPatient[]>;
+  /** The plan that was handed out last to the patient of that pseudonym; null where none is kept. */
+  lastPlanOf(patient: string): Promise<PlanDocument | null>;
   /** Hears of each patient of whom everything was deleted. */
   watchDeleted(listener: (patient: string) => void): void;
   saveFile(fileName: string, text: string): void;
   newId(): string;
   now(): Date;
 }
-export const draftNames = ['draft', 'last-plan'] as const;
+export const draftNames = ['draft', 'templates', 'practice'] as const;
 export type DraftName = (typeof draftNames)[number];
 
 export interface PlanWriting {
@@ -41,8 +61,20 @@ export interface PlanWriting {
   redo(): void;
   /** An empty plan; can be undone. */
   startNew(): void;
-  /** Copies the last plan for another patient; can be undone. */
-  copyLast(): void;
+  /** To be called when the screen appears: reads who is known here. */
+  enter(): Promise<void>;
+  /** Continues from the last plan of that patient, or begins their first one; can be undone. */
+  writeFor(patient: string): Promise<void>;
+  /** Continues from the last plan of the patient whom the draft is for; can be undone. */
+  copyTheirs(): void;
+  /** That the draft's patient is nobody else, however alike the pseudonyms look. */
+  denyNear(): void;
+  /** Keeps what the draft has in common with other patients' plans under that name, in place of one so named. */
+  saveTemplate(name: string): void;
+  /** Fills the draft from a template; whom it is for stays. Can be undone. */
+  useTemplate(name: string): void;
+  removeTemplate(name: string): void;
+  setPractice(practice: Practice): void;
   /** Hands the plan out as a file; does nothing while it is invalid. */
   save(): void;
   /** To be called when the plan was handed out another way: as a link or on paper. */
@@ -55,35 +87,63 @@ const longestHistory = 200;
 /** Writing a plan: each change is stored, can be undone, and is checked at once. */
 export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
   /** The draft is the last one; the first can't be undone. */
-  let drafts = startHistory([readDraft(world) ?? newDraft()]);
+  let drafts = startHistory([readDraft(readJson(world.read('draft'))) ?? newDraft()]);
   let lastField: string | null = null;
-  let identity = { id: world.newId(), createdAt: world.now().toISOString() };
+  const newIdentity = () => ({ id: world.newId(), createdAt: world.now().toISOString() });
+  let identity = newIdentity();
+  let isHandedOut = false;
+  /** Pseudonyms that are nobody else's, as somebody said. */
+  const denied = new Set<string>();
+  let asked = 0;
 
-  const currentState = (): Omit<PlanWritingState, 'last'> => {
+  const currentState = (patients: readonly KnownPatient[]) => {
     const draft = drafts.done.at(-1)!;
     const finished = finishDraft(draft, identity.id, identity.createdAt);
+    const name = plainName(draft.patient);
+    const near = denied.has(name) ? null : nearPseudonym(name, namesOf(patients));
+    const doubt = near === null ? null : `Say whether ${name} is ${near}, who is known here.`;
     return {
       draft,
-      plan: finished.kind === 'plan' ? finished.plan : null,
-      fault: finished.kind === 'plan' ? null : finished.sentence,
+      near,
+      plan: finished.kind === 'plan' && near === null ? finished.plan : null,
+      fault: doubt ?? (finished.kind === 'plan' ? null : finished.sentence),
       canUndo: drafts.done.length > 1,
       canRedo: drafts.undone.length > 0,
     };
   };
   const store = createStore<PlanWritingState>(() => ({
-    ...currentState(),
-    last: readLast(world),
+    ...currentState([]),
+    patients: [],
+    theirLast: null,
+    templates: readTemplates(world.read('templates')),
+    practice: readPractice(world.read('practice')),
   }));
+  const refresh = () => {
+    const { patients, theirLast } = store.getState();
+    const current = currentState(patients);
+    const isTheirs = theirLast?.patient === plainName(current.draft.patient);
+    store.setState({ ...current, theirLast: isTheirs ? theirLast : null });
+    if (!isTheirs) void findTheirs();
+  };
+  /** Looks for the last plan of whom the draft is for. */
+  const findTheirs = async () => {
+    const mine = ++asked;
+    const { draft, patients } = store.getState();
+    const name = plainName(draft.patient);
+    if (!namesOf(patients).includes(name)) return;
+    const theirLast = await world.lastPlanOf(name);
+    if (mine === asked) store.setState({ theirLast });
+  };
   const show = (next: History<PlanDraft>, field: string | null = null) => {
     drafts = next;
     lastField = field;
-    store.setState(currentState());
+    refresh();
     world.write('draft', JSON.stringify(store.getState().draft));
   };
   const put = (draft: PlanDraft, field: string | null = null) => {
     // A plan that was handed out stays as it was: a changed plan is a new one.
-    if (store.getState().last?.id === identity.id)
-      identity = { id: world.newId(), createdAt: world.now().toISOString() };
+    if (isHandedOut) identity = newIdentity();
+    isHandedOut = false;
     const isSameField = field !== null && field === lastField;
     const { done, ...rest } = applyEdit(isSameField ? undoEdit(drafts) : drafts, draft);
     show({ ...rest, done: done.slice(-1 - longestHistory) }, field);
@@ -91,22 +151,35 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
   const handedOut = () => {
     const { plan } = store.getState();
     if (plan === null) return;
-    world.write('last-plan', JSON.stringify(plan));
     world.keep(plan);
-    store.setState({ last: plan });
+    isHandedOut = true;
+    const { patients } = store.getState();
+    const isKnown = namesOf(patients).includes(plan.patient);
+    store.setState({
+      theirLast: plan,
+      patients: isKnown ? patients : [...patients, { pseudonym: plan.patient, painfulSide: null }],
+    });
+  };
+  const keepTemplates = (templates: readonly Template[]) => {
+    store.setState({ templates });
+    world.write('templates', JSON.stringify(templates));
   };
 
   /** Not even undo brings back a deleted patient. */
   world.watchDeleted((patient) => {
-    const isOther = (one: { patient: string }) => one.patient !== patient;
-    const { draft, last } = store.getState();
+    const isOther = (one: { patient: string }) => plainName(one.patient) !== patient;
+    const { draft, patients, theirLast } = store.getState();
     const done = drafts.done.filter(isOther);
     drafts = {
       ...drafts,
       done: isOther(draft) ? done : [...done, newDraft()],
       undone: drafts.undone.filter(isOther),
     };
-    store.setState({ ...currentState(), last: last !== null && isOther(last) ? last : null });
+    store.setState({
+      patients: patients.filter(({ pseudonym }) => pseudonym !== patient),
+      theirLast: theirLast !== null && isOther(theirLast) ? theirLast : null,
+    });
+    refresh();
   });
 
   return {
@@ -119,9 +192,39 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
       if (drafts.undone.length > 0) show(redoEdit(drafts));
     },
     startNew: () => put(newDraft()),
-    copyLast() {
-      const { last } = store.getState();
-      if (last !== null) put(copyOf(last));
+    async enter() {
+      store.setState({ patients: await world.patients() });
+      refresh();
+    },
+    async writeFor(patient) {
+      const last = await world.lastPlanOf(patient);
+      put(last === null ? { ...newDraft(), patient } : nextPlanOf(last));
+      store.setState({ theirLast: last });
+    },
+    copyTheirs() {
+      const { theirLast } = store.getState();
+      if (theirLast !== null) put(nextPlanOf(theirLast));
+    },
+    denyNear() {
+      denied.add(plainName(store.getState().draft.patient));
+      refresh();
+    },
+    saveTemplate(name) {
+      const { draft, templates } = store.getState();
+      const others = templates.filter((one) => one.name !== name);
+      const kept = [...others, { name, draft: templateOf(draft) }];
+      keepTemplates(kept.sort((a, b) => a.name.localeCompare(b.name)));
+    },
+    useTemplate(name) {
+      const { draft, templates } = store.getState();
+      const template = templates.find((one) => one.name === name);
+      if (template !== undefined)
+        put({ ...template.draft, patient: draft.patient, usualPain: draft.usualPain });
+    },
+    removeTemplate: (name) => keepTemplates(store.getState().templates.filter((one) => one.name !== name)),
+    setPractice(practice) {
+      store.setState({ practice });
+      world.write('practice', JSON.stringify(practice));
     },
     save() {
       const { plan } = store.getState();
@@ -133,27 +236,15 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
   };
 }
 
-function readLast(world: PlanWritingWorld): PlanDocument | null {
-  try {
-    return parsePlan(world.read('last-plan') ?? '');
-  } catch {
-    return null; // None yet, or one of another version.
-  }
+/** Which knee is noted as painful of whom the draft is for; null where nothing is noted. */
+export function painfulSideOf({
+  draft,
+  patients,
+}: Pick<PlanWritingState, 'draft' | 'patients'>): PainfulSide | null {
+  const name = plainName(draft.patient);
+  return patients.find(({ pseudonym }) => pseudonym === name)?.painfulSide ?? null;
 }
 
-/** The stored draft, if it is still valid as a draft. */
-function readDraft(world: PlanWritingWorld): PlanDraft | null {
-  try {
-    const kept = JSON.parse(world.read('draft') ?? '') as Partial<PlanDraft>;
-    const draft: PlanDraft = { ...newDraft(), ...kept, items: (kept.items ?? []).map(withProgress) };
-    // Half a plan can't be checked by the plan's schema; what the form can't show is dropped.
-    const shown = finishDraft(
-      { ...draft, patient: 'x', beyondPainLimit: 'x' },
-      world.newId(),
-      world.now().toISOString(),
-    );
-    return shown.kind === 'damaged' ? null : draft;
-  } catch {
-    return null;
-  }
+function namesOf(patients: readonly KnownPatient[]): string[] {
+  return patients.map(({ pseudonym }) => pseudonym);
 }

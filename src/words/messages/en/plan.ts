@@ -14,9 +14,9 @@ export const plan = {
   'due.holds':
     '{sets, plural, one {} other {# sets of }}{holds, plural, one {# hold} other {# holds}} of {seconds, plural, one {# second} other {# seconds}}, {side, select, left {left leg} right {right leg} other {each leg}}',
   'dose.repetitions':
-    '{sets, plural, one {} other {# sets of }}{repetitions, plural, one {# repetition} other {# repetitions}}, {sides, select, left {left leg} right {right leg} left_right {left leg, then right leg} other {right leg, then left leg}}',
+    '{sets, plural, one {} other {# sets of }}{repetitions, plural, one {# repetition} other {# repetitions}}, {sides, select, none {side still to be chosen} left {left leg} right {right leg} left_right {left leg, then right leg} other {right leg, then left leg}}',
   'dose.holds':
-    '{sets, plural, one {} other {# sets of }}{holds, plural, one {# hold} other {# holds}} of {seconds, plural, one {# second} other {# seconds}}, {sides, select, left {left leg} right {right leg} left_right {left leg, then right leg} other {right leg, then left leg}}',
+    '{sets, plural, one {} other {# sets of }}{holds, plural, one {# hold} other {# holds}} of {seconds, plural, one {# second} other {# seconds}}, {sides, select, none {side still to be chosen} left {left leg} right {right leg} left_right {left leg, then right leg} other {right leg, then left leg}}',
   'dose.seat': 'Seat {cm} cm high.',
   'dose.step': 'Step {cm} cm high.',
   'dose.support.none': 'Hold on to nothing; keep something firm within reach.',

@@ -16,9 +16,9 @@ export const plan: Translated<typeof english> = {
   'due.holds':
     '{sets, plural, one {} other {# series de }}{holds, plural, one {# vez} other {# veces}} {seconds, plural, one {# segundo} other {# segundos}}, {side, select, left {pierna izquierda} right {pierna derecha} other {cada pierna}}',
   'dose.repetitions':
-    '{sets, plural, one {} other {# series de }}{repetitions, plural, one {# repetición} other {# repeticiones}}, {sides, select, left {pierna izquierda} right {pierna derecha} left_right {pierna izquierda, después pierna derecha} other {pierna derecha, después pierna izquierda}}',
+    '{sets, plural, one {} other {# series de }}{repetitions, plural, one {# repetición} other {# repeticiones}}, {sides, select, none {pierna por elegir} left {pierna izquierda} right {pierna derecha} left_right {pierna izquierda, después pierna derecha} other {pierna derecha, después pierna izquierda}}',
   'dose.holds':
-    '{sets, plural, one {} other {# series de }}{holds, plural, one {# vez} other {# veces}} {seconds, plural, one {# segundo} other {# segundos}}, {sides, select, left {pierna izquierda} right {pierna derecha} left_right {pierna izquierda, después pierna derecha} other {pierna derecha, después pierna izquierda}}',
+    '{sets, plural, one {} other {# series de }}{holds, plural, one {# vez} other {# veces}} {seconds, plural, one {# segundo} other {# segundos}}, {sides, select, none {pierna por elegir} left {pierna izquierda} right {pierna derecha} left_right {pierna izquierda, después pierna derecha} other {pierna derecha, después pierna izquierda}}',
   'dose.seat': 'Asiento a {cm} cm de altura.',
   'dose.step': 'Escalón de {cm} cm de altura.',
   'dose.support.none': 'No te agarres a nada; ten algo firme a mano.',

@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { libraryIds } from '#core/exercises/library/libraryIds';
-import { copyOf, finishDraft, newDraft, newItem, type PlanDraft } from '#documents/plan/planDraft';
+import {
+  finishDraft,
+  newDraft,
+  newItem,
+  nextPlanOf,
+  templateOf,
+  type PlanDraft,
+} from '#documents/plan/planDraft';
 import { planSteps } from '#documents/plan/planSteps';
 import { smallHold, smallItem, smallPlan } from '../../../support/smallPlan';
 
@@ -13,10 +20,10 @@ const sentenceOf = (change: Partial<PlanDraft>) => {
 };
 
 describe('newItem(id)', () => {
-  it.each(libraryIds)('doses a %s as the library does, ready for a plan', (task) => {
-    const finished = finish({ items: [newItem(task)] });
-    expect(finished.kind).toBe('plan');
-    expect(planSteps([newItem(task)]).length).toBeGreaterThan(0);
+  it.each(libraryIds)('doses a %s as the library does, ready for a plan once a side is chosen', (task) => {
+    const item = { ...newItem(task), sides: ['left' as const] };
+    expect(finish({ items: [item] }).kind).toBe('plan');
+    expect(planSteps([item]).length).toBeGreaterThan(0);
   });
 });
 
@@ -30,6 +37,10 @@ describe('finishDraft(draft, id, createdAt)', () => {
   it.each<[Partial<PlanDraft>, string]>([
     [{ patient: ' ' }, 'Give the patient a pseudonym; never their name.'],
     [{ items: [] }, 'Add at least one task.'],
+    [
+      { items: [smallItem(), smallItem({ sides: [] })] },
+      'Choose the side of task 2 (Split-stance sit-to-stand).',
+    ],
     [{ beyondPainLimit: '' }, 'Say what the patient should do when the pain goes above the limit.'],
     [{ items: [smallItem({ repetitions: 0 })] }, 'Item 1 asks for 0 repetitions, where 1 to 200 make sense.'],
     [
@@ -42,7 +53,6 @@ describe('finishDraft(draft, id, createdAt)', () => {
       { painLimit: 2.5 },
       'The plan asks for 2.5 as the pain limit, where a whole number from 0 to 10 makes sense.',
     ],
-    [{ items: [smallItem({ sides: [] })] }, 'Item 1 names no side.'],
     [
       { items: [smallItem(), smallHold({ holdSeconds: 9000 })] },
       'Item 2 asks for 9000 seconds a hold, where 1 to 600 make sense.',
@@ -67,10 +77,19 @@ describe('finishDraft(draft, id, createdAt)', () => {
   });
 });
 
-describe('copyOf(plan)', () => {
-  it('takes over what is done, and neither the patient nor the review date', () => {
-    const { patient, reviewDate, note, ...rest } = copyOf(smallPlan());
-    expect([patient, reviewDate, note]).toEqual(['', null, '']);
-    expect(rest).toMatchObject({ items: smallPlan().items, words: 'Take your time.', painLimit: 4 });
+describe('nextPlanOf(plan)', () => {
+  it('takes over everything but the review date and the note', () => {
+    const { reviewDate, note, ...rest } = nextPlanOf(smallPlan({ usualPain: 3 }));
+    expect([reviewDate, note]).toEqual([null, '']);
+    expect(rest).toMatchObject({ patient: 'Grey Otter 3', items: smallPlan().items, usualPain: 3 });
+  });
+});
+
+describe('templateOf(draft)', () => {
+  it('leaves out what is one patient’s alone, and the side of what one leg does', () => {
+    const both = smallItem({ sides: ['left', 'right'] });
+    const template = templateOf(nextPlanOf(smallPlan({ items: [smallItem(), both], mayGoOnAbove: true })));
+    expect(template).toMatchObject({ patient: '', words: '', mayGoOnAbove: false, painLimit: 4 });
+    expect(template.items).toEqual([smallItem({ sides: [] }), both]);
   });
 });

@@ -1,10 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { parsePlan } from '#documents/plan/parsePlan';
 import type { PlanDocument } from '#documents/plan/planDocument';
-import { createPlanWriting, type DraftName } from '#features/planning/store/createPlanWriting';
-import { smallHold, smallItem } from '../../../../support/smallPlan';
+import {
+  createPlanWriting,
+  painfulSideOf,
+  type DraftName,
+  type KnownPatient,
+} from '#features/planning/store/createPlanWriting';
+import { smallHold, smallItem, smallPlan } from '../../../../support/smallPlan';
 
-function open(kept = new Map<DraftName, string>()) {
+function open(
+  kept = new Map<DraftName, string>(),
+  known: { patients?: KnownPatient[]; plans?: PlanDocument[] } = {},
+) {
   const saved: { fileName: string; text: string }[] = [];
   const handedOut: PlanDocument[] = [];
   let tellDeleted: (patient: string) => void = () => undefined;
@@ -13,6 +21,8 @@ function open(kept = new Map<DraftName, string>()) {
     read: (name) => kept.get(name) ?? null,
     write: (name, text) => void kept.set(name, text),
     keep: (plan) => void handedOut.push(plan),
+    patients: () => Promise.resolve(known.patients ?? []),
+    lastPlanOf: (name) => Promise.resolve(known.plans?.find(({ patient }) => patient === name) ?? null),
     watchDeleted: (listener) => (tellDeleted = listener),
     saveFile: (fileName, text) => void saved.push({ fileName, text }),
     newId: () => `b7d4b0a5-2c55-4d6c-8a6e-3f1de2c86f${String(10 + ids++)}`,
@@ -21,6 +31,9 @@ function open(kept = new Map<DraftName, string>()) {
   const deletePatient = (patient: string) => tellDeleted(patient);
   return { writing, saved, kept, handedOut, deletePatient, state: () => writing.store.getState() };
 }
+
+/** What was begun without waiting for it. */
+const settled = () => new Promise((resolve) => setTimeout(resolve, 0));
 
 function filled(kept?: Map<DraftName, string>) {
   const opened = open(kept);
@@ -78,12 +91,11 @@ describe('createPlanWriting(world)', () => {
       expect(open(new Map([['draft', text]])).state().draft.items).toEqual([]);
   });
 
-  it('saves a file without a name in its name, and remembers it as the last plan', () => {
-    const { writing, saved, state, kept } = filled();
+  it('saves a file without a name in its name', () => {
+    const { writing, saved, state } = filled();
     writing.save();
     expect(saved[0]!.fileName).toBe('overfoot-plan-2026-03-05.json');
     expect(parsePlan(saved[0]!.text)).toEqual(state().plan);
-    expect(open(kept).state().last).toEqual(parsePlan(saved[0]!.text));
   });
 
   it('gives a plan that is changed after it was handed out another id', () => {
@@ -97,16 +109,110 @@ describe('createPlanWriting(world)', () => {
     expect(changed).not.toBe(first);
   });
 
-  it('copies the last plan for somebody else, and undoes that', () => {
-    const { writing, state } = filled();
-    writing.save();
-    writing.startNew();
+  const known = {
+    patients: [
+      { pseudonym: 'Grey Otter 3', painfulSide: 'left' as const },
+      { pseudonym: 'Red Heron 41', painfulSide: null },
+    ],
+    plans: [smallPlan({ patient: 'Grey Otter 3', reviewDate: '2026-04-01', usualPain: 2 })],
+  };
+
+  it('continues from the last plan of the patient, and from nobody else’s', async () => {
+    const { writing, state } = open(undefined, known);
+    await writing.enter();
+    writing.change({ patient: 'Red Heron 41' }, 'patient');
+    await settled();
+    expect(state().theirLast).toBeNull();
+    writing.copyTheirs();
     expect(state().draft.items).toEqual([]);
-    writing.copyLast();
-    expect(state().draft).toMatchObject({ patient: '', items: [smallItem()] });
+    writing.change({ patient: 'Grey Otter 3' }, 'patient');
+    await settled();
+    expect(state().theirLast?.id).toBe(known.plans[0]!.id);
+    writing.copyTheirs();
+    expect(state()).toMatchObject({
+      draft: { patient: 'Grey Otter 3', usualPain: 2, items: smallPlan().items, reviewDate: null },
+      plan: { patient: 'Grey Otter 3' },
+    });
+    expect(state().plan!.id).not.toBe(known.plans[0]!.id);
     writing.undo();
-    writing.undo();
-    expect(state().draft.patient).toBe('Grey Otter 3');
+    expect(state().draft.items).toEqual([]);
+  });
+
+  it('opens the last plan of a patient to be changed, and an empty one where there is none', async () => {
+    const { writing, state } = open(undefined, known);
+    await writing.enter();
+    await writing.writeFor('Grey Otter 3');
+    expect(state()).toMatchObject({ fault: null, draft: { patient: 'Grey Otter 3' } });
+    await writing.writeFor('Red Heron 41');
+    expect(state().draft).toMatchObject({ patient: 'Red Heron 41', items: [] });
+  });
+
+  it('asks about a pseudonym that looks like a known one before it is handed out', async () => {
+    const { writing, state } = open(undefined, known);
+    await writing.enter();
+    writing.change({ patient: 'Grey Oter 3', items: [smallItem()] });
+    expect(state()).toMatchObject({ near: 'Grey Otter 3', plan: null });
+    expect(state().fault).toBe('Say whether Grey Oter 3 is Grey Otter 3, who is known here.');
+    writing.denyNear();
+    expect(state()).toMatchObject({ near: null, fault: null, plan: { patient: 'Grey Oter 3' } });
+  });
+
+  it('knows which knee of the patient hurts', async () => {
+    const { writing, state } = open(undefined, known);
+    await writing.enter();
+    writing.change({ patient: ' Grey Otter 3' });
+    expect(painfulSideOf(state())).toBe('left');
+    writing.change({ patient: 'Somebody else 12' });
+    expect(painfulSideOf(state())).toBeNull();
+  });
+
+  it('is no plan while the side of a task is open, and says of which', () => {
+    const { writing, state } = filled();
+    writing.change({ items: [smallItem(), smallHold({ sides: [] })] });
+    expect(state()).toMatchObject({
+      plan: null,
+      fault: 'Choose the side of task 2 (Quadriceps press, held).',
+    });
+  });
+
+  it('keeps templates without what is one patient’s alone, and fills the draft from them', () => {
+    const { writing, state, kept } = filled();
+    writing.change({
+      usualPain: 4,
+      words: 'To you.',
+      reviewDate: '2026-04-01',
+      painLimit: 2,
+      patient: 'Secret 12',
+    });
+    writing.saveTemplate('Knee, first weeks');
+    expect(kept.get('templates')).not.toMatch(/Secret|To you/);
+    const again = open(kept);
+    again.writing.change({ patient: 'Red Heron 41', usualPain: 1 });
+    again.writing.useTemplate('Knee, first weeks');
+    expect(again.state().draft).toMatchObject({
+      patient: 'Red Heron 41',
+      usualPain: 1,
+      painLimit: 2,
+      words: '',
+    });
+    expect(again.state().draft.items).toEqual([smallItem({ sides: [] })]);
+    again.writing.removeTemplate('Knee, first weeks');
+    expect(open(kept).state().templates).toEqual([]);
+    expect(state().templates).toHaveLength(1);
+  });
+
+  it('starts without templates or a practice where what is kept can’t be read', () => {
+    const damaged = new Map<DraftName, string>([
+      ['templates', '[{"name":"x","draft":{"items":[{"kind":"other"}]}},null,{"name":""}]'],
+      ['practice', '{"name":7}'],
+    ]);
+    expect(open(damaged).state()).toMatchObject({ templates: [], practice: null });
+  });
+
+  it('asks about the practice once', () => {
+    const { writing, kept } = filled();
+    writing.setPractice({ name: 'Invented Practice', telephone: '555 0100' });
+    expect(open(kept).state().practice).toEqual({ name: 'Invented Practice', telephone: '555 0100' });
   });
 
   it('forgets a deleted patient, in the undo history too', () => {
@@ -114,9 +220,12 @@ describe('createPlanWriting(world)', () => {
     writing.handedOut();
     writing.change({ words: 'Slow' });
     deletePatient('Another 1');
-    expect(state()).toMatchObject({ draft: { patient: 'Grey Otter 3' }, last: { patient: 'Grey Otter 3' } });
+    expect(state()).toMatchObject({
+      draft: { patient: 'Grey Otter 3' },
+      theirLast: { patient: 'Grey Otter 3' },
+    });
     deletePatient('Grey Otter 3');
-    expect(state()).toMatchObject({ draft: { patient: '' }, last: null });
+    expect(state()).toMatchObject({ draft: { patient: '' }, theirLast: null, patients: [] });
     writing.undo();
     expect(JSON.stringify(state())).not.toContain('Otter');
   });
