@@ -6,6 +6,28 @@ import { CommandProblem } from './commandProblem';
 import { projectRoot } from './projectRoot';
 
 const names = ['google-chrome', 'google-chrome-stable', 'chromium', 'chromium-browser', 'chrome'];
+/** A browser without windows: a page costs two thirds of what it does in a whole one. */
+const shellNames = ['chromium-headless-shell', 'chrome-headless-shell'];
+
+/** What Playwright switches off; of two such switches only the last one counts. */
+const playwrightSwitchesOff = [
+  'AvoidUnnecessaryBeforeUnloadCheckSync',
+  'DestroyProfileOnBrowserClose',
+  'HttpsUpgrades',
+  'HttpsFirstBalancedModeAutoEnable',
+  'LensOverlay',
+  'MediaRouter',
+  'PaintHolding',
+  'ThirdPartyStoragePartitioning',
+  'AvoidCorsURLLoaderRestartOnRedirect',
+  'TcpPortRandomizationWin',
+  'OptimizationHints',
+  'NetworkTimeServiceQuerying',
+  'AimEnabled',
+  'PreconnectToSearch',
+];
+/** Pages of the address bar, which every new window loads. */
+const addressBarPages = ['WebUIOmniboxPopup', 'WebUIOmniboxAimPopup', 'WebUIOmniboxFullPopup'];
 
 /** Switches for a browser without a screen that talks to nobody. */
 export const browserSwitches = [
@@ -15,7 +37,17 @@ export const browserSwitches = [
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
+  `--disable-features=${[...playwrightSwitchesOff, ...addressBarPages].join()}`,
 ];
+
+/**
+ * The browser for tests that need no window, profile or camera: the one that OVERFOOT_BROWSER names, else a headless
+ * shell on the PATH, else what findBrowser finds.
+ */
+export function findTestBrowser(): string {
+  const isNamed = (process.env['OVERFOOT_BROWSER'] ?? '') !== '';
+  return (isNamed ? undefined : onPath(shellNames).find(isProgram)) ?? findBrowser();
+}
 
 /**
  * Path of a Chrome or Chromium: the one that OVERFOOT_BROWSER names, else one on the PATH, in its usual place, or
@@ -39,15 +71,15 @@ export function findBrowser(): string {
 }
 
 function installedBrowser(): string | undefined {
-  return [...onPath(), ...usualPlaces(), chromium.executablePath()].find(isProgram);
+  return [...onPath(names), ...usualPlaces(), chromium.executablePath()].find(isProgram);
 }
 
-function onPath(): string[] {
+function onPath(programs: readonly string[]): string[] {
   const endings = process.platform === 'win32' ? ['.exe'] : [''];
   return (process.env['PATH'] ?? '')
     .split(delimiter)
     .filter((folder) => folder !== '')
-    .flatMap((folder) => names.flatMap((name) => endings.map((ending) => join(folder, name + ending))));
+    .flatMap((folder) => programs.flatMap((name) => endings.map((ending) => join(folder, name + ending))));
 }
 
 function usualPlaces(): string[] {
@@ -83,7 +115,9 @@ function installBrowser(): string | undefined {
   console.error('No Chrome or Chromium was found; installing one ...');
   if (process.platform === 'linux' && process.getuid?.() === 0) {
     run('apt-get', ['update', '-q']);
-    run('apt-get', ['install', '-y', '-q', '--no-install-recommends', 'chromium']);
+    // One by one: the shell is a package of its own on Debian only.
+    for (const name of ['chromium', 'chromium-headless-shell'])
+      run('apt-get', ['install', '-y', '-q', '--no-install-recommends', name]);
     const found = installedBrowser();
     if (found !== undefined && starts(found)) return found;
   }
