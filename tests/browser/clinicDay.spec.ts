@@ -1,6 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { openKeptSessions } from '#tools/commands/tools/openKeptSessions';
+import { seriousFaults } from '../support/browser/accessibilityFaults';
 import { clinicSessions, clinicSets, repetitionsEach, turningMs } from '../support/browser/clinicDay';
 import { readPrint } from '../support/browser/readPrint';
 import { saveSessions } from '../support/browser/saveSessions';
@@ -52,9 +52,7 @@ function firstCells(cells: Element[]): string[] {
 }
 
 async function expectNoSeriousFault() {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  const serious = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
-  expect(serious.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160)}`)).toEqual([]);
+  expect(await seriousFaults(page)).toEqual([]);
 }
 
 async function openSet(day: string, side = 'right') {

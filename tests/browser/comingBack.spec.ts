@@ -1,5 +1,4 @@
 import { readFileSync } from 'node:fs';
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import ICAL from 'ical.js';
 import type { PlanDocument } from '#documents/plan/planDocument';
@@ -7,6 +6,7 @@ import { planToFragment } from '#documents/plan/planLink';
 import { deviceOf } from '#tools/commands/tools/deviceOf';
 import { acceptPlan } from '#tools/commands/tools/homePages';
 import { openKeptSessions } from '#tools/commands/tools/openKeptSessions';
+import { seriousFaults } from '../support/browser/accessibilityFaults';
 import { openAnew } from '../support/browser/openAnew';
 import { openSentFile } from '../support/browser/openSentFile';
 import { writePlan } from '../support/browser/writePlan';
@@ -35,11 +35,6 @@ const choose = (page: Page, score: number) =>
     .getByRole('radio', { name: new RegExp(`^${score}\\b`) })
     .first()
     .check({ force: true });
-const serious = async (page: Page) => {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
-};
-
 async function openToday(page: Page): Promise<void> {
   await openAnew(page);
   await expect(title(page, 'Today')).toBeVisible();
@@ -129,7 +124,7 @@ test('Today shows the days of the week that are done, and says how many times ar
   await expect(
     week(page).getByRole('listitem', { name: 'Wednesday, today: done', exact: true }),
   ).toBeVisible();
-  expect(await serious(page)).toEqual([]);
+  expect(await seriousFaults(page)).toEqual([]);
 
   await page.clock.setFixedTime(friday);
   await sayDone(page, 2);
@@ -213,7 +208,7 @@ test('the days go into a calendar file at the time that was chosen', async ({ pa
   await expect(dialog).toContainText('Monday, Wednesday and Friday.');
   await expect(dialog.getByLabel('Times a week')).toBeHidden();
   await dialog.getByLabel('Time of day').fill('07:30');
-  expect(await serious(page)).toEqual([]);
+  expect(await seriousFaults(page)).toEqual([]);
   const download = page.waitForEvent('download');
   await press(page, 'Save for my calendar');
   const file = await download;
@@ -241,7 +236,7 @@ test('after seven silent days it is asked once what got in the way; the answer i
   await page.clock.setFixedTime(nextFriday);
   await openToday(page);
   await expect(silence(page).getByRole('button')).toHaveCount(6);
-  expect(await serious(page)).toEqual([]);
+  expect(await seriousFaults(page)).toEqual([]);
   await press(page, 'It hurts');
   await expect(page.getByText('Tell your therapist before you exercise again.')).toBeVisible();
   await expect(silence(page)).toBeHidden();

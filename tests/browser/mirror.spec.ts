@@ -1,6 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { replayJoints } from '#tools/commands/tools/replay/replayJoints';
+import { seriousFaults } from '../support/browser/accessibilityFaults';
 import { launchWithCamera } from '../support/browser/filmedBrowser';
 import { filmSitToStands, numberedCameraFile } from '../support/browser/numberedFilm';
 
@@ -158,8 +158,7 @@ test('the mirror shows the leg, a plumb line and the knee’s lane, and plays a 
   await expect(words()).toHaveText('In the lane', { timeout: onceMs });
   await expect(words()).toHaveText('The knee is inward of its lane', { timeout: onceMs });
   expect(await tones()).toBe(rung);
-  const { violations } = await new AxeBuilder({ page: mirror }).analyze();
-  expect(violations.filter(({ impact }) => impact === 'serious' || impact === 'critical')).toEqual([]);
+  expect(await seriousFaults(mirror)).toEqual([]);
 });
 
 test('nothing that the mirror saw is stored', async () => {
@@ -182,8 +181,7 @@ test('what is recorded on request stays in memory, to be measured, saved or drop
   await expect(stop).toContainText('2.0 s', { timeout: onceMs });
   await stop.click();
   await expect(mirror.getByText(/^Recorded: /)).toBeVisible();
-  const { violations } = await new AxeBuilder({ page: mirror }).analyze();
-  expect(violations.filter(({ impact }) => impact === 'serious' || impact === 'critical')).toEqual([]);
+  expect(await seriousFaults(mirror)).toEqual([]);
   const download = mirror.waitForEvent('download');
   await mirror.getByRole('button', { name: 'Save as a file' }).click();
   expect((await download).suggestedFilename()).toMatch(/^practice-[\d-]+\.(webm|mp4)$/);

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { parsePlan } from '#documents/plan/parsePlan';
+import { seriousFaults } from '../support/browser/accessibilityFaults';
 import { openAnew } from '../support/browser/openAnew';
 import { readQrCode } from '../support/browser/readQrCode';
 
@@ -24,11 +24,6 @@ async function chooseSide(page: Page, name: string) {
 
 const fault = (page: Page) =>
   page.getByRole('region', { name: 'Give it to the patient' }).getByRole('status');
-const serious = async (page: Page) => {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
-};
-
 test('a plan can be written by keyboard, undone and saved, survives a reload, and reports what makes no sense', async ({
   page,
 }) => {
@@ -71,7 +66,7 @@ test('a plan can be written by keyboard, undone and saved, survives a reload, an
   const sheet = page.getByRole('article', { name: 'The patient’s sheet' });
   await expect(sheet).toContainText('<script>alert(1)</script> Slowly.');
   await expect(sheet).toContainText('Push through the right heel');
-  expect(await serious(page)).toEqual([]);
+  expect(await seriousFaults(page)).toEqual([]);
 
   await page.reload();
   await expect(page.getByLabel('Patient’s pseudonym')).toHaveValue('Grey Otter 3');
@@ -119,7 +114,7 @@ test('the link shows what the plan asks before anything is kept, and disappears 
   await chooseSide(page, 'Right leg');
   await page.getByRole('button', { name: 'Link and code' }).press('Enter');
   await expect(page.getByRole('img', { name: 'The plan as a QR code' })).toBeVisible();
-  expect(await serious(page)).toEqual([]);
+  expect(await seriousFaults(page)).toEqual([]);
   const link = await page.getByLabel('Link', { exact: true }).inputValue();
 
   // Another device: on the therapist's own one the plan is kept as soon as it is handed out.
@@ -182,7 +177,7 @@ test('the QR code and the saved file open as the same plan on another device', a
     .filter({ has: patient.getByRole('heading', { name: 'Split-stance' }) });
   await expect(task.getByRole('img')).toHaveCount(4);
   await expect(task).toContainText('Push through the right heel and stand up');
-  expect(await serious(patient)).toEqual([]);
+  expect(await seriousFaults(patient)).toEqual([]);
 
   await openAnew(patient, new URL('./', address).href);
   await patient.getByRole('button', { name: 'Record yourself' }).click();
@@ -245,5 +240,5 @@ test('the panel of a task says when faults show, what the dose builds up to, and
   await expect(task).toContainText('10° inward (more is called ‘dynamic valgus’ in a study');
   await expect(task).toContainText('10° outward (the same angle: common practice, no source)');
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
-  expect(await serious(page)).toEqual([]);
+  expect(await seriousFaults(page)).toEqual([]);
 });

@@ -1,6 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { openKeptSessions } from '#tools/commands/tools/openKeptSessions';
+import { seriousFaults } from '../support/browser/accessibilityFaults';
 import { demoSessions, saveSessions } from '../support/browser/saveSessions';
 
 const rows = (page: Page) =>
@@ -24,14 +24,6 @@ async function openKeptSet(page: Page) {
   await sets.first().focus();
   await page.keyboard.press('Enter');
   await expect(rows(page)).toHaveCount(6);
-}
-
-/** Serious faults that the accessibility checker finds. */
-async function seriousFaults(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations
-    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
-    .map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`);
 }
 
 test('a repetition can be excluded by keyboard alone, stays excluded after a reload, and can be included again', async ({

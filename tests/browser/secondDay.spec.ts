@@ -1,9 +1,9 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Browser, type BrowserContext, type Page } from '@playwright/test';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import { deviceOf } from '#tools/commands/tools/deviceOf';
 import { createReading } from '#tools/commands/tools/home/walkDay';
 import { acceptPlan, openPlanFile } from '#tools/commands/tools/homePages';
+import { seriousFaults } from '../support/browser/accessibilityFaults';
 import { openAnew } from '../support/browser/openAnew';
 import { stageCamera } from '../support/browser/stageCamera';
 import { smallHold, smallItem, smallPlan } from '../support/smallPlan';
@@ -128,8 +128,7 @@ test('the pages of the second day have no serious faults for a screen reader, an
     items: [smallItem({ sides: ['left', 'right'] }), smallHold()],
   });
   const look = async () => {
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    expect(violations.filter(({ impact }) => impact === 'serious' || impact === 'critical')).toEqual([]);
+    expect(await seriousFaults(page)).toEqual([]);
     const size = await page.evaluate(() => [
       document.documentElement.scrollWidth,
       document.documentElement.scrollHeight,
