@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { keypointNames } from '#core/keypoints/keypointNames';
 import { isOutOfLine } from '#documents/parcel/outOfLineSpans';
-import { parseRecording } from '#documents/recording/parseRecording';
-import { addPictureReader, fixture } from '../support/browser/headlessPage';
+import { seriousFaults } from '../support/browser/accessibilityFaults';
+import { addPictureReader } from '../support/browser/headlessPage';
 import { openSentFile } from '../support/browser/openSentFile';
 import type { Region } from '../support/browser/pictureReader';
+import { example, shortExampleS, shortRepetitions } from '../support/browser/shortExample';
 import { toExampleResult } from '../support/browser/toExampleResult';
 import { writePlan } from '../support/browser/writePlan';
 
@@ -14,14 +14,15 @@ import { writePlan } from '../support/browser/writePlan';
 const longMs = 240_000;
 const viewport = { width: 390, height: 844 };
 
-/** The joints in the example's video, from the careful network. */
-const example = parseRecording(readFileSync(fixture('example.session.json'), 'utf8'));
-const { widthPx, heightPx, durationMs } = example.video;
-const outOfLine = example.derived.repetitions.filter(isOutOfLine).map(({ events }) => events);
+const { widthPx, heightPx } = example.video;
+const durationMs = shortExampleS * 1000;
+const outOfLine = shortRepetitions.filter(isOutOfLine).map(({ events }) => events);
 
 /** Codecs blur what they write: black and equal pictures are so only within a few steps of 255. */
 const darkest = 40;
 const nearlyEqual = 8;
+/** How often a picture is looked at. */
+const oftenMs = 300;
 /** How long a picture stands. */
 const pictureMs = 1000 / example.video.frameRateHz;
 
@@ -121,18 +122,15 @@ function headBottomPx(timeMs: number): number {
   return Math.max(...yPx.slice(from, from + keypointNames.indexOf('left_shoulder')));
 }
 
-const serious = async (page: Page) => {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
-};
-
 /** The therapist opens what came, in the place of what came before, and looks at the set. */
 async function review(page: Page, sealed: Sealed, isFirst: boolean): Promise<void> {
   await openSentFile(page, sealed);
   if (!isFirst) await press(page, 'Take the new version');
   await expect(page.getByRole('log')).toContainText(/Grey Otter 3, .*: kept/);
   await page.getByRole('grid', { name: 'Sets' }).getByRole('row').first().click();
-  await expect(page.getByRole('grid', { name: 'Repetitions' }).getByRole('rowheader')).toHaveCount(6);
+  await expect(page.getByRole('grid', { name: 'Repetitions' }).getByRole('rowheader')).toHaveCount(
+    shortRepetitions.length,
+  );
 }
 
 test('the clinic sees no more of the video than the patient chose to send, in step with the joints', async ({
@@ -140,12 +138,12 @@ test('the clinic sees no more of the video than the patient chose to send, in st
   browser,
 }) => {
   test.setTimeout(600_000);
-  const patient = await toSending(browser, await writePlan(clinic, 6));
+  const patient = await toSending(browser, await writePlan(clinic, shortRepetitions.length));
   let downloads = 0;
   patient.on('download', () => downloads++);
 
   await expect(part(patient, 'Only the repetitions out of line')).toHaveAccessibleName(
-    new RegExp(`, about [\\d.]+ MB.*${outOfLine.length} of 6 repetitions`),
+    new RegExp(`, about [\\d.]+ MB.*${outOfLine.length} of ${shortRepetitions.length} repetitions`),
   );
   await part(patient, 'The video without your head').check({ force: true });
   await expect(patient.getByRole('progressbar', { name: 'Preparing the video' })).toBeVisible();
@@ -153,7 +151,7 @@ test('the clinic sees no more of the video than the patient chose to send, in st
   await press(patient, 'Stop preparing');
   await expect(part(patient, 'The video without your head')).not.toBeChecked();
   await expect(patient.getByRole('button', { name: 'Send', exact: true })).toBeDisabled();
-  expect(await serious(patient)).toEqual([]);
+  expect(await seriousFaults(patient)).toEqual([]);
   expect(downloads).toBe(0);
 
   const startedMs = Date.now();
@@ -189,17 +187,17 @@ test('the clinic sees no more of the video than the patient chose to send, in st
   expect(bytes.headless).toBeLessThan(bytes.whole * 1.5);
 
   await review(clinic, headless.sealed, true);
-  const everyHalfSecond = Array.from({ length: Math.floor(durationMs / 500) - 1 }, (_, i) => 500 * (i + 1));
-  const heads = regionsAt(everyHalfSecond, (timeMs) => ({
+  const often = Array.from({ length: Math.floor(durationMs / oftenMs) - 1 }, (_, i) => oftenMs * (i + 1));
+  const heads = regionsAt(often, (timeMs) => ({
     topPx: 0,
     bottomPx: Math.round(headBottomPx(timeMs)) + 10,
   }));
   expect(Math.max(...(await brightest(clinic, heads)))).toBeLessThan(darkest);
-  const legs = regionsAt(everyHalfSecond, () => ({ topPx: Math.round(heightPx * 0.6), bottomPx: heightPx }));
+  const legs = regionsAt(often, () => ({ topPx: Math.round(heightPx * 0.6), bottomPx: heightPx }));
   expect(Math.max(...(await apart(clinic, legs)))).toBeLessThan(nearlyEqual);
   // Where the legs move, no moment a quarter of a second away looks as alike.
   const moving = regionsAt(
-    example.derived.repetitions.map(({ events }) => events.startMs + 800),
+    shortRepetitions.map(({ events }) => events.startMs + 800),
     () => ({ topPx: Math.round(heightPx * 0.4), bottomPx: heightPx }),
   );
   const inStep = await apart(clinic, moving);
@@ -217,7 +215,7 @@ test('the clinic sees no more of the video than the patient chose to send, in st
   const shown = regionsAt(shownMs, () => ({ topPx: 0, bottomPx: heightPx }));
   expect(Math.max(...(await apart(clinic, shown)))).toBeLessThan(nearlyEqual);
   // Above and below the words that say that it was not sent.
-  const hidden = everyHalfSecond.filter((timeMs) =>
+  const hidden = often.filter((timeMs) =>
     outOfLine.every(({ startMs, endMs }) => timeMs < startMs - 1000 || timeMs > endMs + 1000),
   );
   expect(hidden.length).toBeGreaterThan(20);
