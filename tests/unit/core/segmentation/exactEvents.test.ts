@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { findTask } from '#core/exercises/exercises';
-import { findRepetitions, longestShuffle, type FootPath } from '#core/segmentation/findRepetitions';
+import {
+  findRepetitions,
+  longestShuffle,
+  type FootPath,
+  type FoundRepetition,
+} from '#core/segmentation/findRepetitions';
 
 const rise = findTask('split-stance-sit-to-stand');
 const dip = findTask('single-leg-squat');
@@ -112,6 +117,15 @@ describe('findRepetitions(task, signals) of a movement whose times are known exa
     expect(kinds(0.74)).toEqual([['partial', true]]);
     expect(kinds(0.46)).toEqual([['partial', true]]);
     expect(kinds(0.44)).toEqual([]);
+  });
+
+  it('gives a partial rise no top, and the times of its seat-off and contact', () => {
+    const partial = { ...signals, excursion: excursion.map((value) => 0.6 * value) };
+    const [{ completeness, events }] = findRepetitions(rise, partial) as [FoundRepetition];
+    expect(completeness).toBe('partial');
+    expect(events).toMatchObject({ topMs: null, topEndMs: null });
+    within(events.seatOffMs, 1000, 1000 + 1.2 * tremblingMs);
+    within(events.seatContactMs, 3000 - 1.2 * tremblingMs, 3000);
   });
 
   it('leaves out what both feet walk through, in either direction, and keeps what one of them does', () => {
