@@ -6,7 +6,7 @@ import { propose } from '#core/programme/propose';
 import type { PatientDocument } from '#documents/patient/patientDocument';
 import { stageOf } from '#documents/plan/itemProgress';
 import type { PlanDocument, RepetitionItem } from '#documents/plan/planDocument';
-import { copyOf, newItem, type PlanDraft } from '#documents/plan/planDraft';
+import { newItem, nextPlanOf, type PlanDraft } from '#documents/plan/planDraft';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { stageCourseOf } from './stageCourseOf';
 
@@ -63,9 +63,8 @@ export function changesPlan({ proposal, next }: Pick<ItemProposal, 'proposal' | 
 
 /** The plan as a draft in which one item is as proposed, to be looked through and handed out. */
 export function draftOf(plan: PlanDocument, { index, item, proposal, next }: ItemProposal): PlanDraft {
-  const { patient, usualPain, mayGoOnAbove, note } = plan;
   const items = plan.items.map((one, at) => (at === index ? proposedItem(item, proposal, next) : one));
-  return { ...copyOf(plan), patient, usualPain, mayGoOnAbove, note, items };
+  return { ...nextPlanOf(plan), note: plan.note, items };
 }
 
 function proposedItem(
