@@ -37,7 +37,9 @@ export function beyondSentence(id: MeasureId, end: LimitEnd, limit: number): str
   if (healthy === undefined) return null;
   const tenths = Math.round(10 * shareBeyond(healthy, end, limit));
   const share = tenths < 1 ? 'fewer than 1 of 10' : tenths > 9 ? 'nearly all' : `about ${tenths} of 10`;
-  const spread = [healthy.mean, healthy.sd].map((value) => Math.round(10 * value * limitFactor(id, end)) / 10);
+  const spread = [healthy.mean, healthy.sd].map(
+    (value) => Math.round(10 * value * limitFactor(id, end)) / 10,
+  );
   return (
     `Of ${healthy.people}, ${share} went beyond ${limitWords(id, end, limit)}, going by their mean and standard ` +
     `deviation of ${spread[0]} ± ${spread[1]}${findMeasure(id).unit.short} (${healthy.source}).`

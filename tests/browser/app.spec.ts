@@ -57,11 +57,10 @@ test.describe('the example', () => {
   test('shows a repetition by row, key, plot and mark', async ({ page }) => {
     await page.setViewportSize({ width: 1440, height: 900 });
     await openExample(page);
-    await test.step('the repetition that went farthest is selected, and the video stays at its start', async () => {
+    await test.step('it opens at the worst instant of the gravest repetition', async () => {
       const selected = page.getByRole('row', { selected: true });
       await expect(selected).toContainText('out of line');
-      await expect(page.getByText(/, worst instant: \d+\.\d s/)).toBeVisible();
-      expect(await currentTimeS(page)).toBe(0);
+      await expect.poll(() => currentTimeS(page)).toBeCloseTo(21.5, 0);
     });
     await test.step('the leg, its lane and the knee’s mark are drawn over the video', async () => {
       await page.getByRole('button', { name: 'Go to this moment' }).click();
@@ -77,7 +76,7 @@ test.describe('the example', () => {
               number,
             ];
             if (alpha > 250 && red > 250 && green > 250 && blue > 250) seen.leg++;
-            if (alpha > 60 && alpha < 90 && red < 100 && blue > 220) seen.lane++;
+            if (alpha > 250 && red < 100 && green > 150 && blue > 220) seen.lane++;
             if (alpha > 250 && red > 200 && green < 110 && blue < 20) seen.outOfLine++;
           }
           return Object.entries(seen).flatMap(([part, pixels]) => (pixels > 60 ? [part] : []));
@@ -88,11 +87,13 @@ test.describe('the example', () => {
       await rows(page).nth(3).click();
       const startS = await rowTimeS(page, 3);
       await expect.poll(() => currentTimeS(page)).toBeGreaterThan(startS - 0.1);
-      expect(await currentTimeS(page)).toBeLessThan(startS + 0.2);
+      expect(await currentTimeS(page)).toBeLessThan(startS + 2.5);
       await expect(page.getByRole('region', { name: 'Repetition 4' })).toContainText(
         /\d+ degrees? (in|out)ward, give or take \d+, at \d+\.\d s/,
       );
+      await page.getByRole('button', { name: 'Leg', exact: true }).click();
       await expect(page.getByText(/Repetition 4, worst instant/)).toBeVisible();
+      await page.getByRole('button', { name: 'Leg', exact: true }).click();
     });
     await test.step('keys lead through rows and frames, play and pause', async () => {
       await rows(page).nth(1).click();
@@ -116,7 +117,9 @@ test.describe('the example', () => {
       await expect.poll(() => currentTimeS(page)).toBeGreaterThan(17);
       expect(await currentTimeS(page)).toBeLessThan(20);
       await page.getByRole('button', { name: /^Repetition 2:/ }).click();
-      await expect.poll(() => currentTimeS(page)).toBeCloseTo(await rowTimeS(page, 1), 0);
+      const secondS = await rowTimeS(page, 1);
+      await expect.poll(() => currentTimeS(page)).toBeLessThan(secondS + 2.5);
+      expect(await currentTimeS(page)).toBeGreaterThan(secondS - 0.1);
       await expect(rows(page).nth(1)).toHaveAttribute('aria-selected', 'true');
     });
   });
@@ -126,6 +129,7 @@ test.describe('the example', () => {
   }) => {
     await openExample(page);
     const before = await verdicts(page);
+    await page.getByRole('button', { name: 'Change limits' }).click();
     const inward = page.getByRole('textbox', { name: 'Inward, degrees' });
     await inward.fill('3');
     await inward.press('Enter');

@@ -182,6 +182,7 @@ async function printedTimes(): Promise<string[]> {
 }
 
 test('moving a limit judges all 75 again, says how many verdicts changed, and can be undone', async () => {
+  await page.getByRole('button', { name: 'Change limits' }).click();
   const inward = limits().getByRole('textbox', { name: 'Inward, degrees' });
   const outOfLine = () => counts().filter({ hasText: 'out of line' });
   await expect(outOfLine()).toHaveText('15 out of line');
@@ -204,7 +205,7 @@ test('a correction changes the table, survives a reload, and can be undone', asy
   await page.getByRole('menuitem', { name: /^Exclude/ }).click();
   await expect(page.getByRole('textbox', { name: 'Reason' })).toBeFocused();
   await page.keyboard.type('Held on to the table.');
-  await page.keyboard.press('Control+Enter');
+  await page.keyboard.press('Enter');
   await expect(rowAt(6)).toContainText('excluded: Held on to the table.');
   await expect(glance()).toContainText(`${repetitionsEach - 1} of ${repetitionsEach}`);
   await expect(page.getByText('Saved on this device')).toBeVisible();
@@ -246,17 +247,17 @@ test('left plays next to right, and last month next to today, in step', async ()
       .toEqual([true, true]);
   };
   const offered = await recording.getByRole('option').allInnerTexts();
-  expect(offered.filter((title) => title.includes('left leg'))).toEqual(['2026-04-20, left leg, set 1']);
-  expect(offered).toContain('2026-03-20, right leg, set 1');
+  expect(offered.filter((title) => title.includes('left leg'))).toEqual(['Mon 20 Apr 2026, left leg, set 1']);
+  expect(offered).toContain('Fri 20 Mar 2026, right leg, set 1');
 
-  await recording.selectOption('2026-04-20, left leg, set 1');
+  await recording.selectOption('Mon 20 Apr 2026, left leg, set 1');
   await expect(videos).toHaveCount(2);
   await expectInStep(left);
   await expectNoSeriousFault();
   const rightSource = () => videos.nth(1).evaluate((video: HTMLVideoElement) => video.src);
   const sourceBefore = await rightSource();
-  await recording.selectOption('2026-03-20, right leg, set 1');
-  // It is read first, and then begins with its first repetition.
+  await recording.selectOption('Fri 20 Mar 2026, right leg, set 1');
+  // It is read first, and then shown at the worst of its repetitions.
   await expect.poll(rightSource).not.toBe(sourceBefore);
   await expectInStep(lastMonth);
   await page.keyboard.press('Escape');

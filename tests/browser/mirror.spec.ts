@@ -46,6 +46,7 @@ async function openMirror() {
   // In a browser that was just started the letters come late, and move what is pressed.
   await mirror.evaluate(() => document.fonts.ready.then(() => undefined));
   await mirror.getByRole('button', { name: 'Show me an example' }).click();
+  await mirror.getByRole('button', { name: 'Change limits' }).click();
   const inward = mirror.getByRole('textbox', { name: 'Inward, degrees' });
   await inward.fill('2');
   await inward.press('Enter');

@@ -39,7 +39,7 @@ test('a repetition can be excluded by keyboard alone, stays excluded after a rel
   await page.keyboard.press('Enter');
   await page.keyboard.press('Enter'); // The first choice: exclude.
   await page.keyboard.type('Stumbled.');
-  await page.keyboard.press('Control+Enter');
+  await page.keyboard.press('Enter');
   await expect(rows(page).nth(2)).toContainText('excluded: Stumbled.');
   await expect(page.getByText('Saved on this device')).toBeVisible();
   await page.reload();
@@ -77,12 +77,29 @@ test('the numbers follow when start and end are moved on the plot, and a joint i
   await page.mouse.down();
   await page.mouse.move(box.x + box.width / 2 - 30, box.y + box.height / 2, { steps: 4 });
   await page.mouse.up();
-  await expect(page.getByRole('button', { name: 'Corrected by hand (1)' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Corrections (1)' })).toBeVisible();
   await expect.poll(() => facts.innerText()).not.toBe(before);
 });
 
 test('the table can be sorted and filtered, and keys follow its order', async ({ page }) => {
   await openExample(page);
+  await expect(page.getByRole('heading', { level: 1 })).toBeFocused();
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter'); // The link past everything else.
+  await expect(rows(page).nth(5)).toBeFocused();
+  // Ten rows fit below the table's head, in low windows too, and a change moves nothing in the head.
+  const headHeight = () =>
+    page.locator('.review-head').evaluate((head) => head.getBoundingClientRect().height);
+  for (const [width, height] of [
+    [1280, 720],
+    [1440, 764],
+    [1440, 900],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    const firstRow = (await rows(page).first().boundingBox())!;
+    expect(firstRow.y + 10 * firstRow.height).toBeLessThan(height);
+    expect(await headHeight()).toBeLessThan(50);
+  }
   await page.getByRole('columnheader', { name: 'Peak angle' }).click();
   await page.getByRole('columnheader', { name: 'Peak angle' }).click();
   await expect(rows(page).first()).toContainText('17°');
@@ -112,8 +129,14 @@ test('a repetition can be looped slowly, and cues are proposed and shown large',
   await page.getByRole('button', { name: 'Show to the patient' }).click();
   await expect(page.getByRole('dialog')).toContainText('Knee over your shoelaces.');
   expect(await seriousFaults(page)).toEqual([]);
-  await page.keyboard.press('ArrowRight');
-  await expect(page.getByRole('dialog')).toContainText('2 of 3');
+  const next = page.getByRole('dialog').getByRole('button', { name: 'Next' });
+  for (const place of ['2 of 3', '3 of 3', '1 of 3']) {
+    await next.press('Enter');
+    await expect(page.getByRole('dialog')).toContainText(place);
+  }
+  await expect(next).toBeFocused();
+  await page.getByRole('button', { name: 'Play slowly' }).press('Enter');
+  await expect(page.getByRole('dialog').getByRole('button', { name: 'Pause' })).toBeFocused();
   await page.keyboard.press('Escape');
   await expect(page.getByRole('dialog')).toBeHidden();
 });
@@ -124,6 +147,8 @@ test('two repetitions play side by side in step', async ({ page }) => {
   await page.getByRole('button', { name: 'Compare two' }).click();
   const dialog = page.getByRole('dialog', { name: 'Two repetitions in step' });
   await expect(dialog.getByRole('region')).toHaveCount(2);
+  // Each at its worst: repetition 6 at 21.5 s.
+  await expect(dialog.getByText('worst', { exact: true })).toBeVisible();
   await dialog.getByRole('combobox', { name: 'Right: repetition' }).selectOption('Repetition 2');
   await dialog.getByRole('slider').fill('50');
   const times = () =>
@@ -172,7 +197,7 @@ test('a repetition is shown to the patient straight from its numbers, with its c
   await expect(page.getByText('Not saved yet')).toBeVisible();
 });
 
-test('limits set by hand apply to the patient’s next sets of that task and side, and never to reviewed ones', async ({
+test('limits set by hand stay in their set until they are asked to hold for later ones, and never reach reviewed ones', async ({
   page,
 }) => {
   // Two sets of an invented patient, the same joints in both.
@@ -184,6 +209,7 @@ test('limits set by hand apply to the patient’s next sets of that task and sid
     await session(day).click();
     await page.getByRole('grid', { name: 'Sets' }).getByRole('row').first().click();
     await expect(rows(page)).toHaveCount(6);
+    await page.getByRole('button', { name: 'Change limits' }).click();
   };
   const back = async () => {
     await expect(page.getByText('Saved on this device')).toBeVisible();
@@ -201,11 +227,19 @@ test('limits set by hand apply to the patient’s next sets of that task and sid
   await setInward('2');
   await expect(limits.getByRole('status')).toHaveText('5 of 6 repetitions changed verdict.');
   await expect(limits).toContainText('Set by hand: Not signed');
+  await expect(limits).toContainText('They hold for this set alone.');
+  await back();
+  await expect(session('3 Apr 2026')).toContainText('5 of 6 out of line');
+  await expect(session('5 Apr 2026')).not.toContainText('8 of 12 out of line');
+
+  await openFirstSet('3 Apr 2026');
+  await limits.getByRole('button', { name: 'Use for later sets too' }).click();
   await back();
   await expect(session('5 Apr 2026')).toContainText('8 of 12 out of line');
 
   await openFirstSet('5 Apr 2026');
   await expect(inward).toHaveValue('2°');
+  await expect(limits).toContainText('2° inward, 10° outward, since Fri 3 Apr 2026');
   await expect(limits).toContainText('Carried over from the session of Fri 3 Apr 2026, set there by hand');
   await limits.getByRole('button', { name: 'As planned' }).click();
   await expect(inward).toHaveValue('10°');
@@ -231,6 +265,7 @@ test('a limit of another measure is set by keyboard, judges all again, shows its
   const limits = page.getByRole('region', { name: 'Limits', exact: true });
   const named = rows(page).filter({ hasText: 'out of line: depth' });
   await expect(page.getByRole('columnheader', { name: 'Depth' })).toHaveCount(0);
+  await page.getByRole('button', { name: 'Change limits' }).press('Enter');
   await limits.getByRole('button', { name: 'Measure' }).press('Enter');
   await page.getByRole('option', { name: 'Depth' }).press('Enter');
   await expect(limits).toContainText('Default: no limit. Proposed: at most 29 % (a knee bent by 90°');
@@ -241,7 +276,12 @@ test('a limit of another measure is set by keyboard, judges all again, shows its
   await most.press('Enter');
   await expect(page.getByRole('columnheader', { name: 'Depth' })).toBeVisible();
   await expect(named.first()).toBeVisible();
-  await expect(limits).toContainText('Besides the knee angle: depth at most 20 %.');
+  await expect(limits).toContainText('Knee angle 10° inward, 10° outward · Depth at most 20 %');
+  // The plot, its strip and the comparison with the set show what was chosen in the one place.
+  await expect(page.getByRole('region', { name: 'Depth over time' })).toBeVisible();
+  await page.getByRole('tab', { name: 'Against the set' }).click();
+  await expect(page.getByRole('img', { name: /^Depth over the movement/ })).toBeVisible();
+  await page.getByRole('tab', { name: 'This one' }).click();
   await expect(page.getByRole('region', { name: /^Repetition \d/ })).toContainText(
     /out of line \(limit at most 20 %\): \d\d % of leg length, give or take \d+, at [\d.]+ s/,
   );
@@ -250,7 +290,8 @@ test('a limit of another measure is set by keyboard, judges all again, shows its
   await page.reload();
   await openKeptSet(page);
   await expect(named.first()).toBeVisible();
-  await expect(limits).toContainText('Besides the knee angle: depth at most 20 %.');
+  await expect(limits).toContainText('Depth at most 20 %');
+  await page.getByRole('button', { name: 'Change limits' }).press('Enter');
   await limits.getByRole('button', { name: 'Default' }).press('Enter');
   await expect(named).toHaveCount(0);
   await page.keyboard.press('Control+z');

@@ -8,7 +8,11 @@ import type { HealthyValues } from './measure';
  * @param limit  in the measure's own unit and sign
  * @returns  share of them, 0 to 1
  */
-export function shareBeyond({ mean, sd }: Pick<HealthyValues, 'mean' | 'sd'>, end: LimitEnd, limit: number): number {
+export function shareBeyond(
+  { mean, sd }: Pick<HealthyValues, 'mean' | 'sd'>,
+  end: LimitEnd,
+  limit: number,
+): number {
   const within = (limit - mean) / sd;
   return normalCdf(end === 'most' ? -within : within);
 }

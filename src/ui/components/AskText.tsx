@@ -34,7 +34,17 @@ export function AskText(props: Props) {
 }
 
 function Form(props: Props) {
-  const { onOpenChange, label, hint, answer, maxLength, initial = '', ready = [], mayBeEmpty, onAnswer } = props;
+  const {
+    onOpenChange,
+    label,
+    hint,
+    answer,
+    maxLength,
+    initial = '',
+    ready = [],
+    mayBeEmpty,
+    onAnswer,
+  } = props;
   const [text, setText] = useState(initial);
   const isReady = mayBeEmpty === true || text.trim() !== '';
   const give = (answered: string) => {

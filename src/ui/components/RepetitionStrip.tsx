@@ -77,8 +77,19 @@ interface MarkProps {
 }
 
 const Mark = memo(function Mark(props: MarkProps) {
-  const { index, number, words, verdict, pointing, other, middlePx, widePx, isSelected, hasNumber, onSelect } =
-    props;
+  const {
+    index,
+    number,
+    words,
+    verdict,
+    pointing,
+    other,
+    middlePx,
+    widePx,
+    isSelected,
+    hasNumber,
+    onSelect,
+  } = props;
   return (
     <Button
       className={`strip-mark strip-${verdict ?? 'no-limit'} strip-${pointing}`}

@@ -28,7 +28,7 @@ export const movementAssessments = [
       source: 'our choice, no source: no detectable change is published that we know of',
     },
     reliability: [
-      'Two raters, kappa .67, alike in 80 % (Piva 2006)',
+      'Two raters, kappa .67, alike in 80 % (Piva 2006); others .40 to .81 (Rabin 2010 and 2014, Mansfield 2021)',
       'Kappa .59 and .81 (Rabin 2010 and 2014)',
       'Kappa .40 to .65 (Mansfield 2021)',
     ],

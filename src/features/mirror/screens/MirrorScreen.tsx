@@ -52,9 +52,7 @@ export function MirrorScreen() {
       </header>
       <MirrorTaken />
       {camera.state === 'on' ? (
-        <div
-          className={`live-mirror-stage ${camera.heightPx > camera.widthPx ? 'live-mirror-upright' : ''}`}
-        >
+        <div className={`live-mirror-stage ${camera.heightPx > camera.widthPx ? 'live-mirror-upright' : ''}`}>
           <MirrorPicture camera={camera} side={leg} limits={limits} />
           <KneeBar side={leg} limits={limits} isMirrored={camera.isMirrored} />
         </div>

@@ -1,7 +1,7 @@
 import { line } from 'd3-shape';
 import { exerciseName } from '#words/exerciseWords';
 import type { CourseSet } from '../rules/buildCourse';
-import { markSentence, setSentence } from '../rules/courseWords';
+import { limitsWords, markSentence, setSentence } from '../rules/courseWords';
 import {
   courseMargins,
   panelHeights,
@@ -54,9 +54,14 @@ export function AnglePanel({ panel, layout, width, current, onOpen }: Props) {
           (mark, at) =>
             mark.kind === 'limits' &&
             mark.task === task && (
-              <path key={at} className="course-limit-mark" d={`M${mark.x} ${height - 1}l-5 -8h10z`}>
-                <title>{markSentence(mark)}</title>
-              </path>
+              <g key={at}>
+                <path className="course-limit-mark" d={`M${mark.x} ${height - 1}l-5 -8h10z`}>
+                  <title>{markSentence(mark)}</title>
+                </path>
+                <text className="course-limit-words" x={mark.x + 8} y={height - 2} aria-hidden="true">
+                  from here {limitsWords(mark.to)}
+                </text>
+              </g>
             ),
         )}
         {tracks.map((track) => (

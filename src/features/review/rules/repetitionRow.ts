@@ -5,8 +5,8 @@ import { mapMeasures, type MeasureId } from '#core/measures/measures';
 import type { Limits } from '#core/protocol/limits';
 import { countWithin } from '#core/scoring/countWithin';
 import { kneeDirection } from '#core/scoring/deciding';
-import { kneeAtDeepest } from '#core/scoring/kneeAtDeepest';
 import { judgementOf, type Judgement } from '#core/scoring/judge';
+import { kneeAtDeepest } from '#core/scoring/kneeAtDeepest';
 import { verdicts, verdictSide } from '#core/scoring/verdict';
 
 /** What the table shows of one repetition. */
@@ -72,7 +72,8 @@ export function repetitionRows(
   });
 }
 
-export type SortKey = 'number' | 'verdict' | 'score' | 'worst-at' | 'at-deepest' | 'out-of-limits' | 'measured' | MeasureId;
+export type SortKey =
+  'number' | 'verdict' | 'score' | 'worst-at' | 'at-deepest' | 'out-of-limits' | 'measured' | MeasureId;
 
 /** Rows in another order; rows without a value come last, and ties are in order of time. */
 export function sortedRows(

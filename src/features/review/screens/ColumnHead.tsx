@@ -22,10 +22,7 @@ export const ColumnHead = memo(function ColumnHead({ column, rows, side, isShort
   const { id, name, isNumber, canSort } = column;
   const direction = sort.key === id ? sort.direction : undefined;
   const notesOf = (row: RepetitionRow) => column.notes?.(row) ?? [];
-  const longest = greatest(
-    rows,
-    (row) => String(column.words(row)).length + notesOf(row).join('').length,
-  );
+  const longest = greatest(rows, (row) => String(column.words(row)).length + notesOf(row).join('').length);
   const title = (
     <>
       {name}

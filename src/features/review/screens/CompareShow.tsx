@@ -9,8 +9,8 @@ import { countedRepetitions } from '../rules/countedRepetitions';
 import { momentInStepMs, stepPctAt } from '../rules/momentInStep';
 import { proposeCues } from '../rules/proposeCues';
 import './compareShow.css';
-import { CompareSide, type ComparedRepetition } from './CompareSide';
 import { tellingRepetition } from '../store/tellingRepetition';
+import { CompareSide, type ComparedRepetition } from './CompareSide';
 import { createPlayhead } from './playhead';
 import { stillMoment } from './stillMoment';
 
@@ -165,7 +165,5 @@ function worstPct(side: ComparedRepetition, limits: Limits, sureness: Sureness):
   const { measurement } = side.recording;
   const repetition = measurement.repetitions[side.index];
   const timeMs = worstOf(side, limits, sureness);
-  return repetition === undefined || timeMs === null
-    ? 0
-    : stepPctAt(repetition, measurement.timesMs, timeMs);
+  return repetition === undefined || timeMs === null ? 0 : stepPctAt(repetition, measurement.timesMs, timeMs);
 }

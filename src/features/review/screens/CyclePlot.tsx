@@ -71,8 +71,8 @@ export function CyclePlot({ recording, selected }: Props) {
         ) : (
           <>
             {name}: <span className="cycle-key cycle-key-mean" /> mean of{' '}
-            {Math.max(...seen.map(({ count }) => count))} repetitions, shaded one standard deviation either way;{' '}
-            <span className="cycle-key cycle-key-own" /> repetition {shown?.number ?? '–'}.
+            {Math.max(...seen.map(({ count }) => count))} repetitions, shaded one standard deviation either
+            way; <span className="cycle-key cycle-key-own" /> repetition {shown?.number ?? '–'}.
             {ways !== null && ` Up is ${ways.most.long}.`}
           </>
         )}
@@ -95,7 +95,14 @@ export function CyclePlot({ recording, selected }: Props) {
               <path className="cycle-mean" d={middle(typical) ?? ''} />
               <path className="cycle-own" d={ownLine(own) ?? ''} />
               {y.ticks(4).map((value) => (
-                <text key={value} className="plot-tick" x={left - 6} y={y(value)} dy="0.32em" textAnchor="end">
+                <text
+                  key={value}
+                  className="plot-tick"
+                  x={left - 6}
+                  y={y(value)}
+                  dy="0.32em"
+                  textAnchor="end"
+                >
                   {tickWords(measure, value)}
                 </text>
               ))}

@@ -19,11 +19,7 @@ export function DemoNote({ recording }: { recording: ShownRecording }) {
                 <strong>This is an example.</strong> The person is invented and rendered by a computer; nobody
                 was filmed.
               </p>
-              <Button
-                className="button"
-                isDisabled={video === null}
-                onPress={() => void review.trackAgain()}
-              >
+              <Button className="button" isDisabled={video === null} onPress={() => void review.trackAgain()}>
                 Track it again on this device
               </Button>
             </>

@@ -4,9 +4,9 @@ import { Terms } from '#ui/components/Terms';
 import { useReview, useReviewState } from '../reviewContext';
 import { middleMs } from './correctionChoices';
 import { lookSentence } from './lookSentence';
+import { MeasureChoice } from './MeasureChoice';
 import type { Playhead } from './playhead';
 import { usePlayhead } from './usePlayhead';
-import { MeasureChoice } from './MeasureChoice';
 import { viewSentence } from './viewSentence';
 
 interface Props {

@@ -5,8 +5,8 @@ import type { MeasuredRepetition, Setup } from '#core/measurement/measurement';
 import type { Extreme } from '#core/measurement/measureRange';
 import { findMeasure, type MeasureId } from '#core/measures/measures';
 import type { Limits } from '#core/protocol/limits';
-import { kneeAtDeepest } from '#core/scoring/kneeAtDeepest';
 import { judgementOf, type Judgement } from '#core/scoring/judge';
+import { kneeAtDeepest } from '#core/scoring/kneeAtDeepest';
 import type { ShownRecording } from '#shell/tracking/shownRecording';
 import { VerdictLabel } from '#ui/components/VerdictLabel';
 import { chanceWords } from '#words/chanceWords';
@@ -124,12 +124,8 @@ function Facts({ repetition, judgement, limits, deepest, setup }: FactsProps) {
   if (judgement.decidedBy === 'knee-angle') facts.push(...others);
   else facts.unshift(...others);
   if (deepest !== null)
-    facts.push([
-      'At the deepest',
-      `${longMeasure('knee-angle', deepest)}, at ${formatTime(deepest.timeMs)}`,
-    ]);
-  if (judgement.chanceInLine !== null)
-    facts.push(['Chance in line', chanceWords(judgement.chanceInLine)]);
+    facts.push(['At the deepest', `${longMeasure('knee-angle', deepest)}, at ${formatTime(deepest.timeMs)}`]);
+  if (judgement.chanceInLine !== null) facts.push(['Chance in line', chanceWords(judgement.chanceInLine)]);
   for (const id of always) {
     const { name, peak } = findMeasure(id);
     const extreme = peak(ranges[id]);

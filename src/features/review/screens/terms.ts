@@ -14,7 +14,8 @@ export const terms: readonly Term[] = [
   },
   {
     term: 'Time in line',
-    meaning: 'The share of the loaded time in which the knee angle was within its limits. Most of that time the leg is nearly straight, so it says little.',
+    meaning:
+      'The share of the loaded time in which the knee angle was within its limits. Most of that time the leg is nearly straight, so it says little.',
   },
   ...measures.map(({ term }) => term),
   {

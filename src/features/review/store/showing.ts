@@ -22,7 +22,9 @@ export function showing({
       judgements,
       changedVerdicts: null,
       selected: telling,
-      ...(isNew && { measure: telling === null ? 'knee-angle' : tellingMeasure(judgements[telling]!).measure }),
+      ...(isNew && {
+        measure: telling === null ? 'knee-angle' : tellingMeasure(judgements[telling]!).measure,
+      }),
       ...part,
     });
     void navigation.show('review', true);

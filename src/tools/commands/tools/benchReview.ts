@@ -69,6 +69,7 @@ export async function benchReview(recordingPath: string): Promise<ReviewFigures>
         await page.getByRole('grid', { name: 'Repetitions' }).getByRole('row', { selected: true }).focus();
         await page.keyboard.press('Home');
         rowsMs = await timeKeys(page, ['ArrowDown'], '[role="grid"] [aria-selected="true"]');
+        await page.getByRole('button', { name: 'Change limits' }).click();
         await page.getByRole('slider', { name: 'Inward' }).focus();
         limitsMs = await timeKeys(page, ['ArrowLeft', 'ArrowRight'], '.limit-fill');
         await page.getByRole('button', { name: 'Default', exact: true }).click();

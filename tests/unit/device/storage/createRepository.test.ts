@@ -535,16 +535,17 @@ describe('repository.recordings.update(recording)', () => {
     expect((await repository.recordings.find(recording.id))!.recording).toEqual({ ...recording, review });
   });
 
-  it('gives the limits that were set last apart from the document, until they are undone', async () => {
+  it('gives the limits that were set last for later sets apart from the document, until they are undone', async () => {
     const repository = await createTestDevice().open();
     await repository.recordings.save(recording, beside);
-    const entry = (most: number) => ({
+    const once = (most: number) => ({
       limits: { 'knee-angle': { least: -9, most } },
       by: 'T1',
       at: recording.createdAt,
     });
+    const entry = (most: number) => ({ ...once(most), forLater: true as const });
     await repository.recordings.update(
-      { ...head, review: { ...review, limitsSet: [entry(4), entry(6)] } },
+      { ...head, review: { ...review, limitsSet: [entry(4), entry(6), once(8)] } },
       await editionIn(repository),
     );
     expect((await repository.recordings.list()).found[0]!.limitsSet).toEqual(entry(6));

@@ -102,8 +102,15 @@ describe('parseRecording(text) of an older version', () => {
     const older = { ...review, limitsSet: [{ ...signed, limits: olderLimits(limits) }] };
     expect(read({ ...version6(present), review: older }).review).toEqual({
       ...review,
-      limitsSet: [{ ...signed, limits }],
+      limitsSet: [{ ...signed, limits, forLater: true }],
     });
+  });
+
+  it('keeps limits of version 10 in force for later recordings, and asks for that from version 11 on', () => {
+    const set = { by: 'T1', at: '2024-03-06T07:08:09.010Z', limits: parts.limits };
+    const document = { ...present, review: { remarks: [], cues: [], reviewed: null, limitsSet: [set] } };
+    expect(read({ ...document, version: 10 }).review!.limitsSet).toEqual([{ ...set, forLater: true }]);
+    expect(read(document).review!.limitsSet).toEqual([set]);
   });
 
   it('reads one in which the leg was never seen', () => {

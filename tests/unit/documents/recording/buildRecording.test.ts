@@ -19,7 +19,7 @@ describe('buildSession(parts)', () => {
   it('says what was asked, and when', () => {
     expect(recording).toMatchObject({
       format: 'overfoot-session',
-      version: 10,
+      version: 11,
       createdAt: '2024-03-05T07:08:09.010Z',
       note: 'An invented person.',
       setup: smallSetup,

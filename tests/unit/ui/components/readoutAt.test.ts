@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { reasonCode } from '#core/measurement/curve';
 import type { Measurement } from '#core/measurement/measurement';
-import { plotScales } from '#ui/components/plotScales';
+import { defaultLimits } from '#core/protocol/limits';
+import { plotScales, valueSpan } from '#ui/components/plotScales';
 import { readoutAt } from '#ui/components/readoutAt';
+import { tickWords } from '#ui/components/tickWords';
 
 const measurement = {
   timesMs: Float64Array.of(0, 100, 200),
@@ -36,5 +38,23 @@ describe('plotScales(measurement, limits, size)', () => {
     expect(least).toBeLessThan(-8);
     expect(y(10)).toBeLessThan(y(-8));
     expect(x.domain()).toEqual([0, 200]);
+  });
+});
+
+describe('valueSpan(measure, limits, values)', () => {
+  it('holds 0, the values and the limits of any measure, also without a limit', () => {
+    const limits = { ...defaultLimits, depth: { most: 0.29 } };
+    const [least, most] = valueSpan('depth', limits, [0.1, 0.4]);
+    expect(least).toBeLessThan(0);
+    expect(most).toBeGreaterThan(0.4);
+    expect(valueSpan('trunk-lean', limits, [])[1]).toBeGreaterThan(0);
+  });
+});
+
+describe('tickWords(measure, value)', () => {
+  it('writes a direction that has a word without its sign, and a share as per cent', () => {
+    expect(tickWords('knee-angle', -10)).toBe('10°');
+    expect(tickWords('depth', 0.25)).toBe('25 %');
+    expect(tickWords('depth', -0.05)).toBe('−5 %');
   });
 });

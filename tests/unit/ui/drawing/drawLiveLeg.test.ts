@@ -67,11 +67,13 @@ describe('drawLiveLeg(context, scene, unit)', () => {
     expect(pixel(100, 70)).toEqual([255, 255, 255, 255]);
   });
 
-  it('fills the lane as wide as the limits allow', () => {
+  it('draws the edges of the lane as far apart as the limits allow', () => {
     // At half of 120 px, 10 degrees are 60 * tan(5) = 5.2 px to each side.
     const pixel = draw(straight, defaultLimits);
-    expect(pixel(96, 130)[3]).toBeGreaterThan(0);
-    expect(pixel(92, 130)[3]).toBe(0);
+    expect(pixel(95, 130)[3]).toBeGreaterThan(0);
+    expect(pixel(105, 130)[3]).toBeGreaterThan(0);
+    expect(pixel(91, 130)[3]).toBe(0);
+    expect(pixel(109, 130)[3]).toBe(0);
   });
 
   it('leaves the lane out where there are no limits to be shown', () => {

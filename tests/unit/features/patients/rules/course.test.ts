@@ -83,6 +83,16 @@ describe('buildCourse(sessions, plans)', () => {
     expect(panels[0]!.tracks[0]!.runs.map((run) => run.length)).toEqual([2, 1, 1, 1]);
   });
 
+  it('cuts a run where the limits change', () => {
+    const wider = withLimit(defaultLimits, 'knee-angle', 'most', 14);
+    const sets = [measured(), measured({ limits: wider }), measured({ limits: wider })];
+    const { panels } = buildCourse(
+      sets.map((set, index) => session(`2026-04-0${index + 1}`, [set])),
+      [],
+    );
+    expect(panels[0]!.tracks[0]!.runs.map((run) => run.length)).toEqual([1, 2]);
+  });
+
   it('marks new plans and changed limits, and nothing where limits stay', () => {
     const wider = withLimit(defaultLimits, 'knee-angle', 'most', 14);
     const { marks } = buildCourse(

@@ -46,12 +46,16 @@ describe('countSentence(glance)', () => {
   });
 
   it('keeps the number within its range', () => {
-    expect(countSentence({ ...glance, inLine: { ...glance.inLine!, mode: 6 } })).toContain('5 of 6 in line (3');
+    expect(countSentence({ ...glance, inLine: { ...glance.inLine!, mode: 6 } })).toContain(
+      '5 of 6 in line (3',
+    );
   });
 
   it('says so where nothing was measured, or nothing counts', () => {
     expect(countSentence({ ...glance, inLine: null })).toBe('None of 6 is measured.');
-    expect(countSentence({ ...glance, done: 0, excluded: 2 })).toBe('No repetition counts: all are excluded.');
+    expect(countSentence({ ...glance, done: 0, excluded: 2 })).toBe(
+      'No repetition counts: all are excluded.',
+    );
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { momentInStepMs } from '#features/review/rules/momentInStep';
+import { momentInStepMs, stepPctAt } from '#features/review/rules/momentInStep';
 import { phaseAt } from '#features/review/rules/phaseAt';
 
 const timesMs = Float64Array.from({ length: 11 }, (_, sample) => sample * 100);
@@ -28,6 +28,15 @@ describe('momentInStepMs(repetition, timesMs, pct)', () => {
     expect(momentInStepMs(rise, timesMs, 50)).toBe(400);
     const unseen = { ...dip, events: { ...events, bottomMs: null } };
     expect(momentInStepMs(unseen, timesMs, 50)).toBe(500);
+  });
+});
+
+describe('stepPctAt(repetition, timesMs, timeMs)', () => {
+  it('is its inverse within the repetition, and stays within 0 to 100 %', () => {
+    for (const pct of [0, 20, 50, 80, 100])
+      expect(stepPctAt(dip, timesMs, momentInStepMs(dip, timesMs, pct))).toBeCloseTo(pct, 10);
+    expect(stepPctAt(dip, timesMs, 0)).toBe(0);
+    expect(stepPctAt(dip, timesMs, 2000)).toBe(100);
   });
 });
 

@@ -85,13 +85,19 @@ describe('proposeCues(counted, limits)', () => {
     const one = (index: number, value: number, band: number) => {
       const extreme = { value, band, sample: index, timeMs: 1000 * index };
       const repetition = measurement.repetitions[index]!;
-      const ranges = { ...repetition.ranges, 'knee-angle': { ...repetition.ranges['knee-angle'], min: extreme, max: extreme } };
+      const ranges = {
+        ...repetition.ranges,
+        'knee-angle': { ...repetition.ranges['knee-angle'], min: extreme, max: extreme },
+      };
       const judged = { ...repetition, ranges };
       return { index, repetition: judged, judgement: judge(judged, measurement, defaultLimits) };
     };
     const counted = [one(0, -14, 1), one(1, 10, 8), one(2, 10, 8), one(3, 10, 8)];
     const typical = proposeCues(counted, defaultLimits).find(({ role }) => role === 'typical');
-    expect(counted[typical!.index]!.judgement).toMatchObject({ verdict: 'cant-tell', decidedBy: 'knee-angle' });
+    expect(counted[typical!.index]!.judgement).toMatchObject({
+      verdict: 'cant-tell',
+      decidedBy: 'knee-angle',
+    });
   });
 
   it('proposes nothing where nothing was measured', () => {

@@ -67,6 +67,19 @@ describe('correct(change), undo(), redo()', () => {
     expect(state().edits.done).toEqual([]);
   });
 
+  it('keeps limits to this set until they are asked to hold for later ones', async () => {
+    const { review, saved, state } = await keptReview();
+    review.holdForLater(true);
+    expect(state().entries.limitsSet).toEqual([]);
+    review.putLimits(withLimit(state().limits, 'knee-angle', 'most', 5));
+    expect(state().entries.limitsSet[0]).not.toHaveProperty('forLater');
+    review.holdForLater(true);
+    await settle();
+    expect(saved.at(-1)!.review!.limitsSet).toMatchObject([{ forLater: true }]);
+    review.holdForLater(false);
+    expect(state().entries.limitsSet[0]).not.toHaveProperty('forLater');
+  });
+
   it('redoes corrections alone, also after the limits were changed', async () => {
     const { review, state, middleOf } = await keptReview();
     review.correct({ kind: 'exclude', atMs: middleOf(0), reason: 'A trial.' });

@@ -282,12 +282,13 @@ describe('openSet(sessionId, title)', () => {
     await repository.recordings.save(next, { ...inSession, visitId: later.id, video: null });
     await repository.sessions.save(later);
     const { keptSessions, review, navigation, state } = openSessionsScreen(repository);
-    const reviewed = async (id: string, deg: number) => {
+    const reviewed = async (id: string, deg: number, isForLater = true) => {
       void navigation.show('sessions');
       await keptSessions.enter();
       await keptSessions.openSet(id, 'a set');
       review.moveLimits({ 'knee-angle': { least: -deg, most: deg } });
       review.endLimitMove();
+      review.holdForLater(isForLater);
       await vi.waitFor(() => expect(review.store.getState().keeping).toEqual({ state: 'kept' }));
       void navigation.show('sessions');
       await keptSessions.enter();
@@ -297,6 +298,9 @@ describe('openSet(sessionId, title)', () => {
       return reading.state === 'read' ? reading.result.marks.map(({ verdict }) => verdict) : [];
     };
     await keptSessions.enter();
+    expect(verdicts()).toEqual(['out', 'in']);
+    // Nobody asked for more than this one set.
+    await reviewed(recording.id, 30, false);
     expect(verdicts()).toEqual(['out', 'in']);
     await reviewed(recording.id, 30);
     expect(verdicts()).toEqual(['in', 'in']);
