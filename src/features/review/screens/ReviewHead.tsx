@@ -32,14 +32,14 @@ export const ReviewHead = memo(function ReviewHead({ recording }: { recording: S
         <h1 ref={heading} tabIndex={-1} className="review-file" title={recording.fileName}>
           {recording.fileName}
         </h1>
+        <Button className="skip-link" onPress={skipToRepetitions}>
+          Skip to the repetitions
+        </Button>
         <div className="review-under">
           <DemoNote recording={recording} />
           <KeepingLine />
         </div>
       </div>
-      <Button className="skip-link" onPress={skipToRepetitions}>
-        Skip to the repetitions
-      </Button>
       <div className="review-setup">
         <TaskChoice value={task} onChange={review.setTask} isLabelHidden />
         <RadioGroup
@@ -78,9 +78,9 @@ export const ReviewHead = memo(function ReviewHead({ recording }: { recording: S
 });
 
 function skipToRepetitions() {
-  const table = document.querySelector<HTMLElement>('.review-table [data-key][tabindex="0"], .review-table');
-  table?.focus();
-  table?.scrollIntoView({ block: 'nearest' });
+  const table = document.querySelector<HTMLElement>('.review-table');
+  const row = table?.querySelector<HTMLElement>('[data-key][tabindex="0"]');
+  (row ?? table)?.focus();
 }
 
 /** Whether it was kept before it was opened: then it is somebody's already. */
