@@ -97,6 +97,9 @@ export function createPlayhead(timesMs: ArrayLike<number>, startMs = timesMs[0] 
         showFrame(nearestFrame(timesMs, state.loop.fromMs));
         void video.play().catch(() => undefined);
       };
+      // The first picture of a video that was sent on before it was loaded is not told of.
+      const onSeeked = () => change({ shownMs: state.timeMs });
+      video.addEventListener('seeked', onSeeked);
       video.addEventListener('ended', onEnded);
       video.addEventListener('play', onPlaying);
       video.addEventListener('pause', onPlaying);
@@ -106,6 +109,7 @@ export function createPlayhead(timesMs: ArrayLike<number>, startMs = timesMs[0] 
         video.removeEventListener('play', onPlaying);
         video.removeEventListener('pause', onPlaying);
         video.removeEventListener('ended', onEnded);
+        video.removeEventListener('seeked', onSeeked);
         if (followed === video) followed = null;
         change({ isPlaying: false });
       };
