@@ -6,6 +6,16 @@ export function dayWords(iso: string): string {
   return new Intl.DateTimeFormat(locale(), day).format(new Date(iso)).replace(',', '');
 }
 
+/**
+ * A day of the calendar in full: 'Sunday 5 April 2026'.
+ *
+ * @param date  ISO 8601, without a time
+ */
+export function dateInWords(date: string): string {
+  const full = { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' } as const;
+  return new Intl.DateTimeFormat(locale(), full).format(new Date(date)).replace(',', '');
+}
+
 /** At what time of day, in the reader's own time: '08:07'. */
 export function clockWords(iso: string): string {
   return new Intl.DateTimeFormat(locale(), { hour: '2-digit', minute: '2-digit' }).format(new Date(iso));

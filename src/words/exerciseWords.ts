@@ -33,6 +33,11 @@ export function exerciseCautions(id: ExerciseId): string[] {
   return messageLines(`exercise.${id}.cautions`);
 }
 
+/** Where it should be felt, and where not, one sentence. Common practice, no source. */
+export function exerciseFelt(id: ExerciseId, side: Side): string {
+  return message(`exercise.felt.${findExercise(id).felt}`, { side });
+}
+
 /** Where the camera stands; null where none is needed. Common practice, no source. */
 export function cameraPlace(id: ExerciseId): string | null {
   return findExercise(id).preparation.isFilmed ? message('exercise.camera') : null;

@@ -7,6 +7,7 @@ import { itemName } from '#documents/plan/itemName';
 import { kitList } from '#documents/plan/kitList';
 import { perWeekSentence } from '#documents/plan/perWeekSentence';
 import { newDraft, newItem, type PlanDraft } from '#documents/plan/planDraft';
+import { dateInWords } from '#words/dateWords';
 import { cameraPlace, exerciseCautions, exerciseSteps } from '#words/exerciseWords';
 import { signWords } from '#words/signWords';
 import { readPrint, type Print, type PrintMark } from '../support/browser/readPrint';
@@ -41,7 +42,8 @@ function sentencesOf(draft: PlanDraft): string[] {
   const { stop, beyondPainLimit, defer } = cautionsOf(draft);
   return [
     ...stop,
-    ...[beyondPainLimit, defer, draft.howOften, draft.words.trim(), draft.reviewDate ?? ''],
+    ...[beyondPainLimit, defer, draft.howOften, draft.words.trim()],
+    draft.reviewDate === null ? '' : dateInWords(draft.reviewDate),
     perWeekSentence(draft) ?? '',
     ...redFlags.map(({ id }) => signWords(id)),
     ...kitList(draft.items, draft.footwear).map(({ sentence }) => sentence),

@@ -3,6 +3,9 @@ import type { Fault } from './library/fault';
 import type { Preparation } from './preparation';
 import type { HoldStage, RepetitionStage } from './stage';
 
+/** Where an exercise should be felt. Common practice, no source. */
+export type FeltPlace = 'thigh' | 'buttock' | 'thigh-and-buttock';
+
 /** What a task and a hold have in common. What a patient reads and hears of it is in `words/messages`. */
 interface CommonDefinition<Id extends string> {
   id: Id;
@@ -12,6 +15,8 @@ interface CommonDefinition<Id extends string> {
   purpose: string;
   /** Those of each direction, the most usual first. */
   faults: readonly Fault[];
+  /** Where the person should feel it, in the working leg; the outer side of the knee is never meant. */
+  felt: FeltPlace;
   preparation: Preparation;
   figure: Figure;
 }

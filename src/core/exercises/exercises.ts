@@ -1,11 +1,14 @@
+import { bridgeHold } from './each/bridgeHold';
 import { hipAbductionOnBentLeg } from './each/hipAbductionOnBentLeg';
 import { lateralStepDown } from './each/lateralStepDown';
 import { quadPressHold } from './each/quadPressHold';
 import { singleLegSitToStand } from './each/singleLegSitToStand';
 import { singleLegSquat } from './each/singleLegSquat';
+import { singleLegStanceHold } from './each/singleLegStanceHold';
 import { slidingLegSquat } from './each/slidingLegSquat';
 import { splitStanceSitToStand } from './each/splitStanceSitToStand';
 import { twoLeggedBend } from './each/twoLeggedBend';
+import { wallSitHold } from './each/wallSitHold';
 import type { HoldDefinition, TaskDefinition } from './exercise';
 
 /** Every exercise, in the order in which they are offered for measuring and named in the documents' schemas. */
@@ -18,6 +21,9 @@ const listed = [
   hipAbductionOnBentLeg,
   twoLeggedBend,
   quadPressHold,
+  bridgeHold,
+  singleLegStanceHold,
+  wallSitHold,
 ] as const;
 
 type Listed = (typeof listed)[number];

@@ -14,7 +14,12 @@ export interface KitEntry {
 /** What is needed for all of a plan's items, each thing once. */
 export function kitList(items: readonly PlanItem[], footwear: Footwear): KitEntry[] {
   const setups = items.map(({ task }) => findExercise(task).preparation);
-  const needs = needIds.filter((need) => setups.some((setup) => setup.needs.includes(need)));
+  const loads = new Set<Need>(
+    items.flatMap(({ load }) => (load === null || load.kind === 'none' ? [] : load.kind)),
+  );
+  const needs = needIds.filter(
+    (need) => loads.has(need) || setups.some((setup) => setup.needs.includes(need)),
+  );
   const isFilmed = setups.some((setup) => setup.isFilmed);
   const worn = [footwear, ...(isFilmed ? (['clothes'] as const) : [])];
   return [

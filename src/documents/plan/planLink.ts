@@ -1,5 +1,6 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { deflateSync, Inflate, strFromU8, strToU8 } from 'fflate';
+import type { ExerciseId } from '#core/exercises/exercises';
 import { Problem } from '#core/problem';
 import { message } from '#words/messages/message';
 import { fromBase64Url, toBase64Url } from './base64Url';
@@ -53,10 +54,14 @@ function oldestOf(plan: PlanDocument): object {
   return { ...ofVersion4, version: 4 };
 }
 
+/** Exercises that came with version 7. */
+const newExercises: readonly ExerciseId[] = ['bridge-hold', 'single-leg-stance-hold', 'wall-sit-hold'];
+
 /** An item without what version 7 added; null where it says something of that. */
 function itemOfVersion6(item: PlanItem): object | null {
   const added = Object.entries(item.kind === 'hold' ? holdWithoutProgress : withoutProgress);
   const fields = new Map(Object.entries(item));
+  if (newExercises.includes(item.task)) return null;
   if (added.some(([field, nothing]) => fields.get(field) !== nothing)) return null;
   for (const [field] of added) fields.delete(field);
   return Object.fromEntries(fields);

@@ -1,7 +1,7 @@
 import { otherSide } from '#core/protocol/side';
 import { itemName } from '#documents/plan/itemName';
 import type { PlanItem } from '#documents/plan/planDocument';
-import { exerciseCautions, exerciseSetup, exerciseSteps } from '#words/exerciseWords';
+import { exerciseCautions, exerciseFelt, exerciseSetup, exerciseSteps } from '#words/exerciseWords';
 import { message } from '#words/messages/message';
 import { TaskFigure } from './TaskFigure';
 
@@ -21,6 +21,7 @@ export function HowTo({ item: { task, sides }, item, isFolded = false }: Props) 
           <li key={step}>{step}</li>
         ))}
       </ol>
+      <p>{exerciseFelt(task, side)}</p>
       {sides.length > 1 && <p>{message('exercise.then-other', { side: otherSide(side) })}</p>}
     </>
   );

@@ -25,6 +25,7 @@ const width = 0.95;
 const margin = { above: 0.03, below: 0.04 };
 const headRadius = 0.062;
 const ballRadius = 0.055;
+const wallHeight = 0.95;
 /** From where an arrow comes down on a thigh that presses, and where it ends, above the knee. */
 const press = { from: 0.2, to: 0.05, head: 0.03 };
 /** How wide the lane is drawn, and how far it reaches above the hip, body heights. */
@@ -176,6 +177,8 @@ function PropDrawing({ prop, at: { x, y }, view }: { prop: Prop; at: { x: number
     }
     case 'step':
       return <rect className="figure-prop" x={x - 0.12} y={y} width={0.24} height={prop.at.y} />;
+    case 'wall':
+      return view === 'side' ? <path className="figure-prop" d={`M${x} 0V${-wallHeight}`} /> : null;
     case 'ball':
       return <circle className="figure-prop figure-ball" cx={x} cy={y} r={ballRadius} />;
   }

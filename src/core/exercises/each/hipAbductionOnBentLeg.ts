@@ -36,7 +36,7 @@ export const hipAbductionOnBentLeg: TaskDefinition<'hip-abduction-on-bent-leg'> 
     },
     {
       id: 'tube-light',
-      words: 'The same with a light tube at the ankle.',
+      words: 'The same with a light tube at the ankle, anchored low and beside the stance leg.',
       bendDeg: 30,
       support: 'fingertip',
       load: { kind: 'tube', level: 'light', where: 'ankle' },
@@ -64,6 +64,7 @@ export const hipAbductionOnBentLeg: TaskDefinition<'hip-abduction-on-bent-leg'> 
     },
   ],
   dose: { sets: 2, repetitions: 12, restSeconds: 60, worksUpTo: null, source: commonPractice },
+  felt: 'thigh-and-buttock',
 
   preparation: {
     needs: ['clear-floor', 'support'],
@@ -83,7 +84,7 @@ export const hipAbductionOnBentLeg: TaskDefinition<'hip-abduction-on-bent-leg'> 
       pelvis: at(-0.03, uprightY - 0.025, -0.04),
       leanDeg: 8,
       own: onFloor(workingX),
-      free: at(0.36, 0.14, -0.03),
+      free: at(0.35, 0.14, -0.11),
     },
   },
 };

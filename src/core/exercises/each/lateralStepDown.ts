@@ -51,6 +51,7 @@ export const lateralStepDown: TaskDefinition<'lateral-step-down'> = {
     },
   ],
   dose: { sets: 2, repetitions: 10, restSeconds: 60, worksUpTo: null, source: commonPractice },
+  felt: 'thigh-and-buttock',
 
   preparation: {
     needs: ['step', 'clear-floor', 'support'],

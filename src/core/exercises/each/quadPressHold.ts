@@ -30,6 +30,12 @@ export const quadPressHold: HoldDefinition<'quad-press-hold'> = {
       seen: 'Holds the breath, or presses with the hip instead of the thigh.',
       cue: 'Breathe, and tighten above the kneecap.',
     },
+    {
+      direction: 'other',
+      phases: ['setting-up'],
+      seen: 'The foot stands so near that the knee cannot straighten against the ball, or so far that it takes no effort.',
+      cue: 'Move the foot until you can press well.',
+    },
   ],
   dose: {
     sets: 1,
@@ -37,6 +43,7 @@ export const quadPressHold: HoldDefinition<'quad-press-hold'> = {
     restSeconds: 60,
     source: commonPractice,
   },
+  felt: 'thigh',
 
   preparation: {
     needs: ['ball', 'clear-floor'],

@@ -29,16 +29,23 @@ export const singleLegSitToStand: TaskDefinition<'single-leg-sit-to-stand'> = {
   faults: [
     { ...kneeInward, phases: ['going', 'coming-back'] },
     { ...kneeOutward, phases: ['going'] },
+    {
+      direction: 'other',
+      phases: ['going', 'coming-back'],
+      seen: 'The trunk tips and straightens from the hip, and the knee stays behind the toes. A camera in front cannot measure it: look from the side, or ask for a clip from the side.',
+      cue: 'Knee forward over the toes, chest up.',
+    },
     pelvisDrops,
     trunkLeans,
     {
       direction: 'other',
       phases: ['going'],
       seen: 'Swings the arms or the free leg to get off the seat.',
-      cue: 'Lean first, then push, without a swing.',
+      cue: 'Knee forward over the toes, then push, without a swing.',
     },
   ],
   dose: { sets: 2, repetitions: 8, restSeconds: 90, worksUpTo: null, source: commonPractice },
+  felt: 'thigh-and-buttock',
 
   preparation: {
     needs: ['chair', 'clear-floor', 'support'],

@@ -47,6 +47,7 @@ export const singleLegSquat: TaskDefinition<'single-leg-squat'> = {
     },
   ],
   dose: { sets: 2, repetitions: 10, restSeconds: 60, worksUpTo: null, source: commonPractice },
+  felt: 'thigh-and-buttock',
 
   preparation: {
     needs: ['clear-floor', 'support'],

@@ -39,6 +39,12 @@ export const slidingLegSquat: TaskDefinition<'sliding-leg-squat'> = {
     kneeOutward,
     {
       direction: 'other',
+      phases: ['coming-back'],
+      seen: 'Pulls the sliding foot back, so that the inside of that thigh works and not the hip of the planted leg.',
+      cue: 'Push up; let the sliding foot only follow.',
+    },
+    {
+      direction: 'other',
       phases: ['turning'],
       seen: 'The weight goes over to the sliding leg.',
       cue: 'Stay over the planted foot.',
@@ -46,6 +52,7 @@ export const slidingLegSquat: TaskDefinition<'sliding-leg-squat'> = {
     trunkLeans,
   ],
   dose: { sets: 2, repetitions: 10, restSeconds: 60, worksUpTo: null, source: commonPractice },
+  felt: 'thigh-and-buttock',
 
   preparation: {
     needs: ['clear-floor', 'support', 'slide'],

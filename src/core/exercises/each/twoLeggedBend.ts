@@ -30,6 +30,7 @@ export const twoLeggedBend: TaskDefinition<'two-legged-bend'> = {
     },
   ],
   dose: { sets: 1, repetitions: 8, restSeconds: 60, worksUpTo: null, source: commonPractice },
+  felt: 'thigh-and-buttock',
 
   preparation: {
     needs: ['clear-floor', 'support'],

@@ -7,8 +7,8 @@ export interface Place {
 
 /** Something that the person sits on, stands on or presses into. */
 export interface Prop {
-  kind: 'chair' | 'step' | 'ball';
-  /** Middle of its top; a ball's centre. */
+  kind: 'chair' | 'step' | 'ball' | 'wall';
+  /** Middle of its top; a ball's centre; where a wall stands on the floor. */
   at: Place;
 }
 

@@ -1,7 +1,8 @@
 import { useRef } from 'react';
 import { Button } from 'react-aria-components';
+import { setupLines } from '#documents/plan/setupLines';
 import { Message } from '#ui/components/Message';
-import { cameraPlace, exerciseSetup } from '#words/exerciseWords';
+import { cameraPlace } from '#words/exerciseWords';
 import { message } from '#words/messages/message';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
 import { CameraAgain } from './CameraAgain';
@@ -92,7 +93,7 @@ function CameraRuns() {
           <ol className="home-list home-numbered">
             {[
               cameraPlace(first.item.task),
-              ...(isAskedAfter ? [] : exerciseSetup(first.item.task, first.side)),
+              ...(isAskedAfter ? [] : setupLines(first.item, first.side)),
               message('camera.light-and-sound'),
             ].map((sentence) => sentence !== null && <li key={sentence}>{sentence}</li>)}
           </ol>

@@ -1,4 +1,4 @@
-import { exerciseSetup } from '#words/exerciseWords';
+import { setupLines } from '#documents/plan/setupLines';
 import { message } from '#words/messages/message';
 import type { GuideView } from '../guide/guideView';
 import { useHomeState, useHomeStep } from '../homeContext';
@@ -16,7 +16,7 @@ export function PlacingView({ view: { step } }: { view: GuideView }) {
   const isMirrored = useHomeState(isShownMirrored);
   // Asked at once, before anybody has walked away from the device.
   if (question !== null)
-    return <Prepare question={question} steps={exerciseSetup(step.item.task, step.side)} />;
+    return <Prepare question={question} steps={setupLines(step.item, step.side)} />;
   if (placing === null) {
     return (
       <div className="film-told">

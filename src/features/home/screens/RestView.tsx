@@ -2,8 +2,8 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { itemName } from '#documents/plan/itemName';
 import type { SetStep } from '#documents/plan/planSteps';
+import { setupLines } from '#documents/plan/setupLines';
 import { ScaleChoice } from '#ui/components/ScaleChoice';
-import { exerciseSetup } from '#words/exerciseWords';
 import { message } from '#words/messages/message';
 import { painWords } from '#words/painWords';
 import type { GuideView } from '../guide/guideView';
@@ -95,7 +95,7 @@ function Next({ step: { item, side, change } }: { step: SetStep }) {
     <section className="home-section" aria-label={message('film.next')}>
       <h2>{message('camera.set-up')}</h2>
       <ol className="film-steps">
-        {exerciseSetup(item.task, side).map((sentence) => (
+        {setupLines(item, side).map((sentence) => (
           <li key={sentence}>{sentence}</li>
         ))}
       </ol>

@@ -10,15 +10,23 @@ import { PassphraseField } from '#ui/components/PassphraseField';
 import { passphraseHint } from '#ui/components/passphraseHint';
 import { QrCode } from '#ui/components/QrCode';
 import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
+import { PracticeForm } from './PracticeForm';
 
 /** The ways in which a plan reaches the patient; until it is valid, what is still to be done. */
 export function HandOut() {
   const writing = usePlanWriting();
   const plan = usePlanWritingState((state) => state.plan);
   const fault = usePlanWritingState((state) => state.fault);
+  const isAsked = usePlanWritingState((state) => state.practice !== null);
+  const [asks, setAsks] = useState<'print' | 'change' | null>(null);
   const print = () => {
     writing.handedOut();
     window.print();
+  };
+  const answered = () => {
+    setAsks(null);
+    // Once the box is gone, so that it is not on the paper.
+    if (asks === 'print') setTimeout(print, 0);
   };
   return (
     <section className="plan-hand-out" aria-label="Give it to the patient">
@@ -41,9 +49,21 @@ export function HandOut() {
         <Button className="button" isDisabled={plan === null} onPress={() => writing.save()}>
           Save as a file
         </Button>
-        <Button className="button" isDisabled={plan === null} onPress={print}>
+        <Button
+          className="button"
+          isDisabled={plan === null}
+          onPress={() => (isAsked ? print() : setAsks('print'))}
+        >
           Print
         </Button>
+        <Button className="button button-quiet" onPress={() => setAsks('change')}>
+          Practice on the paper …
+        </Button>
+        <DialogBox isOpen={asks !== null} onOpenChange={() => setAsks(null)} isDismissable>
+          <Dialog className="dialog">
+            <PracticeForm answer={asks === 'print' ? 'Print' : 'Keep'} onDone={answered} />
+          </Dialog>
+        </DialogBox>
       </div>
     </section>
   );
@@ -52,6 +72,7 @@ export function HandOut() {
 function LinkAndCode({ plan, onClose }: { plan: PlanDocument; onClose: () => void }) {
   const writing = usePlanWriting();
   const [copied, setCopied] = useState<'no' | 'yes' | 'refused'>('no');
+  const [isLarge, setLarge] = useState(false);
   const [sealed, setSealed] = useState<string | null>(null);
   const link = `${location.origin}${location.pathname}#${sealed ?? planToFragment(plan)}`;
   // The code can be scanned as soon as it is shown.
@@ -74,7 +95,14 @@ function LinkAndCode({ plan, onClose }: { plan: PlanDocument; onClose: () => voi
           ? 'Anyone who has the link can read the plan.'
           : 'Only the passphrase opens it: tell it to the patient another way.'}
       </p>
-      <QrCode text={link} label="The plan as a QR code" />
+      <div className={isLarge ? 'plan-code plan-code-large' : 'plan-code'}>
+        <QrCode text={link} label="The plan as a QR code" />
+        <Button
+          className="plan-code-button"
+          aria-label={isLarge ? 'Make the code smaller' : 'Enlarge the code'}
+          onPress={() => setLarge(!isLarge)}
+        />
+      </div>
       <textarea className="text-input plan-link-text" aria-label="Link" readOnly rows={3} value={link} />
       <p className="small soft" role="status">
         {copied === 'yes' && 'Copied. '}

@@ -1,18 +1,12 @@
 import { Choice } from '#ui/components/Choice';
-import { english } from '#words/messages/english';
 import type { Language } from '#words/messages/languages';
-import type { Catalogue } from '#words/messages/message';
 import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
+import { catalogueOf } from './catalogueOf';
 
 const names: { id: Language; name: string }[] = [
   { id: 'en', name: 'English' },
   { id: 'es', name: 'Spanish' },
 ];
-
-const catalogueOf: Record<Language, () => Promise<Catalogue>> = {
-  en: () => Promise.resolve(english),
-  es: async () => (await import('#words/messages/spanish')).spanish,
-};
 
 /** Sentences that a plan begins with. */
 const firstWords = [
@@ -25,7 +19,7 @@ export function PlanLanguage() {
   const writing = usePlanWriting();
   const draft = usePlanWritingState((state) => state.draft);
   const change = async (language: Language) => {
-    const [from, to] = await Promise.all([catalogueOf[draft.language](), catalogueOf[language]()]);
+    const [from, to] = await Promise.all([catalogueOf(draft.language), catalogueOf(language)]);
     const untouched = firstWords.filter(([field, key]) => draft[field] === from[key]);
     writing.change({ language, ...Object.fromEntries(untouched.map(([field, key]) => [field, to[key]])) });
   };

@@ -10,7 +10,7 @@ export const exercises = {
   'exercise.split-stance-sit-to-stand.start':
     'Sit down, {side, select, left {left foot} other {right foot}} in front.',
   'exercise.split-stance-sit-to-stand.steps':
-    'Lean the trunk forward until the weight is over the {side, select, left {left foot} other {right foot}}.\nPush through the {side, select, left {left heel and stand up; the right leg} other {right heel and stand up; the left leg}} helps only as much as needed.\nStand tall for a moment.\nSit back slowly, hip over knee, until you touch the seat.',
+    'Bring the weight over the {side, select, left {left foot: the left knee} other {right foot: the right knee}} comes forward over the toes, and the chest stays up.\nPush through the {side, select, left {left heel and stand up; the right leg} other {right heel and stand up; the left leg}} helps only as much as needed.\nStand tall for a moment.\nSit back slowly: the hips go back and the knee comes forward again, until you touch the seat.',
   'exercise.split-stance-sit-to-stand.cautions':
     'The chair must stand against a wall: it is pushed backwards each time you sit down.',
 
@@ -21,7 +21,7 @@ export const exercises = {
   'exercise.single-leg-sit-to-stand.start':
     'Sit down, and get ready on your {side, select, left {left leg} other {right leg}}.',
   'exercise.single-leg-sit-to-stand.steps':
-    'Lean forward until the weight is over the {side, select, left {left foot} other {right foot}}, and stand up on that leg.\nStand tall for a moment; the {side, select, left {right foot} other {left foot}} may touch the floor.\nSit back slowly on the {side, select, left {left leg} other {right leg}}.',
+    'Bring the {side, select, left {left knee} other {right knee}} forward over the toes, chest up, and stand up on that leg.\nStand tall for a moment; the {side, select, left {right foot} other {left foot}} may touch the floor.\nSit back slowly on the {side, select, left {left leg} other {right leg}}: the hips go back and the knee comes forward again.',
   'exercise.single-leg-sit-to-stand.cautions':
     'The chair must stand against a wall: it is pushed backwards each time you sit down.\nPut the other foot down whenever you feel unsteady.',
 
@@ -41,7 +41,7 @@ export const exercises = {
   'exercise.sliding-leg-squat.start':
     'Stand with your weight on your {side, select, left {left leg} other {right leg}}.',
   'exercise.sliding-leg-squat.steps':
-    'Put the weight on the {side, select, left {left leg} other {right leg}}.\nBend the {side, select, left {left knee and let the right foot} other {right knee and let the left foot}} slide away to the side.\nStop before the {side, select, left {left knee} other {right knee}} leaves the middle of the foot.\nPush through the {side, select, left {left heel and pull the right foot} other {right heel and pull the left foot}} back.',
+    'Put the weight on the {side, select, left {left leg} other {right leg}}.\nSit back, bend the {side, select, left {left knee and let the right foot} other {right knee and let the left foot}} slide away to the side.\nStop before the {side, select, left {left knee} other {right knee}} leaves the middle of the foot.\nPush up through the {side, select, left {left heel; the right foot} other {right heel; the left foot}} only follows. Do not pull it back.',
   'exercise.sliding-leg-squat.cautions':
     'The planted foot must not slide. It needs bare floor or a firm sole under it; the cloth goes under the other foot only.',
 
@@ -64,7 +64,7 @@ export const exercises = {
   'exercise.hip-abduction-on-bent-leg.start':
     'Stand on your {side, select, left {left leg} other {right leg}}, knee a little bent.',
   'exercise.hip-abduction-on-bent-leg.steps':
-    'Keep the {side, select, left {left knee} other {right knee}} a little bent all along.\nMove the {side, select, left {right leg} other {left leg}} out to the side, toes forward.\nBring it back without a swing.',
+    'Keep the {side, select, left {left knee} other {right knee}} a little bent all along.\nMove the {side, select, left {right leg} other {left leg}} out to the side and a little backwards, toes forward.\nBring it back without a swing.',
   'exercise.hip-abduction-on-bent-leg.cautions': 'Put the other foot down whenever you feel unsteady.',
 
   'exercise.two-legged-bend.name': 'Two-legged bend',
@@ -78,12 +78,46 @@ export const exercises = {
 
   'exercise.quad-press-hold.name': 'Quadriceps press, held',
   'exercise.quad-press-hold.setup':
-    'Get into the position that you were shown, with the ball behind your {side, select, left {left thigh} other {right thigh}}.',
+    'Get into the position that you were shown, with the ball behind your {side, select, left {left thigh} other {right thigh}}.\nLying, a roll under the thigh does as well. Standing, the ball goes between the back of the thigh and a wall.',
   'exercise.quad-press-hold.start':
     'Get into position, ball behind your {side, select, left {left thigh} other {right thigh}}.',
   'exercise.quad-press-hold.steps':
-    'Press the {side, select, left {left thigh} other {right thigh}} back into the ball and tighten the muscle above the knee.\nBreathe on; hold until the time is over.\nLet go slowly.',
-  'exercise.quad-press-hold.cautions': 'The knee must not hurt while you press: press less, or stop.',
+    'Press the {side, select, left {left thigh} other {right thigh}} back into the ball, and the heel down as well.\nTighten the muscle above the knee, as hard as you can without pain.\nBreathe on; hold until the time is over.\nLet go slowly.',
+  'exercise.quad-press-hold.cautions':
+    'The knee must not hurt while you press: press less, or stop.\nDo not hold your breath: it raises your blood pressure.',
+
+  'exercise.bridge-hold.name': 'Bridge, held',
+  'exercise.bridge-hold.setup':
+    'Lie on your back with both knees bent and both feet flat.\nPut most of the weight on the {side, select, left {left foot} other {right foot}}, as you were shown.',
+  'exercise.bridge-hold.start':
+    'Lie down, with most of the weight on the {side, select, left {left foot} other {right foot}}.',
+  'exercise.bridge-hold.steps':
+    'Push through the {side, select, left {left heel} other {right heel}} and lift your hips.\nKeep both hips at the same height and the ribs down.\nBreathe on; hold until the time is over.\nLower your hips slowly.',
+  'exercise.bridge-hold.cautions': 'Stop if your back hurts or the back of the thigh cramps.',
+
+  'exercise.single-leg-stance-hold.name': 'Single-leg stance, held',
+  'exercise.single-leg-stance-hold.setup': 'Stand with what you hold on to beside you, not in front.',
+  'exercise.single-leg-stance-hold.start': 'Stand on your {side, select, left {left leg} other {right leg}}.',
+  'exercise.single-leg-stance-hold.steps':
+    'Stand on the {side, select, left {left leg and lift the right foot} other {right leg and lift the left foot}}.\nKeep the {side, select, left {left knee} other {right knee}} soft and your belt level.\nHold until the time is over.',
+  'exercise.single-leg-stance-hold.cautions': 'Put the other foot down whenever you feel unsteady.',
+
+  'exercise.wall-sit-hold.name': 'Wall sit, held',
+  'exercise.wall-sit-hold.setup':
+    'Lean your back against the wall, feet a step away from it, hip-wide.\nPut more of your weight on the {side, select, left {left leg} other {right leg}}, as you were shown.',
+  'exercise.wall-sit-hold.start':
+    'Lean on the wall, with more weight on the {side, select, left {left leg} other {right leg}}.',
+  'exercise.wall-sit-hold.steps':
+    'Slide down the wall as far as you were shown and without pain.\nKeep the {side, select, left {left knee} other {right knee}} over the middle of the foot.\nBreathe on; hold until the time is over.\nPush up through the heels.',
+  'exercise.wall-sit-hold.cautions':
+    'The floor in front of the wall must not be slippery.\nDo not hold your breath: it raises your blood pressure.',
+
+  'exercise.felt.thigh':
+    'You should feel it in the front of the {side, select, left {left thigh} other {right thigh}}, not at the outer side of the knee.',
+  'exercise.felt.buttock':
+    'You should feel it in the {side, select, left {left buttock} other {right buttock}}, not at the outer side of the knee.',
+  'exercise.felt.thigh-and-buttock':
+    'You should feel it in the {side, select, left {left thigh and buttock} other {right thigh and buttock}}, not at the outer side of the knee.',
 
   'exercise.camera':
     'Put the camera two to three metres in front of you, upright and level, at the height of your hips or a little below. Both feet, and your head, must be in the picture.',
@@ -100,14 +134,14 @@ export const exercises = {
   'figure.reach.start': 'start',
   'figure.reach.end': 'leg out',
   'figure.hold.start': 'before',
-  'figure.hold.end': 'pressing',
+  'figure.hold.end': 'held',
 
   'need.clear-floor': 'Clear and dry floor',
   'need.clear-floor.sentence':
     'Clear the floor for two steps around you. It must be dry, with no loose rug and no cable.',
   'need.support': 'Something to hold',
   'need.support.sentence':
-    'Have something firm within reach of one hand: a table, a worktop, the back of a heavy chair.',
+    'Have something firm within reach of one hand: a table, a worktop, the back of a heavy chair. It is for balance; do not lean on it.',
   'need.chair': 'Chair against a wall',
   'need.chair.sentence':
     'Take a firm chair without wheels, and put its back against a wall so that it cannot slide.',
@@ -119,6 +153,16 @@ export const exercises = {
     'Put a folded cloth under the moving foot on a smooth floor. The other foot must not slide.',
   'need.ball': 'Small soft ball',
   'need.ball.sentence': 'Take the ball or rolled towel that you were shown.',
+  'need.wall': 'Bare wall',
+  'need.wall.sentence': 'Find a smooth wall with nothing on it, and dry floor in front of it that grips.',
+  'need.loop': 'Loop band',
+  'need.loop.sentence':
+    'Check the band for tears each time, and stop if it tears. Do not use latex if you are allergic to it.',
+  'need.tube': 'Tube band and anchor',
+  'need.tube.sentence':
+    'Fix the tube low, to something that cannot move, and test it with a pull. Look away from a stretched band. Stop if it tears. Do not use latex if you are allergic to it.',
+  'need.weight': 'Weight',
+  'need.weight.sentence': 'Take a weight that you can hold safely. Put it down when your grip gets tired.',
   'need.shoes': 'Shoes',
   'need.shoes.sentence': 'Wear firm shoes with soles that grip, as your plan says.',
   'need.bare-feet': 'Bare feet',

@@ -48,4 +48,22 @@ export const plan = {
     'When you send a session, please include the video without your head. You decide each time what you send.',
   'wish.whole':
     'When you send a session, please include the whole video. You decide each time what you send.',
+
+  'sheet.title': 'Exercises for {patient}',
+  'sheet.practice': 'Questions? {practice}',
+  'sheet.code': 'Scan this code with your phone to open the plan.',
+  'sheet.stop': 'When to stop',
+  'sheet.do-not': 'Do not exercise, and contact a professional, if',
+  'sheet.overview': 'Your exercises',
+  'sheet.also': 'Also',
+  'sheet.diary': 'Tick what you did, and write down your pain from 0 to 10',
+  'sheet.day': 'Day',
+  'sheet.pain': 'Pain during',
+  'sheet.pain-next': 'Pain next day',
+  'sheet.ready': 'Have this ready',
+  'sheet.camera': 'Where the camera goes',
+  'sheet.how': 'How to do it',
+  'sheet.review': 'We will look at this together on {day}.',
+  'sheet.key':
+    'What you send back opens only with my key. Its words are {words}. You see the same ones where the plan is opened and where a session is sent. If they differ, ask me before you send anything.',
 } as const;

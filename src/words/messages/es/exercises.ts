@@ -9,7 +9,7 @@ export const exercises: Translated<typeof english> = {
   'exercise.split-stance-sit-to-stand.start':
     'Siéntate, con el {side, select, left {pie izquierdo} other {pie derecho}} delante.',
   'exercise.split-stance-sit-to-stand.steps':
-    'Inclina el tronco hacia delante hasta que el peso esté sobre el {side, select, left {pie izquierdo} other {pie derecho}}.\nEmpuja con el {side, select, left {talón izquierdo y levántate; la pierna derecha} other {talón derecho y levántate; la pierna izquierda}} ayuda solo lo necesario.\nQuédate de pie un momento, con el cuerpo recto.\nSiéntate despacio, la cadera sobre la rodilla, hasta tocar el asiento.',
+    'Lleva el peso sobre el {side, select, left {pie izquierdo: la rodilla izquierda} other {pie derecho: la rodilla derecha}} va hacia delante, sobre los dedos, y el pecho sigue alto.\nEmpuja con el {side, select, left {talón izquierdo y levántate; la pierna derecha} other {talón derecho y levántate; la pierna izquierda}} ayuda solo lo necesario.\nQuédate de pie un momento, con el cuerpo recto.\nSiéntate despacio: la cadera va hacia atrás y la rodilla otra vez hacia delante, hasta tocar el asiento.',
   'exercise.split-stance-sit-to-stand.cautions':
     'La silla debe estar contra la pared: cada vez que te sientas, la empujas hacia atrás.',
 
@@ -21,7 +21,7 @@ export const exercises: Translated<typeof english> = {
   'exercise.single-leg-sit-to-stand.start':
     'Siéntate y prepárate sobre la {side, select, left {pierna izquierda} other {pierna derecha}}.',
   'exercise.single-leg-sit-to-stand.steps':
-    'Inclínate hacia delante hasta que el peso esté sobre el {side, select, left {pie izquierdo} other {pie derecho}}, y levántate con esa pierna.\nQuédate de pie un momento; el {side, select, left {pie derecho} other {pie izquierdo}} puede tocar el suelo.\nSiéntate despacio con la {side, select, left {pierna izquierda} other {pierna derecha}}.',
+    'Lleva la {side, select, left {rodilla izquierda} other {rodilla derecha}} hacia delante, sobre los dedos, con el pecho alto, y levántate con esa pierna.\nQuédate de pie un momento; el {side, select, left {pie derecho} other {pie izquierdo}} puede tocar el suelo.\nSiéntate despacio con la {side, select, left {pierna izquierda} other {pierna derecha}}: la cadera va hacia atrás y la rodilla otra vez hacia delante.',
   'exercise.single-leg-sit-to-stand.cautions':
     'La silla debe estar contra la pared: cada vez que te sientas, la empujas hacia atrás.\nApoya el otro pie siempre que te falte equilibrio.',
 
@@ -42,7 +42,7 @@ export const exercises: Translated<typeof english> = {
   'exercise.sliding-leg-squat.start':
     'Pon el peso sobre la {side, select, left {pierna izquierda} other {pierna derecha}}.',
   'exercise.sliding-leg-squat.steps':
-    'Pon el peso sobre la {side, select, left {pierna izquierda} other {pierna derecha}}.\nDobla la {side, select, left {rodilla izquierda y deja que el pie derecho} other {rodilla derecha y deja que el pie izquierdo}} se deslice hacia el lado.\nPara antes de que la {side, select, left {rodilla izquierda} other {rodilla derecha}} se salga del centro del pie.\nEmpuja con el {side, select, left {talón izquierdo y trae de vuelta el pie derecho} other {talón derecho y trae de vuelta el pie izquierdo}}.',
+    'Pon el peso sobre la {side, select, left {pierna izquierda} other {pierna derecha}}.\nLleva la cadera hacia atrás, dobla la {side, select, left {rodilla izquierda y deja que el pie derecho} other {rodilla derecha y deja que el pie izquierdo}} se deslice hacia el lado.\nPara antes de que la {side, select, left {rodilla izquierda} other {rodilla derecha}} se salga del centro del pie.\nEmpuja hacia arriba con el {side, select, left {talón izquierdo; el pie derecho} other {talón derecho; el pie izquierdo}} solo lo sigue. No tires de él.',
   'exercise.sliding-leg-squat.cautions':
     'El pie de apoyo no debe resbalar: debajo de él, suelo limpio o una suela firme; el paño va solo bajo el otro pie.',
 
@@ -65,7 +65,7 @@ export const exercises: Translated<typeof english> = {
   'exercise.hip-abduction-on-bent-leg.start':
     'Ponte sobre la {side, select, left {pierna izquierda} other {pierna derecha}}, con la rodilla un poco doblada.',
   'exercise.hip-abduction-on-bent-leg.steps':
-    'Mantén siempre un poco doblada la {side, select, left {rodilla izquierda} other {rodilla derecha}}.\nAbre la {side, select, left {pierna derecha} other {pierna izquierda}} hacia el lado, con la punta del pie hacia delante.\nVuelve a juntarla sin impulso.',
+    'Mantén siempre un poco doblada la {side, select, left {rodilla izquierda} other {rodilla derecha}}.\nAbre la {side, select, left {pierna derecha} other {pierna izquierda}} hacia el lado y un poco hacia atrás, con la punta del pie hacia delante.\nVuelve a juntarla sin impulso.',
   'exercise.hip-abduction-on-bent-leg.cautions': 'Apoya el otro pie siempre que te falte equilibrio.',
 
   'exercise.two-legged-bend.name': 'Flexión con las dos piernas',
@@ -79,12 +79,47 @@ export const exercises: Translated<typeof english> = {
 
   'exercise.quad-press-hold.name': 'Apretar el muslo y aguantar',
   'exercise.quad-press-hold.setup':
-    'Ponte en la posición que te enseñaron, con la pelota detrás del {side, select, left {muslo izquierdo} other {muslo derecho}}.',
+    'Ponte en la posición que te enseñaron, con la pelota detrás del {side, select, left {muslo izquierdo} other {muslo derecho}}.\nEn el suelo también vale un rollo bajo el muslo. De pie, la pelota va entre la parte de atrás del muslo y una pared.',
   'exercise.quad-press-hold.start':
     'Ponte en posición, con la pelota detrás del {side, select, left {muslo izquierdo} other {muslo derecho}}.',
   'exercise.quad-press-hold.steps':
-    'Aprieta el {side, select, left {muslo izquierdo} other {muslo derecho}} hacia atrás contra la pelota y tensa el músculo de encima de la rodilla.\nSigue respirando; aguanta hasta que acabe el tiempo.\nSuelta despacio.',
-  'exercise.quad-press-hold.cautions': 'La rodilla no debe doler mientras aprietas: aprieta menos, o para.',
+    'Aprieta el {side, select, left {muslo izquierdo} other {muslo derecho}} hacia atrás contra la pelota, y el talón hacia abajo.\nTensa el músculo de encima de la rodilla, tan fuerte como puedas sin dolor.\nSigue respirando; aguanta hasta que acabe el tiempo.\nSuelta despacio.',
+  'exercise.quad-press-hold.cautions':
+    'La rodilla no debe doler mientras aprietas: aprieta menos, o para.\nNo aguantes la respiración: sube la tensión.',
+
+  'exercise.bridge-hold.name': 'Puente, aguantar',
+  'exercise.bridge-hold.setup':
+    'Túmbate boca arriba con las rodillas dobladas y los dos pies apoyados.\nPon casi todo el peso en el {side, select, left {pie izquierdo} other {pie derecho}}, como te enseñaron.',
+  'exercise.bridge-hold.start':
+    'Túmbate, con casi todo el peso en el {side, select, left {pie izquierdo} other {pie derecho}}.',
+  'exercise.bridge-hold.steps':
+    'Empuja con el {side, select, left {talón izquierdo} other {talón derecho}} y levanta la cadera.\nMantén los dos lados de la cadera a la misma altura y las costillas abajo.\nSigue respirando; aguanta hasta que acabe el tiempo.\nBaja la cadera despacio.',
+  'exercise.bridge-hold.cautions': 'Para si te duele la espalda o te da un calambre detrás del muslo.',
+
+  'exercise.single-leg-stance-hold.name': 'De pie sobre una pierna, aguantar',
+  'exercise.single-leg-stance-hold.setup': 'Ponte con tu apoyo para la mano al lado, no delante.',
+  'exercise.single-leg-stance-hold.start':
+    'Ponte sobre la {side, select, left {pierna izquierda} other {pierna derecha}}.',
+  'exercise.single-leg-stance-hold.steps':
+    'Ponte sobre la {side, select, left {pierna izquierda y levanta el pie derecho} other {pierna derecha y levanta el pie izquierdo}}.\nDeja la {side, select, left {rodilla izquierda} other {rodilla derecha}} un poco suelta y la cintura nivelada.\nAguanta hasta que acabe el tiempo.',
+  'exercise.single-leg-stance-hold.cautions': 'Apoya el otro pie siempre que te falte equilibrio.',
+
+  'exercise.wall-sit-hold.name': 'Sentarse contra la pared, aguantar',
+  'exercise.wall-sit-hold.setup':
+    'Apoya la espalda en la pared, con los pies a un paso de ella, separados como las caderas.\nPon más peso en la {side, select, left {pierna izquierda} other {pierna derecha}}, como te enseñaron.',
+  'exercise.wall-sit-hold.start':
+    'Apóyate en la pared, con más peso en la {side, select, left {pierna izquierda} other {pierna derecha}}.',
+  'exercise.wall-sit-hold.steps':
+    'Baja por la pared hasta donde te enseñaron y sin dolor.\nMantén la {side, select, left {rodilla izquierda} other {rodilla derecha}} sobre el centro del pie.\nSigue respirando; aguanta hasta que acabe el tiempo.\nEmpuja hacia arriba con los talones.',
+  'exercise.wall-sit-hold.cautions':
+    'El suelo delante de la pared no debe resbalar.\nNo aguantes la respiración: sube la tensión.',
+
+  'exercise.felt.thigh':
+    'Debes notarlo delante, en el {side, select, left {muslo izquierdo} other {muslo derecho}}, no en el lado de fuera de la rodilla.',
+  'exercise.felt.buttock':
+    'Debes notarlo en el {side, select, left {glúteo izquierdo} other {glúteo derecho}}, no en el lado de fuera de la rodilla.',
+  'exercise.felt.thigh-and-buttock':
+    'Debes notarlo en el {side, select, left {muslo y el glúteo izquierdos} other {muslo y el glúteo derechos}}, no en el lado de fuera de la rodilla.',
 
   'exercise.camera':
     'Pon la cámara a dos o tres metros delante de ti, recta y nivelada, a la altura de tus caderas o un poco más abajo. Tienen que verse los dos pies y la cabeza.',
@@ -102,14 +137,14 @@ export const exercises: Translated<typeof english> = {
   'figure.reach.start': 'al empezar',
   'figure.reach.end': 'pierna abierta',
   'figure.hold.start': 'antes',
-  'figure.hold.end': 'al apretar',
+  'figure.hold.end': 'al aguantar',
 
   'need.clear-floor': 'Suelo libre y seco',
   'need.clear-floor.sentence':
     'Deja libre el suelo a dos pasos a tu alrededor. Debe estar seco, sin alfombras sueltas ni cables.',
   'need.support': 'Algo para sujetarte',
   'need.support.sentence':
-    'Ten algo firme al alcance de una mano: una mesa, una encimera, el respaldo de una silla pesada.',
+    'Ten algo firme al alcance de una mano: una mesa, una encimera, el respaldo de una silla pesada. Es para el equilibrio; no cargues tu peso en él.',
   'need.chair': 'Silla contra la pared',
   'need.chair.sentence':
     'Usa una silla firme, sin ruedas, y apoya el respaldo en una pared para que no resbale.',
@@ -121,6 +156,16 @@ export const exercises: Translated<typeof english> = {
     'Pon un paño doblado bajo el pie que se mueve, en un suelo liso. El otro pie no debe resbalar.',
   'need.ball': 'Pelota pequeña y blanda',
   'need.ball.sentence': 'Usa la pelota o la toalla enrollada que te enseñaron.',
+  'need.wall': 'Pared libre',
+  'need.wall.sentence': 'Busca una pared lisa y sin nada, con suelo seco delante que agarre.',
+  'need.loop': 'Banda cerrada',
+  'need.loop.sentence':
+    'Mira cada vez si la banda tiene cortes, y para si se rompe. No uses látex si te da alergia.',
+  'need.tube': 'Banda tubular y anclaje',
+  'need.tube.sentence':
+    'Fija la banda abajo, a algo que no se mueva, y pruébala con un tirón. No mires hacia una banda estirada. Para si se rompe. No uses látex si te da alergia.',
+  'need.weight': 'Peso',
+  'need.weight.sentence': 'Usa un peso que puedas sujetar bien. Déjalo cuando se te canse la mano.',
   'need.shoes': 'Zapatos',
   'need.shoes.sentence': 'Usa zapatos firmes, con suela que agarre, como dice tu plan.',
   'need.bare-feet': 'Pies descalzos',

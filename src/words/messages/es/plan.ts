@@ -51,4 +51,22 @@ export const plan: Translated<typeof english> = {
     'Cuando envíes una sesión, incluye por favor el video sin tu cabeza. Cada vez decides tú qué envías.',
   'wish.whole':
     'Cuando envíes una sesión, incluye por favor el video entero. Cada vez decides tú qué envías.',
+
+  'sheet.title': 'Ejercicios para {patient}',
+  'sheet.practice': '¿Preguntas? {practice}',
+  'sheet.code': 'Escanea este código con tu teléfono para abrir el plan.',
+  'sheet.stop': 'Cuándo parar',
+  'sheet.do-not': 'No hagas los ejercicios, y consulta a un profesional, si',
+  'sheet.overview': 'Tus ejercicios',
+  'sheet.also': 'Además',
+  'sheet.diary': 'Marca lo que hiciste y anota tu dolor de 0 a 10',
+  'sheet.day': 'Día',
+  'sheet.pain': 'Dolor al hacerlo',
+  'sheet.pain-next': 'Dolor al día siguiente',
+  'sheet.ready': 'Ten esto preparado',
+  'sheet.camera': 'Dónde va la cámara',
+  'sheet.how': 'Cómo se hace',
+  'sheet.review': 'Lo veremos juntos el {day}.',
+  'sheet.key':
+    'Lo que envías de vuelta se abre solo con mi clave. Sus palabras son {words}. Verás las mismas al abrir el plan y al enviar una sesión. Si no coinciden, pregúntame antes de enviar nada.',
 };
