@@ -1,12 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { exerciseIds, taskIds } from '#core/exercises/exercises';
 import { needIds } from '#core/exercises/needs';
+import { loadKinds } from '#core/protocol/load';
 import { sides } from '#core/protocol/side';
 import { kitList } from '#documents/plan/kitList';
 import { newItem } from '#documents/plan/planDraft';
 import {
   cameraPlace,
   exerciseCautions,
+  exerciseFelt,
   exerciseName,
   exerciseSetup,
   exerciseSteps,
@@ -23,6 +25,7 @@ describe.each(exerciseIds)('the words of %s', (id) => {
       for (const sentence of [
         ...exerciseSetup(id, side),
         startLine(id, side),
+        exerciseFelt(id, side),
         cameraPlace(id) ?? 'None.',
         ...steps,
         ...exerciseCautions(id),
@@ -50,7 +53,11 @@ it('the set-up names the working side and the other one', () => {
 });
 
 it('everything that an exercise needs has a sentence', () => {
-  const kit = kitList(exerciseIds.map(newItem), 'either');
+  const loads = loadKinds.map((kind) => ({
+    ...newItem('single-leg-squat'),
+    load: { kind, level: 'light', where: 'ankle' as const },
+  }));
+  const kit = kitList([...exerciseIds.map(newItem), ...loads], 'either');
   expect(kit.length).toBe(needIds.length + 2);
   for (const { sentence } of kit) expect(sentence).toMatch(/^[A-Z].*\.$/);
 });

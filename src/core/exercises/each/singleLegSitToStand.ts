@@ -29,12 +29,6 @@ export const singleLegSitToStand: TaskDefinition<'single-leg-sit-to-stand'> = {
   faults: [
     { ...kneeInward, phases: ['going', 'coming-back'] },
     { ...kneeOutward, phases: ['going'] },
-    {
-      direction: 'other',
-      phases: ['going', 'coming-back'],
-      seen: 'The trunk tips and straightens from the hip, and the knee stays behind the toes. A camera in front cannot measure it: look from the side, or ask for a clip from the side.',
-      cue: 'Knee forward over the toes, chest up.',
-    },
     pelvisDrops,
     trunkLeans,
     {
@@ -42,6 +36,12 @@ export const singleLegSitToStand: TaskDefinition<'single-leg-sit-to-stand'> = {
       phases: ['going'],
       seen: 'Swings the arms or the free leg to get off the seat.',
       cue: 'Knee forward over the toes, then push, without a swing.',
+    },
+    {
+      direction: 'other',
+      phases: ['going', 'coming-back'],
+      seen: 'The trunk tips and straightens from the hip, and the knee stays behind the toes. A camera in front cannot measure it: look from the side, or ask for a clip from the side.',
+      cue: 'Knee forward over the toes, chest up.',
     },
   ],
   dose: { sets: 2, repetitions: 8, restSeconds: 90, worksUpTo: null, source: commonPractice },

@@ -47,12 +47,6 @@ export const splitStanceSitToStand: TaskDefinition<'split-stance-sit-to-stand'> 
     { ...kneeOutward, phases: ['going'] },
     {
       direction: 'other',
-      phases: ['going', 'coming-back'],
-      seen: 'The trunk tips and straightens from the hip, and the knee stays behind the toes. A camera in front cannot measure it: look from the side, or ask for a clip from the side.',
-      cue: 'Knee forward over the toes, chest up.',
-    },
-    {
-      direction: 'other',
       phases: ['going'],
       seen: 'The back leg does the work: the pelvis stays over the back foot.',
       cue: 'Push through the front heel.',
@@ -64,6 +58,12 @@ export const splitStanceSitToStand: TaskDefinition<'split-stance-sit-to-stand'> 
       cue: 'Sit down as slowly as you stood up.',
     },
     trunkLeans,
+    {
+      direction: 'other',
+      phases: ['going', 'coming-back'],
+      seen: 'The trunk tips and straightens from the hip, and the knee stays behind the toes. A camera in front cannot measure it: look from the side, or ask for a clip from the side.',
+      cue: 'Knee forward over the toes, chest up.',
+    },
   ],
   dose: {
     sets: 2,

@@ -1,4 +1,5 @@
-import { Button, Label, TextArea, TextField } from 'react-aria-components';
+import { Button, Label, TextArea, TextField, ToggleButton } from 'react-aria-components';
+import { isDoneInRemark, markDone } from '#documents/session/doneInRemark';
 import { Message } from '#ui/components/Message';
 import { message } from '#words/messages/message';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
@@ -14,6 +15,7 @@ export function RemarkPage({ back }: { back: (() => void) | undefined }) {
   const home = useHome();
   const remark = useHomeStep('after', (part) => part.remark);
   const sets = useHomeState((state) => state.sets);
+  const freeItems = useHomeState((state) => state.plan?.freeItems) ?? [];
   const isSaving = useHomeStep('after', ({ saving }) => saving === 'saving');
   return (
     <HomePage
@@ -29,6 +31,24 @@ export function RemarkPage({ back }: { back: (() => void) | undefined }) {
         </Button>
       }
     >
+      {freeItems.length > 0 && (
+        <div className="home-section" role="group" aria-label={message('after.also')}>
+          <p>{message('after.also')}</p>
+          {freeItems.map(({ name, dose }, index) => (
+            <ToggleButton
+              key={index}
+              className="button flag-button"
+              isSelected={isDoneInRemark(remark, name)}
+              onChange={(isDone) =>
+                home.setRemark(markDone(remark, name, isDone).slice(0, longestRemark))
+              }
+            >
+              {isDoneInRemark(remark, name) ? '✓ ' : ''}
+              {dose.trim() === '' ? name : `${name}: ${dose}`}
+            </ToggleButton>
+          ))}
+        </div>
+      )}
       <TextField
         className="field"
         value={remark}

@@ -1,4 +1,5 @@
 import type { PlanDocument } from '#documents/plan/planDocument';
+import { ownWords } from '#documents/session/doneInRemark';
 import type { Finding } from '#features/sessions/rules/finding';
 import { shortFinding } from '#features/sessions/rules/findingWords';
 import { findNeeds } from '#features/sessions/rules/findNeeds';
@@ -62,7 +63,7 @@ export function buildOverview(
 ): PatientOverview {
   const listed = sessions.map((session): SessionOverview => {
     const needs = findNeeds(session);
-    const left = session.remark === '' ? [] : ['left a remark'];
+    const left = ownWords(session.remark) === '' ? [] : ['left a remark'];
     const gravity = Math.max(gravities.none, ...needs.map(({ kind }) => gravityOf[kind])) as Gravity;
     return {
       id: session.id,

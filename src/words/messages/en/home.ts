@@ -288,6 +288,7 @@ export const home = {
   'after.yes': 'Yes, I fell',
   'after.which': '{set}. {question}',
   'after.add': 'Anything to add?',
+  'after.also': 'What else did you do? Tick it.',
   'after.remark': 'How it felt, or what you would like your therapist to know. You can leave this empty.',
   'after.save': 'Save',
   'after.saving': 'Saving …',

@@ -291,6 +291,7 @@ export const home: Translated<typeof english> = {
   'after.yes': 'Sí, me he caído',
   'after.which': '{set}. {question}',
   'after.add': '¿Algo que añadir?',
+  'after.also': '¿Qué más has hecho? Márcalo.',
   'after.remark': 'Cómo te has sentido, o lo que quieras que sepa tu terapeuta. Puedes dejarlo vacío.',
   'after.save': 'Guardar',
   'after.saving': 'Guardando …',
