@@ -123,7 +123,7 @@ function Free({ items }: { items: PlanDraft['freeItems'] }) {
         {items.map(({ name, dose, how }, index) => (
           <li key={index}>
             <strong>{name}</strong>
-            {dose.trim() !== '' && `: ${dose}`} {how}
+            {dose.trim() !== '' && `: ${dose}`}. {how}
           </li>
         ))}
       </ul>

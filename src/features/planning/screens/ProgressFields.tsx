@@ -60,7 +60,6 @@ export function ProgressFields({ item, onChange }: Props) {
         <LoadFields item={item} onChange={onChange} />
         <OpenBox
           label="Times a week"
-          placeholder="as the plan"
           value={perWeek}
           range={planRanges.perWeek}
           onChange={(next) => onChange({ ...item, perWeek: next }, 'itemPerWeek')}
