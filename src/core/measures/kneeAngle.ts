@@ -71,7 +71,8 @@ export const kneeAngle = {
       first: 10,
       source:
         'the category ‘dynamic valgus’ for raters of the lateral step-down in ‘Quantitative and qualitative ' +
-        'assessment of frontal plane knee motion in males and females’ (54 people), chosen by its authors, not derived',
+        'assessment of frontal plane knee motion in males and females’ (a study of 54 people), chosen by its authors, ' +
+        'not derived',
       healthy: {
         mean: 8.4,
         sd: 5.1,
