@@ -43,7 +43,8 @@ function Proposed({ plan, proposed }: { plan: PlanDocument; proposed: ItemPropos
     <article className="programme-item">
       <h3>{itemName(item)}</h3>
       <p>
-        <strong>{proposalWords[proposal.proposal]}</strong>{' '}
+        <strong>{proposalWords[proposal.proposal]}</strong>
+        {' · '}
         {sessions === 0 ? 'No session at this stage yet.' : `Sessions at this stage: ${sessions}.`}{' '}
         {next !== null && nextStepSentence(next)}
         {next === null &&

@@ -76,9 +76,7 @@ function TestCourse({ course }: { course: AssessmentCourse }) {
       })}
       {done.length > 1 && <TestPlot course={course} />}
       <details className="small">
-        <summary>
-          What is published, and all {done.length === 1 ? 'there is' : `${done.length} times`}
-        </summary>
+        <summary>What is published, and each time it was done ({done.length})</summary>
         {more.map((sentence) => (
           <p key={sentence}>{sentence}</p>
         ))}
