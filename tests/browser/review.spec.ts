@@ -229,7 +229,7 @@ test('limits set by hand stay in their set until they are asked to hold for late
   await expect(limits).toContainText('Set by hand: Not signed');
   await expect(limits).toContainText('They hold for this set alone.');
   await back();
-  await expect(session('3 Apr 2026')).toContainText('5 of 6 out of line');
+  await expect(session('3 Apr 2026')).toContainText('4 of 6 out of line');
   await expect(session('5 Apr 2026')).not.toContainText('8 of 12 out of line');
 
   await openFirstSet('3 Apr 2026');
