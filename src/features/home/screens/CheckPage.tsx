@@ -50,9 +50,7 @@ function NewSigns() {
       title={message('check.new')}
       back={() => home.back()}
       actions={
-        isAskedAfter ? (
-          <NothingNew words={message('check.nothing-new')} />
-        ) : (
+        isAskedAfter ? undefined : (
           <Button className="button button-primary" onPress={() => home.noneOfThese()}>
             {message('check.nothing-new')}
           </Button>
@@ -62,7 +60,7 @@ function NewSigns() {
       {newSigns.map(({ ask, signs }) => (
         <section key={ask} className="home-section">
           <h2>{message(`new.ask.${ask}`)}</h2>
-          <div className="sign-grid" role="group" aria-label={message(`new.ask.${ask}`)}>
+          <div className="sign-grid" data-ask={ask} role="group" aria-label={message(`new.ask.${ask}`)}>
             {ask === 'swelling' && isAskedAfter && <LessSwollen />}
             {signs.map((id) => (
               <Button key={id} className="button flag-button" onPress={() => home.setSign(id)}>
@@ -75,6 +73,8 @@ function NewSigns() {
       <Button className="button button-quiet" onPress={() => home.askAllSigns()}>
         {message('check.whole-list')}
       </Button>
+      {/* Below the signs, never over them: whoever answers has passed them all. */}
+      {isAskedAfter && <NothingNew words={message('check.nothing-new')} />}
     </HomePage>
   );
 }
