@@ -63,8 +63,35 @@ export interface CourseLayout {
   score: ScaleLinear<number, number>;
 }
 
+/** The weeks before the last session that are shown at first. */
+const lastWeeks = 6;
+
+/** The course of the last weeks alone, and of what was in force when they began; the same object where that is all. */
+export function lastWeeksOf(course: Course): Course {
+  const times = [
+    ...course.feelings.map(({ atMs }) => atMs),
+    ...course.panels.flatMap(({ tracks }) => tracks.flatMap(({ sets }) => sets.map(({ atMs }) => atMs))),
+  ];
+  const fromMs = Math.max(...times) - lastWeeks * 7 * 24 * 3_600_000;
+  const isShown = ({ atMs }: { atMs: number }) => atMs >= fromMs;
+  if (times.every((atMs) => atMs >= fromMs)) return course;
+  const lastPlanBefore = course.marks.findLast((mark) => mark.kind === 'plan' && !isShown(mark));
+  return {
+    panels: course.panels.flatMap(({ task, tracks }) => {
+      const shown = tracks.flatMap(({ side, sets, runs }) => {
+        const left = sets.filter(isShown);
+        const cut = runs.map((run) => run.filter(isShown)).filter((run) => run.length > 0);
+        return left.length === 0 ? [] : [{ side, sets: left, runs: cut }];
+      });
+      return shown.length === 0 ? [] : [{ task, tracks: shown }];
+    }),
+    feelings: course.feelings.filter(isShown),
+    marks: course.marks.filter((mark) => isShown(mark) || mark === lastPlanBefore),
+  };
+}
+
 /**
- * Places of everything on one time axis.
+ * Places of everything on one time axis, which begins with the first session; a plan that is older stands at its edge.
  *
  * @param widthPx  of the whole picture
  */
@@ -74,9 +101,12 @@ export function layOutCourse(course: Course, widthPx: number): CourseLayout {
   const sessionTimes = [...new Set([...sets, ...course.feelings].map(({ atMs }) => atMs))].sort(
     (a, b) => a - b,
   );
-  const [first, last] = extent([...sessionTimes, ...course.marks.map(({ atMs }) => atMs)]);
+  const markTimes = course.marks.map(({ atMs }) => atMs);
+  // Without a session, a plan alone is shown.
+  const [first, last] = extent(sessionTimes.length > 0 ? sessionTimes : markTimes);
   const from = first ?? 0;
-  const span = Math.max(leastSpanMs, (last ?? 0) - from);
+  const until = Math.max(last ?? 0, ...markTimes);
+  const span = Math.max(leastSpanMs, until - from);
   const inner = Math.max(1, widthPx - left - right);
   const most = mostSetsOfSession(course);
   // Room for the sets of the first and the last session on either side.
@@ -90,7 +120,7 @@ export function layOutCourse(course: Course, widthPx: number): CourseLayout {
   return {
     panels: course.panels.map((panel) => placePanel(panel, x, setWidth)),
     days: x.ticks(Math.max(2, Math.floor(inner / 110))).map((at) => ({ at, x: x(at) })),
-    marks: course.marks.map((mark) => ({ ...mark, x: x(mark.atMs) })),
+    marks: course.marks.map((mark) => ({ ...mark, x: Math.max(left, x(mark.atMs)) })),
     feelings: course.feelings.map((feeling) => ({ feeling, x: x(feeling.atMs) })),
     score: scaleLinear([0, 10], [panelHeights.scores - bottom - 4, top]),
   };

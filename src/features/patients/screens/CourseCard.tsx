@@ -1,17 +1,24 @@
-import { useEffect, useMemo } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { useKeptSessions, useKeptSessionsState } from '#features/sessions/keptSessionsContext';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
+import { Choice } from '#ui/components/Choice';
 import { useSize } from '#ui/components/useSize';
 import { dayWords } from '#words/dateWords';
 import { usePatientsState } from '../patientsContext';
 import { buildCourse, type CourseSet } from '../rules/buildCourse';
-import { layOutCourse, leastCourseWidth } from '../rules/layOutCourse';
+import { lastWeeksOf, layOutCourse, leastCourseWidth } from '../rules/layOutCourse';
 import { AnglePanel } from './AnglePanel';
 import { CourseTable } from './CourseTable';
 import { DayAxis, FeelingPanels, PlanMarks } from './FeelingPanels';
 import { useCourseKeys } from './useCourseKeys';
 import './course.css';
 import { exerciseName } from '#words/exerciseWords';
+
+const spans = [
+  { id: 'last', name: 'Last six weeks' },
+  { id: 'all', name: 'All weeks' },
+] as const;
+type Span = (typeof spans)[number]['id'];
 
 /** The patient's weeks on one time axis; every set opens. */
 export function CourseCard({ sessions }: { sessions: readonly ListedSession[] }) {
@@ -20,7 +27,10 @@ export function CourseCard({ sessions }: { sessions: readonly ListedSession[] })
   const pseudonym = usePatientsState((state) => state.patient?.pseudonym) ?? '';
   const plans = usePatientsState((state) => state.patient?.plans);
   const [frame, { width: frameWidth }] = useSize<HTMLDivElement>();
-  const course = useMemo(() => buildCourse(sessions, plans ?? []), [sessions, plans]);
+  const [span, setSpan] = useState<Span>('last');
+  const whole = useMemo(() => buildCourse(sessions, plans ?? []), [sessions, plans]);
+  const recent = useMemo(() => lastWeeksOf(whole), [whole]);
+  const course = span === 'last' ? recent : whole;
   const width = Math.max(frameWidth, leastCourseWidth(course));
   const layout = useMemo(
     () => (frameWidth === 0 ? null : layOutCourse(course, width)),
@@ -39,7 +49,12 @@ export function CourseCard({ sessions }: { sessions: readonly ListedSession[] })
   const isEmpty = course.panels.length === 0 && course.feelings.length === 0;
   return (
     <section className="card course" aria-labelledby="course-title">
-      <h2 id="course-title">Course</h2>
+      <div className="patient-card-head">
+        <h2 id="course-title">Course</h2>
+        {recent !== whole && (
+          <Choice label="Weeks shown" isLabelHidden options={spans} value={span} onChange={setSpan} />
+        )}
+      </div>
       {isEmpty ? (
         <p className="soft">
           Nothing is here yet. The course begins with the first session that comes back, or with the first

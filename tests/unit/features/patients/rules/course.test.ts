@@ -5,7 +5,12 @@ import type { Side } from '#core/protocol/side';
 import { notedConditions } from '#documents/plan/notedConditions';
 import { buildCourse } from '#features/patients/rules/buildCourse';
 import { conditionsWords, markSentence, meanWords, peaksWords } from '#features/patients/rules/courseWords';
-import { courseMargins, layOutCourse, panelHeights } from '#features/patients/rules/layOutCourse';
+import {
+  courseMargins,
+  lastWeeksOf,
+  layOutCourse,
+  panelHeights,
+} from '#features/patients/rules/layOutCourse';
 import type { ListedRecording, ListedSession } from '#features/sessions/rules/listedSession';
 import { listedRecording, listedSession, readingOf } from '../../../../support/listedSession';
 import { smallItem } from '../../../../support/smallPlan';
@@ -203,6 +208,25 @@ describe('layOutCourse(course, width)', () => {
     expect(panels[0]!.tracks[0]!.sets[0]!.x[0]).toBeGreaterThan(courseMargins.left);
     expect(days.length).toBeGreaterThan(1);
     expect(layOutCourse(buildCourse([], []), 800).panels).toEqual([]);
+  });
+});
+
+describe('the weeks that are shown', () => {
+  it('begin with the first session; a plan that is older stands at the edge', () => {
+    const old = [{ givenAt: '2025-01-06T08:00:00.000Z' }];
+    const days = ['2026-04-06', '2026-04-20'].map((day) => session(day, [measured()]));
+    const { feelings, marks } = layOutCourse(buildCourse(days, old), 900);
+    expect(marks[0]!.x).toBe(courseMargins.left);
+    expect(feelings[1]!.x - feelings[0]!.x).toBeGreaterThan(700);
+  });
+
+  it('are the last six, where there are more', () => {
+    const days = ['2026-01-05', '2026-04-06', '2026-04-20'].map((day) => session(day, [measured()]));
+    const course = buildCourse(days, []);
+    const recent = lastWeeksOf(course);
+    expect(recent.feelings).toHaveLength(2);
+    expect(recent.panels[0]!.tracks[0]!.sets).toHaveLength(2);
+    expect(lastWeeksOf(recent)).toBe(recent);
   });
 });
 
