@@ -1,5 +1,6 @@
 import { setPeakChange } from '#core/change/setPeakChange';
 import { compareConditions } from '#core/conditions/compareConditions';
+import type { SetConditions } from '#core/conditions/setConditions';
 import { findSetPeak } from '#core/scoring/findSetPeak';
 import { completeRepetitions } from '#documents/recording/completeRepetitions';
 import type { RecordingHead } from '#documents/recording/recordingHead';
@@ -33,12 +34,14 @@ export function sinceLast(earlier: MeasuredSet, later: MeasuredSet): SinceLast |
 }
 
 function isAlike(earlier: MeasuredSet, later: MeasuredSet): boolean {
-  const [then, now] = [earlier, later].map(({ set, recording: { setup, derived } }) =>
-    setConditions(
-      set,
-      { bendsFilmed: setup.bends !== undefined, measuringVersion: derived.measuringVersion },
-      null,
-    ),
-  );
-  return then != null && now != null && compareConditions(then, now).differences.length === 0;
+  const [then, now] = [conditionsOf(earlier), conditionsOf(later)];
+  return then !== null && now !== null && compareConditions(then, now).differences.length === 0;
+}
+
+function conditionsOf({ set, recording: { setup, derived } }: MeasuredSet): SetConditions | null {
+  const measured = {
+    bendsFilmed: setup.bends !== undefined,
+    measuringVersion: derived.measuringVersion,
+  };
+  return setConditions(set, measured, null);
 }

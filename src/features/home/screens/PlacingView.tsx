@@ -15,8 +15,7 @@ export function PlacingView({ view: { step } }: { view: GuideView }) {
   const question = useHomeStep('exercise', (part) => furnitureToAsk(step.item, part.isFurniturePlaced));
   const isMirrored = useHomeState(isShownMirrored);
   // Asked at once, before anybody has walked away from the device.
-  if (question !== null)
-    return <Prepare question={question} steps={setupLines(step.item, step.side)} />;
+  if (question !== null) return <Prepare question={question} steps={setupLines(step.item, step.side)} />;
   if (placing === null) {
     return (
       <div className="film-told">

@@ -39,9 +39,7 @@ export function RemarkPage({ back }: { back: (() => void) | undefined }) {
               key={index}
               className="button flag-button"
               isSelected={isDoneInRemark(remark, name)}
-              onChange={(isDone) =>
-                home.setRemark(markDone(remark, name, isDone).slice(0, longestRemark))
-              }
+              onChange={(isDone) => home.setRemark(markDone(remark, name, isDone).slice(0, longestRemark))}
             >
               {isDoneInRemark(remark, name) ? '✓ ' : ''}
               {dose.trim() === '' ? name : `${name}: ${dose}`}

@@ -2,6 +2,7 @@ import { useEffect } from 'react';
 import { Button } from 'react-aria-components';
 import { useNavigation } from '#shell/navigation/navigationContext';
 import { Brand } from '#ui/components/Brand';
+import { ProblemMessage } from '#ui/components/ProblemMessage';
 import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
 import { GeneralFields } from './GeneralFields';
 import { HandOut } from './HandOut';
@@ -16,6 +17,7 @@ export function PlanScreen() {
   const writing = usePlanWriting();
   const canUndo = usePlanWritingState((state) => state.canUndo);
   const canRedo = usePlanWritingState((state) => state.canRedo);
+  const problem = usePlanWritingState((state) => state.problem);
 
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
@@ -52,6 +54,7 @@ export function PlanScreen() {
       <main className="plan-main">
         <div className="plan-form">
           <h1>Write a plan for a patient</h1>
+          <ProblemMessage problem={problem} onClose={() => writing.dismissProblem()} />
           <GeneralFields />
           <ItemList />
         </div>

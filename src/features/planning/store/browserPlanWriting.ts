@@ -16,12 +16,11 @@ export async function browserPlanWriting(
   await Promise.all(draftNames.map((name) => notes.readAnew(name).catch(() => null)));
   return {
     read: (name) => notes.read(name),
-    // Where the draft can't be stored it stays in the page; saving it as a file still works.
-    write: (name, text) => void notes.write(name, text).catch(() => undefined),
-    keep: (plan) =>
-      void openRepository()
-        .then(({ repository }) => repository.plans.save(plan.id, JSON.stringify(plan)))
-        .catch(() => undefined), // The plan is handed out anyway; its limits are then not known here.
+    write: (name, text) => notes.write(name, text),
+    async keep(plan) {
+      const { repository } = await openRepository();
+      await repository.plans.save(plan.id, JSON.stringify(plan));
+    },
     patients: () => readKnown(openRepository).catch(() => []),
     lastPlanOf: async (patient) => {
       try {

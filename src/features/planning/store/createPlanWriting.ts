@@ -5,6 +5,7 @@ import type { PainfulSide } from '#documents/patient/patientDocument';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import { finishDraft, newDraft, nextPlanOf, templateOf, type PlanDraft } from '#documents/plan/planDraft';
 import { plainName } from '#documents/schema/plainName';
+import { explainProblem, type ShownProblem } from '#shell/explainProblem';
 import { readDraft, readJson, readPractice, readTemplates, type Practice, type Template } from './templates';
 
 /** A patient of this device, as far as plan writing needs it. */
@@ -31,15 +32,18 @@ export interface PlanWritingState {
   templates: readonly Template[];
   /** Null where it was never asked. */
   practice: Practice | null;
+  /** Why the device keeps what was written no longer than the page is open; null where it does. */
+  problem: ShownProblem | null;
 }
 
 /** What plan writing needs from its environment; tests pass plain objects. */
 export interface PlanWritingWorld {
   /** Texts that outlive the tab, by name; null where there is none or storage is blocked. */
   read(name: DraftName): string | null;
-  write(name: DraftName, text: string): void;
-  /** Stores a plan that was handed out: sessions sent back are judged by its limits. */
-  keep(plan: PlanDocument): void;
+  /** Rejects where it can't be stored. */
+  write(name: DraftName, text: string): Promise<void>;
+  /** Stores a plan that was handed out: sessions sent back are judged by its limits. Rejects where it can't be stored. */
+  keep(plan: PlanDocument): Promise<void>;
   /** None where nothing can be read. */
   patients(): Promise<readonly KnownPatient[]>;
   /** The plan that was handed out last to the patient of that pseudonym; null where none is kept. */
@@ -75,6 +79,7 @@ export interface PlanWriting {
   useTemplate(name: string): void;
   removeTemplate(name: string): void;
   setPractice(practice: Practice): void;
+  dismissProblem(): void;
   /** Hands the plan out as a file; does nothing while it is invalid. */
   save(): void;
   /** To be called when the plan was handed out another way: as a link or on paper. */
@@ -117,7 +122,14 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
     theirLast: null,
     templates: readTemplates(world.read('templates')),
     practice: readPractice(world.read('practice')),
+    problem: null,
   }));
+  /** The page keeps what could not be stored, and says so until something can be stored again. */
+  const settle = (kept: Promise<void>) =>
+    void kept.then(
+      () => store.setState({ problem: null }),
+      (error: unknown) => store.setState({ problem: explainProblem(error, 'keep') }),
+    );
   const refresh = () => {
     const { patients, theirLast } = store.getState();
     const current = currentState(patients);
@@ -138,7 +150,7 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
     drafts = next;
     lastField = field;
     refresh();
-    world.write('draft', JSON.stringify(store.getState().draft));
+    settle(world.write('draft', JSON.stringify(store.getState().draft)));
   };
   const put = (draft: PlanDraft, field: string | null = null) => {
     // A plan that was handed out stays as it was: a changed plan is a new one.
@@ -151,7 +163,7 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
   const handedOut = () => {
     const { plan } = store.getState();
     if (plan === null) return;
-    world.keep(plan);
+    settle(world.keep(plan));
     isHandedOut = true;
     const { patients } = store.getState();
     const isKnown = namesOf(patients).includes(plan.patient);
@@ -162,7 +174,7 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
   };
   const keepTemplates = (templates: readonly Template[]) => {
     store.setState({ templates });
-    world.write('templates', JSON.stringify(templates));
+    settle(world.write('templates', JSON.stringify(templates)));
   };
 
   /** Not even undo brings back a deleted patient. */
@@ -224,7 +236,7 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
     removeTemplate: (name) => keepTemplates(store.getState().templates.filter((one) => one.name !== name)),
     setPractice(practice) {
       store.setState({ practice });
-      world.write('practice', JSON.stringify(practice));
+      settle(world.write('practice', JSON.stringify(practice)));
     },
     save() {
       const { plan } = store.getState();
@@ -233,6 +245,7 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
       handedOut();
     },
     handedOut,
+    dismissProblem: () => store.setState({ problem: null }),
   };
 }
 

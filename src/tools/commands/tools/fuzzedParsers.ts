@@ -197,7 +197,7 @@ function boxBytes(boxes: unknown): Buffer {
       const inner = boxBytes(content);
       return Buffer.concat([
         word(typeof name === 'number' ? name : inner.length + 8),
-        Buffer.from(String(name).slice(0, 4).padEnd(4), 'latin1'),
+        Buffer.from((typeof name === 'string' ? name : '').slice(0, 4).padEnd(4), 'latin1'),
         inner,
       ]);
     }),
@@ -206,7 +206,7 @@ function boxBytes(boxes: unknown): Buffer {
 
 function word(value: unknown): Buffer {
   const bytes = Buffer.alloc(4);
-  bytes.writeUInt32BE(Number(value) >>> 0);
+  bytes.writeUInt32BE(typeof value === 'number' ? value >>> 0 : 0);
   return bytes;
 }
 

@@ -3,8 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { countInLine, type CountInLine } from '#core/chance/countInLine';
 import { countQuantile } from '#core/chance/countQuantile';
-import { normalCdf } from '#core/statistics/normalCdf';
 import { seededRandom } from '#core/seededRandom';
+import { normalCdf } from '#core/statistics/normalCdf';
 
 /** A set held against an inward limit of 10 alone, in which every repetition has the same own error. */
 function inward(peaks: readonly number[], sharedSd: number, ownSd: number): CountInLine {

@@ -2,13 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { findTask, type TaskId } from '#core/exercises/exercises';
 import { keypointCount, keypointNames } from '#core/keypoints/keypointNames';
 import { measure } from '#core/measurement/measure';
+import { seededRandom } from '#core/seededRandom';
 import { createLiveCounter } from '#core/segmentation/createLiveCounter';
 import { findExcursions } from '#core/segmentation/findExcursions';
 import { excursionLevels } from '#core/segmentation/findRepetitions';
 import { scaleToExcursion } from '#core/segmentation/scaleToExcursion';
 import { butterworthLowPass } from '#core/signal/butterworthLowPass';
 import { createCausalLowPass } from '#core/signal/createCausalLowPass';
-import { seededRandom } from '#core/seededRandom';
 import { filmPerson, type Film, type Scene } from '../../../support/syntheticPerson';
 
 const rateHz = 30;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { seededRandom } from '#core/seededRandom';
 import { createSortedSamples } from '#core/signal/createSortedSamples';
 import { quantileOf } from '#core/signal/quantileOf';
-import { seededRandom } from '#core/seededRandom';
 
 describe('createSortedSamples().quantile(share)', () => {
   it('equals the quantile of all sorted values, after each of thousands', () => {

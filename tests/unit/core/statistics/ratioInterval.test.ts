@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { ratioInterval } from '#core/statistics/ratioInterval';
 import { seededRandom } from '#core/seededRandom';
+import { ratioInterval } from '#core/statistics/ratioInterval';
 
 describe('ratioInterval(a, b, sa, sb)', () => {
   it('is worked out by hand for 18 of 24 with an error of 1.2 each', () => {

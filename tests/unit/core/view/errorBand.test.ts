@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { seededRandom } from '#core/seededRandom';
 import { quantileOf } from '#core/signal/quantileOf';
 import { errorBand, noBand, ownBand, placingSd, scaleBand } from '#core/view/errorBand';
 import { frontalKneeAngleDeg, squareToBody } from '#core/view/frontalKneeAngle';
@@ -13,7 +14,6 @@ import {
 } from '#core/view/liftLeg';
 import type { Path } from '#core/view/path';
 import { filmFocalPx as focalPx, pictureLeg } from '../../../support/pictureLeg';
-import { seededRandom } from '#core/seededRandom';
 import { toRad } from '../../../support/space';
 import { filmPerson, type Scene } from '../../../support/syntheticPerson';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { conformalFactor } from '#tools/validation/conformalFactor';
 import { seededRandom } from '#core/seededRandom';
+import { conformalFactor } from '#tools/validation/conformalFactor';
 
 describe('conformalFactor(ratios, chance)', () => {
   it('is the ceil((n + 1) chance)-th smallest ratio', () => {

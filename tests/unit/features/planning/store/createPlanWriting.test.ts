@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { Problem } from '#core/problem';
 import { parsePlan } from '#documents/plan/parsePlan';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import {
@@ -11,7 +12,7 @@ import { smallHold, smallItem, smallPlan } from '../../../../support/smallPlan';
 
 function open(
   kept = new Map<DraftName, string>(),
-  known: { patients?: KnownPatient[]; plans?: PlanDocument[] } = {},
+  known: { patients?: KnownPatient[]; plans?: PlanDocument[]; isFull?: () => boolean } = {},
 ) {
   const saved: { fileName: string; text: string }[] = [];
   const handedOut: PlanDocument[] = [];
@@ -19,8 +20,14 @@ function open(
   let ids = 0;
   const writing = createPlanWriting({
     read: (name) => kept.get(name) ?? null,
-    write: (name, text) => void kept.set(name, text),
-    keep: (plan) => void handedOut.push(plan),
+    write(name, text) {
+      if (known.isFull?.() === true) return Promise.reject(new Problem('storage', 'It is full.'));
+      kept.set(name, text);
+      return Promise.resolve();
+    },
+    async keep(plan) {
+      await Promise.resolve(handedOut.push(plan));
+    },
     patients: () => Promise.resolve(known.patients ?? []),
     lastPlanOf: (name) => Promise.resolve(known.plans?.find(({ patient }) => patient === name) ?? null),
     watchDeleted: (listener) => (tellDeleted = listener),
@@ -49,6 +56,21 @@ describe('createPlanWriting(world)', () => {
     expect(state().fault).toBe('Add at least one task.');
     writing.change({ items: [smallItem()] });
     expect(state()).toMatchObject({ fault: null, plan: { patient: 'Grey Otter 3' } });
+  });
+
+  it('says so while the device does not keep what is written', async () => {
+    let isFull = true;
+    const { writing, state } = open(undefined, { isFull: () => isFull });
+    writing.change({ patient: 'Grey Otter 3' });
+    await settled();
+    expect(state()).toMatchObject({
+      draft: { patient: 'Grey Otter 3' },
+      problem: { sentence: 'It is full.' },
+    });
+    isFull = false;
+    writing.change({ items: [smallItem()] });
+    await settled();
+    expect(state().problem).toBeNull();
   });
 
   it('undoes and redoes, typing in one field as one step', () => {

@@ -511,7 +511,7 @@ describe('removePatient(patient)', () => {
     await keptSessions.enter();
     expect((await repository.interrupted()).found).toHaveLength(1);
     await keptSessions.removePatient(session.patient);
-    expect(state().removals).toMatchObject([{ patient: session.patient, records: { length: 5 } }]);
+    expect(state().removals).toMatchObject([{ patients: [session.patient], records: { length: 5 } }]);
     expect(JSON.stringify(world.notes)).not.toContain(session.patient);
     ring(undoMs);
     await vi.waitFor(() => expect(state().removals).toEqual([]));

@@ -133,8 +133,8 @@ describe('packParcel(parcel), unpackParcel(blob)', () => {
   it('refuse what is something else, or of a later version', async () => {
     for (const text of ['', 'knee', '{}\n', 'null\n', '[1]\n', '\n'])
       expect(await problemOf(new Blob([text]))).toBe('It is not a session from Overfoot.');
-    expect(await problemOf(around(packed('{}'), {}, { version: 5 }))).toMatch(
-      /of version 5; .*Update the program\.$/,
+    expect(await problemOf(around(packed('{}'), {}, { version: 6 }))).toMatch(
+      /of version 6; .*Update the program\.$/,
     );
   });
 
