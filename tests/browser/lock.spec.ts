@@ -1,11 +1,10 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import AxeBuilder from '@axe-core/playwright';
 import { chromium, expect, test, type Page } from '@playwright/test';
 import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
 import { openKeptSessions } from '#tools/commands/tools/openKeptSessions';
-import { accessibilityFaults } from '../support/browser/accessibilityFaults';
-import { quickPassphrases } from '../support/browser/quickPassphrases';
 import { demoSessions, saveSessions } from '../support/browser/saveSessions';
 
 /** Two pseudonyms, the key, and what stands at the start of every MP4 file. */
@@ -82,7 +81,6 @@ const foundOnDisk = (page: Page, words: readonly string[]) =>
   }, words);
 
 test('a lock seals sessions, videos and keys, and only the passphrase opens them', async ({ page }) => {
-  await quickPassphrases(page);
   await keepDemoWithKey(page);
   await page.getByRole('button', { name: 'Close' }).click();
   expect(await foundOnDisk(page, secrets)).toEqual(secrets);
@@ -90,13 +88,13 @@ test('a lock seals sessions, videos and keys, and only the passphrase opens them
   await openLock(page);
   await lockWith(page, passphrase, 'otter river stone');
   await expect(page.getByText('The two are not the same')).toBeVisible();
-  expect(await accessibilityFaults(page)).toEqual([]);
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   await page.getByLabel('Once more').fill(passphrase);
   await page.getByRole('button', { name: 'Lock this device' }).click();
 
   await expect(locked(page)).toBeVisible({ timeout: 20_000 });
   await expect(page.getByLabel('Passphrase', { exact: true })).toBeFocused();
-  expect(await accessibilityFaults(page)).toEqual([]);
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   await tryToUnlock(page, 'another river stone lamp');
   await expect(page.getByRole('alert')).toContainText('does not open what is kept here', {
     timeout: 20_000,
@@ -182,24 +180,14 @@ test('a closed browser leaves nothing readable on the disk once the lock is on, 
       serviceWorkers: 'block',
       bypassCSP: true,
     });
-    await quickPassphrases(context);
     await work(context.pages()[0]!);
     await context.close();
   };
   const words = [...secrets.slice(0, 3), 'felt wobbly'];
   try {
-    await browse(keepDemoWithKey);
-    expect(foundInProfile(folder, words)).toEqual(words);
     await browse(async (page) => {
-      await page.goto('./');
-      await openKeptSessions(page);
-      await page.getByRole('button', { name: 'Storage', exact: true }).click();
-      await page.getByRole('button', { name: 'Delete everything …' }).click();
-      await page.getByRole('button', { name: 'Yes, delete everything for good' }).click();
-      await expect(page.getByText('Nothing is kept on this device yet')).toBeAttached();
+      await keepDemoWithKey(page);
     });
-    expect(foundInProfile(folder, words)).toEqual([]);
-    await browse(keepDemoWithKey);
     expect(foundInProfile(folder, words)).toEqual(words);
     await browse(async (page) => {
       await page.goto('./');
@@ -215,7 +203,21 @@ test('a closed browser leaves nothing readable on the disk once the lock is on, 
       await page.goto('./');
       await unlock(page, passphrase);
       await openKeptSessions(page);
+      await openLock(page);
+      await page.getByLabel('Passphrase of the lock').fill(passphrase);
+      await page.getByRole('button', { name: 'Turn off the lock' }).click();
+      await unlock(page, passphrase);
+      await openKeptSessions(page);
       await expect(sessions(page)).toHaveCount(4);
+    });
+    expect(foundInProfile(folder, words)).toEqual(words);
+    await browse(async (page) => {
+      await page.goto('./');
+      await openKeptSessions(page);
+      await page.getByRole('button', { name: 'Storage', exact: true }).click();
+      await page.getByRole('button', { name: 'Delete everything …' }).click();
+      await page.getByRole('button', { name: 'Yes, delete everything for good' }).click();
+      await expect(page.getByText('Nothing is kept on this device yet')).toBeAttached();
     });
     expect(foundInProfile(folder, words)).toEqual([]);
   } finally {
@@ -226,7 +228,6 @@ test('a closed browser leaves nothing readable on the disk once the lock is on, 
 test('a lock that is damaged leads on, and a plan’s link is not in the address while it is asked for', async ({
   page,
 }) => {
-  await quickPassphrases(page);
   await saveSessions(page, demoSessions().slice(0, 1));
   await page.goto('./');
   await openKeptSessions(page);
@@ -269,7 +270,6 @@ test('a lock that is damaged leads on, and a plan’s link is not in the address
 test('a browser without storage buckets says what a lock can’t erase, and can start with an empty device', async ({
   page,
 }) => {
-  await quickPassphrases(page);
   await page.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, 'storageBuckets'));
   await saveSessions(page, demoSessions().slice(0, 1));
   const databases = () =>
@@ -280,7 +280,7 @@ test('a browser without storage buckets says what a lock can’t erase, and can 
   await expect(sessions(page)).toHaveCount(1);
   await openLock(page);
   await expect(page.getByText('What was kept here before is not erased.')).toBeVisible();
-  expect(await accessibilityFaults(page)).toEqual([]);
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   await page.getByLabel('Passphrase of the lock').fill(passphrase);
   await page.getByLabel('Once more').fill(passphrase);
   await page
