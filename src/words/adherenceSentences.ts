@@ -13,7 +13,7 @@ export function adherenceSentences({
   const total =
     interval === null
       ? 'Nothing was due yet.'
-      : `Done: ${done} of ${due} due, ${percent(interval.share)} % (${percent(interval.low)} to ${percent(interval.high)}).`;
+      : `Done in the week when due: ${done} of ${due}, ${percent(interval.share)} % (${percent(interval.low)} to ${percent(interval.high)}).`;
   const byWeek = weeks.filter((week) => week.due > 0).map((week) => `${week.done} of ${week.due}`);
   return [
     ...(isSilent ? [`Silent for ${silentDays} days.`] : []),

@@ -237,8 +237,10 @@ test('the panel of a task says when faults show, what the dose builds up to, and
   await task.getByRole('button', { name: /^Stages/ }).press('Enter');
   await expect(task).toContainText('on the way, on the way back');
   await expect(task).toContainText('up to 20 to 25 good ones in a row');
-  await expect(task).toContainText('10° inward (more is called ‘dynamic valgus’ in a study');
-  await expect(task).toContainText('10° outward (the same angle: common practice, no source)');
+  await expect(task).toContainText(
+    '10° inward (the category ‘dynamic valgus’ for raters of the lateral step-down',
+  );
+  await expect(task).toContainText('10° outward (their category ‘dynamic varus’ in the same study)');
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   expect(await seriousFaults(page)).toEqual([]);
 });

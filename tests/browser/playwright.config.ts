@@ -1,6 +1,6 @@
 import { defineConfig } from '@playwright/test';
 import { deviceOf } from '#tools/commands/tools/deviceOf';
-import { browserSwitches, findTestBrowser } from '#tools/commands/tools/findBrowser';
+import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
 import { projectRoot } from '#tools/commands/tools/projectRoot';
 
 const port = Number(process.env['OVERFOOT_TEST_PORT'] ?? 4273);
@@ -23,7 +23,7 @@ export default defineConfig({
   reporter: [['list'], ...(report === undefined ? [] : [['json', { outputFile: report }] as const])],
   use: {
     baseURL: `http://127.0.0.1:${port}/`,
-    launchOptions: { executablePath: findTestBrowser(), args: browserSwitches },
+    launchOptions: { executablePath: findBrowser(), args: browserSwitches },
     screenshot: 'only-on-failure',
     storageState: deviceOf('treats', `http://127.0.0.1:${port}`),
     serviceWorkers: 'block', // Else every test would keep 20 MB; offline.spec.ts allows them.

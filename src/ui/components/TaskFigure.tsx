@@ -91,7 +91,9 @@ function viewBoxOf(poses: readonly FigurePose[], view: View, side: Side): string
   const heights = poses.flatMap((pose) => {
     const place = placeIn(view, pose, side);
     const floor = view === 'oblique' ? matCorners.map((corner) => place(corner).y) : [0];
-    return [place(pose.head).y - headRadius, ...floor];
+    // Of somebody who lies, the knees or the pelvis may be the highest.
+    const joints = [pose.knee.left, pose.knee.right, pose.pelvis].map((joint) => place(joint).y);
+    return [place(pose.head).y - headRadius, ...joints, ...floor];
   });
   const top = Math.min(...heights) - margin.above;
   return `${-width / 2} ${top} ${width} ${Math.max(...heights) + margin.below - top}`;

@@ -25,6 +25,8 @@ export async function writePlan(
   }
   await press('Add a task');
   await page.getByRole('option', { name: 'Split-stance sit-to-stand' }).click();
+  await page.getByRole('button', { name: /Side$/ }).press('Enter');
+  await page.getByRole('option', { name: 'Right leg' }).click();
   for (const [label, value] of [
     ['Sets', 1],
     ['Repetitions per set', repetitions],

@@ -24,7 +24,9 @@ export function PlanPage() {
   const home = useHome();
   const plan = useHomeState((state) => state.plan);
   const steps = useHomeState((state) => state.steps);
-  const [at, setAt] = useState(0);
+  // Coming back from the warning signs, all of it was read.
+  const isRead = useHomeStep('overview', ({ isConfirmed }) => isConfirmed);
+  const [at, setAt] = useState(isRead ? pages.length - 1 : 0);
   const items = [...new Set(steps.map(({ item }) => item))];
   const page = pages[at];
   const back = () => (at === 0 ? home.back() : setAt(at - 1));

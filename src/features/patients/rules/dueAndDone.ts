@@ -42,12 +42,12 @@ function calendarDay(atMs: number): number {
   return Date.parse(isoDay(new Date(atMs).toISOString())) / dayMs;
 }
 
-/** '5 of 9 sessions, 1 of them without filming; the last 2 days ago'. */
+/** '5 sessions done (1 without filming), 9 due so far; the last one 2 days ago'. */
 export function dueWords({ done, unfilmed, due, silentDays }: DueAndDone): string {
-  const noun = (due ?? done) === 1 ? 'session' : 'sessions';
-  const count = due === null ? `${done} ${noun} done` : `${done} of ${due} ${noun} due so far`;
-  const without = unfilmed === 0 ? '' : `, ${unfilmed} without filming`;
-  if (silentDays === null) return `${count}${without}; nothing was done yet`;
+  const without = unfilmed === 0 ? '' : ` (${unfilmed} without filming)`;
+  const dueSoFar = due === null ? '' : `, ${due} due so far`;
+  const count = `${done} ${done === 1 ? 'session' : 'sessions'} done${without}${dueSoFar}`;
+  if (silentDays === null) return count;
   const ago = silentDays === 0 ? 'today' : silentDays === 1 ? 'yesterday' : `${silentDays} days ago`;
-  return `${count}${without}; the last one ${ago}`;
+  return `${count}; the last one ${ago}`;
 }

@@ -1,6 +1,7 @@
 import { Fragment, useLayoutEffect, useMemo, useRef, type KeyboardEvent } from 'react';
 import type { Measurement } from '#core/measurement/measurement';
 import type { MeasureId } from '#core/measures/measures';
+import { useIsPrinted } from '#ui/components/useIsPrinted';
 import { useMediaQuery } from '#ui/components/useMediaQuery';
 import type { RepetitionRow } from '../rules/repetitionRow';
 import { ColumnHead } from './ColumnHead';
@@ -31,7 +32,7 @@ interface Props {
 export function RepetitionTable(props: Props) {
   const { measurement, rows, order, sort, onSort, added, hasAll, selected, now, onSelect } = props;
   const isNarrow = useMediaQuery('(width < 40rem), (56rem <= width < 80rem)');
-  const isPrinted = useMediaQuery('print');
+  const isPrinted = useIsPrinted();
   const { side } = measurement.setup;
   const box = useRef<HTMLDivElement>(null);
   const columns = useMemo(

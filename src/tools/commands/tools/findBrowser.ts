@@ -6,8 +6,6 @@ import { CommandProblem } from './commandProblem';
 import { projectRoot } from './projectRoot';
 
 const names = ['google-chrome', 'google-chrome-stable', 'chromium', 'chromium-browser', 'chrome'];
-/** A browser without windows: a page costs two thirds of what it does in a whole one. */
-const shellNames = ['chromium-headless-shell', 'chrome-headless-shell'];
 
 /** What Playwright switches off; of two such switches only the last one counts. */
 const playwrightSwitchesOff = [
@@ -41,15 +39,6 @@ export const browserSwitches = [
 ];
 
 /**
- * The browser for tests that need no window, profile or camera: the one that OVERFOOT_BROWSER names, else a headless
- * shell on the PATH, else what findBrowser finds.
- */
-export function findTestBrowser(): string {
-  const isNamed = (process.env['OVERFOOT_BROWSER'] ?? '') !== '';
-  return (isNamed ? undefined : onPath(shellNames).find(isProgram)) ?? findBrowser();
-}
-
-/**
  * Path of a Chrome or Chromium: the one that OVERFOOT_BROWSER names, else one on the PATH, in its usual place, or
  * Playwright's own; where there is none, one is installed.
  *
@@ -71,15 +60,15 @@ export function findBrowser(): string {
 }
 
 function installedBrowser(): string | undefined {
-  return [...onPath(names), ...usualPlaces(), chromium.executablePath()].find(isProgram);
+  return [...onPath(), ...usualPlaces(), chromium.executablePath()].find(isProgram);
 }
 
-function onPath(programs: readonly string[]): string[] {
+function onPath(): string[] {
   const endings = process.platform === 'win32' ? ['.exe'] : [''];
   return (process.env['PATH'] ?? '')
     .split(delimiter)
     .filter((folder) => folder !== '')
-    .flatMap((folder) => programs.flatMap((name) => endings.map((ending) => join(folder, name + ending))));
+    .flatMap((folder) => names.flatMap((name) => endings.map((ending) => join(folder, name + ending))));
 }
 
 function usualPlaces(): string[] {
@@ -115,9 +104,7 @@ function installBrowser(): string | undefined {
   console.error('No Chrome or Chromium was found; installing one ...');
   if (process.platform === 'linux' && process.getuid?.() === 0) {
     run('apt-get', ['update', '-q']);
-    // One by one: the shell is a package of its own on Debian only.
-    for (const name of ['chromium', 'chromium-headless-shell'])
-      run('apt-get', ['install', '-y', '-q', '--no-install-recommends', name]);
+    run('apt-get', ['install', '-y', '-q', '--no-install-recommends', 'chromium']);
     const found = installedBrowser();
     if (found !== undefined && starts(found)) return found;
   }

@@ -156,7 +156,7 @@ export const home = {
   'check.none': 'None of these',
   'check.new': 'Anything new?',
   'check.nothing-new': 'Nothing new',
-  'check.worst-after': '{nothing}. Most pain in the day after last time?',
+  'check.worst-after': '{nothing}. Worst pain the day after last time?',
   'check.worst-unknown': 'Can’t say',
   'check.whole-list': 'Whole list',
   'check.do-not': 'Do not exercise today',

@@ -52,11 +52,11 @@ export const safety = {
 
   'new.ask.swelling': 'Knee more swollen?',
   'new.less-swollen': 'Less',
-  'new.swollen': 'More than usual',
+  'new.swollen': 'More',
   'new.much-swollen': 'Much more',
   'new.ask.let-down': 'Did it let you down?',
   'new.gave-way': 'It gave way',
-  'new.locked': 'It locked or got stuck',
+  'new.locked': 'It locked',
   'new.ask.else': 'Anything else?',
   'new.fell': 'A fall or blow',
   'new.hot-joint': 'Fever, or hot, red joint',
