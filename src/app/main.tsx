@@ -85,11 +85,19 @@ const openRepositoryOnce = openOnce(async () => {
 });
 /** Everything waits for what is kept, which may be locked. */
 async function openPage(): Promise<void> {
-  const [notes, { createReview }, { browserPatients }] = await Promise.all([
+  const [notes, { createReview }] = await Promise.all([
     openNotes(openRepositoryOnce, earlierNotes()),
     import('#features/review/store/createReview'),
-    import('#features/review/store/browserPatients'),
   ]);
+  // Needed once something is kept for a patient.
+  const patients = openOnce(async () => {
+    const { browserPatients } = await import('#features/review/store/browserPatients');
+    return browserPatients({
+      openRepository: openRepositoryOnce,
+      newId: () => crypto.randomUUID(),
+      now: () => new Date(),
+    });
+  });
 
   /** A review needs a recording, which does not outlast the page. */
   let hasRecording = false;
@@ -113,11 +121,10 @@ async function openPage(): Promise<void> {
     fetchExample: () => fetchExample(`${baseUrl}example/`),
     saveFile,
     reviewer: browserReviewer(notes),
-    patients: browserPatients({
-      openRepository: openRepositoryOnce,
-      newId: () => crypto.randomUUID(),
-      now: () => new Date(),
-    }),
+    patients: {
+      pseudonyms: async () => (await patients()).pseudonyms(),
+      keep: async (...what) => (await patients()).keep(...what),
+    },
     sureness: rememberedSureness(notes),
     newId: () => crypto.randomUUID(),
     now: () => new Date(),

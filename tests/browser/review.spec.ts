@@ -245,6 +245,8 @@ test('limits set by hand stay in their set until they are asked to hold for late
   await expect(inward).toHaveValue('10°');
   await page.keyboard.press('Control+z');
   await expect(limits).toContainText('Carried over from');
+  // Open, the form lies over the tabs.
+  await page.getByRole('button', { name: 'Close limits' }).click();
   await page.getByRole('tab', { name: 'Remarks' }).click();
   await page.getByRole('button', { name: 'Mark as reviewed' }).click();
   await back();
