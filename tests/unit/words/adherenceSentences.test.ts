@@ -16,7 +16,14 @@ describe('adherenceSentences(adherence)', () => {
       said([1, 3, 14, 16, 18], 21),
       ['Done in the week when due: 5 of 9, 56 % (27 to 81).', 'By week: 2 of 3, 0 of 3, 3 of 3.'],
     ],
-    [said([2], 12), ['Silent for 9 days.', 'Done in the week when due: 1 of 5, 20 % (4 to 62).', 'By week: 1 of 3, 0 of 2.']],
+    [
+      said([2], 12),
+      [
+        'Silent for 9 days.',
+        'Done in the week when due: 1 of 5, 20 % (4 to 62).',
+        'By week: 1 of 3, 0 of 2.',
+      ],
+    ],
     [said([], 1), ['Nothing was due yet.']],
     [said([0, 2, 5], 7), ['Done in the week when due: 3 of 3, 100 % (44 to 100).']],
   ])('%j', (sentences, expected) => {

@@ -17,7 +17,9 @@ describe('dueAndDone(plan, sessions, now)', () => {
     // 16 whole days at 3 a week: 6.86, so 6 are due.
     const found = dueAndDone(plan, sessions, at('17'));
     expect(found).toEqual({ done: 2, unfilmed: 1, due: 6, silentDays: 12 });
-    expect(dueWords(found)).toBe('2 sessions done (1 without filming), 6 due so far; the last one 12 days ago');
+    expect(dueWords(found)).toBe(
+      '2 sessions done (1 without filming), 6 due so far; the last one 12 days ago',
+    );
   });
 
   it('has nothing due where the plan leaves it open, or is of today', () => {
