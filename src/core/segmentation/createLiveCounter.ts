@@ -37,14 +37,17 @@ export function createLiveCounter({ shape }: Pick<Task, 'shape'>): LiveCounter {
   const toUniform = createUniformStream(rateHz);
   const samples = createSortedSamples();
   const turningPoints: number[] = [];
+  let count = 0;
   return {
     push(timeMs, movementPx, legLengthPx) {
-      for (const value of toUniform(timeMs, movementPx)) {
+      const fresh = toUniform(timeMs, movementPx);
+      for (const value of fresh) {
         const turned = smooth(shape === 'dip' ? -value : value);
         samples.add(turned);
         addTurningPoint(turningPoints, turned);
       }
-      return countComplete(turningPoints, legLengthPx, samples.quantile);
+      if (fresh.length > 0) count = countComplete(turningPoints, legLengthPx, samples.quantile);
+      return count;
     },
   };
 }

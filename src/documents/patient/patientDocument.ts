@@ -77,7 +77,7 @@ const assessmentSchema = z.strictObject({
     .describe('Where it was a mistake: who said so, and when. It stays in the record.'),
 });
 
-/** A set that was filmed again, the person having walked away and the camera set up anew. */
+/** A set that was filmed again, after the person walked away and the camera was set up again. */
 const repeatSchema = z.strictObject({
   ...signed,
   first: z.uuid().describe('The recording of the first time.'),

@@ -7,9 +7,9 @@ export function patientFault(patient: PatientDocument): string | null {
   const { pseudonym, marks, plans, decisions, assessments, repeats } = patient;
   if (plainName(pseudonym) !== pseudonym) return 'its pseudonym has characters that are not seen';
   if (new Set(marks.map(({ visitId }) => visitId)).size < marks.length) return 'a session is marked twice';
-  if (new Set(plans.map(({ id }) => id)).size < plans.length) return 'a plan stands in it twice';
+  if (new Set(plans.map(({ id }) => id)).size < plans.length) return 'it has the same plan twice';
   const entries = [...decisions, ...assessments].map(({ id }) => id);
-  if (new Set(entries).size < entries.length) return 'an entry stands in it twice';
+  if (new Set(entries).size < entries.length) return 'it has the same entry twice';
   if (repeats.some(({ first, second }) => first === second)) return 'a set is said to repeat itself';
   return thresholdsFault(patient.thresholds);
 }

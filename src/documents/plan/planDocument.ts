@@ -151,7 +151,7 @@ export const planSchema = z
     freeItems: z
       .array(freeItem)
       .max(planBounds.freeItems)
-      .describe('Besides the items: done without the camera, and ticked off.'),
+      .describe('Done in addition to the items, without the camera, and ticked off.'),
     autoStep: z
       .enum(autoSteps)
       .describe(

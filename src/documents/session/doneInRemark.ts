@@ -1,4 +1,4 @@
-/** How a line of a remark begins that says that something besides the exercises was done. */
+/** Begins each line of a remark that names something done in addition to the exercises. */
 const mark = '✓ ';
 
 /** Whether a remark says that this was done. */

@@ -73,7 +73,7 @@ function NewSigns() {
       <Button className="button button-quiet" onPress={() => home.askAllSigns()}>
         {message('check.whole-list')}
       </Button>
-      {/* Below the signs, never over them: whoever answers has passed them all. */}
+      {/* Below the signs, never over them: they are read first. */}
       {isAskedAfter && <NothingNew words={message('check.nothing-new')} />}
     </HomePage>
   );

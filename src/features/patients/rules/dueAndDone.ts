@@ -1,6 +1,6 @@
 import type { PlanDocument } from '#documents/plan/planDocument';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
-import { isoDay } from '#words/dateWords';
+import { calendarDay } from './calendarDay';
 
 /** How much of a plan was done. */
 export interface DueAndDone {
@@ -35,11 +35,6 @@ export function dueAndDone(
     due: perWeek === null ? null : Math.floor((days * perWeek) / weekDays),
     silentDays: followed.length === 0 ? null : Math.max(0, calendarDay(nowMs) - calendarDay(lastMs)),
   };
-}
-
-/** Yesterday evening was yesterday, in the reader's own time. */
-function calendarDay(atMs: number): number {
-  return Date.parse(isoDay(new Date(atMs).toISOString())) / dayMs;
 }
 
 /** '5 sessions done (1 without filming), 9 due so far; the last one 2 days ago'. */

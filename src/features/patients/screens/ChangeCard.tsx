@@ -1,20 +1,19 @@
 import { extent } from 'd3-array';
 import { scaleLinear } from 'd3-scale';
 import { ownError } from '#core/reliability/ownError';
-import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { capitalised } from '#words/capitalised';
 import { changeSentences, courseSentences, noImportantChange, sideSentence } from '#words/changeSentences';
 import { datedDay } from '#words/dayName';
 import { exerciseName } from '#words/exerciseWords';
 import { usePatientsState } from '../patientsContext';
-import { buildCourse } from '../rules/buildCourse';
+import type { Course } from '../rules/buildCourse';
 import { sideDifferences, trackChanges, type TrackChange } from '../rules/changes';
+import { SmallPlot, smallPlot } from './SmallPlot';
 import './programme.css';
 
 /** What changed beyond error in each exercise and leg, and whether the legs differ. */
-export function ChangeCard({ sessions }: { sessions: readonly ListedSession[] }) {
+export function ChangeCard({ course }: { course: Course }) {
   const repeats = usePatientsState((state) => state.repeats) ?? [];
-  const course = buildCourse(sessions, []);
   const error = ownError(repeats.filter(({ kind }) => kind === 'other-day'));
   const changes = trackChanges(course, error);
   const sides = sideDifferences(course);
@@ -65,37 +64,25 @@ function Track({ track }: { track: TrackChange }) {
   );
 }
 
-const size = { width: 320, height: 90, left: 34, right: 10, top: 8, bottom: 18 };
-
 /** The mean of each day with its error, degrees, inward up. */
 function DayPlot({ track: { days, semDeg } }: { track: TrackChange }) {
   const band = 1.96 * semDeg;
   const [firstDay = 0, lastDay = 0] = extent(days, ({ day }) => day);
-  const x = scaleLinear([firstDay, lastDay], [size.left + 6, size.width - size.right - 6]);
+  const x = scaleLinear(
+    [firstDay, lastDay],
+    [smallPlot.left + smallPlot.inset, smallPlot.width - smallPlot.right - smallPlot.inset],
+  );
   const values = days.flatMap(({ meanDeg }) => [meanDeg - band, meanDeg + band]);
   const [least = 0, most = 0] = extent(values);
-  const y = scaleLinear([least, most], [size.height - size.bottom, size.top]).nice(3);
+  const y = scaleLinear([least, most], [smallPlot.height - smallPlot.bottom, smallPlot.top]).nice(3);
   return (
-    <svg
-      className="programme-plot"
-      viewBox={`0 0 ${size.width} ${size.height}`}
-      role="img"
-      aria-label={`Mean inward angle of ${days.length} days, from ${Math.round(days[0]!.meanDeg)} to ${Math.round(days.at(-1)!.meanDeg)} degrees`}
+    <SmallPlot
+      label={`Mean inward angle of ${days.length} days, from ${Math.round(days[0]!.meanDeg)} to ${Math.round(days.at(-1)!.meanDeg)} degrees`}
+      y={y}
+      tickWords={(tick) => `${tick}°`.replace('-', '−')}
+      from={datedDay(firstDay)}
+      to={datedDay(lastDay)}
     >
-      {y.ticks(3).map((tick) => (
-        <g key={tick}>
-          <line
-            x1={size.left}
-            x2={size.width - size.right}
-            y1={y(tick)}
-            y2={y(tick)}
-            className="programme-grid"
-          />
-          <text x={size.left - 5} y={y(tick) + 4} textAnchor="end">
-            {`${tick}°`.replace('-', '−')}
-          </text>
-        </g>
-      ))}
       {days.map(({ day, meanDeg }) => (
         <g key={day}>
           <line
@@ -108,12 +95,6 @@ function DayPlot({ track: { days, semDeg } }: { track: TrackChange }) {
           <circle cx={x(day)} cy={y(meanDeg)} r={3.5} />
         </g>
       ))}
-      <text x={size.left} y={size.height - 4}>
-        {datedDay(firstDay)}
-      </text>
-      <text x={size.width - size.right} y={size.height - 4} textAnchor="end">
-        {datedDay(lastDay)}
-      </text>
-    </svg>
+    </SmallPlot>
   );
 }

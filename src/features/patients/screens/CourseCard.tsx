@@ -1,11 +1,10 @@
 import { useEffect, useMemo, useState } from 'react';
 import { useKeptSessions, useKeptSessionsState } from '#features/sessions/keptSessionsContext';
-import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { Choice } from '#ui/components/Choice';
 import { useSize } from '#ui/components/useSize';
 import { dayWords } from '#words/dateWords';
 import { usePatientsState } from '../patientsContext';
-import { buildCourse, type CourseSet } from '../rules/buildCourse';
+import type { Course, CourseSet } from '../rules/buildCourse';
 import { lastWeeksOf, layOutCourse, leastCourseWidth } from '../rules/layOutCourse';
 import { AnglePanel } from './AnglePanel';
 import { CourseTable } from './CourseTable';
@@ -21,14 +20,12 @@ const spans = [
 type Span = (typeof spans)[number]['id'];
 
 /** The patient's weeks on one time axis; every set opens. */
-export function CourseCard({ sessions }: { sessions: readonly ListedSession[] }) {
+export function CourseCard({ course: whole }: { course: Course }) {
   const keptSessions = useKeptSessions();
   const opening = useKeptSessionsState((state) => state.opening);
   const pseudonym = usePatientsState((state) => state.patient?.pseudonym) ?? '';
-  const plans = usePatientsState((state) => state.patient?.plans);
   const [frame, { width: frameWidth }] = useSize<HTMLDivElement>();
   const [span, setSpan] = useState<Span>('last');
-  const whole = useMemo(() => buildCourse(sessions, plans ?? []), [sessions, plans]);
   const recent = useMemo(() => lastWeeksOf(whole), [whole]);
   const course = span === 'last' ? recent : whole;
   const width = Math.max(frameWidth, leastCourseWidth(course));

@@ -4,19 +4,18 @@ import { compareConditions } from '#core/conditions/compareConditions';
 import { ownError, repeatKinds } from '#core/reliability/ownError';
 import { withRepeat } from '#documents/patient/mergePatients';
 import { longestPatientText } from '#documents/patient/patientDocument';
-import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { dayWords } from '#words/dateWords';
 import { exerciseName } from '#words/exerciseWords';
 import { ownErrorSentences } from '#words/reliabilitySentences';
 import { usePatients, usePatientsState } from '../patientsContext';
-import { buildCourse, type CourseSet } from '../rules/buildCourse';
+import type { Course, CourseSet } from '../rules/buildCourse';
 import './programme.css';
 
 /** The practice's own error, from sets that were filmed again; a pair of this patient can be added. */
-export function OwnErrorCard({ sessions }: { sessions: readonly ListedSession[] }) {
+export function OwnErrorCard({ course }: { course: Course }) {
   const repeats = usePatientsState((state) => state.repeats) ?? [];
-  const sets = buildCourse(sessions, [])
-    .panels.flatMap(({ tracks }) => tracks.flatMap((track) => track.sets))
+  const sets = course.panels
+    .flatMap(({ tracks }) => tracks.flatMap((track) => track.sets))
     .filter(({ peak }) => peak !== null);
   if (sets.length < 2) return null;
   return (

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useKeptSessions, useKeptSessionsState } from '#features/sessions/keptSessionsContext';
 import { DeletePatient } from '#features/sessions/screens/DeletePatient';
@@ -8,6 +8,7 @@ import { useNavigation, useNavigationState } from '#shell/navigation/navigationC
 import { Brand } from '#ui/components/Brand';
 import { ProblemMessage } from '#ui/components/ProblemMessage';
 import { usePatients, usePatientsState } from '../patientsContext';
+import { buildCourse } from '../rules/buildCourse';
 import { AdherenceCard } from './AdherenceCard';
 import { ChangeCard } from './ChangeCard';
 import { CourseCard } from './CourseCard';
@@ -80,9 +81,13 @@ function Page() {
   useEffect(() => {
     if (selected !== null || isReport) body.current?.scrollIntoView({ block: 'nearest' });
   }, [selected, isReport]);
+  const sessions = useMemo(() => {
+    const going = new Set(removals.flatMap(({ records }) => records.map(({ id }) => id)));
+    return all?.filter(({ id }) => !going.has(id)) ?? [];
+  }, [all, removals]);
+  const plans = usePatientsState((state) => state.patient?.plans);
+  const course = useMemo(() => buildCourse(sessions, plans ?? []), [sessions, plans]);
   if (all === null) return <p className="soft">Reading the sessions …</p>;
-  const going = new Set(removals.flatMap(({ records }) => records.map(({ id }) => id)));
-  const sessions = all.filter(({ id }) => !going.has(id));
   const session = sessions.find(({ id }) => id === selected);
   return (
     <main className="patient-main">
@@ -106,10 +111,10 @@ function Page() {
           <>
             <PatientNeeds sessions={sessions} />
             <ProgrammeCard sessions={sessions} />
-            <CourseCard sessions={sessions} />
-            <ChangeCard sessions={sessions} />
+            <CourseCard course={course} />
+            <ChangeCard course={course} />
             <TestsCard />
-            <OwnErrorCard sessions={sessions} />
+            <OwnErrorCard course={course} />
           </>
         ) : (
           <>

@@ -106,14 +106,15 @@ export function createPatients(world: PatientsWorld): Patients {
       set({ progress: null });
     }));
   const read = (id: string) =>
-    attempt('open', async ({ patients, plans }) => {
+    attempt('open', async (kept) => {
+      const { patients, plans } = kept;
       const patient = await patients.find(id);
       const texts = await Promise.all(
         (patient?.plans ?? []).map((given) => plans.find(given.id).catch(() => null)),
       );
       const found = texts.map(planOfText).filter((plan) => plan !== null);
       set({ patient, isMissing: patient === null, plans: found.reverse(), readAtMs: now().getTime() });
-      set({ repeats: await readRepeats(index) });
+      set({ repeats: await readRepeats(kept, index) });
     });
   /** What changes while it is shown, here or in another tab, is shown at once. */
   const watch = (kept: Repository) => {

@@ -5,6 +5,7 @@ import { storageProblem } from '#device/storage/storageProblem';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { notAsked } from '#documents/session/notAsked';
 import { sessionVersion, type SessionDocument } from '#documents/session/sessionDocument';
+import { unplannedSet } from '#documents/session/unplannedSet';
 import { createReviewSaver } from './createReviewSaver';
 import type { ReviewAdapters } from './reviewAdapters';
 
@@ -76,15 +77,5 @@ function clinicSession(id: string, patient: string, startedAt: string): SessionD
 function withSet(session: SessionDocument, { id, setup }: RecordingDocument): SessionDocument {
   const { task, side } = setup;
   const number = 1 + session.sets.filter((set) => set.task === task && set.side === side).length;
-  const unknown = {
-    prescribedRepetitions: null,
-    painDuring: null,
-    cutShort: null,
-    heldMs: null,
-    conditions: null,
-  };
-  return {
-    ...session,
-    sets: [...session.sets, { sessionId: id, item: 0, task, side, number, ...unknown }],
-  };
+  return { ...session, sets: [...session.sets, unplannedSet({ id, task, side }, number)] };
 }

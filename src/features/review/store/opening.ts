@@ -7,6 +7,7 @@ import { recordingHead } from '#documents/recording/recordingHead';
 import { emptyReview } from '#documents/recording/reviewSchema';
 import { explainProblem, type Doing } from '#shell/explainProblem';
 import { recordingRecording, seenCloser, type ShownRecording } from '#shell/tracking/shownRecording';
+import { isoDay } from '#words/dateWords';
 import { checkSameVideo } from './checkSameVideo';
 import type { KeptReview } from './keptReview';
 import type { Review } from './review';
@@ -74,7 +75,7 @@ export function opening({
       edits: startEdits(corrections),
       entries,
       keptFor: null,
-      filmedOn: dayOf(document.createdAt),
+      filmedOn: isoDay(document.createdAt),
       session: kept?.session ?? null,
     });
   };
@@ -95,7 +96,7 @@ export function opening({
         edits: { ...startEdits(corrections), undone },
         entries: emptyReview,
         keptFor: null,
-        filmedOn: dayOf(new Date(video.lastModified).toISOString()),
+        filmedOn: isoDay(new Date(video.lastModified).toISOString()),
         session: null,
       });
       if (tracked.observed.closer === undefined) closerLook.current = lookCloser(tracked, signal);
@@ -209,12 +210,6 @@ export function opening({
       await track(video, setup, { origin, note }, edits);
     },
   };
-}
-
-/** Of a moment, in the reader's own time: '2026-04-05'. */
-function dayOf(at: string): string {
-  const date = new Date(at);
-  return new Date(date.getTime() - date.getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
 }
 
 function isRecordingFile(file: File): boolean {

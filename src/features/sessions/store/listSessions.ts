@@ -13,6 +13,7 @@ import { concernsOf } from '#documents/session/concernsOf';
 import { notAsked } from '#documents/session/notAsked';
 import type { SessionDocument, SessionSet, Settlement } from '#documents/session/sessionDocument';
 import { settlementOf } from '#documents/session/settlementOf';
+import { unplannedSet } from '#documents/session/unplannedSet';
 import type { ListedRecording, ListedSession, SetReading } from '../rules/listedSession';
 import type { UnreadableRecord } from './keptSessionsState';
 
@@ -66,7 +67,9 @@ export function buildListing(found: ListedRecords): Omit<SessionListing, 'unread
   const sessionIds = new Set(found.sessions.map(({ id }) => id));
   const byPatient = group(found.sessions, ({ patient }) => patient);
   const listed = found.sessions.map((session) => {
-    const added = loose.filter(({ visitId: sessionId }) => sessionId === session.id).map(lineOf);
+    const added = loose
+      .filter(({ visitId: sessionId }) => sessionId === session.id)
+      .map((facts) => unplannedSet(facts, 1));
     const settlement = settlementOf(session.id, byPatient.get(session.patient)!);
     return sessionOf({ ...session, sets: [...session.sets, ...added] }, settlement, planById, facts);
   });
@@ -117,7 +120,7 @@ function recordingOf(facts: RecordingFacts): ListedSession {
     isOpen: false,
     plan: null,
     plannedSets: null,
-    sets: [setOf(lineOf(facts), undefined, facts)],
+    sets: [setOf(unplannedSet(facts, 1), undefined, facts)],
   };
 }
 
@@ -136,18 +139,6 @@ function askedOf(plan: PlanDocument | undefined, { item: place, task }: SessionS
   const item = plan?.items[place];
   if (plan === undefined || item?.kind !== 'repetitions' || item.task !== task) return null;
   return notedConditions(item, plan);
-}
-
-/** The line a session would have for a recording that belongs to none. */
-function lineOf({ id, task, side }: RecordingFacts): SessionSet {
-  const unknown = {
-    prescribedRepetitions: null,
-    painDuring: null,
-    cutShort: null,
-    heldMs: null,
-    conditions: null,
-  };
-  return { sessionId: id, item: 0, task, side, number: 1, ...unknown };
 }
 
 function withPlan(id: string, text: string): [string, PlanDocument][] {
