@@ -43,7 +43,7 @@ export function ProgressFields({ item, onChange }: Props) {
           />
         )}
         <OpenBox
-          label="Knee bend, about °"
+          label="Knee bend, °"
           value={bendDeg}
           range={planRanges.bendDeg}
           onChange={(next) => onChange({ ...item, bendDeg: next }, 'bend')}
@@ -95,14 +95,14 @@ function UpTo({ item, onChange }: Props & { item: Extract<PlanItem, { kind: 'rep
   return (
     <>
       <OpenBox
-        label="Next stage from"
+        label="Goal, repetitions"
         placeholder={usual === null ? '–' : String(usual.min)}
         value={item.upTo?.min ?? null}
         range={planRanges.upTo}
         onChange={(value) => put('min', value)}
       />
       <OpenBox
-        label="At most"
+        label="Most repetitions"
         placeholder={usual === null ? '–' : String(usual.max)}
         value={item.upTo?.max ?? null}
         range={planRanges.upTo}
