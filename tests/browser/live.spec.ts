@@ -20,6 +20,7 @@ const request: LiveRequest = {
   limits: defaultLimits,
   model: 'lite',
   forMs: onceMs,
+  awaitVerdicts: 0,
   bareFrames: 0,
 };
 
@@ -120,7 +121,7 @@ test.describe('counting along with the camera', () => {
         const browser = await launchWithCamera(await pictures(page));
         try {
           const filmed = await openIn(browser, baseURL!, before);
-          const { value: run, problem } = await runLive(filmed);
+          const { value: run, problem } = await runLive(filmed, { awaitVerdicts: 2 });
           expect(problem).toBeNull();
           expect([run!.widthPx, run!.heightPx]).toEqual([540, 960]);
           expect(run!.counts.map(({ count }) => count)).toEqual([1, 2]);

@@ -100,8 +100,10 @@ export interface LiveRequest {
   limits: Limits;
   /** Null leaves it to the device check. */
   model: PoseModel | null;
-  /** How long the live loop runs, ms. */
+  /** How long the live loop runs, ms ... */
   forMs: number;
+  /** ... and longer, up to three times that, until so many repetitions have their verdict. */
+  awaitVerdicts: number;
   /** Pictures over which the network alone is timed before and again after, the camera running; 0 leaves that out. */
   bareFrames: number;
 }

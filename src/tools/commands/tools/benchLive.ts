@@ -56,7 +56,9 @@ export async function benchLive(
     const runs: Awaited<ReturnType<Headless['runLive']>>[] = [];
     try {
       for (let round = 0; round < rounds; round++)
-        runs.push(await filmed.runLive({ setup, limits: defaultLimits, model, forMs, bareFrames }));
+        runs.push(
+          await filmed.runLive({ setup, limits: defaultLimits, model, forMs, awaitVerdicts: 0, bareFrames }),
+        );
     } finally {
       await filmed.close();
     }
