@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { usualSureness } from '#core/chance/grade';
+import { ownError } from '#core/reliability/ownError';
 import { createRepository } from '#device/storage/createRepository';
 import { createMarks } from '#device/storage/marks';
 import { createMemoryRecords } from '#device/storage/memoryRecords';
@@ -34,7 +35,7 @@ export async function openDemoDevice(nowMs = Date.parse('2026-06-01T10:00:00.000
     const plans = await Promise.all(
       patient.plans.map(async (plan) => parsePlan((await kept.plans.find(plan.id))!)),
     );
-    cases.push({ patient, plans: plans.reverse(), sessions, nowMs });
+    cases.push({ patient, plans: plans.reverse(), sessions, nowMs, error: ownError([]) });
   }
   return { kept, cases };
 }

@@ -11,6 +11,7 @@ import { buildFhirBundle } from '#documents/exchange/buildFhirBundle';
 import type { PatientDocument } from '#documents/patient/patientDocument';
 import { parsePlan } from '#documents/plan/parsePlan';
 import { parseRecording } from '#documents/recording/parseRecording';
+import { errorBetweenDays } from '#features/patients/rules/practiceRepeats';
 import { patientReport } from '#features/patients/rules/report/patientReport';
 import { reportText } from '#features/patients/rules/report/reportLine';
 import { therapistReport } from '#features/patients/rules/report/therapistReport';
@@ -74,7 +75,7 @@ async function writePatient(
   const plans = await Promise.all(
     patient.plans.map(async (plan) => parsePlan((await kept.plans.find(plan.id))!)),
   );
-  const reported = { patient, plans: plans.reverse(), sessions, nowMs };
+  const reported = { patient, plans: plans.reverse(), sessions, nowMs, error: errorBetweenDays(null) };
   const documents = await documentsOf(kept, pseudonym);
   const bundle = buildFhirBundle(buildExchangeRecord({ ...documents, plans }, new Date(nowMs).toISOString()));
   const name = pseudonym.toLowerCase().replaceAll(' ', '-');

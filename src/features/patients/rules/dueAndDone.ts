@@ -1,48 +1,49 @@
+import { max } from 'd3-array';
+import type { Adherence } from '#core/adherence/adherence';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { calendarDay } from './calendarDay';
+import { followingOf, planAdherence } from './planAdherence';
 
 /** How much of a plan was done. */
 export interface DueAndDone {
-  /** Sessions in which something was done. */
+  /** Sessions that were done, or stopped because the plan asks for that. */
   done: number;
   /** Of them those without filming, as the patient says. */
   unfilmed: number;
-  /** Sessions due since the plan was given; null where the plan leaves open how often. */
-  due: number | null;
+  /** Against what was due in each week; null where the plan leaves open how often. */
+  byWeek: Pick<Adherence, 'done' | 'due'> | null;
   /** Days, by the calendar, since anything was done; null where nothing was. */
   silentDays: number | null;
 }
 
-const dayMs = 24 * 3_600_000;
-const weekDays = 7;
-
-/**
- * What of a plan was due and done. Due is what its number a week comes to in the days since it was given, without the
- * part of a session that is still to come. Common practice, no source.
- */
+/** What of a plan was due and done up to now. */
 export function dueAndDone(
-  { id, createdAt, perWeek }: Pick<PlanDocument, 'id' | 'createdAt' | 'perWeek'>,
+  plan: Pick<PlanDocument, 'id' | 'createdAt' | 'perWeek'>,
   sessions: readonly ListedSession[],
   nowMs: number,
 ): DueAndDone {
-  const followed = sessions.filter(({ plan, sets }) => plan?.id === id && sets.length > 0);
-  const days = Math.max(0, Math.floor((nowMs - Date.parse(createdAt)) / dayMs));
-  const lastMs = Math.max(...followed.map(({ startedAt }) => Date.parse(startedAt)));
+  const following = followingOf(plan, sessions);
+  const done = following.occasions.filter(({ outcome }) => outcome !== 'given-up');
+  const lastDay = max(done, ({ day }) => day);
   return {
-    done: followed.length,
-    unfilmed: followed.filter(({ isUnfilmed }) => isUnfilmed).length,
-    due: perWeek === null ? null : Math.floor((days * perWeek) / weekDays),
-    silentDays: followed.length === 0 ? null : Math.max(0, calendarDay(nowMs) - calendarDay(lastMs)),
+    done: done.length,
+    unfilmed: done.filter(({ outcome }) => outcome === 'unfilmed').length,
+    byWeek: planAdherence(following, nowMs),
+    silentDays: lastDay === undefined ? null : Math.max(0, calendarDay(nowMs) - lastDay),
   };
 }
 
-/** '5 sessions done (1 without filming), 9 due so far; the last one 2 days ago'. */
-export function dueWords({ done, unfilmed, due, silentDays }: DueAndDone): string {
+/** '11 sessions done (1 without filming), 10 of the 11 due in their week; the last one 2 days ago'. */
+export function dueWords({ done, unfilmed, byWeek, silentDays }: DueAndDone): string {
   const without = unfilmed === 0 ? '' : ` (${unfilmed} without filming)`;
-  const dueSoFar = due === null ? '' : `, ${due} due so far`;
-  const count = `${done} ${done === 1 ? 'session' : 'sessions'} done${without}${dueSoFar}`;
+  const count = `${done} ${done === 1 ? 'session' : 'sessions'} done${without}${inTimeWords(byWeek)}`;
   if (silentDays === null) return count;
   const ago = silentDays === 0 ? 'today' : silentDays === 1 ? 'yesterday' : `${silentDays} days ago`;
   return `${count}; the last one ${ago}`;
+}
+
+function inTimeWords(byWeek: DueAndDone['byWeek']): string {
+  if (byWeek === null) return '';
+  return byWeek.due === 0 ? ', none due yet' : `, ${byWeek.done} of the ${byWeek.due} due in their week`;
 }

@@ -88,12 +88,11 @@ function rowOf(
 
 /** Silence is said first of what is not about the body, and counts as much as a new session in which something moved. */
 function withSilence(row: PatientRow, following: Following | null, nowMs: number): PatientRow {
-  if (following === null) return row;
-  const { isSilent, silentDays } = planAdherence(following, nowMs);
-  if (!isSilent) return row;
+  const found = following && planAdherence(following, nowMs);
+  if (!found?.isSilent) return row;
   return {
     ...row,
-    needs: [`silent for ${silentDays} days`, ...row.needs].slice(0, mostNeeds),
+    needs: [`silent for ${found.silentDays} days`, ...row.needs].slice(0, mostNeeds),
     rank: Math.max(row.rank, gravities.body + 1 + gravities.movement),
   };
 }

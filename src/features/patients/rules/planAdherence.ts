@@ -7,16 +7,15 @@ import { calendarDay } from './calendarDay';
 export interface Following {
   /** Days since 1970, by the calendar. */
   startDay: number;
-  perWeek: number;
+  /** Null where the plan leaves open how often. */
+  perWeek: number | null;
   occasions: Occasion[];
 }
 
-/** Null where the plan leaves open how often. */
 export function followingOf(
   { id, createdAt, perWeek }: Pick<PlanDocument, 'id' | 'createdAt' | 'perWeek'>,
   sessions: readonly ListedSession[],
-): Following | null {
-  if (perWeek === null) return null;
+): Following {
   return {
     startDay: calendarDay(createdAt),
     perWeek,
@@ -29,8 +28,13 @@ export function followingOf(
   };
 }
 
-/** @param nowMs  since 1970 */
-export function planAdherence({ occasions, startDay, perWeek }: Following, nowMs: number): Adherence {
+/**
+ * Null where the plan leaves open how often.
+ *
+ * @param nowMs  since 1970
+ */
+export function planAdherence({ occasions, startDay, perWeek }: Following, nowMs: number): Adherence | null {
+  if (perWeek === null) return null;
   return adherence(occasions, { startDay, perWeek, today: calendarDay(nowMs), pauses: [] });
 }
 

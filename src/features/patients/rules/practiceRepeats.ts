@@ -1,4 +1,4 @@
-import type { Repeat, RepeatKind } from '#core/reliability/ownError';
+import { ownError, type OwnError, type Repeat, type RepeatKind } from '#core/reliability/ownError';
 import type { RepeatRecord } from '#documents/patient/patientDocument';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { calendarDay } from './calendarDay';
@@ -28,4 +28,9 @@ export function practiceRepeats(
     const kind = first.day === second.day ? ('same-day' as const) : ('other-day' as const);
     return [{ first: first.deg, second: second.deg, kind }];
   });
+}
+
+/** The practice's error between days, from its repeats of other days. */
+export function errorBetweenDays(repeats: readonly PracticeRepeat[] | null): OwnError {
+  return ownError((repeats ?? []).filter(({ kind }) => kind === 'other-day'));
 }

@@ -9,9 +9,8 @@ import './programme.css';
 export function AdherenceCard({ sessions }: { sessions: readonly ListedSession[] }) {
   const [plan] = usePatientsState((state) => state.plans);
   const readAtMs = usePatientsState((state) => state.readAtMs);
-  const following = plan === undefined ? null : followingOf(plan, sessions);
-  if (following === null) return null;
-  const found = planAdherence(following, readAtMs);
+  const found = plan === undefined ? null : planAdherence(followingOf(plan, sessions), readAtMs);
+  if (found === null) return null;
   const most = Math.max(1, ...found.weeks.map(({ due }) => due));
   return (
     <section className="card programme" aria-labelledby="adherence-title">

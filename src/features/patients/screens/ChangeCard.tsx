@@ -1,22 +1,22 @@
 import { extent } from 'd3-array';
 import { scaleLinear } from 'd3-scale';
-import { ownError } from '#core/reliability/ownError';
 import { capitalised } from '#words/capitalised';
 import { changeSentences, courseSentences, noImportantChange, sideSentence } from '#words/changeSentences';
 import { datedDay } from '#words/dayName';
 import { exerciseName } from '#words/exerciseWords';
 import { usePatientsState } from '../patientsContext';
 import type { Course } from '../rules/buildCourse';
-import { sideDifferences, trackChanges, type TrackChange } from '../rules/changes';
+import { calendarDay } from '../rules/calendarDay';
+import { sideChanges, trackChanges, type TrackChange } from '../rules/changes';
+import { errorBetweenDays } from '../rules/practiceRepeats';
 import { SmallPlot, smallPlot } from './SmallPlot';
 import './programme.css';
 
 /** What changed beyond error in each exercise and leg, and whether the legs differ. */
 export function ChangeCard({ course }: { course: Course }) {
-  const repeats = usePatientsState((state) => state.repeats) ?? [];
-  const error = ownError(repeats.filter(({ kind }) => kind === 'other-day'));
-  const changes = trackChanges(course, error);
-  const sides = sideDifferences(course);
+  const repeats = usePatientsState((state) => state.repeats);
+  const changes = trackChanges(course, errorBetweenDays(repeats));
+  const sides = sideChanges(course);
   if (changes.length === 0) return null;
   return (
     <section className="card programme" aria-labelledby="change-title">
@@ -39,7 +39,7 @@ function Track({ track }: { track: TrackChange }) {
   const { task, side, change, tests, days, leftOut } = track;
   const told =
     change === null
-      ? ['One day so far that is like the newest set: a change takes two.']
+      ? ['Only the newest day so far, or no other is like it: a change takes two.']
       : changeSentences(change);
   const course =
     tests === null
@@ -57,7 +57,7 @@ function Track({ track }: { track: TrackChange }) {
       ))}
       {leftOut > 0 && (
         <p className="small">
-          Sets that were done or measured otherwise than the newest, and are not compared: {leftOut}.
+          Days that were done or measured otherwise than the newest, and are not compared: {leftOut}.
         </p>
       )}
     </article>
@@ -65,7 +65,8 @@ function Track({ track }: { track: TrackChange }) {
 }
 
 /** The mean of each day with its error, degrees, inward up. */
-function DayPlot({ track: { days, semDeg } }: { track: TrackChange }) {
+function DayPlot({ track: { days: sets, semDeg } }: { track: TrackChange }) {
+  const days = sets.map(({ atMs, peak }) => ({ day: calendarDay(atMs), meanDeg: peak.meanDeg }));
   const band = 1.96 * semDeg;
   const [firstDay = 0, lastDay = 0] = extent(days, ({ day }) => day);
   const x = scaleLinear(

@@ -10,6 +10,7 @@ import { longMeasure } from '#words/formatMeasure';
 import { english } from '#words/messages/english';
 import { saidIn, type Catalogue } from '#words/messages/message';
 import { usePatients, usePatientsState } from '../patientsContext';
+import { errorBetweenDays } from '../rules/practiceRepeats';
 import { patientReport } from '../rules/report/patientReport';
 import { reportText, type Report } from '../rules/report/reportLine';
 import { therapistReport } from '../rules/report/therapistReport';
@@ -36,12 +37,13 @@ export function ReportPage({ sessions, onClose }: Props) {
   const patient = usePatientsState((state) => state.patient)!;
   const plans = usePatientsState((state) => state.plans);
   const nowMs = usePatientsState((state) => state.readAtMs);
+  const repeats = usePatientsState((state) => state.repeats);
   const report = useMemo((): Report => {
-    const reported = { patient, plans, sessions, nowMs };
+    const reported = { patient, plans, sessions, nowMs, error: errorBetweenDays(repeats) };
     if (audience === 'record') return therapistReport(reported);
     if (audience === 'es' && spanish !== null) return saidIn('es', spanish, () => patientReport(reported));
     return saidIn('en', english, () => patientReport(reported));
-  }, [audience, spanish, patient, plans, sessions, nowMs]);
+  }, [audience, spanish, patient, plans, sessions, nowMs, repeats]);
   const choose = async (next: Audience) => {
     setTold(null);
     try {

@@ -29,11 +29,11 @@ export function patientReport(reported: ReportCase): Report {
 
 function doneLine({ done, sessions }: ReportFacts): ReportLine | null {
   if (done === null && sessions === 0) return null;
-  const due = done?.due ?? null;
+  const byWeek = done?.byWeek ?? null;
   const text =
-    done === null || due === null || due < done.done
+    byWeek === null || byWeek.due === 0
       ? message('report.done-count', { done: done?.done ?? sessions })
-      : message('report.done-of', { done: done.done, due });
+      : message('report.done-of', { done: byWeek.done, due: byWeek.due });
   return { head: message('report.done'), text };
 }
 
@@ -47,9 +47,9 @@ function painLine({ pain }: ReportFacts): ReportLine | null {
   return { head, text: message(difference < 0 ? 'report.pain-less' : 'report.pain-more', values) };
 }
 
-function kneeLine({ task, side, change, inLine, notCompared }: ControlFacts): ReportLine {
+function kneeLine({ task, side, change, inLine, unlikeFirst }: ControlFacts): ReportLine {
   const exercise = exerciseName(task);
-  const moved = movedSentence(exercise, change, notCompared !== null);
+  const moved = movedSentence(exercise, change, unlikeFirst !== null);
   const counted = inLine.later === null ? [] : [countSentence(inLine.later)];
   return { head: message('report.knee', { side }), text: [...moved, ...counted].join(' ') };
 }

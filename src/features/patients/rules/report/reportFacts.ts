@@ -1,18 +1,14 @@
 import { greatest, median } from 'd3-array';
 import type { CountInLine } from '#core/chance/countInLine';
-import { changeOfSets, type ChangeOfSets, type MeasuredSet } from '#core/change/changeOfSets';
 import { painChange, type PainChange } from '#core/change/painChange';
-import { betweenDaysSemDeg } from '#core/change/publishedSem';
-import { sideDifference, type LegPair, type SideDifference } from '#core/change/sideDifference';
-import { compareConditions, type ConditionComparison } from '#core/conditions/compareConditions';
-import type { TaskId } from '#core/exercises/exercises';
-import type { Side } from '#core/protocol/side';
+import type { OwnError } from '#core/reliability/ownError';
 import type { SignId } from '#core/safety/signs';
 import type { PatientDocument } from '#documents/patient/patientDocument';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import { findPain } from '#features/sessions/rules/findPain';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
-import { buildCourse, type Course, type CourseFeeling, type CourseSet } from '../buildCourse';
+import { buildCourse, type CourseFeeling, type CourseSet } from '../buildCourse';
+import { sideChanges, trackChanges, type SideChange, type TrackChange } from '../changes';
 import { dueAndDone, type DueAndDone } from '../dueAndDone';
 
 /** What a report is made from. */
@@ -23,6 +19,8 @@ export interface ReportCase {
   /** In any order. */
   sessions: readonly ListedSession[];
   nowMs: number;
+  /** Of the practice between days. */
+  error: OwnError;
   /** What is proposed next, as sentences; none where nothing is. */
   proposals?: readonly string[];
 }
@@ -34,24 +32,9 @@ export interface PainFacts {
 }
 
 /** How one leg did one exercise, then and now. */
-export interface ControlFacts {
-  task: TaskId;
-  side: Side;
-  /** The sets of the first and of the last days that are compared; empty `earlier`: there is one day only. */
-  earlier: CourseSet[];
-  later: CourseSet[];
-  /** Null with one day only. */
-  change: ChangeOfSets | null;
-  /** Of the first and the last of these sets; null where nothing was counted, or the limits are not the same. */
+export interface ControlFacts extends TrackChange {
+  /** Of the first and the last set that are compared; null where nothing was counted, or the limits are not the same. */
   inLine: { earlier: CountInLine | null; later: CountInLine | null };
-  /** The first set of all, where it was done otherwise than the last one and is not compared. */
-  notCompared: { atMs: number; comparison: ConditionComparison } | null;
-}
-
-export interface SideFacts {
-  task: TaskId;
-  atMs: number;
-  difference: SideDifference;
 }
 
 /** What a report says, as data: nothing in it is compared across unlike conditions. */
@@ -81,30 +64,35 @@ export interface ReportFacts {
   control: ControlFacts[];
   /** What else was measured, and is left to the patient's page. */
   notReported: Pick<ControlFacts, 'task' | 'side'>[];
-  sides: SideFacts | null;
+  /** Of the exercise that both legs did last. */
+  sides: SideChange | null;
   /** Median half-width of the bands of all repetitions in it, and their number; null where nothing was measured. */
   band: { deg: number; repetitions: number } | null;
   measuringVersions: number[];
   proposals: readonly string[];
 }
 
-/**
- * As many days of the beginning and of the end are compared, from two weeks each. Three days tell 5 degrees
- * (docs/programme.md); our choice.
- */
-const mostDays = 3;
-const windowMs = 14 * 24 * 3_600_000;
 /** More exercises and legs are on the patient's page; a report stays short. */
 const mostControls = 2;
 const dayMs = 24 * 3_600_000;
 
-export function reportFacts({ patient, plans, sessions, nowMs, proposals = [] }: ReportCase): ReportFacts {
+export function reportFacts({
+  patient,
+  plans,
+  sessions,
+  nowMs,
+  error,
+  proposals = [],
+}: ReportCase): ReportFacts {
   const course = buildCourse(sessions, patient.plans);
   const asked = sessions.filter(({ check }) => check !== null);
   const times = sessions.map(({ startedAt }) => Date.parse(startedAt));
   const askedMs = asked.map(({ startedAt }) => Date.parse(startedAt));
   const [inForce] = plans;
-  const controls = course.panels.flatMap(({ tracks }) => tracks.flatMap(({ sets }) => controlOf(sets) ?? []));
+  const controls = trackChanges(course, error).map((change): ControlFacts => ({
+    ...change,
+    inLine: inLineOf(change.earlier[0], change.later.at(-1)),
+  }));
   const isPainful = ({ side }: ControlFacts) => side === patient.painfulSide;
   controls.sort((a, b) => Number(isPainful(b)) - Number(isPainful(a)));
   const control = controls.slice(0, mostControls);
@@ -132,7 +120,7 @@ export function reportFacts({ patient, plans, sessions, nowMs, proposals = [] }:
     nextDay: painOf(course.feelings, ({ nextDay }) => nextDay),
     control,
     notReported: controls.slice(mostControls).map(({ task, side }) => ({ task, side })),
-    sides: sidesOf(course),
+    sides: greatest(sideChanges(course), ({ atMs }) => atMs) ?? null,
     band: bands.length === 0 ? null : { deg: median(bands)!, repetitions: bands.length },
     measuringVersions: [...new Set(shown.map(({ conditions }) => conditions.measuringVersion))].sort(
       (a, b) => a - b,
@@ -163,107 +151,8 @@ function painOf(
   return { change: painChange(scores(then), scores(now)), worst: greatest(answers, ({ score }) => score)! };
 }
 
-/**
- * The first days against the last ones, of sets that are like the newest one: of each day the first set, since a set
- * that comes later is done by a tired leg. Tests go before training.
- */
-function controlOf(all: readonly CourseSet[]): ControlFacts | null {
-  const measured = all.filter(({ peak }) => peak !== null);
-  const tests = measured.filter(({ conditions }) => conditions.isTest);
-  const firsts = firstOfEachDay(tests.length > 0 ? tests : measured);
-  const newest = firsts.at(-1);
-  if (newest === undefined) return null;
-  const compared = firsts.map((set) => ({
-    set,
-    comparison: compareConditions(set.conditions, newest.conditions),
-  }));
-  const alike = compared.filter(({ comparison }) => comparison.differences.length === 0);
-  const sets = alike.map(({ set }) => set);
-  const earlier = sets
-    .slice(0, -1)
-    .filter(({ atMs }) => atMs - sets[0]!.atMs <= windowMs)
-    .slice(0, mostDays);
-  const later = sets
-    .filter((set) => !earlier.includes(set) && newest.atMs - set.atMs <= windowMs)
-    .slice(-mostDays);
-  const [oldest] = compared;
-  const { task, side } = newest;
-  return {
-    task,
-    side,
-    earlier,
-    later,
-    change:
-      earlier.length === 0
-        ? null
-        : changeOfSets(earlier.map(measuredSet), later.map(measuredSet), semOf([...earlier, ...later])),
-    inLine: inLineOf(earlier[0], later.at(-1)),
-    notCompared:
-      oldest!.comparison.differences.length === 0
-        ? null
-        : { atMs: oldest!.set.atMs, comparison: oldest!.comparison },
-  };
-}
-
 /** Counts are of the same limits, or not told side by side. */
 function inLineOf(earlier: CourseSet | undefined, later: CourseSet | undefined): ControlFacts['inLine'] {
   const isSame = earlier?.limits.least === later?.limits.least && earlier?.limits.most === later?.limits.most;
   return { earlier: isSame ? (earlier?.inLine ?? null) : null, later: later?.inLine ?? null };
-}
-
-function firstOfEachDay(sets: readonly CourseSet[]): CourseSet[] {
-  const days = new Set<number>();
-  return sets.filter((set) => {
-    const day = dayOf(set);
-    if (days.has(day)) return false;
-    days.add(day);
-    return true;
-  });
-}
-
-function dayOf({ atMs }: CourseSet): number {
-  return Math.floor(atMs / dayMs);
-}
-
-function measuredSet(set: CourseSet): MeasuredSet {
-  return { day: dayOf(set), value: set.peak!.meanDeg, conditions: set.conditions };
-}
-
-/** Between days, or the widest of the sets' own errors where that is larger. */
-function semOf(sets: readonly CourseSet[]): number {
-  return Math.max(betweenDaysSemDeg, ...sets.map(({ peak }) => peak!.semDeg));
-}
-
-/**
- * Left against right on the last days on which both legs did the exercise alike. How much of an error comes from the
- * view is not kept with a set, so all of it is taken to, with one placing of the camera: the widest that it can be.
- */
-function sidesOf({ panels }: Course): SideFacts | null {
-  const found = panels.flatMap(({ task, tracks }): SideFacts[] => {
-    const [left, right] = (['left', 'right'] as const).map((side) =>
-      firstOfEachDay(
-        (tracks.find((track) => track.side === side)?.sets ?? []).filter(({ peak }) => peak !== null),
-      ),
-    ) as [CourseSet[], CourseSet[]];
-    const pairs = left.flatMap((one) => {
-      const other = right.find((set) => dayOf(set) === dayOf(one));
-      const isAlike =
-        other !== undefined &&
-        compareConditions(one.conditions, other.conditions, ['side']).differences.length === 0;
-      return isAlike ? [{ left: one, right: other }] : [];
-    });
-    const last = pairs.at(-1);
-    if (last === undefined) return [];
-    const isLikeLast = (set: CourseSet) =>
-      compareConditions(set.conditions, last.left.conditions).differences.length === 0;
-    const days = pairs.filter((pair) => isLikeLast(pair.left)).slice(-mostDays);
-    const legOf = ({ peak }: CourseSet) => ({
-      deg: peak!.meanDeg,
-      yawSdDeg: peak!.semDeg,
-      otherSdDeg: 0,
-    });
-    const legs = days.map((pair): LegPair => ({ left: legOf(pair.left), right: legOf(pair.right) }));
-    return [{ task, atMs: last.left.atMs, difference: sideDifference(legs, 'same') }];
-  });
-  return found.sort((a, b) => b.atMs - a.atMs)[0] ?? null;
 }

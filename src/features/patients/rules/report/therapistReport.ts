@@ -123,7 +123,7 @@ function painLine({ pain, nextDay }: ReportFacts): ReportLine | null {
 }
 
 function controlLine(
-  { task, side, earlier, later, change, inLine, notCompared }: ControlFacts,
+  { task, side, earlier, later, change, inLine, unlikeFirst }: ControlFacts,
   others: ReportFacts['notReported'],
 ): ReportLine {
   const newest = later.at(-1)!;
@@ -134,9 +134,9 @@ function controlLine(
       : changeSentences(change).filter((sentence) => sentence !== noImportantChange);
   const days = change === null ? '' : ` Then: ${daysWords(earlier)}; now: ${daysWords(later)}.`;
   const unlike =
-    notCompared === null
+    unlikeFirst === null
       ? []
-      : conditionSentences({ ...notCompared.comparison, notNoted: [] }, ` with ${dayOf(notCompared.atMs)}`);
+      : conditionSentences({ ...unlikeFirst.comparison, notNoted: [] }, ` with ${dayOf(unlikeFirst.atMs)}`);
   const parts = [
     ...found,
     ...unlike,

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { ownError } from '#core/reliability/ownError';
 import { signIds } from '#core/safety/signs';
 import { newPatient } from '#documents/patient/newPatient';
 import { painfulSides, painSites } from '#documents/patient/patientDocument';
@@ -84,6 +85,7 @@ const anyCase: fc.Arbitrary<ReportCase> = fc
       patient: { ...newPatient('Invented Heron 41', idOf(0), '2026-03-01T08:00:00.000Z'), ...notes },
       plans: hasPlan ? [plan] : [],
       nowMs: firstMs + 70 * dayMs,
+      error: ownError([]),
       sessions: sessions.map((one, index): ListedSession => {
         const { day, before, during, after, effort, side, ended, signs, isOpen } = one;
         return listedSession({
@@ -139,7 +141,7 @@ describe('therapistReport(case) and patientReport(case)', () => {
 
   it('leave out what nothing is known of', () => {
     const patient = newPatient('Invented Heron 41', idOf(0), '2026-03-01T08:00:00.000Z');
-    const report = therapistReport({ patient, plans: [], sessions: [], nowMs: firstMs });
+    const report = therapistReport({ patient, plans: [], sessions: [], nowMs: firstMs, error: ownError([]) });
     expect(reportText(report)).toBe(
       'Knee control programme, report of Wed 1 Apr 2026\n' +
         'Patient: Invented Heron 41 (pseudonym)\n' +
