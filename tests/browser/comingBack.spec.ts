@@ -56,9 +56,16 @@ async function toAcceptedPlan(page: Page, change: Partial<PlanDocument> = {}): P
 }
 
 /** From Today to the summary. */
-async function sayDone(page: Page, painDuring: number): Promise<void> {
+async function sayDone(page: Page, painDuring: number, dayAfter: number | null = null): Promise<void> {
   await press(page, 'Done without filming');
   await press(page, 'Yes, all of it');
+  if (dayAfter !== null) {
+    await expect(
+      title(page, 'How much did your knee hurt the day after last time, at its most?'),
+    ).toBeVisible();
+    await choose(page, dayAfter);
+    await press(page, 'Continue');
+  }
   await expect(title(page, 'How much did your knee hurt during the exercises, at its most?')).toBeVisible();
   await choose(page, painDuring);
   await press(page, 'Continue');
@@ -127,7 +134,8 @@ test('Today shows the days of the week that are done, and says how many times ar
   expect(await seriousFaults(page)).toEqual([]);
 
   await page.clock.setFixedTime(friday);
-  await sayDone(page, 2);
+  await openToday(page);
+  await sayDone(page, 2, 3);
   await press(page, 'Another session');
   await expect(week(page)).toContainText('Done for this week.');
   await expect(week(page).getByRole('listitem', { name: 'Wednesday: done', exact: true })).toBeVisible();

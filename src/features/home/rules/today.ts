@@ -10,6 +10,8 @@ export interface Today {
   isFollowed: boolean;
   /** When the latest plan was followed, ISO 8601, newest first. */
   doneAt: readonly string[];
+  /** The session of before today after which nobody said yet how the knee was; null where there is none. */
+  askedAfter: string | null;
   /** Since when it was not followed, where that is to be asked about; ISO 8601, otherwise null. */
   silentSince: string | null;
   /** What is left of the latest plan, where a session of today was broken off; otherwise null. */
@@ -22,6 +24,7 @@ export const nothingYet: Today = {
   last: null,
   isFollowed: false,
   doneAt: [],
+  askedAfter: null,
   silentSince: null,
   left: null,
   unsent: [],

@@ -6,7 +6,7 @@ import { ScaleChoice } from '#ui/components/ScaleChoice';
 import { message } from '#words/messages/message';
 import { effortWords, painWords } from '#words/painWords';
 import { useHome, useHomeState, useHomeStep } from '../homeContext';
-import type { HomeState } from '../store/homeState';
+import type { HomeState, PainWarning } from '../store/homeState';
 import { openPain } from '../store/openPain';
 import { HomePage } from './HomePage';
 import { RemarkPage } from './RemarkPage';
@@ -14,6 +14,7 @@ import { setName } from './setWords';
 
 type Question =
   | { about: 'fell' }
+  | { about: 'dayAfter'; question: string }
   | { about: 'painDuring'; set: number; question: string }
   | { about: 'painAfter'; side: Side | null; question: string }
   | { about: 'effort'; question: string };
@@ -61,11 +62,12 @@ function Scale({ current, back, onNext }: ScaleProps) {
   const warning = useHomeStep('after', (part) => part.painWarning);
   const { about, question } = current;
   const answer = (score: number) => {
-    if (about === 'painDuring') home.setPainDuring(current.set, score);
+    if (about === 'dayAfter') home.setWorstAfterLast(score);
+    else if (about === 'painDuring') home.setPainDuring(current.set, score);
     else if (about === 'painAfter') home.setPainAfter(score, current.side);
     else home.setEffort(score);
   };
-  const isWarned = warning !== null && warning.when === (about === 'painDuring' ? 'during' : 'after');
+  const isWarned = warning !== null && warning.when === warnedOf[about];
   return (
     <HomePage
       title={question}
@@ -83,7 +85,7 @@ function Scale({ current, back, onNext }: ScaleProps) {
         value={value}
         onChange={answer}
       />
-      {isWarned && about !== 'effort' && (
+      {isWarned && (
         <Message kind="caution">
           {warning.advice} {warning.words}
         </Message>
@@ -92,8 +94,14 @@ function Scale({ current, back, onNext }: ScaleProps) {
   );
 }
 
+/** Which warning belongs to which question. */
+const warnedOf: Partial<Record<Question['about'], PainWarning['when']>> = {
+  painDuring: 'during',
+  painAfter: 'after',
+};
+
 /** What is still open; after a stop nobody is asked how hard it was. */
-function questionsOf({ sets, painBySide, endedBecause, isUnfilmed }: HomeState): Question[] {
+function questionsOf({ sets, painBySide, endedBecause, isUnfilmed, afterLast }: HomeState): Question[] {
   const mayHaveFallen = endedBecause !== null && endedBecause.reason !== 'pain';
   // Of what was done without filming, it is asked once.
   const open = openPain(sets).slice(isUnfilmed ? -1 : 0);
@@ -112,6 +120,9 @@ function questionsOf({ sets, painBySide, endedBecause, isUnfilmed }: HomeState):
   }));
   return [
     ...(mayHaveFallen ? [{ about: 'fell' as const }] : []),
+    ...(isUnfilmed && afterLast !== null
+      ? [{ about: 'dayAfter' as const, question: message('after.day-after') }]
+      : []),
     ...during,
     ...after,
     ...(endedBecause === null ? [{ about: 'effort' as const, question: message('pain.effort') }] : []),
@@ -119,6 +130,7 @@ function questionsOf({ sets, painBySide, endedBecause, isUnfilmed }: HomeState):
 }
 
 function valueOf(state: HomeState, current: ScaleProps['current']): number | null {
+  if (current.about === 'dayAfter') return state.afterLast?.worst ?? null;
   if (current.about === 'painDuring') return state.sets[current.set]?.painDuring ?? null;
   if (state.step !== 'after') return null;
   if (current.about === 'effort') return state.effort;

@@ -39,6 +39,7 @@ export function answering({
   | 'discardSet'
   | 'undoDiscard'
   | 'setPainAfter'
+  | 'setWorstAfterLast'
   | 'setFell'
   | 'setEffort'
   | 'setRemark'
@@ -79,6 +80,12 @@ export function answering({
       set({ painBySide });
       answer({ painAfter });
       change('after', { painWarning: warnings.of('after', painAfter) });
+    },
+    setWorstAfterLast(worst) {
+      const { afterLast } = get();
+      if (afterLast === null || isSaved(get())) return;
+      set({ afterLast: { ...afterLast, worst } });
+      saver.keep();
     },
     setFell(fell) {
       const { endedBecause } = get();

@@ -51,11 +51,15 @@ export function comingBack({
     },
     sayDone(planId) {
       const plan = keptPlan(planId);
-      const { step, storage: kept } = get();
+      const { step, storage: kept, today } = get();
       if (step !== 'plan' || plan === undefined || kept.state === 'blocked') return;
       const steps = planSteps(plan.items);
       beginSession();
-      set({ plan, steps, painBySide: kneesNotAsked(plan.items), isUnfilmed: true, sets: [], problem: null });
+      const { askedAfter: visitId } = today;
+      // Asked with the other questions, since nothing was asked before.
+      const afterLast = visitId === null ? null : { visitId, worst: null, swelling: null };
+      const painBySide = kneesNotAsked(plan.items);
+      set({ plan, steps, painBySide, afterLast, isUnfilmed: true, sets: [], problem: null });
       keeper.takeResults(steps.map(doneUnfilmed));
       enter('after');
     },

@@ -154,6 +154,8 @@ export interface HomeApp {
   undoDiscard(index: number): void;
   /** @param side  as for setPainBefore() */
   setPainAfter(score: number, side?: Side | null): void;
+  /** The most pain in the day after the last session, 0 to 10, where nothing was asked before this one. */
+  setWorstAfterLast(worst: number): void;
   /** Whether the person fell when they stopped. */
   setFell(fell: boolean): void;
   setEffort(score: number): void;

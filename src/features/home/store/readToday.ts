@@ -12,7 +12,7 @@ import { silentSince } from '../rules/silentSince';
 import { nothingYet, type Today } from '../rules/today';
 import { unsentSessions } from '../rules/unsentSessions';
 import type { InterruptedView } from './homeState';
-import { wasFollowed } from './lookBack';
+import { lookBack, wasFollowed } from './lookBack';
 
 /** What is known besides what is kept. */
 export interface Known {
@@ -44,6 +44,7 @@ export async function readToday(
     isFollowed: wasFollowed(latest.id, sessions),
     last: last === null ? null : lastTimeOf(last, await countsOf(last, recordings, isGivenUp)),
     doneAt: doneTimes(sessions, latest.id),
+    askedAfter: lookBack(latest, sessions, now).askedAfter,
     silentSince: silentSince(sessions, latest.id, acceptedAt, isClosed, now.getTime()),
     left: await readLeft(latest, recordings, known),
     unsent: unsentSessions(sessions, plans, isSettled, interruptedIn, now.getTime()),

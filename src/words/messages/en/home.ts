@@ -286,6 +286,7 @@ export const home = {
   'after.fell': 'Did you fall?',
   'after.no': 'No',
   'after.yes': 'Yes, I fell',
+  'after.day-after': 'How much did your knee hurt the day after last time, at its most?',
   'after.which': '{set}. {question}',
   'after.add': 'Anything to add?',
   'after.also': 'What else did you do? Tick it.',

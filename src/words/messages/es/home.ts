@@ -289,6 +289,7 @@ export const home: Translated<typeof english> = {
   'after.fell': '¿Te has caído?',
   'after.no': 'No',
   'after.yes': 'Sí, me he caído',
+  'after.day-after': '¿Cuánto te dolió la rodilla el día después de la última vez, como máximo?',
   'after.which': '{set}. {question}',
   'after.add': '¿Algo que añadir?',
   'after.also': '¿Qué más has hecho? Márcalo.',

@@ -79,6 +79,21 @@ describe('sayDone(planId)', () => {
     expect(kept.endedAt).not.toBeNull();
   });
 
+  it('asks how the knee was the day after the last session, once', async () => {
+    const { home, state, repository } = await open();
+    home.sayDone(plan.id);
+    expect(state().afterLast).toEqual({ visitId: session.id, worst: null, swelling: null });
+    home.setWorstAfterLast(6);
+    await home.saveSession();
+    const kept = (await repository.sessions.list()).found.find(({ isUnfilmed }) => isUnfilmed)!;
+    expect(kept.afterLast).toEqual({ visitId: session.id, worst: 6, swelling: null });
+    home.startOver();
+    await vi.waitFor(() => expect(state().today.doneAt).toHaveLength(2));
+    expect(state().today.askedAfter).toBeNull();
+    home.sayDone(plan.id);
+    expect(state().afterLast).toBeNull();
+  });
+
   it('counts for the week, and leaves nothing behind for the next session', async () => {
     const { home, state } = await open();
     home.sayDone(plan.id);
