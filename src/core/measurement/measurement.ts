@@ -9,7 +9,7 @@ import type { Facing } from './findFacing';
 import type { MeasureRange } from './measureRange';
 
 /** Bump whenever a number could differ; see docs/CHANGELOG.md, 'Numbers changed'. */
-export const measuringVersion = 8;
+export const measuringVersion = 9;
 
 /** What is measured: which task, with which leg. */
 export interface Setup {

@@ -1,5 +1,5 @@
 import { otherSide, outwardSign, type Side } from '../protocol/side';
-import { closerBand } from '../view/closerBand';
+import { closerBand, type ConformalShares } from '../view/closerBand';
 import { errorBand, ninetyPercent, noBand, placingSd, type Band } from '../view/errorBand';
 import { frontalKneeAngleDeg, medianWhere, type FrontalLeg } from '../view/frontalKneeAngle';
 import { blankCurve, reasonCode, type Curve, type MissingReason } from './curve';
@@ -41,9 +41,9 @@ export interface SeenBody {
   curve: (joints: readonly SmoothPoint[], quantity: (i: number) => number | MissingReason) => Curve;
   /** The same counted from quiet standing, so that a tilted camera or an uneven pelvis does not count. */
   fromStanding: (joints: readonly SmoothPoint[], quantity: (i: number) => number) => Curve;
-  /** A quantity of the working leg, with its band. */
-  ofLeg: (quantity: LegQuantity) => Series;
-  legBand: (quantity: LegQuantity) => Series['band'];
+  /** A quantity of the working leg, with its band; `shares` where its errors were fitted apart. */
+  ofLeg: (quantity: LegQuantity, shares?: ConformalShares) => Series;
+  legBand: (quantity: LegQuantity, shares?: ConformalShares) => Series['band'];
   /** Half-width of the band of a distance between two points, as a share of another distance, px; own in each repetition. */
   bandShare: (ofPx: number) => number;
 }
@@ -78,9 +78,9 @@ export function seeBody(points: SmoothPoints, view: View, side: Side, closerUnti
     values.forEach((value, i) => (values[i] = missing[i] === 0 ? value - own : 0));
     return { values, missing };
   };
-  const legBand: SeenBody['legBand'] = (quantity) => {
+  const legBand: SeenBody['legBand'] = (quantity, shares) => {
     const band = errorBand(working.lifted, side, sources, quantity);
-    return (i) => (points.timesMs[i]! <= closerUntilMs ? closerBand(band(i), view.yaw) : band(i));
+    return (i) => (points.timesMs[i]! <= closerUntilMs ? closerBand(band(i), view.yaw, shares) : band(i));
   };
   return {
     view,
@@ -97,9 +97,9 @@ export function seeBody(points: SmoothPoints, view: View, side: Side, closerUnti
     towardsMidline: -outwardSign(side),
     legLength: 1 + frontal.thigh,
     standingOffsetDeg: medianWhere(seenUpright, (i) => frontalKneeAngleDeg(frontal, side, i)) ?? 0,
-    ofLeg: (quantity) => ({
+    ofLeg: (quantity, shares) => ({
       curve: curve(leg, (i) => quantity(frontal, side, i)),
-      band: legBand(quantity),
+      band: legBand(quantity, shares),
     }),
     bandShare: (ofPx) =>
       ninetyPercent *

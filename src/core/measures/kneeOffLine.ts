@@ -6,6 +6,9 @@ import { peakColumns } from './peakColumns';
 import { sidewaysOfKnee } from './sidewaysOfKnee';
 import { shareOfLeg } from './units';
 
+/** Wider than of the knee angle where the yaw is firm, since quiet standing is not subtracted (docs/view.md). */
+const conformalShares = { firm: 1.28, loose: 1.64 };
+
 /** Knee off the line hip to ankle in the frontal plane, share of leg length, inward positive. */
 export const kneeOffLine = {
   id: 'knee-off-line',
@@ -18,7 +21,7 @@ export const kneeOffLine = {
       'Greatest distance of the knee from the straight line between hip and ankle, seen square to the body, as a ' +
       'share of leg length.',
   },
-  series: ({ ofLeg }) => ofLeg(frontalKneeDeviation),
+  series: ({ ofLeg }) => ofLeg(frontalKneeDeviation, conformalShares),
   hasFarBand: false,
   widestBand: null,
   peak: farther,

@@ -7,7 +7,9 @@ import type { ViewCue } from './viewCue';
  * The band as a multiple of the propagated errors, of a body that is square: split conformal, so that nine of ten
  * errors lie within (docs/view.md).
  */
-const conformalShare: Record<YawReading, number> = { firm: 0.91, loose: 1.74 };
+export type ConformalShares = Record<YawReading, number>;
+/** Of the knee angle; also where no truth is known. */
+const usualShares: ConformalShares = { firm: 0.91, loose: 1.74 };
 /** What tells the yaw firmly. */
 const firmCues: readonly ViewCue['name'][] = ['thighs', 'bends', 'free-shank'];
 /** So much of the shared errors counts: on rendered recordings, errors follow the joints' part more than theirs. */
@@ -29,12 +31,17 @@ export function yawReading(cues: readonly { name: ViewCue['name'] }[]): YawReadi
  * The band of a leg's quantity where two networks saw it: narrower than the propagated one, and more so the firmer the
  * yaw is known and the less the body is turned.
  *
+ * @param shares  of the quantity, as fitted to errors of it
  * Source:  split conformal prediction (Vovk et al. 2005; Lei et al. 2018, doi 10.1080/01621459.2017.1307116)
  */
-export function closerBand(propagated: Band, { yawDeg, cues }: Pick<YawEstimate, 'yawDeg' | 'cues'>): Band {
+export function closerBand(
+  propagated: Band,
+  { yawDeg, cues }: Pick<YawEstimate, 'yawDeg' | 'cues'>,
+  shares = usualShares,
+): Band {
   const { whole, own } = propagated;
   const shared = Math.sqrt(Math.max(0, whole * whole - own * own));
   const turned = Math.hypot(1, turnedCount * Math.sin(toRadians(yawDeg)));
-  const closer = conformalShare[yawReading(cues)] * turned * Math.hypot(own, sharedCount * shared);
+  const closer = shares[yawReading(cues)] * turned * Math.hypot(own, sharedCount * shared);
   return { whole: closer, own: Math.min(own, mostOwn * closer) };
 }

@@ -87,7 +87,11 @@ await runCommand(async () => {
   console.log(summaryTable([['all', summary], ...named.map(({ name, of }) => [name, of] as const)]));
   if (summary.bandsLeftOut.all.clips > 0)
     console.log(
-      heldTable([['all', summary.bandsLeftOut.all], ...named.map(({ name, held }) => [name, held] as const)]),
+      heldTable([
+        ['all', summary.bandsLeftOut.all],
+        ...named.map(({ name, held }) => [name, held] as const),
+        ['knee off line, all', summary.kneeOffLineLeftOut],
+      ]),
     );
   console.log(timingTable(summary));
   if (values.json !== undefined) writeJson(values.json, { clips, summary }, 1);
@@ -111,6 +115,7 @@ function summariseFolder(clips: readonly ValidatedClip[]) {
       ...eachOf(cameraGroups, (group) => heldOf((clip) => cameraOf(clip) === group)),
       ...eachOf(taskIds, (id) => heldOf(({ task }) => task === id)),
     },
+    kneeOffLineLeftOut: countHeld(leaveClipsOut(clips, 'knee-off-line')),
   };
 }
 

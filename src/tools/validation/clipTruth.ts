@@ -27,6 +27,8 @@ export const clipTruthSchema = z.object({
       end: seconds,
       measuredPeakFppaFrontal: z.number(),
       measuredPeakFppaImage: z.number(),
+      /** Of the knee off the line hip to ankle, as a share of leg length. */
+      peakKneeOffsetFrontal: z.number().optional(),
     }),
   ),
   perFrame: z

@@ -3,10 +3,10 @@ import type { Verdict } from '#core/scoring/verdict';
 import { yawReading, type YawReading } from '#core/view/closerBand';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { chanceBeyond } from './chanceBeyond';
-import type { ClipTruth } from './clipTruth';
+import type { ClipTruth, TrueRepetition } from './clipTruth';
 import { matchRepetitions } from './matchRepetitions';
 import { picturePeakAtMeasured } from './picturePeakAtMeasured';
-import { readPeak, type Peak } from './readPeak';
+import { readPeak, type Peak, type RecordingRepetition } from './readPeak';
 import { timingErrors, type EventName } from './timingErrors';
 
 /** Verdicts are compared at this limit, degrees inward. */
@@ -20,6 +20,8 @@ export interface RepetitionComparison {
   measuredPeakDeg: number | null;
   reason: MissingReason | 'not-found' | null;
   bandDeg: number | null;
+  /** Greatest distance of the knee off the line hip to ankle, share of leg length, inward positive; null where not known. */
+  kneeOffLine: { truth: number; measured: number; band: number } | null;
   /** Chance that the peak was beyond comparedLimitDeg, 0 to 1; null where it was not measured. */
   chanceBeyond: number | null;
   trueVerdict: 'in' | 'out';
@@ -62,6 +64,7 @@ export function compareClip(
         measuredPeakDeg: peak?.peakDeg ?? null,
         reason: peak === null ? 'not-found' : peak.reason,
         bandDeg: peak?.bandDeg ?? null,
+        kneeOffLine: found === null ? null : kneeOffLineOf(rep, found),
         chanceBeyond: peak === null ? null : chanceOf(peak),
         trueVerdict: rep.measuredPeakFppaFrontal > comparedLimitDeg ? 'out' : 'in',
         verdict: found?.judgement.verdict ?? 'not-measured',
@@ -80,6 +83,14 @@ export function compareClip(
     repsFound: complete.length,
     repetitions,
   };
+}
+
+function kneeOffLineOf(
+  { peakKneeOffsetFrontal: truth }: TrueRepetition,
+  { ranges }: RecordingRepetition,
+): RepetitionComparison['kneeOffLine'] {
+  const peak = ranges['knee-off-line']?.max ?? null;
+  return peak === null || truth === undefined ? null : { truth, measured: peak.value, band: peak.band };
 }
 
 function chanceOf({ peakDeg, bandDeg }: Peak): number | null {

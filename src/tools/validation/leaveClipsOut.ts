@@ -1,5 +1,5 @@
 import { shareInterval, type ShareInterval } from '#core/statistics/shareInterval';
-import { bandRatios } from './bandRatios';
+import { bandRatios, type BandedMeasure } from './bandRatios';
 import type { ComparedClip } from './compareClip';
 import { conformalFactor } from './conformalFactor';
 
@@ -37,11 +37,12 @@ export interface LeftOutClip<Clip> {
  */
 export function leaveClipsOut<Clip extends Pick<ComparedClip, 'yawReading' | 'repetitions'>>(
   clips: readonly Clip[],
+  measure: BandedMeasure = 'knee-angle',
 ): LeftOutClip<Clip>[] {
   return clips.flatMap((clip) => {
-    const ratios = bandRatios([clip]);
+    const ratios = bandRatios([clip], measure);
     const others = clips.filter((other) => other !== clip && other.yawReading === clip.yawReading);
-    const factor = conformalFactor(bandRatios(others));
+    const factor = conformalFactor(bandRatios(others, measure));
     if (ratios.length === 0 || !Number.isFinite(factor)) return [];
     const held = ratios.filter((ratio) => ratio <= factor).length;
     return [{ clip, factor, held, repetitions: ratios.length }];

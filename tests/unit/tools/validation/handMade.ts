@@ -84,6 +84,7 @@ export function comparedRepetition(changes: Partial<RepetitionComparison>): Repe
     measuredPeakDeg: 10,
     reason: null,
     bandDeg: null,
+    kneeOffLine: null,
     chanceBeyond: null,
     trueVerdict: changes.truePeakDeg !== undefined && changes.truePeakDeg > 10 ? 'out' : 'in',
     verdict: 'cant-tell',
