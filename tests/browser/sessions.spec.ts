@@ -91,7 +91,9 @@ test('the keyboard alone leads through sessions and sets into the review with it
   await page.keyboard.press('ArrowDown');
   await page.keyboard.press('Enter');
   await expect(page.getByRole('grid', { name: 'Repetitions' })).toBeVisible();
-  await expect(page.getByText('Blue Heron 7, Sun 5 Apr 2026, 06:07: Split-stance')).toBeVisible();
+  await expect(
+    page.getByRole('heading', { name: /^Blue Heron 7, Sun 5 Apr 2026, 06:07: Split-stance/ }),
+  ).toBeVisible();
   await expect
     .poll(() => page.getByLabel('The measured video').evaluate((video: HTMLVideoElement) => video.videoWidth))
     .toBe(540);
