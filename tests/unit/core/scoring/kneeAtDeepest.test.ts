@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { measure } from '#core/measurement/measure';
 import { kneeAtDeepest } from '#core/scoring/kneeAtDeepest';
-import { noRange } from '../../../support/kneeJudgement';
+import { noRange, rangesWith } from '../../../support/kneeJudgement';
 import { filmPerson } from '../../../support/syntheticPerson';
 
 const setup = { task: 'lateral-step-down', side: 'left' } as const;
@@ -21,6 +21,30 @@ describe('kneeAtDeepest(measurement, repetition)', () => {
     expect(deepest.value).toBe(measurement.curves['knee-angle'].values[deepest.sample]);
     expect(deepest.value).toBeLessThanOrEqual(first!.ranges['knee-angle'].max!.value);
     expect(deepest.band).toBeGreaterThan(0);
+  });
+
+  it.each([
+    [5, 'most', 3],
+    [0, 'most', 3],
+    [-5, 'least', 2],
+  ] as const)('of %i degrees has the band of the way that it goes, %s', (deg, _, band) => {
+    const extreme = { value: 0, sample: 1, timeMs: 40, band: 0 };
+    const ranges = rangesWith({
+      'knee-angle': { min: { ...extreme, band: 2 }, max: { ...extreme, band: 3 } },
+      depth: { max: extreme },
+    });
+    const repetition = { ranges, loadedFrom: 0, loadedTo: 2 };
+    const knee = { values: Float64Array.of(1, deg, 1), missing: new Uint8Array(3) };
+    const made = {
+      curves: { 'knee-angle': knee },
+      repetitions: [repetition],
+    } as unknown as typeof measurement;
+    expect(kneeAtDeepest(made, repetition)).toEqual({ value: deg, band, sample: 1, timeMs: 40 });
+    const unbanded = {
+      ...made,
+      repetitions: [{ ...repetition, ranges: rangesWith({}) }],
+    } as typeof measurement;
+    expect(kneeAtDeepest(unbanded, repetition)).toBeNull();
   });
 
   it('is missing where the depth or the angle there was not measured', () => {
