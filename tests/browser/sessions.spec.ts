@@ -292,3 +292,35 @@ test('dropped files are opened one after another, each with its outcome', async 
   for (const [index, name] of ['one.age', 'two.age'].entries())
     await expect(log.nth(index)).toContainText(`${name}: refused. It is not a sent session`);
 });
+
+test('a session document dropped into the list of patients is kept there, and what is none is refused', async ({
+  page,
+}) => {
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Patients', exact: true }).click();
+  await expect(page.getByRole('button', { name: 'Open sent sessions' })).toBeVisible();
+  const { session } = demoSessions()[0]!;
+  const files = [
+    ['session.json', JSON.stringify({ ...session, patient: 'Invented Teal 5', planId: null })],
+    ['plan.json', JSON.stringify({ format: 'overfoot-plan' })],
+  ];
+  await page.evaluate((files) => {
+    const data = new DataTransfer();
+    for (const [name, text] of files) data.items.add(new File([text!], name!));
+    window.dispatchEvent(new DragEvent('dragover', { dataTransfer: data, cancelable: true }));
+    window.dispatchEvent(new DragEvent('drop', { dataTransfer: data, cancelable: true }));
+  }, files);
+  const log = page.getByRole('log').getByRole('listitem');
+  await expect(log.nth(0)).toContainText('Invented Teal 5, ');
+  await expect(log.nth(0)).toContainText('not kept yet. It follows no plan that was written on this device.');
+  await expect(log.nth(1)).toContainText('plan.json: refused. It is a plan, not a session.');
+  await page.getByRole('button', { name: 'Keep it all the same' }).click();
+  await expect(log.nth(0)).toContainText(': kept');
+  await page
+    .getByRole('list', { name: 'Patients' })
+    .getByRole('button', { name: /Invented Teal 5/ })
+    .click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Invented Teal 5');
+  await page.getByRole('button', { name: /^\w+ \d+ Apr 2026, .*new/ }).click();
+  await expect(sets(page)).toHaveCount(session!.sets.length);
+});

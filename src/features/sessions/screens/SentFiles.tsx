@@ -2,6 +2,7 @@ import { Button, FileTrigger } from 'react-aria-components';
 import { useReview } from '#features/review/reviewContext';
 import { useClinic, useClinicState } from '#features/sharing/clinicContext';
 import type { Incoming } from '#features/sharing/store/createClinic';
+import { belongsInList } from '#features/sharing/store/sessionFile';
 import { useNavigation } from '#shell/navigation/navigationContext';
 import { useFileDrop } from '#ui/components/useFileDrop';
 import { momentWords } from '#words/dateWords';
@@ -24,11 +25,12 @@ export function SentFiles() {
   const incoming = useClinicState((state) => state.incoming);
   const review = useReview();
   const navigation = useNavigation();
-  /** What is not sealed is opened to be looked at, and kept for a patient from there. */
+  /** Clips and recordings are opened to be looked at, and kept for a patient from there. */
   const take = async (files: readonly File[]) => {
-    const sealed = files.filter(({ name }) => name.toLowerCase().endsWith('.age'));
-    const others = files.filter((file) => !sealed.includes(file));
-    if (sealed.length > 0) await clinic.openFiles(sealed);
+    const belong = await Promise.all(files.map(belongsInList));
+    const sessions = files.filter((_, index) => belong[index]);
+    const others = files.filter((_, index) => belong[index] !== true);
+    if (sessions.length > 0) await clinic.openFiles(sessions);
     if (others.length > 0 && (await navigation.show('start'))) await review.openFiles(others);
   };
   const isOver = useFileDrop((_, files) => void take(files));
@@ -42,7 +44,7 @@ export function SentFiles() {
         <Button className="button">Open sent sessions</Button>
       </FileTrigger>
       <span className="soft small sessions-sent-hint">
-        or drop them anywhere on this page; clips and saved recordings too
+        or drop them anywhere on this page; session documents, clips and saved recordings too
       </span>
       {incoming.length > 0 && (
         <div className="card sessions-sent-list">

@@ -44,7 +44,7 @@ export async function checkIncoming(
   const senders = planId === null ? [] : await readSenders(repository, planId);
   const device = deviceOf(sender?.key ?? null, senders);
   const doubts = [
-    planDoubt(session.patient, plan),
+    planDoubt(session.patient, plan, sets.length > 0),
     mixesAlphabets(session.patient)
       ? 'The pseudonym has letters of different alphabets, so it may only look like one that you know.'
       : null,
@@ -65,9 +65,9 @@ export async function checkIncoming(
   };
 }
 
-function planDoubt(patient: string, plan: PlanDocument | null): string | null {
+function planDoubt(patient: string, plan: PlanDocument | null, isMeasured: boolean): string | null {
   if (plan === null)
-    return 'It follows no plan that was written on this device, so it is judged by the limits that came with it.';
+    return `It follows no plan that was written on this device${isMeasured ? ', so it is judged by the limits that came with it' : ''}.`;
   const planned = plainName(plan.patient);
   return planned === patient ? null : `It follows the plan of ${planned}, under another pseudonym.`;
 }

@@ -9,6 +9,7 @@ import { checkIncoming, type IncomingCheck } from './checkIncoming';
 import { followedPlan } from './followedPlan';
 import { unpackParcel, type Parcel } from './parcel';
 import { saveParcel, standingOf, type Stake, type Standing } from './saveParcel';
+import { readSessionFile } from './sessionFile';
 
 /** The outcome for a file that was opened. */
 export interface Incoming {
@@ -53,7 +54,7 @@ export interface ClinicWorld {
   scryptWorkFactor?: number;
 }
 
-/** Receiving sealed sessions. No action throws or rejects: what goes wrong is in the state. */
+/** Receiving sessions, sealed or as documents. No action throws or rejects: what goes wrong is in the state. */
 export interface Clinic {
   readonly store: StoreApi<ClinicState>;
   /** Makes a key; an earlier one still opens what was sealed for it. */
@@ -62,7 +63,7 @@ export interface Clinic {
   backUp(passphrase: string): Promise<void>;
   /** Restores a key from its backup and uses it. */
   restore(file: Blob, passphrase: string): Promise<void>;
-  /** Opens sealed files one after another; each is checked whole before anything of it is kept. */
+  /** Opens files one after another; each is checked whole before anything of it is kept. */
   openFiles(files: readonly File[]): Promise<void>;
   /** Decides whether a file is taken in, or replaces what is kept of the same session. */
   decide(index: number, replaces: boolean): Promise<void>;
@@ -112,13 +113,9 @@ export function createClinic(world: ClinicWorld): Clinic {
   const tell = (index: number, change: Partial<Incoming>) =>
     set({ incoming: get().incoming.map((one, at) => (at === index ? { ...one, ...change } : one)) });
 
-  /** With the key that fits, the one in use first. */
+  /** What is sealed with the key that fits, the one in use first; what is not has to be a session document. */
   const open = async (file: Blob): Promise<Parcel> => {
-    if (!(await isSealed(file)))
-      throw new Problem(
-        'file',
-        'It is not a sent session: those are sealed, and end in “.age”. Open videos and recordings from the start.',
-      );
+    if (!(await isSealed(file))) return readSessionFile(file);
     await lookAnew();
     if (keys.length === 0)
       throw new Problem('file', 'There is no key on this device. Make one, or restore it from its backup.');

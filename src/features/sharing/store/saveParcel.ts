@@ -24,7 +24,7 @@ export interface Stake {
   hasOtherAnswers: boolean;
 }
 
-type Found = Awaited<ReturnType<Repository['recordings']['find']>>;
+type Found = NonNullable<Awaited<ReturnType<Repository['recordings']['find']>>>;
 
 /** @throws Problem  where it would replace what is kept of another session or another patient */
 export async function standingOf(
@@ -41,16 +41,23 @@ export async function standingOf(
     setsAdded: 0,
     hasOtherAnswers: kept !== null && !isSame(kept, withTherapistsWord(session, kept)),
   };
+  const assertTheirs = async ({ visitId }: Found['facts']) => {
+    if (visitId === session.id) return;
+    throw notTheirs((visitId === null ? null : await sessions.find(visitId))?.patient ?? '');
+  };
+  // Sets that come without their recording, which may be kept here.
+  for (const { sessionId: recordingId } of session.sets) {
+    if (recordingId === null || sets.some(({ recording }) => recording.id === recordingId)) continue;
+    const found = await recordings.findHead(recordingId);
+    if (found !== null) await assertTheirs(found.facts);
+  }
   for (const { recording, video } of sets) {
     const found = await recordings.find(recording.id);
     if (found === null) {
       stake.setsAdded++;
       continue;
     }
-    if (found.facts.visitId !== session.id) {
-      const other = found.facts.visitId === null ? null : await sessions.find(found.facts.visitId);
-      throw notTheirs(other?.patient ?? '');
-    }
+    await assertTheirs(found.facts);
     if (isWorkedOn(found.recording)) stake.workedOn++;
     if (!isSame(found.recording, withKeptWork(recording, found.recording))) stake.setsChanged++;
     const name = found.facts.video;
@@ -92,7 +99,7 @@ export async function saveParcel({ session, sets }: Parcel, repository: Reposito
   await repository.keepTogether(withTherapistsWord(session, kept), recordings);
 }
 
-function keptWhole({ id }: SessionDocument, { recording, video }: ParcelSet, kept: Found): KeptWhole {
+function keptWhole({ id }: SessionDocument, { recording, video }: ParcelSet, kept: Found | null): KeptWhole {
   const hasVideo = video !== null || (kept?.facts.video ?? null) !== null;
   return {
     recording: kept === null ? recording : withKeptWork(recording, kept.recording),
