@@ -6,11 +6,11 @@ import { exerciseName } from './exerciseWords';
 export function nextStepSentence(step: NextStep): string {
   switch (step.kind) {
     case 'hold':
-      return 'No exercise until you have spoken to the patient.';
+      return 'No exercise until the therapist has spoken to the patient.';
     case 'no-easier':
-      return 'This is the easiest stage. What comes next is for you to choose.';
+      return 'This is the easiest stage. The rules name no next one.';
     case 'no-harder':
-      return 'This is the hardest stage. What comes next is for you to choose.';
+      return 'This is the hardest stage. The rules name no next one.';
     case 'other-exercise':
       return `Proposed: ${exerciseName(step.exercise).toLowerCase()}. ${step.stage.words}${beginning(step.stage)}`;
     case 'other-stage':

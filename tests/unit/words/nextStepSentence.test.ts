@@ -8,7 +8,7 @@ const said = (proposal: Omit<Proposal, 'reasons'>, stage: string) =>
 
 describe('nextStepSentence(step)', () => {
   it.each([
-    [{ proposal: 'hold' }, 'seat-46', 'No exercise until you have spoken to the patient.'],
+    [{ proposal: 'hold' }, 'seat-46', 'No exercise until the therapist has spoken to the patient.'],
     [
       { proposal: 'step-up' },
       'seat-50',
@@ -22,7 +22,7 @@ describe('nextStepSentence(step)', () => {
     [
       { proposal: 'step-down' },
       'seat-50',
-      'This is the easiest stage. What comes next is for you to choose.',
+      'This is the easiest stage. The rules name no next one.',
     ],
     [{ proposal: 'stay' }, 'seat-46', 'Proposed: stage 2 of 4 again. Seat 46 cm, back foot flat.'],
     [
@@ -41,7 +41,7 @@ describe('nextStepSentence(step)', () => {
 
   it('has no harder stage after the last of an exercise that leads nowhere', () => {
     expect(nextStepSentence({ kind: 'no-harder' })).toBe(
-      'This is the hardest stage. What comes next is for you to choose.',
+      'This is the hardest stage. The rules name no next one.',
     );
   });
 

@@ -1,6 +1,13 @@
 import type { ProposalKind } from '#core/programme/proposal';
-import type { Decision } from '#documents/patient/patientDocument';
+import type { Decision, PatientDocument } from '#documents/patient/patientDocument';
+import { itemName } from '#documents/plan/itemName';
+import type { PlanDocument } from '#documents/plan/planDocument';
+import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { dayWords } from '#words/dateWords';
+import { datedDay } from '#words/dayName';
+import { nextStepSentence } from '#words/nextStepSentence';
+import { proposalSentence } from '#words/proposalSentence';
+import { itemProposals, type ItemProposal } from './proposals';
 
 /** A proposal as a question or an answer, in a few words. */
 export const proposalWords: Record<ProposalKind, string> = {
@@ -16,4 +23,42 @@ export const proposalWords: Record<ProposalKind, string> = {
 export function decisionSentence({ at, by, proposal, answer, why }: Decision): string {
   const because = why === '' ? '' : `: ${why}`;
   return `${by}, ${dayWords(at)}: ${answer} “${proposalWords[proposal]}”${because}`;
+}
+
+/** What a proposal comes to in the plan, as a sentence; empty where nothing changes. */
+export function nextWords({ item, proposal, next }: ItemProposal): string {
+  if (next !== null) return nextStepSentence(next);
+  switch (proposal.proposal) {
+    case 'more':
+      return `From ${item.repetitions} to ${proposal.repetitions}.`;
+    case 'step-up':
+    case 'step-down':
+      return 'The plan names no stage of this exercise, so the rules name no next one.';
+    default:
+      return '';
+  }
+}
+
+/** More of them are on the patient's page. */
+const mostReasons = 2;
+
+/** Each item's proposal in a line, with what it rests on, and what was decided on it last. */
+export function proposedLines(
+  plan: PlanDocument,
+  sessions: readonly ListedSession[],
+  { thresholds, decisions }: Pick<PatientDocument, 'thresholds' | 'decisions'>,
+): string[] {
+  return itemProposals(plan, sessions, thresholds).map((proposed) => {
+    const { index, item, proposal } = proposed;
+    const decision = decisions.findLast((one) => one.planId === plan.id && one.item === index);
+    const isDecided = decision?.proposal === proposal.proposal;
+    const asked = proposalWords[proposal.proposal];
+    const parts = [
+      `${itemName(item)}: “${asked}${asked.endsWith('?') ? '' : '.'}”`,
+      nextWords(proposed),
+      ...proposal.reasons.slice(0, mostReasons).map((reason) => proposalSentence(reason, datedDay)),
+      isDecided ? `${decisionSentence(decision)}.` : '',
+    ];
+    return parts.filter((part) => part !== '').join(' ');
+  });
 }

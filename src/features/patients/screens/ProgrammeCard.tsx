@@ -5,10 +5,9 @@ import { itemName } from '#documents/plan/itemName';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { datedDay } from '#words/dayName';
-import { nextStepSentence } from '#words/nextStepSentence';
 import { proposalSentence } from '#words/proposalSentence';
 import { usePatients, usePatientsState } from '../patientsContext';
-import { decisionSentence, proposalWords } from '../rules/programmeWords';
+import { decisionSentence, nextWords, proposalWords } from '../rules/programmeWords';
 import { changesPlan, draftOf, itemProposals, type ItemProposal } from '../rules/proposals';
 import { Thresholds } from './Thresholds';
 import './programme.css';
@@ -35,7 +34,7 @@ export function ProgrammeCard({ sessions }: { sessions: readonly ListedSession[]
 }
 
 function Proposed({ plan, proposed }: { plan: PlanDocument; proposed: ItemProposal }) {
-  const { index, item, proposal, next, sessions } = proposed;
+  const { index, item, proposal, sessions } = proposed;
   const decisions = usePatientsState((state) => state.patient?.decisions) ?? [];
   const theirs = decisions.filter((one) => one.planId === plan.id && one.item === index);
   const reasons = proposal.reasons.map((reason) => proposalSentence(reason, datedDay));
@@ -46,13 +45,7 @@ function Proposed({ plan, proposed }: { plan: PlanDocument; proposed: ItemPropos
         <strong>{proposalWords[proposal.proposal]}</strong>
         {' · '}
         {sessions === 0 ? 'No session at this stage yet.' : `Sessions at this stage: ${sessions}.`}{' '}
-        {next !== null && nextStepSentence(next)}
-        {next === null &&
-          proposal.proposal === 'more' &&
-          `From ${item.repetitions} to ${proposal.repetitions}.`}
-        {next === null &&
-          (proposal.proposal === 'step-up' || proposal.proposal === 'step-down') &&
-          'The plan names no stage of this exercise, so what comes next is for you to choose.'}
+        {nextWords(proposed)}
       </p>
       <ul className="small">
         {reasons.map((sentence) => (

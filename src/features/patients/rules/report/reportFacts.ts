@@ -21,8 +21,6 @@ export interface ReportCase {
   nowMs: number;
   /** Of the practice between days. */
   error: OwnError;
-  /** What is proposed next, as sentences; none where nothing is. */
-  proposals?: readonly string[];
 }
 
 /** Answers of two times, and the worst of all. */
@@ -69,21 +67,13 @@ export interface ReportFacts {
   /** Median half-width of the bands of all repetitions in it, and their number; null where nothing was measured. */
   band: { deg: number; repetitions: number } | null;
   measuringVersions: number[];
-  proposals: readonly string[];
 }
 
 /** More exercises and legs are on the patient's page; a report stays short. */
 const mostControls = 2;
 const dayMs = 24 * 3_600_000;
 
-export function reportFacts({
-  patient,
-  plans,
-  sessions,
-  nowMs,
-  error,
-  proposals = [],
-}: ReportCase): ReportFacts {
+export function reportFacts({ patient, plans, sessions, nowMs, error }: ReportCase): ReportFacts {
   const course = buildCourse(sessions, patient.plans);
   const asked = sessions.filter(({ check }) => check !== null);
   const times = sessions.map(({ startedAt }) => Date.parse(startedAt));
@@ -125,7 +115,6 @@ export function reportFacts({
     measuringVersions: [...new Set(shown.map(({ conditions }) => conditions.measuringVersion))].sort(
       (a, b) => a - b,
     ),
-    proposals,
   };
 }
 

@@ -11,6 +11,7 @@ import { signWords } from '#words/signWords';
 import { conditionsWords, limitsWords } from '../courseWords';
 import { dueWords } from '../dueAndDone';
 import { sideWords, siteWords } from '../patientWords';
+import { proposedLines } from '../programmeWords';
 import { reportFacts, type ControlFacts, type ReportCase, type ReportFacts } from './reportFacts';
 import type { Report, ReportLine } from './reportLine';
 
@@ -39,7 +40,7 @@ export function therapistReport(reported: ReportCase): Report {
       controlLine(control, index === facts.control.length - 1 ? facts.notReported : []),
     ),
     sidesLine(facts),
-    nextLine(facts),
+    nextLine(reported),
     methodLine(facts),
     closing,
   ];
@@ -187,10 +188,12 @@ function sidesLine({ sides }: ReportFacts): ReportLine | null {
   };
 }
 
-function nextLine({ inForce, proposals }: ReportFacts): ReportLine | null {
+function nextLine({ plans: [inForce], sessions, patient }: ReportCase): ReportLine | null {
   const review = inForce?.reviewDate ?? null;
+  const proposed = inForce === undefined ? [] : proposedLines(inForce, sessions, patient);
   const parts = [
-    ...proposals.map((proposal) => `Proposed by rule: ${proposal}`),
+    ...(proposed.length === 0 ? [] : ['Proposed by rule, for the therapist to decide.']),
+    ...proposed,
     ...(review === null ? [] : [`Looked at again on ${dayWords(review)}.`]),
   ];
   return parts.length === 0 ? null : { head: 'Next', text: parts.join(' ') };
