@@ -17,6 +17,8 @@ export function depthOfBend(bendDeg: number): number {
 }
 
 const bent = { min: 0.02, max: 0.6, step: 0.01 };
+/** Of both limits, as depthOfBend() gives them. */
+const knees = 'knees bent by 90° and 45°, thigh and shank leaning alike; no published value';
 const peak = ({ max }: Ends): Extreme | null => max;
 
 /** How far the hip stands below where a straight leg would hold it, from own standing, share of leg length. */
@@ -38,17 +40,16 @@ export const depth = {
   peak,
   // Every repetition begins at no depth: it is the deepest point that has to reach the least.
   heldAgainst: { least: 'max', most: 'max' },
-  // As depthOfBend() gives them.
   limits: {
     least: {
       ...bent,
       first: 0.08,
-      source: 'a knee bent by 45°, thigh and shank leaning alike; no published value',
+      source: knees,
     },
     most: {
       ...bent,
       first: 0.29,
-      source: 'a knee bent by 90°, thigh and shank leaning alike; no published value',
+      source: knees,
     },
   },
   isAlwaysLimited: false,

@@ -5,16 +5,24 @@ interface Props {
   value: number;
   range: { min: number; max: number; step: number };
   unit: 'degree' | 'percent';
+  /** What it is a share of, '% of leg length'; null for an angle. */
+  shareOf: string | null;
   /** While the slider is held. */
   onMove: (value: number) => void;
   /** When it is let go. */
   onMoveEnd: () => void;
 }
 
-const unitNames = { degree: 'degrees', percent: 'percent' };
-
 /** One limit, by slider or number. */
-export function LimitSlider({ label, value, range: { min, max, step }, unit, onMove, onMoveEnd }: Props) {
+export function LimitSlider({
+  label,
+  value,
+  range: { min, max, step },
+  unit,
+  shareOf,
+  onMove,
+  onMoveEnd,
+}: Props) {
   return (
     <div className="limit">
       <Slider
@@ -26,14 +34,14 @@ export function LimitSlider({ label, value, range: { min, max, step }, unit, onM
         onChangeEnd={onMoveEnd}
         formatOptions={{ style: 'unit', unit }}
       >
-        <Label className="field-label">{label}</Label>
+        <Label className="field-label">{shareOf === null ? label : `${label}, ${shareOf}`}</Label>
         <SliderTrack className="limit-track">
           <div className="limit-fill" style={{ right: `${100 - (100 * (value - min)) / (max - min)}%` }} />
           <SliderThumb className="limit-thumb" />
         </SliderTrack>
       </Slider>
       <NumberField
-        aria-label={`${label}, ${unitNames[unit]}`}
+        aria-label={`${label}, ${shareOf ?? 'degrees'}`}
         minValue={min}
         maxValue={max}
         step={step}

@@ -57,6 +57,7 @@ function EndLimit({ measure, end, limits, onMove, onMoveEnd }: Props & { end: Li
         step: Math.abs(shown(step)),
       }}
       unit={unit.short === '°' ? 'degree' : 'percent'}
+      shareOf={unit.short === '°' ? null : unit.long.trim()}
       onMove={(next) => onMove(withLimit(limits, measure, end, next / factor))}
       onMoveEnd={onMoveEnd}
     />

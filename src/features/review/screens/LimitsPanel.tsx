@@ -82,9 +82,12 @@ function LimitsForm() {
         <OriginWords origin={limitsOrigin(beforeMove ?? limits, lastSet, planned)} />
       </p>
       <LaterSets />
-      <p className="small soft">
-        <MeasureLimitSource measure={measure} limits={limits} />
-      </p>
+      <details className="small soft">
+        <summary>Where the default comes from, and how common it is to go beyond</summary>
+        <p>
+          <MeasureLimitSource measure={measure} limits={limits} />
+        </p>
+      </details>
     </div>
   );
 }
