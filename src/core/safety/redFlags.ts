@@ -7,9 +7,9 @@ export interface RedFlag {
   source: string | null;
 }
 
-const kneePage =
+export const kneePage =
   'public health service, musculoskeletal physiotherapy, page on knees (NHS Greater Glasgow and Clyde)';
-const ottawa = 'Ottawa knee rule, Stiell et al. 1996, JAMA 275:611, in plain words';
+export const ottawa = 'Ottawa knee rule, Stiell et al. 1996, JAMA 275:611, in plain words';
 
 /** The usual ones, not a complete list. They refer to a professional and suggest no diagnosis. */
 export const redFlags: readonly RedFlag[] = [

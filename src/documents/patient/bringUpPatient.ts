@@ -1,18 +1,30 @@
 import { patientVersion, type PatientDocument } from './patientDocument';
 
+/** What each version added, as it is in a record where nothing of it is entered. */
+const added = {
+  2: { thresholds: {}, decisions: [], assessments: [], repeats: [] },
+  3: {
+    onset: null,
+    surgery: null,
+    pauses: [],
+    redFlags: [],
+    prescribedRestrictions: [],
+    overrides: [],
+    questionnaires: [],
+    ownEye: [],
+    criteria: [],
+  },
+} satisfies Record<number, Partial<PatientDocument>>;
+
 /** Of a patient for whom nothing of it was recorded. */
-export const nothingRecorded: Pick<PatientDocument, 'thresholds' | 'decisions' | 'assessments' | 'repeats'> =
-  {
-    thresholds: {},
-    decisions: [],
-    assessments: [],
-    repeats: [],
-  };
+export const nothingRecorded = { ...added[2], ...added[3] };
 
 /**
  * Migrates a patient document of an older version. Version 2 added thresholds, decisions on proposals, tests of function
- * and sets that were filmed again.
+ * and sets that were filmed again; version 3 how it began, surgery, pauses, warning signs asked about, restrictions,
+ * questionnaires, judgements by eye and measures for the card of criteria.
  */
 export function bringUpPatient(older: object, version: number): object {
-  return version === 1 ? { ...older, ...nothingRecorded, version: patientVersion } : older;
+  if (version === 1) return { ...older, ...nothingRecorded, version: patientVersion };
+  return version === 2 ? { ...older, ...added[3], version: patientVersion } : older;
 }

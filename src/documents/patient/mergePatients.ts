@@ -1,16 +1,17 @@
+import type { OwnEyeRecord, PauseRecord } from './caseEntries';
 import type { PatientDocument, RepeatRecord, SessionMark } from './patientDocument';
 
 /**
- * Two records of one patient as one: what was noted last counts; plans, looked-at sessions, decisions, tests and repeats
- * of both are kept.
+ * Two records of one patient as one: what was noted last counts; plans, looked-at sessions and all other entries of both are
+ * kept. What either took out is out, and of a pause the end that was changed last counts.
  *
  * @param here  whose id stays
  */
 export function mergePatients(here: PatientDocument, there: PatientDocument): PatientDocument {
   const isHereNewer = Date.parse(here.changedAt) >= Date.parse(there.changedAt);
-  const { painfulSide, since, sites, goals, painRule, restrictions, changedAt, thresholds } = isHereNewer
-    ? here
-    : there;
+  const newer = isHereNewer ? here : there;
+  const { painfulSide, since, onset, sites, goals, painRule, restrictions, surgery, changedAt, thresholds } =
+    newer;
   const openedFirst = Date.parse(here.openedAt) <= Date.parse(there.openedAt) ? here : there;
   return {
     ...here,
@@ -19,18 +20,25 @@ export function mergePatients(here: PatientDocument, there: PatientDocument): Pa
     changedAt,
     painfulSide,
     since,
+    onset,
     sites,
     goals,
     painRule,
     restrictions,
+    surgery,
     plans: withPlans(here, there.plans).plans,
     marks: there.marks.reduce(withMark, here.marks),
     thresholds,
     decisions: both(here.decisions, there.decisions),
-    assessments: both(here.assessments, there.assessments, (one, other) =>
-      one.withdrawn === null ? other : one,
-    ),
+    assessments: both(here.assessments, there.assessments, takenOut),
     repeats: there.repeats.reduce(withRepeat, here.repeats),
+    pauses: both(here.pauses, there.pauses, changedLast),
+    redFlags: both(here.redFlags, there.redFlags, takenOut),
+    prescribedRestrictions: both(here.prescribedRestrictions, there.prescribedRestrictions, takenOut),
+    overrides: both(here.overrides, there.overrides),
+    questionnaires: both(here.questionnaires, there.questionnaires, takenOut),
+    ownEye: there.ownEye.reduce(withOwnEye, here.ownEye),
+    criteria: both(here.criteria, there.criteria, takenOut),
   };
 }
 
@@ -58,6 +66,24 @@ export function withMark(marks: readonly SessionMark[], mark: SessionMark): Sess
 export function withRepeat(repeats: readonly RepeatRecord[], repeat: RepeatRecord): RepeatRecord[] {
   const isKnown = repeats.some(({ first, second }) => first === repeat.first && second === repeat.second);
   return isKnown ? (repeats as RepeatRecord[]) : [...repeats, repeat];
+}
+
+/** A judgement that is in the record stays as it is; the same array where nothing changes. */
+export function withOwnEye(kept: readonly OwnEyeRecord[], given: OwnEyeRecord): OwnEyeRecord[] {
+  const isKnown = kept.some(
+    ({ at, by, recordingId }) => at === given.at && by === given.by && recordingId === given.recordingId,
+  );
+  return isKnown ? (kept as OwnEyeRecord[]) : [...kept, given];
+}
+
+function takenOut<Entry extends { withdrawn: object | null }>(here: Entry, there: Entry): Entry {
+  return here.withdrawn === null ? there : here;
+}
+
+function changedLast(here: PauseRecord, there: PauseRecord): PauseRecord {
+  const time = ({ changed }: PauseRecord) => (changed === null ? -Infinity : Date.parse(changed.at));
+  const { to, changed } = time(there) > time(here) ? there : here;
+  return { ...takenOut(here, there), to, changed };
 }
 
 /** The entries of both in order of time; of one that is in both, what `pick` says. */

@@ -6,9 +6,21 @@ import { sides } from '#core/protocol/side';
 import { planBounds, planRanges } from '../plan/planRanges';
 import { z } from '../schema/zod';
 import { longestText } from '../session/sessionDocument';
+import {
+  criterionSchema,
+  onsets,
+  overrideSchema,
+  ownEyeSchema,
+  pauseSchema,
+  questionnaireSchema,
+  redFlagsSchema,
+  restrictionSchema,
+  surgerySchema,
+} from './caseEntries';
+import { keptEntry, signed } from './signedEntry';
 
 /** Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. */
-export const patientVersion = 2;
+export const patientVersion = 3;
 
 /** Longest texts, characters; the forms enforce the same. */
 export const longestPatientText = {
@@ -33,11 +45,6 @@ const mostTries = 20;
 /** No result is larger, in any unit. */
 const largestResult = 10_000;
 
-const signed = {
-  at: z.iso.datetime(),
-  by: z.string().min(1).max(longestPatientText.by).describe('Initials.'),
-};
-
 /** What a therapist made of a proposal; never changed afterwards. */
 const decisionSchema = z.strictObject({
   id: z.uuid(),
@@ -59,8 +66,7 @@ const tries = z.array(z.number().min(0).max(largestResult)).max(mostTries);
 
 /** A test of function, as the therapist wrote it down. */
 const assessmentSchema = z.strictObject({
-  id: z.uuid(),
-  ...signed,
+  ...keptEntry,
   test: z.enum(assessmentIds),
   asDone: z
     .string()
@@ -71,10 +77,6 @@ const assessmentSchema = z.strictObject({
     .describe("In the test's unit, in order; none: not done."),
   worstPain: z.int().min(0).max(10).nullable().describe('During the test; null: not asked.'),
   remark: z.string().max(longestPatientText.remark),
-  withdrawn: z
-    .strictObject(signed)
-    .nullable()
-    .describe('Where it was a mistake: who said so, and when. It stays in the record.'),
 });
 
 /** A set that was filmed again, after the person walked away and the camera was set up again. */
@@ -106,6 +108,7 @@ export const patientSchema = z
     changedAt: z.iso.datetime().describe('When somebody last changed what is noted below, up to `plans`.'),
     painfulSide: z.enum(painfulSides).nullable().describe('Null: not noted.'),
     since: z.iso.date().nullable().describe('Since when it hurts; null: not noted.'),
+    onset: z.enum(onsets).nullable().describe('How it began; null: not noted.'),
     sites: z.array(z.enum(painSites)).max(painSites.length),
     goals: z.string().max(longestPatientText.goals),
     painRule: z
@@ -115,7 +118,11 @@ export const patientSchema = z
       })
       .nullable()
       .describe('What was agreed about pain, 0 to 10; null: not noted.'),
-    restrictions: z.string().max(longestPatientText.restrictions),
+    restrictions: z
+      .string()
+      .max(longestPatientText.restrictions)
+      .describe('In words; a plan is only held against `prescribedRestrictions`.'),
+    surgery: surgerySchema.nullable().describe('The latest of the knee; null: none is noted.'),
     plans: z
       .array(z.strictObject({ id: z.uuid(), givenAt: z.iso.datetime() }))
       .max(mostPlans)
@@ -136,6 +143,16 @@ export const patientSchema = z
       .max(mostEntries)
       .describe('In the order in which they were written down.'),
     repeats: z.array(repeatSchema).max(mostEntries),
+    pauses: z.array(pauseSchema).max(mostEntries).describe('Of the plan, as they were entered.'),
+    redFlags: z.array(redFlagsSchema).max(mostEntries),
+    prescribedRestrictions: z
+      .array(restrictionSchema)
+      .max(mostEntries)
+      .describe('As a surgeon or doctor set them; a plan is held against them.'),
+    overrides: z.array(overrideSchema).max(mostEntries),
+    questionnaires: z.array(questionnaireSchema).max(mostEntries),
+    ownEye: z.array(ownEyeSchema).max(mostEntries),
+    criteria: z.array(criterionSchema).max(mostEntries),
   })
   .meta({ title: 'Overfoot patient document' });
 
@@ -147,5 +164,5 @@ export type RepeatRecord = z.infer<typeof repeatSchema>;
 /** What somebody notes of a patient. */
 export type PatientNotes = Pick<
   PatientDocument,
-  'painfulSide' | 'since' | 'sites' | 'goals' | 'painRule' | 'restrictions'
+  'painfulSide' | 'since' | 'onset' | 'sites' | 'goals' | 'painRule' | 'restrictions' | 'surgery'
 >;

@@ -21,8 +21,8 @@ const limits = Array.from({ length: planRanges.painLimit.max + 1 }, (_, limit) =
 /** What is noted of a patient. */
 export function NotesForm({ notes, onSave, onCancel }: Props) {
   const [draft, setDraft] = useState<PatientNotes>(() => {
-    const { painfulSide, since, sites, goals, painRule, restrictions } = notes;
-    return { painfulSide, since, sites, goals, painRule, restrictions };
+    const { painfulSide, since, onset, sites, goals, painRule, restrictions, surgery } = notes;
+    return { painfulSide, since, onset, sites, goals, painRule, restrictions, surgery };
   });
   const change = (part: Partial<PatientNotes>) => setDraft({ ...draft, ...part });
   const { painfulSide, since, sites, goals, painRule, restrictions } = draft;

@@ -91,4 +91,35 @@ describe('mergePatients(here, there)', () => {
     const there = of({ changedAt: '2026-05-01T00:00:00.000Z', repeats: [repeat(1), repeat(3)] });
     expect(mergePatients(here, there)).toMatchObject({ thresholds: {}, repeats: [repeat(1), repeat(3)] });
   });
+
+  it('takes a pause as taken out where either says so, with the end that was changed last', () => {
+    const pause = {
+      ...{ id: idOf(6), at: '2026-04-03T08:00:00.000Z', by: 'AB', withdrawn: null },
+      ...{ from: '2026-04-03', to: null, changed: null },
+    };
+    const ended = { ...pause, to: '2026-04-09', changed: { at: '2026-04-09T08:00:00.000Z', by: 'AB' } };
+    const later = { ...pause, to: '2026-04-12', changed: { at: '2026-04-12T08:00:00.000Z', by: 'CD' } };
+    const cases = [
+      [pause, ended, ended],
+      [ended, later, later],
+      [ended, { ...pause, withdrawn }, { ...ended, withdrawn }],
+    ] as const;
+    for (const [one, other, expected] of cases) {
+      const [here, there] = [of({ pauses: [one] }), of({ pauses: [other] })];
+      expect(mergePatients(here, there).pauses).toEqual([expected]);
+      expect(mergePatients(there, here).pauses).toEqual([expected]);
+    }
+  });
+
+  it('keeps what both judged by eye, each once', () => {
+    const judged = (day: number) => ({
+      at: `2026-04-0${day}T08:00:00.000Z`,
+      by: 'AB',
+      recordingId: idOf(1),
+      answers: [{ repetition: 0, verdict: 'in' as const }],
+    });
+    const here = of({ ownEye: [judged(1)] });
+    const there = of({ ownEye: [judged(1), judged(2)] });
+    expect(mergePatients(here, there).ownEye).toEqual([judged(1), judged(2)]);
+  });
 });

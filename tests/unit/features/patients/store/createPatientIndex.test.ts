@@ -129,7 +129,15 @@ describe('createPatients(world)', () => {
     patients.leave();
     await patients.open(row!.id);
     await patients.mark(kept.id, 'viewed');
-    const notes = { painfulSide: null, since: null, sites: [], painRule: null, restrictions: '' };
+    const notes = {
+      painfulSide: null,
+      since: null,
+      onset: null,
+      surgery: null,
+      sites: [],
+      painRule: null,
+      restrictions: '',
+    };
     await patients.saveNotes({ ...notes, goals: 'Stairs.' });
     expect(patients.store.getState().patient).toMatchObject({
       goals: 'Stairs.',
