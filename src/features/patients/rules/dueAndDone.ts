@@ -1,5 +1,6 @@
 import { max } from 'd3-array';
 import type { Adherence } from '#core/adherence/adherence';
+import type { PauseRecord } from '#documents/patient/caseEntries';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { calendarDay } from './calendarDay';
@@ -21,6 +22,7 @@ export interface DueAndDone {
 export function dueAndDone(
   plan: Pick<PlanDocument, 'id' | 'createdAt' | 'perWeek'>,
   sessions: readonly ListedSession[],
+  pauses: readonly PauseRecord[],
   nowMs: number,
 ): DueAndDone {
   const following = followingOf(plan, sessions);
@@ -29,7 +31,7 @@ export function dueAndDone(
   return {
     done: done.length,
     unfilmed: done.filter(({ outcome }) => outcome === 'unfilmed').length,
-    byWeek: planAdherence(following, nowMs),
+    byWeek: planAdherence(following, pauses, nowMs),
     silentDays: lastDay === undefined ? null : Math.max(0, calendarDay(nowMs) - lastDay),
   };
 }

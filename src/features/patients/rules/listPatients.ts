@@ -38,7 +38,7 @@ export function listPatients(
 ): PatientRow[] {
   const rows = patients.map((patient) => {
     const { sessions = [], following = null } = overviews.get(patient.id) ?? {};
-    return withSilence(rowOf(patient, sessions), following, nowMs);
+    return withSilence(rowOf(patient, sessions), following, patient.pauses, nowMs);
   });
   return rows.sort(
     (a, b) =>
@@ -87,8 +87,13 @@ function rowOf(
 }
 
 /** Silence is said first of what is not about the body, and counts as much as a new session in which something moved. */
-function withSilence(row: PatientRow, following: Following | null, nowMs: number): PatientRow {
-  const found = following && planAdherence(following, nowMs);
+function withSilence(
+  row: PatientRow,
+  following: Following | null,
+  pauses: PatientDocument['pauses'],
+  nowMs: number,
+): PatientRow {
+  const found = following && planAdherence(following, pauses, nowMs);
   if (!found?.isSilent) return row;
   return {
     ...row,

@@ -1,7 +1,9 @@
 import { adherence, type Adherence, type Occasion, type Outcome } from '#core/adherence/adherence';
+import type { PauseRecord } from '#documents/patient/caseEntries';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { calendarDay } from './calendarDay';
+import { pausesInForce } from './pauses';
 
 /** A plan with what came of it, as far as it decides how much was due and done. */
 export interface Following {
@@ -31,11 +33,17 @@ export function followingOf(
 /**
  * Null where the plan leaves open how often.
  *
+ * @param pauses  of the patient's record
  * @param nowMs  since 1970
  */
-export function planAdherence({ occasions, startDay, perWeek }: Following, nowMs: number): Adherence | null {
+export function planAdherence(
+  { occasions, startDay, perWeek }: Following,
+  pauses: readonly PauseRecord[],
+  nowMs: number,
+): Adherence | null {
   if (perWeek === null) return null;
-  return adherence(occasions, { startDay, perWeek, today: calendarDay(nowMs), pauses: [] });
+  const period = { startDay, perWeek, today: calendarDay(nowMs), pauses: pausesInForce(pauses) };
+  return adherence(occasions, period);
 }
 
 /** Null for a session that was opened and left before anything was done. */

@@ -3,13 +3,15 @@ import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { adherenceSentences } from '#words/adherenceSentences';
 import { usePatientsState } from '../patientsContext';
 import { followingOf, planAdherence } from '../rules/planAdherence';
+import { Pauses } from './Pauses';
 import './programme.css';
 
 /** How much of what the plan in force asks for was done, week by week. */
 export function AdherenceCard({ sessions }: { sessions: readonly ListedSession[] }) {
   const [plan] = usePatientsState((state) => state.plans);
+  const pauses = usePatientsState((state) => state.patient?.pauses) ?? [];
   const readAtMs = usePatientsState((state) => state.readAtMs);
-  const found = plan === undefined ? null : planAdherence(followingOf(plan, sessions), readAtMs);
+  const found = plan === undefined ? null : planAdherence(followingOf(plan, sessions), pauses, readAtMs);
   if (found === null) return null;
   const most = Math.max(1, ...found.weeks.map(({ due }) => due));
   return (
@@ -33,10 +35,11 @@ export function AdherenceCard({ sessions }: { sessions: readonly ListedSession[]
           </li>
         ))}
       </ol>
+      <Pauses />
       <p className="small soft">
         Stopping because of pain, as agreed, counts as done. After a sign or a knee that gave way, nothing is
-        due until there is a session again. Silence is said from {usualSilentFrom} days on. Our choice, no
-        source.
+        due until there is a session again, nor in a pause. Silence is said from {usualSilentFrom} days on.
+        Our choice, no source.
       </p>
     </section>
   );

@@ -14,6 +14,7 @@ export function PlanCard({ sessions }: { sessions: readonly ListedSession[] }) {
   const plans = usePatientsState((state) => state.plans);
   const given = usePatientsState((state) => state.patient?.plans) ?? [];
   const readAtMs = usePatientsState((state) => state.readAtMs);
+  const pauses = usePatientsState((state) => state.patient?.pauses) ?? [];
   const pseudonym = usePatientsState((state) => state.patient?.pseudonym);
   const navigation = useNavigation();
   const writing = usePlanWriting();
@@ -41,7 +42,7 @@ export function PlanCard({ sessions }: { sessions: readonly ListedSession[] }) {
             {inForce.reviewDate !== null && <>, looked at again on {dayWords(inForce.reviewDate)}</>}
           </p>
           <p>
-            <strong>{dueWords(dueAndDone(inForce, sessions, readAtMs))}</strong>
+            <strong>{dueWords(dueAndDone(inForce, sessions, pauses, readAtMs))}</strong>
           </p>
           <Items plan={inForce} />
         </>

@@ -2,14 +2,13 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { usualLinePct } from '#core/change/limbSymmetry';
 import { sides } from '#core/protocol/side';
-import { longestPatientText } from '#documents/patient/patientDocument';
-import { AskText } from '#ui/components/AskText';
 import { assessmentChangeSentence, assessmentSentences, resultWords } from '#words/assessmentSentences';
 import { capitalised } from '#words/capitalised';
 import { symmetrySentence } from '#words/changeSentences';
 import { dayWords } from '#words/dateWords';
-import { usePatients, usePatientsState } from '../patientsContext';
+import { usePatientsState } from '../patientsContext';
 import { assessmentCourses, type AssessmentCourse } from '../rules/assessmentResults';
+import { TakeOut } from './TakeOut';
 import { TestForm } from './TestForm';
 import { TestPlot } from './TestPlot';
 import './programme.css';
@@ -90,41 +89,11 @@ function TestCourse({ course }: { course: AssessmentCourse }) {
                   return `${side} ${value === null ? 'not done' : resultWords(assessment, value)}`;
                 })
                 .join(', ')}{' '}
-              <Withdraw id={one.record.id} />
+              <TakeOut list="assessments" id={one.record.id} what="this test" />
             </li>
           ))}
         </ul>
       </details>
     </article>
-  );
-}
-
-/** A mistake is taken out of the course, and stays in the record with who said so. */
-function Withdraw({ id }: { id: string }) {
-  const patients = usePatients();
-  const [isAsking, setAsking] = useState(false);
-  const withdraw = (by: string) =>
-    patients.record((patient, { at }) => ({
-      ...patient,
-      assessments: patient.assessments.map((one) =>
-        one.id === id ? { ...one, withdrawn: { at, by: by.trim() } } : one,
-      ),
-    }));
-  return (
-    <>
-      <Button className="link-button" onPress={() => setAsking(true)}>
-        Take out …
-      </Button>
-      <AskText
-        isOpen={isAsking}
-        onOpenChange={setAsking}
-        title="Was this test a mistake?"
-        label="Your initials"
-        hint="It is left out of the course. The record keeps it, with your initials and today’s date."
-        answer="Take out"
-        maxLength={longestPatientText.by}
-        onAnswer={(by) => void withdraw(by)}
-      />
-    </>
   );
 }

@@ -100,7 +100,7 @@ export function reportFacts({ patient, plans, sessions, nowMs, error }: ReportCa
       signs: [...new Set(asked.flatMap(({ check }) => check!.signs))],
     },
     inForce: inForce ?? null,
-    done: inForce === undefined ? null : dueAndDone(inForce, sessions, nowMs),
+    done: inForce === undefined ? null : dueAndDone(inForce, sessions, patient.pauses, nowMs),
     sessions: sessions.filter(({ sets }) => sets.length > 0).length,
     stopped: sessions.filter(({ endedBecause }) => endedBecause !== null).length,
     abovePainLimit: sessions.filter((one) => findPain(one).some(({ kind }) => kind === 'pain-above-limit'))

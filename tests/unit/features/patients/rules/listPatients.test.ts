@@ -11,6 +11,7 @@ const patient = (digit: number, pseudonym: string) =>
 const viewed = (visitId: string) => ({ visitId, state: 'viewed' as const, at: '2026-04-06T00:00:00.000Z' });
 const calm = (id: string, day: number) =>
   listedSession({ id, startedAt: `2026-04-0${day}T06:00:00.000Z`, sets: [listedRecording()] });
+const pause = { id: idOf(8), at: '2026-04-12T06:00:00.000Z', by: 'AB', changed: null, withdrawn: null };
 const nowMs = Date.parse('2026-04-20T06:00:00.000Z');
 const out = listedRecording({ reading: readingOf(['in', ['out', 'inward']]) });
 
@@ -68,6 +69,13 @@ describe('listPatients(patients, overviews, nowMs)', () => {
     // From 9 to 16 April: six days between.
     expect(needs(16)).toEqual([['1 of 2 out of line'], []]);
     expect(needs(19)).toContainEqual(['silent for 9 days']);
+    const paused = { ...pause, from: '2026-04-12', to: '2026-04-14' };
+    patients[1]!.pauses = [paused];
+    // Three of the nine days are paused.
+    expect(needs(19)).not.toContainEqual(['silent for 9 days']);
+    expect(needs(20)).toContainEqual(['silent for 7 days']);
+    patients[1]!.pauses = [{ ...paused, to: null }];
+    expect(needs(30)).toEqual([['1 of 2 out of line'], []]);
   });
 
   it('shows nothing of what is settled, and each need once', () => {

@@ -1,0 +1,100 @@
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import type { PauseRecord } from '#documents/patient/caseEntries';
+import { isoDay } from '#words/dateWords';
+import { usePatients, usePatientsState } from '../patientsContext';
+import { pauseLack, pauseSentence } from '../rules/pauses';
+import { EntryField } from './EntryField';
+import { EntryForm } from './EntryForm';
+import { TakeOut } from './TakeOut';
+
+/** Days on which nothing is due: added, ended, and taken out where they were a mistake. */
+export function Pauses() {
+  const all = usePatientsState((state) => state.patient?.pauses) ?? [];
+  const pauses = all.filter(({ withdrawn }) => withdrawn === null);
+  /** The one whose end is being changed. */
+  const [asked, setAsked] = useState<PauseRecord | 'new' | null>(null);
+  return (
+    <>
+      {pauses.length > 0 && <h3>Pauses</h3>}
+      {pauses.length > 0 && (
+        <ul className="small programme-list" aria-label="Pauses">
+          {pauses.map((pause) => (
+            <li key={pause.id}>
+              {pauseSentence(pause)}{' '}
+              <Button className="link-button" onPress={() => setAsked(pause)}>
+                Change its end …
+              </Button>{' '}
+              <TakeOut list="pauses" id={pause.id} what="this pause" />
+            </li>
+          ))}
+        </ul>
+      )}
+      {asked === null ? (
+        <div className="button-row">
+          <Button className="button" onPress={() => setAsked('new')}>
+            Add a pause
+          </Button>
+        </div>
+      ) : (
+        <PauseForm
+          key={asked === 'new' ? asked : asked.id}
+          pause={asked === 'new' ? null : asked}
+          onClose={() => setAsked(null)}
+        />
+      )}
+    </>
+  );
+}
+
+function PauseForm({ pause, onClose }: { pause: PauseRecord | null; onClose: () => void }) {
+  const patients = usePatients();
+  const today = usePatientsState((state) => isoDay(new Date(state.readAtMs).toISOString()));
+  const [from, setFrom] = useState(pause?.from ?? today);
+  const [to, setTo] = useState(pause === null ? '' : (pause.to ?? (today < pause.from ? pause.from : today)));
+  const keep = (by: string) =>
+    patients.record((patient, entry) => {
+      const last = to === '' ? null : to;
+      const changed = { at: entry.at, by };
+      return {
+        ...patient,
+        pauses:
+          pause === null
+            ? [...patient.pauses, { ...entry, by, from, to: last, changed: null, withdrawn: null }]
+            : patient.pauses.map((one) => (one.id === pause.id ? { ...one, to: last, changed } : one)),
+      };
+    });
+  return (
+    <EntryForm
+      lack={() => pauseLack(from, to)}
+      answer={pause === null ? 'Keep the pause' : 'Keep its end'}
+      onKeep={keep}
+      onClose={onClose}
+    >
+      {pause === null && (
+        <EntryField label="First day of the pause">
+          {(id) => (
+            <input
+              id={id}
+              type="date"
+              className="text-input"
+              value={from}
+              onChange={({ target }) => setFrom(target.value)}
+            />
+          )}
+        </EntryField>
+      )}
+      <EntryField label="Last day of it; empty: until further notice">
+        {(id) => (
+          <input
+            id={id}
+            type="date"
+            className="text-input"
+            value={to}
+            onChange={({ target }) => setTo(target.value)}
+          />
+        )}
+      </EntryField>
+    </EntryForm>
+  );
+}
