@@ -1,5 +1,6 @@
 import { handMeasureIds } from '#core/criteria/handMeasures';
 import { exerciseIds } from '#core/exercises/exercises';
+import { sides } from '#core/protocol/side';
 import { clinicianFlagIds } from '#core/safety/clinicianFlags';
 import { planBounds, planRanges } from '../plan/planRanges';
 import { z } from '../schema/zod';
@@ -39,6 +40,7 @@ export const redFlagsSchema = z.strictObject({
 /** What a surgeon, or another doctor, has forbidden for a time. */
 const prescribed = {
   ...keptEntry,
+  side: z.enum(sides),
   setBy: z.string().min(1).max(longestCaseText.setBy).describe('Who set it, such as the surgeon. No name.'),
   until: z.iso.date().nullable().describe('The last day; null: until further notice.'),
 };
@@ -54,7 +56,7 @@ export const restrictionSchema = z.discriminatedUnion('kind', [
   z.strictObject({
     ...prescribed,
     kind: z.literal('weight-bearing'),
-    bearing: z.enum(bearings).describe('Of the operated leg.'),
+    bearing: z.enum(bearings),
   }),
   z
     .strictObject({ ...prescribed, kind: z.literal('open-chain') })
@@ -140,6 +142,7 @@ export type Onset = (typeof onsets)[number];
 /** The operation that a plan has to respect. */
 export const surgerySchema = z.strictObject({
   what: z.string().min(1).max(planBounds.freeName),
+  side: z.enum(sides),
   on: z.iso.date(),
 });
 

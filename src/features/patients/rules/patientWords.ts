@@ -1,9 +1,15 @@
+import type { Onset } from '#documents/patient/caseEntries';
 import type { PainfulSide, PainSite } from '#documents/patient/patientDocument';
 
 export const sideWords: Record<PainfulSide, string> = {
   left: 'left knee',
   right: 'right knee',
   both: 'both knees',
+};
+
+export const onsetWords: Record<Onset, string> = {
+  sudden: 'all at once',
+  gradual: 'bit by bit',
 };
 
 export const siteWords: Record<PainSite, string> = {

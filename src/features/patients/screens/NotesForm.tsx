@@ -1,5 +1,6 @@
 import { useState, type FormEvent, type ReactNode } from 'react';
 import { Button } from 'react-aria-components';
+import { onsets, type Onset } from '#documents/patient/caseEntries';
 import {
   longestPatientText,
   painfulSides,
@@ -8,7 +9,7 @@ import {
   type PatientNotes,
 } from '#documents/patient/patientDocument';
 import { planBounds, planRanges } from '#documents/plan/planRanges';
-import { sideWords, siteWords } from '../rules/patientWords';
+import { onsetWords, sideWords, siteWords } from '../rules/patientWords';
 
 interface Props {
   notes: PatientNotes;
@@ -24,10 +25,13 @@ export function NotesForm({ notes, onSave, onCancel }: Props) {
     const { painfulSide, since, onset, sites, goals, painRule, restrictions, surgery } = notes;
     return { painfulSide, since, onset, sites, goals, painRule, restrictions, surgery };
   });
+  const [lacks, setLacks] = useState<string | null>(null);
   const change = (part: Partial<PatientNotes>) => setDraft({ ...draft, ...part });
-  const { painfulSide, since, sites, goals, painRule, restrictions } = draft;
+  const { painfulSide, since, onset, sites, goals, painRule, restrictions, surgery } = draft;
   const submit = (event: FormEvent) => {
     event.preventDefault();
+    if (surgery !== null && (surgery.what.trim() === '' || surgery.on === ''))
+      return setLacks('Say what the operation was, and on which day.');
     onSave({ ...draft, goals: goals.trim(), restrictions: restrictions.trim() });
   };
   return (
@@ -55,6 +59,20 @@ export function NotesForm({ notes, onSave, onCancel }: Props) {
           value={since ?? ''}
           onChange={({ target }) => change({ since: target.value === '' ? null : target.value })}
         />
+      </Field>
+      <Field label="How it began">
+        <select
+          className="text-input"
+          value={onset ?? ''}
+          onChange={({ target }) => change({ onset: target.value === '' ? null : (target.value as Onset) })}
+        >
+          <option value="">not noted</option>
+          {onsets.map((one) => (
+            <option key={one} value={one}>
+              {onsetWords[one]}
+            </option>
+          ))}
+        </select>
       </Field>
       <fieldset className="patient-sites">
         <legend className="field-label">Where it hurts</legend>
@@ -100,7 +118,45 @@ export function NotesForm({ notes, onSave, onCancel }: Props) {
           />
         </Field>
       )}
-      <Field label="Restrictions">
+      <Field label="Knee surgery">
+        <select
+          className="text-input"
+          value={surgery?.side ?? ''}
+          onChange={({ target }) =>
+            change({
+              surgery:
+                target.value === ''
+                  ? null
+                  : { what: '', on: '', ...surgery, side: target.value === 'left' ? 'left' : 'right' },
+            })
+          }
+        >
+          <option value="">none is noted</option>
+          <option value="left">left knee</option>
+          <option value="right">right knee</option>
+        </select>
+      </Field>
+      {surgery !== null && (
+        <>
+          <Field label="What was done">
+            <input
+              className="text-input"
+              maxLength={planBounds.freeName}
+              value={surgery.what}
+              onChange={({ target }) => change({ surgery: { ...surgery, what: target.value } })}
+            />
+          </Field>
+          <Field label="Day of the surgery">
+            <input
+              type="date"
+              className="text-input"
+              value={surgery.on}
+              onChange={({ target }) => change({ surgery: { ...surgery, on: target.value } })}
+            />
+          </Field>
+        </>
+      )}
+      <Field label="Restrictions, in words">
         <textarea
           className="text-input"
           rows={2}
@@ -118,6 +174,7 @@ export function NotesForm({ notes, onSave, onCancel }: Props) {
           onChange={({ target }) => change({ goals: target.value })}
         />
       </Field>
+      {lacks !== null && <p role="alert">{lacks}</p>}
       <p className="small soft">This stays on this device, and in its backups. No names.</p>
       <div className="dialog-answers">
         <Button className="button" onPress={onCancel}>

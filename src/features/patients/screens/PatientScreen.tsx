@@ -18,7 +18,9 @@ import { PatientNeeds } from './PatientNeeds';
 import { PatientSessions } from './PatientSessions';
 import { PlanCard } from './PlanCard';
 import { ProgrammeCard } from './ProgrammeCard';
+import { RedFlagsCard } from './RedFlagsCard';
 import { ReportPage } from './ReportPage';
+import { RestrictionsCard } from './RestrictionsCard';
 import { SettleLine } from './SettleLine';
 import { TestsCard } from './TestsCard';
 import { WhoCard } from './WhoCard';
@@ -103,6 +105,8 @@ function Page() {
         />
         <AdherenceCard sessions={sessions} />
         <PatientSessions sessions={sessions} />
+        <RestrictionsCard />
+        <RedFlagsCard />
       </div>
       <div className="patient-body" ref={body}>
         {session === undefined && isReport ? (

@@ -2,9 +2,10 @@ import { useState } from 'react';
 import { Button, Dialog, Heading } from 'react-aria-components';
 import type { PatientNotes } from '#documents/patient/patientDocument';
 import { DialogBox } from '#ui/components/DialogBox';
-import { dayWords } from '#words/dateWords';
+import { capitalised } from '#words/capitalised';
+import { dateInWords } from '#words/dateWords';
 import { usePatients, usePatientsState } from '../patientsContext';
-import { sideWords, siteWords } from '../rules/patientWords';
+import { onsetWords, sideWords, siteWords } from '../rules/patientWords';
 import { NotesForm } from './NotesForm';
 
 /** Who it is, and what was agreed. */
@@ -36,7 +37,7 @@ export function WhoCard() {
 }
 
 function Facts({ notes }: { notes: PatientNotes }) {
-  const { painfulSide, since, sites, goals, painRule, restrictions } = notes;
+  const { painfulSide, since, onset, sites, goals, painRule, restrictions, surgery } = notes;
   const facts: [name: string, value: string][] = [];
   if (painfulSide !== null || sites.length > 0) {
     const where = [
@@ -45,7 +46,14 @@ function Facts({ notes }: { notes: PatientNotes }) {
     ];
     facts.push(['Hurts', where.filter((word) => word !== '').join(', ')]);
   }
-  if (since !== null) facts.push(['Since', dayWords(since)]);
+  const began = [
+    since === null ? '' : `since ${dateInWords(since)}`,
+    onset === null ? '' : onsetWords[onset],
+  ];
+  if (since !== null || onset !== null)
+    facts.push(['Began', capitalised(began.filter((word) => word !== '').join(', '))]);
+  if (surgery !== null)
+    facts.push(['Surgery', `${surgery.what}, ${surgery.side} knee, ${dateInWords(surgery.on)}`]);
   if (painRule !== null)
     facts.push([
       'Pain agreed',

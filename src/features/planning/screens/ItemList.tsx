@@ -11,6 +11,7 @@ import { sideSentences } from '../rules/sideSentences';
 import { painfulSideOf } from '../store/createPlanWriting';
 import { FreeItems } from './FreeItems';
 import { ItemCard } from './ItemCard';
+import { Restrictions } from './Restrictions';
 import { useItemKeys } from './useItemKeys';
 import { useTaskFocus } from './useTaskFocus';
 
@@ -44,6 +45,7 @@ export function ItemList() {
           {sentence}
         </Message>
       ))}
+      <Restrictions />
       <ol className="plan-cards">
         {items.map((item, index) => (
           <li key={keyOf.key(item)}>

@@ -1,10 +1,11 @@
+import { Problem } from '#core/problem';
 import type { PlanRecord } from '#device/storage/keptSchemas';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import { parsePlan } from '#documents/plan/parsePlan';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import type { Notes } from '#shell/notes';
 import { saveFile } from '#shell/saveFile';
-import { draftNames, type KnownPatient, type PlanWritingWorld } from './createPlanWriting';
+import { draftNames, nothingKnown, type KnownPatient, type PlanWritingWorld } from './createPlanWriting';
 import { readJson } from './templates';
 
 /** The browser as plan writing needs it; where storage is blocked, a draft lasts as long as the page. */
@@ -29,6 +30,16 @@ export async function browserPlanWriting(
       } catch {
         return null; // Their plan is then begun from an empty one.
       }
+    },
+    async signOver(pseudonym, override) {
+      const { repository } = await openRepository();
+      const { found } = await repository.patients.list();
+      const one = found.find((patient) => patient.pseudonym === pseudonym);
+      if (one === undefined) throw new Problem('storage', `${pseudonym} is no longer kept on this device.`);
+      await repository.patients.update(one.id, (patient) => ({
+        ...patient,
+        overrides: [...patient.overrides, override],
+      }));
     },
     watchDeleted: (listener) =>
       void openRepository()
@@ -68,8 +79,9 @@ async function readKnown(openRepository: () => Promise<OpenedRepository>): Promi
   const known = new Map<string, KnownPatient>();
   for (const { text } of plans) {
     const { patient } = (readJson(text) ?? {}) as { patient?: unknown };
-    if (typeof patient === 'string') known.set(patient, { pseudonym: patient, painfulSide: null });
+    if (typeof patient === 'string') known.set(patient, { ...nothingKnown, pseudonym: patient });
   }
-  for (const { pseudonym, painfulSide } of records) known.set(pseudonym, { pseudonym, painfulSide });
+  for (const { pseudonym, painfulSide, prescribedRestrictions, overrides } of records)
+    known.set(pseudonym, { pseudonym, painfulSide, restrictions: prescribedRestrictions, overrides });
   return [...known.values()].sort((a, b) => a.pseudonym.localeCompare(b.pseudonym));
 }

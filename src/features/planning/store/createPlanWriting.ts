@@ -1,11 +1,14 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { applyEdit, redoEdit, startHistory, undoEdit, type History } from '#core/history';
+import type { Override, Restriction } from '#documents/patient/caseEntries';
 import { nearPseudonym } from '#documents/patient/nearPseudonym';
 import type { PainfulSide } from '#documents/patient/patientDocument';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import { finishDraft, newDraft, nextPlanOf, templateOf, type PlanDraft } from '#documents/plan/planDraft';
 import { plainName } from '#documents/schema/plainName';
 import { explainProblem, type ShownProblem } from '#shell/explainProblem';
+import { isoDay } from '#words/dateWords';
+import { findRefusals, restrictionsInForce, type Refusal } from '../rules/refusals';
 import { readDraft, readJson, readPractice, readTemplates, type Practice, type Template } from './templates';
 
 /** A patient of this device, as far as plan writing needs it. */
@@ -13,7 +16,16 @@ export interface KnownPatient {
   pseudonym: string;
   /** Null where nothing is noted. */
   painfulSide: PainfulSide | null;
+  /** As a surgeon or doctor set them, whether they still count or not. */
+  restrictions: readonly Restriction[];
+  overrides: readonly Override[];
 }
+
+/** Of somebody of whom nothing is noted. */
+export const nothingKnown = { painfulSide: null, restrictions: [], overrides: [] } as const satisfies Omit<
+  KnownPatient,
+  'pseudonym'
+>;
 
 export interface PlanWritingState {
   draft: PlanDraft;
@@ -29,6 +41,10 @@ export interface PlanWritingState {
   theirLast: PlanDocument | null;
   /** A known pseudonym that the draft's is probably meant to be; null where there is none, or that was denied. */
   near: string | null;
+  /** Restrictions of the draft's patient that count today. */
+  restrictions: readonly Restriction[];
+  /** Items beyond them that nobody has signed over; until then there is no plan. */
+  refusals: readonly Refusal[];
   templates: readonly Template[];
   /** Null where it was never asked. */
   practice: Practice | null;
@@ -48,6 +64,8 @@ export interface PlanWritingWorld {
   patients(): Promise<readonly KnownPatient[]>;
   /** The plan that was handed out last to the patient of that pseudonym; null where none is kept. */
   lastPlanOf(patient: string): Promise<PlanDocument | null>;
+  /** Keeps in a patient's record that somebody answers for an item. Rejects where it can't be stored. */
+  signOver(patient: string, override: Override): Promise<void>;
   /** Hears of each patient of whom everything was deleted. */
   watchDeleted(listener: (patient: string) => void): void;
   saveFile(fileName: string, text: string): void;
@@ -73,6 +91,8 @@ export interface PlanWriting {
   copyTheirs(): void;
   /** That the draft's patient is nobody else, however alike the pseudonyms look. */
   denyNear(): void;
+  /** Allows an item beyond a restriction; it is kept with the patient's record. */
+  signOver(refusal: Refusal, by: string, why: string): Promise<void>;
   /** Keeps what the draft has in common with other patients' plans under that name, in place of one so named. */
   saveTemplate(name: string): void;
   /** Fills the draft from a template; whom it is for stays. Can be undone. */
@@ -106,12 +126,19 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
     const finished = finishDraft(draft, identity.id, identity.createdAt);
     const name = plainName(draft.patient);
     const near = denied.has(name) ? null : nearPseudonym(name, namesOf(patients));
+    const today = isoDay(world.now().toISOString());
+    const known = patients.find(({ pseudonym }) => pseudonym === name) ?? nothingKnown;
+    const refusals = findRefusals(draft.items, known.restrictions, known.overrides, today);
+    const refused =
+      refusals.length === 0 ? null : 'A task is beyond a restriction: change it, or sign over it.';
     const doubt = near === null ? null : `Say whether ${name} is ${near}, who is known here.`;
     return {
       draft,
       near,
-      plan: finished.kind === 'plan' && near === null ? finished.plan : null,
-      fault: doubt ?? (finished.kind === 'plan' ? null : finished.sentence),
+      restrictions: restrictionsInForce(known.restrictions, today),
+      refusals,
+      plan: finished.kind === 'plan' && near === null && refused === null ? finished.plan : null,
+      fault: doubt ?? (finished.kind === 'plan' ? refused : finished.sentence),
       canUndo: drafts.done.length > 1,
       canRedo: drafts.undone.length > 0,
     };
@@ -169,7 +196,7 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
     const isKnown = namesOf(patients).includes(plan.patient);
     store.setState({
       theirLast: plan,
-      patients: isKnown ? patients : [...patients, { pseudonym: plan.patient, painfulSide: null }],
+      patients: isKnown ? patients : [...patients, { ...nothingKnown, pseudonym: plan.patient }],
     });
   };
   const keepTemplates = (templates: readonly Template[]) => {
@@ -220,6 +247,25 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
     denyNear() {
       denied.add(plainName(store.getState().draft.patient));
       refresh();
+    },
+    async signOver({ restriction, item, sentence }, by, why) {
+      const override: Override = {
+        id: world.newId(),
+        at: world.now().toISOString(),
+        by,
+        restriction: restriction.id,
+        task: item.task,
+        refusal: sentence,
+        why,
+      };
+      const name = plainName(store.getState().draft.patient);
+      try {
+        await world.signOver(name, override);
+        store.setState({ problem: null, patients: await world.patients() });
+        refresh();
+      } catch (error) {
+        store.setState({ problem: explainProblem(error, 'keep') });
+      }
     },
     saveTemplate(name) {
       const { draft, templates } = store.getState();

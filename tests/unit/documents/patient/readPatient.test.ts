@@ -40,13 +40,13 @@ const judged = {
 const measured = { ...kept(5), on: '2026-02-01', measure: 'bend-pct', value: 96 };
 const entries = {
   onset: 'sudden',
-  surgery: { what: 'invented operation', on: '2026-01-10' },
+  surgery: { what: 'invented operation', side: 'left', on: '2026-01-10' },
   pauses: [pause],
   redFlags: [flags],
   prescribedRestrictions: [
-    { ...kept(3), setBy: 'surgeon', until: '2026-03-01', kind: 'bend', mostDeg: 90 },
-    { ...kept(6), setBy: 'surgeon', until: null, kind: 'weight-bearing', bearing: 'partial' },
-    { ...kept(7), setBy: 'surgeon', until: null, kind: 'open-chain' },
+    { ...kept(3), side: 'left', setBy: 'surgeon', until: '2026-03-01', kind: 'bend', mostDeg: 90 },
+    { ...kept(6), side: 'left', setBy: 'surgeon', until: null, kind: 'weight-bearing', bearing: 'partial' },
+    { ...kept(7), side: 'left', setBy: 'surgeon', until: null, kind: 'open-chain' },
   ],
   overrides: [
     {

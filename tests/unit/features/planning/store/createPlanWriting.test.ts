@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { Problem } from '#core/problem';
+import type { Restriction } from '#documents/patient/caseEntries';
 import { parsePlan } from '#documents/plan/parsePlan';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import {
   createPlanWriting,
+  nothingKnown,
   painfulSideOf,
   type DraftName,
   type KnownPatient,
@@ -30,6 +32,12 @@ function open(
     },
     patients: () => Promise.resolve(known.patients ?? []),
     lastPlanOf: (name) => Promise.resolve(known.plans?.find(({ patient }) => patient === name) ?? null),
+    signOver(name, override) {
+      known.patients = (known.patients ?? []).map((one) =>
+        one.pseudonym === name ? { ...one, overrides: [...one.overrides, override] } : one,
+      );
+      return Promise.resolve();
+    },
     watchDeleted: (listener) => (tellDeleted = listener),
     saveFile: (fileName, text) => void saved.push({ fileName, text }),
     newId: () => `b7d4b0a5-2c55-4d6c-8a6e-3f1de2c86f${String(10 + ids++)}`,
@@ -131,10 +139,32 @@ describe('createPlanWriting(world)', () => {
     expect(changed).not.toBe(first);
   });
 
+  it('makes no plan beyond a restriction, until somebody signs over it; a changed task asks again', async () => {
+    const restriction: Restriction = {
+      ...{ id: 'r', at: '2026-03-01T08:00:00.000Z', by: 'AB', withdrawn: null, until: '2026-03-05' },
+      ...{ kind: 'bend', side: 'right', setBy: 'surgeon', mostDeg: 60 },
+    };
+    const patients = [{ ...nothingKnown, pseudonym: 'Grey Otter 3', restrictions: [restriction] }];
+    const { writing, state } = open(undefined, { patients });
+    writing.change({ patient: 'Grey Otter 3', items: [smallItem({ bendDeg: 90 })] });
+    await writing.enter();
+    expect(state()).toMatchObject({
+      plan: null,
+      fault: expect.stringMatching(/beyond a restriction/) as string,
+    });
+    await writing.signOver(state().refusals[0]!, 'CD', 'Agreed by telephone.');
+    expect(state()).toMatchObject({ fault: null, refusals: [] });
+    expect(state().plan).not.toBeNull();
+    writing.change({ items: [smallItem({ bendDeg: 100 })] });
+    expect(state()).toMatchObject({ plan: null, refusals: [{ item: { bendDeg: 100 } }] });
+    writing.change({ items: [smallItem({ bendDeg: 60 })] });
+    expect(state().fault).toBeNull();
+  });
+
   const known = {
     patients: [
-      { pseudonym: 'Grey Otter 3', painfulSide: 'left' as const },
-      { pseudonym: 'Red Heron 41', painfulSide: null },
+      { ...nothingKnown, pseudonym: 'Grey Otter 3', painfulSide: 'left' as const },
+      { ...nothingKnown, pseudonym: 'Red Heron 41' },
     ],
     plans: [smallPlan({ patient: 'Grey Otter 3', reviewDate: '2026-04-01', usualPain: 2 })],
   };
