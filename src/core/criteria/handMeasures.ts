@@ -6,8 +6,6 @@ export interface HandMeasure {
   unit: 'deg' | '%' | 'weeks' | 'points';
   min: number;
   max: number;
-  /** A value may be off by this much; null where no error is known. */
-  error: { detectable: number; source: string } | null;
 }
 
 /** Percent is of the other leg now, unless it says otherwise. */
@@ -18,16 +16,14 @@ export const handMeasures = [
     unit: 'deg',
     min: -20,
     max: 90,
-    error: null,
   },
-  { id: 'bend-pct', name: 'Bending, of the other knee', unit: '%', min: 0, max: 150, error: null },
+  { id: 'bend-pct', name: 'Bending, of the other knee', unit: '%', min: 0, max: 150 },
   {
     id: 'quadriceps-pct',
     name: 'Strength of straightening, of the other leg',
     unit: '%',
     min: 0,
     max: 300,
-    error: null,
   },
   {
     id: 'quadriceps-before-pct',
@@ -35,7 +31,6 @@ export const handMeasures = [
     unit: '%',
     min: 0,
     max: 300,
-    error: null,
   },
   {
     id: 'hamstrings-pct',
@@ -43,7 +38,6 @@ export const handMeasures = [
     unit: '%',
     min: 0,
     max: 300,
-    error: null,
   },
   {
     id: 'hops-before-pct',
@@ -51,7 +45,6 @@ export const handMeasures = [
     unit: '%',
     min: 0,
     max: 300,
-    error: null,
   },
   {
     id: 'confidence',
@@ -59,9 +52,8 @@ export const handMeasures = [
     unit: 'points',
     min: 0,
     max: 100,
-    error: null,
   },
-  { id: 'weeks-steady', name: 'Since the knee last gave way', unit: 'weeks', min: 0, max: 1000, error: null },
+  { id: 'weeks-steady', name: 'Since the knee last gave way', unit: 'weeks', min: 0, max: 1000 },
 ] as const satisfies readonly HandMeasure[];
 
 export type HandMeasureId = (typeof handMeasures)[number]['id'];

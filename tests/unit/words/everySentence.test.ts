@@ -13,6 +13,8 @@ import { limbSymmetry } from '#core/change/limbSymmetry';
 import { painChange } from '#core/change/painChange';
 import { placings, sideDifference } from '#core/change/sideDifference';
 import { compareConditions } from '#core/conditions/compareConditions';
+import { criteriaCards } from '#core/criteria/criteria';
+import { handMeasures } from '#core/criteria/handMeasures';
 import { exercises } from '#core/exercises/exercises';
 import { nextStep } from '#core/programme/nextStep';
 import { proposalKinds } from '#core/programme/proposal';
@@ -20,9 +22,11 @@ import { thresholdFacts } from '#core/programme/proposalThresholds';
 import { propose } from '#core/programme/propose';
 import { sides } from '#core/protocol/side';
 import { ownError, repeatKinds } from '#core/reliability/ownError';
+import { clinicianFlags } from '#core/safety/clinicianFlags';
 import { blandAltman } from '#core/statistics/blandAltman';
 import { intraclassCorrelation } from '#core/statistics/intraclassCorrelation';
 import { kappa } from '#core/statistics/kappa';
+import { stateWords } from '#features/patients/rules/criteriaLines';
 import { decisionSentence } from '#features/patients/rules/programmeWords';
 import { adherenceSentences } from '#words/adherenceSentences';
 import * as assessmentWords from '#words/assessmentSentences';
@@ -215,6 +219,10 @@ describe('every sentence that the rules can say', () => {
       assessments,
       exercises.map(({ stages }) => stages),
       thresholdFacts,
+      clinicianFlags,
+      handMeasures,
+      criteriaCards,
+      stateWords,
       changeWords.noImportantChange,
     ]);
     expect(said.length).toBeGreaterThan(10_000);

@@ -12,6 +12,7 @@ import { buildCourse } from '../rules/buildCourse';
 import { AdherenceCard } from './AdherenceCard';
 import { ChangeCard } from './ChangeCard';
 import { CourseCard } from './CourseCard';
+import { CriteriaCard } from './CriteriaCard';
 import { HandOverCard } from './HandOverCard';
 import { OwnErrorCard } from './OwnErrorCard';
 import { PatientNeeds } from './PatientNeeds';
@@ -118,6 +119,7 @@ function Page() {
             <CourseCard course={course} />
             <ChangeCard course={course} />
             <TestsCard />
+            <CriteriaCard />
             <OwnErrorCard course={course} />
           </>
         ) : (

@@ -1,0 +1,136 @@
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import type { CriteriaCardId } from '#core/criteria/criteria';
+import { handMeasures, type HandMeasureId } from '#core/criteria/handMeasures';
+import { isoDay } from '#words/dateWords';
+import { usePatients, usePatientsState } from '../patientsContext';
+import { criteriaLines, criterionSentence, stateWords } from '../rules/criteriaLines';
+import { handEntries, handMeasureLabel, handValueLack } from '../rules/handValues';
+import { EntryField } from './EntryField';
+import { EntryForm } from './EntryForm';
+import { TakeOut } from './TakeOut';
+
+const cards: readonly [id: CriteriaCardId, title: string][] = [
+  ['running', 'Before running'],
+  ['sport', 'Before sport with turns'],
+];
+
+/** What is looked at before running and sport after surgery: line by line, never as a sum. */
+export function CriteriaCard() {
+  const patient = usePatientsState((state) => state.patient);
+  const readAtMs = usePatientsState((state) => state.readAtMs);
+  const [isWriting, setWriting] = useState(false);
+  if (patient === null || patient.surgery === null) return null;
+  const entries = handEntries(patient.criteria);
+  return (
+    <section className="card programme" aria-labelledby="criteria-title">
+      <h2 id="criteria-title">Lines before running and sport</h2>
+      <p className="small soft">
+        Each line by itself: they are no score and are not counted. The decision is taken by patient, surgeon,
+        therapist and coach together.
+      </p>
+      {cards.map(([card, title]) => (
+        <article key={card} className="programme-item">
+          <h3>{title}</h3>
+          <ul className="programme-list">
+            {criteriaLines(card, patient, readAtMs).map((line) => (
+              <li key={line.criterion.id}>
+                {line.criterion.name}: <strong>{stateWords[line.state]}</strong>. {criterionSentence(line)}{' '}
+                <span className="small soft">{line.criterion.source ?? 'Common practice, no source'}.</span>
+              </li>
+            ))}
+          </ul>
+        </article>
+      ))}
+      {isWriting ? (
+        <HandValueForm onClose={() => setWriting(false)} />
+      ) : (
+        <div className="button-row">
+          <Button className="button" onPress={() => setWriting(true)}>
+            Write down a value
+          </Button>
+        </div>
+      )}
+      {entries.length > 0 && (
+        <details className="small">
+          <summary>Values entered by hand ({entries.length})</summary>
+          <ul className="programme-list">
+            {entries.map(({ id, words }) => (
+              <li key={id}>
+                {words} <TakeOut list="criteria" id={id} what="this value" />
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+      <p className="small soft">
+        Tests and questionnaires of this page are used where they are written down.
+      </p>
+    </section>
+  );
+}
+
+function HandValueForm({ onClose }: { onClose: () => void }) {
+  const patients = usePatients();
+  const today = usePatientsState((state) => isoDay(new Date(state.readAtMs).toISOString()));
+  const [measure, setMeasure] = useState<HandMeasureId>(handMeasures[0].id);
+  const [text, setText] = useState('');
+  const [on, setOn] = useState(today);
+  const keep = (by: string) =>
+    patients.record((patient, entry) => ({
+      ...patient,
+      criteria: [
+        ...patient.criteria,
+        { ...entry, by, on, measure, value: Number(text.replace(',', '.')), withdrawn: null },
+      ],
+    }));
+  return (
+    <EntryForm
+      lack={() => handValueLack(measure, text, on, today)}
+      answer="Keep the value"
+      onKeep={keep}
+      onClose={onClose}
+    >
+      <EntryField label="What was measured">
+        {(id) => (
+          <select
+            id={id}
+            className="text-input"
+            value={measure}
+            onChange={({ target }) => setMeasure(target.value as HandMeasureId)}
+          >
+            {handMeasures.map((one) => (
+              <option key={one.id} value={one.id}>
+                {one.name}
+              </option>
+            ))}
+          </select>
+        )}
+      </EntryField>
+      <EntryField label={handMeasureLabel(measure)}>
+        {(id) => (
+          <input
+            id={id}
+            inputMode="decimal"
+            className="text-input"
+            value={text}
+            maxLength={8}
+            onChange={({ target }) => setText(target.value)}
+          />
+        )}
+      </EntryField>
+      <EntryField label="Measured on">
+        {(id) => (
+          <input
+            id={id}
+            type="date"
+            className="text-input"
+            value={on}
+            max={today}
+            onChange={({ target }) => setOn(target.value)}
+          />
+        )}
+      </EntryField>
+    </EntryForm>
+  );
+}
