@@ -1,8 +1,14 @@
 import fc from 'fast-check';
+import { freeLegs, wornFootwear } from '#core/conditions/setConditions';
 import { exerciseIds, findExercise } from '#core/exercises/exercises';
+import { swellings } from '#core/programme/stageCourse';
+import { feedbackModes } from '#core/protocol/feedback';
+import { loadKinds, loadPlaces } from '#core/protocol/load';
 import { sides } from '#core/protocol/side';
+import { supports } from '#core/protocol/support';
 import { signIds } from '#core/safety/signs';
 import {
+  handKinds,
   sessionStates,
   type ExchangePlan,
   type ExchangeRecord,
@@ -20,7 +26,23 @@ const maybe = <Value>(values: fc.Arbitrary<Value>) => fc.option(values);
 const text = fc.string({ minLength: 1, maxLength: 30 }).map((some) => `An invented remark ${some}.`);
 
 const result = fc.record({
+  recordedAt: moment,
   measuringVersion: fc.integer({ min: 1, max: 9 }),
+  network: fc.constantFrom('BlazePose heavy, some weights', 'BlazePose lite, other weights'),
+  bendsFilmed: fc.boolean(),
+  limitsDeg: fc.record({
+    least: fc.integer({ min: -40, max: -1 }),
+    most: fc.integer({ min: 1, max: 40 }),
+  }),
+  hands: fc.array(
+    fc.record({
+      what: fc.constantFrom(...handKinds),
+      said: fc.oneof(fc.constant(''), text),
+      by: fc.constantFrom('', 'ab', 'physiotherapist'),
+      at: moment,
+    }),
+    { maxLength: 3 },
+  ),
   repetitions: fc.integer({ min: 0, max: 60 }),
   peak: maybe(
     fc.record({
@@ -37,6 +59,24 @@ const result = fc.record({
   ),
 });
 
+const heightCm = maybe(fc.integer({ min: 0, max: 1000 }).map((millimetres) => millimetres / 10));
+const conditions = fc.record({
+  stage: maybe(text),
+  seatHeightCm: heightCm,
+  stepHeightCm: heightCm,
+  support: maybe(fc.constantFrom(...supports)),
+  load: maybe(
+    fc.oneof(
+      fc.constant({ kind: 'none' as const }),
+      fc.record({ kind: fc.constantFrom(...loadKinds), level: text, where: fc.constantFrom(...loadPlaces) }),
+    ),
+  ),
+  footwear: maybe(fc.constantFrom(...wornFootwear)),
+  freeLeg: maybe(fc.constantFrom(...freeLegs)),
+  feedback: maybe(fc.constantFrom(...feedbackModes)),
+  isTest: fc.boolean(),
+});
+
 const set: fc.Arbitrary<ExchangeSet> = fc
   .record({
     recordingId: maybe(fc.uuid()),
@@ -48,9 +88,12 @@ const set: fc.Arbitrary<ExchangeSet> = fc
     painDuring: maybe(score),
     cutShort: maybe(text),
     heldMs: maybe(fc.integer({ min: 0, max: 600_000 })),
+    conditions: maybe(conditions),
     result: maybe(result),
   })
   .map((any) => (findExercise(any.task).kind === 'hold' ? { ...any, result: null } : any));
+
+const bothKnees = fc.record({ left: maybe(score), right: maybe(score) });
 
 const session: fc.Arbitrary<ExchangeSession> = fc.record({
   id: fc.uuid(),
@@ -62,7 +105,11 @@ const session: fc.Arbitrary<ExchangeSession> = fc.record({
   signs: fc.uniqueArray(fc.constantFrom(...signIds), { maxLength: 3 }),
   painBefore: maybe(score),
   painAfter: maybe(score),
+  painBySide: maybe(fc.record({ before: bothKnees, after: bothKnees })),
   painLimit: maybe(score),
+  dayAfter: maybe(
+    fc.record({ answeredAt: moment, worst: maybe(score), swelling: maybe(fc.constantFrom(...swellings)) }),
+  ),
   effort: maybe(score),
   isUnfilmed: fc.boolean(),
   remark: fc.oneof(fc.constant(''), text),
@@ -85,6 +132,18 @@ export const anyExchangeRecord: fc.Arbitrary<ExchangeRecord> = fc.record({
   patient: fc.oneof(fc.constant(''), fc.constant('invented-heron')),
   at: moment,
   note: fc.oneof(fc.constant(''), text),
+  report: maybe(
+    fc.record({
+      title: text,
+      lines: fc.array(
+        fc.record({
+          head: fc.oneof(fc.constant(''), text),
+          text: fc.oneof(text, fc.constantFrom('a < b & c > d', '&amp;lt; as it was typed', '“quoted”')),
+        }),
+        { maxLength: 3 },
+      ),
+    }),
+  ),
   plans: fc.array(plan, { maxLength: 2 }),
   sessions: fc.uniqueArray(session, { maxLength: 3, selector: ({ id }) => id }),
 });

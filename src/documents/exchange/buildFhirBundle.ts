@@ -1,41 +1,63 @@
 import { exerciseName } from '#words/exerciseWords';
 import { signWords } from '#words/signWords';
+import { answersOf, questionnaire } from './answers';
+import { compositionOf } from './composition';
 import type { ExchangePlan, ExchangeRecord, ExchangeSession } from './exchangeRecord';
 import {
-  category,
   ownBase,
   ownConcept,
   ownExtension,
   ownSystem,
-  painConcept,
   patientReference,
   reference,
   type Resource,
 } from './fhirCodes';
+import {
+  instrumentDevice,
+  instrumentOf,
+  instrumentsOf,
+  program,
+  provenanceOf,
+  type Instrument,
+} from './origin';
 import { setObservation } from './setObservation';
 
 /**
- * A patient's record as a bundle of HL7 FHIR R4 (4.0.1), to be handed over as a file.
+ * A patient's record as a bundle of HL7 FHIR R4 (4.0.1), to be handed over as a file: a collection, or with a report a
+ * document, which begins with that report.
  *
  * Codes are of published systems only where they are certain; all others are this program's own. A missing value is left
  * out, and of a measurement it says why; it is never 0. A limit is named as the therapist's, never as a reference of
  * healthy people. `readFhirBundle` reads it back.
  */
 export function buildFhirBundle(record: ExchangeRecord): Resource {
-  const versions = record.sessions.flatMap(({ sets }) =>
-    sets.flatMap(({ result }) => (result === null ? [] : [result.measuringVersion])),
-  );
+  const { report, at, sessions } = record;
+  const instruments = instrumentsOf(record);
+  const parts = sessions.flatMap((session) => resourcesOfSession(session, instruments));
   const resources = [
+    ...(report === null
+      ? []
+      : [
+          compositionOf(
+            report,
+            at,
+            sessions.map(({ id }) => id),
+          ),
+        ]),
     patientOf(record),
-    ...[...new Set(versions)].map(deviceOf),
+    program,
+    ...instruments.map(instrumentDevice),
+    ...(parts.some(({ resourceType }) => resourceType === 'QuestionnaireResponse') ? [questionnaire] : []),
     ...record.plans.map(carePlanOf),
-    ...record.sessions.flatMap(resourcesOfSession),
+    ...parts,
   ];
   return {
     resourceType: 'Bundle',
     id: 'overfoot-record',
-    type: 'collection',
-    timestamp: record.at,
+    ...(report === null
+      ? { type: 'collection' }
+      : { identifier: { system: ownSystem('document'), value: at }, type: 'document' }),
+    timestamp: at,
     entry: resources.map((resource) => ({
       fullUrl: `${ownBase}/${resource.resourceType}/${resource.id}`,
       resource,
@@ -51,16 +73,6 @@ function patientOf({ patient, note }: ExchangeRecord): Resource {
     meta: { security: [{ system, code: 'PSEUDED' }] },
     ...(note === '' ? {} : { extension: [{ url: ownExtension('note'), valueString: note }] }),
     ...(patient === '' ? {} : { identifier: [{ system: ownSystem('pseudonym'), value: patient }] }),
-  };
-}
-
-function deviceOf(measuringVersion: number): Resource {
-  return {
-    resourceType: 'Device',
-    id: `measuring-${measuringVersion}`,
-    deviceName: [{ name: 'Overfoot', type: 'model-name' }],
-    version: [{ type: { text: 'measuring version' }, value: String(measuringVersion) }],
-    note: [{ text: 'Not a certified medical device.' }],
   };
 }
 
@@ -88,8 +100,8 @@ function carePlanOf({ id, createdAt, reviewDate, perWeek, items }: ExchangePlan)
   };
 }
 
-function resourcesOfSession(session: ExchangeSession): Resource[] {
-  const { id, signs, painBefore, painAfter, effort, sets } = session;
+function resourcesOfSession(session: ExchangeSession, instruments: readonly Instrument[]): Resource[] {
+  const { id, startedAt, signs, sets, isUnfilmed } = session;
   return [
     procedureOf(session),
     ...signs.map((sign, i) => ({
@@ -101,25 +113,29 @@ function resourcesOfSession(session: ExchangeSession): Resource[] {
       ],
       code: ownConcept('sign', sign, signWords(sign)),
       subject: patientReference,
-      period: { start: session.startedAt },
+      period: { start: startedAt },
       identifier: [{ system: ownSystem('session'), value: id }],
     })),
-    ...painOf(session, 'before', painBefore),
-    ...painOf(session, 'after', painAfter),
-    ...(effort === null
-      ? []
-      : [
-          {
-            ...observation(session, 'effort'),
-            category: category('survey'),
-            code: ownConcept('answer', 'effort', 'Effort of the session, 0 to 10'),
-            valueInteger: effort,
-          },
-        ]),
-    ...sets.map((set, i) => ({
-      ...observation(session, `set-${i}`),
-      ...setObservation(set, session.isUnfilmed),
-    })),
+    ...answersOf(session),
+    ...sets.flatMap((set, i) => {
+      const setId = `${id}-set-${i}`;
+      const instrument = set.result === null ? undefined : instrumentOf(instruments, set.result);
+      return [
+        {
+          resourceType: 'Observation',
+          id: setId,
+          partOf: [reference('Procedure', id)],
+          status: 'final',
+          subject: patientReference,
+          effectiveDateTime: startedAt,
+          ...(instrument === undefined ? {} : { device: reference('Device', instrument.id) }),
+          ...setObservation(set, isUnfilmed),
+        },
+        ...(set.result === null || instrument === undefined
+          ? []
+          : provenanceOf(setId, set.result, instrument)),
+      ];
+    }),
   ];
 }
 
@@ -139,32 +155,5 @@ function procedureOf(session: ExchangeSession): Resource {
     subject: patientReference,
     performedPeriod: { start: startedAt, ...(endedAt === null ? {} : { end: endedAt }) },
     ...(remark === '' ? {} : { note: [{ text: remark }] }),
-  };
-}
-
-function painOf(session: ExchangeSession, time: 'before' | 'after', score: number | null): Resource[] {
-  if (score === null) return [];
-  const { painLimit } = session;
-  return [
-    {
-      ...observation(session, `pain-${time}`),
-      category: category('survey'),
-      code: painConcept(`Pain ${time} the session`),
-      valueInteger: score,
-      ...(painLimit === null
-        ? {}
-        : { referenceRange: [{ high: { value: painLimit }, text: 'limit agreed with the therapist' }] }),
-    },
-  ];
-}
-
-function observation({ id, startedAt }: ExchangeSession, name: string) {
-  return {
-    resourceType: 'Observation',
-    id: `${id}-${name}`,
-    partOf: [reference('Procedure', id)],
-    status: 'final',
-    subject: patientReference,
-    effectiveDateTime: startedAt,
   };
 }

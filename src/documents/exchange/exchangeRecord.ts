@@ -1,7 +1,8 @@
 import type { ExerciseId } from '#core/exercises/exercises';
+import type { Swelling } from '#core/programme/stageCourse';
 import type { Side } from '#core/protocol/side';
 import type { SignId } from '#core/safety/signs';
-import type { EndReason } from '../session/sessionDocument';
+import type { EndReason, SessionDocument, SessionSet } from '../session/sessionDocument';
 
 /** What other programs are given of a patient: plans, sessions and the figures of their sets. No name, no joints, no video. */
 export interface ExchangeRecord {
@@ -11,9 +12,22 @@ export interface ExchangeRecord {
   at: string;
   /** For demo data: that it is invented. Otherwise empty. */
   note: string;
+  /** What the practice reports of the patient in words; null where no report goes along. */
+  report: ExchangeReport | null;
   plans: ExchangePlan[];
   /** Oldest first. */
   sessions: ExchangeSession[];
+}
+
+/** One line of a report: what it is about, which may be empty, and what it says. */
+export interface ExchangeLine {
+  head: string;
+  text: string;
+}
+
+export interface ExchangeReport {
+  title: string;
+  lines: ExchangeLine[];
 }
 
 export interface ExchangePlan {
@@ -39,11 +53,25 @@ export interface ExchangeSession {
   signs: SignId[];
   painBefore: number | null;
   painAfter: number | null;
+  /** Each knee by itself; null where one was asked. */
+  painBySide: SessionDocument['painBySide'];
   painLimit: number | null;
+  /** How the knee was in the day after; null where nobody was asked. */
+  dayAfter: ExchangeDayAfter | null;
   effort: number | null;
   isUnfilmed: boolean;
   remark: string;
   sets: ExchangeSet[];
+}
+
+/** Answered before a later session. */
+export interface ExchangeDayAfter {
+  /** When that session began. */
+  answeredAt: string;
+  /** Most pain in the day after, 0 to 10; null where that was not answered. */
+  worst: number | null;
+  /** Against the time before; null where that was not answered. */
+  swelling: Swelling | null;
 }
 
 export interface ExchangeSet {
@@ -57,17 +85,39 @@ export interface ExchangeSet {
   painDuring: number | null;
   cutShort: string | null;
   heldMs: number | null;
+  /** Under what it was done; null where nothing was noted. */
+  conditions: SessionSet['conditions'];
   /** Null where nothing was measured. */
   result: ExchangeResult | null;
 }
 
-/** The figures of a measured set. */
+/** The figures of a measured set, and where they come from. */
 export interface ExchangeResult {
+  recordedAt: string;
   measuringVersion: number;
+  /** The pose network: its name, size and weights. */
+  network: string;
+  /** Whether easy bends were filmed before the set, from which the view is read. */
+  bendsFilmed: boolean;
   /** Complete repetitions that count, measured or not. */
   repetitions: number;
   /** Mean largest inward knee angle with its standard error, degrees; null with too few measured repetitions. */
   peak: { meanDeg: number; semDeg: number } | null;
   /** How many were in line, from the 5 % to the 95 % quantile, of those measured; null where none was. */
   inLine: { low: number; high: number; of: number } | null;
+  /** Of the knee angle, as the therapist set them; degrees, inward above 0. */
+  limitsDeg: { least: number; most: number };
+  /** What somebody did to it by hand: corrections first, then limits, then that it was reviewed. */
+  hands: ExchangeHand[];
+}
+
+export const handKinds = ['corrected', 'limits', 'reviewed'] as const;
+
+export interface ExchangeHand {
+  what: (typeof handKinds)[number];
+  /** What a correction changed, in words; otherwise empty. */
+  said: string;
+  /** Initials or a role; empty where none was given. */
+  by: string;
+  at: string;
 }

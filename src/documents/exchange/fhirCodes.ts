@@ -31,6 +31,12 @@ export function absent(code: 'not-performed' | 'unknown', text: string) {
   return { coding: [{ system, code }], text };
 }
 
+/** What somebody had to do with it, from HL7's own list. */
+export function takenPart(code: 'performer' | 'assembler' | 'author' | 'verifier') {
+  const system = 'http://terminology.hl7.org/CodeSystem/provenance-participant-type';
+  return { coding: [{ system, code }] };
+}
+
 /** A quantity in a unit of UCUM. */
 export function quantity(value: number, unit: string, code = unit) {
   return { value, unit, system: 'http://unitsofmeasure.org', code };

@@ -1,11 +1,20 @@
 import { exerciseIds } from '#core/exercises/exercises';
 import { Problem } from '#core/problem';
+import { swellings } from '#core/programme/stageCourse';
 import { sides } from '#core/protocol/side';
 import { signIds } from '#core/safety/signs';
 import { whereDamaged } from '../reading/bySchema';
 import { z } from '../schema/zod';
 import { endReasons } from '../session/sessionDocument';
-import { sessionStates, type ExchangeRecord, type ExchangeSession, type ExchangeSet } from './exchangeRecord';
+import { narrativeText } from './composition';
+import { conditionSystem, readConditions } from './conditionParts';
+import {
+  handKinds,
+  sessionStates,
+  type ExchangeRecord,
+  type ExchangeSession,
+  type ExchangeSet,
+} from './exchangeRecord';
 import { loinc, ownExtension, ownSystem } from './fhirCodes';
 import type { SetPart } from './setObservation';
 
@@ -57,20 +66,26 @@ const procedureSchema = z.looseObject({
 const flagSchema = z.looseObject({ identifier, code: conceptOf('sign', signIds) });
 
 const coding = z.looseObject({ system: z.string(), code: z.string() });
+const amount = z.looseObject({ value: z.number() });
 const componentSchema = z.looseObject({
   code: z.looseObject({ coding: z.tuple([coding]) }),
   valueInteger: z.int().optional(),
   valueString: z.string().optional(),
-  valueQuantity: z.looseObject({ value: z.number() }).optional(),
+  valueBoolean: z.boolean().optional(),
+  valueQuantity: amount.optional(),
+  valueCodeableConcept: z.looseObject({ coding: z.tuple([coding]) }).optional(),
+  referenceRange: z.tuple([z.looseObject({ low: amount, high: amount })]).optional(),
 });
 type Component = z.infer<typeof componentSchema>;
 
 const answerSchema = z.looseObject({
   id: z.string(),
-  partOf: z.tuple([idOf('Procedure')]),
-  valueInteger: score,
+  effectiveDateTime: z.string(),
+  valueInteger: score.optional(),
+  valueCodeableConcept: conceptOf('swelling', swellings).optional(),
 });
 const setSchema = z.looseObject({
+  id: z.string(),
   partOf: z.tuple([idOf('Procedure')]),
   identifier: identifier.optional(),
   code: conceptOf('exercise', exerciseIds),
@@ -79,9 +94,37 @@ const setSchema = z.looseObject({
   component: z.array(componentSchema),
 });
 
+type FhirSet = z.infer<typeof setSchema>;
+
+const instrumentSchema = z.looseObject({
+  id: z.string(),
+  version: z.tuple([z.looseObject({ value: z.string() }), z.looseObject({ value: z.string() })]),
+});
+const provenanceSchema = z.looseObject({
+  target: z.tuple([idOf('Observation')]),
+  recorded: z.string(),
+  activity: conceptOf('activity', ['recorded', ...handKinds]),
+  reason: z.tuple([z.looseObject({ text: z.string() })]).optional(),
+  agent: z.array(
+    z.looseObject({
+      who: z.looseObject({ identifier: z.looseObject({ value: z.string() }).optional() }),
+    }),
+  ),
+});
+type Provenance = z.infer<typeof provenanceSchema>;
+
+const compositionSchema = z.looseObject({
+  title: z.string(),
+  section: z
+    .array(
+      z.looseObject({ title: z.string().optional(), text: z.looseObject({ div: z.string() }).optional() }),
+    )
+    .optional(),
+});
+
 const bundleSchema = z.looseObject({
   resourceType: z.literal('Bundle'),
-  type: z.literal('collection'),
+  type: z.enum(['collection', 'document']),
   timestamp: z.string(),
   entry: z.array(z.looseObject({ resource: z.looseObject({ resourceType: z.string() }) })),
 });
@@ -100,16 +143,36 @@ export function readFhirBundle(data: unknown): ExchangeRecord {
   const [patient] = all('Patient', patientSchema);
   if (patient === undefined)
     throw new Problem('file', 'This bundle has no patient. Export it again where it came from.');
+  const [composition] = all('Composition', compositionSchema);
   const observations = all('Observation', z.looseObject({}));
   const sets = observations.filter((each) => 'component' in each).map((each) => parsed(setSchema, each));
   const answers = observations
     .filter((each) => !('component' in each))
     .map((each) => parsed(answerSchema, each));
+  const instruments = all('Device', z.looseObject({}))
+    .filter((each) => 'version' in each)
+    .map((each) => parsed(instrumentSchema, each));
+  const provenances = all('Provenance', provenanceSchema);
   const flags = all('Flag', flagSchema);
+  const setOf = (set: FhirSet) =>
+    readSet(
+      set,
+      instruments.find(({ id }) => id === set.device),
+      provenances.filter(({ target: [id] }) => id === set.id),
+    );
   return {
     patient: patient.identifier ?? '',
     at: timestamp,
     note: patient.extension?.find(({ url }) => url === ownExtension('note'))?.valueString ?? '',
+    report:
+      composition === undefined
+        ? null
+        : {
+            title: composition.title,
+            lines: (composition.section ?? []).flatMap(({ title = '', text }) =>
+              text === undefined ? [] : [{ head: title, text: narrativeText(text.div) }],
+            ),
+          },
     plans: all('CarePlan', carePlanSchema).map(({ id, created, period, activity }) => ({
       id,
       createdAt: created,
@@ -119,8 +182,13 @@ export function readFhirBundle(data: unknown): ExchangeRecord {
     })),
     sessions: all('Procedure', procedureSchema).map((procedure): ExchangeSession => {
       const { id, extension, basedOn, status, statusReason, performedPeriod, note } = procedure;
-      const answer = (name: string) =>
-        answers.find((each) => each.id === `${id}-${name}`)?.valueInteger ?? null;
+      const found = (name: string) => answers.find((each) => each.id === `${id}-${name}`);
+      const answer = (name: string) => found(name)?.valueInteger ?? null;
+      const bothKnees = (time: 'before' | 'after') => ({
+        left: answer(`pain-${time}-left`),
+        right: answer(`pain-${time}-right`),
+      });
+      const swelling = found('day-after-swelling');
       const extra = (name: string) => extension.find(({ url }) => url === ownExtension(name));
       return {
         id,
@@ -132,23 +200,33 @@ export function readFhirBundle(data: unknown): ExchangeRecord {
         signs: flags.filter((flag) => flag.identifier === id).map(({ code }) => code),
         painBefore: answer('pain-before'),
         painAfter: answer('pain-after'),
+        painBySide:
+          found('pain-before-left') === undefined
+            ? null
+            : { before: bothKnees('before'), after: bothKnees('after') },
         painLimit: extra('pain-limit')?.valueInteger ?? null,
+        dayAfter:
+          swelling === undefined
+            ? null
+            : {
+                answeredAt: swelling.effectiveDateTime,
+                worst: answer('day-after-pain'),
+                swelling: swelling.valueCodeableConcept ?? null,
+              },
         effort: answer('effort'),
         isUnfilmed: extra('is-unfilmed')?.valueBoolean ?? false,
         remark: note?.[0].text ?? '',
-        sets: sets.filter(({ partOf }) => partOf[0] === id).map(readSet),
+        sets: sets.filter(({ partOf }) => partOf[0] === id).map(setOf),
       };
     }),
   };
 }
 
-function readSet({
-  identifier: recordingId,
-  code,
-  bodySite,
-  device,
-  component,
-}: z.infer<typeof setSchema>): ExchangeSet {
+function readSet(
+  { identifier: recordingId, code, bodySite, component }: FhirSet,
+  instrument: z.infer<typeof instrumentSchema> | undefined,
+  provenances: readonly Provenance[],
+): ExchangeSet {
   const of = (system: string, wanted: string) =>
     component.find(
       ({
@@ -159,9 +237,7 @@ function readSet({
     );
   const own = (name: SetPart): Component | undefined => of(ownSystem('set'), name);
   const whole = (name: SetPart) => own(name)?.valueInteger ?? null;
-  const amount = (name: SetPart) => own(name)?.valueQuantity?.value ?? null;
-  const [meanDeg, semDeg] = [amount('mean-inward-peak'), amount('peak-error')];
-  const [low, high, counted] = [whole('in-line-least'), whole('in-line-most'), whole('in-line-of')];
+  const recorded = provenances.find(({ activity }) => activity === 'recorded')?.recorded;
   return {
     recordingId: recordingId ?? null,
     item: whole('item') ?? 0,
@@ -171,24 +247,61 @@ function readSet({
     prescribedRepetitions: whole('prescribed-repetitions'),
     painDuring: of(loinc.system, loinc.code)?.valueInteger ?? null,
     cutShort: own('cut-short')?.valueString ?? null,
-    heldMs: amount('held'),
+    heldMs: own('held')?.valueQuantity?.value ?? null,
+    conditions: readConditions((name) => of(ownSystem(conditionSystem), name)),
     result:
-      device === undefined
+      instrument === undefined || recorded === undefined
         ? null
-        : {
-            measuringVersion: Number(device.slice('measuring-'.length)),
-            repetitions: whole('repetitions') ?? 0,
-            peak: meanDeg === null || semDeg === null ? null : { meanDeg, semDeg },
-            inLine: low === null || high === null || counted === null ? null : { low, high, of: counted },
-          },
+        : { ...readFigures(own), ...readOrigin(instrument, recorded, provenances) },
+  };
+}
+
+function readFigures(own: (name: SetPart) => Component | undefined) {
+  const whole = (name: SetPart) => own(name)?.valueInteger ?? null;
+  const mean = own('mean-inward-peak');
+  const [meanDeg, semDeg] = [mean?.valueQuantity?.value, own('peak-error')?.valueQuantity?.value];
+  const [low, high, counted] = [whole('in-line-least'), whole('in-line-most'), whole('in-line-of')];
+  const limits = mean?.referenceRange?.[0];
+  if (limits === undefined) throw new Problem('file', notOurs('the limits of a set'));
+  return {
+    bendsFilmed: own('bends-filmed')?.valueBoolean ?? false,
+    repetitions: whole('repetitions') ?? 0,
+    peak: meanDeg === undefined || semDeg === undefined ? null : { meanDeg, semDeg },
+    inLine: low === null || high === null || counted === null ? null : { low, high, of: counted },
+    limitsDeg: { least: limits.low.value, most: limits.high.value },
+  };
+}
+
+function readOrigin(
+  { version: [measuring, network] }: z.infer<typeof instrumentSchema>,
+  recordedAt: string,
+  provenances: readonly Provenance[],
+) {
+  return {
+    recordedAt,
+    measuringVersion: Number(measuring.value),
+    network: network.value,
+    hands: provenances.flatMap(({ activity, recorded, reason, agent }) =>
+      activity === 'recorded'
+        ? []
+        : [
+            {
+              what: activity,
+              said: reason?.[0].text ?? '',
+              by: agent[0]?.who.identifier?.value ?? '',
+              at: recorded,
+            },
+          ],
+    ),
   };
 }
 
 function parsed<Schema extends z.ZodType>(schema: Schema, data: unknown): z.infer<Schema> {
   const result = schema.safeParse(data);
   if (result.success) return result.data;
-  throw new Problem(
-    'file',
-    `This is not a record that was exported here: it is damaged at ${whereDamaged(result.error)}. Export it again where it came from.`,
-  );
+  throw new Problem('file', notOurs(whereDamaged(result.error)));
+}
+
+function notOurs(where: string): string {
+  return `This is not a record that was exported here: it is damaged at ${where}. Export it again where it came from.`;
 }

@@ -1,7 +1,8 @@
 import { findExercise } from '#core/exercises/exercises';
 import { exerciseName } from '#words/exerciseWords';
+import { conditionParts } from './conditionParts';
 import type { ExchangeResult, ExchangeSet } from './exchangeRecord';
-import { absent, category, ownConcept, ownSystem, painConcept, quantity, reference } from './fhirCodes';
+import { absent, category, ownConcept, ownSystem, painConcept, quantity } from './fhirCodes';
 
 /** Names of a set's parts; the codes of its components. */
 const partWords = {
@@ -16,6 +17,7 @@ const partWords = {
   'in-line-least': 'Repetitions in line, at least (5 % quantile)',
   'in-line-most': 'Repetitions in line, at most (95 % quantile)',
   'in-line-of': 'Repetitions of which that was counted',
+  'bends-filmed': 'Easy bends were filmed before the set, from which the view is read',
 } as const;
 export type SetPart = keyof typeof partWords;
 
@@ -35,6 +37,7 @@ export function setObservation(set: ExchangeSet, isUnfilmed: boolean) {
     painDuring,
     cutShort,
     heldMs,
+    conditions,
     result,
   } = set;
   return {
@@ -42,7 +45,6 @@ export function setObservation(set: ExchangeSet, isUnfilmed: boolean) {
     category: category('therapy'),
     code: ownConcept('exercise', task, exerciseName(task)),
     bodySite: ownConcept('side', side, `${side} leg`),
-    ...(result === null ? {} : { device: reference('Device', `measuring-${result.measuringVersion}`) }),
     component: [
       ...whole('item', item),
       ...whole('number', number),
@@ -52,6 +54,7 @@ export function setObservation(set: ExchangeSet, isUnfilmed: boolean) {
         : [{ code: painConcept('Pain during the set, at its most'), valueInteger: painDuring }]),
       ...(cutShort === null ? [] : [part('cut-short', { valueString: cutShort })]),
       ...(heldMs === null ? [] : [part('held', { valueQuantity: quantity(heldMs, 'ms') })]),
+      ...conditionParts(conditions),
       ...(findExercise(task).kind === 'hold' && result === null ? [] : figures(result, isUnfilmed)),
     ],
   };
@@ -64,19 +67,22 @@ function figures(result: ExchangeResult | null, isUnfilmed: boolean) {
       : absent('unknown', 'no recording');
     return [part('mean-inward-peak', { dataAbsentReason: why })];
   }
-  const { repetitions, peak, inLine } = result;
+  const { repetitions, peak, inLine, bendsFilmed, limitsDeg } = result;
+  const limits = {
+    low: quantity(limitsDeg.least, '°', 'deg'),
+    high: quantity(limitsDeg.most, '°', 'deg'),
+    text: 'limits that the set was judged by, inward above 0; no reference of healthy people',
+  };
   return [
     ...whole('repetitions', repetitions),
-    ...(peak === null
-      ? [
-          part('mean-inward-peak', {
-            dataAbsentReason: absent('unknown', 'too few repetitions were measured'),
-          }),
-        ]
-      : [
-          part('mean-inward-peak', { valueQuantity: quantity(peak.meanDeg, '°', 'deg') }),
-          part('peak-error', { valueQuantity: quantity(peak.semDeg, '°', 'deg') }),
-        ]),
+    part('bends-filmed', { valueBoolean: bendsFilmed }),
+    part('mean-inward-peak', {
+      ...(peak === null
+        ? { dataAbsentReason: absent('unknown', 'too few repetitions were measured') }
+        : { valueQuantity: quantity(peak.meanDeg, '°', 'deg') }),
+      referenceRange: [limits],
+    }),
+    ...(peak === null ? [] : [part('peak-error', { valueQuantity: quantity(peak.semDeg, '°', 'deg') })]),
     ...(inLine === null
       ? [part('in-line-least', { dataAbsentReason: absent('unknown', 'no repetition was measured') })]
       : [

@@ -6,8 +6,6 @@ import { createMarks } from '#device/storage/marks';
 import { createMemoryRecords } from '#device/storage/memoryRecords';
 import { createMemoryVideos } from '#device/storage/memoryVideos';
 import type { Repository } from '#device/storage/repository';
-import { buildExchangeRecord } from '#documents/exchange/buildExchangeRecord';
-import { buildFhirBundle } from '#documents/exchange/buildFhirBundle';
 import type { PatientDocument } from '#documents/patient/patientDocument';
 import { parsePlan } from '#documents/plan/parsePlan';
 import { parseRecording } from '#documents/recording/parseRecording';
@@ -17,6 +15,7 @@ import { reportText } from '#features/patients/rules/report/reportLine';
 import { therapistReport } from '#features/patients/rules/report/therapistReport';
 import { createPatientIndex } from '#features/patients/store/createPatientIndex';
 import { demoSeed, keepDemo } from '#features/patients/store/keepDemo';
+import { patientBundle } from '#features/patients/store/patientBundle';
 import { patientRepetitions, patientSessions } from '#features/patients/store/patientTables';
 import { saidIn } from '#words/messages/message';
 import { spanish } from '#words/messages/spanish';
@@ -76,8 +75,6 @@ async function writePatient(
     patient.plans.map(async (plan) => parsePlan((await kept.plans.find(plan.id))!)),
   );
   const reported = { patient, plans: plans.reverse(), sessions, nowMs, error: errorBetweenDays(null) };
-  const documents = await documentsOf(kept, pseudonym);
-  const bundle = buildFhirBundle(buildExchangeRecord({ ...documents, plans }, new Date(nowMs).toISOString()));
   const name = pseudonym.toLowerCase().replaceAll(' ', '-');
   const write = (ending: string, text: string) => writeFileSync(join(folder, `${name}.${ending}`), text);
   write('report.txt', reportText(therapistReport(reported)));
@@ -88,12 +85,5 @@ async function writePatient(
   );
   write('repetitions.csv', await patientRepetitions(kept, sessions, usualSureness));
   write('visits.csv', patientSessions(sessions, patient.note));
-  write('fhir.json', `${JSON.stringify(bundle, null, 2)}\n`);
-}
-
-async function documentsOf(kept: Repository, patient: string) {
-  const sessions = (await kept.sessions.list()).found.filter((session) => session.patient === patient);
-  const ids = sessions.flatMap(({ sets }) => sets.flatMap(({ sessionId }) => sessionId ?? []));
-  const recordings = await Promise.all(ids.map(async (id) => (await kept.recordings.find(id))!.recording));
-  return { patient, sessions, recordings };
+  write('fhir.json', await patientBundle(kept, reported));
 }

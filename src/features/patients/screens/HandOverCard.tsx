@@ -1,7 +1,7 @@
 import { Button } from 'react-aria-components';
 import { usePatients, usePatientsState } from '../patientsContext';
 
-/** What can be taken out of the patient's page: a report, and tables. */
+/** What can be taken out of the patient's page: a report, tables, and the whole as a record for other systems. */
 export function HandOverCard({ isReportShown, onReport }: { isReportShown: boolean; onReport: () => void }) {
   const patients = usePatients();
   const making = usePatientsState((state) => state.making);
@@ -19,11 +19,14 @@ export function HandOverCard({ isReportShown, onReport }: { isReportShown: boole
         <Button className="button" isDisabled={isBusy} onPress={() => void patients.saveTable('visits')}>
           Sessions as CSV
         </Button>
+        <Button className="button" isDisabled={isBusy} onPress={() => void patients.saveBundle()}>
+          Record as FHIR
+        </Button>
       </div>
       <p className="small soft" role="status">
-        {making?.what === 'table'
-          ? `Measuring for the table: set ${making.done + 1} of ${Math.max(1, making.total)} …`
-          : 'Tables carry the pseudonym and the day of each session.'}
+        {making?.what === 'table' || making?.what === 'bundle'
+          ? `Measuring for the ${making.what === 'table' ? 'table' : 'record'}: set ${making.done + 1} of ${Math.max(1, making.total)} …`
+          : 'Tables and record carry the pseudonym and the day of each session. The record (HL7 FHIR R4) is for the practice’s own system: plans, answers, sets and the report; no video, no joints.'}
       </p>
     </section>
   );

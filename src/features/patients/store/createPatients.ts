@@ -12,8 +12,10 @@ import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { explainProblem, type Doing } from '#shell/explainProblem';
 import { isoDay } from '#words/dateWords';
 import { listPatients } from '../rules/listPatients';
+import { errorBetweenDays } from '../rules/practiceRepeats';
 import type { PatientIndex } from './createPatientIndex';
 import { demoSeed, keepDemo } from './keepDemo';
+import { patientBundle } from './patientBundle';
 import { initialPatientsState, type PatientsState } from './patientsState';
 import { patientRepetitions, patientSessions } from './patientTables';
 import { planOfText } from './planOfText';
@@ -63,6 +65,8 @@ export interface Patients {
   add(pseudonym: string): Promise<string | null>;
   /** Saves a table of everything of the open patient as CSV: a row a repetition, or a row a session. */
   saveTable(rows: 'repetitions' | 'visits'): Promise<void>;
+  /** Saves everything of the open patient with the report as a bundle of HL7 FHIR R4. */
+  saveBundle(): Promise<void>;
   /** The last set with a video, with its best and its worst repetition; null without one. */
   readStills(sessions: readonly ListedSession[]): Promise<ReportStills | null>;
   /** Keeps the demo clinic, whose patients are invented. */
@@ -170,6 +174,15 @@ export function createPatients(world: PatientsWorld): Patients {
             ? patientSessions(sessions, patient.note)
             : await patientRepetitions(kept, sessions, sureness(), onProgress);
         world.saveFile(`overfoot-${rows}-${isoDay(now().toISOString())}.csv`, text);
+      }),
+    saveBundle: () =>
+      making('bundle', 'save', async (kept, onProgress) => {
+        const { patient, plans, repeats, readAtMs } = get();
+        if (patient === null) return;
+        const sessions = await index.sessionsOf(patient.pseudonym);
+        const reported = { patient, plans, sessions, nowMs: readAtMs, error: errorBetweenDays(repeats) };
+        const text = await patientBundle(kept, reported, onProgress);
+        world.saveFile(`overfoot-fhir-${isoDay(now().toISOString())}.json`, text);
       }),
     async readStills(sessions) {
       let stills: ReportStills | null = null;

@@ -1,15 +1,12 @@
 import type { Sureness } from '#core/chance/grade';
-import { measureCorrected } from '#core/correction/measureCorrected';
 import type { Repository } from '#device/storage/repository';
 import type { Cell } from '#documents/csv/csvText';
 import { repetitionCells, repetitionsTable } from '#documents/csv/repetitionsCsv';
 import { sessionsCsv } from '#documents/csv/sessionsCsv';
-import { recordingTrack } from '#documents/recording/recordingTrack';
-import { withTakenLimits } from '#documents/recording/withTakenLimits';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
-import { takenLimits } from '#features/sessions/rules/takenLimits';
 import { isoDay } from '#words/dateWords';
 import { feelingOf } from '../rules/buildCourse';
+import { eachMeasuredSet, oldestFirst } from './eachMeasuredSet';
 
 /**
  * Every repetition of a patient's measured sets as CSV, the oldest session first. Each set is measured from its joints
@@ -24,24 +21,14 @@ export async function patientRepetitions(
   sureness: Sureness,
   onProgress: (done: number, total: number) => Promise<void> = () => Promise.resolve(),
 ): Promise<string> {
-  const sets = oldestFirst(sessions).flatMap((session) =>
-    session.sets.flatMap(({ line, reading }) =>
-      line.sessionId === null || reading.state !== 'read' ? [] : [{ session, line, id: line.sessionId }],
-    ),
-  );
   const rows: Cell[][] = [];
-  for (const [index, { session, line, id }] of sets.entries()) {
-    await onProgress(index, sets.length);
-    const found = await kept.recordings.find(id);
-    if (found === null) continue;
-    const recording = withTakenLimits(found.recording, takenLimits(sessions, id));
-    const { setup, limits, note, corrections = [] } = recording;
+  await eachMeasuredSet(kept, sessions, onProgress, ({ session, line, recording, measured }) => {
     rows.push(
       ...repetitionCells({
-        ...measureCorrected(recordingTrack(recording), setup, corrections),
-        limits,
+        ...measured,
+        limits: recording.limits,
         sureness,
-        note,
+        note: recording.note,
         origin: {
           patient: session.patient,
           date: isoDay(session.startedAt),
@@ -50,7 +37,7 @@ export async function patientRepetitions(
         },
       }),
     );
-  }
+  });
   return repetitionsTable(rows);
 }
 
@@ -73,8 +60,4 @@ export function patientSessions(sessions: readonly ListedSession[], note: string
         };
       }),
   );
-}
-
-function oldestFirst(sessions: readonly ListedSession[]): ListedSession[] {
-  return [...sessions].sort((a, b) => Date.parse(a.startedAt) - Date.parse(b.startedAt));
 }

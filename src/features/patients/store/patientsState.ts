@@ -19,8 +19,8 @@ export interface PatientsState {
   repeats: readonly PracticeRepeat[] | null;
   /** When that was read, ms since 1970. */
   readAtMs: number;
-  /** A table or the demo clinic that is being made; null while none is. */
-  making: { what: 'table' | 'demo'; done: number; total: number } | null;
+  /** A table, a bundle or the demo clinic that is being made; null while none is. */
+  making: { what: 'table' | 'bundle' | 'demo'; done: number; total: number } | null;
   problem: ShownProblem | null;
 }
 

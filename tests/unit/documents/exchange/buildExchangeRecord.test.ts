@@ -7,7 +7,7 @@ import { buildExchangeRecord, type PatientDocuments } from '#documents/exchange/
 import { buildRecording } from '#documents/recording/buildRecording';
 import type { SessionDocument } from '#documents/session/sessionDocument';
 import { smallPlan } from '../../../support/smallPlan';
-import { smallRecordingParts, smallSetup } from '../../../support/smallRecording';
+import { smallRecording, smallRecordingParts, smallSetup } from '../../../support/smallRecording';
 import { smallSession } from '../../../support/smallSession';
 import { filmPerson } from '../../../support/syntheticPerson';
 
@@ -61,6 +61,70 @@ describe('buildExchangeRecord(documents, at)', () => {
       '2026-04-03T06:07:08.000Z',
       '2026-04-05T06:07:08.000Z',
     ]);
+  });
+
+  it('has the day after with the session that it came after, as the later one says', () => {
+    const first = smallSession();
+    const visitId = first.id;
+    const later = {
+      ...smallSession(),
+      id: '22222222-2222-4222-8222-222222222222',
+      startedAt: '2026-04-07T06:07:08.000Z',
+      afterLast: { visitId, worst: 4, swelling: 'less' as const },
+    };
+    expect(built({ sessions: [later, first] }).sessions.map(({ dayAfter }) => dayAfter)).toEqual([
+      { answeredAt: later.startedAt, worst: 4, swelling: 'less' },
+      null,
+    ]);
+  });
+
+  it('has the conditions of a set as they were noted, and the report in words', () => {
+    const session = smallSession();
+    const conditions = {
+      stage: 'seat-46',
+      seatHeightCm: 46,
+      stepHeightCm: null,
+      support: 'none' as const,
+      load: { kind: 'weight' as const, level: '5 kg', where: 'hand' as const },
+      footwear: 'shoes' as const,
+      freeLeg: null,
+      feedback: 'none' as const,
+      isTest: true,
+    };
+    const sets = session.sets.map((set) => ({ ...set, conditions }));
+    const report = [
+      { head: '', text: 'Report of 2 May' },
+      { head: 'Done', text: 'twice' },
+    ];
+    const record = built({ sessions: [{ ...session, sets }], report });
+    expect(record.sessions[0]!.sets.map((set) => set.conditions)).toEqual([conditions, conditions]);
+    expect(record.report).toEqual({ title: 'Report of 2 May', lines: [report[1]] });
+    expect(built().report).toBeNull();
+  });
+
+  it('says who did what to a recording by hand', () => {
+    const at = '2026-04-06T08:00:00.000Z';
+    const { limits } = smallRecordingParts();
+    const recording = {
+      ...smallRecording(),
+      corrections: [{ change: { kind: 'working-side' as const, side: 'left' as const }, by: 'AB', at }],
+      review: {
+        limitsSet: [{ limits, by: '', at }],
+        remarks: [],
+        cues: [],
+        reviewed: { by: 'CD', at },
+      },
+    };
+    const [set] = built({ recordings: [recording] }).sessions[0]!.sets;
+    expect(set!.result).toMatchObject({
+      recordedAt: recording.createdAt,
+      limitsDeg: limits['knee-angle'],
+      hands: [
+        { what: 'corrected', said: 'The left leg is the working leg.', by: 'AB', at },
+        { what: 'limits', said: '', by: '', at },
+        { what: 'reviewed', said: '', by: 'CD', at },
+      ],
+    });
   });
 
   it('has the plan in words, and says that demo data is invented', () => {

@@ -10,6 +10,11 @@ interface Entry {
   fullUrl: string;
   resource: Resource;
 }
+interface AnswerItem {
+  linkId: string;
+  answer?: { valueInteger?: number }[];
+  item?: AnswerItem[];
+}
 const entriesOf = (bundle: Resource) => bundle['entry'] as Entry[];
 /** Many kinds of sessions, and still fast: the schema is large. */
 const some = { numRuns: 60 };
@@ -56,6 +61,83 @@ describe('buildFhirBundle(record)', () => {
         const patient = entriesOf(bundle)[0]!.resource;
         expect(patient).not.toHaveProperty('name');
         expect(JSON.stringify(bundle)).not.toMatch(/:null|NaN|"normal"|"interpretation"/);
+      }),
+      some,
+    );
+  });
+
+  it('gives each answer as it was given, and as an observation with the same value', () => {
+    fc.assert(
+      fc.property(anyExchangeRecord, (record) => {
+        const resources = entriesOf(buildFhirBundle(record)).map(({ resource }) => resource);
+        for (const session of record.sessions) {
+          const given = resources.filter(({ id }) =>
+            [`${session.id}-answers`, `${session.id}-day-after`].includes(id),
+          );
+          const items = given.flatMap((response) => response['item'] as AnswerItem[]);
+          const scores = items.flatMap(({ linkId, answer, item }) =>
+            [...(answer ?? []), ...(item ?? []).flatMap((inner) => inner.answer ?? [])].flatMap(
+              ({ valueInteger }) => (valueInteger === undefined ? [] : [[linkId, valueInteger] as const]),
+            ),
+          );
+          const { painBefore, painAfter, effort, dayAfter, sets } = session;
+          const asked = [painBefore, painAfter, effort, dayAfter?.worst ?? null];
+          for (const [linkId, value] of scores) {
+            if (linkId === 'set') continue;
+            const observation = resources.find(({ id }) => id === `${session.id}-${linkId}`);
+            expect(observation?.['valueInteger']).toBe(value);
+          }
+          expect(scores.filter(([linkId]) => linkId === 'set').map(([, value]) => value)).toEqual(
+            sets.flatMap(({ painDuring }) => painDuring ?? []),
+          );
+          expect(scores.length).toBeGreaterThanOrEqual(asked.filter((one) => one !== null).length);
+        }
+      }),
+      some,
+    );
+  });
+
+  it('begins with the report where there is one, as a document with an identifier', () => {
+    fc.assert(
+      fc.property(anyExchangeRecord, (record) => {
+        const bundle = buildFhirBundle(record);
+        const [first] = entriesOf(bundle);
+        expect(bundle['type']).toBe(record.report === null ? 'collection' : 'document');
+        expect(first!.resource.resourceType).toBe(record.report === null ? 'Patient' : 'Composition');
+        expect('identifier' in bundle).toBe(record.report !== null);
+      }),
+      some,
+    );
+  });
+
+  it('says of each measured set where it comes from, and of each hand who it was', () => {
+    fc.assert(
+      fc.property(anyExchangeRecord, (record) => {
+        const resources = entriesOf(buildFhirBundle(record)).map(({ resource }) => resource);
+        for (const { id, sets } of record.sessions)
+          sets.forEach(({ result }, i) => {
+            const target = { reference: `Observation/${id}-set-${i}` };
+            const found = resources.filter(
+              ({ resourceType, target: of }) =>
+                resourceType === 'Provenance' && JSON.stringify(of) === JSON.stringify([target]),
+            );
+            expect(found.length).toBe(result === null ? 0 : 1 + result.hands.length);
+            if (result !== null) expect(found[0]!['recorded']).toBe(result.recordedAt);
+          });
+      }),
+      some,
+    );
+  });
+
+  it('tells a session that was stopped or not done with its reason', () => {
+    fc.assert(
+      fc.property(anyExchangeRecord, (record) => {
+        const resources = entriesOf(buildFhirBundle(record)).map(({ resource }) => resource);
+        for (const { id, state, endedBecause } of record.sessions) {
+          const procedure = resources.find((one) => one.resourceType === 'Procedure' && one.id === id)!;
+          expect(procedure['status']).toBe(state);
+          expect(JSON.stringify(procedure['statusReason'] ?? '')).toContain(endedBecause ?? '');
+        }
       }),
       some,
     );

@@ -2,11 +2,11 @@ import { group, mean } from 'd3-array';
 import { csvParse } from 'd3-dsv';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { usualSureness } from '#core/chance/grade';
-import { buildExchangeRecord } from '#documents/exchange/buildExchangeRecord';
-import { buildFhirBundle } from '#documents/exchange/buildFhirBundle';
+import { readFhirBundle } from '#documents/exchange/readFhirBundle';
 import { patientReport } from '#features/patients/rules/report/patientReport';
 import { reportText } from '#features/patients/rules/report/reportLine';
 import { therapistReport } from '#features/patients/rules/report/therapistReport';
+import { patientBundle } from '#features/patients/store/patientBundle';
 import { patientRepetitions, patientSessions } from '#features/patients/store/patientTables';
 import { saidIn } from '#words/messages/message';
 import { spanish } from '#words/messages/spanish';
@@ -76,18 +76,46 @@ describe('reports of the demo clinic', () => {
     expect(rows[5]!['note']).toContain('invented');
   });
 
-  it('go with bundles of valid FHIR R4', async () => {
-    for (const { patient, plans, nowMs } of device.cases) {
-      const sessions = (await device.kept.sessions.list()).found.filter(
-        (session) => session.patient === patient.pseudonym,
-      );
-      const ids = sessions.flatMap(({ sets }) => sets.flatMap(({ sessionId }) => sessionId ?? []));
-      const recordings = await Promise.all(
-        ids.map(async (id) => (await device.kept.recordings.find(id))!.recording),
-      );
-      const documents = { patient: patient.pseudonym, plans, sessions, recordings };
-      const bundle = buildFhirBundle(buildExchangeRecord(documents, new Date(nowMs).toISOString()));
+  it('go with bundles of valid FHIR R4 that hold them, and the numbers of the tables', async () => {
+    for (const reported of device.cases) {
+      const { patient, sessions } = reported;
+      const bundle: unknown = JSON.parse(await patientBundle(device.kept, reported));
       expect(fhirFaults(bundle)).toEqual([]);
+      const record = readFhirBundle(bundle);
+      const [title, ...lines] = therapistReport(reported);
+      expect(record.report).toEqual({ title: title!.text, lines });
+
+      const rows = csvParse(patientSessions(sessions, patient.note).slice(1));
+      const said = (score: number | null | undefined) => (score ?? '').toString();
+      expect(
+        record.sessions.map(({ painBefore, painAfter, effort, dayAfter }) =>
+          [painBefore, painAfter, effort, dayAfter?.worst].map(said),
+        ),
+      ).toEqual(
+        rows.map((row) => [row['pain_before'], row['pain_after'], row['effort'], row['pain_next_day']]),
+      );
+
+      const repetitions = csvParse((await patientRepetitions(device.kept, sessions, usualSureness)).slice(1));
+      const sets = record.sessions.flatMap((session) => session.sets.map((set) => ({ session, set })));
+      const measured = sets.filter(({ set }) => set.result !== null && set.result.peak !== null);
+      expect(measured.length).toBeGreaterThan(5);
+      for (const { session, set } of measured) {
+        const own = repetitions.filter(
+          (row) =>
+            row['session'] === session.id &&
+            row['side'] === set.side &&
+            row['task'] === set.task &&
+            row['set'] === String(set.number) &&
+            row['completeness'] === 'complete',
+        );
+        const { repetitions: count, peak } = set.result!;
+        expect(own).toHaveLength(count);
+        // The table has two decimals.
+        expect(peak!.meanDeg).toBeCloseTo(
+          mean(own, (row) => Number(row['knee_angle_largest_deg']))!,
+          2,
+        );
+      }
     }
   });
 });
