@@ -26,7 +26,7 @@ export async function eachMeasuredSet(
   kept: Pick<Repository, 'recordings'>,
   sessions: readonly ListedSession[],
   onProgress: (done: number, total: number) => Promise<void>,
-  use: (set: MeasuredSet) => void,
+  onSet: (set: MeasuredSet) => void,
 ): Promise<void> {
   const sets = oldestFirst(sessions).flatMap((session) =>
     session.sets.flatMap(({ line, reading }) =>
@@ -40,7 +40,7 @@ export async function eachMeasuredSet(
     const recording = withTakenLimits(found.recording, takenLimits(sessions, id));
     const { setup, corrections = [] } = recording;
     const measured = measureCorrected(recordingTrack(recording), setup, corrections);
-    use({ session, line, recording, measured });
+    onSet({ session, line, recording, measured });
   }
 }
 
