@@ -1,5 +1,10 @@
-import { leastRepeats, type OwnError, type RepeatKind } from '#core/reliability/ownError';
-import type { Agreement } from '#core/statistics/blandAltman';
+import {
+  leastRepeats,
+  type OwnError,
+  type RepeatAgreement,
+  type RepeatKind,
+} from '#core/reliability/ownError';
+import type { Agreement, Interval } from '#core/statistics/blandAltman';
 import type { IntraclassCorrelation } from '#core/statistics/intraclassCorrelation';
 import type { Kappa } from '#core/statistics/kappa';
 import { oneDecimal } from './oneDecimal';
@@ -31,20 +36,50 @@ export function kappaSentence(found: Kappa | null): string {
   );
 }
 
-/** How far two ways of measuring are apart, first - second. */
-export function agreementSentence(found: Agreement | null): string {
+/**
+ * How far two ways of measuring, or two times, are apart, with 95 % intervals.
+ *
+ * @param what  which is taken from which
+ * @param unit  put right behind each number
+ */
+export function agreementSentence(found: Agreement | null, what = 'First less second', unit = ''): string {
   if (found === null) return 'Limits of agreement take two pairs at least.';
-  const { count, meanDifference, lowerLimit, upperLimit } = found;
+  const { count, meanDifference, lowerLimit, upperLimit, ofMean, ofLowerLimit, ofUpperLimit } = found;
+  const said = (value: number) => `${oneDecimal(value)}${unit}`;
+  const within = ({ low, high }: Interval) => `(${said(low)} to ${said(high)})`;
   return (
-    `First less second, ${count} pairs: ${oneDecimal(meanDifference)} on average; ` +
-    `95 % of differences lie between ${oneDecimal(lowerLimit)} and ${oneDecimal(upperLimit)}.`
+    `${what}, ${count} pairs: ${said(meanDifference)} on average ${within(ofMean)}; ` +
+    `95 % of differences lie between ${said(lowerLimit)} ${within(ofLowerLimit)} and ` +
+    `${said(upperLimit)} ${within(ofUpperLimit)}.`
   );
 }
 
-/** How well people are told apart; it depends on how much they differ. */
-export function iccSentence({ agreement }: IntraclassCorrelation, sdBetweenPeople: number): string {
-  const value = agreement === null ? 'cannot be told' : twoDecimals(agreement);
-  return `ICC(2,1): ${value}, among people who differ by a standard deviation of ${oneDecimal(sdBetweenPeople)}.`;
+/**
+ * How well people or sets are told apart; it depends on how much they differ.
+ *
+ * @param unit  put right behind the standard deviation
+ */
+export function iccSentence(
+  { agreement, agreementInterval }: IntraclassCorrelation,
+  sdBetween: number,
+  among: 'people who' | 'sets that' = 'people who',
+  unit = '',
+): string {
+  const interval =
+    agreementInterval === null
+      ? ''
+      : ` (${twoDecimals(agreementInterval.low)} to ${twoDecimals(agreementInterval.high)})`;
+  const value = agreement === null ? 'cannot be told' : `${twoDecimals(agreement)}${interval}`;
+  return `ICC(2,1): ${value}, among ${among} differ by a standard deviation of ${oneDecimal(sdBetween)}${unit}.`;
+}
+
+/** How far the second time of a set is from the first, and how well sets are told apart. */
+export function repeatSentences(found: RepeatAgreement | null): string[] {
+  if (found === null) return [`Limits of agreement are shown from ${leastRepeats} repeats on.`];
+  return [
+    agreementSentence(found.limits, 'Second less first', '°'),
+    iccSentence(found.icc, found.sdBetween, 'sets that', '°'),
+  ];
 }
 
 function twoDecimals(value: number): string {

@@ -1,4 +1,7 @@
+import { deviation } from 'd3-array';
 import { betweenDaysSemDeg } from '../change/publishedSem';
+import { blandAltman, type Agreement } from '../statistics/blandAltman';
+import { intraclassCorrelation, type IntraclassCorrelation } from '../statistics/intraclassCorrelation';
 import { withinSubject, type WithinSubject } from '../statistics/withinSubject';
 
 /** A set filmed twice: the person walked away in between, and the camera was set up again. */
@@ -56,4 +59,34 @@ export function ownError(repeats: readonly Repeat[], published = betweenDaysSemD
  */
 export function semOfDay({ used, from }: OwnError, bandSd: number): number {
   return from === 'both' ? used : Math.max(used, bandSd);
+}
+
+/** How far the second time is from the first, and how well sets are told apart. */
+export interface RepeatAgreement {
+  /** Second less first: above 0 = the second time reads higher. */
+  limits: Agreement;
+  icc: IntraclassCorrelation;
+  /** Standard deviation between the means of the pairs: a correlation depends on it. */
+  sdBetween: number;
+}
+
+/**
+ * Limits of agreement and intraclass correlation of repeats of one kind.
+ *
+ * @param repeats  of the same day, or of other days; the two are not mixed
+ * Missing: null below 5 repeats: our choice, no source
+ * @throws  RangeError where a value is not a finite number
+ * Source:  `blandAltman`, `intraclassCorrelation`
+ */
+export function repeatAgreement(repeats: readonly Repeat[]): RepeatAgreement | null {
+  if (repeats.length < leastRepeats) return null;
+  const limits = blandAltman(
+    repeats.map(({ second }) => second),
+    repeats.map(({ first }) => first),
+  )!;
+  return {
+    limits,
+    icc: intraclassCorrelation(repeats.map(({ first, second }) => [first, second])),
+    sdBetween: deviation(repeats, ({ first, second }) => (first + second) / 2)!,
+  };
 }

@@ -1,5 +1,12 @@
 import { deviation, mean } from 'd3-array';
 import { requireFinite } from './requireFinite';
+import { studentQuantile95 } from './studentQuantile';
+
+/** From low to high, in the unit of the values. */
+export interface Interval {
+  low: number;
+  high: number;
+}
 
 export interface Agreement {
   count: number;
@@ -10,9 +17,13 @@ export interface Agreement {
   /** 95 % of differences are between these where they are normally distributed: mean -+ 1.96 SD. */
   lowerLimit: number;
   upperLimit: number;
-  /** Standard errors of the mean, SD / sqrt n, and of each limit, about SD sqrt(3 / n). */
+  /** Standard errors of the mean, SD / sqrt n, and of each limit, SD sqrt(1 / n + 1.96^2 / 2(n - 1)). */
   standardErrorOfMean: number;
   standardErrorOfLimits: number;
+  /** 95 % confidence intervals, by Student's t with n - 1 degrees of freedom. */
+  ofMean: Interval;
+  ofLowerLimit: Interval;
+  ofUpperLimit: Interval;
 }
 
 /**
@@ -24,7 +35,8 @@ export interface Agreement {
  * Sign:    positive = the first way reads higher
  * Missing: null below two pairs
  * @throws  RangeError where the two differ in length, or a value is not a finite number
- * Source:  Bland & Altman 1986, Lancet 1:307; they round 1.96 to 2
+ * Source:  Bland & Altman 1986, Lancet 1:307; they round 1.96 to 2. The error of a limit: Bland & Altman 1999, Stat
+ *   Methods Med Res 8:135 (from memory); that of 1986, SD sqrt(3 / n), is too small for few pairs
  */
 export function blandAltman(first: readonly number[], second: readonly number[]): Agreement | null {
   if (first.length !== second.length) {
@@ -36,13 +48,22 @@ export function blandAltman(first: readonly number[], second: readonly number[])
   const differences = first.map((value, i) => value - second[i]!);
   const meanDifference = mean(differences)!;
   const sdOfDifferences = deviation(differences)!;
+  const lowerLimit = meanDifference - 1.96 * sdOfDifferences;
+  const upperLimit = meanDifference + 1.96 * sdOfDifferences;
+  const standardErrorOfMean = sdOfDifferences / Math.sqrt(count);
+  const standardErrorOfLimits = sdOfDifferences * Math.sqrt(1 / count + 1.96 ** 2 / (2 * (count - 1)));
+  const t = studentQuantile95(count - 1);
+  const around = (value: number, error: number) => ({ low: value - t * error, high: value + t * error });
   return {
     count,
     meanDifference,
     sdOfDifferences,
-    lowerLimit: meanDifference - 1.96 * sdOfDifferences,
-    upperLimit: meanDifference + 1.96 * sdOfDifferences,
-    standardErrorOfMean: sdOfDifferences / Math.sqrt(count),
-    standardErrorOfLimits: sdOfDifferences * Math.sqrt(3 / count),
+    lowerLimit,
+    upperLimit,
+    standardErrorOfMean,
+    standardErrorOfLimits,
+    ofMean: around(meanDifference, standardErrorOfMean),
+    ofLowerLimit: around(lowerLimit, standardErrorOfLimits),
+    ofUpperLimit: around(upperLimit, standardErrorOfLimits),
   };
 }

@@ -1,4 +1,5 @@
 import { mean, sum } from 'd3-array';
+import { fQuantile } from './fQuantile';
 import { requireFinite } from './requireFinite';
 
 /** Mean squares of a table of ratings: rows are the targets, columns the judges. */
@@ -23,6 +24,9 @@ export interface IntraclassCorrelation {
   agreement: number | null;
   /** ICC(3,1): these judges only; consistency. */
   consistency: number | null;
+  /** 95 % confidence intervals of the last two; null where rows or residual do not differ, or the approximation fails. */
+  agreementInterval: { low: number; high: number } | null;
+  consistencyInterval: { low: number; high: number } | null;
 }
 
 /**
@@ -70,19 +74,56 @@ export function meanSquares(ratings: readonly (readonly number[])[]): MeanSquare
  * Missing: null where the ratings do not differ in a way that the form can divide up (its denominator is not
  * above 0)
  * @throws  RangeError as meanSquares
- * Source:  Shrout & Fleiss 1979, Psychol Bull 86:420
+ * Source:  Shrout & Fleiss 1979, Psychol Bull 86:420; intervals also McGraw & Wong 1996, Psychol Methods 1:30, table 7 (from
+ *   memory)
  */
 export function intraclassCorrelation(ratings: readonly (readonly number[])[]): IntraclassCorrelation {
-  const { rows: n, columns: k, between, within, judges, residual } = meanSquares(ratings);
+  const squares = meanSquares(ratings);
+  const { rows: n, columns: k, between, within, judges, residual } = squares;
   // Below this, differences are rounding errors.
   const least = 1e-12 * Math.max(...ratings.flat().map((rating) => rating ** 2));
   const share = (error: number, extra = 0) => {
     const whole = between + (k - 1) * error + extra;
     return whole > least ? (between - error) / whole : null;
   };
+  const agreement = share(residual, (k * (judges - residual)) / n);
+  const consistency = share(residual);
+  const isShared = Math.min(between, residual) > least;
   return {
     oneWay: share(within),
-    agreement: share(residual, (k * (judges - residual)) / n),
-    consistency: share(residual),
+    agreement,
+    consistency,
+    agreementInterval: agreement === null || !isShared ? null : agreementInterval(squares, agreement),
+    consistencyInterval: consistency === null || !isShared ? null : consistencyInterval(squares),
+  };
+}
+
+/** The share of F that is left out at either end. */
+const tail = 0.975;
+
+function agreementInterval({ rows: n, columns: k, between, judges, residual }: MeanSquares, icc: number) {
+  // Degrees of freedom of the judges' and the residual mean square together, by Satterthwaite.
+  const a = (k * icc) / (n * (1 - icc));
+  const b = 1 + (k * icc * (n - 1)) / (n * (1 - icc));
+  const [ofJudges, ofResidual] = [a * judges, b * residual];
+  const freedom =
+    (ofJudges + ofResidual) ** 2 / (ofJudges ** 2 / (k - 1) + ofResidual ** 2 / ((n - 1) * (k - 1)));
+  if (!(freedom > 0)) return null;
+  const errors = k * judges + (k * n - k - n) * residual;
+  const lower = fQuantile(tail, n - 1, freedom);
+  const upper = fQuantile(tail, freedom, n - 1);
+  const low = (n * (between - lower * residual)) / (lower * errors + n * between);
+  const high = (n * (upper * between - residual)) / (errors + n * upper * between);
+  // Below 0 the degrees of freedom can come out as none, and the two ends as nothing.
+  return low <= icc && icc <= high ? { low, high } : null;
+}
+
+function consistencyInterval({ rows: n, columns: k, between, residual }: MeanSquares) {
+  const found = between / residual;
+  const freedom = (n - 1) * (k - 1);
+  const share = (f: number) => (f - 1) / (f + k - 1);
+  return {
+    low: share(found / fQuantile(tail, n - 1, freedom)),
+    high: share(found * fQuantile(tail, freedom, n - 1)),
   };
 }

@@ -23,6 +23,7 @@ import { propose } from '#core/programme/propose';
 import { sides } from '#core/protocol/side';
 import { ownError, repeatKinds } from '#core/reliability/ownError';
 import { clinicianFlags } from '#core/safety/clinicianFlags';
+import { ownError, repeatAgreement, repeatKinds } from '#core/reliability/ownError';
 import { blandAltman } from '#core/statistics/blandAltman';
 import { intraclassCorrelation } from '#core/statistics/intraclassCorrelation';
 import { kappa } from '#core/statistics/kappa';
@@ -119,6 +120,7 @@ const made: Record<string, fc.Arbitrary<string[]>> = {
         ),
       ),
       reliabilityWords.iccSentence(intraclassCorrelation(table), 3.2),
+      ...reliabilityWords.repeatSentences(repeatAgreement(repeats)),
     ]),
   assessmentSentences: fc
     .record({

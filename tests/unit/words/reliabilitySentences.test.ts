@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ownError } from '#core/reliability/ownError';
+import { ownError, repeatAgreement } from '#core/reliability/ownError';
 import { blandAltman } from '#core/statistics/blandAltman';
 import { intraclassCorrelation } from '#core/statistics/intraclassCorrelation';
 import { kappa } from '#core/statistics/kappa';
@@ -8,6 +8,7 @@ import {
   iccSentence,
   kappaSentence,
   ownErrorSentences,
+  repeatSentences,
 } from '#words/reliabilitySentences';
 
 const five = [
@@ -69,9 +70,10 @@ describe('sentences of agreement', () => {
   });
 
   it('have the limits of agreement', () => {
-    // Differences -1, 1, -1, 1: mean 0, SD 1.1547.
+    // Differences -1, 1, -1, 1: mean 0, SD 1.1547; t 3.182: 0 -+ 3.182 x .577; 2.263 -+ 3.182 x 1.0895.
     expect(agreementSentence(blandAltman([1, 4, 6, 8], [2, 3, 7, 7]))).toBe(
-      'First less second, 4 pairs: 0 on average; 95 % of differences lie between −2.3 and 2.3.',
+      'First less second, 4 pairs: 0 on average (−1.8 to 1.8); 95 % of differences lie between −2.3 (−5.7 to 1.2) ' +
+        'and 2.3 (−1.2 to 5.7).',
     );
     expect(agreementSentence(null)).toBe('Limits of agreement take two pairs at least.');
   });
@@ -84,8 +86,22 @@ describe('sentences of agreement', () => {
     expect(iccSentence(intraclassCorrelation(table), 2.83)).toBe(
       'ICC(2,1): 1.00, among people who differ by a standard deviation of 2.8.',
     );
-    expect(iccSentence({ oneWay: null, agreement: null, consistency: null }, 0)).toBe(
+    const none = { oneWay: null, agreement: null, consistency: null };
+    const without = { ...none, agreementInterval: null, consistencyInterval: null };
+    expect(iccSentence(without, 0)).toBe(
       'ICC(2,1): cannot be told, among people who differ by a standard deviation of 0.',
     );
+  });
+
+  it('of repeats say which is taken from which, in degrees', () => {
+    expect(repeatSentences(repeatAgreement(five))).toEqual([
+      // Differences 1.3, -.9, -2.5, 1.5, -.8: mean -.28, SD 1.677; t 2.776.
+      'Second less first, 5 pairs: −0.3° on average (−2.4° to 1.8°); 95 % of differences lie between −3.6° ' +
+        '(−7.4° to 0.3°) and 3° (−0.8° to 6.8°).',
+      expect.stringMatching(
+        /^ICC\(2,1\): 0\.\d\d \(.+ to .+\), among sets that differ by a standard deviation of 1\.\d°\.$/,
+      ),
+    ]);
+    expect(repeatSentences(null)).toEqual(['Limits of agreement are shown from 5 repeats on.']);
   });
 });

@@ -1,14 +1,21 @@
 import { useId, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { compareConditions } from '#core/conditions/compareConditions';
-import { ownError, repeatKinds } from '#core/reliability/ownError';
+import {
+  ownError,
+  repeatAgreement,
+  repeatKinds,
+  type Repeat,
+  type RepeatKind,
+} from '#core/reliability/ownError';
 import { withRepeat } from '#documents/patient/mergePatients';
 import { longestPatientText } from '#documents/patient/patientDocument';
 import { dayWords } from '#words/dateWords';
 import { exerciseName } from '#words/exerciseWords';
-import { ownErrorSentences } from '#words/reliabilitySentences';
+import { ownErrorSentences, repeatSentences } from '#words/reliabilitySentences';
 import { usePatients, usePatientsState } from '../patientsContext';
 import type { Course, CourseSet } from '../rules/buildCourse';
+import { AgreementPlot } from './AgreementPlot';
 import './programme.css';
 
 /** The practice's own error, from sets that were filmed again; a pair of this patient can be added. */
@@ -21,13 +28,30 @@ export function OwnErrorCard({ course }: { course: Course }) {
   return (
     <section className="card programme" aria-labelledby="own-error-title">
       <h2 id="own-error-title">Your own error</h2>
-      {repeatKinds.map((kind) => {
-        const found = repeats.filter((repeat) => repeat.kind === kind);
-        if (kind === 'same-day' && found.length === 0) return null;
-        return ownErrorSentences(ownError(found), kind).map((sentence) => <p key={sentence}>{sentence}</p>);
-      })}
+      {repeatKinds.map((kind) => (
+        <KindOfRepeat key={kind} kind={kind} repeats={repeats.filter((repeat) => repeat.kind === kind)} />
+      ))}
       <AddRepeat sets={sets} />
     </section>
+  );
+}
+
+function KindOfRepeat({ kind, repeats }: { kind: RepeatKind; repeats: readonly Repeat[] }) {
+  if (kind === 'same-day' && repeats.length === 0) return null;
+  const agreement = repeatAgreement(repeats);
+  return (
+    <>
+      {ownErrorSentences(ownError(repeats), kind).map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+      {repeats.length > 0 &&
+        repeatSentences(agreement).map((sentence) => (
+          <p key={sentence} className="small">
+            {sentence}
+          </p>
+        ))}
+      {agreement !== null && <AgreementPlot repeats={repeats} limits={agreement.limits} />}
+    </>
   );
 }
 

@@ -10,13 +10,13 @@ interface Props {
   y: ScaleLinear<number, number>;
   /** On a tick; the number alone if left out. */
   tickWords?: (tick: number) => string;
-  /** The first and the last day. */
+  /** What stands below at the left and at the right end: the first and the last day, for example. */
   from: string;
   to: string;
   children: ReactNode;
 }
 
-/** The frame of a small plot over days: lines across, and the first and the last day below. */
+/** The frame of a small plot, mostly over days: lines across, and both ends of what is across below. */
 export function SmallPlot({ label, y, tickWords = String, from, to, children }: Props) {
   return (
     <svg className="programme-plot" viewBox={`0 0 ${width} ${height}`} role="img" aria-label={label}>

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ownError, semOfDay, type Repeat } from '#core/reliability/ownError';
+import { ownError, repeatAgreement, semOfDay, type Repeat } from '#core/reliability/ownError';
 import { detectableChange95 } from '#core/statistics/detectableChange';
 
 const five: Repeat[] = [
@@ -57,5 +57,21 @@ describe('semOfDay(error, bandSd)', () => {
     expect(semOfDay(ownError([]), 2)).toBe(3.01);
     expect(semOfDay(ownError([]), 3.9)).toBe(3.9);
     expect(semOfDay(ownError(five), 3.9)).toBeCloseTo(2.454, 3);
+  });
+});
+
+describe('repeatAgreement(repeats)', () => {
+  it('has second less first, and how much the pairs differ', () => {
+    // Differences 1.3, -.9, -2.5, 1.5, -.8: mean -1.4 / 5; means 9.75, 7.35, 9.95, 7.25, 9.6: variance 7.368 / 4 = 1.842.
+    const { limits, icc, sdBetween } = repeatAgreement(five)!;
+    expect(limits.meanDifference).toBeCloseTo(-0.28, 9);
+    expect(sdBetween).toBeCloseTo(1.357, 3);
+    // Between 2 x 1.842 = 3.684; residual: variance of the differences / 2 = 1.406; judges 5 x .28^2 / 2 = .196:
+    // (3.684 - 1.406) / (3.684 + 1.406 + 2 (.196 - 1.406) / 5) = .4946.
+    expect(icc.agreement).toBeCloseTo(0.4946, 4);
+  });
+
+  it('is null below five repeats', () => {
+    expect(repeatAgreement(five.slice(1))).toBeNull();
   });
 });

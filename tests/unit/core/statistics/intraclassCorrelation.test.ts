@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { seededRandom } from '#core/seededRandom';
 import { intraclassCorrelation, meanSquares } from '#core/statistics/intraclassCorrelation';
 
 /** Shrout & Fleiss 1979, table 2: six people rated by four judges. */
@@ -49,13 +50,50 @@ describe('intraclassCorrelation(ratings)', () => {
     expect([oneWay, agreement, consistency].map((icc) => icc!.toFixed(2))).toEqual(['0.17', '0.29', '0.71']);
   });
 
+  it('has the intervals that are published for their data', () => {
+    // Of these data other programs print .019 to .76 for ICC(2,1) and .34 to .95 for ICC(3,1) (from memory).
+    const { agreementInterval, consistencyInterval } = intraclassCorrelation(shroutFleiss);
+    expect(agreementInterval!.low).toBeCloseTo(0.019, 2);
+    expect(agreementInterval!.high).toBeCloseTo(0.76, 2);
+    expect(consistencyInterval!.low).toBeCloseTo(0.342, 2);
+    expect(consistencyInterval!.high).toBeCloseTo(0.95, 2);
+  });
+
+  it('has intervals around the value, which cover what is true about 19 times in 20', () => {
+    // Rows with a standard deviation of 3, two columns with errors of 1 each and no shift: ICC 9 / 10.
+    const { gaussian: normal } = seededRandom(20260);
+    const tries = 400;
+    let covered = 0;
+    for (let trial = 0; trial < tries; trial++) {
+      const ratings = Array.from({ length: 12 }, () => {
+        const own = 3 * normal();
+        return [own + normal(), own + normal()];
+      });
+      const {
+        consistency,
+        consistencyInterval: found,
+        agreement,
+        agreementInterval,
+      } = intraclassCorrelation(ratings);
+      expect(found!.low).toBeLessThan(consistency!);
+      expect(found!.high).toBeGreaterThan(consistency!);
+      expect(agreementInterval!.low).toBeLessThan(agreement!);
+      expect(agreementInterval!.high).toBeGreaterThan(agreement!);
+      if (found!.low <= 0.9 && 0.9 <= found!.high) covered++;
+    }
+    // 95 % of 400 with a standard error of 1.1 %: three of those either way.
+    expect(Math.abs(covered / tries - 0.95)).toBeLessThan(0.033);
+  });
+
   it('is 1 in every form where all judges agree', () => {
     const same = [
       [2, 2],
       [5, 5],
       [11, 11],
     ];
-    for (const icc of Object.values(intraclassCorrelation(same))) expect(icc).toBeCloseTo(1, 12);
+    const { oneWay, agreement, consistency, ...intervals } = intraclassCorrelation(same);
+    for (const icc of [oneWay, agreement, consistency]) expect(icc).toBeCloseTo(1, 12);
+    expect(intervals).toEqual({ agreementInterval: null, consistencyInterval: null });
   });
 
   it('distinguishes consistency from agreement where one judge is always 3 higher', () => {
@@ -76,7 +114,10 @@ describe('intraclassCorrelation(ratings)', () => {
         [0.1, 0.1, 0.1],
         [0.1, 0.1, 0.1],
       ]),
-    ).toEqual({ oneWay: null, agreement: null, consistency: null });
+    ).toMatchObject({
+      ...{ oneWay: null, agreement: null, consistency: null },
+      ...{ agreementInterval: null, consistencyInterval: null },
+    });
   });
 
   it('is null in a form without variance to share, and below 0 where judges contradict each other', () => {
@@ -86,7 +127,10 @@ describe('intraclassCorrelation(ratings)', () => {
         [1, 2],
         [2, 1],
       ]),
-    ).toEqual({ oneWay: -1, agreement: null, consistency: -1 });
+    ).toEqual({
+      ...{ oneWay: -1, agreement: null, consistency: -1 },
+      ...{ agreementInterval: null, consistencyInterval: null },
+    });
   });
 
   it('does not depend on shift, scale, or the order of people and judges', () => {
