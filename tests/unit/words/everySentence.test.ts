@@ -21,7 +21,6 @@ import { proposalKinds } from '#core/programme/proposal';
 import { thresholdFacts } from '#core/programme/proposalThresholds';
 import { propose } from '#core/programme/propose';
 import { sides } from '#core/protocol/side';
-import { ownError, repeatKinds } from '#core/reliability/ownError';
 import { clinicianFlags } from '#core/safety/clinicianFlags';
 import { ownError, repeatAgreement, repeatKinds } from '#core/reliability/ownError';
 import { blandAltman } from '#core/statistics/blandAltman';

@@ -23,19 +23,19 @@ const decision: Decision = {
 
 describe('proposedLines(plan, sessions, patient)', () => {
   it('says for each exercise that is counted what is proposed, and on what that rests', () => {
-    const lines = proposedLines(plan, [], { thresholds: null, decisions: [] });
+    const lines = proposedLines(plan, [], { thresholds: {}, decisions: [] });
     expect(lines).toHaveLength(1);
     expect(lines[0]).toMatch(
       /^Single-leg sit-to-stand: “Stay at this stage.” Proposed: stage \d of \d again/,
     );
     expect(lines[0]).toMatch(/Too early\. Sessions at this stage so far: 0/);
     expect(
-      proposedLines(smallPlan({ items: [smallHold()] }), [painful], { thresholds: null, decisions: [] }),
+      proposedLines(smallPlan({ items: [smallHold()] }), [painful], { thresholds: {}, decisions: [] }),
     ).toEqual([]);
   });
 
   it('says what was decided on it, unless that was on something else', () => {
-    const lineOf = (decisions: Decision[]) => proposedLines(plan, [], { thresholds: null, decisions })[0]!;
+    const lineOf = (decisions: Decision[]) => proposedLines(plan, [], { thresholds: {}, decisions })[0]!;
     expect(lineOf([decision])).toMatch(
       /XY, Mon 6 Apr 2026: refused “Stay at this stage”: wants a lower seat\.$/,
     );
