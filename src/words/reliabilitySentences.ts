@@ -1,3 +1,4 @@
+import { leastJudged, type EyeAgreement } from '#core/reliability/eyeAgreement';
 import {
   leastRepeats,
   type OwnError,
@@ -27,13 +28,36 @@ export function ownErrorSentences({ own, used, from }: OwnError, kind: RepeatKin
 
 /** How far two ratings agree; without a word that judges it. */
 export function kappaSentence(found: Kappa | null): string {
-  if (found === null) return 'One class was used throughout, so agreement beyond chance cannot be told.';
-  const { count, agreement, chance, kappa, low, high, linear, quadratic } = found;
+  if (found === null) return oneClass;
+  const { linear, quadratic } = found;
+  return (
+    `${agreementBeyondChance(found)}; weighted by distance ${twoDecimals(linear)}, ` +
+    `by its square ${twoDecimals(quadratic)}.`
+  );
+}
+
+const oneClass = 'One class was used throughout, so agreement beyond chance cannot be told.';
+
+function agreementBeyondChance({ count, agreement, chance, kappa, low, high }: Kappa): string {
   return (
     `Rated alike: ${Math.round(100 * agreement)} % of ${count}; by chance it would be ${Math.round(100 * chance)} %. ` +
-    `Kappa ${twoDecimals(kappa)} (${twoDecimals(low)} to ${twoDecimals(high)}); weighted by distance ` +
-    `${twoDecimals(linear)}, by its square ${twoDecimals(quadratic)}.`
+    `Kappa ${twoDecimals(kappa)} (${twoDecimals(low)} to ${twoDecimals(high)})`
   );
+}
+
+/** How far an eye and the measuring agree; without a word that judges either. */
+export function eyeSentences({ counts, untold, kappa }: EyeAgreement): string[] {
+  const { bothIn, bothOut, outByEye, outByMeasuring } = counts;
+  const told =
+    `In line both ways ${bothIn}, out of line both ways ${bothOut}; ` +
+    `out of line by eye alone ${outByEye}, by measuring alone ${outByMeasuring}.`;
+  const left =
+    untold === 0
+      ? []
+      : [`Of ${untold} more, measuring names no side; ${untold === 1 ? 'it is' : 'they are'} not counted.`];
+  if (kappa === 'too-few')
+    return [told, ...left, `Kappa takes ${leastJudged} repetitions at least; these are too few.`];
+  return [told, ...left, kappa === null ? oneClass : `${agreementBeyondChance(kappa)}.`];
 }
 
 /**

@@ -21,8 +21,10 @@ import { proposalKinds } from '#core/programme/proposal';
 import { thresholdFacts } from '#core/programme/proposalThresholds';
 import { propose } from '#core/programme/propose';
 import { sides } from '#core/protocol/side';
-import { clinicianFlags } from '#core/safety/clinicianFlags';
+import { eyeAgreement } from '#core/reliability/eyeAgreement';
 import { ownError, repeatAgreement, repeatKinds } from '#core/reliability/ownError';
+import { clinicianFlags } from '#core/safety/clinicianFlags';
+import { verdicts } from '#core/scoring/verdict';
 import { blandAltman } from '#core/statistics/blandAltman';
 import { intraclassCorrelation } from '#core/statistics/intraclassCorrelation';
 import { kappa } from '#core/statistics/kappa';
@@ -108,8 +110,20 @@ const made: Record<string, fc.Arbitrary<string[]>> = {
       ),
     ]),
   reliabilitySentences: fc
-    .record({ repeats: anyRepeats, kind: fc.constantFrom(...repeatKinds), table: anyTable })
-    .map(({ repeats, kind, table }) => [
+    .record({
+      repeats: anyRepeats,
+      kind: fc.constantFrom(...repeatKinds),
+      table: anyTable,
+      judged: fc.array(
+        fc.record({
+          eye: fc.constantFrom('in' as const, 'out' as const),
+          measured: fc.constantFrom(...verdicts),
+        }),
+        { maxLength: 30 },
+      ),
+    })
+    .map(({ repeats, kind, table, judged }) => [
+      ...reliabilityWords.eyeSentences(eyeAgreement(judged)),
       ...reliabilityWords.ownErrorSentences(ownError(repeats), kind),
       reliabilityWords.kappaSentence(kappa(table)),
       reliabilityWords.agreementSentence(

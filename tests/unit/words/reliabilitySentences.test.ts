@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { eyeAgreement } from '#core/reliability/eyeAgreement';
 import { ownError, repeatAgreement } from '#core/reliability/ownError';
+import type { Verdict } from '#core/scoring/verdict';
 import { blandAltman } from '#core/statistics/blandAltman';
 import { intraclassCorrelation } from '#core/statistics/intraclassCorrelation';
 import { kappa } from '#core/statistics/kappa';
 import {
   agreementSentence,
+  eyeSentences,
   iccSentence,
   kappaSentence,
   ownErrorSentences,
@@ -103,5 +106,29 @@ describe('sentences of agreement', () => {
       ),
     ]);
     expect(repeatSentences(null)).toEqual(['Limits of agreement are shown from 5 repeats on.']);
+  });
+});
+
+describe('eyeSentences(agreement)', () => {
+  const judged = (count: number, eye: 'in' | 'out', measured: Verdict) =>
+    Array.from({ length: count }, () => ({ eye, measured }));
+
+  it('have the counts, what is left out, and kappa with its interval', () => {
+    // Chance (7 x 6 + 5 x 6) / 144 = .5; 11 / 12 = .9167: kappa .8333, SE sqrt(.9167 x .0833 / 12) / .5 = .1596.
+    const some = [...judged(6, 'in', 'in'), ...judged(5, 'out', 'out'), ...judged(1, 'in', 'out')];
+    expect(eyeSentences(eyeAgreement([...some, ...judged(1, 'out', 'cant-tell')]))).toEqual([
+      'In line both ways 6, out of line both ways 5; out of line by eye alone 0, by measuring alone 1.',
+      'Of 1 more, measuring names no side; it is not counted.',
+      'Rated alike: 92 % of 12; by chance it would be 50 %. Kappa 0.83 (0.52 to 1.00).',
+    ]);
+  });
+
+  it('say that they are too few, or all of one class', () => {
+    expect(eyeSentences(eyeAgreement(judged(3, 'in', 'in'))).at(-1)).toBe(
+      'Kappa takes 10 repetitions at least; these are too few.',
+    );
+    expect(eyeSentences(eyeAgreement(judged(30, 'in', 'in'))).at(-1)).toBe(
+      'One class was used throughout, so agreement beyond chance cannot be told.',
+    );
   });
 });

@@ -13,6 +13,7 @@ import { AdherenceCard } from './AdherenceCard';
 import { ChangeCard } from './ChangeCard';
 import { CourseCard } from './CourseCard';
 import { CriteriaCard } from './CriteriaCard';
+import { EyeCard } from './EyeCard';
 import { HandOverCard } from './HandOverCard';
 import { OwnErrorCard } from './OwnErrorCard';
 import { PatientNeeds } from './PatientNeeds';
@@ -121,6 +122,7 @@ function Page() {
             <TestsCard />
             <CriteriaCard />
             <OwnErrorCard course={course} />
+            <EyeCard sessions={sessions} />
           </>
         ) : (
           <>

@@ -19,7 +19,8 @@ import { patientBundle } from './patientBundle';
 import { initialPatientsState, type PatientsState } from './patientsState';
 import { patientRepetitions, patientSessions } from './patientTables';
 import { planOfText } from './planOfText';
-import { readRepeats } from './readRepeats';
+import { readEyeSet, type EyeSet } from './readEyeSet';
+import { readPractice } from './readPractice';
 import { readStills, type ReportStills } from './readStills';
 
 /** What every new entry of a record has. */
@@ -69,6 +70,8 @@ export interface Patients {
   saveBundle(): Promise<void>;
   /** The last set with a video, with its best and its worst repetition; null without one. */
   readStills(sessions: readonly ListedSession[]): Promise<ReportStills | null>;
+  /** A set of the open patient to be judged by eye; null where its video is no longer kept, or it can't be read. */
+  readEyeSet(sessions: readonly ListedSession[], recordingId: string): Promise<EyeSet | null>;
   /** Keeps the demo clinic, whose patients are invented. */
   loadDemo(): Promise<void>;
   dismissProblem(): void;
@@ -118,7 +121,7 @@ export function createPatients(world: PatientsWorld): Patients {
       );
       const found = texts.map(planOfText).filter((plan) => plan !== null);
       set({ patient, isMissing: patient === null, plans: found.reverse(), readAtMs: now().getTime() });
-      set({ repeats: await readRepeats(kept, index) });
+      set(await readPractice(kept, index));
     });
   /** What changes while it is shown, here or in another tab, is shown at once. */
   const watch = (kept: Repository) => {
@@ -142,8 +145,8 @@ export function createPatients(world: PatientsWorld): Patients {
     attempt('keep', async ({ patients }) => {
       const { patient } = get();
       if (patient === null) return;
-      const kept = await patients.update(patient.id, change);
-      set({ patient: kept, isMissing: kept === null });
+      const updated = await patients.update(patient.id, change);
+      set({ patient: updated, isMissing: updated === null });
     });
 
   const making = async (
@@ -190,6 +193,13 @@ export function createPatients(world: PatientsWorld): Patients {
         stills = await readStills(kept, sessions);
       });
       return stills;
+    },
+    async readEyeSet(sessions, recordingId) {
+      let found: EyeSet | null = null;
+      await attempt('read', async (kept) => {
+        found = await readEyeSet(kept, sessions, recordingId);
+      });
+      return found;
     },
     loadDemo: () =>
       making('demo', 'keep', async (kept, onProgress) => {

@@ -2,6 +2,7 @@ import type { PatientDocument } from '#documents/patient/patientDocument';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import type { ShownProblem } from '#shell/explainProblem';
 import type { PatientRow } from '../rules/listPatients';
+import type { PracticeEye } from '../rules/practiceEyes';
 import type { PracticeRepeat } from '../rules/practiceRepeats';
 
 export interface PatientsState {
@@ -17,6 +18,8 @@ export interface PatientsState {
   plans: readonly PlanDocument[];
   /** Sets of this practice that were filmed again; null until they are read. */
   repeats: readonly PracticeRepeat[] | null;
+  /** What therapists of this practice judged by eye; null until it is read. */
+  eyes: readonly PracticeEye[] | null;
   /** When that was read, ms since 1970. */
   readAtMs: number;
   /** A table, a bundle or the demo clinic that is being made; null while none is. */
@@ -31,6 +34,7 @@ export const initialPatientsState: PatientsState = {
   isMissing: false,
   plans: [],
   repeats: null,
+  eyes: null,
   readAtMs: 0,
   making: null,
   problem: null,

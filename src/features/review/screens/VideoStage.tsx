@@ -29,6 +29,8 @@ interface Props {
   isNear?: boolean;
   /** Whether a missing video is asked for. */
   canAttach?: boolean;
+  /** Whether the leg and its lane are drawn over the picture. */
+  isDrawnOver?: boolean;
   /** A ring is drawn where this is to be seen; left out, none is. */
   ringAt?: MeasureId | undefined;
 }
@@ -44,6 +46,7 @@ export function VideoStage({
   hasHandles = false,
   isNear = false,
   canAttach = true,
+  isDrawnOver = true,
   ringAt,
 }: Props) {
   const { video, track } = recording;
@@ -65,14 +68,16 @@ export function VideoStage({
     >
       <div ref={picture} className="stage-picture" style={shown}>
         {video !== null && <Picture video={video} playhead={playhead} isMirrored={isMirrored} />}
-        <Overlay
-          recording={recording}
-          limits={limits}
-          playhead={playhead}
-          ringAt={ringAt}
-          width={shown.width}
-          height={shown.height}
-        />
+        {isDrawnOver && (
+          <Overlay
+            recording={recording}
+            limits={limits}
+            playhead={playhead}
+            ringAt={ringAt}
+            width={shown.width}
+            height={shown.height}
+          />
+        )}
         {shownMs !== null && (
           <JointHandles
             recording={recording}
