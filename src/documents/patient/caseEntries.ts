@@ -76,6 +76,7 @@ export const overrideSchema = z.strictObject({
 
 /** An answer as FHIR R4 has it, of the kinds that are shown. */
 const answerSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('whole'), value: z.int() }),
   z.strictObject({ kind: z.literal('number'), value: z.number() }),
   z.strictObject({ kind: z.literal('text'), value: z.string().max(longestCaseText.answer) }),
   z.strictObject({ kind: z.literal('yes-no'), value: z.boolean() }),

@@ -1,3 +1,4 @@
+import type { PlanItem } from '#documents/plan/planDocument';
 import type { LastTime } from './lastTime';
 import type { LeftToday } from './leftToday';
 import type { UnsentSession } from './unsentSessions';
@@ -14,6 +15,8 @@ export interface Today {
   askedAfter: string | null;
   /** Since when it was not followed, where that is to be asked about; ISO 8601, otherwise null. */
   silentSince: string | null;
+  /** The latest plan's items as they stand; none without a plan. */
+  items: readonly PlanItem[];
   /** What is left of the latest plan, where a session of today was broken off; otherwise null. */
   left: LeftToday | null;
   /** Of all plans, newest first. */
@@ -26,6 +29,7 @@ export const nothingYet: Today = {
   doneAt: [],
   askedAfter: null,
   silentSince: null,
+  items: [],
   left: null,
   unsent: [],
 };

@@ -7,6 +7,7 @@ import { HomePage } from './HomePage';
 import { MirrorStage } from './MirrorStage';
 import { RoomNotice } from './RoomNotice';
 import { SoundChoices } from './SoundChoices';
+import { SteppedNotice } from './SteppedNotice';
 
 /** What the camera sees, for anyone who has set it up before: what has to stand where in a few words, and one button. */
 export function CameraAgain() {
@@ -29,6 +30,7 @@ export function CameraAgain() {
       }
     >
       <RoomNotice />
+      <SteppedNotice />
       <div className="camera-look">{isOn && <MirrorStage />}</div>
       <p>{message('camera.place')}</p>
       <Disclosure className="home-more">

@@ -14,6 +14,7 @@ import { OwnRecording } from './OwnRecording';
 import { OwnVideosPage } from './OwnVideosPage';
 import { RoomNotice } from './RoomNotice';
 import { SoundChoices } from './SoundChoices';
+import { SteppedNotice } from './SteppedNotice';
 import { VerdictLegend } from './VerdictLegend';
 
 /** Why a camera is needed, which one, and the way out where there is none; then what it sees, before it begins. */
@@ -58,6 +59,7 @@ function CameraAsked({ onBack }: { onBack: () => void }) {
         </Message>
       )}
       <RoomNotice />
+      <SteppedNotice />
       <p>{message('camera.why')}</p>
       <p>{message('camera.browser-asks')}</p>
       <CameraPicker onChoose={(next) => (wish.current = next)} />
@@ -83,6 +85,7 @@ function CameraRuns() {
       }
     >
       <RoomNotice />
+      <SteppedNotice />
       <div className="camera-look">
         <MirrorStage />
       </div>

@@ -28,6 +28,7 @@ interface Props {
 /** What is due, and the one thing to do: to say how much it hurts, or the first time to begin. */
 export function TodayPage({ plan, onOther }: Props) {
   const home = useHome();
+  const items = useHomeState(({ today }) => today.items);
   const isFollowed = useHomeState(({ today }) => today.isFollowed);
   const isOpening = useHomeStep('plan', (part) => part.isOpening);
   const isBlocked = useHomeState(({ storage }) => storage.state === 'blocked' || storage.state === 'opening');
@@ -51,7 +52,7 @@ export function TodayPage({ plan, onOther }: Props) {
       <LeftToday isDisabled={isBlocked || isOpening} />
       <InterruptedSets />
       <SilentDays plan={plan} />
-      <Due items={plan.items} />
+      <Due items={items.length === 0 ? plan.items : items} />
       {isFollowed && <TodayPain plan={plan} />}
       <LastTimeLine />
       <WeekDots plan={plan} />

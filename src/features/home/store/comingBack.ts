@@ -53,7 +53,8 @@ export function comingBack({
       const plan = keptPlan(planId);
       const { step, storage: kept, today } = get();
       if (step !== 'plan' || plan === undefined || kept.state === 'blocked') return;
-      const steps = planSteps(plan.items);
+      const [latest] = get().plans ?? [];
+      const steps = planSteps(plan.id === latest?.id ? get().today.items : plan.items);
       beginSession();
       const { askedAfter: visitId } = today;
       // Asked with the other questions, since nothing was asked before.

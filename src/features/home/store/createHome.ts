@@ -169,6 +169,7 @@ export function createHome(given: HomeAdapters): HomeApp {
     warnings,
     saver,
     goOn() {
+      choice.stepPlan(session());
       if (get().steps.some(isFilmed)) return cameraStep.enter(choice.isKnown());
       beginExercise();
     },

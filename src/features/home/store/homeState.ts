@@ -23,6 +23,7 @@ import type { GuideView } from '../guide/guideView';
 import type { SetSummary } from '../guide/summariseSet';
 import type { Placing } from '../placing/placing';
 import type { ReplayPick } from '../rules/pickReplays';
+import type { StepAtHome } from '../rules/stepAtHome';
 import { nothingYet, type Today } from '../rules/today';
 import type { UnsentSession } from '../rules/unsentSessions';
 import type { ChangeSinceLast } from './changeSinceLast';
@@ -160,6 +161,8 @@ export interface HomeCommon {
   plan: PlanDocument | null;
   /** Empty before anything was chosen. */
   steps: readonly SetStep[];
+  /** What the device changed of the plan for this session, as the plan allows it. */
+  stepped: readonly StepAtHome[];
   /** Null as long as it was not asked; of the knee that hurts more, where both are asked. */
   painBefore: number | null;
   /** Each knee by itself, where both legs work; otherwise null. */
@@ -291,6 +294,7 @@ export const initialCommon: HomeCommon = {
   today: nothingYet,
   plan: null,
   steps: [],
+  stepped: [],
   painBefore: null,
   painBySide: null,
   check: null,
@@ -375,7 +379,7 @@ export function isSaved(state: HomeState): boolean {
 
 /** The part of a state that stays from step to step. */
 export function commonOf(state: HomeState): HomeCommon {
-  const { storage, interrupted, background, plans, today, plan, steps, painBefore, sets } = state;
+  const { storage, interrupted, background, plans, today, plan, steps, stepped, painBefore, sets } = state;
   const { painBySide, check, afterLast, wentOnAbove, endedBecause, settles, isUnfilmed } = state;
   const { camera, cameras, pace, sound, problem } = state;
   return {
@@ -386,6 +390,7 @@ export function commonOf(state: HomeState): HomeCommon {
     today,
     plan,
     steps,
+    stepped,
     painBefore,
     painBySide,
     check,

@@ -6,9 +6,12 @@ import type { PlanDocument, PlanItem } from '#documents/plan/planDocument';
 import { readPlanLink } from '#documents/plan/planLink';
 import { largestPlanBytes } from '#documents/plan/planRanges';
 import { planSteps, type SetStep } from '#documents/plan/planSteps';
+import type { StagedSession } from '#documents/programme/stageCourseOf';
 import { plainName } from '#documents/schema/plainName';
+import type { SessionDocument } from '#documents/session/sessionDocument';
 import { explainProblem } from '#shell/explainProblem';
 import { message } from '#words/messages/message';
+import { itemsNow, stepAtHome } from '../rules/stepAtHome';
 import type { HomeAdapters } from './homeAdapters';
 import { partOf, type SaidPain } from './homeState';
 import type { HomeStorage } from './homeStorage';
@@ -16,6 +19,7 @@ import type { HomeStore } from './homeStore';
 import { keyBefore } from './keyBefore';
 import { kneesNotAsked } from './kneesNotAsked';
 import { lookBack, type LookBack } from './lookBack';
+import { readStaged } from './readStaged';
 import { createShownPlan } from './shownPlan';
 
 interface ChoiceParts {
@@ -42,12 +46,22 @@ interface Chosen {
   left: readonly SetStep[] | null;
 }
 
-interface Ahead extends LookBack, Omit<Chosen, 'said' | 'left'> {
+interface Ahead extends Found, Omit<Chosen, 'said' | 'left'> {
   isPainSaid: boolean;
+  /** Whether all of the plan is to be done. */
+  isWhole: boolean;
+}
+
+/** What earlier sessions mean for the chosen plan. */
+interface Found extends LookBack {
+  /** Its items as they stand. */
+  now: readonly PlanItem[];
+  staged: readonly StagedSession[];
 }
 
 const firstTime: LookBack = { earlier: [], asked: 'all', askedAfter: null };
 const nothingSaid = {
+  stepped: [],
   check: null,
   afterLast: null,
   wentOnAbove: [],
@@ -75,20 +89,24 @@ export function openChoice({ adapters, home, storage, beginSession }: ChoicePart
     );
 
   /** What can't be listed keeps nobody from exercising. */
-  const look = async (plan: PlanDocument | null) => {
+  const look = async (plan: PlanDocument | null): Promise<Found> => {
     try {
-      return lookBack(
-        plan,
-        (await openedRepository()) === null ? [] : await storage.sessions(),
-        adapters.now(),
-      );
+      const repository = await openedRepository();
+      const sessions = repository === null ? [] : await storage.sessions();
+      const back = lookBack(plan, sessions, adapters.now());
+      if (plan === null || repository === null) return { ...back, now: plan?.items ?? [], staged: [] };
+      const staged = await readStaged(plan, sessions, repository.recordings);
+      return { ...back, now: itemsNow(plan, sessions), staged };
     } catch {
-      return firstTime;
+      return { ...firstTime, now: plan?.items ?? [], staged: [] };
     }
   };
 
   /** What the chosen plan asks of the pages that follow. */
-  let ahead: Ahead = { ...firstTime, earlierKey: null, isKnown: false, isPainSaid: false };
+  let ahead: Ahead = {
+    ...{ ...firstTime, now: [], staged: [] },
+    ...{ earlierKey: null, isKnown: false, isPainSaid: false, isWhole: false },
+  };
   const signsAhead = () => ({ asked: ahead.asked, askedAfter: ahead.askedAfter });
   /** What a plan asks for is shown before its first session, and afterwards to those who want to read it. */
   const goOn = () => {
@@ -104,7 +122,7 @@ export function openChoice({ adapters, home, storage, beginSession }: ChoicePart
   const choose = (
     plan: PlanDocument | null,
     items: readonly PlanItem[],
-    back: LookBack,
+    back: Found,
     { earlierKey = null, isKnown = false, said = null, left = null }: Partial<Chosen> = {},
   ) => {
     const { storage: kept } = get();
@@ -114,7 +132,8 @@ export function openChoice({ adapters, home, storage, beginSession }: ChoicePart
     const steps = left ?? planSteps(items);
     const isFollowed = isKnown && back.asked === 'new';
     beginSession();
-    ahead = { ...back, earlierKey, isKnown: isFollowed, isPainSaid: isFollowed && said !== null };
+    const isPainSaid = isFollowed && said !== null;
+    ahead = { ...back, earlierKey, isKnown: isFollowed, isPainSaid, isWhole: left === null };
     const pain = said?.pain ?? { painBefore: null, painBySide: kneesNotAsked(items) };
     set({ ...nothingSaid, ...pain, plan, steps, sets: [] });
     if (isFollowed && said !== null) said.goOn();
@@ -142,7 +161,7 @@ export function openChoice({ adapters, home, storage, beginSession }: ChoicePart
       const back = await look(plan);
       await adapters.language.follow(plan.language);
       if (mine !== turn) return;
-      choose(plan, plan.items, back, { ...chosen, earlierKey });
+      choose(plan, back.now, back, { ...chosen, earlierKey });
       unkept = isKept ? null : plan;
       const isAccepted = get().plans?.some((one) => JSON.stringify(one) === JSON.stringify(plan));
       if (!isKept && !isAccepted) void shown.keep(plan);
@@ -232,6 +251,18 @@ export function openChoice({ adapters, home, storage, beginSession }: ChoicePart
     isKnown: () => ahead.isKnown,
     /** Whether the session began with how much it hurts. */
     isPainSaid: () => ahead.isPainSaid,
+    /**
+     * Changes what is to be done as the plan allows it, once it is known how the knee was after the last time.
+     *
+     * @param session  the one that begins
+     */
+    stepPlan(session: SessionDocument) {
+      const { plan } = get();
+      if (plan === null || !ahead.isWhole || plan.autoStep !== 'within-plan') return;
+      const begun = { ...session, settlement: null, sets: [] };
+      const { items, steps } = stepAtHome(plan, ahead.now, [...ahead.staged, begun], adapters.now());
+      set({ steps: planSteps(items), stepped: steps });
+    },
     /** What the page of the warning signs asks. */
     signsAhead,
   };

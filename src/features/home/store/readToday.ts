@@ -9,6 +9,7 @@ import { doneTimes } from '../rules/doneTimes';
 import { lastSession, lastTimeOf } from '../rules/lastTime';
 import { brokenToday, leftToday, type LeftToday } from '../rules/leftToday';
 import { silentSince } from '../rules/silentSince';
+import { itemsNow } from '../rules/stepAtHome';
 import { nothingYet, type Today } from '../rules/today';
 import { unsentSessions } from '../rules/unsentSessions';
 import type { InterruptedView } from './homeState';
@@ -46,6 +47,7 @@ export async function readToday(
     doneAt: doneTimes(sessions, latest.id),
     askedAfter: lookBack(latest, sessions, now).askedAfter,
     silentSince: silentSince(sessions, latest.id, acceptedAt, isClosed, now.getTime()),
+    items: itemsNow(latest, sessions),
     left: await readLeft(latest, recordings, known),
     unsent: unsentSessions(sessions, plans, isSettled, interruptedIn, now.getTime()),
   };
@@ -64,7 +66,8 @@ export async function readLeft(
     counted.set(head.recording.id, completeRepetitions(head.recording.derived.repetitions).length);
   }
   const isInterrupted = (id: string) => interrupted.some(({ sessionId }) => sessionId === id);
-  return leftToday(sessions, plan, isInterrupted, (id) => counted.get(id) ?? null, now);
+  const items = itemsNow(plan, sessions);
+  return leftToday(sessions, { id: plan.id, items }, isInterrupted, (id) => counted.get(id) ?? null, now);
 }
 
 /** Repetitions in line of each set that could be measured; none while better numbers are to come. What can't be read is left out. */

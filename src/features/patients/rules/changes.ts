@@ -1,3 +1,4 @@
+import { calendarDay } from '#core/calendarDay';
 import {
   changeOfSets,
   courseOfTests,
@@ -12,7 +13,6 @@ import type { Side } from '#core/protocol/side';
 import { semOfDay, type OwnError } from '#core/reliability/ownError';
 import type { SetPeak } from '#core/scoring/findSetPeak';
 import type { Course, CourseSet, CourseTrack } from './buildCourse';
-import { calendarDay } from './calendarDay';
 
 /** Days at each end of the course whose means are compared: three show changes from 4.8° on, one from 8.3° on. */
 const daysAtEnds = 3;

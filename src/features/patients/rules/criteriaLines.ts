@@ -1,6 +1,7 @@
 import { ascending, greatest, max, min } from 'd3-array';
 import { findAssessment } from '#core/assessments/assessments';
 import { effusionGrades } from '#core/assessments/effusion';
+import { calendarDay, dayOfDate } from '#core/calendarDay';
 import {
   criteriaCards,
   criterionState,
@@ -16,7 +17,6 @@ import type { PatientDocument } from '#documents/patient/patientDocument';
 import { dateInWords, isoDay } from '#words/dateWords';
 import { oneDecimal } from '#words/oneDecimal';
 import { assessmentCourses } from './assessmentResults';
-import { calendarDay, dayOfDate } from './calendarDay';
 
 /** A line of the card with what was measured of it. */
 export interface CriterionLine {
@@ -116,7 +116,7 @@ function worstPain({ questionnaires }: PatientDocument): Measured | null {
   const kept = questionnaires.filter((one) => one.of === 'numeric-pain' && one.withdrawn === null);
   const last = latest(kept);
   const answer = last?.answers.find(({ linkId }) => linkId === 'worst')?.answers[0];
-  if (last === undefined || answer?.kind !== 'number') return null;
+  if (last === undefined || answer?.kind !== 'whole') return null;
   const detectable = numericPainDetectable;
   return { value: answer.value, words: `${answer.value} of 10`, detectable, ...signed(last) };
 }

@@ -1,9 +1,9 @@
 import { max } from 'd3-array';
 import type { Adherence } from '#core/adherence/adherence';
+import { calendarDay } from '#core/calendarDay';
 import type { PauseRecord } from '#documents/patient/caseEntries';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
-import { calendarDay } from './calendarDay';
 import { followingOf, planAdherence } from './planAdherence';
 
 /** How much of a plan was done. */

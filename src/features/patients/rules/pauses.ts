@@ -1,7 +1,7 @@
 import type { Pause } from '#core/adherence/adherence';
+import { dayOfDate } from '#core/calendarDay';
 import type { PauseRecord } from '#documents/patient/caseEntries';
 import { dateInWords, dayWords } from '#words/dateWords';
-import { dayOfDate } from './calendarDay';
 
 /** Those that were not taken out, in calendar days. */
 export function pausesInForce(pauses: readonly PauseRecord[]): Pause[] {

@@ -1,8 +1,8 @@
 import { adherence, type Adherence, type Occasion, type Outcome } from '#core/adherence/adherence';
+import { calendarDay } from '#core/calendarDay';
 import type { PauseRecord } from '#documents/patient/caseEntries';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
-import { calendarDay } from './calendarDay';
 import { pausesInForce } from './pauses';
 
 /** A plan with what came of it, as far as it decides how much was due and done. */

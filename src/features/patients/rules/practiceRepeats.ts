@@ -1,7 +1,7 @@
+import { calendarDay } from '#core/calendarDay';
 import { ownError, type OwnError, type Repeat, type RepeatKind } from '#core/reliability/ownError';
 import type { RepeatRecord } from '#documents/patient/patientDocument';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
-import { calendarDay } from './calendarDay';
 
 /** A set that was filmed again, with the mean inward peaks of both, degrees. */
 export interface PracticeRepeat extends Repeat {

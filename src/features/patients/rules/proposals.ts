@@ -7,8 +7,9 @@ import type { PatientDocument } from '#documents/patient/patientDocument';
 import { stageOf } from '#documents/plan/itemProgress';
 import type { PlanDocument, RepetitionItem } from '#documents/plan/planDocument';
 import { newItem, nextPlanOf, type PlanDraft } from '#documents/plan/planDraft';
+import { stageCourseOf } from '#documents/programme/stageCourseOf';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
-import { stageCourseOf } from './stageCourseOf';
+import { stagedSessions } from './stagedSessions';
 
 /** What the rules propose for an item of the plan in force. */
 export interface ItemProposal {
@@ -28,9 +29,10 @@ export function itemProposals(
   sessions: readonly ListedSession[],
   thresholds: PatientDocument['thresholds'],
 ): ItemProposal[] {
+  const staged = stagedSessions(sessions);
   return plan.items.flatMap((item, index) => {
     if (item.kind !== 'repetitions') return [];
-    const course = stageCourseOf(plan, item, sessions);
+    const course = stageCourseOf(plan, item, staged);
     const proposal = propose(course, thresholdsOf(thresholds));
     const stage = stageOf(item);
     const next =

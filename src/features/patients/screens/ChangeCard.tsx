@@ -1,12 +1,12 @@
 import { extent } from 'd3-array';
 import { scaleLinear } from 'd3-scale';
+import { calendarDay } from '#core/calendarDay';
 import { capitalised } from '#words/capitalised';
 import { changeSentences, courseSentences, noImportantChange, sideSentence } from '#words/changeSentences';
 import { datedDay } from '#words/dayName';
 import { exerciseName } from '#words/exerciseWords';
 import { usePatientsState } from '../patientsContext';
 import type { Course } from '../rules/buildCourse';
-import { calendarDay } from '../rules/calendarDay';
 import { sideChanges, trackChanges, type TrackChange } from '../rules/changes';
 import { errorBetweenDays } from '../rules/practiceRepeats';
 import { SmallPlot, smallPlot } from './SmallPlot';

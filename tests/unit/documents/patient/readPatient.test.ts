@@ -28,7 +28,7 @@ const answered = {
   of: 'global-change',
   version: null,
   title: 'Change as a whole',
-  answers: [{ linkId: 'change', question: 'Since then?', answers: [{ kind: 'number', value: 2 }] }],
+  answers: [{ linkId: 'change', question: 'Since then?', answers: [{ kind: 'whole', value: 2 }] }],
   score: 2,
 };
 const judged = {

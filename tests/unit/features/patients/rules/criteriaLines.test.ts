@@ -72,7 +72,7 @@ describe('criteriaLines(card, patient, nowMs)', () => {
     const answered = (value: number) => ({
       ...kept('q'),
       ...{ on: '2026-04-10', of: 'numeric-pain', version: null, title: 'Pain', score: null },
-      answers: [{ linkId: 'worst', question: 'Worst?', answers: [{ kind: 'number' as const, value }] }],
+      answers: [{ linkId: 'worst', question: 'Worst?', answers: [{ kind: 'whole' as const, value }] }],
     });
     const state = (value: number) => line(of({ questionnaires: [answered(value)] }), 'pain').state;
     // One value is off by 1.33 / √2 = 0.94 at most.

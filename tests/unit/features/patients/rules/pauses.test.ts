@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { calendarDay, dayOfDate } from '#features/patients/rules/calendarDay';
+import { calendarDay, dayOfDate } from '#core/calendarDay';
 import { pauseLack, pauseSentence, pausesInForce } from '#features/patients/rules/pauses';
 
 const pause = {

@@ -1,16 +1,51 @@
 import { max, sum } from 'd3-array';
+import { calendarDay } from '#core/calendarDay';
+import type { CountInLine } from '#core/chance/countInLine';
 import { countQuantile } from '#core/chance/countQuantile';
 import { compareConditions } from '#core/conditions/compareConditions';
-import type { ConditionId } from '#core/conditions/setConditions';
+import type { ConditionId, NotedConditions } from '#core/conditions/setConditions';
 import type { SessionEvent, StageCourse, StageSession, UnansweredId } from '#core/programme/stageCourse';
 import { withinSetTrend } from '#core/statistics/withinSetTrend';
-import { upToOf } from '#documents/plan/itemProgress';
-import { notedConditions } from '#documents/plan/notedConditions';
-import type { PlanDocument, RepetitionItem } from '#documents/plan/planDocument';
-import { afterwardsOf } from '#documents/session/afterwardsOf';
-import { setConditions } from '#documents/session/setConditions';
-import type { ListedRecording, ListedSession } from '#features/sessions/rules/listedSession';
-import { calendarDay } from './calendarDay';
+import { upToOf } from '../plan/itemProgress';
+import { notedConditions } from '../plan/notedConditions';
+import type { PlanDocument, RepetitionItem } from '../plan/planDocument';
+import { afterwardsOf } from '../session/afterwardsOf';
+import type { SessionDocument, SessionSet, Settlement } from '../session/sessionDocument';
+import { setConditions } from '../session/setConditions';
+
+/** A set of a session with what was measured of it. */
+export interface StagedSet {
+  line: SessionSet;
+  /** Under what its plan asks for it, for sessions that did not note it; null where that is not known. */
+  asked: NotedConditions | null;
+  /** Null where nothing could be read. */
+  measured: {
+    /** Complete repetitions. */
+    found: number;
+    inLine: CountInLine | null;
+    /** Largest inward knee angle of each, degrees; null where it was not measured. */
+    peaksDeg: readonly (number | null)[];
+  } | null;
+}
+
+/** A session as far as the rules for what to do next need it. */
+export interface StagedSession extends Pick<
+  SessionDocument,
+  | 'id'
+  | 'startedAt'
+  | 'painBefore'
+  | 'painAfter'
+  | 'check'
+  | 'afterLast'
+  | 'endedBecause'
+  | 'isUnfilmed'
+  | 'silence'
+  | 'effort'
+> {
+  /** Who says that what was said of the body is settled; null where nobody does. */
+  settlement: Settlement | null;
+  sets: readonly StagedSet[];
+}
 
 /** More swelling already keeps the patient's own device from beginning, so the rules ask for the same. */
 const swellingRule = 'contact';
@@ -38,13 +73,13 @@ const notMeasured = { bendsFilmed: false, measuringVersion: 0 };
 export function stageCourseOf(
   plan: Pick<PlanDocument, 'painLimit' | 'usualPain' | 'footwear'>,
   item: RepetitionItem,
-  sessions: readonly ListedSession[],
+  sessions: readonly StagedSession[],
 ): StageCourse {
   const oldestFirst = [...sessions]
-    .filter(({ kind, silence }) => kind === 'visit' && silence === null)
+    .filter(({ silence }) => silence === null)
     .sort((a, b) => Date.parse(a.startedAt) - Date.parse(b.startedAt));
   const noted = notedConditions(item, plan);
-  const isAtStage = ({ line, asked = null }: ListedRecording) => {
+  const isAtStage = ({ line, asked }: StagedSet) => {
     const [done, now] = [
       setConditions(line, notMeasured, asked),
       setConditions({ ...line, task: item.task, conditions: noted }, notMeasured, null),
@@ -70,11 +105,11 @@ export function stageCourseOf(
 }
 
 function stageSession(
-  session: ListedSession,
-  sets: readonly ListedRecording[],
+  session: StagedSession,
+  sets: readonly StagedSet[],
   item: RepetitionItem,
-  after: readonly ListedSession[],
-  all: readonly ListedSession[],
+  after: readonly StagedSession[],
+  all: readonly StagedSession[],
 ): StageSession {
   const afterwards = afterwardsOf(session.id, all);
   const { painBefore, painAfter, effort, isUnfilmed } = session;
@@ -105,7 +140,7 @@ function stageSession(
 }
 
 /** What ended a session; null where nothing of that kind did, or a therapist has signed it as settled since. */
-function eventOf({ endedBecause, settlement }: ListedSession): SessionEvent | null {
+function eventOf({ endedBecause, settlement }: StagedSession): SessionEvent | null {
   if (endedBecause === null || settlement?.by === 'therapist') return null;
   if (endedBecause.fell === true) return 'fell';
   if (endedBecause.reason === 'gave-way' || endedBecause.reason === 'locked') return endedBecause.reason;
@@ -113,21 +148,20 @@ function eventOf({ endedBecause, settlement }: ListedSession): SessionEvent | nu
 }
 
 /** Swelling by itself is told by its own answer. */
-function saysSign({ check, settlement }: ListedSession): boolean {
+function saysSign({ check, settlement }: StagedSession): boolean {
   const signs = (check?.signs ?? []).filter((sign) => sign !== 'swollen' && sign !== 'much-swollen');
   return signs.length > 0 && settlement?.by !== 'therapist';
 }
 
 /** Of all sets together; for the lower tenth those of the sets are added up: our choice, no source. */
 function qualityOf(
-  sets: readonly ListedRecording[],
+  sets: readonly StagedSet[],
 ): Pick<StageSession, 'measuredShare' | 'expectedShare' | 'lowerTenthShare'> {
-  const results = sets.flatMap(({ reading }) => (reading.state === 'read' ? [reading.result] : []));
-  const counts = results.flatMap(({ inLine }) => (inLine === null ? [] : [inLine]));
+  const counts = sets.flatMap(({ measured: one }) => one?.inLine ?? []);
   const measured = sum(counts, ({ chancesInLine }) => chancesInLine.length);
-  const found = sum(results, ({ marks }) => marks.length);
-  const unread = sum(sets, ({ line, reading }) =>
-    reading.state === 'read' ? 0 : (line.prescribedRepetitions ?? 1),
+  const found = sum(sets, ({ measured: one }) => one?.found ?? 0);
+  const unread = sum(sets, ({ line, measured: one }) =>
+    one === null ? (line.prescribedRepetitions ?? 1) : 0,
   );
   const share = (inLine: number) => (measured === 0 ? 0 : inLine / measured);
   return {
@@ -137,8 +171,7 @@ function qualityOf(
   };
 }
 
-function driftsInward({ reading }: ListedRecording): boolean {
-  const points = reading.state === 'read' ? (reading.course?.points ?? []) : [];
-  const trend = withinSetTrend(points.map(({ valueDeg }) => valueDeg));
+function driftsInward({ measured }: StagedSet): boolean {
+  const trend = withinSetTrend(measured?.peaksDeg ?? []);
   return trend !== null && trend.isBeyondError && trend.slope > 0;
 }
