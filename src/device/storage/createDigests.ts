@@ -65,21 +65,6 @@ export function createDigests(records: Records): Digests {
       return { kind, id, edition };
     });
   };
-  /** All of them, or those that were not set again in the meantime. */
-  const settle = async (settled: readonly ChangedRecord[]) => {
-    const removing = ({ kind, id, edition }: ChangedRecord): RecordChange => ({
-      remove: 'digests',
-      key: `${prefixes.changed}${kind}:${id}`,
-      expects: edition,
-    });
-    try {
-      await apply(settled.map(removing));
-    } catch (error) {
-      if (!(error instanceof StorageProblem && error.reason === 'changed')) throw error;
-      const editions = new Set((await changed()).map(({ edition }) => edition));
-      await apply(settled.filter(({ edition }) => editions.has(edition)).map(removing));
-    }
-  };
 
   return {
     changed,
@@ -96,14 +81,25 @@ export function createDigests(records: Records): Digests {
       await records.apply([{ put: 'digests', key: builtKey, value: version }]);
     },
     async save(digests, settled, emptied = []) {
-      await apply([
+      const kept = [
         ...emptied.flatMap(digestsOf),
         ...digests.flatMap(({ patientId, overview, course }): RecordChange[] => [
           { put: 'digests', key: prefixes.overview + patientId, value: overview },
           { put: 'digests', key: prefixes.course + patientId, value: course },
         ]),
-      ]);
-      await settle(settled);
+      ];
+      const removing = ({ kind, id, edition }: ChangedRecord): RecordChange => ({
+        remove: 'digests',
+        key: `${prefixes.changed}${kind}:${id}`,
+        expects: edition,
+      });
+      try {
+        await apply([...kept, ...settled.map(removing)]);
+      } catch (error) {
+        if (!(error instanceof StorageProblem && error.reason === 'changed')) throw error;
+        const editions = new Set((await changed()).map(({ edition }) => edition));
+        await apply([...kept, ...settled.filter(({ edition }) => editions.has(edition)).map(removing)]);
+      }
     },
   };
 }

@@ -1,6 +1,7 @@
 import { Dexie, type DexieOptions, type Table } from 'dexie';
 import { inTime } from '../inTime';
 import { checksumOf } from './checksumOf';
+import { createTogether } from './createTogether';
 import { tableOf, type KeptRecord, type RecordChange, type Records, type TableName } from './records';
 import { refuseToChange } from './refuseToChange';
 import { explainStorage, storageProblem } from './storageProblem';
@@ -47,12 +48,13 @@ export async function openRecords(name = 'overfoot', options: DexieOptions = {})
     throw storageProblem('newer');
   }
   const table = (name: TableName): Table<Row, string> => database.table(name);
+  const read = createTogether((name: TableName, keys: string[]) => table(name).bulkGet(keys));
 
   return {
-    get: (name, key) => guarded(async () => (await table(name).get(key))?.value),
+    get: (name, key) => guarded(async () => (await read(name, key))?.value),
     find: (name, key) =>
       guarded(async () => {
-        const row = await table(name).get(key);
+        const row = await read(name, key);
         return row === undefined ? null : keptRecord(row);
       }),
     keys: (name) => guarded(() => table(name).toCollection().primaryKeys()),
@@ -68,8 +70,9 @@ export async function openRecords(name = 'overfoot', options: DexieOptions = {})
         // A transaction must not wait for anything else.
         const sums = changes.map((change) => ('value' in change ? checksumOf(change.value) : ''));
         return database.transaction('rw', [...new Set(changes.map(tableOf))], async () => {
-          for (const [at, change] of changes.entries())
-            await applyTo(table(tableOf(change)), change, sums[at]!);
+          await Promise.all(changes.map((change) => checkIn(table(tableOf(change)), change)));
+          // Asked for at once, done in this order.
+          await Promise.all(changes.map((change, at) => applyTo(table(tableOf(change)), change, sums[at]!)));
           return sums;
         });
       }),
@@ -81,20 +84,17 @@ function keptRecord({ value, sum = '' }: Row): KeptRecord {
   return { value, edition: sum };
 }
 
-async function applyTo(table: Table<Row, string>, change: RecordChange, sum: string): Promise<void> {
+/** Refuses a change that is not meant for what is there. */
+async function checkIn(table: Table<Row, string>, change: RecordChange): Promise<void> {
+  if (change.expects === undefined && !('replace' in change)) return;
+  const row = await table.get(change.key);
+  refuseToChange(change, row === undefined ? null : keptRecord(row).edition);
+}
+
+function applyTo(table: Table<Row, string>, change: RecordChange, sum: string): PromiseLike<unknown> {
   const { key } = change;
-  if (change.expects !== undefined) {
-    const row = await table.get(key);
-    refuseToChange(change, row === undefined ? null : keptRecord(row).edition);
-  } else if ('replace' in change && (await table.where(':id').equals(key).count()) === 0) {
-    throw storageProblem('missing');
-  }
-  if ('remove' in change) {
-    if (change.andBelow === true) await table.where(':id').startsWith(key).delete();
-    else await table.delete(key);
-    return;
-  }
-  await table.put({ key, value: change.value, sum });
+  if ('value' in change) return table.put({ key, value: change.value, sum });
+  return change.andBelow === true ? table.where(':id').startsWith(key).delete() : table.delete(key);
 }
 
 /** No reading or writing takes this long where the database answers at all, ms. */

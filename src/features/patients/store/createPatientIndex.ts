@@ -1,7 +1,6 @@
 import type { Sureness } from '#core/chance/grade';
 import { createQueue } from '#core/createQueue';
 import { measuringVersion } from '#core/measurement/measurement';
-import type { ChangedRecord } from '#device/storage/createDigests';
 import { ensurePatient } from '#device/storage/ensurePatient';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
@@ -10,6 +9,7 @@ import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { buildOverview, type PatientOverview } from '../rules/overview';
 import { findOutdated } from './findOutdated';
 import type { IndexedPatients } from './indexedPatients';
+import { readChanges, type Changes } from './readChanges';
 import { readPatientSessions, type PatientCourse } from './readPatientSessions';
 
 /** Bumped when what digests hold changes. */
@@ -78,14 +78,14 @@ export function createPatientIndex({
     pseudonym: string,
     sessionIds: ReadonlySet<string>,
     known: IndexedPatients,
-    changed: readonly ChangedRecord[],
+    changes: Changes,
   ) => {
     const patient = await ensure(kept, pseudonym, known);
     const before = await courseOf(kept, patient.id);
     const found = await readPatientSessions(kept, patient, {
       before,
       sessionIds,
-      changed,
+      changes,
       sureness: sureness(),
       madeAs: madeAs(),
     });
@@ -107,12 +107,13 @@ export function createPatientIndex({
         ]);
         const isBuilt = builtAs === madeAs();
         if (isBuilt && changed.length === 0) return false;
-        const outdated = await findOutdated(kept, known, changed, isBuilt ? null : madeAs());
+        const changes = await readChanges(kept, changed);
+        const outdated = await findOutdated(kept, known, changes, isBuilt ? null : madeAs());
         let done = 0;
         for (const [pseudonym, sessionIds] of outdated) {
           if (signal?.aborted === true) return true;
           onProgress?.(done++, outdated.size);
-          await work.add(() => workOut(kept, pseudonym, sessionIds, known, changed));
+          await work.add(() => workOut(kept, pseudonym, sessionIds, known, changes));
         }
         // What is left belongs to nobody, such as recordings without a patient.
         await kept.digests.save([], changed);
@@ -126,10 +127,11 @@ export function createPatientIndex({
         const patient = known.patients.find((one) => one.pseudonym === pseudonym);
         const course = patient === undefined ? null : await courseOf(kept, patient.id);
         const madeNow = course === null ? madeAs() : null;
-        const outdated = await findOutdated(kept, known, changed, madeNow);
+        const changes = await readChanges(kept, changed);
+        const outdated = await findOutdated(kept, known, changes, madeNow);
         const sessionIds = outdated.get(pseudonym);
         if (course !== null && sessionIds === undefined) return course.sessions;
-        return workOut(kept, pseudonym, sessionIds ?? new Set(), known, changed);
+        return workOut(kept, pseudonym, sessionIds ?? new Set(), known, changes);
       }),
     knownSessionsOf: async (patientId) => (await courseOf(await repository(), patientId))?.sessions ?? null,
   };

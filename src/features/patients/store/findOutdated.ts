@@ -1,7 +1,6 @@
-import type { ChangedRecord } from '#device/storage/createDigests';
 import type { Repository } from '#device/storage/repository';
 import type { IndexedPatients } from './indexedPatients';
-import { planOfText } from './planOfText';
+import type { Changes } from './readChanges';
 
 /** The sessions that may be a patient's, by pseudonym: of patients whose digest is out of date. */
 export type Outdated = ReadonlyMap<string, ReadonlySet<string>>;
@@ -16,7 +15,7 @@ type OwnerOf = (sessionId: string) => Promise<string | null>;
 export async function findOutdated(
   kept: Repository,
   { patients, overviews }: IndexedPatients,
-  changed: readonly ChangedRecord[],
+  { ids, recordingsOf, plansOf }: Changes,
   madeAs: string | null,
 ): Promise<Outdated> {
   const listed = madeAs === null ? null : (await kept.sessions.list()).found;
@@ -44,15 +43,13 @@ export async function findOutdated(
     outdated.set(pseudonym, sessions);
   };
 
-  const ofKind = (kind: ChangedRecord['kind']) => changed.filter((one) => one.kind === kind);
-  for (const { id } of ofKind('session')) {
+  for (const id of ids.session) {
     add(await ownerOf(id), id);
     add(earlier.get(id));
   }
-  for (const { visitId: sessionId } of await kept.recordings.facts(ofKind('recording').map(({ id }) => id)))
-    if (sessionId !== null) add(await ownerOf(sessionId), sessionId);
-  for (const { id } of ofKind('plan')) add(planOfText(await kept.plans.find(id).catch(() => null))?.patient);
-  if (ofKind('gone').length > 0) {
+  for (const sessionId of recordingsOf.keys()) add(await ownerOf(sessionId), sessionId);
+  for (const pseudonym of plansOf.keys()) add(pseudonym);
+  if (ids.gone.length > 0) {
     const left = new Set(await kept.sessions.ids());
     for (const [id, pseudonym] of earlier) if (!left.has(id)) add(pseudonym);
   }

@@ -11,6 +11,7 @@ import { takenLimits } from '#features/sessions/rules/takenLimits';
 import { buildListing } from '#features/sessions/store/listSessions';
 import { loadSet } from '#features/sessions/store/loadSet';
 import { planOfText } from './planOfText';
+import type { Changes } from './readChanges';
 
 /** All that a patient's page shows, as it is kept. */
 export interface PatientCourse {
@@ -27,7 +28,7 @@ interface Asked {
   before: PatientCourse | null;
   /** Sessions that may be the patient's. */
   sessionIds: ReadonlySet<string>;
-  changed: readonly ChangedRecord[];
+  changes: Changes;
   sureness: Sureness;
   madeAs: string;
 }
@@ -45,16 +46,14 @@ interface Found {
 export async function readPatientSessions(
   kept: Repository,
   patient: PatientDocument,
-  { before, sessionIds, changed, sureness, madeAs }: Asked,
+  { before, sessionIds, changes, sureness, madeAs }: Asked,
 ): Promise<Found> {
   const sessions = await readSessions(kept, patient.pseudonym, sessionIds);
-  const changedOf = (kind: ChangedRecord['kind']) =>
-    changed.flatMap((one) => (one.kind === kind ? [one.id] : []));
-  const facts = await readFacts(kept, sessions, before, changedOf('recording'));
+  const facts = await readFacts(kept, sessions, before, changes);
   const planIds = new Set([
     ...sessions.flatMap(({ planId }) => (planId === null ? [] : [planId])),
     ...patient.plans.map(({ id }) => id),
-    ...changedOf('plan'),
+    ...(changes.plansOf.get(patient.pseudonym) ?? []),
   ]);
   const texts = await Promise.all(
     [...planIds].map(async (id) => ({ id, text: await kept.plans.find(id).catch(() => null) })),
@@ -63,7 +62,7 @@ export async function readPatientSessions(
   const listed = buildListing({ sessions, facts, plans }).sessions.filter(
     (session) => session.patient === patient.pseudonym,
   );
-  const isChanged = new Set(changedOf('recording'));
+  const isChanged = (id: string) => changes.byId.get(id)?.some(({ kind }) => kind === 'recording') === true;
   const fromVideo = new Map(facts.map((one) => [one.id, one.fromVideo]));
   const known = readingsOf(before);
   const readAs: Record<string, string> = {};
@@ -71,10 +70,15 @@ export async function readPatientSessions(
     const taken = takenLimits(listed, id);
     readAs[id] = `${fromVideo.get(id) ?? 'impossible'} ${taken?.at ?? ''}`;
     const reading = known.get(id);
-    const isKnown = reading?.state === 'read' && before?.readAs[id] === readAs[id] && !isChanged.has(id);
+    const isKnown = reading?.state === 'read' && before?.readAs[id] === readAs[id] && !isChanged(id);
     return isKnown ? reading : loadSet(id, taken, sureness, kept);
   };
-  for (const session of listed) session.sets = await Promise.all(session.sets.map(withReading(read)));
+  // All at once, since the database answers many questions in little more time than one.
+  await Promise.all(
+    listed.map(async (session) => {
+      session.sets = await Promise.all(session.sets.map(withReading(read)));
+    }),
+  );
 
   const ids = new Set([...sessions.map(({ id }) => id), ...facts.map(({ id }) => id)]);
   const theirs = plans.flatMap(({ text }) => {
@@ -87,7 +91,7 @@ export async function readPatientSessions(
     course: { madeAs, sessions: listed, readAs },
     plansGiven: given,
     inForce: greatest(theirs, ({ createdAt }) => Date.parse(createdAt)) ?? null,
-    settled: changed.filter(({ id }) => ids.has(id)),
+    settled: [...ids].flatMap((id) => changes.byId.get(id) ?? []),
   };
 }
 
@@ -111,9 +115,10 @@ async function readFacts(
   kept: Repository,
   sessions: readonly SessionDocument[],
   before: PatientCourse | null,
-  changed: readonly string[],
+  { recordingsOf }: Changes,
 ): Promise<RecordingFacts[]> {
   const named = sessions.flatMap(({ sets }) => sets.map(({ sessionId }) => sessionId));
+  const changed = sessions.flatMap(({ id }) => (recordingsOf.get(id) ?? []).map((facts) => facts.id));
   const ids = new Set([...named, ...readingsOf(before).keys(), ...changed]);
   const isOurs = new Set(sessions.map(({ id }) => id));
   const isNamed = new Set(named);

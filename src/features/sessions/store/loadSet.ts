@@ -1,5 +1,6 @@
 import type { Sureness } from '#core/chance/grade';
 import { measureCorrected } from '#core/correction/measureCorrected';
+import { createQueue } from '#core/createQueue';
 import { isSideDoubtful, measuringVersion } from '#core/measurement/measurement';
 import { sameLimits } from '#core/protocol/sameLimits';
 import { gradeAgain } from '#core/scoring/judge';
@@ -14,6 +15,9 @@ import { judgeAll } from '#shell/tracking/shownRecording';
 import { buildSetReport, type JudgedRepetition } from '../rules/buildSetReport';
 import type { SetReading } from '../rules/listedSession';
 import { peakPoints } from '../rules/peakPoints';
+
+/** With their joints, recordings are megabytes: those that are measured again are read one after another. */
+const measuring = createQueue();
 
 /**
  * Reads the result of a recording; a sentence says why it can't be read.
@@ -35,9 +39,13 @@ export async function loadSet(
     const isAsJudged =
       recording.derived.measuringVersion === measuringVersion &&
       sameLimits(recording.limits, kept.recording.limits);
-    const whole = isAsJudged ? null : await recordings.find(recordingId);
-    const { repetitions, isSideDoubtful: isDoubtful = false } =
-      whole === null ? recording.derived : judgedAnew(withTakenLimits(whole.recording, taken));
+    const anew = isAsJudged
+      ? null
+      : await measuring.add(async () => {
+          const whole = await recordings.find(recordingId);
+          return whole === null ? null : judgedAnew(withTakenLimits(whole.recording, taken));
+        });
+    const { repetitions, isSideDoubtful: isDoubtful = false } = anew ?? recording.derived;
     const graded = repetitions.map((one) => ({ ...one, judgement: gradeAgain(one.judgement, sureness) }));
     return {
       state: 'read',

@@ -86,6 +86,21 @@ describe('createPatientIndex(world)', () => {
     });
   });
 
+  it('reads as much for each patient, however many others changed', async () => {
+    const { repository, index, keep } = await opened();
+    const patients = 8;
+    for (let digit = 1; digit <= patients; digit++) await keep(digit, `Invented Heron ${digit}`);
+    const { facts } = repository.recordings;
+    let asked = 0;
+    repository.recordings.facts = (ids) => {
+      asked += ids.length;
+      return facts(ids);
+    };
+    await index.refresh();
+    // Once to see whose it is, and once for its patient; never for the others.
+    expect(asked).toBe(2 * patients);
+  });
+
   it('shows a review, a deleted session and a deleted patient at once', async () => {
     const { repository, index, keep } = await opened();
     const first = await keep(1, 'Blue Heron 7');
