@@ -4,7 +4,7 @@ import type { Preparation } from './preparation';
 import type { HoldStage, RepetitionStage } from './stage';
 
 /** Where an exercise should be felt. Common practice, no source. */
-export type FeltPlace = 'thigh' | 'buttock' | 'thigh-and-buttock';
+export type FeltPlace = 'thigh' | 'buttock' | 'thigh-and-buttock' | 'side-of-trunk';
 
 /** What a task and a hold have in common. What a patient reads and hears of it is in `words/messages`. */
 interface CommonDefinition<Id extends string> {
@@ -15,7 +15,7 @@ interface CommonDefinition<Id extends string> {
   purpose: string;
   /** Those of each direction, the most usual first. */
   faults: readonly Fault[];
-  /** Where the person should feel it, in the working leg; the outer side of the knee is never meant. */
+  /** Where the person should feel it, on the working side; the outer side of the knee is never meant. */
   felt: FeltPlace;
   preparation: Preparation;
   figure: Figure;

@@ -2,6 +2,7 @@ import { bridgeHold } from './each/bridgeHold';
 import { hipAbductionOnBentLeg } from './each/hipAbductionOnBentLeg';
 import { lateralStepDown } from './each/lateralStepDown';
 import { quadPressHold } from './each/quadPressHold';
+import { sideBridgeHold } from './each/sideBridgeHold';
 import { singleLegSitToStand } from './each/singleLegSitToStand';
 import { singleLegSquat } from './each/singleLegSquat';
 import { singleLegStanceHold } from './each/singleLegStanceHold';
@@ -24,6 +25,7 @@ const listed = [
   bridgeHold,
   singleLegStanceHold,
   wallSitHold,
+  sideBridgeHold,
 ] as const;
 
 type Listed = (typeof listed)[number];

@@ -54,8 +54,13 @@ function oldestOf(plan: PlanDocument): object {
   return { ...ofVersion4, version: 4 };
 }
 
-/** Exercises that came with version 7. */
-const newExercises: readonly ExerciseId[] = ['bridge-hold', 'single-leg-stance-hold', 'wall-sit-hold'];
+/** Exercises that came with version 7, or later. */
+const newExercises: readonly ExerciseId[] = [
+  'bridge-hold',
+  'single-leg-stance-hold',
+  'wall-sit-hold',
+  'side-bridge-hold',
+];
 
 /** An item without what version 7 added; null where it says something of that. */
 function itemOfVersion6(item: PlanItem): object | null {

@@ -14,11 +14,18 @@ const moments: readonly FigureMoment[] = ['start', 'end'];
  * A person who is upright is drawn as the camera sees them; legs that lie on the floor would be hidden by
  * their feet.
  */
-const views = { upright: ['front', 'side'], lying: ['oblique', 'side'] } as const;
+const views = {
+  upright: ['front', 'side'],
+  lying: ['oblique', 'side'],
+  onSide: ['front', 'oblique'],
+} as const;
 /** How far round towards the working leg and how far from above an oblique view is, radians. */
 const oblique = { round: (40 * Math.PI) / 180, above: (25 * Math.PI) / 180 };
 /** The mat under a person who lies or sits on the floor, body heights: across, behind the hips and ahead of them. */
-const mat = { half: 0.22, behind: 0.2, ahead: 0.64 };
+const mats = {
+  lying: { half: 0.22, behind: 0.2, ahead: 0.64 },
+  onSide: { half: 0.52, behind: 0.16, ahead: 0.24 },
+};
 
 /** In body heights: a picture's width, and what is kept free above the head and below the floor. */
 const width = 0.95;
@@ -37,19 +44,22 @@ const halfFoot = 0.0275;
 export function TaskFigure({ task, side, name }: { task: ExerciseId; side: Side; name: string }) {
   const poses = { start: figurePose(task, side, 'start'), end: figurePose(task, side, 'end') };
   const exercise = findExercise(task);
+  const { isLying = false, isOnSide = false } = exercise.figure;
+  const posture = isOnSide ? 'onSide' : isLying ? 'lying' : 'upright';
+  const mat = matCorners(mats[posture === 'onSide' ? 'onSide' : 'lying']);
   const caption = (view: View, moment: FigureMoment) =>
     message(`figure.${view}`, { moment: momentWords(task, moment) });
   return (
     <figure className="task-figure">
-      {views[exercise.figure.isLying === true ? 'lying' : 'upright'].flatMap((view) =>
+      {views[posture].flatMap((view) =>
         moments.map((moment) => (
           <div key={view + moment}>
             <svg
-              viewBox={viewBoxOf(Object.values(poses), view, side)}
+              viewBox={viewBoxOf(Object.values(poses), view, side, mat)}
               role="img"
               aria-label={`${name}, ${caption(view, moment)}`}
             >
-              <Drawing pose={poses[moment]} view={view} side={side} />
+              <Drawing pose={poses[moment]} view={view} side={side} mat={mat} hasLane={!isLying} />
               {exercise.figure[moment].presses === true && (
                 <Press at={placeIn(view, poses[moment], side)(poses[moment].knee[side])} />
               )}
@@ -79,18 +89,18 @@ function placeIn(view: View, pose: FigurePose, side: Side): (place: Place) => { 
   };
 }
 
-const matCorners: Place[] = [
-  { x: -mat.half, y: 0, z: -mat.behind },
-  { x: mat.half, y: 0, z: -mat.behind },
-  { x: mat.half, y: 0, z: mat.ahead },
-  { x: -mat.half, y: 0, z: mat.ahead },
+const matCorners = ({ half, behind, ahead }: (typeof mats)['lying']): Place[] => [
+  { x: -half, y: 0, z: -behind },
+  { x: half, y: 0, z: -behind },
+  { x: half, y: 0, z: ahead },
+  { x: -half, y: 0, z: ahead },
 ];
 
 /** As high as the higher of a task's poses, so that they share one floor and can be compared. */
-function viewBoxOf(poses: readonly FigurePose[], view: View, side: Side): string {
+function viewBoxOf(poses: readonly FigurePose[], view: View, side: Side, mat: readonly Place[]): string {
   const heights = poses.flatMap((pose) => {
     const place = placeIn(view, pose, side);
-    const floor = view === 'oblique' ? matCorners.map((corner) => place(corner).y) : [0];
+    const floor = view === 'oblique' ? mat.map((corner) => place(corner).y) : [0];
     // Of somebody who lies, the knees or the pelvis may be the highest.
     const joints = [pose.knee.left, pose.knee.right, pose.pelvis].map((joint) => place(joint).y);
     return [place(pose.head).y - headRadius, ...joints, ...floor];
@@ -111,11 +121,22 @@ function Press({ at: { x, y } }: { at: { x: number; y: number } }) {
   );
 }
 
-function Drawing({ pose, view, side }: { pose: FigurePose; view: View; side: Side }) {
+interface DrawingProps {
+  pose: FigurePose;
+  view: View;
+  side: Side;
+  /** Its corners. */
+  mat: readonly Place[];
+  /** Whether the knee's lane is drawn, as it is seen from the front. */
+  hasLane: boolean;
+}
+
+function Drawing({ pose, view, side, mat, hasLane }: DrawingProps) {
   const place = placeIn(view, pose, side);
   const points = (...places: Place[]) => places.map((at) => `${place(at).x},${place(at).y}`).join(' ');
   const [head, knee] = [place(pose.head), place(pose.knee[side])];
   const legOf = (which: Side) => points(pose.hip[which], pose.knee[which], pose.ankle[which]);
+  const armOf = (which: Side) => points(pose.hand[which], pose.elbow[which], pose.shoulder[which]);
   const footOf = (which: Side) => {
     const [ankle, toe] = [pose.ankle[which], pose.toe[which]];
     if (view !== 'front') return points(ankle, toe);
@@ -126,17 +147,17 @@ function Drawing({ pose, view, side }: { pose: FigurePose; view: View; side: Sid
   return (
     <>
       {view === 'oblique' ? (
-        <polygon className="figure-floor" points={points(...matCorners)} />
+        <polygon className="figure-floor" points={points(...mat)} />
       ) : (
         <line className="figure-floor" x1={-width / 2} x2={width / 2} y1={0} y2={0} />
       )}
-      {view === 'front' && <Lane at={pose.ankle[side].x} top={pose.hip[side].y + lane.above} />}
+      {view === 'front' && hasLane && <Lane at={pose.ankle[side].x} top={pose.hip[side].y + lane.above} />}
       {pose.prop !== null && <PropDrawing prop={pose.prop} at={place(pose.prop.at)} view={view} />}
       <polyline className="figure-line" points={legOf(other)} />
       <polyline className="figure-line" points={footOf(other)} />
       <polyline className="figure-line" points={points(pose.pelvis, pose.head)} />
-      <polyline className="figure-line" points={points(pose.hand.left, pose.shoulder.left)} />
-      <polyline className="figure-line" points={points(pose.hand.right, pose.shoulder.right)} />
+      <polyline className="figure-line" points={armOf('left')} />
+      <polyline className="figure-line" points={armOf('right')} />
       <polyline className="figure-line" points={points(pose.shoulder.left, pose.shoulder.right)} />
       <polyline className="figure-line" points={points(pose.hip.left, pose.hip.right)} />
       <circle className="figure-head" cx={head.x} cy={head.y} r={headRadius} />

@@ -8,6 +8,7 @@ export interface FigurePose {
   neck: Place;
   pelvis: Place;
   shoulder: Record<Side, Place>;
+  elbow: Record<Side, Place>;
   hand: Record<Side, Place>;
   hip: Record<Side, Place>;
   knee: Record<Side, Place>;
@@ -16,7 +17,7 @@ export interface FigurePose {
   prop: Prop | null;
 }
 
-const { shank, thigh, ankleHeight, halfHips } = segmentLengths;
+const { shank, thigh, upperArm, forearm, ankleHeight, halfHips } = segmentLengths;
 
 /**
  * A figure at the start or the far end of an exercise.
@@ -24,15 +25,30 @@ const { shank, thigh, ankleHeight, halfHips } = segmentLengths;
  * @returns  body heights; each segment as long as its length says, knees bent forward
  */
 export function figurePose(id: ExerciseId, side: Side, moment: FigureMoment): FigurePose {
-  const { pelvis, leanDeg, armDeg = 0, own, free, prop } = findExercise(id).figure[moment];
+  const { pelvis, leanDeg, sideLeanDeg = 0, armDeg = 0, ...rest } = findExercise(id).figure[moment];
+  const { own, free, isOnForearm = false, prop = null } = rest;
   const lean = (leanDeg * Math.PI) / 180;
-  const along = (from: Place, length: number): Place => ({
-    ...from,
-    y: from.y + length * Math.cos(lean),
-    z: from.z + length * Math.sin(lean),
+  const sideLean = (sideLeanDeg * Math.PI) / 180;
+  /** Moved as the upright body has it; leaning sideways turns that. */
+  const moved = (from: Place, { x, y, z }: Place): Place => ({
+    x: from.x + x * Math.cos(sideLean) - y * Math.sin(sideLean),
+    y: from.y + x * Math.sin(sideLean) + y * Math.cos(sideLean),
+    z: from.z + z,
   });
+  const along = (from: Place, length: number) =>
+    moved(from, { x: 0, y: length * Math.cos(lean), z: length * Math.sin(lean) });
   const neck = along(pelvis, segmentLengths.trunk);
-  const beside = (middle: Place, half: number) => ({ x: middle.x + half, y: middle.y, z: middle.z });
+  const beside = (middle: Place, half: number) => moved(middle, { x: half, y: 0, z: 0 });
+  const armOf = (shoulder: Place, x: 1 | -1) => {
+    if (isOnForearm && x === -1) {
+      const elbow = { ...shoulder, y: shoulder.y - upperArm };
+      return { elbow, hand: { ...elbow, z: elbow.z + forearm } };
+    }
+    const reach = armReach(x, armDeg);
+    const share = (length: number) =>
+      moved(shoulder, { x: length * reach.x, y: length * reach.y, z: length * reach.z });
+    return { elbow: share(upperArm), hand: share(upperArm + forearm) };
+  };
   const leg = (x: 1 | -1, ankle: Place) => {
     const hip = beside(pelvis, x * halfHips);
     const toe = {
@@ -41,7 +57,7 @@ export function figurePose(id: ExerciseId, side: Side, moment: FigureMoment): Fi
       z: ankle.z + 0.75 * segmentLengths.foot,
     };
     const shoulder = beside(neck, x * segmentLengths.halfShoulders);
-    return { hip, ankle, knee: kneeBetween(hip, ankle), toe, shoulder, hand: handOf(shoulder, x, armDeg) };
+    return { hip, ankle, knee: kneeBetween(hip, ankle), toe, shoulder, ...armOf(shoulder, x) };
   };
   const legs = { right: leg(-1, own), left: leg(1, free) };
   const each = <Key extends keyof typeof legs.left>(key: Key) => ({
@@ -52,8 +68,9 @@ export function figurePose(id: ExerciseId, side: Side, moment: FigureMoment): Fi
     head: along(neck, segmentLengths.neck),
     neck,
     pelvis,
-    prop: prop ?? null,
+    prop,
     shoulder: each('shoulder'),
+    elbow: each('elbow'),
     hand: each('hand'),
     hip: each('hip'),
     knee: each('knee'),
@@ -66,14 +83,13 @@ export function figurePose(id: ExerciseId, side: Side, moment: FigureMoment): Fi
 /** How far the arms hang away from the trunk, degrees: enough to be seen apart from it. */
 const armSpreadDeg = 9;
 
-/** The hand one arm's length from the shoulder, raised forward by this many degrees. */
-function handOf(shoulder: Place, x: 1 | -1, raisedDeg: number): Place {
+/** Which way a straight arm reaches that is raised forward by this many degrees; of length 1. */
+function armReach(x: 1 | -1, raisedDeg: number): Place {
   const [raised, spread] = [(raisedDeg * Math.PI) / 180, (armSpreadDeg * Math.PI) / 180];
-  const inPlane = segmentLengths.arm * Math.cos(spread);
   return {
-    x: shoulder.x + x * segmentLengths.arm * Math.sin(spread),
-    y: shoulder.y - inPlane * Math.cos(raised),
-    z: shoulder.z + inPlane * Math.sin(raised),
+    x: x * Math.sin(spread),
+    y: -Math.cos(spread) * Math.cos(raised),
+    z: Math.cos(spread) * Math.sin(raised),
   };
 }
 
@@ -105,6 +121,7 @@ function mirrored({ head, neck, pelvis, prop, ...joints }: FigurePose): FigurePo
     neck: over(neck),
     pelvis: over(pelvis),
     shoulder: swap(joints.shoulder),
+    elbow: swap(joints.elbow),
     hand: swap(joints.hand),
     hip: swap(joints.hip),
     knee: swap(joints.knee),

@@ -19,6 +19,10 @@ export interface Stance {
   pelvis: Place;
   /** The trunk's lean forward, degrees. */
   leanDeg: number;
+  /** The whole body's lean towards the working side, hips and arms included, degrees; 0 where nothing is said. */
+  sideLeanDeg?: number;
+  /** Whether the forearm of the working side stands on the floor below its shoulder. */
+  isOnForearm?: boolean;
   /** How far the arms are raised forward from hanging, degrees; 0 where nothing is said. */
   armDeg?: number;
   own: Place;
@@ -32,18 +36,20 @@ export interface Stance {
 export interface Figure extends Record<FigureMoment, Stance> {
   /** Whether the legs lie on the floor, where they would be hidden by their feet from the front. */
   isLying?: boolean;
+  /** Whether the person lies on the working side, across what a camera in front sees. */
+  isOnSide?: boolean;
 }
 
 /**
  * Lengths in body heights: Drillis & Contini 1966, as in Winter, table 4.1; half-breadths of hips and shoulders too.
- * The arm is upper arm and forearm, which are drawn straight.
  */
 export const segmentLengths = {
   shank: 0.246,
   thigh: 0.245,
   trunk: 0.288,
   neck: 0.1,
-  arm: 0.332,
+  upperArm: 0.186,
+  forearm: 0.146,
   foot: 0.152,
   ankleHeight: 0.039,
   halfHips: 0.0955,

@@ -112,12 +112,23 @@ export const exercises = {
   'exercise.wall-sit-hold.cautions':
     'The floor in front of the wall must not be slippery.\nDo not hold your breath: it raises your blood pressure.',
 
+  'exercise.side-bridge-hold.name': 'Side bridge, held',
+  'exercise.side-bridge-hold.setup':
+    'Lie on your {side, select, left {left side} other {right side}}, on something soft.\nPut the elbow under the shoulder, and the forearm to the front.\nBend the knees, or keep the legs straight, as you were shown.',
+  'exercise.side-bridge-hold.start': 'Lie on your {side, select, left {left side} other {right side}}.',
+  'exercise.side-bridge-hold.steps':
+    'Push the forearm into the floor and lift your hips.\nMake one line from head to {side, select, left {left knee or foot} other {right knee or foot}}.\nBreathe on; hold until the time is over.\nLower your hips slowly.',
+  'exercise.side-bridge-hold.cautions':
+    'Stop if your shoulder, back or knee hurts.\nDo not hold your breath: it raises your blood pressure.',
+
   'exercise.felt.thigh':
     'You should feel it in the front of the {side, select, left {left thigh} other {right thigh}}, not at the outer side of the knee.',
   'exercise.felt.buttock':
     'You should feel it in the {side, select, left {left buttock} other {right buttock}}, not at the outer side of the knee.',
   'exercise.felt.thigh-and-buttock':
     'You should feel it in the {side, select, left {left thigh and buttock} other {right thigh and buttock}}, not at the outer side of the knee.',
+  'exercise.felt.side-of-trunk':
+    'You should feel it in the {side, select, left {left side of your trunk and hip} other {right side of your trunk and hip}}, not in the shoulder.',
 
   'exercise.camera':
     'Put the camera two to three metres in front of you, upright and level, at the height of your hips or a little below. Both feet, and your head, must be in the picture.',

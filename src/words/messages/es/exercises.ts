@@ -114,12 +114,24 @@ export const exercises: Translated<typeof english> = {
   'exercise.wall-sit-hold.cautions':
     'El suelo delante de la pared no debe resbalar.\nNo aguantes la respiración: sube la tensión.',
 
+  'exercise.side-bridge-hold.name': 'Puente de lado, aguantar',
+  'exercise.side-bridge-hold.setup':
+    'Túmbate sobre el {side, select, left {lado izquierdo} other {lado derecho}}, en algo blando.\nPon el codo debajo del hombro, y el antebrazo hacia delante.\nDobla las rodillas, o deja las piernas rectas, como te enseñaron.',
+  'exercise.side-bridge-hold.start':
+    'Túmbate sobre el {side, select, left {lado izquierdo} other {lado derecho}}.',
+  'exercise.side-bridge-hold.steps':
+    'Empuja el suelo con el antebrazo y levanta la cadera.\nHaz una línea recta de la cabeza a la {side, select, left {rodilla izquierda o el pie} other {rodilla derecha o el pie}}.\nSigue respirando; aguanta hasta que acabe el tiempo.\nBaja la cadera despacio.',
+  'exercise.side-bridge-hold.cautions':
+    'Para si te duele el hombro, la espalda o la rodilla.\nNo aguantes la respiración: sube la tensión.',
+
   'exercise.felt.thigh':
     'Debes notarlo delante, en el {side, select, left {muslo izquierdo} other {muslo derecho}}, no en el lado de fuera de la rodilla.',
   'exercise.felt.buttock':
     'Debes notarlo en el {side, select, left {glúteo izquierdo} other {glúteo derecho}}, no en el lado de fuera de la rodilla.',
   'exercise.felt.thigh-and-buttock':
     'Debes notarlo en el {side, select, left {muslo y el glúteo izquierdos} other {muslo y el glúteo derechos}}, no en el lado de fuera de la rodilla.',
+  'exercise.felt.side-of-trunk':
+    'Debes notarlo en el {side, select, left {lado izquierdo del cuerpo y de la cadera} other {lado derecho del cuerpo y de la cadera}}, no en el hombro.',
 
   'exercise.camera':
     'Pon la cámara a dos o tres metros delante de ti, recta y nivelada, a la altura de tus caderas o un poco más abajo. Tienen que verse los dos pies y la cabeza.',
