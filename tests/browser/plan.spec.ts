@@ -22,6 +22,21 @@ async function chooseSide(page: Page, name: string) {
   await page.getByRole('option', { name }).press('Enter');
 }
 
+test('an empty plan offers the library with each leg, so that a plan takes three presses', async ({
+  page,
+}) => {
+  await openPlanScreen(page);
+  await expect(page.getByLabel('Patient’s pseudonym')).toBeFocused();
+  await page.keyboard.type('Grey Otter 3');
+  expect(await seriousFaults(page)).toEqual([]);
+  const first = page.getByRole('list', { name: 'First task' });
+  await first.getByRole('button', { name: 'Side bridge, held, left leg' }).click();
+  await expect(first).toBeHidden();
+  await expect(page.getByRole('region', { name: /^Task 1:/ })).toContainText('Side bridge, held');
+  await page.getByRole('button', { name: 'Link and code' }).click();
+  await expect(page.getByRole('img', { name: 'The plan as a QR code' })).toBeVisible();
+});
+
 const fault = (page: Page) =>
   page.getByRole('region', { name: 'Give it to the patient' }).getByRole('status');
 test('a plan can be written by keyboard, undone and saved, survives a reload, and reports what makes no sense', async ({
@@ -58,10 +73,23 @@ test('a plan can be written by keyboard, undone and saved, survives a reload, an
   await expect(page.getByRole('region', { name: /^Task 1:/ })).toHaveAccessibleName(
     'Task 1: Quadriceps press, held',
   );
-  await page.getByRole('button', { name: 'Limits of other measures' }).press('Enter');
+  await page.getByRole('button', { name: /^Limits: knee angle 10° inward, 10° outward$/ }).press('Enter');
   const lean = page.getByRole('group', { name: 'Trunk lean', exact: true });
   await lean.getByRole('button', { name: 'Set 10°' }).first().press('Enter');
   await expect(lean.getByRole('textbox', { name: 'Towards the working side, degrees' })).toHaveValue('10°');
+  const limits = page.getByRole('button', { name: /^Limits: knee angle .* · trunk lean 10° towards/ });
+  await limits.press('Enter');
+  await expect(lean).toBeHidden();
+  // What is seldom said is closed, and its line says what is said.
+  const more = page
+    .getByRole('region', { name: /^Task 2:/ })
+    .getByRole('button', { name: /^Bend, holding on/ });
+  await more.press('Enter');
+  await page.getByLabel('Knee bend, °').fill('60');
+  await page.keyboard.press('Tab');
+  await more.press('Enter');
+  await expect(more).toHaveAccessibleName(/goal: .*60°/);
+  await expect(page.getByLabel('Knee bend, °')).toBeHidden();
   await page.getByLabel('Your own words to the patient').fill('<script>alert(1)</script> Slowly.');
   const sheet = page.getByRole('article', { name: 'The patient’s sheet' });
   await expect(sheet).toContainText('<script>alert(1)</script> Slowly.');

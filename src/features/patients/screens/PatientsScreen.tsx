@@ -32,6 +32,9 @@ export function PatientsScreen() {
       <header className="sessions-head">
         <Brand />
         <h1>Patients</h1>
+        <Button className="button button-quiet" onPress={() => void navigation.show('plan')}>
+          Write a plan
+        </Button>
         <Button className="button button-quiet" onPress={() => void navigation.show('sessions')}>
           Kept sessions
         </Button>

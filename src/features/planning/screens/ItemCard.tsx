@@ -7,7 +7,8 @@ import { Choice } from '#ui/components/Choice';
 import { NumberBox } from '#ui/components/NumberBox';
 import { sideChoices } from '../rules/sideChoices';
 import { AboutTask } from './AboutTask';
-import { ProgressFields } from './ProgressFields';
+import { HeightFields } from './HeightFields';
+import { MoreFields } from './MoreFields';
 import { RepetitionFields } from './RepetitionFields';
 import { StageChoice } from './StageChoice';
 
@@ -89,9 +90,10 @@ export function ItemCard({ item, number, painful, onChange, onRemove, onMoveUp, 
           range={restSeconds}
           onChange={(value) => onChange({ ...item, restSeconds: value }, 'restSeconds')}
         />
+        <HeightFields item={item} onChange={onChange} />
       </div>
-      <ProgressFields item={item} onChange={onChange} />
       {item.kind === 'repetitions' && <RepetitionFields item={item} onChange={onChange} />}
+      <MoreFields item={item} onChange={onChange} />
       <AboutTask id={item.task} />
     </section>
   );

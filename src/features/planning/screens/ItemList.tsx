@@ -9,6 +9,7 @@ import { Message } from '#ui/components/Message';
 import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
 import { sideSentences } from '../rules/sideSentences';
 import { painfulSideOf } from '../store/createPlanWriting';
+import { FirstTask } from './FirstTask';
 import { FreeItems } from './FreeItems';
 import { ItemCard } from './ItemCard';
 import { Restrictions } from './Restrictions';
@@ -37,9 +38,7 @@ export function ItemList() {
   return (
     <section className="plan-items-form" aria-labelledby="tasks-title" ref={list}>
       <h2 id="tasks-title">Tasks, in order</h2>
-      {items.length === 0 && (
-        <p className="soft">None yet. Each starts with a suggested dose, which you can change.</p>
-      )}
+      {items.length === 0 && <FirstTask painful={painful} onChoose={(item) => put([item])} />}
       {sideSentences(items, painful).map((sentence) => (
         <Message key={sentence} kind="caution" title="Sides">
           {sentence}

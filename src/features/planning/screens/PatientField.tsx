@@ -28,6 +28,7 @@ export function PatientField() {
         maxLength={planBounds.patient}
         onChange={write}
         autoComplete="off"
+        autoFocus={patient === ''}
       >
         <Label className="field-label">Patient’s pseudonym</Label>
         <Input className="text-input" />

@@ -1,15 +1,10 @@
 import { Button, Disclosure, DisclosurePanel } from 'react-aria-components';
-import { findTask } from '#core/exercises/exercises';
 import { measures, type MeasureId } from '#core/measures/measures';
 import type { FeedbackMode } from '#core/protocol/feedback';
-import { usualTempo } from '#documents/plan/itemProgress';
-import type { RepetitionItem, Tempo } from '#documents/plan/planDocument';
-import { planRanges } from '#documents/plan/planRanges';
+import type { RepetitionItem } from '#documents/plan/planDocument';
 import { Choice } from '#ui/components/Choice';
 import { MeasureLimits, MeasureLimitSource } from '#ui/components/MeasureLimits';
-import { NumberBox } from '#ui/components/NumberBox';
-import { addedLimitsWords } from '#words/limitWords';
-import { Tick } from './Tick';
+import { addedLimitsWords, kneeLimitWords } from '#words/limitWords';
 
 interface Props {
   item: RepetitionItem;
@@ -23,21 +18,10 @@ const feedbackOptions: { id: FeedbackMode; name: string; hint: string }[] = [
   { id: 'none', name: 'None', hint: '' },
 ];
 
-/** Spoken feedback, the lane's limits, and tempo. */
+/** Spoken feedback, and in one line the limits, which opens to change them. */
 export function RepetitionFields({ item, onChange }: Props) {
-  const { limits, tempo } = item;
-  const limited = addedLimitsWords(limits);
-  const { shape } = findTask(item.task);
-  const [down, up] = shape === 'reach' ? ['Back', 'Out'] : ['Down', 'Up'];
-  const tempoBox = (field: keyof Tempo, label: string) =>
-    tempo !== null && (
-      <NumberBox
-        label={`${label}, s`}
-        value={tempo[field]}
-        range={planRanges[field]}
-        onChange={(value) => onChange({ ...item, tempo: { ...tempo, [field]: value } }, field)}
-      />
-    );
+  const { limits } = item;
+  const added = addedLimitsWords(limits);
   const limitsOf = ({ id, name }: { id: MeasureId; name: string }) => (
     <div key={id} className="plan-limit">
       <h4>{name}</h4>
@@ -62,26 +46,13 @@ export function RepetitionFields({ item, onChange }: Props) {
           onChange={(feedback) => onChange({ ...item, feedback })}
         />
       </div>
-      {measures.filter(({ isAlwaysLimited }) => isAlwaysLimited).map(limitsOf)}
       <Disclosure className="plan-limits">
         <Button slot="trigger" className="button button-quiet">
-          Limits of other measures{limited === '' ? '' : `: ${limited}`}
+          Limits: knee angle {kneeLimitWords(limits)}
+          {added === '' ? '' : ` · ${added}`}
         </Button>
-        <DisclosurePanel>
-          {measures.filter(({ isAlwaysLimited }) => !isAlwaysLimited).map(limitsOf)}
-        </DisclosurePanel>
+        <DisclosurePanel>{measures.map(limitsOf)}</DisclosurePanel>
       </Disclosure>
-      <div className="plan-pair">
-        <Tick
-          isSelected={tempo !== null}
-          onChange={(isSet) => onChange({ ...item, tempo: isSet ? usualTempo : null })}
-        >
-          Tempo
-        </Tick>
-        {tempoBox('downSeconds', shape === 'reach' ? up : down)}
-        {tempoBox('pauseSeconds', 'Stay')}
-        {tempoBox('upSeconds', shape === 'reach' ? down : up)}
-      </div>
     </>
   );
 }

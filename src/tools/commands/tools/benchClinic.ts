@@ -1,10 +1,18 @@
 import { readFileSync } from 'node:fs';
-import { chromium, type Page } from '@playwright/test';
+import { chromium, type Locator, type Page } from '@playwright/test';
 import { median } from 'd3-array';
 import type {} from '../../headless/storage';
 import { mapSavedCurves } from '#core/measures/measures';
+import type { PlanDocument } from '#documents/plan/planDocument';
+import { finishDraft, newDraft, newItem } from '#documents/plan/planDraft';
 import { parseRecording } from '#documents/recording/parseRecording';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { notAsked } from '#documents/session/notAsked';
+import { sessionVersion, type SessionDocument } from '#documents/session/sessionDocument';
+import { unplannedSet } from '#documents/session/unplannedSet';
+import { packParcel } from '#features/sharing/store/parcel';
+import { newKeyPair, sealFor } from '#shell/seal';
+import { clickThrough, type ClinicWays, type SentFile } from './clinicClicks';
 import { ensureBuilt } from './ensureBuilt';
 import { browserSwitches, findBrowser } from './findBrowser';
 import { serveBuild } from './serveBuild';
@@ -19,19 +27,26 @@ export interface ClinicFigures {
   courseMs: number;
   /** From the last key of a search to what was found on the screen. */
   searchMs: number;
+  /** From choosing a set of the course to its repetitions on the screen; one of the length of the example. */
+  openSetMs: number;
   /** Working everything out for the first time, once. */
   firstTimeMs: number;
+  /** Putting everything into storage, once; the way there is the benchmark's own. */
+  fillingMs: number;
+  /** Each from the first page, clicked through once. */
+  ways: ClinicWays;
 }
 
 const clinic = { patients: 500, sessions: 20, sets: 1, firstSets: 4 };
-const rounds = 9;
+const rounds = 5;
 /** The patient whose course has the most sets. */
 const fullest = 'Invented Heron 1000';
 const longMs = 600_000;
 
 /** @param recordingPath  a recording document whose repetitions are repeated */
 export async function benchClinic(recordingPath: string): Promise<ClinicFigures> {
-  const recording = withoutFrames(parseRecording(readFileSync(recordingPath, 'utf8')));
+  const example = parseRecording(readFileSync(recordingPath, 'utf8'));
+  const recording = withoutFrames(example);
   ensureBuilt();
   const server = await serveBuild();
   const browser = await chromium.launch({ executablePath: findBrowser(), args: [...browserSwitches] });
@@ -40,27 +55,39 @@ export async function benchClinic(recordingPath: string): Promise<ClinicFigures>
     page.setDefaultTimeout(longMs);
     await page.goto(new URL('tools/headless/storage.html', server.url).href);
     await page.waitForFunction(() => 'storagePage' in window);
+    const fromMs = Date.now();
     await page.evaluate((asked) => window.storagePage.seedClinic(asked), { ...clinic, recording });
+    const fillingMs = Date.now() - fromMs;
+    const sent = await keepForWays(page, example);
     await page.goto(server.url);
     await page.getByRole('button', { name: 'I treat people' }).click();
     const firstTimeMs = await timeFirstTime(page);
-    const [listMs, searchMs, courseMs]: [number[], number[], number[]] = [[], [], []];
+    const [listMs, searchMs, courseMs, openSetMs]: number[][] = [[], [], [], []];
     for (let round = 0; round < rounds; round++) {
       await page.getByRole('button', { name: 'Back to the start' }).click();
-      listMs.push(await timePress(page, 'Patients', '.patients-line'));
+      listMs!.push(await timePress(page, 'Patients', '.patients-line'));
       await page.getByRole('searchbox').fill(fullest.slice(0, -1));
       await page.waitForFunction(() => document.querySelectorAll('.patients-line').length === 10);
-      searchMs.push(await timeSearch(page, fullest));
-      courseMs.push(await timePress(page, fullest, '.course-set'));
+      searchMs!.push(await timeSearch(page, fullest));
+      courseMs!.push(await timePress(page, fullest, '.course-set'));
+      await page.getByRole('button', { name: 'All patients' }).click();
+      await page.getByRole('searchbox').fill(sent.patient);
+      await page.locator('.patients-line', { hasText: sent.patient }).click();
+      openSetMs!.push(await timePress(page, page.locator('.course-set').first(), '.table-row'));
+      await page.getByRole('button', { name: 'Back to the patient' }).click();
       await page.getByRole('button', { name: 'All patients' }).click();
     }
+    const ways = await clickThrough(page, sent, fullest);
     return {
       patients: clinic.patients,
       sessions: clinic.patients * clinic.sessions,
-      listMs: median(listMs)!,
-      courseMs: median(courseMs)!,
-      searchMs: median(searchMs)!,
+      listMs: median(listMs!)!,
+      courseMs: median(courseMs!)!,
+      searchMs: median(searchMs!)!,
+      openSetMs: median(openSetMs!)!,
       firstTimeMs,
+      fillingMs,
+      ways,
     };
   } finally {
     await browser.close();
@@ -97,17 +124,77 @@ function withoutFrames({ observed, derived, ...rest }: RecordingDocument): Recor
 /** From the list with nothing worked out to everything worked out, ms. */
 async function timeFirstTime(page: Page): Promise<number> {
   const fromMs = Date.now();
+  /** With the one who sends a file. */
+  const everybody = clinic.patients + 1;
   await page.getByRole('button', { name: 'Patients', exact: true }).click();
-  await page.getByText(`${clinic.patients} patients, ${clinic.patients} with new sessions`).waitFor();
+  await page.getByText(`${everybody} patients, ${everybody} with new sessions`).waitFor();
   await page.waitForFunction(
     () => !document.querySelector('.patients-counted')!.textContent.includes('reading'),
   );
   return Date.now() - fromMs;
 }
 
+/**
+ * Keeps a plan, an earlier session of its patient with the example, and the clinic's key; seals a session that the
+ * patient sends.
+ */
+async function keepForWays(page: Page, example: RecordingDocument): Promise<SentFile> {
+  const plan = smallestPlan();
+  const key = await newKeyPair();
+  const visitOf = (recording: RecordingDocument): SessionDocument => ({
+    format: 'overfoot-visit',
+    version: sessionVersion,
+    ...notAsked,
+    id: crypto.randomUUID(),
+    startedAt: recording.createdAt,
+    endedAt: null,
+    patient: plan.patient,
+    planId: plan.id,
+    painBefore: 1,
+    painAfter: 2,
+    effort: 5,
+    remark: '',
+    sets: [{ ...unplannedSet({ id: recording.id, ...recording.setup }, 1) }],
+  });
+  const kept = { ...example, id: crypto.randomUUID(), createdAt: '2026-02-02T08:00:00.000Z' };
+  await page.evaluate(
+    async ({ planId, planText, keys, session, recording }) => {
+      const { repository } = await window.storagePage.openRepository();
+      await repository.plans.save(planId, planText);
+      await repository.notes.write('keys', keys);
+      const visitId = session.id;
+      await repository.keepTogether(session, [{ recording, visitId, fromVideo: 'impossible', video: null }]);
+      repository.close();
+    },
+    {
+      planId: plan.id,
+      planText: JSON.stringify(plan),
+      keys: JSON.stringify([key]),
+      session: visitOf(kept),
+      recording: kept,
+    },
+  );
+  const done = { ...example, id: crypto.randomUUID(), createdAt: '2026-02-04T08:00:00.000Z' };
+  const parcel = { session: visitOf(done), sets: [{ recording: done, video: null }], sentAt: done.createdAt };
+  const sealed = await sealFor(key.recipient, await packParcel(parcel, null));
+  return { name: 'sent.age', bytes: new Uint8Array(await sealed.arrayBuffer()), patient: plan.patient };
+}
+
+/** The plan of one exercise that the sent session follows. */
+function smallestPlan(): PlanDocument {
+  const item = { ...newItem('split-stance-sit-to-stand'), sides: ['right' as const] };
+  const draft = { ...newDraft(), patient: 'Invented Plover 9', items: [item] };
+  const finished = finishDraft(draft, crypto.randomUUID(), '2026-01-30T08:00:00.000Z');
+  if (finished.kind !== 'plan') throw new Error(finished.sentence);
+  return finished.plan;
+}
+
 /** From the press of a button to the frame in which something stands on the screen, ms. */
-async function timePress(page: Page, name: string, appears: string): Promise<number> {
-  const button = page.getByRole('button', { name, exact: name === 'Patients' });
+async function timePress(page: Page, pressed: string | Locator, appears: string): Promise<number> {
+  const button =
+    typeof pressed === 'string'
+      ? page.getByRole('button', { name: pressed, exact: pressed === 'Patients' })
+      : pressed;
   await button.waitFor();
   await watch(page, 'pointerdown', appears, 1);
   await button.click();

@@ -1,10 +1,13 @@
+import { Button, Disclosure, DisclosurePanel } from 'react-aria-components';
 import { findTask } from '#core/exercises/exercises';
 import { depthOfBend } from '#core/measures/depth';
 import { supports, type Support } from '#core/protocol/support';
-import { upToOf } from '#documents/plan/itemProgress';
-import type { PlanItem } from '#documents/plan/planDocument';
+import { itemFacts } from '#documents/plan/itemFacts';
+import { upToOf, usualTempo } from '#documents/plan/itemProgress';
+import type { PlanItem, RepetitionItem, Tempo } from '#documents/plan/planDocument';
 import { planRanges } from '#documents/plan/planRanges';
 import { Choice } from '#ui/components/Choice';
+import { NumberBox } from '#ui/components/NumberBox';
 import { LoadFields } from './LoadFields';
 import { OpenBox } from './OpenBox';
 import { Tick } from './Tick';
@@ -14,34 +17,45 @@ interface Props {
   onChange: (item: PlanItem, field?: string) => void;
 }
 
+type RepetitionProps = Props & { item: RepetitionItem };
+
 const supportWords: Record<Support, string> = {
   none: 'Nothing held',
   fingertip: 'A fingertip',
   hand: 'A hand',
 };
 
-/** How an item is set up: seat, step, how deep, what is held, load; and how it is done and progressed. */
-export function ProgressFields({ item, onChange }: Props) {
+/** What is said of an item only at times, closed; what it says is told in its one line. */
+export function MoreFields(props: Props) {
+  const said = saidOf(props.item);
+  return (
+    <Disclosure className="plan-limits">
+      <Button slot="trigger" className="button button-quiet">
+        Bend, holding on, load, tempo, times a week, goal{said === '' ? '' : `: ${said}`}
+      </Button>
+      <DisclosurePanel>
+        <Fields {...props} />
+      </DisclosurePanel>
+    </Disclosure>
+  );
+}
+
+function saidOf(item: PlanItem): string {
+  const heights = { seatHeightCm: null, stepHeightCm: null };
+  const facts = itemFacts({ ...item, ...(item.kind === 'hold' ? {} : heights), restSeconds: 0 });
+  const goal =
+    item.kind === 'repetitions' && item.upTo !== null
+      ? [`${item.upTo.min} to ${item.upTo.max} repetitions`]
+      : [];
+  const noLoad = item.load?.kind === 'none' ? ['no load'] : [];
+  return [...facts.map((fact) => fact.replace(/\.$/, '')), ...noLoad, ...goal].join(' · ');
+}
+
+function Fields({ item, onChange }: Props) {
   const { support, bendDeg, perWeek } = item;
   return (
     <>
       <div className="plan-pair">
-        {item.kind === 'repetitions' && findTask(item.task).shape === 'rise' && (
-          <OpenBox
-            label="Seat height, cm"
-            value={item.seatHeightCm}
-            range={planRanges.seatHeightCm}
-            onChange={(seatHeightCm) => onChange({ ...item, seatHeightCm }, 'seat')}
-          />
-        )}
-        {item.kind === 'repetitions' && findTask(item.task).preparation.needs.includes('step') && (
-          <OpenBox
-            label="Step height, cm"
-            value={item.stepHeightCm}
-            range={planRanges.stepHeightCm}
-            onChange={(stepHeightCm) => onChange({ ...item, stepHeightCm }, 'step')}
-          />
-        )}
         <OpenBox
           label="Knee bend, °"
           value={bendDeg}
@@ -72,6 +86,7 @@ export function ProgressFields({ item, onChange }: Props) {
           with thigh and shank leaning alike.
         </p>
       )}
+      {item.kind === 'repetitions' && <TempoFields item={item} onChange={onChange} />}
       {item.sides.length > 1 && (
         <Tick isSelected={item.sidesInTurn} onChange={(sidesInTurn) => onChange({ ...item, sidesInTurn })}>
           Legs in turn: one rests while the other works
@@ -82,7 +97,7 @@ export function ProgressFields({ item, onChange }: Props) {
 }
 
 /** Repetitions to work up to; empty as the stage or the library says. */
-function UpTo({ item, onChange }: Props & { item: Extract<PlanItem, { kind: 'repetitions' }> }) {
+function UpTo({ item, onChange }: RepetitionProps) {
   const usual = upToOf({ ...item, upTo: null });
   const put = (end: 'min' | 'max', value: number | null) => {
     if (value === null) return onChange({ ...item, upTo: null }, `upTo-${end}`);
@@ -109,5 +124,33 @@ function UpTo({ item, onChange }: Props & { item: Extract<PlanItem, { kind: 'rep
         onChange={(value) => put('max', value)}
       />
     </>
+  );
+}
+
+function TempoFields({ item, onChange }: RepetitionProps) {
+  const { tempo } = item;
+  const { shape } = findTask(item.task);
+  const [down, up] = shape === 'reach' ? ['Back', 'Out'] : ['Down', 'Up'];
+  const tempoBox = (field: keyof Tempo, label: string) =>
+    tempo !== null && (
+      <NumberBox
+        label={`${label}, s`}
+        value={tempo[field]}
+        range={planRanges[field]}
+        onChange={(value) => onChange({ ...item, tempo: { ...tempo, [field]: value } }, field)}
+      />
+    );
+  return (
+    <div className="plan-pair">
+      <Tick
+        isSelected={tempo !== null}
+        onChange={(isSet) => onChange({ ...item, tempo: isSet ? usualTempo : null })}
+      >
+        Tempo
+      </Tick>
+      {tempoBox('downSeconds', shape === 'reach' ? up : down)}
+      {tempoBox('pauseSeconds', 'Stay')}
+      {tempoBox('upSeconds', shape === 'reach' ? down : up)}
+    </div>
   );
 }
