@@ -1,8 +1,12 @@
+import { readFileSync } from 'node:fs';
 import { expect, test, type Browser, type BrowserContext, type Page } from '@playwright/test';
+import { notedConditions } from '#documents/plan/notedConditions';
 import type { PlanDocument } from '#documents/plan/planDocument';
+import { parseRecording } from '#documents/recording/parseRecording';
 import { deviceOf } from '#tools/commands/tools/deviceOf';
 import { createReading } from '#tools/commands/tools/home/walkDay';
 import { acceptPlan, openPlanFile } from '#tools/commands/tools/homePages';
+import { projectRoot } from '#tools/commands/tools/projectRoot';
 import { seriousFaults } from '../support/browser/accessibilityFaults';
 import { openAnew } from '../support/browser/openAnew';
 import { openStoragePage } from '../support/browser/recordedClock';
@@ -166,4 +170,75 @@ test('the pages of the second day have no serious faults for a screen reader, an
   await button(page, 'Nothing new').click();
   await expect(button(page, 'Begin')).toBeEnabled();
   await look();
+});
+
+/** Three sessions in which all went well, the last of them two days ago, and opens the page again. */
+async function keepThreeGood(page: Page, plan: PlanDocument): Promise<void> {
+  const example = parseRecording(readFileSync(`${projectRoot}fixtures/example.session.json`, 'utf8'));
+  // The same knee in each repetition, far within the limits.
+  const repetitions = example.derived.repetitions.map((repetition) => {
+    const { max, ...knee } = repetition.ranges['knee-angle'];
+    const ranges = { ...repetition.ranges, 'knee-angle': { ...knee, max: max && { ...max, value: 3 } } };
+    return { ...repetition, ranges };
+  });
+  const limits = { ...example.limits, 'knee-angle': { least: -30, most: 30 } };
+  const idOf = (letter: string, day: number) => `${letter}b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d1${day}`;
+  const kept = [8, 5, 2].map((daysAgo, index, all) => {
+    const startedAt = new Date(Date.now() - daysAgo * 24 * 3_600_000).toISOString();
+    const before = all[index - 1];
+    const recording = {
+      ...example,
+      id: idOf('7', daysAgo),
+      createdAt: startedAt,
+      limits,
+      derived: { ...example.derived, repetitions },
+    };
+    const session = {
+      ...smallSession(),
+      ...{ id: idOf('3', daysAgo), startedAt, endedAt: startedAt },
+      ...{ planId: plan.id, patient: plan.patient, painBefore: 1, painAfter: 1 },
+      check: { asked: 'new' as const, signs: [], takenBack: [] },
+      afterLast:
+        before === undefined ? null : { visitId: idOf('3', before), worst: 1, swelling: 'same' as const },
+      sets: [
+        {
+          ...smallSession().sets[0]!,
+          ...{ sessionId: recording.id, prescribedRepetitions: 6, painDuring: 1, cutShort: null },
+          conditions: notedConditions(plan.items[0]!, plan),
+        },
+      ],
+    };
+    return { recording, session };
+  });
+  await openStoragePage(page);
+  await page.evaluate(async (sessions) => {
+    const { repository } = await window.storagePage.openRepository();
+    for (const { recording, session } of sessions) {
+      await repository.sessions.save(session);
+      await repository.recordings.save(recording, {
+        visitId: session.id,
+        video: null,
+        fromVideo: 'impossible',
+      });
+    }
+    repository.close();
+  }, kept);
+  await openAnew(page);
+}
+
+test('where the plan allows it, a set has two more after three good sessions, and says so', async ({
+  baseURL,
+  browser,
+}) => {
+  const item = smallItem({ sets: 1, repetitions: 6, upTo: { min: 20, max: 25 } });
+  const change = { items: [item], autoStep: 'within-plan' as const };
+  const page = await openNextDay(browser, baseURL!, change);
+  await keepThreeGood(page, smallPlan(change));
+  await expect(page.getByLabel('Your plan')).toContainText('6 times');
+  await number(page, 1).click();
+  await number(page, 1).click();
+  await expect(
+    page.getByText('Split-stance sit-to-stand: today 8 instead of 6. The last times went well.'),
+  ).toBeVisible();
+  expect(await seriousFaults(page)).toEqual([]);
 });

@@ -21,6 +21,7 @@ import { proposalKinds } from '#core/programme/proposal';
 import { thresholdFacts } from '#core/programme/proposalThresholds';
 import { propose } from '#core/programme/propose';
 import { sides } from '#core/protocol/side';
+import { builtInQuestionnaires } from '#core/questionnaires/builtIn';
 import { eyeAgreement } from '#core/reliability/eyeAgreement';
 import { ownError, repeatAgreement, repeatKinds } from '#core/reliability/ownError';
 import { clinicianFlags } from '#core/safety/clinicianFlags';
@@ -236,6 +237,7 @@ describe('every sentence that the rules can say', () => {
       thresholdFacts,
       clinicianFlags,
       handMeasures,
+      builtInQuestionnaires,
       criteriaCards,
       stateWords,
       changeWords.noImportantChange,

@@ -20,6 +20,7 @@ import { PatientNeeds } from './PatientNeeds';
 import { PatientSessions } from './PatientSessions';
 import { PlanCard } from './PlanCard';
 import { ProgrammeCard } from './ProgrammeCard';
+import { QuestionnairesCard } from './QuestionnairesCard';
 import { RedFlagsCard } from './RedFlagsCard';
 import { ReportPage } from './ReportPage';
 import { RestrictionsCard } from './RestrictionsCard';
@@ -119,6 +120,7 @@ function Page() {
             <ProgrammeCard sessions={sessions} />
             <CourseCard course={course} />
             <ChangeCard course={course} />
+            <QuestionnairesCard />
             <TestsCard />
             <CriteriaCard />
             <OwnErrorCard course={course} />

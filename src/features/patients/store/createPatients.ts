@@ -3,9 +3,11 @@ import type { Sureness } from '#core/chance/grade';
 import { ensurePatient } from '#device/storage/ensurePatient';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
+import type { QuestionnaireRecord } from '#documents/patient/caseEntries';
 import { withMark } from '#documents/patient/mergePatients';
 import type { PatientDocument, PatientNotes, SessionMark } from '#documents/patient/patientDocument';
 import type { PlanDraft } from '#documents/plan/planDraft';
+import { buildQuestionnaireResponse } from '#documents/questionnaire/buildQuestionnaireResponse';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { plainName } from '#documents/schema/plainName';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
@@ -14,6 +16,7 @@ import { isoDay } from '#words/dateWords';
 import { listPatients } from '../rules/listPatients';
 import { errorBetweenDays } from '../rules/practiceRepeats';
 import type { PatientIndex } from './createPatientIndex';
+import { importQuestionnaire, readImported, removeImported } from './importedQuestionnaires';
 import { demoSeed, keepDemo } from './keepDemo';
 import { patientBundle } from './patientBundle';
 import { initialPatientsState, type PatientsState } from './patientsState';
@@ -60,6 +63,12 @@ export interface Patients {
   mark(sessionId: string, state: SessionMark['state']): Promise<void>;
   /** Adds to the open patient's record. */
   record(change: (patient: PatientDocument, entry: Entry) => PatientDocument): Promise<void>;
+  /** Keeps a questionnaire of FHIR R4 on this device, to be filled in for any patient. */
+  importQuestionnaire(file: File): Promise<void>;
+  /** What was answered stays. */
+  removeQuestionnaire(url: string): Promise<void>;
+  /** Saves the answers of a questionnaire as a FHIR R4 QuestionnaireResponse. */
+  saveResponse(record: QuestionnaireRecord): void;
   /** Opens a draft in plan writing, in place of the one there, which can be had back by undo. */
   writePlan(draft: PlanDraft): Promise<void>;
   /** @returns  the id of the patient with that pseudonym, who is added where there is none; null where that fails */
@@ -122,6 +131,7 @@ export function createPatients(world: PatientsWorld): Patients {
       const found = texts.map(planOfText).filter((plan) => plan !== null);
       set({ patient, isMissing: patient === null, plans: found.reverse(), readAtMs: now().getTime() });
       set(await readPractice(kept, index));
+      set({ imported: await readImported(kept.notes) });
     });
   /** What changes while it is shown, here or in another tab, is shown at once. */
   const watch = (kept: Repository) => {
@@ -228,6 +238,16 @@ export function createPatients(world: PatientsWorld): Patients {
         return marks === patient.marks ? patient : { ...patient, marks };
       }),
     record: (change) => update((patient) => change(patient, { id: newId(), at: now().toISOString() })),
+    importQuestionnaire: (file) =>
+      attempt('open', async ({ notes }) => set({ imported: await importQuestionnaire(notes, file) })),
+    removeQuestionnaire: (url) =>
+      attempt('delete', async ({ notes }) => set({ imported: await removeImported(notes, url) })),
+    saveResponse(record) {
+      const { patient } = get();
+      if (patient === null) return;
+      const response = buildQuestionnaireResponse(record, patient.pseudonym);
+      world.saveFile(`overfoot-questionnaire-${record.on}.json`, JSON.stringify(response, null, 2));
+    },
     writePlan: (draft) => attempt('open', () => writePlan(draft)),
     async add(pseudonym) {
       let id: string | null = null;

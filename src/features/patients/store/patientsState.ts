@@ -1,5 +1,6 @@
 import type { PatientDocument } from '#documents/patient/patientDocument';
 import type { PlanDocument } from '#documents/plan/planDocument';
+import type { QuestionnaireDefinition } from '#documents/questionnaire/questionnaire';
 import type { ShownProblem } from '#shell/explainProblem';
 import type { PatientRow } from '../rules/listPatients';
 import type { PracticeEye } from '../rules/practiceEyes';
@@ -20,6 +21,8 @@ export interface PatientsState {
   repeats: readonly PracticeRepeat[] | null;
   /** What therapists of this practice judged by eye; null until it is read. */
   eyes: readonly PracticeEye[] | null;
+  /** Questionnaires that the practice imported on this device. */
+  imported: readonly QuestionnaireDefinition[];
   /** When that was read, ms since 1970. */
   readAtMs: number;
   /** A table, a bundle or the demo clinic that is being made; null while none is. */
@@ -35,6 +38,7 @@ export const initialPatientsState: PatientsState = {
   plans: [],
   repeats: null,
   eyes: null,
+  imported: [],
   readAtMs: 0,
   making: null,
   problem: null,
