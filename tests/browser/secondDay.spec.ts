@@ -238,7 +238,7 @@ test('where the plan allows it, a set has two more after three good sessions, an
   await number(page, 1).click();
   await number(page, 1).click();
   await expect(
-    page.getByText('Split-stance sit-to-stand: today 8 instead of 6. The last times went well.'),
+    page.getByText('Split-stance sit-to-stand: today 8 times instead of 6. The last times went well.'),
   ).toBeVisible();
   expect(await seriousFaults(page)).toEqual([]);
 });

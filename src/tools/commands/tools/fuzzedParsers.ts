@@ -9,6 +9,7 @@ import { readSender } from '#documents/parcel/parcelSender';
 import { newPatient } from '#documents/patient/newPatient';
 import { parsePlan } from '#documents/plan/parsePlan';
 import { packPlan, readPlanLink, sealedToFragment } from '#documents/plan/planLink';
+import { parseQuestionnaire } from '#documents/questionnaire/parseQuestionnaire';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { notAsked } from '#documents/session/notAsked';
 import { parseSession } from '#documents/session/parseSession';
@@ -96,6 +97,31 @@ const session = {
         feedback: 'none',
         isTest: true,
       },
+    },
+  ],
+};
+
+/** Of FHIR R4, as a practice imports it. */
+const questionnaire = {
+  resourceType: 'Questionnaire',
+  url: 'https://example.org/fhir/Questionnaire/invented',
+  version: '1',
+  title: 'Invented',
+  item: [
+    {
+      linkId: 'g',
+      type: 'group',
+      text: 'Stairs',
+      item: [{ linkId: 'a', type: 'integer', text: 'How many?' }],
+    },
+    {
+      linkId: 'b',
+      type: 'choice',
+      text: 'Which?',
+      answerOption: [
+        { valueCoding: { system: 'urn:invented', code: 'x', display: 'X' } },
+        { valueString: 'y' },
+      ],
     },
   ],
 };
@@ -256,6 +282,14 @@ export function fuzzedParsers(): FuzzedParser[] {
       parse: parseRecording,
       isRefusal: isOf('recording'),
       jsonSchema: documentJsonSchema('recording'),
+    },
+    {
+      name: 'questionnaire',
+      file: 'questionnaire',
+      document: questionnaire,
+      parse: parseQuestionnaire,
+      isRefusal: isOf('file'),
+      jsonSchema: anything,
     },
     {
       name: 'sent session, first line',

@@ -48,10 +48,11 @@ export const home = {
   'today.left': 'You stopped in the middle today',
   'today.left.what': '{done} of {of} sets done. You can do the rest now.',
   'today.left.do': 'Do the rest',
-  'stepped.more': '{exercise}: today {to} instead of {from}. The last times went well.',
-  'stepped.same': '{exercise}: the same again, {repetitions}. It hurt more the last time.',
+  'stepped.more': '{exercise}: today {to} times instead of {from}. The last times went well.',
+  'stepped.same':
+    '{exercise}: the same again, {repetitions, plural, one {# time} other {# times}}. It hurt more the last time.',
   'stepped.rest-today':
-    '{exercise}: it hurt more the last time. Rest today, and do the same again tomorrow: {repetitions}.',
+    '{exercise}: it hurt more the last time. Rest today, and do the same again tomorrow: {repetitions, plural, one {# time} other {# times}}.',
   'past.title': 'Last time, {day}',
   'past.said': 'What you said',
   'past.pain-before': 'Pain before: {score}, {words}',

@@ -51,10 +51,11 @@ export const home: Translated<typeof english> = {
   'today.left': 'Hoy te has quedado a medias',
   'today.left.what': '{done} de {of} series hechas. Puedes hacer las demás ahora.',
   'today.left.do': 'Hacer las demás',
-  'stepped.more': '{exercise}: hoy {to} en vez de {from}. Las últimas veces fueron bien.',
-  'stepped.same': '{exercise}: otra vez lo mismo, {repetitions}. La última vez dolió más.',
+  'stepped.more': '{exercise}: hoy {to} veces en vez de {from}. Las últimas veces fueron bien.',
+  'stepped.same':
+    '{exercise}: otra vez lo mismo, {repetitions, plural, one {# vez} other {# veces}}. La última vez dolió más.',
   'stepped.rest-today':
-    '{exercise}: la última vez dolió más. Descansa hoy y repite lo mismo mañana: {repetitions}.',
+    '{exercise}: la última vez dolió más. Descansa hoy y repite lo mismo mañana: {repetitions, plural, one {# vez} other {# veces}}.',
   'past.title': 'La última vez, {day}',
   'past.said': 'Lo que dijiste',
   'past.pain-before': 'Dolor antes: {score}, {words}',

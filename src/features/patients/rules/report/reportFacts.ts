@@ -1,12 +1,15 @@
-import { greatest, median } from 'd3-array';
+import { ascending, greatest, median } from 'd3-array';
 import type { CountInLine } from '#core/chance/countInLine';
 import { painChange, type PainChange } from '#core/change/painChange';
 import type { OwnError } from '#core/reliability/ownError';
 import type { SignId } from '#core/safety/signs';
+import type { RedFlagsRecord, Restriction } from '#documents/patient/caseEntries';
 import type { PatientDocument } from '#documents/patient/patientDocument';
 import type { PlanDocument } from '#documents/plan/planDocument';
+import { restrictionsInForce } from '#features/planning/rules/refusals';
 import { findPain } from '#features/sessions/rules/findPain';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
+import { isoDay } from '#words/dateWords';
 import { buildCourse, type CourseFeeling, type CourseSet } from '../buildCourse';
 import { sideChanges, trackChanges, type SideChange, type TrackChange } from '../changes';
 import { dueAndDone, type DueAndDone } from '../dueAndDone';
@@ -38,6 +41,10 @@ export interface ControlFacts extends TrackChange {
 /** What a report says, as data: nothing in it is compared across unlike conditions. */
 export interface ReportFacts {
   patient: PatientDocument;
+  /** Restrictions that count on the day of the report. */
+  prescribed: Restriction[];
+  /** What a clinician asked about at the last visit that was written down; null without one. */
+  visit: RedFlagsRecord | null;
   /** Days of the first and the last session, ms since 1970; null without one. */
   fromMs: number | null;
   untilMs: number | null;
@@ -90,8 +97,15 @@ export function reportFacts({ patient, plans, sessions, nowMs, error }: ReportCa
   const bands = shown.flatMap(({ points }) =>
     points.flatMap(({ valueDeg, bandDeg }) => (valueDeg === null ? [] : [bandDeg])),
   );
+  const today = isoDay(new Date(nowMs).toISOString());
   return {
     patient,
+    prescribed: restrictionsInForce(patient.prescribedRestrictions, today),
+    visit:
+      greatest(
+        patient.redFlags.filter(({ withdrawn }) => withdrawn === null),
+        (a, b) => ascending(a.on, b.on) || ascending(a.at, b.at),
+      ) ?? null,
     fromMs: times.length === 0 ? null : Math.min(...times),
     untilMs: times.length === 0 ? null : Math.max(...times),
     asked: {

@@ -1,16 +1,19 @@
+import { restrictionWords, untilWords } from '#documents/patient/restrictionWords';
 import { doseWords } from '#documents/plan/itemFacts';
 import { itemName } from '#documents/plan/itemName';
 import { perWeekSentence } from '#documents/plan/perWeekSentence';
+import { capitalised } from '#words/capitalised';
 import { changeSentences, noImportantChange, painSentence, sideSentence } from '#words/changeSentences';
 import { conditionSentences } from '#words/conditionSentences';
-import { dayWords } from '#words/dateWords';
+import { dateInWords, dayWords } from '#words/dateWords';
 import { exerciseName } from '#words/exerciseWords';
 import { oneDecimal } from '#words/oneDecimal';
 import { countRange } from '#words/setCountWords';
 import { signWords } from '#words/signWords';
+import { redFlagsSentences } from '../caseWords';
 import { conditionsWords, limitsWords } from '../courseWords';
 import { dueWords } from '../dueAndDone';
-import { sideWords, siteWords } from '../patientWords';
+import { onsetWords, sideWords, siteWords } from '../patientWords';
 import { proposedLines } from '../programmeWords';
 import { reportFacts, type ControlFacts, type ReportCase, type ReportFacts } from './reportFacts';
 import type { Report, ReportLine } from './reportLine';
@@ -56,8 +59,8 @@ function spanWords({ fromMs, untilMs }: ReportFacts): string {
   return fromMs === untilMs ? `, one session on ${dayOf(fromMs)}` : `, ${dayOf(fromMs)} to ${dayOf(untilMs)}`;
 }
 
-function reasonLine({ patient }: ReportFacts): ReportLine | null {
-  const { painfulSide, sites, since, goals, restrictions } = patient;
+function reasonLine({ patient, prescribed }: ReportFacts): ReportLine | null {
+  const { painfulSide, sites, since, onset, goals, restrictions, surgery } = patient;
   const where = [
     ...(painfulSide === null ? [] : [sideWords[painfulSide]]),
     ...sites.map((site) => siteWords[site]),
@@ -65,23 +68,34 @@ function reasonLine({ patient }: ReportFacts): ReportLine | null {
   const said = [
     where.length === 0 ? '' : `pain, ${where.join(', ')}`,
     since === null ? '' : `since ${dayWords(since)}`,
+    onset === null ? '' : onsetWords[onset],
   ].filter((part) => part !== '');
   const parts = [
     ...(said.length === 0 ? [] : [`${said.join(', ')}.`]),
     ...(goals === '' ? [] : [`Goals: ${quoted(goals)}`]),
+    ...(surgery === null
+      ? []
+      : [`Surgery: ${quoted(surgery.what)} ${capitalised(surgery.side)} knee, ${dateInWords(surgery.on)}.`]),
+    ...prescribed.map(
+      (one) => `${capitalised(one.setBy)}: ${restrictionWords(one)}, ${untilWords(one.until)}.`,
+    ),
     ...(restrictions === '' ? [] : [`Restrictions: ${quoted(restrictions)}`]),
   ];
   return parts.length === 0 ? null : { head: 'Reason', text: parts.join(' ') };
 }
 
-function signsLine({ asked, open }: ReportFacts): ReportLine | null {
+function signsLine({ asked, open, visit }: ReportFacts): ReportLine | null {
   const { sessions, lastMs, signs } = asked;
-  if (sessions === 0 || lastMs === null) return null;
+  const atVisit = visit === null ? '' : redFlagsSentences(visit).join(' ');
+  if (sessions === 0 || lastMs === null)
+    return atVisit === '' ? null : { head: 'Red flags', text: `At the visit: ${atVisit}` };
   const said = signs.length === 0 ? 'none was said to apply' : `said: ${signs.map(signWords).join('; ')}`;
   const still = open === 0 ? '' : ` Not settled yet: what was said in ${sessionsWords(open)}.`;
   return {
     head: 'Red flags',
-    text: `asked before ${sessionsWords(sessions)}, last on ${dayOf(lastMs)}; ${said}.${still}`,
+    text:
+      (atVisit === '' ? '' : `At the visit: ${atVisit} At home: `) +
+      `asked before ${sessionsWords(sessions)}, last on ${dayOf(lastMs)}; ${said}.${still}`,
   };
 }
 
