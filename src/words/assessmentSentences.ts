@@ -1,9 +1,12 @@
 import { alwaysEnds, type Assessment, type AssessmentUnit } from '#core/assessments/assessment';
 import type { AssessmentChange } from '#core/assessments/assessmentChange';
+import { findAssessment } from '#core/assessments/assessments';
 import type { BalanceReach } from '#core/assessments/balanceReach';
+import type { RiseCount, RiseTest } from '#core/assessments/countRises';
 import { effusionGrades, type EffusionGrade } from '#core/assessments/effusion';
 import type { miniSquat } from '#core/assessments/miniSquat';
 import type { StepDownRating } from '#core/assessments/stepDownRating';
+import { formatTime } from './formatTime';
 import { oneDecimal } from './oneDecimal';
 
 const unitWords: Record<Exclude<AssessmentUnit, 'grade'>, [one: string, many: string]> = {
@@ -72,6 +75,49 @@ export function assessmentChangeSentence(assessment: Assessment, change: Assessm
         ? `No change beyond error: a difference of ${size}, and ${error}.`
         : `${change.verdict === 'higher' ? 'More' : 'Less'} than then by ${size}, beyond error: ${error}.`;
     }
+  }
+}
+
+/** What a recording says of a test of rises, and what is still for the eye. */
+export function riseCountSentences(test: RiseTest, count: RiseCount): string[] {
+  if (count.kind !== 'counted') return [`Not counted: ${whyNotCounted(count)} Enter it by hand.`];
+  const { value, from, notCounted, unseenOutside } = count;
+  const result = resultWords(findAssessment(test), value);
+  return [
+    `${result}, from ${formatTime(from.fromMs)} to ${formatTime(from.toMs)} of the recording.`,
+    ...(notCounted.length === 0
+      ? []
+      : [
+          `Not counted, since they did not come to standing or do not count by a correction: those at ` +
+            `${notCounted.map(formatTime).join(', ')}. Look whether that is right.`,
+        ]),
+    ...(unseenOutside === null
+      ? []
+      : [
+          `The hips are out of sight from ${formatTime(unseenOutside.fromMs)} to ${formatTime(unseenOutside.toMs)}: ` +
+            'look whether more rises were made there.',
+        ]),
+    'The camera does not tell whether the other foot touched the floor, a hand helped, or the seat was only ' +
+      'brushed. Look, and correct the number where that is so.',
+  ];
+}
+
+function whyNotCounted(count: Exclude<RiseCount, { kind: 'counted' }>): string {
+  switch (count.kind) {
+    case 'none-complete':
+      return 'no complete rise was found.';
+    case 'other-leg':
+      return 'it looks as if the other leg worked.';
+    case 'not-seen':
+      return `the hips are out of sight from ${formatTime(count.span.fromMs)} to ${formatTime(count.span.toMs)}.`;
+    case 'cut-at-start':
+      return 'the recording begins during a rise.';
+    case 'cut-at-end':
+      return 'the recording ends during a rise.';
+    case 'too-short':
+      return `the recording ends ${count.seconds} s after the start, and 30 s count.`;
+    case 'too-few':
+      return `only ${count.rises} of 5 rises are complete.`;
   }
 }
 

@@ -87,7 +87,7 @@ export function symmetrySentence(
   const other = before ? 'the other leg before the injury' : 'the other leg';
   const { pct, interval, toLine } = symmetry;
   const share = `The ${involved} leg does ${Math.round(pct)} % of ${other}`;
-  if (interval === null) return `${share}. How far error reaches is not known.`;
+  if (interval === null) return `${share}. No error of it is known, so no interval.`;
   const range = `${Math.round(interval.lowPct)} to ${Math.round(interval.highPct)}`;
   const line = {
     below: `Below ${linePct} % beyond error.`,

@@ -36,7 +36,7 @@ export interface Assessment {
   most: number | null;
   protocol: Protocol;
   /** A change up to this size may be error; null where no error is known. */
-  error: { detectable: number; sameRaterOnly: boolean; source: string } | null;
+  error: { detectable: number; sameRaterOnly: boolean; isPublished: boolean; source: string } | null;
   /** How far raters or days agree, as published; empty where nothing is known. */
   reliability: readonly string[];
   /** Empty: no norms known. */

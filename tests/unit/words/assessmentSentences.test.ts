@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { assessmentChange } from '#core/assessments/assessmentChange';
 import { findAssessment } from '#core/assessments/assessments';
+import type { RiseCount } from '#core/assessments/countRises';
 import {
   assessmentChangeSentence,
   assessmentSentences,
   protocolSentences,
   resultWords,
+  riseCountSentences,
 } from '#words/assessmentSentences';
 
 describe('resultWords(assessment, value)', () => {
@@ -93,5 +95,35 @@ describe('assessmentChangeSentence(assessment, change)', () => {
     ],
   ])('%s', (sentence, expected) => {
     expect(sentence).toBe(expected);
+  });
+});
+
+describe('riseCountSentences(test, count)', () => {
+  const span = { fromMs: 4000, toMs: 72_500 };
+
+  it('give the result, what was left out, and what is for the eye', () => {
+    const count = { kind: 'counted' as const, value: 18, from: span, notCounted: [], unseenOutside: null };
+    expect(riseCountSentences('one-leg-rise', count)).toEqual([
+      '18 repetitions, from 4.0 s to 1:12.5 of the recording.',
+      expect.stringMatching(/^The camera does not tell whether the other foot touched the floor/),
+    ]);
+    const less = { ...count, notCounted: [50_000], unseenOutside: { fromMs: 73_000, toMs: 75_000 } };
+    expect(riseCountSentences('one-leg-rise', less).slice(1, 3)).toEqual([
+      'Not counted, since they did not come to standing or do not count by a correction: those at 50.0 s. Look ' +
+        'whether that is right.',
+      'The hips are out of sight from 1:13.0 to 1:15.0: look whether more rises were made there.',
+    ]);
+  });
+
+  it.each<[RiseCount, string]>([
+    [{ kind: 'none-complete' }, 'no complete rise was found.'],
+    [{ kind: 'other-leg' }, 'it looks as if the other leg worked.'],
+    [{ kind: 'not-seen', span }, 'the hips are out of sight from 4.0 s to 1:12.5.'],
+    [{ kind: 'cut-at-start' }, 'the recording begins during a rise.'],
+    [{ kind: 'cut-at-end' }, 'the recording ends during a rise.'],
+    [{ kind: 'too-short', seconds: 24 }, 'the recording ends 24 s after the start, and 30 s count.'],
+    [{ kind: 'too-few', rises: 4 }, 'only 4 of 5 rises are complete.'],
+  ])('say why there is none: %j', (count, why) => {
+    expect(riseCountSentences('rise-30-s', count)).toEqual([`Not counted: ${why} Enter it by hand.`]);
   });
 });

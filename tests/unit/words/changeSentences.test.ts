@@ -127,7 +127,7 @@ describe('symmetrySentence(symmetry, what)', () => {
     ],
     [
       said(150, 180, null, true),
-      'The right leg does 83 % of the other leg before the injury. How far error reaches is not known.',
+      'The right leg does 83 % of the other leg before the injury. No error of it is known, so no interval.',
     ],
   ])('%s', (sentence, expected) => {
     expect(sentence).toBe(expected);

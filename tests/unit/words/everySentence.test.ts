@@ -5,6 +5,7 @@ import { adherence, outcomes } from '#core/adherence/adherence';
 import { assessmentChange } from '#core/assessments/assessmentChange';
 import { assessments } from '#core/assessments/assessments';
 import { balanceReach } from '#core/assessments/balanceReach';
+import { riseTests, type RiseCount } from '#core/assessments/countRises';
 import { effusionGrades } from '#core/assessments/effusion';
 import { miniSquat } from '#core/assessments/miniSquat';
 import { stepDownRating } from '#core/assessments/stepDownRating';
@@ -68,6 +69,31 @@ const anyStage = fc.constantFrom(
 );
 
 /** By the file in src/words that makes them: sentences of anything that the rules can meet. */
+const span = fc.record({
+  fromMs: fc.integer({ min: 0, max: 90_000 }),
+  toMs: fc.integer({ min: 0, max: 90_000 }),
+});
+const anyRiseCount: fc.Arbitrary<RiseCount> = fc.oneof(
+  fc.record({
+    kind: fc.constant('counted' as const),
+    value: fc.integer({ min: 0, max: 50 }),
+    from: span,
+    notCounted: fc.array(fc.integer({ min: 0, max: 90_000 }), { maxLength: 3 }),
+    unseenOutside: fc.option(span),
+  }),
+  fc.record({ kind: fc.constant('not-seen' as const), span }),
+  fc.record({ kind: fc.constant('too-short' as const), seconds: fc.integer({ min: 0, max: 29 }) }),
+  fc.record({ kind: fc.constant('too-few' as const), rises: fc.integer({ min: 1, max: 4 }) }),
+  fc.record({
+    kind: fc.constantFrom(
+      'none-complete' as const,
+      'other-leg' as const,
+      'cut-at-start' as const,
+      'cut-at-end' as const,
+    ),
+  }),
+);
+
 const made: Record<string, fc.Arbitrary<string[]>> = {
   proposalSentence: anyCourse.map((course) =>
     propose(course).reasons.map((reason) => proposalSentence(reason)),
@@ -157,8 +183,11 @@ const made: Record<string, fc.Arbitrary<string[]>> = {
       bends: fc.array(fc.option(fc.boolean()), { minLength: 5, maxLength: 5 }),
       grades: fc.tuple(fc.constantFrom(...effusionGrades), fc.constantFrom(...effusionGrades)),
       reach: fc.record({ front: amount, backInward: amount, backOutward: amount }),
+      riseTest: fc.constantFrom(...riseTests),
+      rises: anyRiseCount,
     })
-    .map(({ assessment, left, right, alike, sem, seen, bends, grades, reach }) => [
+    .map(({ assessment, left, right, alike, sem, seen, bends, grades, reach, riseTest, rises }) => [
+      ...assessmentWords.riseCountSentences(riseTest, rises),
       ...assessmentWords.protocolSentences(assessment),
       ...assessmentWords.assessmentSentences(assessment, { left, right }),
       assessmentWords.assessmentChangeSentence(

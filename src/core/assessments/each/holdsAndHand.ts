@@ -38,6 +38,7 @@ export const heldAndHandAssessments = [
     error: {
       detectable: 30.4,
       sameRaterOnly: false,
+      isPublished: true,
       source: '1.96 √2 × a typical error of 10.95 s (24 women, 2022; ICC .81)',
     },
     reliability: ['ICC .81, typical error 10.95 s; on repeating 69 s after 77 s (24 women, 2022)'],
@@ -83,6 +84,7 @@ export const heldAndHandAssessments = [
     error: {
       detectable: 1,
       sameRaterOnly: false,
+      isPublished: false,
       source: 'our choice: of 75 pairs of ratings 5 were two grades apart (Sturgill 2009)',
     },
     reliability: ['Two raters, kappa .75, alike in 73 % of 75 (Sturgill 2009)'],

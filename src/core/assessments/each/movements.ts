@@ -25,6 +25,7 @@ export const movementAssessments = [
     error: {
       detectable: 1,
       sameRaterOnly: true,
+      isPublished: false,
       source: 'our choice, no source: no detectable change is published that we know of',
     },
     reliability: [

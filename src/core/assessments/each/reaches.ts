@@ -48,6 +48,7 @@ export const reachAssessments = [
     error: {
       detectable: 1.9,
       sameRaterOnly: false,
+      isPublished: true,
       source: 'detectable change 1.9 cm with one rater and 1.6 cm with two (Powden 2015)',
     },
     reliability: [],

@@ -1,6 +1,7 @@
 import type { Assessment } from '#core/assessments/assessment';
 import { assessmentChange, type AssessmentChange } from '#core/assessments/assessmentChange';
 import { findAssessment } from '#core/assessments/assessments';
+import { publishedSem } from '#core/assessments/publishedSem';
 import { scoreTries } from '#core/assessments/scoreTries';
 import { limbSymmetry, symmetryUnits, type Symmetry } from '#core/change/limbSymmetry';
 import { otherSide, sides, type Side } from '#core/protocol/side';
@@ -57,17 +58,18 @@ function resultsOf(assessment: Assessment, { tries }: AssessmentRecord): Record<
   return { left: scoreTries(assessment, tries.left), right: scoreTries(assessment, tries.right) };
 }
 
-/** Without an error of single tests of this practice there is no interval; the sentence says so. */
+/** With the published error of the test; without one there is no interval, and the sentence says so. */
 function symmetryOf(
-  { unit }: Assessment,
+  assessment: Assessment,
   results: Record<Side, number | null>,
   painfulSide: PatientDocument['painfulSide'],
 ): AssessmentCourse['symmetry'] {
   const involved = sides.find((side) => side === painfulSide);
-  if (involved === undefined || !(symmetryUnits as readonly string[]).includes(unit)) return null;
+  if (involved === undefined || !(symmetryUnits as readonly string[]).includes(assessment.unit)) return null;
   const [own, other] = [results[involved], results[otherSide(involved)]];
   if (own === null || other === null || other <= 0) return null;
-  return { involved, found: limbSymmetry({ value: own, sem: null }, { value: other, sem: null }) };
+  const sem = publishedSem(assessment);
+  return { involved, found: limbSymmetry({ value: own, sem }, { value: other, sem }) };
 }
 
 /** '18, 20 21': the tries as they were typed; null where one is no number that the test can have. */

@@ -121,7 +121,7 @@ function Page() {
             <CourseCard course={course} />
             <ChangeCard course={course} />
             <QuestionnairesCard />
-            <TestsCard />
+            <TestsCard sessions={sessions} />
             <CriteriaCard />
             <OwnErrorCard course={course} />
             <EyeCard sessions={sessions} />

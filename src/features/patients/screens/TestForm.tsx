@@ -1,24 +1,48 @@
 import { useId, useState, type FormEvent } from 'react';
 import { Button } from 'react-aria-components';
 import { assessments, findAssessment, type AssessmentId } from '#core/assessments/assessments';
+import { riseTests } from '#core/assessments/countRises';
 import { effusionGrades } from '#core/assessments/effusion';
-import { sides } from '#core/protocol/side';
+import { sides, type Side } from '#core/protocol/side';
 import { longestPatientText } from '#documents/patient/patientDocument';
+import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { protocolSentences } from '#words/assessmentSentences';
 import { capitalised } from '#words/capitalised';
 import { usePatients } from '../patientsContext';
 import { parseTries } from '../rules/assessmentResults';
+import { TakeCount, type TakenCount } from './TakeCount';
 
 const nothing = { asDone: '', left: '', right: '', pain: '', remark: '', by: '' };
 
-/** Writes down a test as it was done by hand, with both legs. */
-export function TestForm({ onClose }: { onClose: () => void }) {
+interface Props {
+  /** Of the patient; from a recorded set of theirs the count of some tests can be taken. */
+  sessions: readonly ListedSession[];
+  onClose: () => void;
+}
+
+/** Writes down a test with both legs, as it was done by hand or as a recording has it. */
+export function TestForm({ sessions, onClose }: Props) {
   const patients = usePatients();
   const fields = useId();
   const [test, setTest] = useState<AssessmentId>(assessments[0]!.id as AssessmentId);
   const [form, setForm] = useState(nothing);
   const [lacks, setLacks] = useState<string | null>(null);
   const assessment = findAssessment(test);
+  const riseTest = riseTests.find((id) => id === test);
+  const take = (side: Side, { value, of, seatHeightCm }: TakenCount) =>
+    setForm((before) => {
+      const origin = `${capitalised(side)}: counted by the camera, ${of}.`;
+      const rest = before.remark.replace(
+        new RegExp(`${capitalised(side)}: counted by the camera, [^.]*\\.`),
+        '',
+      );
+      return {
+        ...before,
+        [side]: String(value),
+        asDone: before.asDone === '' && seatHeightCm !== null ? `seat ${seatHeightCm} cm` : before.asDone,
+        remark: `${rest.trim()} ${origin}`.trim().slice(0, longestPatientText.remark),
+      };
+    });
   const submit = async (event: FormEvent) => {
     event.preventDefault();
     const [left, right] = [parseTries(form.left, assessment), parseTries(form.right, assessment)];
@@ -85,6 +109,15 @@ export function TestForm({ onClose }: { onClose: () => void }) {
       {sides.map((side) => (
         <div key={side} className="programme-field">
           {field(side, `${capitalised(side)} leg, each try, ${unitWords(assessment.unit)}`, 200)}
+          {riseTest !== undefined && (
+            <TakeCount
+              key={riseTest}
+              test={riseTest}
+              side={side}
+              sessions={sessions}
+              onTake={(taken) => take(side, taken)}
+            />
+          )}
         </div>
       ))}
       {field('pain', 'Worst pain during it, 0 to 10', 2)}

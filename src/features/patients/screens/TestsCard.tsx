@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { usualLinePct } from '#core/change/limbSymmetry';
 import { sides } from '#core/protocol/side';
+import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { assessmentChangeSentence, assessmentSentences, resultWords } from '#words/assessmentSentences';
 import { capitalised } from '#words/capitalised';
 import { symmetrySentence } from '#words/changeSentences';
@@ -14,7 +15,7 @@ import { TestPlot } from './TestPlot';
 import './programme.css';
 
 /** Tests of function that were written down by hand, with their course and what may be told. */
-export function TestsCard() {
+export function TestsCard({ sessions }: { sessions: readonly ListedSession[] }) {
   const patient = usePatientsState((state) => state.patient);
   const [isWriting, setWriting] = useState(false);
   if (patient === null) return null;
@@ -29,7 +30,7 @@ export function TestsCard() {
         <TestCourse key={course.assessment.id} course={course} />
       ))}
       {isWriting ? (
-        <TestForm onClose={() => setWriting(false)} />
+        <TestForm sessions={sessions} onClose={() => setWriting(false)} />
       ) : (
         <div className="button-row">
           <Button className="button" onPress={() => setWriting(true)}>
@@ -61,6 +62,9 @@ function TestCourse({ course }: { course: AssessmentCourse }) {
             before: false,
             linePct: usualLinePct,
           })}
+          {symmetry.found.interval !== null &&
+            assessment.error !== null &&
+            ` Error of one test: ${assessment.error.source}.`}
         </p>
       )}
       {sides.map((side) => {

@@ -1,4 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { RiseCount, RiseTest } from '#core/assessments/countRises';
 import type { Sureness } from '#core/chance/grade';
 import { ensurePatient } from '#device/storage/ensurePatient';
 import type { OpenedRepository } from '#device/storage/openRepository';
@@ -24,6 +25,7 @@ import { patientRepetitions, patientSessions } from './patientTables';
 import { planOfText } from './planOfText';
 import { readEyeSet, type EyeSet } from './readEyeSet';
 import { readPractice } from './readPractice';
+import { readRiseCount } from './readRiseCount';
 import { readStills, type ReportStills } from './readStills';
 
 /** What every new entry of a record has. */
@@ -81,6 +83,8 @@ export interface Patients {
   readStills(sessions: readonly ListedSession[]): Promise<ReportStills | null>;
   /** A set of the open patient to be judged by eye; null where its video is no longer kept, or it can't be read. */
   readEyeSet(sessions: readonly ListedSession[], recordingId: string): Promise<EyeSet | null>;
+  /** The result of a test of rises from a recording; null where it is no longer kept, or it can't be read. */
+  readRiseCount(recordingId: string, test: RiseTest): Promise<RiseCount | null>;
   /** Keeps the demo clinic, whose patients are invented. */
   loadDemo(): Promise<void>;
   dismissProblem(): void;
@@ -208,6 +212,13 @@ export function createPatients(world: PatientsWorld): Patients {
       let found: EyeSet | null = null;
       await attempt('read', async (kept) => {
         found = await readEyeSet(kept, sessions, recordingId);
+      });
+      return found;
+    },
+    async readRiseCount(recordingId, test) {
+      let found: RiseCount | null = null;
+      await attempt('read', async (kept) => {
+        found = await readRiseCount(kept, recordingId, test);
       });
       return found;
     },

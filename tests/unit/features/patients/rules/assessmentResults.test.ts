@@ -24,6 +24,14 @@ describe('assessmentCourses(records, painfulSide)', () => {
     expect(assessmentCourses([rise(1, [], [18])], 'right')[0]!.symmetry).toBeNull();
   });
 
+  it('has an interval where an error of the test is published', () => {
+    const [course] = assessmentCourses([rise(1, [10], [8], { test: 'knee-to-wall' })], 'right');
+    // Fieller, SEM .685 each: f = 1.96 x .685 = 1.343; (80 -+ 1.343 sqrt(100 + 64 - 1.804)) / (100 - 1.804).
+    const { interval } = course!.symmetry!.found;
+    expect(interval!.lowPct).toBeCloseTo(64.0, 0);
+    expect(interval!.highPct).toBeCloseTo(98.9, 0);
+  });
+
   it('has no percentage of points', () => {
     const points = rise(1, [2], [4], { test: 'step-down-quality' });
     expect(assessmentCourses([points], 'right')[0]!.symmetry).toBeNull();
