@@ -107,6 +107,10 @@ describe('riseCountSentences(test, count)', () => {
       '18 repetitions, from 4.0 s to 1:12.5 of the recording.',
       expect.stringMatching(/^The camera does not tell whether the other foot touched the floor/),
     ]);
+    expect(riseCountSentences('rise-five-times', { ...count, value: 14.3 }).slice(0, 2)).toEqual([
+      '14.3 s, from 4.0 s to 1:12.5 of the recording.',
+      'Start and end are each found to about 0.2 s, as rendered clips with known times show.',
+    ]);
     const less = { ...count, notCounted: [50_000], unseenOutside: { fromMs: 73_000, toMs: 75_000 } };
     expect(riseCountSentences('one-leg-rise', less).slice(1, 3)).toEqual([
       'Not counted, since they did not come to standing or do not count by a correction: those at 50.0 s. Look ' +
