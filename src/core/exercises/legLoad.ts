@@ -28,6 +28,7 @@ const loads: Record<ExerciseId, Record<'working' | 'other', LegLoad>> = {
   'two-legged-bend': pair('part', true),
   'quad-press-hold': { working: free, other: free },
   'bridge-hold': pair('part', true),
+  'side-bridge-hold': pair('part', true),
   'single-leg-stance-hold': { working: { bears: 'all', bends: false }, other: free },
   'wall-sit-hold': pair('part', true),
 };
