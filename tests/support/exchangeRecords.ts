@@ -1,4 +1,6 @@
 import fc from 'fast-check';
+import { assessmentIds, findAssessment } from '#core/assessments/assessments';
+import { scoreTries } from '#core/assessments/scoreTries';
 import { freeLegs, wornFootwear } from '#core/conditions/setConditions';
 import { exerciseIds, findExercise } from '#core/exercises/exercises';
 import { swellings } from '#core/programme/stageCourse';
@@ -14,6 +16,7 @@ import {
   type ExchangeRecord,
   type ExchangeSession,
   type ExchangeSet,
+  type ExchangeTest,
 } from '#documents/exchange/exchangeRecord';
 import { endReasons } from '#documents/session/sessionDocument';
 
@@ -127,6 +130,28 @@ const plan: fc.Arbitrary<ExchangePlan> = fc.record({
   }),
 });
 
+const test: fc.Arbitrary<ExchangeTest> = fc
+  .record({
+    id: fc.uuid(),
+    at: moment,
+    by: fc.constantFrom('ab', 'physiotherapist'),
+    test: fc.constantFrom(...assessmentIds),
+    asDone: fc.oneof(fc.constant(''), text),
+    tries: fc
+      .record({
+        left: fc.array(fc.integer({ min: 0, max: 4 }), { maxLength: 3 }),
+        right: fc.array(fc.integer({ min: 0, max: 4 }), { maxLength: 3 }),
+      })
+      .filter(({ left, right }) => left.length + right.length > 0),
+    worstPain: maybe(score),
+    remark: fc.oneof(fc.constant(''), text),
+  })
+  .map((any) => {
+    const assessment = findAssessment(any.test);
+    const { left, right } = any.tries;
+    return { ...any, results: { left: scoreTries(assessment, left), right: scoreTries(assessment, right) } };
+  });
+
 /** Records of invented patients. */
 export const anyExchangeRecord: fc.Arbitrary<ExchangeRecord> = fc.record({
   patient: fc.oneof(fc.constant(''), fc.constant('invented-heron')),
@@ -146,4 +171,5 @@ export const anyExchangeRecord: fc.Arbitrary<ExchangeRecord> = fc.record({
   ),
   plans: fc.array(plan, { maxLength: 2 }),
   sessions: fc.uniqueArray(session, { maxLength: 3, selector: ({ id }) => id }),
+  tests: fc.uniqueArray(test, { maxLength: 3, selector: ({ id }) => id }),
 });

@@ -1,7 +1,10 @@
+import { findAssessment } from '#core/assessments/assessments';
+import { scoreTries } from '#core/assessments/scoreTries';
 import { countSet } from '#core/scoring/countSet';
 import { findSetPeak } from '#core/scoring/findSetPeak';
 import { judgementOf } from '#core/scoring/judge';
 import { correctionSentence } from '#words/correctionWords';
+import type { AssessmentRecord } from '../patient/patientDocument';
 import { doseWords } from '../plan/itemFacts';
 import type { PlanDocument } from '../plan/planDocument';
 import { completeRepetitions } from '../recording/completeRepetitions';
@@ -16,6 +19,7 @@ import type {
   ExchangeRecord,
   ExchangeResult,
   ExchangeSession,
+  ExchangeTest,
   SessionState,
 } from './exchangeRecord';
 
@@ -55,6 +59,8 @@ export interface PatientDocuments {
   plans: readonly PlanDocument[];
   sessions: readonly HandedSession[];
   recordings: readonly HandedRecording[];
+  /** Tests of function, as the practice's record has them; left out where none goes along. */
+  tests?: readonly AssessmentRecord[];
   /** What the practice reports in words, the title first; left out where no report goes along. */
   report?: readonly ExchangeLine[];
 }
@@ -65,7 +71,7 @@ export interface PatientDocuments {
  * @param at  when it is put together, ISO 8601
  */
 export function buildExchangeRecord(documents: PatientDocuments, at: string): ExchangeRecord {
-  const { patient, plans, sessions, recordings, report = [] } = documents;
+  const { patient, plans, sessions, recordings, tests = [], report = [] } = documents;
   const [title, ...lines] = report;
   const byId = new Map(recordings.map((recording) => [recording.id, recording]));
   const notes = [...plans, ...recordings].map(({ note }) => note).filter((note) => note !== '');
@@ -79,7 +85,26 @@ export function buildExchangeRecord(documents: PatientDocuments, at: string): Ex
       .filter(({ silence }) => silence === null)
       .sort((a, b) => (a.startedAt < b.startedAt ? -1 : 1))
       .map((session) => exchangeSession(session, sessions, byId)),
+    tests: tests
+      .filter(({ withdrawn, tries }) => withdrawn === null && tries.left.length + tries.right.length > 0)
+      .map(exchangeTest),
   };
+}
+
+function exchangeTest({
+  id,
+  at,
+  by,
+  test,
+  asDone,
+  tries,
+  worstPain,
+  remark,
+}: AssessmentRecord): ExchangeTest {
+  const { left, right } = tries;
+  const assessment = findAssessment(test);
+  const results = { left: scoreTries(assessment, left), right: scoreTries(assessment, right) };
+  return { id, at, by, test, asDone, tries, results, worstPain, remark };
 }
 
 function exchangePlan({ id, createdAt, reviewDate, perWeek, items }: PlanDocument): ExchangePlan {

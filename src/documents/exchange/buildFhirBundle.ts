@@ -21,6 +21,7 @@ import {
   type Instrument,
 } from './origin';
 import { setObservation } from './setObservation';
+import { testObservations } from './testObservations';
 
 /**
  * A patient's record as a bundle of HL7 FHIR R4 (4.0.1), to be handed over as a file: a collection, or with a report a
@@ -50,6 +51,7 @@ export function buildFhirBundle(record: ExchangeRecord): Resource {
     ...(parts.some(({ resourceType }) => resourceType === 'QuestionnaireResponse') ? [questionnaire] : []),
     ...record.plans.map(carePlanOf),
     ...parts,
+    ...record.tests.flatMap(testObservations),
   ];
   return {
     resourceType: 'Bundle',

@@ -1,3 +1,4 @@
+import type { AssessmentId } from '#core/assessments/assessments';
 import type { ExerciseId } from '#core/exercises/exercises';
 import type { Swelling } from '#core/programme/stageCourse';
 import type { Side } from '#core/protocol/side';
@@ -17,6 +18,24 @@ export interface ExchangeRecord {
   plans: ExchangePlan[];
   /** Oldest first. */
   sessions: ExchangeSession[];
+  /** Tests of function of which a leg was done, in the order in which they were written down; mistakes are left out. */
+  tests: ExchangeTest[];
+}
+
+export interface ExchangeTest {
+  id: string;
+  at: string;
+  /** Initials. */
+  by: string;
+  test: AssessmentId;
+  /** What the protocol fixes, as it was done; may be empty. */
+  asDone: string;
+  /** Of each leg; none where it was not done. */
+  tries: Record<Side, number[]>;
+  /** Of each leg's tries, by the protocol; null where it was not done. */
+  results: Record<Side, number | null>;
+  worstPain: number | null;
+  remark: string;
 }
 
 /** One line of a report: what it is about, which may be empty, and what it says. */

@@ -20,7 +20,7 @@ export const loinc = { system: 'http://loinc.org', code: '72514-3' } as const;
 export const painConcept = (text: string) => ({ coding: [loinc], text });
 
 /** Category of an observation, from HL7's own list. */
-export function category(code: 'survey' | 'therapy') {
+export function category(code: 'survey' | 'therapy' | 'exam') {
   const system = 'http://terminology.hl7.org/CodeSystem/observation-category';
   return [{ coding: [{ system, code }] }];
 }

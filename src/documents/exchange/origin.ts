@@ -89,7 +89,7 @@ const activityWords: Record<ExchangeHand['what'], string> = {
 };
 
 /** Named by initials or a role, as the practice wrote them. */
-function therapist(by: string) {
+export function therapist(by: string) {
   if (by === '') return { type: 'Practitioner', display: 'not named' };
   return { type: 'Practitioner', identifier: { system: ownSystem('initials'), value: by } };
 }

@@ -1,7 +1,9 @@
+import { group } from 'd3-array';
+import { assessmentIds } from '#core/assessments/assessments';
 import { exerciseIds } from '#core/exercises/exercises';
 import { Problem } from '#core/problem';
 import { swellings } from '#core/programme/stageCourse';
-import { sides } from '#core/protocol/side';
+import { sides, type Side } from '#core/protocol/side';
 import { signIds } from '#core/safety/signs';
 import { whereDamaged } from '../reading/bySchema';
 import { z } from '../schema/zod';
@@ -14,6 +16,7 @@ import {
   type ExchangeRecord,
   type ExchangeSession,
   type ExchangeSet,
+  type ExchangeTest,
 } from './exchangeRecord';
 import { loinc, ownExtension, ownSystem } from './fhirCodes';
 import type { SetPart } from './setObservation';
@@ -78,6 +81,25 @@ const componentSchema = z.looseObject({
 });
 type Component = z.infer<typeof componentSchema>;
 
+const observationSchema = z.looseObject({
+  category: z.tuple([z.looseObject({ coding: z.tuple([coding]) })]).transform(
+    ([
+      {
+        coding: [{ code }],
+      },
+    ]) => code,
+  ),
+});
+const testSchema = z.looseObject({
+  id: z.string(),
+  code: conceptOf('test', assessmentIds),
+  effectiveDateTime: z.string(),
+  performer: z.tuple([z.looseObject({ identifier: z.looseObject({ value: z.string() }) })]),
+  bodySite: conceptOf('side', sides),
+  valueQuantity: amount,
+  note: z.tuple([z.looseObject({ text: z.string() })]).optional(),
+  component: z.array(componentSchema),
+});
 const answerSchema = z.looseObject({
   id: z.string(),
   effectiveDateTime: z.string(),
@@ -144,11 +166,11 @@ export function readFhirBundle(data: unknown): ExchangeRecord {
   if (patient === undefined)
     throw new Problem('file', 'This bundle has no patient. Export it again where it came from.');
   const [composition] = all('Composition', compositionSchema);
-  const observations = all('Observation', z.looseObject({}));
-  const sets = observations.filter((each) => 'component' in each).map((each) => parsed(setSchema, each));
-  const answers = observations
-    .filter((each) => !('component' in each))
-    .map((each) => parsed(answerSchema, each));
+  const observations = all('Observation', observationSchema);
+  const of = <Schema extends z.ZodType>(kind: string, schema: Schema): z.infer<Schema>[] =>
+    observations.filter(({ category }) => category === kind).map((each) => parsed(schema, each));
+  const sets = of('therapy', setSchema);
+  const answers = of('survey', answerSchema);
   const instruments = all('Device', z.looseObject({}))
     .filter((each) => 'version' in each)
     .map((each) => parsed(instrumentSchema, each));
@@ -219,7 +241,38 @@ export function readFhirBundle(data: unknown): ExchangeRecord {
         sets: sets.filter(({ partOf }) => partOf[0] === id).map(setOf),
       };
     }),
+    tests: readTests(of('exam', testSchema)),
   };
+}
+
+/** One observation is of one leg; both of a test follow each other. */
+function readTests(found: readonly z.infer<typeof testSchema>[]): ExchangeTest[] {
+  return [...group(found, ({ id, bodySite }) => id.slice(0, -`-${bodySite}`.length))].map(([id, legs]) => {
+    const { code, effectiveDateTime, performer, note, component } = legs[0]!;
+    const leg = (side: Side) => legs.find(({ bodySite }) => bodySite === side);
+    const tries = (side: Side) =>
+      (leg(side)?.component ?? []).flatMap((part) =>
+        isPart(part, ownSystem('test-part'), 'try') ? (part.valueQuantity?.value ?? []) : [],
+      );
+    const result = (side: Side) => leg(side)?.valueQuantity.value ?? null;
+    const asDone = component.find((part) => isPart(part, ownSystem('test-part'), 'as-done'));
+    const worstPain = component.find((part) => isPart(part, loinc.system, loinc.code));
+    return {
+      id,
+      at: effectiveDateTime,
+      by: performer[0].identifier.value,
+      test: code,
+      asDone: asDone?.valueString ?? '',
+      tries: { left: tries('left'), right: tries('right') },
+      results: { left: result('left'), right: result('right') },
+      worstPain: worstPain?.valueInteger ?? null,
+      remark: note?.[0].text ?? '',
+    };
+  });
+}
+
+function isPart({ code: { coding } }: Component, system: string, code: string): boolean {
+  return coding[0].system === system && coding[0].code === code;
 }
 
 function readSet(
@@ -227,14 +280,7 @@ function readSet(
   instrument: z.infer<typeof instrumentSchema> | undefined,
   provenances: readonly Provenance[],
 ): ExchangeSet {
-  const of = (system: string, wanted: string) =>
-    component.find(
-      ({
-        code: {
-          coding: [found],
-        },
-      }) => found.system === system && found.code === wanted,
-    );
+  const of = (system: string, code: string) => component.find((part) => isPart(part, system, code));
   const own = (name: SetPart): Component | undefined => of(ownSystem('set'), name);
   const whole = (name: SetPart) => own(name)?.valueInteger ?? null;
   const recorded = provenances.find(({ activity }) => activity === 'recorded')?.recorded;

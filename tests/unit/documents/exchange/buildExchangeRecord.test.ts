@@ -102,6 +102,26 @@ describe('buildExchangeRecord(documents, at)', () => {
     expect(built().report).toBeNull();
   });
 
+  it('has the tests with what counts of each leg, without mistakes', () => {
+    const test = {
+      id: '33333333-3333-4333-8333-333333333333',
+      at,
+      by: 'AB',
+      test: 'knee-to-wall' as const,
+      asDone: 'bare feet',
+      tries: { left: [9, 11, 10], right: [] },
+      worstPain: 1,
+      remark: '',
+      withdrawn: null,
+    };
+    const mistake = { ...test, withdrawn: { at, by: 'AB' } };
+    const { withdrawn: _, ...kept } = test;
+    expect(built({ tests: [mistake, test] }).tests).toEqual([
+      { ...kept, results: { left: 11, right: null } },
+    ]);
+    expect(built().tests).toEqual([]);
+  });
+
   it('says who did what to a recording by hand', () => {
     const at = '2026-04-06T08:00:00.000Z';
     const { limits } = smallRecordingParts();
