@@ -1,5 +1,6 @@
 import type { ConditionComparison, ConditionDifference } from '#core/conditions/compareConditions';
 import type { ConditionId, SetConditions } from '#core/conditions/setConditions';
+import { findTask } from '#core/exercises/exercises';
 import type { FeedbackMode } from '#core/protocol/feedback';
 import type { Load } from '#core/protocol/load';
 import type { Support } from '#core/protocol/support';
@@ -40,7 +41,7 @@ const placeWords = { 'above-knees': 'above the knees', ankle: 'at the ankle', ha
 const valueWords: { [Id in ConditionId]: (value: NonNullable<SetConditions[Id]>) => string } = {
   task: (id) => exerciseName(id).toLowerCase(),
   side: (side) => side,
-  stage: (id) => `“${id}”`,
+  stage: (id) => `“${id.replaceAll('-', ' ')}”`,
   seatHeightCm: (cm) => `${cm} cm`,
   stepHeightCm: (cm) => `${cm} cm`,
   support: (support) => supportWords[support],
@@ -83,14 +84,22 @@ export function conditionSentences(
   return sentences;
 }
 
-/** What was noted of how a set was done: 'stage “seat-46”', 'seat 46 cm', 'support a hand'. */
+/** What was noted of how a set was done: 'stage 2 of 4', 'seat 46 cm', 'support a hand'. */
 export function notedWords(conditions: SetConditions): string[] {
   const noted = ['stage', 'seatHeightCm', 'stepHeightCm', 'support', 'load', 'freeLeg'] as const;
   return noted.flatMap((id) => {
     const value = conditions[id];
     if (value === null || value === 'none' || (typeof value === 'object' && value.kind === 'none')) return [];
-    return [`${nameWords[id]} ${(valueWords[id] as (known: typeof value) => string)(value)}`];
+    const said = id === 'stage' ? stagePlace(conditions) : null;
+    return [`${nameWords[id]} ${said ?? (valueWords[id] as (known: typeof value) => string)(value)}`];
   });
+}
+
+/** '2 of 4'; null where the library has no such stage. */
+function stagePlace({ task, stage }: Pick<SetConditions, 'task' | 'stage'>): string | null {
+  const { stages } = findTask(task);
+  const index = stages.findIndex(({ id }) => id === stage);
+  return index < 0 ? null : `${index + 1} of ${stages.length}`;
 }
 
 /** 'seat 50 cm then, 46 cm now' */

@@ -38,7 +38,7 @@ export interface DemoClinicParts {
 const dayMs = 24 * 3_600_000;
 /** The same in all sessions, so that their sets can be compared. */
 const demoConditions: NonNullable<SessionSet['conditions']> = {
-  stage: null,
+  stage: 'seat-46',
   seatHeightCm: 46,
   stepHeightCm: null,
   support: 'none',
@@ -111,7 +111,7 @@ function demoPatient(
 }
 
 function demoPlan(
-  { pseudonym, sides: worked, painLimit }: DemoCourse,
+  { pseudonym, sides: worked, painLimit, usualPain }: DemoCourse,
   id: string,
   createdAt: Date,
   nowMs: number,
@@ -132,6 +132,7 @@ function demoPlan(
         sets: 1,
         repetitions: demoRepetitions,
         tempo: null,
+        stage: demoConditions.stage,
         seatHeightCm: demoConditions.seatHeightCm,
         support: demoConditions.support,
         load: demoConditions.load,
@@ -140,6 +141,7 @@ function demoPlan(
     ],
     footwear: 'shoes',
     painLimit,
+    usualPain,
     perWeek,
     reviewDate: new Date(nowMs + 4 * dayMs).toISOString().slice(0, 10),
   };

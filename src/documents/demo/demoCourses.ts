@@ -24,6 +24,8 @@ export interface DemoCourse {
   notes: Pick<PatientNotes, 'painfulSide' | 'sites' | 'goals' | 'restrictions'> & { sinceWeeks: number };
   sides: Side[];
   painLimit: number;
+  /** As the patient said at the first visit. */
+  usualPain: number;
   days: readonly DemoDay[];
 }
 
@@ -46,15 +48,16 @@ export const demoCourses: readonly DemoCourse[] = [
     },
     sides: ['right', 'left'],
     painLimit: 6,
+    usualPain: 4,
     days: [
-      { day: monday(0), peakDeg: 15, leftDeg: 4, pain: [4, 6, 5], nextDay: 6, effort: 6 },
-      { day: thursday(0), peakDeg: 14, leftDeg: null, pain: [4, 5, 5], nextDay: 6, effort: 6 },
-      { day: monday(1), peakDeg: 14.5, leftDeg: null, pain: [4, 5, 4], nextDay: 4, effort: 6 },
+      { day: monday(0), peakDeg: 16.5, leftDeg: 4, pain: [4, 6, 5], nextDay: 6, effort: 6 },
+      { day: thursday(0), peakDeg: 15.5, leftDeg: 4, pain: [4, 5, 5], nextDay: 6, effort: 6 },
+      { day: monday(1), peakDeg: 15, leftDeg: 3, pain: [4, 5, 4], nextDay: 4, effort: 6 },
       { day: thursday(1), peakDeg: null, leftDeg: null, pain: [3, 4, 4], nextDay: 4, effort: 5 },
-      { day: monday(2), peakDeg: 12, leftDeg: null, pain: [3, 4, 3], nextDay: 3, effort: 5 },
-      { day: thursday(2), peakDeg: 11, leftDeg: null, pain: [3, 4, 3], nextDay: 3, effort: 5 },
-      { day: monday(3), peakDeg: 9.5, leftDeg: null, pain: [2, 3, 3], nextDay: 3, effort: 5 },
-      { day: monday(4), peakDeg: 8, leftDeg: null, pain: [2, 3, 2], nextDay: 2, effort: 4 },
+      { day: monday(2), peakDeg: 12, leftDeg: 5, pain: [3, 4, 3], nextDay: 3, effort: 5 },
+      { day: thursday(2), peakDeg: 11, leftDeg: 4, pain: [3, 4, 3], nextDay: 3, effort: 5 },
+      { day: monday(3), peakDeg: 9.5, leftDeg: 3, pain: [2, 3, 3], nextDay: 3, effort: 5 },
+      { day: monday(4), peakDeg: 8, leftDeg: 4, pain: [2, 3, 2], nextDay: 2, effort: 4 },
       { day: thursday(4), peakDeg: 6, leftDeg: 4, pain: [2, 2, 2], nextDay: 2, effort: 4 },
       { day: monday(5), peakDeg: 5, leftDeg: 3, pain: [1, 2, 1], nextDay: 1, effort: 4 },
       {
@@ -73,6 +76,7 @@ export const demoCourses: readonly DemoCourse[] = [
     notes: { painfulSide: 'right', sites: ['front'], goals: '', restrictions: '', sinceWeeks: 26 },
     sides: ['right'],
     painLimit: 4,
+    usualPain: 3,
     days: [
       { day: monday(0), peakDeg: 9, leftDeg: null, pain: [3, 3, 3], nextDay: 3, effort: 5 },
       { day: thursday(0), peakDeg: 11, leftDeg: null, pain: [2, 3, 3], nextDay: 3, effort: 5 },
@@ -98,6 +102,7 @@ export const demoCourses: readonly DemoCourse[] = [
     },
     sides: ['right'],
     painLimit: 4,
+    usualPain: 2,
     days: [
       { day: monday(0), peakDeg: 11, leftDeg: null, pain: [2, 2, 2], nextDay: 2, effort: 5 },
       { day: thursday(0), peakDeg: 12, leftDeg: null, pain: [2, 3, 2], nextDay: 2, effort: 5 },

@@ -2,7 +2,7 @@ import { findExercise } from '#core/exercises/exercises';
 import { nextStep, type NextStep } from '#core/programme/nextStep';
 import type { Proposal } from '#core/programme/proposal';
 import { usualThresholds, type ProposalThresholds } from '#core/programme/proposalThresholds';
-import { propose } from '#core/programme/propose';
+import { proposeSoFar } from '#core/programme/proposeSoFar';
 import type { PatientDocument } from '#documents/patient/patientDocument';
 import { stageOf } from '#documents/plan/itemProgress';
 import type { PlanDocument, RepetitionItem } from '#documents/plan/planDocument';
@@ -33,7 +33,7 @@ export function itemProposals(
   return plan.items.flatMap((item, index) => {
     if (item.kind !== 'repetitions') return [];
     const course = stageCourseOf(plan, item, staged);
-    const proposal = propose(course, thresholdsOf(thresholds));
+    const proposal = proposeSoFar(course, thresholdsOf(thresholds));
     const stage = stageOf(item);
     const next =
       stage === null ? withoutStage(proposal) : nextStep(proposal, { exercise: item.task, stage: stage.id });
