@@ -20,13 +20,13 @@ export async function openDemoDevice(nowMs = Date.parse('2026-06-01T10:00:00.000
     marks: createMarks(undefined),
   });
   const example = parseRecording(readFileSync('fixtures/example.session.json', 'utf8'));
-  await keepDemo(kept, { example, nowMs, seed: demoSeed });
   const index = createPatientIndex({
     openRepository: () => Promise.resolve({ repository: kept, problem: null }),
     sureness: () => usualSureness,
     newId: () => crypto.randomUUID(),
     now: () => new Date(nowMs),
   });
+  await keepDemo(kept, { example, nowMs, seed: demoSeed }, (pseudonym) => index.sessionsOf(pseudonym));
   const { found } = await kept.patients.list();
   const cases: ReportCase[] = [];
   for (const { id, pseudonym } of found) {

@@ -17,6 +17,7 @@ import { createPatientIndex } from '#features/patients/store/createPatientIndex'
 import { demoSeed, keepDemo } from '#features/patients/store/keepDemo';
 import { patientBundle } from '#features/patients/store/patientBundle';
 import { patientRepetitions, patientSessions } from '#features/patients/store/patientTables';
+import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { saidIn } from '#words/messages/message';
 import { spanish } from '#words/messages/spanish';
 import { CommandProblem } from './tools/commandProblem';
@@ -47,13 +48,21 @@ await runCommand(async () => {
     marks: createMarks(undefined),
   });
   const example = parseRecording(readFileSync(join(projectRoot, 'fixtures/example.session.json'), 'utf8'));
-  await keepDemo(kept, { example, nowMs, seed: demoSeed }, (done, total) => {
+  const index = createPatientIndex({
+    openRepository: () => Promise.resolve({ repository: kept, problem: null }),
+    sureness: () => usualSureness,
+    newId: () => crypto.randomUUID(),
+    now: () => new Date(nowMs),
+  });
+  const sessionsOf = (pseudonym: string) => index.sessionsOf(pseudonym);
+  await keepDemo(kept, { example, nowMs, seed: demoSeed }, sessionsOf, (done, total) => {
     if (process.stderr.isTTY) process.stderr.write(`\r\x1b[K${done} of ${total} sessions`);
     return Promise.resolve();
   });
   if (process.stderr.isTTY) process.stderr.write('\r\x1b[K');
   const { found } = await kept.patients.list();
-  for (const patient of found) await writePatient(folder, kept, patient, nowMs);
+  for (const patient of found)
+    await writePatient(folder, kept, patient, await sessionsOf(patient.pseudonym), nowMs);
   console.log(`${found.length} invented patients: reports, tables and bundles are in ${folder}`);
 });
 
@@ -61,15 +70,9 @@ async function writePatient(
   folder: string,
   kept: Repository,
   { id, pseudonym }: PatientDocument,
+  sessions: readonly ListedSession[],
   nowMs: number,
 ): Promise<void> {
-  const index = createPatientIndex({
-    openRepository: () => Promise.resolve({ repository: kept, problem: null }),
-    sureness: () => usualSureness,
-    newId: () => crypto.randomUUID(),
-    now: () => new Date(nowMs),
-  });
-  const sessions = await index.sessionsOf(pseudonym);
   const patient = (await kept.patients.find(id))!;
   const plans = await Promise.all(
     patient.plans.map(async (plan) => parsePlan((await kept.plans.find(plan.id))!)),

@@ -51,7 +51,9 @@ export function proposedLines(
   return itemProposals(plan, sessions, thresholds).map((proposed) => {
     const { index, item, proposal } = proposed;
     const decision = decisions.findLast((one) => one.planId === plan.id && one.item === index);
-    const isDecided = decision?.proposal === proposal.proposal;
+    // What was decided before the newest session was decided on something else.
+    const isDecided =
+      decision?.proposal === proposal.proposal && sessions.every(({ startedAt }) => startedAt <= decision.at);
     const asked = proposalWords[proposal.proposal];
     const parts = [
       `${itemName(item)}: “${asked}${asked.endsWith('?') ? '' : '.'}”`,

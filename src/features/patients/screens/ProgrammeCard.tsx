@@ -4,9 +4,8 @@ import { longestPatientText, type Decision } from '#documents/patient/patientDoc
 import { itemName } from '#documents/plan/itemName';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
-import { datedDay } from '#words/dayName';
-import { proposalSentence } from '#words/proposalSentence';
 import { usePatients, usePatientsState } from '../patientsContext';
+import { decisionOn, reasonSentences } from '../rules/decisionOn';
 import { decisionSentence, nextWords, proposalWords } from '../rules/programmeWords';
 import { changesPlan, draftOf, itemProposals, type ItemProposal } from '../rules/proposals';
 import { Thresholds } from './Thresholds';
@@ -37,7 +36,6 @@ function Proposed({ plan, proposed }: { plan: PlanDocument; proposed: ItemPropos
   const { index, item, proposal, sessions } = proposed;
   const decisions = usePatientsState((state) => state.patient?.decisions) ?? [];
   const theirs = decisions.filter((one) => one.planId === plan.id && one.item === index);
-  const reasons = proposal.reasons.map((reason) => proposalSentence(reason, datedDay));
   return (
     <article className="programme-item">
       <h3>{itemName(item)}</h3>
@@ -48,11 +46,11 @@ function Proposed({ plan, proposed }: { plan: PlanDocument; proposed: ItemPropos
         {nextWords(proposed)}
       </p>
       <ul className="small">
-        {reasons.map((sentence) => (
+        {reasonSentences(proposed).map((sentence) => (
           <li key={sentence}>{sentence}</li>
         ))}
       </ul>
-      <Decide plan={plan} proposed={proposed} reasons={reasons} />
+      <Decide plan={plan} proposed={proposed} />
       {theirs.length > 0 && (
         <ol className="small programme-decisions" aria-label="Decisions">
           {theirs.map((decision) => (
@@ -67,17 +65,15 @@ function Proposed({ plan, proposed }: { plan: PlanDocument; proposed: ItemPropos
 interface DecideProps {
   plan: PlanDocument;
   proposed: ItemProposal;
-  reasons: readonly string[];
 }
 
 /** Accepts or refuses, with initials. Accepting a change opens the next plan as a draft. */
-function Decide({ plan, proposed, reasons }: DecideProps) {
+function Decide({ plan, proposed }: DecideProps) {
   const patients = usePatients();
   const fields = useId();
   const [by, setBy] = useState('');
   const [why, setWhy] = useState('');
   const [lacks, setLacks] = useState<string | null>(null);
-  const { index, item, proposal } = proposed;
   const opensPlan = changesPlan(proposed);
   const decide = async (answer: Decision['answer']) => {
     const isRefused = answer === 'refused';
@@ -88,18 +84,7 @@ function Decide({ plan, proposed, reasons }: DecideProps) {
       ...patient,
       decisions: [
         ...patient.decisions,
-        {
-          ...entry,
-          by: by.trim(),
-          planId: plan.id,
-          item: index,
-          task: item.task,
-          proposal: proposal.proposal,
-          repetitions: proposal.repetitions ?? null,
-          reasons: [...reasons],
-          answer,
-          why: isRefused ? why.trim() : '',
-        },
+        decisionOn(plan, proposed, { ...entry, by: by.trim(), answer, why: isRefused ? why.trim() : '' }),
       ],
     }));
     setWhy('');

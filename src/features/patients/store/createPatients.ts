@@ -225,7 +225,12 @@ export function createPatients(world: PatientsWorld): Patients {
     loadDemo: () =>
       making('demo', 'keep', async (kept, onProgress) => {
         const example = parseRecording(await world.fetchExample());
-        await keepDemo(kept, { example, nowMs: now().getTime(), seed: demoSeed }, onProgress);
+        await keepDemo(
+          kept,
+          { example, nowMs: now().getTime(), seed: demoSeed },
+          (pseudonym) => index.sessionsOf(pseudonym),
+          onProgress,
+        );
       }),
     enter() {
       shown?.abort();

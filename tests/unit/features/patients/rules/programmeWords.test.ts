@@ -39,6 +39,10 @@ describe('proposedLines(plan, sessions, patient)', () => {
     expect(lineOf([decision])).toMatch(
       /XY, Mon 6 Apr 2026: refused “Stay at this stage”: wants a lower seat\.$/,
     );
+    const later = listedSession({ startedAt: '2026-04-07T08:00:00.000Z' });
+    expect(proposedLines(plan, [later], { thresholds: {}, decisions: [decision] })[0]).not.toContain(
+      'refused',
+    );
     expect(lineOf([{ ...decision, proposal: 'step-up' }])).not.toContain('refused');
     expect(lineOf([{ ...decision, item: 0 }])).not.toContain('refused');
   });
