@@ -13,6 +13,7 @@ import {
   handKinds,
   sessionStates,
   type ExchangePlan,
+  type ExchangeQuestionnaire,
   type ExchangeRecord,
   type ExchangeSession,
   type ExchangeSet,
@@ -152,6 +153,45 @@ const test: fc.Arbitrary<ExchangeTest> = fc
     return { ...any, results: { left: scoreTries(assessment, left), right: scoreTries(assessment, right) } };
   });
 
+const day = moment.map((at) => at.slice(0, 10));
+const answer = fc.oneof(
+  fc.record({ kind: fc.constant('whole' as const), value: fc.integer() }),
+  fc.record({ kind: fc.constant('number' as const), value: fc.constantFrom(0, 3, 2.5, -7.25) }),
+  fc.record({ kind: fc.constant('text' as const), value: text }),
+  fc.record({ kind: fc.constant('yes-no' as const), value: fc.boolean() }),
+  fc.record({ kind: fc.constant('date' as const), value: day }),
+  fc.record({
+    kind: fc.constant('choice' as const),
+    system: maybe(fc.constant('https://example.org/choices')),
+    code: fc.constantFrom('a', 'b-2'),
+    display: fc.oneof(fc.constant(''), text),
+    points: maybe(fc.integer({ min: 0, max: 4 })),
+  }),
+);
+const questionnaire: fc.Arbitrary<ExchangeQuestionnaire> = fc.record({
+  id: fc.uuid(),
+  at: moment,
+  by: fc.constantFrom('ab', 'cd'),
+  on: day,
+  of: fc.constantFrom(
+    'own-activities',
+    'https://example.org/q',
+    'https://example.org/q|part',
+    'urn:with space',
+  ),
+  version: maybe(fc.constantFrom('2', '2026-01')),
+  title: text,
+  answers: fc.array(
+    fc.record({
+      linkId: fc.constantFrom('one', '2.1'),
+      question: fc.oneof(fc.constant(''), text),
+      answers: fc.array(answer, { maxLength: 2 }),
+    }),
+    { minLength: 1, maxLength: 3 },
+  ),
+  score: maybe(fc.integer({ min: 0, max: 100 })),
+});
+
 /** Records of invented patients. */
 export const anyExchangeRecord: fc.Arbitrary<ExchangeRecord> = fc.record({
   patient: fc.oneof(fc.constant(''), fc.constant('invented-heron')),
@@ -172,4 +212,5 @@ export const anyExchangeRecord: fc.Arbitrary<ExchangeRecord> = fc.record({
   plans: fc.array(plan, { maxLength: 2 }),
   sessions: fc.uniqueArray(session, { maxLength: 3, selector: ({ id }) => id }),
   tests: fc.uniqueArray(test, { maxLength: 3, selector: ({ id }) => id }),
+  questionnaires: fc.uniqueArray(questionnaire, { maxLength: 3, selector: ({ id }) => id }),
 });

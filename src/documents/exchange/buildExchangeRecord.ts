@@ -4,6 +4,7 @@ import { countSet } from '#core/scoring/countSet';
 import { findSetPeak } from '#core/scoring/findSetPeak';
 import { judgementOf } from '#core/scoring/judge';
 import { correctionSentence } from '#words/correctionWords';
+import type { QuestionnaireRecord } from '../patient/caseEntries';
 import type { AssessmentRecord } from '../patient/patientDocument';
 import { doseWords } from '../plan/itemFacts';
 import type { PlanDocument } from '../plan/planDocument';
@@ -61,6 +62,8 @@ export interface PatientDocuments {
   recordings: readonly HandedRecording[];
   /** Tests of function, as the practice's record has them; left out where none goes along. */
   tests?: readonly AssessmentRecord[];
+  /** Questionnaires, likewise. */
+  questionnaires?: readonly QuestionnaireRecord[];
   /** What the practice reports in words, the title first; left out where no report goes along. */
   report?: readonly ExchangeLine[];
 }
@@ -71,7 +74,7 @@ export interface PatientDocuments {
  * @param at  when it is put together, ISO 8601
  */
 export function buildExchangeRecord(documents: PatientDocuments, at: string): ExchangeRecord {
-  const { patient, plans, sessions, recordings, tests = [], report = [] } = documents;
+  const { patient, plans, sessions, recordings, tests = [], questionnaires = [], report = [] } = documents;
   const [title, ...lines] = report;
   const byId = new Map(recordings.map((recording) => [recording.id, recording]));
   const notes = [...plans, ...recordings].map(({ note }) => note).filter((note) => note !== '');
@@ -88,6 +91,7 @@ export function buildExchangeRecord(documents: PatientDocuments, at: string): Ex
     tests: tests
       .filter(({ withdrawn, tries }) => withdrawn === null && tries.left.length + tries.right.length > 0)
       .map(exchangeTest),
+    questionnaires: questionnaires.flatMap(({ withdrawn, ...kept }) => (withdrawn === null ? [kept] : [])),
   };
 }
 

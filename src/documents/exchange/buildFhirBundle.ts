@@ -20,6 +20,7 @@ import {
   provenanceOf,
   type Instrument,
 } from './origin';
+import { questionnaireResponse } from './questionnaires';
 import { setObservation } from './setObservation';
 import { testObservations } from './testObservations';
 
@@ -52,6 +53,7 @@ export function buildFhirBundle(record: ExchangeRecord): Resource {
     ...record.plans.map(carePlanOf),
     ...parts,
     ...record.tests.flatMap(testObservations),
+    ...record.questionnaires.map(questionnaireResponse),
   ];
   return {
     resourceType: 'Bundle',

@@ -3,6 +3,7 @@ import type { ExerciseId } from '#core/exercises/exercises';
 import type { Swelling } from '#core/programme/stageCourse';
 import type { Side } from '#core/protocol/side';
 import type { SignId } from '#core/safety/signs';
+import type { QuestionnaireRecord } from '../patient/caseEntries';
 import type { EndReason, SessionDocument, SessionSet } from '../session/sessionDocument';
 
 /** What other programs are given of a patient: plans, sessions and the figures of their sets. No name, no joints, no video. */
@@ -20,7 +21,11 @@ export interface ExchangeRecord {
   sessions: ExchangeSession[];
   /** Tests of function of which a leg was done, in the order in which they were written down; mistakes are left out. */
   tests: ExchangeTest[];
+  /** As they were answered, in the order in which they were entered; mistakes are left out. */
+  questionnaires: ExchangeQuestionnaire[];
 }
+
+export type ExchangeQuestionnaire = Omit<QuestionnaireRecord, 'withdrawn'>;
 
 export interface ExchangeTest {
   id: string;

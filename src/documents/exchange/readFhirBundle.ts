@@ -8,6 +8,7 @@ import { signIds } from '#core/safety/signs';
 import { whereDamaged } from '../reading/bySchema';
 import { z } from '../schema/zod';
 import { endReasons } from '../session/sessionDocument';
+import { questionnaire } from './answers';
 import { narrativeText } from './composition';
 import { conditionSystem, readConditions } from './conditionParts';
 import {
@@ -19,6 +20,7 @@ import {
   type ExchangeTest,
 } from './exchangeRecord';
 import { loinc, ownExtension, ownSystem } from './fhirCodes';
+import { questionnaireResponseSchema } from './questionnaires';
 import type { SetPart } from './setObservation';
 
 const conceptOf = <Code extends string>(system: string, codes: readonly Code[]) =>
@@ -242,6 +244,10 @@ export function readFhirBundle(data: unknown): ExchangeRecord {
       };
     }),
     tests: readTests(of('exam', testSchema)),
+    // Those of sessions say the same as the observations.
+    questionnaires: all('QuestionnaireResponse', z.looseObject({ questionnaire: z.string().optional() }))
+      .filter((response) => response.questionnaire !== questionnaire['url'])
+      .map((response) => parsed(questionnaireResponseSchema, response)),
   };
 }
 

@@ -1,15 +1,18 @@
 import type { QuestionnaireAnswer, QuestionnaireRecord } from '../patient/caseEntries';
 
+/** Where FHIR R4 puts what an answer counts. */
+export const ordinalValueUrl = 'http://hl7.org/fhir/StructureDefinition/ordinalValue';
+
 /**
  * A questionnaire as it was answered, as a FHIR R4 QuestionnaireResponse. Who answered is a pseudonym.
  *
  * A group is not kept with the answers, so all questions stand in one row.
  */
 export function buildQuestionnaireResponse(
-  { id, at, of, version, on, answers }: QuestionnaireRecord,
+  { id, at, of, version, on, answers }: Omit<QuestionnaireRecord, 'withdrawn'>,
   pseudonym: string,
-): object {
-  const isUrl = of.includes(':');
+) {
+  const isUrl = /^\S+:\S+$/.test(of);
   return {
     resourceType: 'QuestionnaireResponse',
     id,
@@ -40,8 +43,16 @@ function valueOf(answer: QuestionnaireAnswer): object {
     case 'date':
       return { valueDate: answer.value };
     case 'choice': {
-      const { system, code, display } = answer;
-      return { valueCoding: { ...(system === null ? {} : { system }), code, display } };
+      const { system, code, display, points } = answer;
+      const extension = [{ url: ordinalValueUrl, valueDecimal: points }];
+      return {
+        valueCoding: {
+          ...(points === null ? {} : { extension }),
+          ...(system === null ? {} : { system }),
+          code,
+          ...(display === '' ? {} : { display }),
+        },
+      };
     }
   }
 }

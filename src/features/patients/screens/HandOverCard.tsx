@@ -26,7 +26,7 @@ export function HandOverCard({ isReportShown, onReport }: { isReportShown: boole
       <p className="small soft" role="status">
         {making?.what === 'table' || making?.what === 'bundle'
           ? `Measuring for the ${making.what === 'table' ? 'table' : 'record'}: set ${making.done + 1} of ${Math.max(1, making.total)} …`
-          : 'Tables and record carry the pseudonym and the day of each session. The record (HL7 FHIR R4) is for the practice’s own system: plans, answers, sets, tests and the report; no video, no joints.'}
+          : 'Tables and record carry the pseudonym and the day of each session. The record (HL7 FHIR R4) is for the practice’s own system: plans, answers, sets, tests, questionnaires and the report; no video, no joints.'}
       </p>
     </section>
   );

@@ -7,7 +7,7 @@ import { therapistReport } from '../rules/report/therapistReport';
 import { eachMeasuredSet } from './eachMeasuredSet';
 
 /**
- * A patient's plans, sessions, sets and tests with the therapist's report, as a bundle of HL7 FHIR R4. Each set is measured
+ * A patient's plans, sessions, sets, tests and questionnaires with the therapist's report, as a bundle of HL7 FHIR R4. Each set is measured
  * from its joints like in the table of repetitions, so that both have the same figures.
  *
  * @param onProgress  called before each set; what it returns is waited for
@@ -45,6 +45,7 @@ export async function patientBundle(
         })),
       recordings,
       tests: patient.assessments,
+      questionnaires: patient.questionnaires,
       report: therapistReport(reported),
     },
     new Date(nowMs).toISOString(),
