@@ -20,7 +20,7 @@ export function AdherenceCard({ sessions }: { sessions: readonly ListedSession[]
       {adherenceSentences(found).map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
-      <ol className="adherence-weeks" aria-label="Weeks since the plan was given">
+      <ol className="adherence-weeks" aria-label="Weeks since the plan was given" tabIndex={0}>
         {found.weeks.map(({ week, done, due }) => (
           <li key={week}>
             <span className="adherence-due" style={{ height: `${(100 * due) / most}%` }} aria-hidden="true">
