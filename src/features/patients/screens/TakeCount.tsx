@@ -32,7 +32,7 @@ export function TakeCount({ test, side, sessions, onTake }: Props) {
   const sets = recordedSets(sessions, side);
   if (sets.length === 0)
     return (
-      <p className="small soft">
+      <p className="small soft programme-take">
         No recorded set of single-leg sit-to-stands with the {side} leg is kept, from which it could be
         counted.
       </p>

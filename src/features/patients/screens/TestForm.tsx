@@ -6,7 +6,7 @@ import { effusionGrades } from '#core/assessments/effusion';
 import { sides, type Side } from '#core/protocol/side';
 import { longestPatientText } from '#documents/patient/patientDocument';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
-import { protocolSentences } from '#words/assessmentSentences';
+import { protocolSentences, resultWords } from '#words/assessmentSentences';
 import { capitalised } from '#words/capitalised';
 import { usePatients } from '../patientsContext';
 import { parseTries } from '../rules/assessmentResults';
@@ -31,11 +31,8 @@ export function TestForm({ sessions, onClose }: Props) {
   const riseTest = riseTests.find((id) => id === test);
   const take = (side: Side, { value, of, seatHeightCm }: TakenCount) =>
     setForm((before) => {
-      const origin = `${capitalised(side)}: counted by the camera, ${of}.`;
-      const rest = before.remark.replace(
-        new RegExp(`${capitalised(side)}: counted by the camera, [^.]*\\.`),
-        '',
-      );
+      const origin = `${capitalised(side)}: ${resultWords(assessment, value)} by the camera, ${of}.`;
+      const rest = before.remark.replace(new RegExp(`${capitalised(side)}: .*? by the camera, [^.]*\\.`), '');
       return {
         ...before,
         [side]: String(value),
