@@ -27,6 +27,11 @@ export function PatientsScreen() {
     void patients.enter();
     return () => patients.leave();
   }, [patients]);
+  const rows = usePatientsState((state) => state.rows);
+  const wayTo = (pseudonym: string) => {
+    const row = rows?.find((one) => one.pseudonym === pseudonym);
+    return row === undefined ? null : () => void navigation.show('patient', false, row.id);
+  };
   return (
     <div className="patients">
       <header className="sessions-head">
@@ -50,7 +55,7 @@ export function PatientsScreen() {
       </header>
       <LockTrouble />
       <ProblemMessage problem={problem} onClose={() => patients.dismissProblem()} />
-      <SentFiles />
+      <SentFiles wayTo={wayTo} />
       <Everybody />
       <Removals />
     </div>

@@ -19,8 +19,13 @@ const stateWords: Record<Incoming['state'], string> = {
   refused: 'refused',
 };
 
+interface Props {
+  /** The way to a patient's page; null where there is none yet. */
+  wayTo?: (pseudonym: string) => (() => void) | null;
+}
+
 /** Opens what patients sent, and shows the outcome for each file. */
-export function SentFiles() {
+export function SentFiles({ wayTo = () => null }: Props) {
   const clinic = useClinic();
   const incoming = useClinicState((state) => state.incoming);
   const review = useReview();
@@ -62,6 +67,9 @@ export function SentFiles() {
                 {one.state !== 'doubtful' && one.sender !== null && (
                   <span className="small soft sessions-sent-by">{one.sender}</span>
                 )}
+                {(one.state === 'kept' || one.state === 'known') && one.session !== null && (
+                  <ToPatient patient={one.session.patient} onPress={wayTo(one.session.patient)} />
+                )}
                 {one.state === 'doubtful' && (
                   <span className="button-row">
                     <Button className="button" onPress={() => void clinic.decide(index, true)}>
@@ -91,5 +99,14 @@ export function SentFiles() {
         </div>
       )}
     </section>
+  );
+}
+
+function ToPatient({ patient, onPress }: { patient: string; onPress: (() => void) | null }) {
+  if (onPress === null) return null;
+  return (
+    <Button className="button button-quiet" onPress={onPress}>
+      Show {patient}
+    </Button>
   );
 }

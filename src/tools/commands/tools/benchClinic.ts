@@ -77,7 +77,7 @@ export async function benchClinic(recordingPath: string): Promise<ClinicFigures>
       await page.getByRole('button', { name: 'Back to the patient' }).click();
       await page.getByRole('button', { name: 'All patients' }).click();
     }
-    const ways = await clickThrough(page, sent, fullest);
+    const ways = await clickThrough(page, sent);
     return {
       patients: clinic.patients,
       sessions: clinic.patients * clinic.sessions,

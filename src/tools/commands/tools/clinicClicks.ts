@@ -16,7 +16,7 @@ export interface ClinicWays {
   newPlanToCode: Way;
   /** A sealed file's session among those of its patient, with its verdict. */
   fileToVerdict: Way;
-  /** The report of a patient. */
+  /** The report of the patient who needs a look first. */
   patientToReport: Way;
 }
 
@@ -28,7 +28,7 @@ export interface SentFile {
 }
 
 /** Clicks each way from the list of patients, with which the program opens where there are any. */
-export async function clickThrough(page: Page, sent: SentFile, reported: string): Promise<ClinicWays> {
+export async function clickThrough(page: Page, sent: SentFile): Promise<ClinicWays> {
   const button = (name: string | RegExp) => page.getByRole('button', { name, exact: true });
   const exampleToCue = await walk(page, async () => {
     await button('Back to the start').click();
@@ -49,11 +49,11 @@ export async function clickThrough(page: Page, sent: SentFile, reported: string)
     await button('Open sent sessions').click();
     const file = { name: sent.name, mimeType: 'application/octet-stream', buffer: Buffer.from(sent.bytes) };
     await (await chooser).setFiles(file);
-    await page.locator('.patients-line', { hasText: sent.patient }).click();
+    await button(`Show ${sent.patient}`).click();
     return page.locator('.course-set').first();
   });
   const patientToReport = await walk(page, async () => {
-    await page.locator('.patients-line', { hasText: reported }).click();
+    await page.locator('.patients-line').first().click();
     await button('Report').click();
     return page.getByRole('article', { name: 'Report' });
   });
