@@ -117,7 +117,7 @@ const sport: readonly Criterion[] = [
     from: [{ kind: 'weeks-since-surgery' }],
     line: { least: 39 },
     lineWords: '39 (9 months) or more',
-    source: `${grindem}: new injuries were half as many for each month of waiting, up to 9 months`,
+    source: `${grindem}, after which waiting longer made no difference`,
   },
   {
     id: 'effusion',

@@ -36,7 +36,9 @@ export function CriteriaCard() {
             {criteriaLines(card, patient, readAtMs).map((line) => (
               <li key={line.criterion.id}>
                 {line.criterion.name}: <strong>{stateWords[line.state]}</strong>. {criterionSentence(line)}{' '}
-                <span className="small soft">{line.criterion.source ?? 'Common practice, no source'}.</span>
+                <span className="small soft programme-source">
+                  {line.criterion.source ?? 'Common practice, no source'}.
+                </span>
               </li>
             ))}
           </ul>

@@ -255,7 +255,10 @@ export function createPatients(world: PatientsWorld): Patients {
       }),
     record: (change) => update((patient) => change(patient, { id: newId(), at: now().toISOString() })),
     importQuestionnaire: (file) =>
-      attempt('open', async ({ notes }) => set({ imported: await importQuestionnaire(notes, file) })),
+      attempt('open', async ({ notes }) => {
+        set({ problem: null });
+        set({ imported: await importQuestionnaire(notes, file) });
+      }),
     removeQuestionnaire: (url) =>
       attempt('delete', async ({ notes }) => set({ imported: await removeImported(notes, url) })),
     saveResponse(record) {
