@@ -216,25 +216,39 @@ const sport: readonly Criterion[] = [
 export const criteriaCards = { running, sport } as const;
 export type CriteriaCardId = keyof typeof criteriaCards;
 
+/** From the lowest to the highest that a value may be. */
+export interface Interval {
+  low: number;
+  high: number;
+}
+
+/** Of a single value: it is off by 1/√2 of the least change between two values that is beyond error. */
+export function aroundValue(value: number, detectable: number): Interval {
+  const reach = detectable / Math.SQRT2;
+  return { low: value - reach, high: value + reach };
+}
+
 /** How a value lies to its line. There is no state beyond these, and no sum of them. */
 export type CriterionState = 'met' | 'not-met' | 'within-error' | 'not-measured';
 
 /**
  * How a value lies to its line.
  *
- * @param detectable  the least change between two values that is beyond error, in the value's unit; a single value is
- *   off by 1/√2 of it, with 95 % certainty. Null where no error is known: then the value alone decides
+ * @param interval  where the true value is with 95 % certainty; null where no error is known: then the value alone
+ *   decides
  * Missing: a value of null is 'not-measured'
  */
 export function criterionState(
   value: number | null,
   line: Criterion['line'],
-  detectable: number | null,
+  interval: Interval | null,
 ): CriterionState {
   if (value === null) return 'not-measured';
-  const reach = detectable === null ? 0 : detectable / Math.SQRT2;
-  const [low, high] = 'least' in line ? [value - reach, value + reach] : [-value - reach, -value + reach];
-  const bound = 'least' in line ? line.least : -line.most;
-  if (low >= bound) return 'met';
-  return high < bound ? 'not-met' : 'within-error';
+  const { low, high } = interval ?? { low: value, high: value };
+  if ('least' in line) {
+    if (low >= line.least) return 'met';
+    return high < line.least ? 'not-met' : 'within-error';
+  }
+  if (high <= line.most) return 'met';
+  return low > line.most ? 'not-met' : 'within-error';
 }

@@ -3,6 +3,7 @@ import { findAssessment } from '#core/assessments/assessments';
 import { effusionGrades } from '#core/assessments/effusion';
 import { calendarDay, dayOfDate } from '#core/calendarDay';
 import {
+  aroundValue,
   criteriaCards,
   criterionState,
   numericPainDetectable,
@@ -10,6 +11,7 @@ import {
   type Criterion,
   type CriterionSource,
   type CriterionState,
+  type Interval,
 } from '#core/criteria/criteria';
 import { handMeasures } from '#core/criteria/handMeasures';
 import { sides, type Side } from '#core/protocol/side';
@@ -33,8 +35,8 @@ interface Measured {
   day: number;
   /** '3 April 2026, AB'; empty where it is only counted from a date. */
   whenAndWho: string;
-  /** The least change beyond error; null where none is known. */
-  detectable: number | null;
+  /** Where the true value is; null where no error is known. */
+  interval: Interval | null;
 }
 
 /** The words of a state; nothing else is ever said of a line. */
@@ -58,7 +60,7 @@ export function criteriaLines(
   return criteriaCards[card].map((criterion) => {
     const found = criterion.from.flatMap((source) => measuredFrom(source, patient, nowMs) ?? []);
     const measured = greatest(found, ({ day }) => day) ?? null;
-    const state = criterionState(measured?.value ?? null, criterion.line, measured?.detectable ?? null);
+    const state = criterionState(measured?.value ?? null, criterion.line, measured?.interval ?? null);
     return { criterion, state, measured };
   });
 }
@@ -68,7 +70,7 @@ export function criterionSentence({ criterion, measured }: CriterionLine): strin
   if (measured === null) return `Line: ${criterion.lineWords}.`;
   const who = measured.whenAndWho === '' ? '' : ` (${measured.whenAndWho})`;
   const isCounted = measured.whenAndWho === '';
-  const error = measured.detectable !== null || isCounted ? '' : ' How far error reaches is not known.';
+  const error = measured.interval !== null || isCounted ? '' : ' How far error reaches is not known.';
   return `${measured.words}${who}. Line: ${criterion.lineWords}.${error}`;
 }
 
@@ -86,7 +88,7 @@ function measuredFrom(source: CriterionSource, patient: PatientDocument, nowMs: 
       const last = latest(entries);
       if (last === undefined) return null;
       const words = `${last.value}${unit === 'deg' ? '°' : ` ${unit}`}`;
-      return { value: last.value, words, detectable: null, ...signed(last) };
+      return { value: last.value, words, interval: null, ...signed(last) };
     }
     case 'symmetry':
     case 'result':
@@ -108,7 +110,7 @@ function weeksSince(on: string | null, nowMs: number): Measured | null {
     words: `${weeks} weeks since ${dateInWords(on)}`,
     day: today,
     whenAndWho: '',
-    detectable: null,
+    interval: null,
   };
 }
 
@@ -117,8 +119,9 @@ function worstPain({ questionnaires }: PatientDocument): Measured | null {
   const last = latest(kept);
   const answer = last?.answers.find(({ linkId }) => linkId === 'worst')?.answers[0];
   if (last === undefined || answer?.kind !== 'whole') return null;
-  const detectable = numericPainDetectable;
-  return { value: answer.value, words: `${answer.value} of 10`, detectable, ...signed(last) };
+  const { value } = answer;
+  const interval = aroundValue(value, numericPainDetectable);
+  return { value, words: `${value} of 10`, interval, ...signed(last) };
 }
 
 /** From the newest time a test was done, where it has what is asked for. */
@@ -134,14 +137,17 @@ function fromTest(
   const last = course.done.at(-1)!;
   const when = signed({ ...last.record, on: isoDay(last.record.at) });
   if (source.kind === 'symmetry') {
-    const pct = course.symmetry?.found.pct ?? null;
-    return pct === null ? null : { value: pct, words: `${oneDecimal(pct)} %`, detectable: null, ...when };
+    if (course.symmetry === null) return null;
+    const { pct, interval } = course.symmetry.found;
+    const reach = interval && { low: interval.lowPct, high: interval.highPct };
+    return { value: pct, words: `${oneDecimal(pct)} %`, interval: reach, ...when };
   }
   const value = source.leg === 'operated' ? last.results[operated] : weaker(source.test, last.results);
   if (value === null) return null;
   const { unit, error } = findAssessment(source.test);
   const words = unit === 'grade' ? effusionGrades[value]! : `${value} ${unit}`;
-  return { value, words, detectable: error?.detectable ?? null, ...when };
+  const interval = error === null ? null : aroundValue(value, error.detectable);
+  return { value, words, interval, ...when };
 }
 
 /** Null where one leg was not tested. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { criteriaCards, criterionState } from '#core/criteria/criteria';
+import { aroundValue, criteriaCards, criterionState } from '#core/criteria/criteria';
 import { unfit } from '../../../support/unfitWords';
 
 /** Nothing that a line may say. */
@@ -21,7 +21,8 @@ describe('criterionState(value, line, detectable)', () => {
     [1, { most: 1 }, 1, 'within-error'],
     [2, { most: 1 }, 1, 'not-met'],
   ] as const)('%s against %o with %s is %s', (value, line, detectable, state) => {
-    expect(criterionState(value, line, detectable)).toBe(state);
+    const interval = value === null || detectable === null ? null : aroundValue(value, detectable);
+    expect(criterionState(value, line, interval)).toBe(state);
   });
 });
 
