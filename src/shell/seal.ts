@@ -18,10 +18,10 @@ async function keyPairOf(identity: string): Promise<KeyPair> {
   return { identity, recipient: await identityToRecipient(identity) };
 }
 
-/** Seals a file so that only the holder of the key can open it. */
-export async function sealFor(recipient: string, blob: Blob): Promise<Blob> {
+/** Seals a file so that only the holder of one of the keys can open it; each of them can. */
+export async function sealFor(recipients: readonly string[], blob: Blob): Promise<Blob> {
   const encrypter = new Encrypter();
-  encrypter.addRecipient(recipient);
+  for (const recipient of recipients) encrypter.addRecipient(recipient);
   return gather(await encrypter.encrypt(blob.stream()));
 }
 

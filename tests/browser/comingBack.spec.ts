@@ -234,7 +234,7 @@ test('after seven silent days it is asked once what got in the way; the answer i
   page,
 }) => {
   await page.clock.setFixedTime(wednesday);
-  await toAcceptedPlan(page, { returnKey: `age1${'q'.repeat(58)}` });
+  await toAcceptedPlan(page, { returnKeys: [`age1${'q'.repeat(58)}`] });
   await sayDone(page, 1);
   await page.clock.setFixedTime(new Date(wednesday.getTime() + 6.9 * 24 * 3_600_000));
   await openToday(page);

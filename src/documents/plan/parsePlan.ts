@@ -8,6 +8,7 @@ import { planWithoutProgress, withProgress } from './itemProgress';
 import { planVersion, type PlanDocument } from './planDocument';
 import { largestPlanBytes } from './planRanges';
 import { readPlan } from './readPlan';
+import { withKeyList } from './withKeyList';
 
 const planKind: DocumentKind<PlanDocument> = {
   problem: 'plan',
@@ -51,9 +52,12 @@ export function parsePlan(text: string): PlanDocument {
  * what to do when the knee gives way. Version 5 added how many times a week, and how much of the video is wished for.
  * Version 6 added the language; before, everything was in English. Version 7 added stages, load, support, step, bend,
  * sides in turn, and how often, to each item; and free items, and what the patient's device may change, to the plan.
+ * Version 8 has a list of keys; before, there was one or none.
  */
 function bringUpPlan(older: object, version: number): object {
-  if (![1, 2, 3, 4, 5, 6].includes(version)) return older;
+  if (![1, 2, 3, 4, 5, 6, 7].includes(version)) return older;
+  const ofVersion7 = withKeyList(older);
+  if (version === 7) return { ...ofVersion7, version: planVersion };
   const hasItems = 'items' in older && Array.isArray(older.items);
   const items = hasItems
     ? { items: (older.items as unknown[]).map((item) => bringUpItem(item, version)) }
@@ -62,7 +66,7 @@ function bringUpPlan(older: object, version: number): object {
   const ofVersion5 = version < 5 ? { perWeek: null, videoWish: null } : {};
   const ofVersion6 = version < 6 ? { language: 'en' } : {};
   return {
-    ...older,
+    ...ofVersion7,
     ...items,
     ...ofVersion4,
     ...ofVersion5,

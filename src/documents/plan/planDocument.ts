@@ -8,11 +8,12 @@ import { languages } from '#words/messages/languages';
 import { videoParts } from '../parcel/videoPart';
 import { limitsSchema } from '../schema/limitsSchema';
 import { loadSchema } from '../schema/loadSchema';
+import { publicKeySchema } from '../schema/publicKeySchema';
 import { z } from '../schema/zod';
 import { planBounds, planRanges } from './planRanges';
 
 /** Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. */
-export const planVersion = 7;
+export const planVersion = 8;
 
 export const footwearChoices = [...wornFootwear, 'either'] as const;
 export type Footwear = (typeof footwearChoices)[number];
@@ -138,11 +139,13 @@ export const planSchema = z
       .describe(
         'How much of the video the therapist would like to be sent; the patient decides. Null: no wish.',
       ),
-    returnKey: z
-      .string()
-      .regex(/^age1[02-9ac-hj-np-z]{58}$/)
-      .nullable()
-      .describe("The therapist's public key in the age format, to seal what goes back; null without one."),
+    returnKeys: z
+      .array(publicKeySchema)
+      .max(planBounds.returnKeys)
+      .describe(
+        "Public keys in the age format, the therapist's own first, then colleagues': what goes back is sealed for " +
+          'all of them, and any one opens it. Empty: nothing goes back.',
+      ),
     language: z
       .enum(languages)
       .describe(

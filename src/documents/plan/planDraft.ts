@@ -32,7 +32,7 @@ export function newDraft(): PlanDraft {
     reviewDate: null,
     words: '',
     videoWish: null,
-    returnKey: null,
+    returnKeys: [],
     language: 'en',
     ...planWithoutProgress,
   };

@@ -40,18 +40,30 @@ export function packPlan(plan: PlanDocument): Uint8Array<ArrayBuffer> {
 
 function oldestOf(plan: PlanDocument): object {
   const items = plan.items.map(itemOfVersion6);
-  const { freeItems, autoStep, ...before } = plan;
+  const ofVersion7 = withOneKey(plan);
+  if (ofVersion7 === null) return plan;
+  const { freeItems, autoStep, ...before } = ofVersion7;
   const isOfVersion6 =
     items.every((item) => item !== null) &&
     freeItems.length === 0 &&
     autoStep === planWithoutProgress.autoStep;
-  if (!isOfVersion6) return plan;
+  if (!isOfVersion6) return ofVersion7;
   const ofVersion6 = { ...before, items, version: 6 };
   const { language, ...ofVersion5 } = ofVersion6;
   const { perWeek, videoWish, ...ofVersion4 } = ofVersion5;
   if (language !== 'en') return ofVersion6;
   if (perWeek !== null || videoWish !== null) return { ...ofVersion5, version: 5 };
   return { ...ofVersion4, version: 4 };
+}
+
+/** A plan as version 7 wrote it, in the same order; null where it has more keys than one. */
+function withOneKey(plan: PlanDocument): (Omit<PlanDocument, 'returnKeys' | 'version'> & object) | null {
+  const { returnKeys } = plan;
+  if (returnKeys.length > 1) return null;
+  const fields = Object.entries({ ...plan, version: 7 }).map(([field, value]) =>
+    field === 'returnKeys' ? ['returnKey', returnKeys[0] ?? null] : [field, value],
+  );
+  return Object.fromEntries(fields) as Omit<PlanDocument, 'returnKeys' | 'version'>;
 }
 
 /** Exercises that came with version 7, or later. */

@@ -31,6 +31,7 @@ export const planBounds = {
   freeName: 60,
   freeHow: 500,
   freeDose: 80,
+  returnKeys: 5,
 } as const;
 
 /** No plan within the bounds reaches this size, even where each character is written as an escape, bytes. */

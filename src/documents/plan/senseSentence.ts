@@ -104,12 +104,13 @@ type RawItem = { limits?: { [Id in MeasureId]?: { least?: unknown; most?: unknow
 
 /** What makes no sense about a plan whose parts are each valid; null where all is well. */
 export function planSentence(
-  { items, createdAt, reviewDate }: PlanDocument,
-  { its }: PlanNaming,
+  { items, createdAt, reviewDate, returnKeys }: PlanDocument,
+  { plan, its }: PlanNaming,
 ): string | null {
   if (reviewDate !== null && reviewDate < createdAt.slice(0, 10)) {
     return `${its} review date (${reviewDate}) is before the day it was made`;
   }
+  if (new Set(returnKeys).size < returnKeys.length) return `${plan} names a key twice`;
   for (const [i, item] of items.entries()) {
     const fault = itemFault(item);
     if (fault !== null) return `item ${i + 1} (${itemName(item)}) ${fault}`;

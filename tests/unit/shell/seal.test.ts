@@ -13,7 +13,7 @@ import { quickScrypt } from '../../support/quickScrypt';
 
 const text = 'Invented content. '.repeat(9000);
 const [mine, other] = await Promise.all([newKeyPair(), newKeyPair()]);
-const sealed = await sealFor(mine.recipient, new Blob([text]));
+const sealed = await sealFor([mine.recipient], new Blob([text]));
 const bytes = new Uint8Array(await sealed.arrayBuffer());
 
 describe('sealFor(recipient, blob), unseal(identity, blob)', () => {
@@ -23,7 +23,15 @@ describe('sealFor(recipient, blob), unseal(identity, blob)', () => {
 
   it('write the open age format, version 1, for an X25519 key', async () => {
     expect(await sealed.slice(0, 60).text()).toMatch(/^age-encryption\.org\/v1\n-> X25519 /);
-    expect(planSchema.shape.returnKey.safeParse(mine.recipient).success).toBe(true);
+    expect(planSchema.shape.returnKeys.safeParse([mine.recipient]).success).toBe(true);
+  });
+
+  it('open with each of the keys, and with no other', async () => {
+    const [second, third] = await Promise.all([newKeyPair(), newKeyPair()]);
+    const forBoth = await sealFor([mine.recipient, second.recipient], new Blob([text]));
+    expect(await (await unseal(mine.identity, forBoth)).text()).toBe(text);
+    expect(await (await unseal(second.identity, forBoth)).text()).toBe(text);
+    await expect(unseal(third.identity, forBoth)).rejects.toThrow(/sealed for another key/);
   });
 
   it('say that another key does not open it', async () => {

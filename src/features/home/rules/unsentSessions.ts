@@ -16,8 +16,8 @@ export interface UnsentSession {
   isFilmed: boolean;
   /** Whether it holds nothing but why nothing was done. */
   isAnswer: boolean;
-  /** The therapist's public key, from its plan. */
-  recipient: string;
+  /** The public keys that its plan carries. */
+  recipients: readonly string[];
 }
 
 /** After this time nobody is reminded any more; our own choice, no source. */
@@ -33,22 +33,23 @@ const remindedForMs = 30 * 24 * 3_600_000;
  */
 export function unsentSessions(
   sessions: readonly SessionDocument[],
-  plans: readonly Pick<PlanDocument, 'id' | 'returnKey'>[],
+  plans: readonly Pick<PlanDocument, 'id' | 'returnKeys'>[],
   isSettled: (sessionId: string) => boolean,
   interruptedIn: (sessionId: string) => number,
   nowMs: number,
 ): UnsentSession[] {
   return sessions.flatMap((session) => {
     const { id, planId, startedAt, endedAt, silence } = session;
-    const recipient = plans.find((plan) => plan.id === planId)?.returnKey ?? null;
+    const recipients = plans.find((plan) => plan.id === planId)?.returnKeys ?? [];
     const isOld = nowMs - Date.parse(startedAt) > remindedForMs;
     const interrupted = interruptedIn(id);
     const sets = session.sets.length + interrupted;
-    if (recipient === null || isOld || isSettled(id) || (sets === 0 && !saysSomething(session))) return [];
+    if (recipients.length === 0 || isOld || isSettled(id) || (sets === 0 && !saysSomething(session)))
+      return [];
     const isFilmed =
       interrupted > 0 || session.sets.some(({ sessionId: recordingId }) => recordingId !== null);
     const isAnswer = silence !== null;
-    return [{ id, planId, startedAt, sets, isBrokenOff: endedAt === null, isFilmed, isAnswer, recipient }];
+    return [{ id, planId, startedAt, sets, isBrokenOff: endedAt === null, isFilmed, isAnswer, recipients }];
   });
 }
 

@@ -68,13 +68,18 @@ export function PlanPage() {
       actions={next}
     >
       <LanguageSwitch />
-      {plan !== null && <OtherKey plan={plan} />}
+      {plan !== null && <OtherKeys plan={plan} />}
       {plan !== null && plan.note !== '' && <Message kind="plain">{plan.note}</Message>}
       <PlanItems items={items} more={(item) => <HowTo item={item} isFolded />} />
       {plan !== null && <TherapistWords plan={plan} />}
-      {plan !== null && plan.returnKey !== null && (
+      {plan !== null && plan.returnKeys.length > 0 && (
         <p>
-          <Parts of={messageParts('overview.key', { words: <KeyWords of={plan.returnKey} /> })} />
+          <Parts
+            of={messageParts('overview.key', {
+              count: plan.returnKeys.length,
+              words: <KeyWords of={plan.returnKeys} />,
+            })}
+          />
         </p>
       )}
       {plan !== null && <p className="small soft">{message('overview.for', { patient: plan.patient })}</p>}
@@ -83,19 +88,20 @@ export function PlanPage() {
 }
 
 /** Somebody who passes a plan on could put in a key of their own. */
-function OtherKey({ plan: { returnKey } }: { plan: PlanDocument }) {
-  const earlierKey = useHomeStep('overview', (state) => state.earlierKey);
-  if (earlierKey === null) return null;
+function OtherKeys({ plan: { returnKeys } }: { plan: PlanDocument }) {
+  const earlierKeys = useHomeStep('overview', (state) => state.earlierKeys);
+  if (earlierKeys === null) return null;
+  const hasNew = returnKeys.some((key) => !earlierKeys.includes(key));
   return (
-    <Message kind="caution" title={message('overview.other-key')}>
-      {returnKey === null ? (
+    <Message kind="caution" title={message('overview.other-keys')}>
+      {returnKeys.length === 0 ? (
         <p>{message('overview.no-key')}</p>
       ) : (
         <p>
           <Parts
-            of={messageParts('overview.keys', {
-              earlier: <KeyWords of={earlierKey} />,
-              now: <KeyWords of={returnKey} />,
+            of={messageParts(hasNew ? 'overview.keys' : 'overview.fewer-keys', {
+              earlier: <KeyWords of={earlierKeys} />,
+              now: <KeyWords of={returnKeys} />,
             })}
           />
         </p>

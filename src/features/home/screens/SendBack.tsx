@@ -15,8 +15,8 @@ import { HomePage } from './HomePage';
 
 interface Props {
   sessionId: string;
-  /** The therapist's public key, from the plan. */
-  recipient: string;
+  /** The public keys that the plan carries. */
+  recipients: readonly string[];
   /** How much of the video the therapist would like, as the plan says. */
   wish: VideoPart | null;
   /** Whether any set was recorded, so that there may be videos to choose from. */
@@ -30,7 +30,7 @@ interface Props {
 
 /** Sends a saved session back to the therapist: how much of the video, and one button. */
 export function SendBack(props: Props) {
-  const { sessionId, recipient, wish, hasSets, children, onBack, onDone } = props;
+  const { sessionId, recipients, wish, hasSets, children, onBack, onDone } = props;
   const sending = useSending();
   const isMeasuring = useHomeState(({ background }) => background.waiting > 0);
   const { state, chosen, ...sent } = useSendingState((all) => all);
@@ -70,7 +70,7 @@ export function SendBack(props: Props) {
           <Button
             className="button button-primary"
             isDisabled={chosen === null || isBusy}
-            onPress={() => void sending.send(sessionId, recipient)}
+            onPress={() => void sending.send(sessionId, recipients)}
           >
             {message(state === 'sealing' ? 'send.sealing' : 'send.send')}
           </Button>
@@ -91,7 +91,7 @@ export function SendBack(props: Props) {
           {message('send.kept', { sentence: sent.sentence ?? '' })}
         </Message>
       )}
-      <Protection recipient={recipient} senderKey={sent.senderKey} />
+      <Protection recipients={recipients} senderKey={sent.senderKey} />
     </HomePage>
   );
 }
@@ -108,12 +108,14 @@ function Sent({ how, at }: { how: 'shared' | 'saved'; at: string }) {
 }
 
 /** How the file is sealed, and the words by which two people can compare its keys. */
-function Protection({ recipient, senderKey }: { recipient: string; senderKey: string | null }) {
+function Protection({ recipients, senderKey }: Pick<Props, 'recipients'> & { senderKey: string | null }) {
   return (
     <details className="protection">
       <summary>{message('send.protection')}</summary>
       <p>
-        <Parts of={messageParts('send.sealed', { words: <KeyWords of={recipient} /> })} />
+        <Parts
+          of={messageParts('send.sealed', { count: recipients.length, words: <KeyWords of={recipients} /> })}
+        />
       </p>
       {senderKey !== null && (
         <p>

@@ -11,10 +11,17 @@ export function SendPage() {
     ({ plans }) => plans?.find(({ id }) => id === session?.planId)?.videoWish ?? null,
   );
   if (session === null) return null;
-  const { id, startedAt, isFilmed, isAnswer, recipient } = session;
+  const { id, startedAt, isFilmed, isAnswer, recipients } = session;
   const back = () => home.back();
   return (
-    <SendBack sessionId={id} recipient={recipient} wish={wish} hasSets={isFilmed} onBack={back} onDone={back}>
+    <SendBack
+      sessionId={id}
+      recipients={recipients}
+      wish={wish}
+      hasSets={isFilmed}
+      onBack={back}
+      onDone={back}
+    >
       <p>{message(isAnswer ? 'send.answer-of' : 'send.session-of', { moment: momentWords(startedAt) })}</p>
     </SendBack>
   );

@@ -14,7 +14,7 @@ export function SilentDays({ plan }: { plan: PlanDocument }) {
     return said === null ? null : (
       <p role="status" className="card">
         {message(`silent.thanks.${said}`)}
-        {plan.returnKey !== null && ` ${message('silent.send')}`}
+        {plan.returnKeys.length > 0 && ` ${message('silent.send')}`}
       </p>
     );
   }

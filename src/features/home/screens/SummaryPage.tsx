@@ -23,11 +23,11 @@ export function SummaryPage() {
   const plan = useHomeState((state) => state.plan);
   const isFilmed = useHomeState((state) => toldSets(state).some(({ recordingId }) => recordingId !== null));
   if (page === 'replay') return <ReplayPage />;
-  if (page === 'result' || plan === null || plan.returnKey === null) return <ResultPage />;
+  if (page === 'result' || plan === null || plan.returnKeys.length === 0) return <ResultPage />;
   return (
     <SendBack
       sessionId={home.sessionId()}
-      recipient={plan.returnKey}
+      recipients={plan.returnKeys}
       wish={plan.videoWish}
       hasSets={isFilmed}
       onBack={() => home.back()}
@@ -47,7 +47,7 @@ function ResultPage() {
   const shown = told ?? toldSets(state);
   const advice = new Set(concerns.flatMap((concern) => concernAdvice(concern, cautionsOf(plan))));
   const isFinishing = sets.some(({ keeping }) => keeping === 'finishing');
-  const canSend = (plan?.returnKey ?? null) !== null && (isTooMuch || shown.length > 0);
+  const canSend = (plan?.returnKeys ?? []).length > 0 && (isTooMuch || shown.length > 0);
   return (
     <HomePage
       title={titleOf(concerns, endedBecause !== null, sets.length > 0)}

@@ -216,8 +216,8 @@ export interface StepParts {
   overview: {
     /** Whether the person has confirmed the cautions. */
     isConfirmed: boolean;
-    /** The key that sealed sessions before, where this plan has another one; null where nothing changed. */
-    earlierKey: string | null;
+    /** The keys that sealed sessions before, where this plan has others; null where nothing changed. */
+    earlierKeys: readonly string[] | null;
   };
   /** What was said the last time, and nobody has settled; left out where there is nothing. */
   'last-time': {
@@ -318,7 +318,7 @@ export const freshParts: StepParts = {
   plan: { isOpening: false, isSealed: false, painToday: { painBefore: null, painBySide: null } },
   past: { session: null, told: [], change: null },
   send: { session: null },
-  overview: { isConfirmed: false, earlierKey: null },
+  overview: { isConfirmed: false, earlierKeys: null },
   'last-time': { earlier: [], isUnseen: false },
   check: { asked: 'all', sign: null, askedAfter: null, isLessSwollen: false },
   'pain-before': { painWarning: null },

@@ -16,7 +16,7 @@ import type { HomeAdapters } from './homeAdapters';
 import { partOf, type SaidPain } from './homeState';
 import type { HomeStorage } from './homeStorage';
 import type { HomeStore } from './homeStore';
-import { keyBefore } from './keyBefore';
+import { keysBefore } from './keysBefore';
 import { kneesNotAsked } from './kneesNotAsked';
 import { lookBack, type LookBack } from './lookBack';
 import { readStaged } from './readStaged';
@@ -39,7 +39,7 @@ export interface SaidFirst {
 }
 
 interface Chosen {
-  earlierKey: string | null;
+  earlierKeys: readonly string[] | null;
   isKnown: boolean;
   said: SaidFirst | null;
   /** What is to be done, where it is not all of the plan. */
@@ -105,13 +105,13 @@ export function openChoice({ adapters, home, storage, beginSession }: ChoicePart
   /** What the chosen plan asks of the pages that follow. */
   let ahead: Ahead = {
     ...{ ...firstTime, now: [], staged: [] },
-    ...{ earlierKey: null, isKnown: false, isPainSaid: false, isWhole: false },
+    ...{ earlierKeys: null, isKnown: false, isPainSaid: false, isWhole: false },
   };
   const signsAhead = () => ({ asked: ahead.asked, askedAfter: ahead.askedAfter });
   /** What a plan asks for is shown before its first session, and afterwards to those who want to read it. */
   const goOn = () => {
     if (ahead.isKnown) enter('check', signsAhead());
-    else enter('overview', { earlierKey: ahead.earlierKey });
+    else enter('overview', { earlierKeys: ahead.earlierKeys });
   };
   const begin = () => {
     const { earlier } = ahead;
@@ -123,7 +123,7 @@ export function openChoice({ adapters, home, storage, beginSession }: ChoicePart
     plan: PlanDocument | null,
     items: readonly PlanItem[],
     back: Found,
-    { earlierKey = null, isKnown = false, said = null, left = null }: Partial<Chosen> = {},
+    { earlierKeys = null, isKnown = false, said = null, left = null }: Partial<Chosen> = {},
   ) => {
     const { storage: kept } = get();
     if (kept.state === 'blocked') {
@@ -133,7 +133,7 @@ export function openChoice({ adapters, home, storage, beginSession }: ChoicePart
     const isFollowed = isKnown && back.asked === 'new';
     beginSession();
     const isPainSaid = isFollowed && said !== null;
-    ahead = { ...back, earlierKey, isKnown: isFollowed, isPainSaid, isWhole: left === null };
+    ahead = { ...back, earlierKeys, isKnown: isFollowed, isPainSaid, isWhole: left === null };
     const pain = said?.pain ?? { painBefore: null, painBySide: kneesNotAsked(items) };
     set({ ...nothingSaid, ...pain, plan, steps, sets: [] });
     if (isFollowed && said !== null) said.goOn();
@@ -157,11 +157,11 @@ export function openChoice({ adapters, home, storage, beginSession }: ChoicePart
       }
       const read = typeof found === 'string' ? parsePlan(found) : found;
       const plan = { ...read, patient: plainName(read.patient) };
-      const earlierKey = isKept ? null : await keyBefore(plan, await openedRepository());
+      const earlierKeys = isKept ? null : await keysBefore(plan, await openedRepository());
       const back = await look(plan);
       await adapters.language.follow(plan.language);
       if (mine !== turn) return;
-      choose(plan, back.now, back, { ...chosen, earlierKey });
+      choose(plan, back.now, back, { ...chosen, earlierKeys });
       unkept = isKept ? null : plan;
       const isAccepted = get().plans?.some((one) => JSON.stringify(one) === JSON.stringify(plan));
       if (!isKept && !isAccepted) void shown.keep(plan);
@@ -230,7 +230,7 @@ export function openChoice({ adapters, home, storage, beginSession }: ChoicePart
       unkept = null;
       if (plan === null) return;
       void shown.forget();
-      if (plan.returnKey !== null) void adapters.prepareSigning(plan.id);
+      if (plan.returnKeys.length > 0) void adapters.prepareSigning(plan.id);
       void storage.repository
         .then((kept) => kept.plans.save(plan.id, JSON.stringify(plan)))
         .catch(() => undefined);

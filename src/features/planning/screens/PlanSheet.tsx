@@ -31,7 +31,7 @@ export function PlanSheet() {
 }
 
 function Sheet({ draft }: { draft: PlanDraft }) {
-  const { items, words, howOften, reviewDate, returnKey } = draft;
+  const { items, words, howOften, reviewDate, returnKeys } = draft;
   const perWeek = perWeekSentence(draft);
   const videoWish = videoWishSentence(draft);
   return (
@@ -54,9 +54,11 @@ function Sheet({ draft }: { draft: PlanDraft }) {
       {items.length > 0 && <Diary draft={draft} />}
       {items.length > 0 && <Details draft={draft} />}
       {videoWish !== null && <p>{videoWish}</p>}
-      {returnKey !== null && (
+      {returnKeys.length > 0 && (
         <p>
-          <Parts of={messageParts('sheet.key', { words: <KeyWords of={returnKey} /> })} />
+          <Parts
+            of={messageParts('sheet.key', { count: returnKeys.length, words: <KeyWords of={returnKeys} /> })}
+          />
         </p>
       )}
     </article>

@@ -7,29 +7,28 @@ import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
 export function ReturnKey() {
   const writing = usePlanWriting();
   const clinic = useClinic();
-  const returnKey = usePlanWritingState(({ draft }) => draft.returnKey);
+  const returnKeys = usePlanWritingState(({ draft }) => draft.returnKeys);
   const recipient = useClinicState((state) => state.recipient);
-  const isOther = returnKey !== null && returnKey !== recipient;
+  const isOwn = recipient !== null && returnKeys.includes(recipient);
+  const isOther = returnKeys.length > 0 && !isOwn;
   const choose = async (isSelected: boolean) => {
     if (isSelected && recipient === null) await clinic.makeKey();
-    writing.change({ returnKey: isSelected ? clinic.store.getState().recipient : null });
+    const own = clinic.store.getState().recipient;
+    writing.change({ returnKeys: isSelected && own !== null ? [own] : [] });
   };
   return (
     <div>
-      <CheckboxField
-        isSelected={returnKey !== null && !isOther}
-        onChange={(isSelected) => void choose(isSelected)}
-      >
+      <CheckboxField isSelected={isOwn} onChange={(isSelected) => void choose(isSelected)}>
         <CheckboxButton className="plan-tick">
           <span className="plan-tick-box" aria-hidden="true">
-            {returnKey !== null && !isOther ? '✓' : ''}
+            {isOwn ? '✓' : ''}
           </span>
           The patient can send sessions back, sealed for this device
         </CheckboxButton>
       </CheckboxField>
-      {returnKey !== null && (
+      {returnKeys.length > 0 && (
         <p>
-          The key’s words: <KeyWords of={returnKey} />. They are on the patient’s sheet and screen as well.
+          The key’s words: <KeyWords of={returnKeys} />. They are on the patient’s sheet and screen as well.
         </p>
       )}
       <p className="small soft">

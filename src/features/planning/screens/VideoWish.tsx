@@ -14,7 +14,7 @@ const wishes: Option<VideoPart | 'open'>[] = [
 export function VideoWish() {
   const writing = usePlanWriting();
   const videoWish = usePlanWritingState(({ draft }) => draft.videoWish);
-  const canSend = usePlanWritingState(({ draft }) => draft.returnKey !== null);
+  const canSend = usePlanWritingState(({ draft }) => draft.returnKeys.length > 0);
   if (!canSend) return null;
   return (
     <Choice

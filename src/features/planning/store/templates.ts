@@ -1,5 +1,6 @@
 import { withProgress } from '#documents/plan/itemProgress';
 import { finishDraft, newDraft, type PlanDraft } from '#documents/plan/planDraft';
+import { withKeyList } from '#documents/plan/withKeyList';
 import { isFields } from '#documents/schema/isFields';
 
 /** A plan for no one patient, by its name. */
@@ -21,7 +22,7 @@ export const longestTemplateName = 60;
 /** A draft that was kept, of this version or an earlier one; null where the form can't show it. */
 export function readDraft(data: unknown): PlanDraft | null {
   if (typeof data !== 'object' || data === null) return null;
-  const kept = data as Partial<PlanDraft>;
+  const kept = withKeyList(data) as Partial<PlanDraft>;
   if (kept.items !== undefined && !(Array.isArray(kept.items) && kept.items.every(isFields))) return null;
   const draft: PlanDraft = { ...newDraft(), ...kept, items: (kept.items ?? []).map(withProgress) };
   // Half a plan can't be checked by the plan's schema; what the form can't show is dropped.

@@ -74,9 +74,9 @@ export interface Sending {
   /**
    * Sends what was chosen; nothing where nothing is, or it is not ready.
    *
-   * @param recipient  the therapist's public key, from the plan
+   * @param recipients  the public keys that the plan carries; each of them opens it
    */
-  send(sessionId: string, recipient: string): Promise<void>;
+  send(sessionId: string, recipients: readonly string[]): Promise<void>;
   /** After it was sent: to send it once more. */
   sendAgain(): void;
 }
@@ -221,7 +221,7 @@ export function createSending(world: SendingWorld): Sending {
       if (get().state === 'preparing') set({ state: 'idle', chosen: null, progress: null });
     },
     sendAgain: () => set({ state: 'idle', sentAt: null }),
-    async send(sessionId, recipient) {
+    async send(sessionId, recipients) {
       const { chosen, state } = get();
       if (chosen === null || state === 'preparing') return;
       set({ state: 'sealing', sentence: null });
@@ -229,7 +229,7 @@ export function createSending(world: SendingWorld): Sending {
         const parcel = await ofPart(sessionId, chosen);
         const { planId } = parcel.session;
         const signer = planId === null ? null : await world.signerFor(planId);
-        const sealed = await sealFor(recipient, await packParcel(parcel, signer?.sign ?? null));
+        const sealed = await sealFor(recipients, await packParcel(parcel, signer?.sign ?? null));
         const fileName = `overfoot-session-${world.now().toISOString().slice(0, 10)}.age`;
         const isShared = await world.share(
           new File([sealed], fileName, { type: 'application/octet-stream' }),

@@ -176,7 +176,7 @@ async function keepForWays(page: Page, example: RecordingDocument): Promise<Sent
   );
   const done = { ...example, id: crypto.randomUUID(), createdAt: '2026-02-04T08:00:00.000Z' };
   const parcel = { session: visitOf(done), sets: [{ recording: done, video: null }], sentAt: done.createdAt };
-  const sealed = await sealFor(key.recipient, await packParcel(parcel, null));
+  const sealed = await sealFor([key.recipient], await packParcel(parcel, null));
   return { name: 'sent.age', bytes: new Uint8Array(await sealed.arrayBuffer()), patient: plan.patient };
 }
 

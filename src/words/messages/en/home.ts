@@ -132,13 +132,16 @@ export const home = {
 
   'overview.title-free': 'What you are going to do',
   'overview.title': 'Hello. This is your plan',
-  'overview.key': 'Sessions that you send back open only with your therapist’s key. Its words are {words}.',
+  'overview.key':
+    '{count, plural, one {Sessions that you send back open only with your therapist’s key. Its words are {words}.} other {Sessions that you send back open only with the keys of your therapist and of their colleagues. The words of each: {words}.}}',
   'overview.for': 'This plan is for {patient}.',
   'overview.ready': 'Yes, I am ready',
-  'overview.other-key': 'This plan has another key than the one before',
+  'overview.other-keys': 'This plan has other keys than the one before',
   'overview.no-key': 'It has no key at all, so sessions can’t be sent back sealed.',
   'overview.keys':
     'Before: {earlier}. Now: {now}. What you send would open for somebody else. Ask your therapist whether the new words are theirs before you continue.',
+  'overview.fewer-keys':
+    'Before: {earlier}. Now: {now}. What you send no longer opens for everybody for whom it did. If nobody said so, ask your therapist before you continue.',
   'overview.from-therapist': 'From your therapist',
   'overview.have-ready': 'Have this ready',
   'overview.when-to-stop': 'When to stop',

@@ -65,5 +65,5 @@ export const plan = {
   'sheet.how': 'How to do it',
   'sheet.review': 'We will look at this together on {day}.',
   'sheet.key':
-    'What you send back opens only with my key. Its words are {words}. You see the same ones where the plan is opened and where a session is sent. If they differ, ask me before you send anything.',
+    '{count, plural, one {What you send back opens only with my key. Its words are {words}.} other {What you send back opens only with my key and those of my colleagues. The words of each: {words}.}} You see the same ones where the plan is opened and where a session is sent. If they differ, ask me before you send anything.',
 } as const;

@@ -18,7 +18,7 @@ export const sending = {
   'send.downloads': 'It is among your downloads. Send that file to your therapist as you agreed.',
   'send.protection': 'How it is protected',
   'send.sealed':
-    'It is one sealed file, whose name ends in .age. The words of your therapist’s key are {words}. They are the same on the sheet that you were given.',
+    'It is one sealed file, whose name ends in .age. {count, plural, one {The words of your therapist’s key are {words}.} other {It opens with each of these keys, your therapist’s and their colleagues’; their words are {words}.}} They are the same on the sheet that you were given.',
   'send.signed': 'It is signed by this device, whose words are {words}. Your therapist sees them too.',
   'send.session-of': 'Your session of {moment}.',
   'send.answer-of': 'Your answer of {moment}.',

@@ -137,13 +137,15 @@ export const home: Translated<typeof english> = {
   'overview.title-free': 'Lo que vas a hacer',
   'overview.title': 'Hola. Este es tu plan',
   'overview.key':
-    'Las sesiones que envíes solo se abren con la clave de tu terapeuta. Sus palabras son {words}.',
+    '{count, plural, one {Las sesiones que envíes solo se abren con la clave de tu terapeuta. Sus palabras son {words}.} other {Las sesiones que envíes solo se abren con las claves de tu terapeuta y de sus colegas. Las palabras de cada una: {words}.}}',
   'overview.for': 'Este plan es para {patient}.',
   'overview.ready': 'Sí, todo listo',
-  'overview.other-key': 'Este plan tiene otra clave que el anterior',
+  'overview.other-keys': 'Este plan tiene otras claves que el anterior',
   'overview.no-key': 'No tiene ninguna clave, así que las sesiones no se pueden enviar cerradas.',
   'overview.keys':
     'Antes: {earlier}. Ahora: {now}. Lo que envíes se abriría para otra persona. Pregunta a tu terapeuta si las palabras nuevas son suyas antes de seguir.',
+  'overview.fewer-keys':
+    'Antes: {earlier}. Ahora: {now}. Lo que envíes ya no se abre para todas las personas de antes. Si nadie te lo ha dicho, pregunta a tu terapeuta antes de seguir.',
   'overview.from-therapist': 'De tu terapeuta',
   'overview.have-ready': 'Ten esto a mano',
   'overview.when-to-stop': 'Cuándo parar',

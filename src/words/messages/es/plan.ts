@@ -68,5 +68,5 @@ export const plan: Translated<typeof english> = {
   'sheet.how': 'Cómo se hace',
   'sheet.review': 'Lo veremos juntos el {day}.',
   'sheet.key':
-    'Lo que envías de vuelta se abre solo con mi clave. Sus palabras son {words}. Verás las mismas al abrir el plan y al enviar una sesión. Si no coinciden, pregúntame antes de enviar nada.',
+    '{count, plural, one {Lo que envías de vuelta se abre solo con mi clave. Sus palabras son {words}.} other {Lo que envías de vuelta se abre solo con mi clave y las de mis colegas. Las palabras de cada una: {words}.}} Verás las mismas al abrir el plan y al enviar una sesión. Si no coinciden, pregúntame antes de enviar nada.',
 };

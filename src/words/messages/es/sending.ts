@@ -21,7 +21,7 @@ export const sending: Translated<typeof english> = {
   'send.downloads': 'Está entre tus descargas. Envía ese archivo a tu terapeuta, según lo acordado.',
   'send.protection': 'Cómo está protegido',
   'send.sealed':
-    'Es un solo archivo cerrado, cuyo nombre acaba en .age. Las palabras de la clave de tu terapeuta son {words}. Son las mismas que en la hoja que te dieron.',
+    'Es un solo archivo cerrado, cuyo nombre acaba en .age. {count, plural, one {Las palabras de la clave de tu terapeuta son {words}.} other {Se abre con cada una de estas claves, la de tu terapeuta y las de sus colegas; sus palabras son {words}.}} Son las mismas que en la hoja que te dieron.',
   'send.signed': 'Lo firma este dispositivo, cuyas palabras son {words}. Tu terapeuta también las ve.',
   'send.session-of': 'Tu sesión del {moment}.',
   'send.answer-of': 'Tu respuesta del {moment}.',

@@ -34,6 +34,7 @@ function problemAfter(change: (plan: PlanDocument) => unknown): string | null {
   return problemOf(JSON.stringify(plan));
 }
 
+const keyOf = (letter: string) => `age1${letter.repeat(58)}`;
 const first = (plan: PlanDocument) => plan.items[0] as RepetitionItem;
 const second = (plan: PlanDocument) => plan.items[1] as HoldItem;
 const sentences = /^This .*\. (Choose|Ask|Update) [^.]*\.$/s;
@@ -61,9 +62,15 @@ function migrated(change: Partial<PlanDocument> = {}): PlanDocument {
   return smallPlan({ ifItGivesWay: '', ...change });
 }
 
+/** With one key, as version 7 had it. */
+function ofVersion7(change: Partial<PlanDocument> = {}) {
+  const { returnKeys, ...before } = smallPlan(change);
+  return { ...before, returnKey: returnKeys[0] ?? null, version: 7 };
+}
+
 /** Without what version 7 added. */
 function ofVersion6(change: Partial<PlanDocument> = {}) {
-  const { freeItems, autoStep, ...before } = smallPlan(change);
+  const { freeItems, autoStep, ...before } = ofVersion7(change);
   const added = Object.keys(withoutProgress);
   const items = before.items.map(
     (item) => Object.fromEntries(Object.entries(item).filter(([field]) => !added.includes(field))) as object,
@@ -116,8 +123,8 @@ describe('parsePlan(text)', () => {
   );
 
   it('says of a newer version that the program must be updated', () => {
-    expect(problemAfter((plan) => Object.assign(plan, { version: 8 }))).toBe(
-      'This plan is of version 8; this program reads up to 7. Update the program.',
+    expect(problemAfter((plan) => Object.assign(plan, { version: 9 }))).toBe(
+      'This plan is of version 9; this program reads up to 8. Update the program.',
     );
   });
 
@@ -201,6 +208,20 @@ describe('parsePlan(text)', () => {
     [14, 'whole'],
   ] as const)('reads %i times a week, and a wish for the video: %s', (perWeek, videoWish) => {
     const plan = smallPlan({ perWeek, videoWish });
+    expect(parsePlan(JSON.stringify(plan))).toEqual(plan);
+  });
+
+  it.each([{ returnKeys: [] }, { returnKeys: [keyOf('q')] }])(
+    'reads a plan of version 7, which had one key or none: %j',
+    (keys) => {
+      const plan = smallPlan({ autoStep: 'never', items: [smallItem({ stage: 'seat-46' })], ...keys });
+      expect(parsePlan(JSON.stringify(ofVersion7(plan)))).toEqual(plan);
+      expect(parsePlan(JSON.stringify(ofVersion4(keys)))).toEqual(smallPlan(keys));
+    },
+  );
+
+  it('reads a plan with five keys', () => {
+    const plan = smallPlan({ returnKeys: [...'qpzry'].map(keyOf) });
     expect(parsePlan(JSON.stringify(plan))).toEqual(plan);
   });
 
@@ -313,6 +334,7 @@ describe('parsePlan(text)', () => {
     ],
     ['nothing to do', (p) => (p.items = []), /it holds nothing to do/],
     ['no side', (p) => (first(p).sides = []), /item 1 names no side/],
+    ['a key twice', (p) => (p.returnKeys = [keyOf('q'), keyOf('q')]), /it names a key twice/],
     ['a side twice', (p) => (first(p).sides = ['left', 'left']), /item 1 .* names the left side twice/],
     [
       'a seat without sitting',
@@ -342,7 +364,9 @@ describe('parsePlan(text)', () => {
     ['a day that is none', (p) => (p.reviewDate = '2024-02-30'), /"reviewDate"/],
     ['a remark that is too long', (p) => (p.words = 'x'.repeat(2001)), /"words"/],
     ['a video that is none', (p) => Object.assign(p, { videoWish: 'half' }), /"videoWish"/],
-    ['a key that is none', (p) => (p.returnKey = 'age1abc'), /"returnKey"/],
+    ['a key that is none', (p) => (p.returnKeys = ['age1abc']), /"returnKeys/],
+    ['six keys', (p) => (p.returnKeys = [...'qpzryx'].map(keyOf)), /"returnKeys"/],
+    ['the key of version 7', (p) => Object.assign(p, { returnKey: null }), /"returnKey"/],
     ['a load without a level', (p) => Object.assign(first(p), { load: { kind: 'loop' } }), /"items\.0\.load/],
     ['a support that is none', (p) => Object.assign(first(p), { support: 'foot' }), /"items\.0\.support"/],
     ['a step of a hold', (p) => Object.assign(second(p), { stepHeightCm: 10 }), /"items\.1"/],

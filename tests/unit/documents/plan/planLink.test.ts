@@ -18,6 +18,8 @@ const exampleText = readFileSync(`${projectRoot}fixtures/example.plan.json`, 'ut
 const exampleFile = JSON.parse(exampleText) as Record<string, unknown>;
 const example = parsePlan(exampleText);
 
+const keyOf = (letter: string) => `age1${letter.repeat(58)}`;
+
 function problemOf(fragment: string): string | null {
   try {
     readPlanLink(fragment);
@@ -57,7 +59,20 @@ describe('planToFragment(plan), readPlanLink(fragment)', () => {
     expect(readPlanLink(planToFragment(open))).toEqual({ plan: open });
   });
 
+  it('take no more room than before with one key, and open in programs of then', () => {
+    const one = smallPlan({ autoStep: 'never', returnKeys: [keyOf('q')] });
+    const before = JSON.stringify(one)
+      .replace('"version":8', '"version":7')
+      .replace(/"returnKeys":\["(\w+)"\]/, '"returnKey":"$1"');
+    expect(before).toContain('"returnKey":"age1');
+    expect(planToFragment(one)).toBe(linkAround(deflateSync(strToU8(before), { level: 9 })));
+    expect(readPlanLink(planToFragment(one))).toEqual({ plan: one });
+  });
+
   it.each([
+    { returnKeys: [keyOf('q')] },
+    { returnKeys: [keyOf('q'), keyOf('p')] },
+    { returnKeys: [...'qpzry'].map(keyOf) },
     { perWeek: 3, videoWish: null },
     { perWeek: null, videoWish: 'none' as const },
     { language: 'es' as const },

@@ -17,7 +17,7 @@ async function sentFile(device: FaultDevice, recipient: string): Promise<Buffer>
   const bytes = readFileSync(join(projectRoot, 'fixtures/example.mp4'));
   const video = new Blob([bytes], { type: 'video/mp4' });
   const packed = await packParcel({ session, sets: [{ recording, video }], sentAt: session.endedAt! }, null);
-  return Buffer.from(await (await sealFor(recipient, packed)).arrayBuffer());
+  return Buffer.from(await (await sealFor([recipient], packed)).arrayBuffer());
 }
 
 async function saveBackup(page: Page): Promise<string> {

@@ -4,7 +4,7 @@ import { unsentSessions } from '#features/home/rules/unsentSessions';
 import { smallSession } from '../../../../support/smallSession';
 
 const session = smallSession();
-const plan = { id: session.planId!, returnKey: 'age1invented' };
+const plan = { id: session.planId!, returnKeys: ['age1invented'] };
 const dayMs = 24 * 3_600_000;
 const nowMs = Date.parse(session.startedAt) + dayMs;
 const never = () => false;
@@ -14,7 +14,7 @@ const told = {
   startedAt: session.startedAt,
   isBrokenOff: false,
   isAnswer: false,
-  recipient: 'age1invented',
+  recipients: ['age1invented'],
 };
 
 describe('unsentSessions(sessions, plans, isSettled, interruptedIn, nowMs)', () => {
@@ -62,7 +62,7 @@ describe('unsentSessions(sessions, plans, isSettled, interruptedIn, nowMs)', () 
   it('leaves out those that were sent, and those without a plan or a key', () => {
     const free = { ...session, id: 'free', planId: null };
     expect(unsentSessions([free, session], [plan], (id) => id === session.id, none, nowMs)).toEqual([]);
-    expect(unsentSessions([session], [{ ...plan, returnKey: null }], never, none, nowMs)).toEqual([]);
+    expect(unsentSessions([session], [{ ...plan, returnKeys: [] }], never, none, nowMs)).toEqual([]);
   });
 
   it('does not remind after 30 days', () => {

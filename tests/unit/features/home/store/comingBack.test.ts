@@ -7,7 +7,7 @@ import { smallHold, smallItem, smallPlan } from '../../../../support/smallPlan';
 import { smallSession } from '../../../../support/smallSession';
 import { openFakeHome, settle } from './fakeHome';
 
-const plan = smallPlan({ perWeek: 3, returnKey: `age1${'q'.repeat(58)}`, painLimit: 4 });
+const plan = smallPlan({ perWeek: 3, returnKeys: [`age1${'q'.repeat(58)}`], painLimit: 4 });
 /** Nine days before the day of the test. */
 const session: SessionDocument = {
   ...smallSession(),

@@ -69,8 +69,8 @@ describe('the key of a plan', () => {
   const openPlan = async (opened: Opened, change: Partial<typeof plan>) => {
     const { home, state } = opened;
     await home.openPlanFile(planFile({ ...plan, ...change }));
-    const { earlierKey } = state() as { earlierKey?: string | null };
-    return earlierKey;
+    const { earlierKeys } = state() as { earlierKeys?: string[] | null };
+    return earlierKeys;
   };
   const accept = async ({ home, repository }: Opened) => {
     home.setConfirmed(true);
@@ -81,20 +81,38 @@ describe('the key of a plan', () => {
 
   it('is told where it differs from that of the same plan, or of the last one, before it is used', async () => {
     const opened = await openFakeHome();
-    expect(await openPlan(opened, { returnKey: keyOf('q') })).toBeNull();
+    expect(await openPlan(opened, { returnKeys: [keyOf('q')] })).toBeNull();
     expect(opened.world.signedPlans).toEqual([]);
     await accept(opened);
     expect(opened.world.signedPlans).toEqual([plan.id]);
-    expect(await openPlan(opened, { returnKey: keyOf('q') })).toBeNull();
+    expect(await openPlan(opened, { returnKeys: [keyOf('q')] })).toBeNull();
     opened.home.back();
-    expect(await openPlan(opened, { returnKey: keyOf('p') })).toBe(keyOf('q'));
+    expect(await openPlan(opened, { returnKeys: [keyOf('p')] })).toEqual([keyOf('q')]);
     opened.home.back();
-    expect(await openPlan(opened, { id: crypto.randomUUID(), returnKey: keyOf('p') })).toBe(keyOf('q'));
+    expect(await openPlan(opened, { id: crypto.randomUUID(), returnKeys: [keyOf('p')] })).toEqual([
+      keyOf('q'),
+    ]);
     opened.home.back();
-    expect(await openPlan(opened, { returnKey: null })).toBe(keyOf('q'));
+    expect(await openPlan(opened, { returnKeys: [] })).toEqual([keyOf('q')]);
+    opened.home.back();
+    expect(await openPlan(opened, { returnKeys: [keyOf('q'), keyOf('p')] })).toEqual([keyOf('q')]);
     opened.home.back();
     // What was only looked at is not kept.
-    expect(await openPlan(opened, { returnKey: keyOf('q') })).toBeNull();
+    expect(await openPlan(opened, { returnKeys: [keyOf('q')] })).toBeNull();
+  });
+
+  it('is compared as one of a set: their order says nothing, one more or one less does', async () => {
+    const opened = await openFakeHome();
+    const both = [keyOf('q'), keyOf('p')];
+    expect(await openPlan(opened, { returnKeys: both })).toBeNull();
+    await accept(opened);
+    expect(await openPlan(opened, { returnKeys: both.toReversed() })).toBeNull();
+    opened.home.back();
+    expect(await openPlan(opened, { returnKeys: [keyOf('p')] })).toEqual(both);
+    opened.home.back();
+    expect(await openPlan(opened, { returnKeys: [...both, keyOf('z')] })).toEqual(both);
+    opened.home.back();
+    expect(await openPlan(opened, { returnKeys: [keyOf('q'), keyOf('z')] })).toEqual(both);
   });
 });
 

@@ -11,7 +11,7 @@ import { smallItem, smallPlan } from '../../../../support/smallPlan';
 import { smallSession } from '../../../../support/smallSession';
 import { openFakeHome, settle } from './fakeHome';
 
-const plan = smallPlan({ returnKey: `age1${'q'.repeat(58)}` });
+const plan = smallPlan({ returnKeys: [`age1${'q'.repeat(58)}`] });
 const recording = parseRecording(recordingText);
 const session = {
   ...smallSession(),
@@ -53,7 +53,7 @@ describe('today', () => {
         isBrokenOff: false,
         isFilmed: true,
         isAnswer: false,
-        recipient: plan.returnKey,
+        recipients: plan.returnKeys,
       },
     ]);
   });

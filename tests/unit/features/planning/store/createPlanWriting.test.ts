@@ -116,6 +116,17 @@ describe('createPlanWriting(world)', () => {
     expect(open(new Map([['draft', draft]])).state().plan?.items).toEqual([smallItem()]);
   });
 
+  it.each([null, `age1${'q'.repeat(58)}`])(
+    'continues with a draft from when it had one key or none: %j',
+    (key) => {
+      const { returnKeys, ...draft } = smallPlan({ reviewDate: null });
+      const text = JSON.stringify({ ...draft, returnKey: key });
+      const { format, version, id, createdAt, ...rest } = JSON.parse(text) as Record<string, unknown>;
+      const { plan } = open(new Map([['draft', JSON.stringify(rest)]])).state();
+      expect(plan?.returnKeys).toEqual(key === null ? [] : [key]);
+    },
+  );
+
   it('ignores a draft that is damaged or from elsewhere', () => {
     for (const text of ['', '{', 'null', '{"items":7}', '{"items":[{"kind":"other"}]}'])
       expect(open(new Map([['draft', text]])).state().draft.items).toEqual([]);

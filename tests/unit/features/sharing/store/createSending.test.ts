@@ -61,7 +61,7 @@ async function openDevice(change: Partial<SendingWorld> = {}, kept = judged('out
     saved,
     state,
     choose: (part: VideoPart) => sending.choose(session.id, part),
-    send: () => sending.send(session.id, pair.recipient),
+    send: () => sending.send(session.id, [pair.recipient]),
     opened: async () => unpackParcel(await unseal(pair.identity, saved.at(-1)!)),
   };
 }
@@ -95,7 +95,7 @@ describe('createSending(world)', { timeout: 60_000 }, () => {
     expect(state().chosen).toBeNull();
     await sending.look(unfilmed.id);
     expect(state().chosen).toBe('none');
-    await sending.send(unfilmed.id, pair.recipient);
+    await sending.send(unfilmed.id, [pair.recipient]);
     expect(await opened()).toMatchObject({ session: unfilmed, sets: [] });
   });
 

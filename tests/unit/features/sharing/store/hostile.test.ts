@@ -58,7 +58,7 @@ async function openClinic() {
     /** What is said of a file that comes in, and how often something was written meanwhile. */
     async take(content: Blob) {
       writes = 0;
-      await clinic.openFiles([new File([await sealFor(key.recipient, content)], 'sent.age')]);
+      await clinic.openFiles([new File([await sealFor([key.recipient], content)], 'sent.age')]);
       return { ...clinic.store.getState().incoming.at(-1)!, writes };
     },
   };

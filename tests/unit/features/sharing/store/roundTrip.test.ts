@@ -78,7 +78,7 @@ async function twoDevices() {
   const recipient = clinic.store.getState().recipient!;
   const send = async (part: VideoPart) => {
     await sending.choose(session.id, part);
-    await sending.send(session.id, recipient);
+    await sending.send(session.id, [recipient]);
   };
   return {
     home,
@@ -206,7 +206,7 @@ describe('a session from the patient’s device to the clinic’s', () => {
   it('says what is missing where the session is missing', async () => {
     const { sending, recipient } = await twoDevices();
     await sending.choose('11111111-2222-4333-8444-555555555555', 'whole');
-    await sending.send('11111111-2222-4333-8444-555555555555', recipient);
+    await sending.send('11111111-2222-4333-8444-555555555555', [recipient]);
     expect(sending.store.getState()).toMatchObject({ state: 'failed' });
     expect(sending.store.getState().sentence).not.toBeNull();
   });
