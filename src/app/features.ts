@@ -96,6 +96,13 @@ export function createFeatures({
       ]);
       return createClinic(browserClinic(openRepository, notes));
     }),
+    people: openOnce(async () => {
+      const [{ createPeople }, { browserPeople }] = await Promise.all([
+        import('#features/sharing/store/people/createPeople'),
+        import('#features/sharing/store/people/browserPeople'),
+      ]);
+      return createPeople(browserPeople(notes));
+    }),
     sending: openOnce(async () => {
       const [{ createSending }, { browserSending }] = await Promise.all([
         import('#features/sharing/store/createSending'),

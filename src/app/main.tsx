@@ -24,6 +24,7 @@ import { browserReviewer } from '#features/review/store/browserReviewer';
 import { KeptSessionsProvider } from '#features/sessions/keptSessionsContext';
 import { BackupProvider } from '#features/sharing/backupContext';
 import { ClinicProvider } from '#features/sharing/clinicContext';
+import { PeopleProvider } from '#features/sharing/peopleContext';
 import { SendingProvider } from '#features/sharing/sendingContext';
 import { OfflineProvider } from '#features/start/offlineContext';
 import { RoleProvider } from '#features/start/roleContext';
@@ -215,6 +216,7 @@ function createScreens(features: Features) {
   const keptSessions = inContext(KeptSessionsProvider, features.keptSessions);
   const patients = inContext(PatientsProvider, features.patients);
   const clinic = inContext(ClinicProvider, features.clinic);
+  const people = inContext(PeopleProvider, features.people);
   const sending = inContext(SendingProvider, features.sending);
   const mirror = inContext(MirrorProvider, features.mirror);
   const backup = inContext(BackupProvider, features.backup);
@@ -249,7 +251,7 @@ function createScreens(features: Features) {
     patients: lazyScreen(
       async () => (await import('#features/patients/screens/PatientsScreen')).PatientsScreen,
       NotLoaded,
-      [patients, keptSessions, clinic, backup, lockSettings],
+      [patients, keptSessions, clinic, people, backup, lockSettings],
     ),
     patient: lazyScreen(
       async () => (await import('#features/patients/screens/PatientScreen')).PatientScreen,
@@ -259,7 +261,7 @@ function createScreens(features: Features) {
     plan: lazyScreen(
       async () => (await import('#features/planning/screens/PlanScreen')).PlanScreen,
       NotLoaded,
-      [writing, clinic],
+      [writing, clinic, people],
     ),
     mirror: lazyScreen(
       async () => (await import('#features/mirror/screens/MirrorScreen')).MirrorScreen,

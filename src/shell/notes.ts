@@ -11,6 +11,7 @@ export const noteNames = [
   'last-plan',
   'templates',
   'practice',
+  'people',
   'reviewer',
   'sureness',
   'idle-lock',

@@ -25,6 +25,16 @@ export async function sealFor(recipients: readonly string[], blob: Blob): Promis
   return gather(await encrypter.encrypt(blob.stream()));
 }
 
+/** Whether it is a public key in the age format, with its check sum. */
+export function isRecipient(key: string): boolean {
+  try {
+    new Encrypter().addRecipient(key);
+    return key.startsWith('age1');
+  } catch {
+    return false;
+  }
+}
+
 /** @throws Problem  where it is not sealed, is sealed for another key, or was changed or cut */
 export async function unseal(identity: string, blob: Blob): Promise<Blob> {
   const decrypter = new Decrypter();

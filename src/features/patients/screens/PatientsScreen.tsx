@@ -7,6 +7,7 @@ import { Removals } from '#features/sessions/screens/Removals';
 import { SentFiles } from '#features/sessions/screens/SentFiles';
 import { BackupButton } from '#features/sharing/screens/BackupButton';
 import { KeyButton } from '#features/sharing/screens/KeyButton';
+import { PracticeButton } from '#features/sharing/screens/PracticeButton';
 import { useNavigation } from '#shell/navigation/navigationContext';
 import { Brand } from '#ui/components/Brand';
 import { ProblemMessage } from '#ui/components/ProblemMessage';
@@ -49,6 +50,7 @@ export function PatientsScreen() {
         <BackupButton />
         <LockButton />
         <KeyButton />
+        <PracticeButton />
         <Button className="button button-quiet" onPress={() => navigation.returnTo('start')}>
           Back to the start
         </Button>

@@ -1,9 +1,12 @@
-import { CheckboxButton, CheckboxField } from 'react-aria-components';
+import { Button } from 'react-aria-components';
+import { planBounds } from '#documents/plan/planRanges';
 import { useClinic, useClinicState } from '#features/sharing/clinicContext';
+import { usePeopleState } from '#features/sharing/peopleContext';
 import { KeyWords } from '#ui/components/KeyWords';
 import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
+import { Tick } from './Tick';
 
-/** Whether the patient can send sessions back, sealed for the key of this device. */
+/** Whether the patient can send sessions back, and for whom they are sealed: this device, and chosen colleagues. */
 export function ReturnKey() {
   const writing = usePlanWriting();
   const clinic = useClinic();
@@ -18,17 +21,14 @@ export function ReturnKey() {
   };
   return (
     <div>
-      <CheckboxField isSelected={isOwn} onChange={(isSelected) => void choose(isSelected)}>
-        <CheckboxButton className="plan-tick">
-          <span className="plan-tick-box" aria-hidden="true">
-            {isOwn ? '✓' : ''}
-          </span>
-          The patient can send sessions back, sealed for this device
-        </CheckboxButton>
-      </CheckboxField>
+      <Tick isSelected={isOwn} onChange={(isSelected) => void choose(isSelected)}>
+        The patient can send sessions back, sealed for this device
+      </Tick>
+      {isOwn && <ForColleagues own={recipient} returnKeys={returnKeys} />}
       {returnKeys.length > 0 && (
         <p>
-          The key’s words: <KeyWords of={returnKeys} />. They are on the patient’s sheet and screen as well.
+          {returnKeys.length === 1 ? 'The key’s words: ' : 'The words of each key: '}
+          <KeyWords of={returnKeys} />. They are on the patient’s sheet and screen as well.
         </p>
       )}
       <p className="small soft">
@@ -37,5 +37,54 @@ export function ReturnKey() {
           : 'Save a backup of the key under Kept sessions: without it, sessions sent to you are lost if this device is lost.'}
       </p>
     </div>
+  );
+}
+
+/** Colleagues on whose devices it opens too, and keys of the plan that are nobody's in the list. */
+function ForColleagues({ own, returnKeys }: { own: string; returnKeys: readonly string[] }) {
+  const writing = usePlanWriting();
+  const colleagues = usePeopleState((state) => state.colleagues);
+  const takenOut = usePeopleState((state) => state.takenOut);
+  const unknown = returnKeys.filter((key) => key !== own && !colleagues.some((one) => one.key === key));
+  const isFull = returnKeys.length >= planBounds.returnKeys;
+  const without = (key: string) => returnKeys.filter((one) => one !== key);
+  const choose = (key: string, isSelected: boolean) => {
+    if (!isSelected) writing.change({ returnKeys: without(key) });
+    else if (!isFull) writing.change({ returnKeys: [...without(key), key] });
+  };
+  return (
+    <>
+      {colleagues.map(({ initials, key }) => (
+        <Tick
+          key={key}
+          isSelected={returnKeys.includes(key)}
+          onChange={(isSelected) => choose(key, isSelected)}
+        >
+          It opens for {initials} too
+        </Tick>
+      ))}
+      {isFull && (
+        <p role="status">
+          A plan carries {planBounds.returnKeys} keys at most, yours and four of colleagues. To choose another
+          colleague, leave one of these out first.
+        </p>
+      )}
+      {unknown.map((key) => {
+        const gone = takenOut.find((one) => one.key === key);
+        return (
+          <div key={key} className="message">
+            <p>
+              {gone === undefined
+                ? 'This plan has a key that is not in your list'
+                : `${gone.initials} was taken out of your list, and this plan still has their key`}
+              : <KeyWords of={key} />.
+            </p>
+            <Button className="button" onPress={() => choose(key, false)}>
+              Leave it out
+            </Button>
+          </div>
+        );
+      })}
+    </>
   );
 }

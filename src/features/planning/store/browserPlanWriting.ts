@@ -3,6 +3,7 @@ import type { PlanRecord } from '#device/storage/keptSchemas';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import { parsePlan } from '#documents/plan/parsePlan';
 import type { PlanDocument } from '#documents/plan/planDocument';
+import { readPeople } from '#documents/practice/peopleNote';
 import type { Notes } from '#shell/notes';
 import { saveFile } from '#shell/saveFile';
 import { draftNames, nothingKnown, type KnownPatient, type PlanWritingWorld } from './createPlanWriting';
@@ -26,7 +27,7 @@ export async function browserPlanWriting(
     lastPlanOf: async (patient) => {
       try {
         const { repository } = await openRepository();
-        return latestOf(patient, (await repository.plans.list()).found);
+        return withoutTakenOut(latestOf(patient, (await repository.plans.list()).found), notes);
       } catch {
         return null; // Their plan is then begun from an empty one.
       }
@@ -53,6 +54,12 @@ export async function browserPlanWriting(
     newId: () => crypto.randomUUID(),
     now: () => new Date(),
   };
+}
+
+/** A plan without the keys of colleagues who were taken out of the practice's list since. */
+function withoutTakenOut(plan: PlanDocument | null, notes: Notes): PlanDocument | null {
+  const gone = new Set(readPeople(notes.read('people'))?.takenOut.map(({ key }) => key));
+  return plan && { ...plan, returnKeys: plan.returnKeys.filter((key) => !gone.has(key)) };
 }
 
 /** The latest of these plans that is for that patient and can be read; the last saved stands first. */
