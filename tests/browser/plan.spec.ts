@@ -81,15 +81,14 @@ test('a plan can be written by keyboard, undone and saved, survives a reload, an
   await limits.press('Enter');
   await expect(lean).toBeHidden();
   // What is seldom said is closed, and its line says what is said.
-  const more = page
-    .getByRole('region', { name: /^Task 2:/ })
-    .getByRole('button', { name: /^Bend, holding on/ });
+  const second = page.getByRole('region', { name: /^Task 2:/ });
+  const more = second.getByRole('button', { name: /^Bend, holding on/ });
   await more.press('Enter');
-  await page.getByLabel('Knee bend, °').fill('60');
+  await second.getByLabel('Knee bend, °').fill('60');
   await page.keyboard.press('Tab');
   await more.press('Enter');
   await expect(more).toHaveAccessibleName(/goal: .*60°/);
-  await expect(page.getByLabel('Knee bend, °')).toBeHidden();
+  await expect(second.getByLabel('Knee bend, °')).toBeHidden();
   await page.getByLabel('Your own words to the patient').fill('<script>alert(1)</script> Slowly.');
   const sheet = page.getByRole('article', { name: 'The patient’s sheet' });
   await expect(sheet).toContainText('<script>alert(1)</script> Slowly.');

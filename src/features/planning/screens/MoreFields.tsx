@@ -25,13 +25,19 @@ const supportWords: Record<Support, string> = {
   hand: 'A hand',
 };
 
+const names: Record<PlanItem['kind'], string> = {
+  repetitions: 'Bend, holding on, load, tempo, times a week, goal',
+  hold: 'Bend, holding on, load, times a week',
+};
+
 /** What is said of an item only at times, closed; what it says is told in its one line. */
 export function MoreFields(props: Props) {
   const said = saidOf(props.item);
   return (
     <Disclosure className="plan-limits">
       <Button slot="trigger" className="button button-quiet">
-        Bend, holding on, load, tempo, times a week, goal{said === '' ? '' : `: ${said}`}
+        {names[props.item.kind]}
+        {said === '' ? '' : `: ${said}`}
       </Button>
       <DisclosurePanel>
         <Fields {...props} />
