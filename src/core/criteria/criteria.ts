@@ -1,5 +1,5 @@
 import { findAssessment, type AssessmentId } from '../assessments/assessments';
-import type { HandMeasureId } from './handMeasures';
+import type { HandMeasureId } from './handRanges';
 
 /** Where a line's value comes from. */
 export type CriterionSource =

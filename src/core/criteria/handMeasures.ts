@@ -1,6 +1,8 @@
+import { handRanges, type HandMeasureId } from './handRanges';
+
 /** What of a knee after surgery is measured elsewhere and entered by hand. */
 export interface HandMeasure {
-  id: string;
+  id: HandMeasureId;
   /** What is entered, as a phrase. */
   name: string;
   unit: 'deg' | '%' | 'weeks' | 'points';
@@ -9,53 +11,43 @@ export interface HandMeasure {
 }
 
 /** Percent is of the other leg now, unless it says otherwise. */
-export const handMeasures = [
+export const handMeasures: readonly [HandMeasure, ...HandMeasure[]] = [
   {
     id: 'extension-loss',
     name: 'Straightening, short of the other knee',
     unit: 'deg',
-    min: -20,
-    max: 90,
+    ...handRanges['extension-loss'],
   },
-  { id: 'bend-pct', name: 'Bending, of the other knee', unit: '%', min: 0, max: 150 },
+  { id: 'bend-pct', name: 'Bending, of the other knee', unit: '%', ...handRanges['bend-pct'] },
   {
     id: 'quadriceps-pct',
     name: 'Strength of straightening, of the other leg',
     unit: '%',
-    min: 0,
-    max: 300,
+    ...handRanges['quadriceps-pct'],
   },
   {
     id: 'quadriceps-before-pct',
     name: 'Strength of straightening, of the other leg before surgery',
     unit: '%',
-    min: 0,
-    max: 300,
+    ...handRanges['quadriceps-before-pct'],
   },
   {
     id: 'hamstrings-pct',
     name: 'Strength of bending, of the other leg',
     unit: '%',
-    min: 0,
-    max: 300,
+    ...handRanges['hamstrings-pct'],
   },
   {
     id: 'hops-before-pct',
     name: 'Lowest of four hops, of the other leg before surgery',
     unit: '%',
-    min: 0,
-    max: 300,
+    ...handRanges['hops-before-pct'],
   },
   {
     id: 'confidence',
     name: 'Questionnaire on returning to sport, its score',
     unit: 'points',
-    min: 0,
-    max: 100,
+    ...handRanges['confidence'],
   },
-  { id: 'weeks-steady', name: 'Since the knee last gave way', unit: 'weeks', min: 0, max: 1000 },
-] as const satisfies readonly HandMeasure[];
-
-export type HandMeasureId = (typeof handMeasures)[number]['id'];
-
-export const handMeasureIds = handMeasures.map(({ id }) => id) as [HandMeasureId, ...HandMeasureId[]];
+  { id: 'weeks-steady', name: 'Since the knee last gave way', unit: 'weeks', ...handRanges['weeks-steady'] },
+];

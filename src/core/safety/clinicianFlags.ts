@@ -1,8 +1,9 @@
+import type { ClinicianFlagId } from './clinicianFlagIds';
 import { kneePage, ottawa } from './redFlags';
 
 /** What a clinician asks about at the first visit. A sign refers to somebody else; it is no diagnosis. */
 export interface ClinicianFlag {
-  id: string;
+  id: ClinicianFlagId;
   /** What is asked or looked for, as a phrase. */
   asks: string;
   /** Where it is published; null: common practice, no source. */
@@ -30,7 +31,3 @@ export const clinicianFlags = [
   { id: 'young-limp', asks: 'a child or teenager with a limp, or pain in hip, groin or thigh', source: null },
   { id: 'wound', asks: 'a wound or skin at the knee that is not healing', source: null },
 ] as const satisfies readonly ClinicianFlag[];
-
-export type ClinicianFlagId = (typeof clinicianFlags)[number]['id'];
-
-export const clinicianFlagIds = clinicianFlags.map(({ id }) => id) as [ClinicianFlagId, ...ClinicianFlagId[]];

@@ -1,7 +1,7 @@
-import { handMeasureIds } from '#core/criteria/handMeasures';
+import { handMeasureIds } from '#core/criteria/handRanges';
 import { exerciseIds } from '#core/exercises/exercises';
 import { sides } from '#core/protocol/side';
-import { clinicianFlagIds } from '#core/safety/clinicianFlags';
+import { clinicianFlagIds } from '#core/safety/clinicianFlagIds';
 import { planBounds, planRanges } from '../plan/planRanges';
 import { z } from '../schema/zod';
 import { keptEntry, signed } from './signedEntry';

@@ -1,4 +1,4 @@
-import { handMeasures } from '#core/criteria/handMeasures';
+import { handRanges } from '#core/criteria/handRanges';
 import { thresholdFacts, thresholdIds } from '#core/programme/proposalThresholds';
 import { plainName } from '../schema/plainName';
 import type { PatientDocument } from './patientDocument';
@@ -43,7 +43,7 @@ function caseFault({ pauses, redFlags, ownEye, criteria, questionnaires }: Patie
     if (new Set(answers.map(({ repetition }) => repetition)).size < answers.length)
       return 'a repetition is judged by eye twice at once';
   const wrong = criteria.find(({ measure, value }) => {
-    const { min, max } = handMeasures.find(({ id }) => id === measure)!;
+    const { min, max } = handRanges[measure];
     return value < min || value > max;
   });
   return wrong === undefined ? null : `its value for ${wrong.measure} is out of range`;

@@ -1,4 +1,5 @@
-import { handMeasures, type HandMeasureId } from '#core/criteria/handMeasures';
+import { handMeasures } from '#core/criteria/handMeasures';
+import type { HandMeasureId } from '#core/criteria/handRanges';
 import type { CriterionRecord } from '#documents/patient/caseEntries';
 import { dateInWords } from '#words/dateWords';
 

@@ -1,7 +1,8 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { CriteriaCardId } from '#core/criteria/criteria';
-import { handMeasures, type HandMeasureId } from '#core/criteria/handMeasures';
+import { handMeasures } from '#core/criteria/handMeasures';
+import type { HandMeasureId } from '#core/criteria/handRanges';
 import { isoDay } from '#words/dateWords';
 import { usePatients, usePatientsState } from '../patientsContext';
 import { criteriaLines, criterionSentence, stateWords } from '../rules/criteriaLines';

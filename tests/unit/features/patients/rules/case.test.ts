@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { clinicianFlagIds } from '#core/safety/clinicianFlagIds';
 import { clinicianFlags } from '#core/safety/clinicianFlags';
 import { flagsOf, flagSources, redFlagsSentences } from '#features/patients/rules/caseWords';
 import { restrictionOf } from '#features/patients/rules/restrictionOf';
@@ -17,6 +18,10 @@ describe('redFlagsSentences(visit)', () => {
     const [said, notAsked] = redFlagsSentences({ ...visit, asked: all.slice(1), applied: ['calf'] });
     expect(said).toMatch(/applied: a calf that is newly swollen/);
     expect(notAsked).toBe(`Not asked about: ${clinicianFlags[0].asks}.`);
+  });
+
+  it('has words for each sign that documents name', () => {
+    expect(clinicianFlags.map(({ id }) => id)).toEqual(clinicianFlagIds);
   });
 
   it('names a source of each sign, or that it has none', () => {
