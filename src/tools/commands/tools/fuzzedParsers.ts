@@ -262,7 +262,7 @@ export function fuzzedParsers(): FuzzedParser[] {
     {
       name: 'plan link, its bytes',
       file: 'plan-link-bytes',
-      document: { version: 1, bytes: [...packPlan(plan as never)] },
+      document: { version: 1, bytes: [...packPlan(parsePlan(JSON.stringify(plan)))] },
       parse: (text) => readPlanLink(fragmentOf(text)),
       isRefusal: isOf('plan'),
       jsonSchema: anything,
