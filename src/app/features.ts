@@ -103,6 +103,13 @@ export function createFeatures({
       ]);
       return createPeople(browserPeople(notes));
     }),
+    handOver: openOnce(async () => {
+      const [{ createHandOver }, { browserHandOver }] = await Promise.all([
+        import('#features/sharing/store/handOver/createHandOver'),
+        import('#features/sharing/store/handOver/browserHandOver'),
+      ]);
+      return createHandOver(browserHandOver(openRepository, notes));
+    }),
     sending: openOnce(async () => {
       const [{ createSending }, { browserSending }] = await Promise.all([
         import('#features/sharing/store/createSending'),

@@ -24,6 +24,7 @@ import { browserReviewer } from '#features/review/store/browserReviewer';
 import { KeptSessionsProvider } from '#features/sessions/keptSessionsContext';
 import { BackupProvider } from '#features/sharing/backupContext';
 import { ClinicProvider } from '#features/sharing/clinicContext';
+import { HandOverProvider } from '#features/sharing/handOverContext';
 import { PeopleProvider } from '#features/sharing/peopleContext';
 import { SendingProvider } from '#features/sharing/sendingContext';
 import { OfflineProvider } from '#features/start/offlineContext';
@@ -216,6 +217,7 @@ function createScreens(features: Features) {
   const keptSessions = inContext(KeptSessionsProvider, features.keptSessions);
   const patients = inContext(PatientsProvider, features.patients);
   const clinic = inContext(ClinicProvider, features.clinic);
+  const handOver = inContext(HandOverProvider, features.handOver);
   const people = inContext(PeopleProvider, features.people);
   const sending = inContext(SendingProvider, features.sending);
   const mirror = inContext(MirrorProvider, features.mirror);
@@ -251,12 +253,12 @@ function createScreens(features: Features) {
     patients: lazyScreen(
       async () => (await import('#features/patients/screens/PatientsScreen')).PatientsScreen,
       NotLoaded,
-      [patients, keptSessions, clinic, people, backup, lockSettings],
+      [patients, keptSessions, clinic, people, handOver, backup, lockSettings],
     ),
     patient: lazyScreen(
       async () => (await import('#features/patients/screens/PatientScreen')).PatientScreen,
       NotLoaded,
-      [patients, keptSessions, writing],
+      [patients, keptSessions, writing, people, handOver],
     ),
     plan: lazyScreen(
       async () => (await import('#features/planning/screens/PlanScreen')).PlanScreen,

@@ -36,14 +36,17 @@ export function isRecipient(key: string): boolean {
 }
 
 /** @throws Problem  where it is not sealed, is sealed for another key, or was changed or cut */
-export async function unseal(identity: string, blob: Blob): Promise<Blob> {
+export async function unseal(
+  identity: string,
+  blob: Blob,
+  whatNext = 'Ask the patient to send it again.',
+): Promise<Blob> {
   const decrypter = new Decrypter();
   decrypter.addIdentity(identity);
   return open(decrypter, blob, {
     otherKey:
       'It is sealed for another key. Open it on the device that the plan came from, or restore that key here from its backup.',
-    broken:
-      'Its seal is broken: a part of it was changed or lost on the way. Ask the patient to send it again.',
+    broken: `Its seal is broken: a part of it was changed or lost on the way. ${whatNext}`,
   });
 }
 

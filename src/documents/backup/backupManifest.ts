@@ -26,7 +26,7 @@ const packed = {
 };
 
 /** What follows the manifest, in this order, without gaps: documents are JSON, deflated. */
-const backupFile = z.discriminatedUnion('kind', [
+export const backupFile = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.enum(['patient', 'visit', 'plan', 'note']),
     unpackedBytes: size(backupBounds.documentBytes),

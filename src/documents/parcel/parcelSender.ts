@@ -20,10 +20,10 @@ export type ParcelSender = NonNullable<z.infer<typeof senderSchema>>;
  * @returns  null where the device that sent it could not sign
  * @throws Problem  where it is something else
  */
-export function readSender(line: string): ParcelSender | null {
+export function readSender(line: string, whatNext = askAgain): ParcelSender | null {
   try {
     return senderSchema.parse(JSON.parse(line));
   } catch {
-    throw new Problem('file', `Its signature is damaged. ${askAgain}`);
+    throw new Problem('file', `Its signature is damaged. ${whatNext}`);
   }
 }

@@ -14,17 +14,19 @@ const added = {
     ownEye: [],
     criteria: [],
   },
+  4: { alsoNoted: [], handOvers: [] },
 } satisfies Record<number, Partial<PatientDocument>>;
 
 /** Of a patient for whom nothing of it was recorded. */
-export const nothingRecorded = { ...added[2], ...added[3] };
+export const nothingRecorded = { ...added[2], ...added[3], ...added[4] };
 
 /**
  * Migrates a patient document of an older version. Version 2 added thresholds, decisions on proposals, tests of function
  * and sets that were filmed again; version 3 how it began, surgery, pauses, warning signs asked about, restrictions,
- * questionnaires, judgements by eye and measures for the card of criteria.
+ * questionnaires, judgements by eye and measures for the card of criteria; version 4 what others noted, and hand-overs.
  */
 export function bringUpPatient(older: object, version: number): object {
   if (version === 1) return { ...older, ...nothingRecorded, version: patientVersion };
-  return version === 2 ? { ...older, ...added[3], version: patientVersion } : older;
+  if (version === 2) return { ...older, ...added[3], ...added[4], version: patientVersion };
+  return version === 3 ? { ...older, ...added[4], version: patientVersion } : older;
 }

@@ -1,5 +1,11 @@
 import type { OwnEyeRecord, PauseRecord } from './caseEntries';
-import type { PatientDocument, RepeatRecord, SessionMark } from './patientDocument';
+import {
+  notedFields,
+  type AlsoNoted,
+  type PatientDocument,
+  type RepeatRecord,
+  type SessionMark,
+} from './patientDocument';
 
 /**
  * Two records of one patient as one: what was noted last counts; plans, looked-at sessions and all other entries of both are
@@ -39,6 +45,8 @@ export function mergePatients(here: PatientDocument, there: PatientDocument): Pa
     questionnaires: both(here.questionnaires, there.questionnaires, takenOut),
     ownEye: there.ownEye.reduce(withOwnEye, here.ownEye),
     criteria: both(here.criteria, there.criteria, takenOut),
+    alsoNoted: there.alsoNoted.reduce(withAlsoNoted, here.alsoNoted),
+    handOvers: both(here.handOvers, there.handOvers),
   };
 }
 
@@ -74,6 +82,39 @@ export function withOwnEye(kept: readonly OwnEyeRecord[], given: OwnEyeRecord): 
     ({ at, by, recordingId }) => at === given.at && by === given.by && recordingId === given.recordingId,
   );
   return isKnown ? (kept as OwnEyeRecord[]) : [...kept, given];
+}
+
+/** Notes that are in the record already are not added twice; the same array where nothing changes. */
+function withAlsoNoted(kept: AlsoNoted[], given: AlsoNoted): AlsoNoted[] {
+  const text = JSON.stringify(given);
+  return kept.some((one) => JSON.stringify(one) === text) ? kept : [...kept, given];
+}
+
+/**
+ * The same for a record that was handed over: where both noted something else, what was noted last counts, and the
+ * other stays beside it.
+ *
+ * @param by  initials: who keeps the record here, and who handed it over
+ */
+export function mergeHandedOver(
+  here: PatientDocument,
+  there: PatientDocument,
+  by: { here: string; there: string },
+): PatientDocument {
+  const merged = mergePatients(here, there);
+  const isHereNewer = Date.parse(here.changedAt) >= Date.parse(there.changedAt);
+  const other = isHereNewer ? there : here;
+  const differing = notedFields.filter(
+    (field) => !isEmpty(other[field]) && JSON.stringify(other[field]) !== JSON.stringify(merged[field]),
+  );
+  if (differing.length === 0) return merged;
+  const notes = Object.fromEntries(differing.map((field) => [field, other[field]]));
+  const also = { at: other.changedAt, by: isHereNewer ? by.there : by.here, notes };
+  return { ...merged, alsoNoted: withAlsoNoted(merged.alsoNoted, also) };
+}
+
+function isEmpty(noted: unknown): boolean {
+  return noted === null || noted === '' || (Array.isArray(noted) && noted.length === 0);
 }
 
 function takenOut<Entry extends { withdrawn: object | null }>(here: Entry, there: Entry): Entry {

@@ -20,7 +20,7 @@ import {
 import { keptEntry, signed } from './signedEntry';
 
 /** Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. */
-export const patientVersion = 3;
+export const patientVersion = 4;
 
 /** Longest texts, characters; the forms enforce the same. */
 export const longestPatientText = {
@@ -96,6 +96,45 @@ export type PainfulSide = (typeof painfulSides)[number];
 /** How far somebody got with a session: it was opened, or nothing in it is left to do. */
 export const markStates = ['viewed', 'settled'] as const;
 
+/** What somebody notes of a patient. */
+const noted = {
+  painfulSide: z.enum(painfulSides).nullable().describe('Null: not noted.'),
+  since: z.iso.date().nullable().describe('Since when it hurts; null: not noted.'),
+  onset: z.enum(onsets).nullable().describe('How it began; null: not noted.'),
+  sites: z.array(z.enum(painSites)).max(painSites.length),
+  goals: z.string().max(longestPatientText.goals),
+  painRule: z
+    .strictObject({
+      limit: z.int().min(planRanges.painLimit.min).max(planRanges.painLimit.max),
+      then: z.string().max(planBounds.beyondPainLimit).describe('What was agreed to do above it.'),
+    })
+    .nullable()
+    .describe('What was agreed about pain, 0 to 10; null: not noted.'),
+  restrictions: z
+    .string()
+    .max(longestPatientText.restrictions)
+    .describe('In words; a plan is only held against `prescribedRestrictions`.'),
+  surgery: surgerySchema.nullable().describe('The latest of the knee; null: none is noted.'),
+};
+
+/** Notes that somebody else made meanwhile on another device, and that do not count; nothing but what differed. */
+const alsoNotedSchema = z.strictObject({ ...signed, notes: z.strictObject(noted).partial() });
+
+export const handOverKinds = ['given', 'taken'] as const;
+
+/** That a record was handed over to a colleague, or taken over from one; never changed afterwards. */
+const handOverSchema = z.strictObject({
+  id: z.uuid(),
+  ...signed,
+  kind: z.enum(handOverKinds),
+  colleague: z.string().min(1).max(longestText.who).describe('Initials.'),
+  key: z
+    .string()
+    .min(1)
+    .max(100)
+    .describe('Given: the public key it was sealed for. Taken: the public key that signed it.'),
+});
+
 /** What a practice keeps of a patient beside the sessions. It stays with the practice. */
 export const patientSchema = z
   .strictObject({
@@ -106,23 +145,7 @@ export const patientSchema = z
     pseudonym: z.string().min(1).max(longestPatientText.pseudonym).describe('Never a name.'),
     openedAt: z.iso.datetime().describe('When the record was made.'),
     changedAt: z.iso.datetime().describe('When somebody last changed what is noted below, up to `plans`.'),
-    painfulSide: z.enum(painfulSides).nullable().describe('Null: not noted.'),
-    since: z.iso.date().nullable().describe('Since when it hurts; null: not noted.'),
-    onset: z.enum(onsets).nullable().describe('How it began; null: not noted.'),
-    sites: z.array(z.enum(painSites)).max(painSites.length),
-    goals: z.string().max(longestPatientText.goals),
-    painRule: z
-      .strictObject({
-        limit: z.int().min(planRanges.painLimit.min).max(planRanges.painLimit.max),
-        then: z.string().max(planBounds.beyondPainLimit).describe('What was agreed to do above it.'),
-      })
-      .nullable()
-      .describe('What was agreed about pain, 0 to 10; null: not noted.'),
-    restrictions: z
-      .string()
-      .max(longestPatientText.restrictions)
-      .describe('In words; a plan is only held against `prescribedRestrictions`.'),
-    surgery: surgerySchema.nullable().describe('The latest of the knee; null: none is noted.'),
+    ...noted,
     plans: z
       .array(z.strictObject({ id: z.uuid(), givenAt: z.iso.datetime() }))
       .max(mostPlans)
@@ -153,6 +176,8 @@ export const patientSchema = z
     questionnaires: z.array(questionnaireSchema).max(mostEntries),
     ownEye: z.array(ownEyeSchema).max(mostEntries),
     criteria: z.array(criterionSchema).max(mostEntries),
+    alsoNoted: z.array(alsoNotedSchema).max(mostEntries),
+    handOvers: z.array(handOverSchema).max(mostEntries).describe('In order of time.'),
   })
   .meta({ title: 'Overfoot patient document' });
 
@@ -160,9 +185,11 @@ export type PatientDocument = z.infer<typeof patientSchema>;
 export type SessionMark = PatientDocument['marks'][number];
 export type Decision = z.infer<typeof decisionSchema>;
 export type AssessmentRecord = z.infer<typeof assessmentSchema>;
+export type AlsoNoted = z.infer<typeof alsoNotedSchema>;
+export type HandOver = z.infer<typeof handOverSchema>;
 export type RepeatRecord = z.infer<typeof repeatSchema>;
 /** What somebody notes of a patient. */
-export type PatientNotes = Pick<
-  PatientDocument,
-  'painfulSide' | 'since' | 'onset' | 'sites' | 'goals' | 'painRule' | 'restrictions' | 'surgery'
->;
+export type PatientNotes = Pick<PatientDocument, keyof typeof noted>;
+
+/** The names of what is noted. */
+export const notedFields = Object.keys(noted) as (keyof PatientNotes)[];

@@ -8,6 +8,7 @@ import { SentFiles } from '#features/sessions/screens/SentFiles';
 import { BackupButton } from '#features/sharing/screens/BackupButton';
 import { KeyButton } from '#features/sharing/screens/KeyButton';
 import { PracticeButton } from '#features/sharing/screens/PracticeButton';
+import { TakeOverButton } from '#features/sharing/screens/TakeOverButton';
 import { useNavigation } from '#shell/navigation/navigationContext';
 import { Brand } from '#ui/components/Brand';
 import { ProblemMessage } from '#ui/components/ProblemMessage';
@@ -51,6 +52,7 @@ export function PatientsScreen() {
         <LockButton />
         <KeyButton />
         <PracticeButton />
+        <TakeOverButton />
         <Button className="button button-quiet" onPress={() => navigation.returnTo('start')}>
           Back to the start
         </Button>

@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { Button, Dialog, Heading } from 'react-aria-components';
-import type { PatientNotes } from '#documents/patient/patientDocument';
+import type { AlsoNoted, PatientNotes } from '#documents/patient/patientDocument';
 import { DialogBox } from '#ui/components/DialogBox';
 import { capitalised } from '#words/capitalised';
-import { dateInWords } from '#words/dateWords';
+import { dateInWords, dayWords } from '#words/dateWords';
 import { usePatients, usePatientsState } from '../patientsContext';
 import { onsetWords, sideWords, siteWords } from '../rules/patientWords';
 import { NotesForm } from './NotesForm';
@@ -26,6 +26,14 @@ export function WhoCard() {
         </Button>
       </div>
       <Facts notes={patient} />
+      {patient.alsoNoted.map(({ at, by, notes }, index) => (
+        <div key={index} role="note">
+          <p className="small">
+            Also, as {by} noted it on {dayWords(at)}:
+          </p>
+          <Facts notes={notes} />
+        </div>
+      ))}
       <DialogBox isOpen={isOpen} onOpenChange={setOpen} isDismissable>
         <Dialog className="dialog patient-dialog">
           <Heading slot="title">{patient.pseudonym}</Heading>
@@ -36,8 +44,9 @@ export function WhoCard() {
   );
 }
 
-function Facts({ notes }: { notes: PatientNotes }) {
-  const { painfulSide, since, onset, sites, goals, painRule, restrictions, surgery } = notes;
+function Facts({ notes }: { notes: AlsoNoted['notes'] }) {
+  const { painfulSide = null, since = null, onset = null, sites = [], goals = '' } = notes;
+  const { painRule = null, restrictions = '', surgery = null } = notes;
   const facts: [name: string, value: string][] = [];
   if (painfulSide !== null || sites.length > 0) {
     const where = [

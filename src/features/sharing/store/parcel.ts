@@ -110,18 +110,20 @@ export async function unpackParcel(blob: Blob): Promise<Parcel> {
 /**
  * Reads and checks the signature of the first line.
  *
+ * @param whatNext  what to do where it is not whole
  * @throws Problem  where it is not that of this line
  */
-async function readSigned(
+export async function readSigned(
   blob: Blob,
   head: FirstLine,
+  whatNext = askAgain,
 ): Promise<{ sender: ParcelSender | null; endBytes: number }> {
   const next = await firstLine(blob.slice(head.endBytes), parcelBounds.senderBytes);
-  if (next === null) throw new Problem('file', `It is not whole. ${askAgain}`);
-  const sender = readSender(next.line);
+  if (next === null) throw new Problem('file', `It is not whole. ${whatNext}`);
+  const sender = readSender(next.line, whatNext);
   const line = new Uint8Array(await blob.slice(0, head.endBytes - 1).arrayBuffer());
   if (sender !== null && !(await isSignedBy(sender.key, sender.signature, line)))
-    throw new Problem('file', `It was changed after it was signed. ${askAgain}`);
+    throw new Problem('file', `It was changed after it was signed. ${whatNext}`);
   return { sender, endBytes: head.endBytes + next.endBytes };
 }
 

@@ -4,6 +4,7 @@ import { mapSavedCurves } from '#core/measures/measures';
 import { isProblem, Problem, type ProblemKind } from '#core/problem';
 import { tableFault } from '#device/frames/tableFault';
 import { backupManifestSchema, readBackupManifest } from '#documents/backup/backupManifest';
+import { handOverSchema, readHandOverManifest } from '#documents/backup/handOverManifest';
 import { assertWhole, manifestSchema, readManifest } from '#documents/parcel/parcelManifest';
 import { readSender } from '#documents/parcel/parcelSender';
 import { newPatient } from '#documents/patient/newPatient';
@@ -322,6 +323,14 @@ export function fuzzedParsers(): FuzzedParser[] {
       isRefusal: isAny,
       parse: async (text) => (await unpackParcel(packedFile(text, true))).session,
       jsonSchema: documentJsonSchema('session'),
+    },
+    {
+      name: 'hand-over, first line',
+      file: 'hand-over-head',
+      document: { ...backupHead, format: 'overfoot-hand-over', version: 1, by: 'AB' },
+      parse: readHandOverManifest,
+      isRefusal: isOf('file'),
+      jsonSchema: jsonSchemaOf(handOverSchema),
     },
     {
       name: 'backup, first line',

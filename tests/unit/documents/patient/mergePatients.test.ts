@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { mergePatients, withMark, withPlans } from '#documents/patient/mergePatients';
+import { mergeHandedOver, mergePatients, withMark, withPlans } from '#documents/patient/mergePatients';
 import { newPatient } from '#documents/patient/newPatient';
 import type { AssessmentRecord, Decision, PatientDocument } from '#documents/patient/patientDocument';
 
@@ -57,6 +57,31 @@ describe('withPlans(patient, given)', () => {
     const two = withPlans(withPlans(patient, [given(1, 5)]), [given(2, 3), given(1, 5)]);
     expect(two.plans).toEqual([given(2, 3), given(1, 5)]);
     expect(withPlans(two, [given(2, 3)])).toBe(two);
+  });
+});
+
+describe('mergeHandedOver(here, there, by)', () => {
+  const by = { here: 'AB', there: 'CD' };
+  const [early, late] = ['2026-03-01T00:00:00.000Z', '2026-03-02T00:00:00.000Z'];
+  const noted = (change: Partial<PatientDocument>) => ({ ...patient, ...change });
+
+  it('keeps what the other noted beside what counts, with who noted it, once', () => {
+    const here = noted({ changedAt: late, goals: 'Stairs' });
+    const there = noted({ changedAt: early, goals: 'Running', painfulSide: 'left' });
+    const also = { at: early, by: 'CD', notes: { goals: 'Running', painfulSide: 'left' } };
+    const merged = mergeHandedOver(here, there, by);
+    expect(merged).toEqual({ ...here, alsoNoted: [also] });
+    expect(mergeHandedOver(merged, there, by)).toEqual(merged);
+    expect(mergeHandedOver(there, here, by)).toMatchObject({
+      goals: 'Stairs',
+      alsoNoted: [{ ...also, by: 'AB' }],
+    });
+  });
+
+  it('has nothing to keep of what is the same, or was left open', () => {
+    const here = noted({ changedAt: late, goals: 'Stairs' });
+    expect(mergeHandedOver(here, noted({ changedAt: early, goals: 'Stairs' }), by)).toEqual(here);
+    expect(mergeHandedOver(here, noted({ changedAt: early }), by)).toEqual(here);
   });
 });
 

@@ -7,9 +7,15 @@ const visitId = '7b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11';
 const patient = newPatient(' Blue  Heron 7', id, '2026-02-01T04:05:06.000Z');
 const viewed = { visitId, state: 'viewed' as const, at: '2026-02-02T04:05:06.000Z' };
 
+/** As version 3 had it. */
+const third = (() => {
+  const { alsoNoted, handOvers, ...older } = patient;
+  return older;
+})();
+
 /** As version 2 had it. */
 const second = (() => {
-  const { onset, surgery, pauses, redFlags, prescribedRestrictions, overrides, ...rest } = patient;
+  const { onset, surgery, pauses, redFlags, prescribedRestrictions, overrides, ...rest } = third;
   const { questionnaires, ownEye, criteria, ...older } = rest;
   return older;
 })();
@@ -73,6 +79,10 @@ describe('readPatient(data)', () => {
     expect(readPatient({ ...older, version: 1 })).toEqual(patient);
   });
 
+  it('reads a record of version 3, which nobody had handed over', () => {
+    expect(readPatient({ ...third, version: 3 })).toEqual(patient);
+  });
+
   it('reads a record of version 2, in which nothing of the case was entered', () => {
     expect(readPatient({ ...second, version: 2 })).toEqual(patient);
     expect(() => readPatient({ ...second, version: 3 })).toThrow(/"onset"/);
@@ -84,7 +94,7 @@ describe('readPatient(data)', () => {
   });
 
   it.each([
-    [{ ...patient, version: 4 }, /is of version 4; this program reads up to 3/],
+    [{ ...patient, version: 5 }, /is of version 5; this program reads up to 4/],
     [{ ...patient, format: 'overfoot-plan' }, /is not a patient document/],
     [{ ...patient, painRule: { limit: 11, then: '' } }, /"painRule.limit"/],
     [{ ...patient, pseudonym: 'Blue\u200B Heron' }, /characters that are not seen/],

@@ -54,29 +54,36 @@ export async function openBackup(blob: Blob): Promise<ReadableBackup> {
   return {
     createdAt,
     total: files.filter(({ kind }) => kind !== 'video').length,
-    async *entries() {
-      let from = head.endBytes;
-      let waiting: Extract<BackupEntry, { kind: 'session' }> | null = null;
-      for (const file of files) {
-        const part = blob.slice(from, from + file.bytes, file.kind === 'video' ? file.type : '');
-        from += file.bytes;
-        if ((await hashOf(part)) !== file.sha256)
-          throw new Problem('file', `A part of it was changed or lost. ${takeAnotherCopy}`);
-        // A video follows its recording: a recording is passed on once it is known whether it has one.
-        if (file.kind === 'video') {
-          if (waiting !== null) yield { ...waiting, video: part };
-          waiting = null;
-          continue;
-        }
-        if (waiting !== null) yield waiting;
-        waiting = null;
-        const text = await unpackPart(part, file.unpackedBytes, takeAnotherCopy);
-        if (file.kind === 'session') waiting = { ...(await readRecordingEntry(text, file)), video: null };
-        else yield readDocumentEntry(file.kind, text);
-      }
-      if (waiting !== null) yield waiting;
-    },
+    entries: () => readEntries(blob, head.endBytes, files),
   };
+}
+
+/** The parts of a backup, from this byte on, one after another; each is checked as it is read. */
+export async function* readEntries(
+  blob: Blob,
+  fromBytes: number,
+  files: readonly BackupFile[],
+): AsyncGenerator<BackupEntry> {
+  let from = fromBytes;
+  let waiting: Extract<BackupEntry, { kind: 'session' }> | null = null;
+  for (const file of files) {
+    const part = blob.slice(from, from + file.bytes, file.kind === 'video' ? file.type : '');
+    from += file.bytes;
+    if ((await hashOf(part)) !== file.sha256)
+      throw new Problem('file', `A part of it was changed or lost. ${takeAnotherCopy}`);
+    // A video follows its recording: a recording is passed on once it is known whether it has one.
+    if (file.kind === 'video') {
+      if (waiting !== null) yield { ...waiting, video: part };
+      waiting = null;
+      continue;
+    }
+    if (waiting !== null) yield waiting;
+    waiting = null;
+    const text = await unpackPart(part, file.unpackedBytes, takeAnotherCopy);
+    if (file.kind === 'session') waiting = { ...(await readRecordingEntry(text, file)), video: null };
+    else yield readDocumentEntry(file.kind, text);
+  }
+  if (waiting !== null) yield waiting;
 }
 
 async function readRecordingEntry(

@@ -1,0 +1,150 @@
+import { Problem } from '#core/problem';
+import type { Repository } from '#device/storage/repository';
+import { mergeHandedOver } from '#documents/patient/mergePatients';
+import type { HandOver, PatientDocument } from '#documents/patient/patientDocument';
+import { isWorkedOn } from '#documents/recording/keptWork';
+import { tombstoneName } from '#shell/receivedNotes';
+import type { HandOverEntry, ReadableHandOver } from './openHandOver';
+import { patientOf, type HandedOver } from './packHandOver';
+
+/** What is in a hand-over, and how it compares with what is kept here. */
+export interface HandOverReport {
+  patient: string;
+  /** Whether a record under that pseudonym is kept here. */
+  isKnown: boolean;
+  contents: HandedOver;
+  /** Sessions, plans and recordings that are not here, and that are here in another version. */
+  missing: number;
+  different: number;
+  /** Of the different ones, recordings that were reviewed or corrected here. */
+  workedOn: number;
+  /** Sessions that were deleted here. */
+  deleted: number;
+}
+
+/** How an entry compares with what is kept here. */
+type Standing = 'new' | 'same' | 'different';
+
+/**
+ * Reads a whole hand-over without writing anything.
+ *
+ * @throws Problem  where it can't be read, or has ids of what is kept of somebody else
+ */
+export async function checkHandOver(
+  handOver: ReadableHandOver,
+  repository: Repository,
+): Promise<HandOverReport> {
+  const contents: HandedOver = { sessions: 0, recordings: 0, plans: 0 };
+  const report = { patient: '', isKnown: false, contents, missing: 0, different: 0, workedOn: 0, deleted: 0 };
+  const notes = await repository.notes.read();
+  for await (const entry of handOver.entries()) {
+    if (entry.kind === 'patient') {
+      const { id, pseudonym } = entry.patient;
+      const byId = await repository.patients.find(id);
+      if (byId !== null && byId.pseudonym !== pseudonym) throw notTheirs(byId.pseudonym);
+      report.patient = pseudonym;
+      report.isKnown = (await namesake(pseudonym, repository)) !== null;
+      continue;
+    }
+    if (entry.kind === 'visit') {
+      contents.sessions++;
+      if (notes.has(tombstoneName(entry.session.id))) report.deleted++;
+    } else if (entry.kind === 'plan') contents.plans++;
+    else contents.recordings++;
+    const { standing, hasWork } = await standingOf(entry, repository);
+    if (standing === 'new') report.missing++;
+    if (standing !== 'different') continue;
+    report.different++;
+    if (hasWork) report.workedOn++;
+  }
+  return report;
+}
+
+/**
+ * Adds what is not here. What is here in another version stays unless it is to be replaced; videos stay in any case. The
+ * patient's record is merged: nothing that either noted is lost.
+ *
+ * @param by  initials of who keeps the record here
+ * @param taken  what is noted of the hand-over
+ */
+export async function takeHandOver(
+  handOver: ReadableHandOver,
+  repository: Repository,
+  { replaces, by, taken }: { replaces: boolean; by: string; taken: HandOver },
+): Promise<void> {
+  for await (const entry of handOver.entries()) {
+    if (entry.kind === 'patient') {
+      await takePatient(entry.patient, repository, { here: by, there: handOver.by }, taken);
+      continue;
+    }
+    const { standing } = await standingOf(entry, repository);
+    if (standing === 'new' || (standing === 'different' && replaces)) await take(entry, repository);
+  }
+}
+
+async function takePatient(
+  patient: PatientDocument,
+  repository: Repository,
+  by: { here: string; there: string },
+  taken: HandOver,
+): Promise<void> {
+  const noted = (record: PatientDocument) => ({ ...record, handOvers: [...record.handOvers, taken] });
+  const here = await namesake(patient.pseudonym, repository);
+  if (here === null) await repository.patients.add(noted(patient));
+  else await repository.patients.update(here.id, (kept) => noted(mergeHandedOver(kept, patient, by)));
+}
+
+async function take(
+  entry: Exclude<HandOverEntry, { kind: 'patient' }>,
+  { sessions, plans, recordings, keepTogether }: Repository,
+): Promise<void> {
+  if (entry.kind === 'visit') return sessions.save(entry.session);
+  if (entry.kind === 'plan') return plans.save(entry.plan.id, entry.plan.text, entry.plan.savedAt);
+  const kept = await recordings.find(entry.recording.id);
+  await keepTogether(null, [
+    {
+      recording: entry.recording,
+      visitId: entry.file.visitId,
+      fromVideo: kept?.facts.fromVideo ?? 'impossible',
+      video: kept === null ? null : 'stays',
+      expects: kept?.edition ?? null,
+    },
+  ]);
+}
+
+async function standingOf(
+  entry: Exclude<HandOverEntry, { kind: 'patient' }>,
+  { sessions, plans, recordings }: Repository,
+): Promise<{ standing: Standing; hasWork: boolean }> {
+  const compared = (here: unknown, there: unknown): Standing => {
+    if (here === null) return 'new';
+    return JSON.stringify(here) === JSON.stringify(there) ? 'same' : 'different';
+  };
+  if (entry.kind === 'visit') {
+    const kept = await sessions.find(entry.session.id);
+    if (kept !== null && kept.patient !== entry.session.patient) throw notTheirs(kept.patient);
+    return { standing: compared(kept, entry.session), hasWork: false };
+  }
+  if (entry.kind === 'plan') {
+    const kept = await plans.find(entry.plan.id);
+    const whose = kept === null ? null : patientOf(kept);
+    if (whose !== null && whose !== patientOf(entry.plan.text)) throw notTheirs(whose);
+    return { standing: compared(kept, entry.plan.text), hasWork: false };
+  }
+  const kept = await recordings.find(entry.recording.id);
+  if (kept !== null && kept.facts.visitId !== entry.file.visitId) throw notTheirs('');
+  const standing = compared(kept?.recording ?? null, entry.recording);
+  return { standing, hasWork: kept !== null && isWorkedOn(kept.recording) };
+}
+
+async function namesake(pseudonym: string, { patients }: Repository): Promise<PatientDocument | null> {
+  return (await patients.list()).found.find((one) => one.pseudonym === pseudonym) ?? null;
+}
+
+function notTheirs(patient: string): Problem {
+  const whose = patient === '' ? 'another session' : patient;
+  return new Problem(
+    'file',
+    `Part of it has the same id as what is kept here of ${whose}. Nothing was changed; ask your colleague about it.`,
+  );
+}
