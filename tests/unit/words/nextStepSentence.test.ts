@@ -19,11 +19,7 @@ describe('nextStepSentence(step)', () => {
       'lower-on-one',
       'Proposed: single-leg sit-to-stand. Seat 50 cm, a fingertip on something firm. It begins with 10 repetitions.',
     ],
-    [
-      { proposal: 'step-down' },
-      'seat-50',
-      'This is the easiest stage. The rules name no next one.',
-    ],
+    [{ proposal: 'step-down' }, 'seat-50', 'This is the easiest stage. The rules name no next one.'],
     [{ proposal: 'stay' }, 'seat-46', 'Proposed: stage 2 of 4 again. Seat 46 cm, back foot flat.'],
     [
       { proposal: 'more', repetitions: 14 },
