@@ -83,7 +83,9 @@ test('what a patient sends opens for two colleagues, and one hands the patient o
     link,
   );
   await press(patient, 'Send to your therapist');
-  await patient.getByRole('radio', { name: /^No video/ }).check({ force: true });
+  const withoutVideo = patient.getByRole('radio', { name: /^No video/ });
+  await expect(withoutVideo).toBeEnabled({ timeout: longMs });
+  await withoutVideo.check({ force: true });
   await patient.locator('.protection summary').click();
   await expect(patient.locator('.protection')).toContainText(`${words.first}; ${words.second}`);
   const sent = await download(patient, 'Send');
