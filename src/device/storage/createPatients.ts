@@ -1,21 +1,24 @@
 import type { PatientDocument } from '#documents/patient/patientDocument';
-import { readPatient } from '#documents/patient/readPatient';
 import { digestsOf } from './createDigests';
 import { findKept, listKept } from './parseKept';
 import type { Records } from './records';
 import type { Repository } from './repository';
 import { StorageProblem, storageProblem } from './storageProblem';
 
+/** Their reader is large, and nothing that is shown first needs it. */
+const reader = async () => (await import('#documents/patient/readPatient')).readPatient;
+
 /** Tabs that change one patient at once are few. */
 const mostAttempts = 5;
 
 /** The records of patients. */
 export function createPatients(records: Records): Repository['patients'] {
-  const list = () => listKept(records, 'patients', readPatient);
+  const list = async () => listKept(records, 'patients', await reader());
   const updateOnce = async (
     id: string,
     change: (patient: PatientDocument) => PatientDocument,
   ): Promise<PatientDocument | null> => {
+    const readPatient = await reader();
     const kept = await records.find('patients', id);
     if (kept === null) return null;
     const before = readPatient(kept.value);
@@ -27,8 +30,9 @@ export function createPatients(records: Records): Repository['patients'] {
   };
   return {
     list,
-    find: (id) => findKept(records, 'patients', id, readPatient),
+    find: async (id) => findKept(records, 'patients', id, await reader()),
     async add(patient) {
+      const readPatient = await reader();
       const { found } = await list();
       if (found.some(({ id, pseudonym }) => pseudonym === patient.pseudonym && id !== patient.id))
         throw storageProblem('changed');

@@ -27,8 +27,8 @@ const mats = {
   onSide: { half: 0.52, behind: 0.16, ahead: 0.24 },
 };
 
-/** In body heights: a picture's width, and what is kept free above the head and below the floor. */
-const width = 0.95;
+/** In body heights: how wide a picture is, and what is kept free above the head and below the floor. */
+const widths = { upright: 0.95, lying: 0.95, onSide: 1.16 };
 const margin = { above: 0.03, below: 0.04 };
 const headRadius = 0.062;
 const ballRadius = 0.055;
@@ -55,11 +55,18 @@ export function TaskFigure({ task, side, name }: { task: ExerciseId; side: Side;
         moments.map((moment) => (
           <div key={view + moment}>
             <svg
-              viewBox={viewBoxOf(Object.values(poses), view, side, mat)}
+              viewBox={viewBoxOf(Object.values(poses), view, side, mat, widths[posture])}
               role="img"
               aria-label={`${name}, ${caption(view, moment)}`}
             >
-              <Drawing pose={poses[moment]} view={view} side={side} mat={mat} hasLane={!isLying} />
+              <Drawing
+                pose={poses[moment]}
+                view={view}
+                side={side}
+                mat={mat}
+                width={widths[posture]}
+                hasLane={!isLying}
+              />
               {exercise.figure[moment].presses === true && (
                 <Press at={placeIn(view, poses[moment], side)(poses[moment].knee[side])} />
               )}
@@ -97,7 +104,13 @@ const matCorners = ({ half, behind, ahead }: (typeof mats)['lying']): Place[] =>
 ];
 
 /** As high as the higher of a task's poses, so that they share one floor and can be compared. */
-function viewBoxOf(poses: readonly FigurePose[], view: View, side: Side, mat: readonly Place[]): string {
+function viewBoxOf(
+  poses: readonly FigurePose[],
+  view: View,
+  side: Side,
+  mat: readonly Place[],
+  width: number,
+): string {
   const heights = poses.flatMap((pose) => {
     const place = placeIn(view, pose, side);
     const floor = view === 'oblique' ? mat.map((corner) => place(corner).y) : [0];
@@ -127,11 +140,13 @@ interface DrawingProps {
   side: Side;
   /** Its corners. */
   mat: readonly Place[];
+  /** Of the picture, body heights. */
+  width: number;
   /** Whether the knee's lane is drawn, as it is seen from the front. */
   hasLane: boolean;
 }
 
-function Drawing({ pose, view, side, mat, hasLane }: DrawingProps) {
+function Drawing({ pose, view, side, mat, width, hasLane }: DrawingProps) {
   const place = placeIn(view, pose, side);
   const points = (...places: Place[]) => places.map((at) => `${place(at).x},${place(at).y}`).join(' ');
   const [head, knee] = [place(pose.head), place(pose.knee[side])];

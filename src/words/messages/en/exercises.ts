@@ -82,7 +82,7 @@ export const exercises = {
   'exercise.quad-press-hold.start':
     'Get into position, ball behind your {side, select, left {left thigh} other {right thigh}}.',
   'exercise.quad-press-hold.steps':
-    'Press the {side, select, left {left thigh} other {right thigh}} back into the ball, and the heel down as well.\nTighten the muscle above the knee, as hard as you can without pain.\nBreathe on; hold until the time is over.\nLet go slowly.',
+    'Press the {side, select, left {left thigh} other {right thigh}} back into the ball, and the heel down as well.\nTighten the muscle above the knee, as hard as you can without pain.\nKeep breathing; hold until the time is over.\nLet go slowly.',
   'exercise.quad-press-hold.cautions':
     'The knee must not hurt while you press: press less, or stop.\nDo not hold your breath: it raises your blood pressure.',
 
@@ -92,7 +92,7 @@ export const exercises = {
   'exercise.bridge-hold.start':
     'Lie down, with most of the weight on the {side, select, left {left foot} other {right foot}}.',
   'exercise.bridge-hold.steps':
-    'Push through the {side, select, left {left heel} other {right heel}} and lift your hips.\nKeep both hips at the same height and the ribs down.\nBreathe on; hold until the time is over.\nLower your hips slowly.',
+    'Push through the {side, select, left {left heel} other {right heel}} and lift your hips.\nKeep both hips at the same height and the ribs down.\nKeep breathing; hold until the time is over.\nLower your hips slowly.',
   'exercise.bridge-hold.cautions': 'Stop if your back hurts or the back of the thigh cramps.',
 
   'exercise.single-leg-stance-hold.name': 'Single-leg stance, held',
@@ -108,7 +108,7 @@ export const exercises = {
   'exercise.wall-sit-hold.start':
     'Lean on the wall, with more weight on the {side, select, left {left leg} other {right leg}}.',
   'exercise.wall-sit-hold.steps':
-    'Slide down the wall as far as you were shown and without pain.\nKeep the {side, select, left {left knee} other {right knee}} over the middle of the foot.\nBreathe on; hold until the time is over.\nPush up through the heels.',
+    'Slide down the wall as far as you were shown and without pain.\nKeep the {side, select, left {left knee} other {right knee}} over the middle of the foot.\nKeep breathing; hold until the time is over.\nPush up through the heels.',
   'exercise.wall-sit-hold.cautions':
     'The floor in front of the wall must not be slippery.\nDo not hold your breath: it raises your blood pressure.',
 
@@ -117,7 +117,7 @@ export const exercises = {
     'Lie on your {side, select, left {left side} other {right side}}, on something soft.\nPut the elbow under the shoulder, and the forearm to the front.\nBend the knees, or keep the legs straight, as you were shown.',
   'exercise.side-bridge-hold.start': 'Lie on your {side, select, left {left side} other {right side}}.',
   'exercise.side-bridge-hold.steps':
-    'Push the forearm into the floor and lift your hips.\nMake one line from head to {side, select, left {left knee or foot} other {right knee or foot}}.\nBreathe on; hold until the time is over.\nLower your hips slowly.',
+    'Push the forearm into the floor and lift your hips.\nMake one line from head to {side, select, left {left knee or foot} other {right knee or foot}}.\nKeep breathing; hold until the time is over.\nLower your hips slowly.',
   'exercise.side-bridge-hold.cautions':
     'Stop if your shoulder, back or knee hurts.\nDo not hold your breath: it raises your blood pressure.',
 
