@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test';
 import type { PlanDocument } from '#documents/plan/planDocument';
+import { giveFile } from './giveFile';
 
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
 /** The label lies over the button that it belongs to. */
@@ -27,11 +28,8 @@ export async function openPlanFile(page: Page, plan: PlanDocument): Promise<void
     await more.click();
     await press(page, 'Another plan, or none');
   }
-  await page.locator('input[type=file]').setInputFiles({
-    name: 'plan.json',
-    mimeType: 'application/json',
-    buffer: Buffer.from(JSON.stringify(plan)),
-  });
+  const bytes = Buffer.from(JSON.stringify(plan));
+  await giveFile(page, { name: 'plan.json', mimeType: 'application/json', bytes });
 }
 
 /** Reads what a plan asks for, page by page, and says that all is ready. */

@@ -1,6 +1,8 @@
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Locator, Page } from '@playwright/test';
 import type { PlanDocument } from '#documents/plan/planDocument';
+import { giveFile } from '../giveFile';
 import { answerScales, goToCamera, goToSet } from '../homePages';
 import { openKeptSessions } from '../openKeptSessions';
 import { projectRoot } from '../projectRoot';
@@ -10,6 +12,7 @@ const longMs = 240_000;
 /** To be set as the page's own patience, ms. */
 export const usualMs = 60_000;
 
+const shortFilm = join(projectRoot, 'fixtures/short.mp4');
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
 const table = (page: Page) => page.getByRole('grid', { name: 'Repetitions' }).getByRole('row').first();
 
@@ -43,7 +46,7 @@ export async function recordSet(page: Page, plan: PlanDocument): Promise<void> {
 
 /** A video file, from the start to its review and back. */
 export async function measureFile(page: Page): Promise<void> {
-  await page.locator('input[type=file]').setInputFiles(join(projectRoot, 'fixtures/short.mp4'));
+  await giveFile(page, { name: 'short.mp4', mimeType: 'video/mp4', bytes: readFileSync(shortFilm) });
   await page.getByText('540 × 960').waitFor();
   // The label lies over the button that it belongs to.
   await page.getByRole('radio', { name: /^Right leg/ }).check({ force: true });
