@@ -28,7 +28,7 @@ const mats = {
 };
 
 /** In body heights: how wide a picture is, and what is kept free above the head and below the floor. */
-const widths = { upright: 0.95, lying: 0.95, onSide: 1.16 };
+const widths = { upright: 0.95, lying: 1.06, onSide: 1.16 };
 const margin = { above: 0.03, below: 0.04 };
 const headRadius = 0.062;
 const ballRadius = 0.055;
@@ -114,8 +114,9 @@ function viewBoxOf(
   const heights = poses.flatMap((pose) => {
     const place = placeIn(view, pose, side);
     const floor = view === 'oblique' ? mat.map((corner) => place(corner).y) : [0];
-    // Of somebody who lies, the knees or the pelvis may be the highest.
-    const joints = [pose.knee.left, pose.knee.right, pose.pelvis].map((joint) => place(joint).y);
+    // Of somebody who lies, the knees, the pelvis or an arm may be the highest.
+    const arms = [pose.shoulder, pose.elbow, pose.hand].flatMap((joint) => [joint.left, joint.right]);
+    const joints = [pose.knee.left, pose.knee.right, pose.pelvis, ...arms].map((joint) => place(joint).y);
     return [place(pose.head).y - headRadius, ...joints, ...floor];
   });
   const top = Math.min(...heights) - margin.above;
