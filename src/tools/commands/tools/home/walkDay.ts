@@ -61,7 +61,8 @@ async function tap(page: Page, before: () => Promise<void> = () => Promise.resol
     () => document.querySelector<HTMLElement>('main.film')?.dataset['phase'] ?? null,
   );
   if (phase !== null && !['placing', 'all-done'].includes(phase)) return false;
-  const scale = page.locator('.scale:not(:has(:checked, [aria-checked="true"]))');
+  // The numbers of the day after say that nothing is new, too.
+  const scale = page.locator('.scale:not(:has(:checked, [aria-checked="true"])), .nothing-new-numbers');
   if ((await scale.count()) > 0) {
     await before();
     // The label lies over the button that it belongs to.
