@@ -165,7 +165,7 @@ export const home = {
   'check.new': 'Anything new?',
   'check.nothing-new': 'Nothing new',
   'check.worst-after': '{nothing}. Worst pain the day after last time?',
-  'check.worst-unknown': 'Can’t say',
+  'check.worst-unknown': 'Skip',
   'check.whole-list': 'Whole list',
   'check.do-not': 'Do not exercise today',
   'check.end': 'End here',

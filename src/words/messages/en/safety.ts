@@ -54,7 +54,7 @@ export const safety = {
   'new.less-swollen': 'Less',
   'new.swollen': 'More',
   'new.much-swollen': 'Much more',
-  'new.ask.let-down': 'Did it let you down?',
+  'new.ask.let-down': 'Did it fail you?',
   'new.gave-way': 'It gave way',
   'new.locked': 'It locked',
   'new.ask.else': 'Anything else?',
