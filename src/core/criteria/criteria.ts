@@ -33,7 +33,7 @@ const hops = ['single-hop', 'triple-hop', 'crossover-hop'] as const;
 
 /**
  * The least change of a numeric pain scale beyond error (knee osteoarthritis, n = 121, J Pain Res 2018, PMC5927184). The
- * rules for change use a larger one, found on a line of 10 cm, since there a change is told; here a value is held
+ * rules for change use a larger one, found on a line of 10 cm, since they look at a change; here a value is held
  * against a line.
  */
 export const numericPainDetectable = 1.33;

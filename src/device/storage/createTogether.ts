@@ -12,7 +12,7 @@ export function createTogether<Name, Row>(
     let asked = waiting.get(name);
     if (asked === undefined) {
       const keys: string[] = [];
-      // Whoever asks before the next turn goes along.
+      // What is asked for before the next turn is read with it.
       const rows = Promise.resolve().then(() => {
         waiting.delete(name);
         return readAll(name, keys);

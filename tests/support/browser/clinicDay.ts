@@ -1,11 +1,9 @@
-import { measure } from '#core/measurement/measure';
-import { defaultLimits } from '#core/protocol/limits';
 import type { Side } from '#core/protocol/side';
-import { buildRecording } from '#documents/recording/buildRecording';
 import { notAsked } from '#documents/session/notAsked';
 import type { SessionDocument, SessionSet } from '#documents/session/sessionDocument';
 import { repeatTrack } from '#tools/commands/tools/repeatTrack';
 import { filmPerson } from '../syntheticPerson';
+import { inventedRecording } from './inventedRecording';
 import type { KeptSet } from './saveSessions';
 
 const task = 'split-stance-sit-to-stand';
@@ -157,23 +155,7 @@ function filmOf({ side, badOfFifteen, movingMs, yawDeg = 0 }: Exercise, seed: nu
 function recordingOf(done: Exercise, number: number) {
   const setup = { task, side: done.side } as const;
   const track = repeatTrack(filmOf(done, number).track, times);
-  return buildRecording({
-    id: idOf('a', number),
-    createdAt: new Date(`2026-${done.day}T06:05:00.000Z`),
-    note: 'Invented: a stick figure, reckoned by a program; nobody was filmed.',
-    limits: defaultLimits,
-    video: {
-      bytes: 0,
-      codec: 'none',
-      widthPx: track.widthPx,
-      heightPx: track.heightPx,
-      frameRateHz: 20,
-      durationMs: track.timesMs.at(-1)!,
-    },
-    model: { name: 'BlazePose', size: 'full', weights: 'invented', backend: 'wasm' },
-    track,
-    measurement: measure(track, setup),
-  });
+  return inventedRecording(idOf('a', number), `2026-${done.day}T06:05:00.000Z`, setup, track);
 }
 
 function idOf(letter: string, number: number): string {

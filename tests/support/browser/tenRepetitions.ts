@@ -1,8 +1,6 @@
-import { measure } from '#core/measurement/measure';
-import { defaultLimits } from '#core/protocol/limits';
-import { buildRecording } from '#documents/recording/buildRecording';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { filmPerson } from '../syntheticPerson';
+import { inventedRecording } from './inventedRecording';
 
 /** Every second one far out of line, degrees. */
 const peaks = [-3, 27];
@@ -18,21 +16,5 @@ export function tenRepetitions(): RecordingDocument {
     camera: { yawDeg: 0, distanceM: 12, focalPx: 6000 },
     repetitions: Array.from({ length: 10 }, (_, index) => ({ peakDeg: peaks[index % 2]!, movingMs: 2600 })),
   });
-  return buildRecording({
-    id: '8b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d10',
-    createdAt: new Date('2026-04-20T06:05:00.000Z'),
-    note: 'Invented: a stick figure, reckoned by a program; nobody was filmed.',
-    limits: defaultLimits,
-    video: {
-      bytes: 0,
-      codec: 'none',
-      widthPx: track.widthPx,
-      heightPx: track.heightPx,
-      frameRateHz: 20,
-      durationMs: track.timesMs.at(-1)!,
-    },
-    model: { name: 'BlazePose', size: 'full', weights: 'invented', backend: 'wasm' },
-    track,
-    measurement: measure(track, setup),
-  });
+  return inventedRecording('8b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d10', '2026-04-20T06:05:00.000Z', setup, track);
 }

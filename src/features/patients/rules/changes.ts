@@ -73,18 +73,13 @@ function trackChange(task: TaskId, { side, sets }: CourseTrack, error: OwnError)
   const firsts = testDays.length > 1 ? testDays : firstOfEachDay(withPeaks);
   const newest = firsts.at(-1);
   if (newest === undefined) return null;
-  const compared = firsts.map((set) => ({
-    set,
-    comparison: compareConditions(set.conditions, newest.conditions),
-  }));
-  const isAlike = ({ comparison }: (typeof compared)[number]) => comparison.differences.length === 0;
-  const days = compared.filter(isAlike).map(({ set }) => set);
+  const days = firsts.filter((set) => isAlike(set, newest));
   const atEnds = Math.min(daysAtEnds, Math.floor(days.length / 2));
   const isNear = (one: PeakSet, other: PeakSet) => Math.abs(dayOf(one) - dayOf(other)) < endDays;
   const earlier = days.slice(0, atEnds).filter((set) => isNear(set, days[0]!));
   const later = days.slice(-Math.max(1, atEnds)).filter((set) => isNear(set, newest));
   const semDeg = semOfDay(error, Math.max(...[...earlier, ...later].map(({ peak }) => peak.semDeg)));
-  const [first] = compared;
+  const first = firsts[0]!;
   return {
     task,
     side,
@@ -93,8 +88,10 @@ function trackChange(task: TaskId, { side, sets }: CourseTrack, error: OwnError)
     later,
     change: atEnds === 0 ? null : changeOfSets(earlier.map(measuredSet), later.map(measuredSet), semDeg),
     semDeg,
-    leftOut: compared.length - days.length,
-    unlikeFirst: isAlike(first!) ? null : { atMs: first!.set.atMs, comparison: first!.comparison },
+    leftOut: firsts.length - days.length,
+    unlikeFirst: isAlike(first, newest)
+      ? null
+      : { atMs: first.atMs, comparison: compareConditions(first.conditions, newest.conditions) },
     tests: tests.length === 0 ? null : courseOfTests(withPeaks.map(measuredSet), semDeg),
   };
 }

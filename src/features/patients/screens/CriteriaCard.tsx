@@ -7,6 +7,7 @@ import { isoDay } from '#words/dateWords';
 import { usePatients, usePatientsState } from '../patientsContext';
 import { criteriaLines, criterionSentence, stateWords } from '../rules/criteriaLines';
 import { handEntries, handMeasureLabel, handValueLack } from '../rules/handValues';
+import { DayField } from './DayField';
 import { EntryField } from './EntryField';
 import { EntryForm } from './EntryForm';
 import { TakeOut } from './TakeOut';
@@ -122,18 +123,7 @@ function HandValueForm({ onClose }: { onClose: () => void }) {
           />
         )}
       </EntryField>
-      <EntryField label="Measured on">
-        {(id) => (
-          <input
-            id={id}
-            type="date"
-            className="text-input"
-            value={on}
-            max={today}
-            onChange={({ target }) => setOn(target.value)}
-          />
-        )}
-      </EntryField>
+      <DayField label="Measured on" value={on} max={today} onChange={setOn} />
     </EntryForm>
   );
 }

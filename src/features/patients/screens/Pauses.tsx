@@ -4,7 +4,7 @@ import type { PauseRecord } from '#documents/patient/caseEntries';
 import { isoDay } from '#words/dateWords';
 import { usePatients, usePatientsState } from '../patientsContext';
 import { pauseLack, pauseSentence } from '../rules/pauses';
-import { EntryField } from './EntryField';
+import { DayField } from './DayField';
 import { EntryForm } from './EntryForm';
 import { TakeOut } from './TakeOut';
 
@@ -71,30 +71,8 @@ function PauseForm({ pause, onClose }: { pause: PauseRecord | null; onClose: () 
       onKeep={keep}
       onClose={onClose}
     >
-      {pause === null && (
-        <EntryField label="First day of the pause">
-          {(id) => (
-            <input
-              id={id}
-              type="date"
-              className="text-input"
-              value={from}
-              onChange={({ target }) => setFrom(target.value)}
-            />
-          )}
-        </EntryField>
-      )}
-      <EntryField label="Last day of it; empty: until further notice">
-        {(id) => (
-          <input
-            id={id}
-            type="date"
-            className="text-input"
-            value={to}
-            onChange={({ target }) => setTo(target.value)}
-          />
-        )}
-      </EntryField>
+      {pause === null && <DayField label="First day of the pause" value={from} onChange={setFrom} />}
+      <DayField label="Last day of it; empty: until further notice" value={to} onChange={setTo} />
     </EntryForm>
   );
 }

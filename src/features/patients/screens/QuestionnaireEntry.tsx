@@ -9,6 +9,7 @@ import {
   type FormQuestion,
   type Typed,
 } from '../rules/questionnaireForm';
+import { DayField } from './DayField';
 import { EntryField } from './EntryField';
 import { EntryForm } from './EntryForm';
 
@@ -69,18 +70,7 @@ export function QuestionnaireEntry({ onClose }: { onClose: () => void }) {
           {form.how} {form.copyright}
         </p>
       )}
-      <EntryField label="Answered on">
-        {(id) => (
-          <input
-            id={id}
-            type="date"
-            className="text-input"
-            value={on}
-            max={today}
-            onChange={({ target }) => setOn(target.value)}
-          />
-        )}
-      </EntryField>
+      <DayField label="Answered on" value={on} max={today} onChange={setOn} />
       {form.questions.map((question) => (
         <Asked
           key={`${form.url} ${question.linkId}`}

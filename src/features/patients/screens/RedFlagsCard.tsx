@@ -4,6 +4,7 @@ import { clinicianFlags } from '#core/safety/clinicianFlags';
 import { isoDay } from '#words/dateWords';
 import { usePatients, usePatientsState } from '../patientsContext';
 import { flagsOf, flagSources, redFlagsSentences, type FlagAnswer } from '../rules/caseWords';
+import { DayField } from './DayField';
 import { EntryField } from './EntryField';
 import { EntryForm } from './EntryForm';
 import { TakeOut } from './TakeOut';
@@ -68,17 +69,7 @@ function RedFlagsForm({ onClose }: { onClose: () => void }) {
     setAnswers(Object.fromEntries(clinicianFlags.map(({ id }) => [id, answers[id] ?? 'no'])));
   return (
     <EntryForm lack={lack} answer="Keep the answers" onKeep={keep} onClose={onClose}>
-      <EntryField label="Day of the visit">
-        {(id) => (
-          <input
-            id={id}
-            type="date"
-            className="text-input"
-            value={on}
-            onChange={({ target }) => setOn(target.value)}
-          />
-        )}
-      </EntryField>
+      <DayField label="Day of the visit" value={on} onChange={setOn} />
       {clinicianFlags.map(({ id: flag, asks }) => (
         <EntryField key={flag} label={asks}>
           {(id) => (

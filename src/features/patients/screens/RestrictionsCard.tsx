@@ -9,6 +9,7 @@ import { dayWords, isoDay } from '#words/dateWords';
 import { usePatients, usePatientsState } from '../patientsContext';
 import { overrideSentence } from '../rules/caseWords';
 import { restrictionKinds, restrictionOf, type RestrictionDraft } from '../rules/restrictionOf';
+import { DayField } from './DayField';
 import { EntryField } from './EntryField';
 import { EntryForm } from './EntryForm';
 import { TakeOut } from './TakeOut';
@@ -134,17 +135,11 @@ function RestrictionForm({ onClose }: { onClose: () => void }) {
           )}
         </EntryField>
       )}
-      <EntryField label="Until and with; empty: until further notice">
-        {(id) => (
-          <input
-            id={id}
-            type="date"
-            className="text-input"
-            value={draft.until}
-            onChange={({ target }) => change({ until: target.value })}
-          />
-        )}
-      </EntryField>
+      <DayField
+        label="Until and with; empty: until further notice"
+        value={draft.until}
+        onChange={(value) => change({ until: value })}
+      />
       <EntryField label="Set by (no name)">
         {(id) => (
           <input

@@ -30,7 +30,7 @@ const names: Record<PlanItem['kind'], string> = {
   hold: 'Bend, holding on, load, times a week',
 };
 
-/** What is said of an item only at times, closed; what it says is told in its one line. */
+/** The less used fields of an item, closed; one line says what is set in them. */
 export function MoreFields(props: Props) {
   const said = saidOf(props.item);
   return (

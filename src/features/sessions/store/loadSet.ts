@@ -39,13 +39,13 @@ export async function loadSet(
     const isAsJudged =
       recording.derived.measuringVersion === measuringVersion &&
       sameLimits(recording.limits, kept.recording.limits);
-    const anew = isAsJudged
+    const judgedAgain = isAsJudged
       ? null
       : await measuring.add(async () => {
           const whole = await recordings.find(recordingId);
           return whole === null ? null : judgedAnew(withTakenLimits(whole.recording, taken));
         });
-    const { repetitions, isSideDoubtful: isDoubtful = false } = anew ?? recording.derived;
+    const { repetitions, isSideDoubtful: isDoubtful = false } = judgedAgain ?? recording.derived;
     const graded = repetitions.map((one) => ({ ...one, judgement: gradeAgain(one.judgement, sureness) }));
     return {
       state: 'read',

@@ -164,7 +164,7 @@ function AddColleague() {
           </p>
           <p>
             Ask {compared.initials} for the words on their screen, by voice. Add the key only if all five are
-            the same: whoever holds it can open what patients send.
+            the same: anyone who holds it can open what patients send.
           </p>
           {replaced !== undefined && (
             <p className="field-error">
