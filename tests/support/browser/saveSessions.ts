@@ -135,7 +135,8 @@ export function demoSessions(secondSet: FromVideo = 'done'): KeptSet[] {
 export async function saveSessions(page: Page, sets: readonly KeptSet[]): Promise<void> {
   await openStoragePage(page);
   await page.evaluate(
-    async ({ sets, start, planId, planText }) => {
+    async ({ json, start, planId, planText }) => {
+      const sets = JSON.parse(json) as KeptSet[];
       const { repository } = await window.storagePage.openRepository();
       const video = await (await fetch('../../example/example.mp4')).blob();
       await repository.plans.save(planId, planText);
@@ -150,7 +151,8 @@ export async function saveSessions(page: Page, sets: readonly KeptSet[]): Promis
       }
       repository.close();
     },
-    { sets: [...sets], start: smallSetStart(), planId: plan.id, planText },
+    // As text, since the runner carries objects over value by value, which takes seconds for a recording.
+    { json: JSON.stringify(sets), start: smallSetStart(), planId: plan.id, planText },
   );
 }
 
