@@ -11,11 +11,13 @@ const report = process.env['OVERFOOT_TEST_REPORT'];
 export default defineConfig({
   testDir: '.',
   outputDir: `${projectRoot}test-results/browser`,
-  workers: 2, // With three or four on two cores, sets in real time lose pictures.
+  workers: 2,
   fullyParallel: false, // Each file is loaded by one worker only.
   expect: { timeout: 15_000 }, // Other programs may take the processor meanwhile.
   projects: [
-    { name: 'screens', grepInvert: /@network/ },
+    { name: 'screens', grepInvert: /@network/, testIgnore: 'camera/**', workers: 4 },
+    // With more than two on two cores, sets in real time lose pictures.
+    { name: 'camera', grepInvert: /@network/, testMatch: 'camera/**/*.spec.ts' },
     { name: 'network', grep: /@network/, workers: 1 }, // The pose network takes all cores by itself.
   ],
   timeout: 90_000,

@@ -7,15 +7,15 @@ import { parseRecording } from '#documents/recording/parseRecording';
 import { recordingTrack } from '#documents/recording/recordingTrack';
 import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
 import { replayJoints } from '#tools/commands/tools/replay/replayJoints';
-import { fixture } from '../support/browser/headlessPage';
+import { fixture } from '../../support/browser/headlessPage';
 import {
   beginClock,
   findClock,
   openStoragePage,
   secondsLost,
   type FoundClock,
-} from '../support/browser/recordedClock';
-import { smallSetStart } from '../support/smallSet';
+} from '../../support/browser/recordedClock';
+import { smallSetStart } from '../../support/smallSet';
 
 /** No more of a recording may be lost, seconds. */
 const mostLostS = 2;

@@ -4,8 +4,8 @@ import { decideLive, leastFullFps } from '#device/live/decideLive';
 import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
 import { replayJoints } from '#tools/commands/tools/replay/replayJoints';
 import type { LiveRequest } from '#tools/headless/headlessPage';
-import { cameraFileOf, launchWithCamera } from '../support/browser/filmedBrowser';
-import { filmSitToStands, numberedCameraFile } from '../support/browser/numberedFilm';
+import { cameraFileOf, launchWithCamera } from '../../support/browser/filmedBrowser';
+import { filmSitToStands, numberedCameraFile } from '../../support/browser/numberedFilm';
 
 /** One time through the clip of two repetitions and the pause to the next, ms. */
 const onceMs = 10_500;

@@ -7,12 +7,12 @@ import { deviceOf } from '#tools/commands/tools/deviceOf';
 import { createReading } from '#tools/commands/tools/home/walkDay';
 import { acceptPlan, openPlanFile } from '#tools/commands/tools/homePages';
 import { projectRoot } from '#tools/commands/tools/projectRoot';
-import { seriousFaults } from '../support/browser/accessibilityFaults';
-import { openAnew } from '../support/browser/openAnew';
-import { openStoragePage } from '../support/browser/recordedClock';
-import { stageCamera } from '../support/browser/stageCamera';
-import { smallHold, smallItem, smallPlan } from '../support/smallPlan';
-import { smallSession } from '../support/smallSession';
+import { seriousFaults } from '../../support/browser/accessibilityFaults';
+import { openAnew } from '../../support/browser/openAnew';
+import { openStoragePage } from '../../support/browser/recordedClock';
+import { stageCamera } from '../../support/browser/stageCamera';
+import { smallHold, smallItem, smallPlan } from '../../support/smallPlan';
+import { smallSession } from '../../support/smallSession';
 
 const mostTaps = 3;
 const mostWords = 120;

@@ -10,15 +10,15 @@ import { acceptPlan, goHome, openPlanFile } from '#tools/commands/tools/homePage
 import { openKeptSessions } from '#tools/commands/tools/openKeptSessions';
 import { replayJoints } from '#tools/commands/tools/replay/replayJoints';
 import { serveBuild } from '#tools/commands/tools/serveBuild';
-import { copyWithSmallNetwork } from '../support/browser/copyWithSmallNetwork';
-import { launchWithCamera } from '../support/browser/filmedBrowser';
-import { fixture } from '../support/browser/headlessPage';
-import { filmSitToStands, numberedCameraFile } from '../support/browser/numberedFilm';
-import { openAnew } from '../support/browser/openAnew';
-import { openSentFile } from '../support/browser/openSentFile';
-import { stageCamera } from '../support/browser/stageCamera';
-import { writePlan } from '../support/browser/writePlan';
-import { smallItem, smallPlan } from '../support/smallPlan';
+import { copyWithSmallNetwork } from '../../support/browser/copyWithSmallNetwork';
+import { launchWithCamera } from '../../support/browser/filmedBrowser';
+import { fixture } from '../../support/browser/headlessPage';
+import { filmSitToStands, numberedCameraFile } from '../../support/browser/numberedFilm';
+import { openAnew } from '../../support/browser/openAnew';
+import { openSentFile } from '../../support/browser/openSentFile';
+import { stageCamera } from '../../support/browser/stageCamera';
+import { writePlan } from '../../support/browser/writePlan';
+import { smallItem, smallPlan } from '../../support/smallPlan';
 
 /** Other programs may take the processor meanwhile, ms. */
 const longMs = 120_000;

@@ -3,11 +3,11 @@ import { expect, test, type Browser, type Locator, type Page } from '@playwright
 import type { PlanDocument } from '#documents/plan/planDocument';
 import { acceptPlan, openPlanFile } from '#tools/commands/tools/homePages';
 import { openKeptSessions } from '#tools/commands/tools/openKeptSessions';
-import { openAnew } from '../support/browser/openAnew';
-import { openSentFile } from '../support/browser/openSentFile';
-import { stageCamera } from '../support/browser/stageCamera';
-import { writePlan } from '../support/browser/writePlan';
-import { smallHold, smallItem, smallPlan } from '../support/smallPlan';
+import { openAnew } from '../../support/browser/openAnew';
+import { openSentFile } from '../../support/browser/openSentFile';
+import { stageCamera } from '../../support/browser/stageCamera';
+import { writePlan } from '../../support/browser/writePlan';
+import { smallHold, smallItem, smallPlan } from '../../support/smallPlan';
 
 const viewport = { width: 390, height: 844 };
 test.use({ viewport });

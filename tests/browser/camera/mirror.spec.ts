@@ -1,8 +1,8 @@
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { replayJoints } from '#tools/commands/tools/replay/replayJoints';
-import { seriousFaults } from '../support/browser/accessibilityFaults';
-import { launchWithCamera } from '../support/browser/filmedBrowser';
-import { filmSitToStands, numberedCameraFile } from '../support/browser/numberedFilm';
+import { seriousFaults } from '../../support/browser/accessibilityFaults';
+import { launchWithCamera } from '../../support/browser/filmedBrowser';
+import { filmSitToStands, numberedCameraFile } from '../../support/browser/numberedFilm';
 
 /** One repetition, 5.4 s; its joints are known, since the network is not what is tested. */
 const film = filmSitToStands([20]);
