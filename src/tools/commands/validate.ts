@@ -5,6 +5,7 @@ import { defaultPoseModel, poseModels, type PoseModel } from '#core/keypoints/po
 import { defaultLimits, withLimit } from '#core/protocol/limits';
 import { yawReadings } from '#core/view/closerBand';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
+import { chancesHeld } from '#tools/validation/chancesHeld';
 import { lookNames, type LookName, type PlainLook } from '../headless/headlessPage';
 import { cameraGroup, cameraGroups, cameraGroupWords } from '../validation/cameraGroup';
 import { parseClipTruth, type ClipTruth } from '../validation/clipTruth';
@@ -24,7 +25,7 @@ import { readText } from './tools/readText';
 import { remeasureRecording } from './tools/remeasureRecording';
 import { runCommand } from './tools/runCommand';
 import type { ValidatedClip } from './tools/validatedClip';
-import { clipTable, heldTable, summaryTable, timingTable } from './tools/validationTables';
+import { chanceTable, clipTable, heldTable, summaryTable, timingTable } from './tools/validationTables';
 import { withCloserLook } from './tools/withCloserLook';
 import { writeJson } from './tools/writeJson';
 
@@ -85,7 +86,7 @@ await runCommand(async () => {
     ...taskIds.map((task) => ({ name: task, of: summary.tasks[task], held: summary.bandsLeftOut[task] })),
   ].filter(({ of }) => of.clips > 0);
   console.log(summaryTable([['all', summary], ...named.map(({ name, of }) => [name, of] as const)]));
-  if (summary.bandsLeftOut.all.clips > 0)
+  if (summary.bandsLeftOut.all.clips > 0) {
     console.log(
       heldTable([
         ['all', summary.bandsLeftOut.all],
@@ -93,6 +94,8 @@ await runCommand(async () => {
         ['knee off line, all', summary.kneeOffLineLeftOut],
       ]),
     );
+    console.log(chanceTable(summary.chancesLeftOut));
+  }
   console.log(timingTable(summary));
   if (values.json !== undefined) writeJson(values.json, { clips, summary }, 1);
 });
@@ -115,6 +118,7 @@ function summariseFolder(clips: readonly ValidatedClip[]) {
       ...eachOf(cameraGroups, (group) => heldOf((clip) => cameraOf(clip) === group)),
       ...eachOf(taskIds, (id) => heldOf(({ task }) => task === id)),
     },
+    chancesLeftOut: chancesHeld(leftOut),
     kneeOffLineLeftOut: countHeld(leaveClipsOut(clips, 'knee-off-line')),
   };
 }

@@ -1,6 +1,7 @@
 import Table from 'cli-table3';
 import { usualSureness } from '#core/chance/grade';
 import { verdictSide } from '#core/scoring/verdict';
+import type { ChanceGroup } from '#tools/validation/chancesHeld';
 import { comparedLimitDeg } from '../../validation/compareClip';
 import type { ErrorFigures } from '../../validation/describeErrors';
 import type { HeldBands } from '../../validation/leaveClipsOut';
@@ -105,6 +106,18 @@ export function heldTable(groups: readonly (readonly [string, HeldBands])[]): st
     table.push([name, `${clips}`, `${repetitions}`, sharePercent(share), interval]);
   }
   return ['Bands of each clip as wide as all other clips make them:', table.toString()].join('\n');
+}
+
+/** One line per chance that is said: how often it came true. */
+export function chanceTable(groups: readonly ChanceGroup[]): string {
+  const table = new Table({
+    head: ['Chance of the likelier side', 'Comparisons', 'Right'],
+    colAligns: ['left', 'right', 'right'],
+    style: plain,
+  });
+  for (const { from, to, comparisons, right } of groups)
+    table.push([`${sharePercent(from)} to ${sharePercent(to)}`, `${comparisons}`, sharePercent(right)]);
+  return ['Each peak against limits of 4 to 18 degrees, with those bands:', table.toString()].join('\n');
 }
 
 /** One line per event: how far off its time is found. */

@@ -10,6 +10,7 @@ import { remeasureRecording } from '#tools/commands/tools/remeasureRecording';
 import { withCloserLook } from '#tools/commands/tools/withCloserLook';
 import type { PlainLook } from '#tools/headless/headlessPage';
 import { bandedMeasures, bandRatios } from '#tools/validation/bandRatios';
+import { chancesHeld } from '#tools/validation/chancesHeld';
 import { parseClipTruth } from '#tools/validation/clipTruth';
 import { compareClip, type ComparedClip } from '#tools/validation/compareClip';
 import { conformalFactor } from '#tools/validation/conformalFactor';
@@ -110,6 +111,14 @@ describe('the rendered recordings', { timeout: 60_000 }, () => {
 
   it('are told rightly where a side is told', () => {
     expect(closer!.decidedRight).toBeGreaterThanOrEqual(0.97);
+  });
+
+  it('are beyond a limit as often as the chance says, with bands that were fitted without them', () => {
+    for (const { from, to, comparisons, right } of chancesHeld(leaveClipsOut(all))) {
+      expect(comparisons).toBeGreaterThan(100);
+      expect(right).toBeGreaterThanOrEqual(from);
+      expect(right).toBeLessThanOrEqual(to);
+    }
   });
 
   it.each(surenesses)('cost what the screen says to be %f sure', (sureness) => {
