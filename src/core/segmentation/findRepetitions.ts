@@ -200,7 +200,7 @@ function farStay(
   if (farStart === null) return null;
   const short = (sample: number) => 1 - excursion[sample]! / peak;
   let there = farEnd!;
-  while (there > farStart && short(there) > thereShare) there--;
+  while (short(there) > thereShare) there--; // At the peak it is 0.
   let [arriving, leaving] = [there, there];
   while (arriving > leave && short(arriving) < bounceShare) arriving--;
   while (leaving < back && short(leaving) < bounceShare) leaving++;

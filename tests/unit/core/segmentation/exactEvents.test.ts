@@ -108,6 +108,24 @@ describe('findRepetitions(task, signals) of a movement whose times are known exa
     expect(early!.loadedTo).toBe(220);
   });
 
+  it('ends the top where it is first left by three tenths, whatever comes afterwards, and before it alike', () => {
+    // Up by 2000 ms, at the top until 2500 ms, left with the third power of time down to a half at 3000 ms, back up to
+    // 0.85 at 3400 ms, and down by 4200 ms.
+    const line = (timeMs: number, fromMs: number, toMs: number, from: number, to: number) =>
+      from + ((timeMs - fromMs) / (toMs - fromMs)) * (to - from);
+    const bouncing = timesMs.map((timeMs) => {
+      if (timeMs < 1000 || timeMs > 4200) return 0;
+      if (timeMs < 2000) return line(timeMs, 1000, 2000, 0, 1);
+      if (timeMs < 2500) return 1;
+      if (timeMs < 3000) return 1 - 4 * ((timeMs - 2500) / 1000) ** 3;
+      if (timeMs < 3400) return line(timeMs, 3000, 3400, 0.5, 0.85);
+      return line(timeMs, 3400, 4200, 0.85, 0);
+    });
+    const top = (curve: Float64Array) => findRepetitions(rise, { ...signals, excursion: curve })[0]!.events;
+    near(top(bouncing).topEndMs, 2500);
+    near(top(bouncing.toReversed()).topMs, 2500);
+  });
+
   it('calls one partial that does not reach three quarters of the way, and leaves out one below 0.45', () => {
     const kinds = (share: number) =>
       findRepetitions(dip, { ...signals, excursion: excursion.map((value) => share * value) }).map(
