@@ -11,14 +11,18 @@ import { supports } from '#core/protocol/support';
 import { signIds } from '#core/safety/signs';
 import {
   handKinds,
+  remarkKinds,
   sessionStates,
   type ExchangePlan,
   type ExchangeQuestionnaire,
   type ExchangeRecord,
+  type ExchangeRestriction,
   type ExchangeSession,
   type ExchangeSet,
   type ExchangeTest,
 } from '#documents/exchange/exchangeRecord';
+import { bearings, onsets } from '#documents/patient/caseEntries';
+import { painfulSides, painSites } from '#documents/patient/patientDocument';
 import { endReasons } from '#documents/session/sessionDocument';
 
 const moment = fc
@@ -46,6 +50,16 @@ const result = fc.record({
       at: moment,
     }),
     { maxLength: 3 },
+  ),
+  remarks: fc.array(
+    fc.record({
+      kind: fc.constantFrom(...remarkKinds),
+      text,
+      atMs: maybe(fc.double({ min: 0, max: 1e6, noNaN: true }).map((ms) => ms + 0)),
+      by: fc.constantFrom('', 'ab'),
+      at: maybe(moment),
+    }),
+    { maxLength: 2 },
   ),
   repetitions: fc.integer({ min: 0, max: 60 }),
   peak: maybe(
@@ -107,6 +121,14 @@ const session: fc.Arbitrary<ExchangeSession> = fc.record({
   state: fc.constantFrom(...sessionStates),
   endedBecause: maybe(fc.constantFrom(...endReasons)),
   signs: fc.uniqueArray(fc.constantFrom(...signIds), { maxLength: 3 }),
+  settled: fc.array(
+    fc.record({
+      by: fc.constantFrom('professional' as const, 'therapist' as const),
+      who: fc.constantFrom('AB', 'my doctor'),
+      at: moment,
+    }),
+    { maxLength: 2 },
+  ),
   painBefore: maybe(score),
   painAfter: maybe(score),
   painBySide: maybe(fc.record({ before: bothKnees, after: bothKnees })),
@@ -192,8 +214,34 @@ const questionnaire: fc.Arbitrary<ExchangeQuestionnaire> = fc.record({
   score: maybe(fc.integer({ min: 0, max: 100 })),
 });
 
-/** Records of invented patients. */
-export const anyExchangeRecord: fc.Arbitrary<ExchangeRecord> = fc.record({
+const prescribed = {
+  id: fc.uuid(),
+  at: moment,
+  by: fc.constantFrom('ab', 'cd'),
+  side: fc.constantFrom(...sides),
+  setBy: text,
+  until: maybe(day),
+};
+const restriction: fc.Arbitrary<ExchangeRestriction> = fc.oneof(
+  fc.record({ ...prescribed, kind: fc.constant('bend' as const), mostDeg: fc.integer({ min: 0, max: 120 }) }),
+  fc.record({
+    ...prescribed,
+    kind: fc.constant('weight-bearing' as const),
+    bearing: fc.constantFrom(...bearings),
+  }),
+  fc.record({ ...prescribed, kind: fc.constantFrom('open-chain' as const, 'load' as const) }),
+);
+
+const complaint = fc
+  .record({
+    painfulSide: maybe(fc.constantFrom(...painfulSides)),
+    since: maybe(day),
+    onset: maybe(fc.constantFrom(...onsets)),
+    sites: fc.uniqueArray(fc.constantFrom(...painSites), { maxLength: 3 }),
+  })
+  .filter(({ painfulSide, since, onset, sites }) => Boolean(painfulSide ?? since ?? onset ?? sites[0]));
+
+const anyWithoutActivities = fc.record({
   patient: fc.oneof(fc.constant(''), fc.constant('invented-heron')),
   at: moment,
   note: fc.oneof(fc.constant(''), text),
@@ -209,8 +257,21 @@ export const anyExchangeRecord: fc.Arbitrary<ExchangeRecord> = fc.record({
       ),
     }),
   ),
+  complaint: maybe(complaint),
+  surgery: maybe(fc.record({ what: text, side: fc.constantFrom(...sides), on: day })),
+  goals: fc.array(fc.record({ text, questionnaire: fc.constant(null) }), { maxLength: 1 }),
+  restrictions: fc.oneof(fc.constant(''), text),
+  prescribedRestrictions: fc.uniqueArray(restriction, { maxLength: 3, selector: ({ id }) => id }),
   plans: fc.array(plan, { maxLength: 2 }),
   sessions: fc.uniqueArray(session, { maxLength: 3, selector: ({ id }) => id }),
   tests: fc.uniqueArray(test, { maxLength: 3, selector: ({ id }) => id }),
   questionnaires: fc.uniqueArray(questionnaire, { maxLength: 3, selector: ({ id }) => id }),
+});
+
+/** Records of invented patients. */
+export const anyExchangeRecord: fc.Arbitrary<ExchangeRecord> = anyWithoutActivities.map((any) => {
+  const activities = any.questionnaires
+    .slice(0, 1)
+    .flatMap(({ id, answers }) => answers.map((_, i) => ({ text: `An activity ${i}`, questionnaire: id })));
+  return { ...any, goals: [...any.goals, ...activities] };
 });

@@ -5,7 +5,7 @@ import { findSetPeak } from '#core/scoring/findSetPeak';
 import { judgementOf } from '#core/scoring/judge';
 import { correctionSentence } from '#words/correctionWords';
 import type { QuestionnaireRecord } from '../patient/caseEntries';
-import type { AssessmentRecord } from '../patient/patientDocument';
+import type { AssessmentRecord, PatientDocument } from '../patient/patientDocument';
 import { doseWords } from '../plan/itemFacts';
 import type { PlanDocument } from '../plan/planDocument';
 import { completeRepetitions } from '../recording/completeRepetitions';
@@ -13,14 +13,18 @@ import type { RecordingDocument } from '../recording/recordingDocument';
 import { afterwardsOf } from '../session/afterwardsOf';
 import type { SessionDocument } from '../session/sessionDocument';
 import type {
+  ExchangeComplaint,
   ExchangeDayAfter,
+  ExchangeGoal,
   ExchangeHand,
   ExchangeLine,
   ExchangePlan,
   ExchangeRecord,
+  ExchangeRemark,
   ExchangeResult,
   ExchangeSession,
   ExchangeTest,
+  NoMistake,
   SessionState,
 } from './exchangeRecord';
 
@@ -38,6 +42,7 @@ export type HandedSession = Pick<
   | 'check'
   | 'afterLast'
   | 'endedBecause'
+  | 'settles'
   | 'isUnfilmed'
   | 'silence'
   | 'effort'
@@ -54,16 +59,30 @@ export interface HandedRecording extends Pick<
   derived: Pick<RecordingDocument['derived'], 'measuringVersion' | 'repetitions'>;
 }
 
+/** What is handed over of the practice's record. */
+export type HandedPatient = Pick<
+  PatientDocument,
+  | 'note'
+  | 'painfulSide'
+  | 'since'
+  | 'onset'
+  | 'sites'
+  | 'surgery'
+  | 'goals'
+  | 'restrictions'
+  | 'prescribedRestrictions'
+  | 'assessments'
+  | 'questionnaires'
+>;
+
 /** A patient's documents, in any order. */
 export interface PatientDocuments {
   patient: string;
   plans: readonly PlanDocument[];
   sessions: readonly HandedSession[];
   recordings: readonly HandedRecording[];
-  /** Tests of function, as the practice's record has them; left out where none goes along. */
-  tests?: readonly AssessmentRecord[];
-  /** Questionnaires, likewise. */
-  questionnaires?: readonly QuestionnaireRecord[];
+  /** The practice's record; left out where it does not go along. */
+  record?: HandedPatient;
   /** What the practice reports in words, the title first; left out where no report goes along. */
   report?: readonly ExchangeLine[];
 }
@@ -74,25 +93,72 @@ export interface PatientDocuments {
  * @param at  when it is put together, ISO 8601
  */
 export function buildExchangeRecord(documents: PatientDocuments, at: string): ExchangeRecord {
-  const { patient, plans, sessions, recordings, tests = [], questionnaires = [], report = [] } = documents;
+  const { patient, plans, sessions, recordings, record, report = [] } = documents;
   const [title, ...lines] = report;
   const byId = new Map(recordings.map((recording) => [recording.id, recording]));
-  const notes = [...plans, ...recordings].map(({ note }) => note).filter((note) => note !== '');
+  const notes = [...(record === undefined ? [] : [record]), ...plans, ...recordings]
+    .map(({ note }) => note)
+    .filter((note) => note !== '');
+  const oldestFirst = [...sessions].sort((a, b) => (a.startedAt < b.startedAt ? -1 : 1));
   return {
     patient,
     at,
     note: notes[0] ?? '',
     report: title === undefined ? null : { title: title.text, lines },
+    ...caseOf(record),
     plans: plans.map(exchangePlan),
-    sessions: sessions
+    sessions: oldestFirst
       .filter(({ silence }) => silence === null)
-      .sort((a, b) => (a.startedAt < b.startedAt ? -1 : 1))
-      .map((session) => exchangeSession(session, sessions, byId)),
-    tests: tests
-      .filter(({ withdrawn, tries }) => withdrawn === null && tries.left.length + tries.right.length > 0)
-      .map(exchangeTest),
-    questionnaires: questionnaires.flatMap(({ withdrawn, ...kept }) => (withdrawn === null ? [kept] : [])),
+      .map((session) => exchangeSession(session, oldestFirst, byId)),
   };
+}
+
+function caseOf(record: HandedPatient | undefined) {
+  if (record === undefined)
+    return {
+      ...{ complaint: null, surgery: null, goals: [], restrictions: '' },
+      ...{ prescribedRestrictions: [], tests: [], questionnaires: [] },
+    };
+  const { surgery, restrictions, assessments } = record;
+  const questionnaires = withoutMistakes(record.questionnaires);
+  return {
+    complaint: complaintOf(record),
+    surgery,
+    goals: goalsOf(record.goals, questionnaires),
+    restrictions,
+    prescribedRestrictions: withoutMistakes(record.prescribedRestrictions),
+    tests: withoutMistakes(assessments)
+      .filter(({ tries }) => tries.left.length + tries.right.length > 0)
+      .map(exchangeTest),
+    questionnaires,
+  };
+}
+
+function withoutMistakes<Entry extends { withdrawn: unknown }>(entries: readonly Entry[]) {
+  return entries.flatMap(({ withdrawn, ...kept }) => (withdrawn === null ? [kept as NoMistake<Entry>] : []));
+}
+
+function complaintOf({ painfulSide, since, onset, sites }: ExchangeComplaint): ExchangeComplaint | null {
+  const isNoted = painfulSide !== null || since !== null || onset !== null || sites.length > 0;
+  return isNoted ? { painfulSide, since, onset, sites } : null;
+}
+
+function goalsOf(
+  noted: string,
+  questionnaires: readonly Omit<QuestionnaireRecord, 'withdrawn'>[],
+): ExchangeGoal[] {
+  const last = questionnaires
+    .filter(({ of }) => of === 'own-activities')
+    .reduce<(typeof questionnaires)[number] | null>(
+      (latest, one) => (latest === null || one.on >= latest.on ? one : latest),
+      null,
+    );
+  return [
+    ...(noted === '' ? [] : [{ text: noted, questionnaire: null }]),
+    ...(last?.answers ?? []).flatMap(({ question }) =>
+      question === '' ? [] : [{ text: question, questionnaire: last!.id }],
+    ),
+  ];
 }
 
 function exchangeTest({
@@ -104,7 +170,7 @@ function exchangeTest({
   tries,
   worstPain,
   remark,
-}: AssessmentRecord): ExchangeTest {
+}: Omit<AssessmentRecord, 'withdrawn'>): ExchangeTest {
   const { left, right } = tries;
   const assessment = findAssessment(test);
   const results = { left: scoreTries(assessment, left), right: scoreTries(assessment, right) };
@@ -136,6 +202,9 @@ function exchangeSession(
     state: stateOf(session),
     endedBecause: session.endedBecause?.reason ?? null,
     signs: session.check?.signs ?? [],
+    settled: all
+      .flatMap(({ settles }) => settles)
+      .flatMap(({ visitId, ...settlement }) => (visitId === id ? [settlement] : [])),
     painBefore,
     painAfter,
     painBySide,
@@ -181,6 +250,7 @@ function resultOf(recording: HandedRecording): ExchangeResult {
     inLine: inLine && { low: inLine.low, high: inLine.high, of: inLine.chancesInLine.length },
     limitsDeg: limits['knee-angle'],
     hands: handsOf(recording),
+    remarks: remarksOf(recording),
   };
 }
 
@@ -194,5 +264,12 @@ function handsOf({ corrections = [], review }: HandedRecording): ExchangeHand[] 
     })),
     ...(review?.limitsSet ?? []).map(({ by, at }) => ({ what: 'limits' as const, said: '', by, at })),
     ...(review?.reviewed ? [{ what: 'reviewed' as const, said: '', ...review.reviewed }] : []),
+  ];
+}
+
+function remarksOf({ review }: HandedRecording): ExchangeRemark[] {
+  return [
+    ...(review?.remarks ?? []).map((remark) => ({ kind: 'remark' as const, ...remark })),
+    ...(review?.cues ?? []).map((cue) => ({ kind: 'cue' as const, ...cue, by: '', at: null })),
   ];
 }

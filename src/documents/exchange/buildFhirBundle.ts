@@ -1,6 +1,7 @@
 import { exerciseName } from '#words/exerciseWords';
 import { signWords } from '#words/signWords';
 import { answersOf, questionnaire } from './answers';
+import { caseResources } from './caseResources';
 import { compositionOf } from './composition';
 import type { ExchangePlan, ExchangeRecord, ExchangeSession } from './exchangeRecord';
 import {
@@ -21,7 +22,9 @@ import {
   type Instrument,
 } from './origin';
 import { questionnaireResponse } from './questionnaires';
+import { annotationsOf } from './remarks';
 import { setObservation } from './setObservation';
+import { settlementsOf, signedAsSettled } from './settlements';
 import { testObservations } from './testObservations';
 
 /**
@@ -50,6 +53,7 @@ export function buildFhirBundle(record: ExchangeRecord): Resource {
     program,
     ...instruments.map(instrumentDevice),
     ...(parts.some(({ resourceType }) => resourceType === 'QuestionnaireResponse') ? [questionnaire] : []),
+    ...caseResources(record),
     ...record.plans.map(carePlanOf),
     ...parts,
     ...record.tests.flatMap(testObservations),
@@ -106,18 +110,20 @@ function carePlanOf({ id, createdAt, reviewDate, perWeek, items }: ExchangePlan)
 
 function resourcesOfSession(session: ExchangeSession, instruments: readonly Instrument[]): Resource[] {
   const { id, startedAt, signs, sets, isUnfilmed } = session;
+  const settledAt = signedAsSettled(session);
   return [
     procedureOf(session),
+    ...settlementsOf(session),
     ...signs.map((sign, i) => ({
       resourceType: 'Flag',
       id: `${id}-sign-${i}`,
-      status: 'active',
+      status: settledAt === null ? 'active' : 'inactive',
       category: [
         { coding: [{ system: 'http://terminology.hl7.org/CodeSystem/flag-category', code: 'safety' }] },
       ],
       code: ownConcept('sign', sign, signWords(sign)),
       subject: patientReference,
-      period: { start: startedAt },
+      period: { start: startedAt, ...(settledAt === null ? {} : { end: settledAt }) },
       identifier: [{ system: ownSystem('session'), value: id }],
     })),
     ...answersOf(session),
@@ -134,6 +140,9 @@ function resourcesOfSession(session: ExchangeSession, instruments: readonly Inst
           effectiveDateTime: startedAt,
           ...(instrument === undefined ? {} : { device: reference('Device', instrument.id) }),
           ...setObservation(set, isUnfilmed),
+          ...(set.result === null || set.result.remarks.length === 0
+            ? {}
+            : { note: annotationsOf(set.result.remarks) }),
         },
         ...(set.result === null || instrument === undefined
           ? []

@@ -3,8 +3,9 @@ import type { ExerciseId } from '#core/exercises/exercises';
 import type { Swelling } from '#core/programme/stageCourse';
 import type { Side } from '#core/protocol/side';
 import type { SignId } from '#core/safety/signs';
-import type { QuestionnaireRecord } from '../patient/caseEntries';
-import type { EndReason, SessionDocument, SessionSet } from '../session/sessionDocument';
+import type { QuestionnaireRecord, Restriction } from '../patient/caseEntries';
+import type { PatientNotes } from '../patient/patientDocument';
+import type { EndReason, SessionDocument, SessionSet, Settlement } from '../session/sessionDocument';
 
 /** What other programs are given of a patient: plans, sessions and the figures of their sets. No name, no joints, no video. */
 export interface ExchangeRecord {
@@ -16,6 +17,15 @@ export interface ExchangeRecord {
   note: string;
   /** What the practice reports of the patient in words; null where no report goes along. */
   report: ExchangeReport | null;
+  /** Where it hurts and since when; null where nothing of it is noted. */
+  complaint: ExchangeComplaint | null;
+  surgery: PatientNotes['surgery'];
+  /** What the patient wants to reach: as it is noted, then the own activities of the last time they were asked. */
+  goals: ExchangeGoal[];
+  /** What is not allowed, in words; may be empty. */
+  restrictions: string;
+  /** As a surgeon or doctor set them, whether they still count or not; mistakes are left out. */
+  prescribedRestrictions: ExchangeRestriction[];
   plans: ExchangePlan[];
   /** Oldest first. */
   sessions: ExchangeSession[];
@@ -24,6 +34,18 @@ export interface ExchangeRecord {
   /** As they were answered, in the order in which they were entered; mistakes are left out. */
   questionnaires: ExchangeQuestionnaire[];
 }
+
+export type ExchangeComplaint = Pick<PatientNotes, 'painfulSide' | 'since' | 'onset' | 'sites'>;
+
+export interface ExchangeGoal {
+  text: string;
+  /** Of an own activity: the questionnaire in which it was named. Null for a goal that is noted in words. */
+  questionnaire: string | null;
+}
+
+/** An entry that is no mistake. Each kind of a union by itself, unlike `Omit`. */
+export type NoMistake<Entry> = Entry extends unknown ? Omit<Entry, 'withdrawn'> : never;
+export type ExchangeRestriction = NoMistake<Restriction>;
 
 export type ExchangeQuestionnaire = Omit<QuestionnaireRecord, 'withdrawn'>;
 
@@ -75,6 +97,8 @@ export interface ExchangeSession {
   endedBecause: EndReason | null;
   /** Warning signs that were said to apply. */
   signs: SignId[];
+  /** Who says that what was said in this session is settled, in the order of the sessions in which that was said. */
+  settled: ExchangeSettlement[];
   painBefore: number | null;
   painAfter: number | null;
   /** Each knee by itself; null where one was asked. */
@@ -87,6 +111,8 @@ export interface ExchangeSession {
   remark: string;
   sets: ExchangeSet[];
 }
+
+export type ExchangeSettlement = Omit<Settlement, 'visitId'>;
 
 /** Answered before a later session. */
 export interface ExchangeDayAfter {
@@ -133,6 +159,22 @@ export interface ExchangeResult {
   limitsDeg: { least: number; most: number };
   /** What somebody did to it by hand: corrections first, then limits, then that it was reviewed. */
   hands: ExchangeHand[];
+  /** What a therapist wrote beside it. */
+  remarks: ExchangeRemark[];
+}
+
+/** `remark`: for colleagues; `cue`: said to the patient with one repetition. */
+export const remarkKinds = ['remark', 'cue'] as const;
+
+export interface ExchangeRemark {
+  kind: (typeof remarkKinds)[number];
+  text: string;
+  /** In the video, ms; null for a remark on the whole set. */
+  atMs: number | null;
+  /** Initials or a role; empty where none was given, and for a cue. */
+  by: string;
+  /** Null for a cue. */
+  at: string | null;
 }
 
 export const handKinds = ['corrected', 'limits', 'reviewed'] as const;

@@ -5,7 +5,6 @@ import { Problem } from '#core/problem';
 import { swellings } from '#core/programme/stageCourse';
 import { sides, type Side } from '#core/protocol/side';
 import { signIds } from '#core/safety/signs';
-import { whereDamaged } from '../reading/bySchema';
 import { z } from '../schema/zod';
 import { endReasons } from '../session/sessionDocument';
 import { questionnaire } from './answers';
@@ -21,19 +20,12 @@ import {
 } from './exchangeRecord';
 import { loinc, ownExtension, ownSystem } from './fhirCodes';
 import { questionnaireResponseSchema } from './questionnaires';
+import { isRestriction, isSurgery, readCase } from './readCase';
+import { conceptOf, identifier, idOf, notOurs, parsed, type ResourcesOf } from './readingParts';
+import { remarksSchema } from './remarks';
 import type { SetPart } from './setObservation';
+import { settledSchema } from './settlements';
 
-const conceptOf = <Code extends string>(system: string, codes: readonly Code[]) =>
-  z
-    .looseObject({
-      coding: z.tuple([z.looseObject({ system: z.literal(ownSystem(system)), code: z.enum(codes) })]),
-    })
-    .transform(({ coding: [{ code }] }) => code);
-const idOf = (type: string) =>
-  z
-    .looseObject({ reference: z.string().startsWith(`${type}/`) })
-    .transform(({ reference }) => reference.slice(type.length + 1));
-const identifier = z.tuple([z.looseObject({ value: z.string() })]).transform(([{ value }]) => value);
 const score = z.int().min(0).max(10);
 
 const patientSchema = z.looseObject({
@@ -116,6 +108,7 @@ const setSchema = z.looseObject({
   bodySite: conceptOf('side', sides),
   device: idOf('Device').optional(),
   component: z.array(componentSchema),
+  note: remarksSchema.optional(),
 });
 
 type FhirSet = z.infer<typeof setSchema>;
@@ -160,9 +153,9 @@ const bundleSchema = z.looseObject({
  */
 export function readFhirBundle(data: unknown): ExchangeRecord {
   const { entry, timestamp } = parsed(bundleSchema, data);
-  const all = <Schema extends z.ZodType>(type: string, schema: Schema): z.infer<Schema>[] =>
+  const all: ResourcesOf = (type, schema, only = () => true) =>
     entry
-      .filter(({ resource }) => resource.resourceType === type)
+      .filter(({ resource }) => resource.resourceType === type && only(resource))
       .map(({ resource }) => parsed(schema, resource));
   const [patient] = all('Patient', patientSchema);
   if (patient === undefined)
@@ -176,8 +169,10 @@ export function readFhirBundle(data: unknown): ExchangeRecord {
   const instruments = all('Device', z.looseObject({}))
     .filter((each) => 'version' in each)
     .map((each) => parsed(instrumentSchema, each));
-  const provenances = all('Provenance', provenanceSchema);
-  const flags = all('Flag', flagSchema);
+  const isSettled = (each: unknown) => settledSchema.safeParse(each).success;
+  const provenances = all('Provenance', provenanceSchema, (each) => !isSettled(each));
+  const settled = all('Provenance', settledSchema, isSettled);
+  const flags = all('Flag', flagSchema, (flag) => !isRestriction(flag));
   const setOf = (set: FhirSet) =>
     readSet(
       set,
@@ -197,6 +192,7 @@ export function readFhirBundle(data: unknown): ExchangeRecord {
               text === undefined ? [] : [{ head: title, text: narrativeText(text.div) }],
             ),
           },
+    ...readCase(all),
     plans: all('CarePlan', carePlanSchema).map(({ id, created, period, activity }) => ({
       id,
       createdAt: created,
@@ -204,45 +200,48 @@ export function readFhirBundle(data: unknown): ExchangeRecord {
       perWeek: activity[0]?.detail.scheduledTiming?.repeat.frequency ?? null,
       items: activity.map(({ detail }) => ({ task: detail.code, dose: detail.description })),
     })),
-    sessions: all('Procedure', procedureSchema).map((procedure): ExchangeSession => {
-      const { id, extension, basedOn, status, statusReason, performedPeriod, note } = procedure;
-      const found = (name: string) => answers.find((each) => each.id === `${id}-${name}`);
-      const answer = (name: string) => found(name)?.valueInteger ?? null;
-      const bothKnees = (time: 'before' | 'after') => ({
-        left: answer(`pain-${time}-left`),
-        right: answer(`pain-${time}-right`),
-      });
-      const swelling = found('day-after-swelling');
-      const extra = (name: string) => extension.find(({ url }) => url === ownExtension(name));
-      return {
-        id,
-        startedAt: performedPeriod.start,
-        endedAt: performedPeriod.end ?? null,
-        planId: basedOn?.[0] ?? null,
-        state: status,
-        endedBecause: statusReason ?? null,
-        signs: flags.filter((flag) => flag.identifier === id).map(({ code }) => code),
-        painBefore: answer('pain-before'),
-        painAfter: answer('pain-after'),
-        painBySide:
-          found('pain-before-left') === undefined
-            ? null
-            : { before: bothKnees('before'), after: bothKnees('after') },
-        painLimit: extra('pain-limit')?.valueInteger ?? null,
-        dayAfter:
-          swelling === undefined
-            ? null
-            : {
-                answeredAt: swelling.effectiveDateTime,
-                worst: answer('day-after-pain'),
-                swelling: swelling.valueCodeableConcept ?? null,
-              },
-        effort: answer('effort'),
-        isUnfilmed: extra('is-unfilmed')?.valueBoolean ?? false,
-        remark: note?.[0].text ?? '',
-        sets: sets.filter(({ partOf }) => partOf[0] === id).map(setOf),
-      };
-    }),
+    sessions: all('Procedure', procedureSchema, (each) => !isSurgery(each)).map(
+      (procedure): ExchangeSession => {
+        const { id, extension, basedOn, status, statusReason, performedPeriod, note } = procedure;
+        const found = (name: string) => answers.find((each) => each.id === `${id}-${name}`);
+        const answer = (name: string) => found(name)?.valueInteger ?? null;
+        const bothKnees = (time: 'before' | 'after') => ({
+          left: answer(`pain-${time}-left`),
+          right: answer(`pain-${time}-right`),
+        });
+        const swelling = found('day-after-swelling');
+        const extra = (name: string) => extension.find(({ url }) => url === ownExtension(name));
+        return {
+          id,
+          startedAt: performedPeriod.start,
+          endedAt: performedPeriod.end ?? null,
+          planId: basedOn?.[0] ?? null,
+          state: status,
+          endedBecause: statusReason ?? null,
+          signs: flags.filter((flag) => flag.identifier === id).map(({ code }) => code),
+          settled: settled.flatMap(({ sessionId, settlement }) => (sessionId === id ? [settlement] : [])),
+          painBefore: answer('pain-before'),
+          painAfter: answer('pain-after'),
+          painBySide:
+            found('pain-before-left') === undefined
+              ? null
+              : { before: bothKnees('before'), after: bothKnees('after') },
+          painLimit: extra('pain-limit')?.valueInteger ?? null,
+          dayAfter:
+            swelling === undefined
+              ? null
+              : {
+                  answeredAt: swelling.effectiveDateTime,
+                  worst: answer('day-after-pain'),
+                  swelling: swelling.valueCodeableConcept ?? null,
+                },
+          effort: answer('effort'),
+          isUnfilmed: extra('is-unfilmed')?.valueBoolean ?? false,
+          remark: note?.[0].text ?? '',
+          sets: sets.filter(({ partOf }) => partOf[0] === id).map(setOf),
+        };
+      },
+    ),
     tests: readTests(of('exam', testSchema)),
     // Those of sessions say the same as the observations.
     questionnaires: all('QuestionnaireResponse', z.looseObject({ questionnaire: z.string().optional() }))
@@ -282,7 +281,7 @@ function isPart({ code: { coding } }: Component, system: string, code: string): 
 }
 
 function readSet(
-  { identifier: recordingId, code, bodySite, component }: FhirSet,
+  { identifier: recordingId, code, bodySite, component, note }: FhirSet,
   instrument: z.infer<typeof instrumentSchema> | undefined,
   provenances: readonly Provenance[],
 ): ExchangeSet {
@@ -304,7 +303,11 @@ function readSet(
     result:
       instrument === undefined || recorded === undefined
         ? null
-        : { ...readFigures(own), ...readOrigin(instrument, recorded, provenances) },
+        : {
+            ...readFigures(own),
+            ...readOrigin(instrument, recorded, provenances),
+            remarks: note ?? [],
+          },
   };
 }
 
@@ -346,14 +349,4 @@ function readOrigin(
           ],
     ),
   };
-}
-
-function parsed<Schema extends z.ZodType>(schema: Schema, data: unknown): z.infer<Schema> {
-  const result = schema.safeParse(data);
-  if (result.success) return result.data;
-  throw new Problem('file', notOurs(whereDamaged(result.error)));
-}
-
-function notOurs(where: string): string {
-  return `This is not a record that was exported here: it is damaged at ${where}. Export it again where it came from.`;
 }

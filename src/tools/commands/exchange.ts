@@ -2,6 +2,7 @@ import { isProblem } from '#core/problem';
 import { buildExchangeRecord } from '#documents/exchange/buildExchangeRecord';
 import { buildFhirBundle } from '#documents/exchange/buildFhirBundle';
 import { readFhirBundle } from '#documents/exchange/readFhirBundle';
+import { readPatient } from '#documents/patient/readPatient';
 import { parsePlan } from '#documents/plan/parsePlan';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { isFields } from '#documents/schema/isFields';
@@ -13,8 +14,8 @@ import { readText } from './tools/readText';
 import { runCommand } from './tools/runCommand';
 
 const usage =
-  'Usage: npm run -s exchange -- FILE.json ...   (sessions, plans and recordings of one patient become a FHIR R4 ' +
-  'bundle; a bundle that was made here is read back)';
+  'Usage: npm run -s exchange -- FILE.json ...   (the patient document, sessions, plans and recordings of one patient ' +
+  'become a FHIR R4 bundle; a bundle that was made here is read back)';
 
 /** A file, with the field that tells its kind. */
 interface Given {
@@ -41,17 +42,24 @@ await runCommand(async () => {
 
 function readDocuments(given: readonly Given[]) {
   const other = given.find(
-    ({ format }) => !['overfoot-visit', 'overfoot-plan', 'overfoot-session'].includes(String(format)),
+    ({ format }) =>
+      !['overfoot-patient', 'overfoot-visit', 'overfoot-plan', 'overfoot-session'].includes(String(format)),
   );
   if (other !== undefined)
-    throw new CommandProblem(`"${other.path}" is no session, plan or recording. ${usage}`);
+    throw new CommandProblem(`"${other.path}" is no patient, session, plan or recording. ${usage}`);
   const all = <Document>(wanted: string, parse: (text: string) => Document) =>
     given
       .filter(({ format }) => format === wanted)
       .map(({ path }) => orProblem(path, () => parse(readText(path))));
   const plans = all('overfoot-plan', parsePlan);
   const sessions = all('overfoot-visit', parseSession);
-  const patients = [...new Set([...plans, ...sessions].map(({ patient }) => patient))];
+  const [record, second] = all('overfoot-patient', (text) => readPatient(JSON.parse(text)));
+  if (second !== undefined) throw new CommandProblem(`Two of the files are a patient. Give one. ${usage}`);
+  const named = [
+    ...(record === undefined ? [] : [record.pseudonym]),
+    ...[...plans, ...sessions].map(({ patient }) => patient),
+  ];
+  const patients = [...new Set(named)];
   if (patients.length > 1) {
     const names = patients.map((name) => `"${name}"`).join(' and ');
     throw new CommandProblem(`The files are of ${names}. Give those of one patient.`);
@@ -61,7 +69,10 @@ function readDocuments(given: readonly Given[]) {
   const alone = recordings.find(({ id }) => !inSessions.has(id));
   if (alone !== undefined)
     throw new CommandProblem(`Recording ${alone.id} belongs to none of the sessions. Give its session too.`);
-  return { patient: patients[0] ?? '', plans, sessions, recordings };
+  return {
+    ...{ patient: patients[0] ?? '', plans, sessions, recordings },
+    ...(record === undefined ? {} : { record }),
+  };
 }
 
 function orProblem<Value>(path: string, read: () => Value): Value {

@@ -4,6 +4,7 @@ import { usualSureness } from '#core/chance/grade';
 import { measure } from '#core/measurement/measure';
 import { repetitionsCsv } from '#documents/csv/repetitionsCsv';
 import { buildExchangeRecord, type PatientDocuments } from '#documents/exchange/buildExchangeRecord';
+import { newPatient } from '#documents/patient/newPatient';
 import { buildRecording } from '#documents/recording/buildRecording';
 import type { SessionDocument } from '#documents/session/sessionDocument';
 import { smallPlan } from '../../../support/smallPlan';
@@ -17,6 +18,7 @@ const built = (change: Partial<PatientDocuments> = {}) =>
     { patient: 'invented-heron', plans: [], sessions: [smallSession()], recordings: [], ...change },
     at,
   );
+const patient = newPatient('invented-heron', '44444444-4444-4444-8444-444444444444', at);
 const stateOf = (change: Partial<SessionDocument>) =>
   built({ sessions: [{ ...smallSession(), ...change }] }).sessions[0]!.state;
 
@@ -116,13 +118,83 @@ describe('buildExchangeRecord(documents, at)', () => {
     };
     const mistake = { ...test, withdrawn: { at, by: 'AB' } };
     const { withdrawn: _, ...kept } = test;
-    expect(built({ tests: [mistake, test] }).tests).toEqual([
+    expect(built({ record: { ...patient, assessments: [mistake, test] } }).tests).toEqual([
       { ...kept, results: { left: 11, right: null } },
     ]);
     expect(built().tests).toEqual([]);
   });
 
-  it('says who did what to a recording by hand', () => {
+  it('has what is noted of the complaint, and none where nothing is', () => {
+    const noted = {
+      ...patient,
+      painfulSide: 'right' as const,
+      since: '2026-03-01',
+      sites: ['outer' as const],
+    };
+    const surgery = { what: 'a new ligament', side: 'right' as const, on: '2026-02-01' };
+    expect(built({ record: { ...noted, surgery, restrictions: 'no kneeling' } })).toMatchObject({
+      complaint: { painfulSide: 'right', since: '2026-03-01', onset: null, sites: ['outer'] },
+      surgery,
+      restrictions: 'no kneeling',
+    });
+    expect(built({ record: patient })).toMatchObject({ complaint: null, surgery: null, goals: [] });
+    expect(built()).toMatchObject({ complaint: null, restrictions: '', prescribedRestrictions: [] });
+  });
+
+  it('has the goal in words, then the own activities of the latest day that is no mistake', () => {
+    const asked = (last: string, on: string, names: string[], isMistake = false) => ({
+      id: `55555555-5555-4555-8555-55555555555${last}`,
+      ...{ at, by: 'AB', on, of: 'own-activities', version: null, title: 'Own activities', score: null },
+      withdrawn: isMistake ? { at, by: 'AB' } : null,
+      answers: names.map((question, i) => ({
+        linkId: `activity-${i + 1}`,
+        question,
+        answers: [{ kind: 'whole' as const, value: 4 }],
+      })),
+    });
+    const questionnaires = [
+      asked('1', '2026-04-20', ['stairs', 'squatting']),
+      asked('2', '2026-04-01', ['sitting']),
+      asked('3', '2026-05-01', ['a mistake'], true),
+    ];
+    expect(built({ record: { ...patient, goals: 'To hike again.', questionnaires } }).goals).toEqual([
+      { text: 'To hike again.', questionnaire: null },
+      { text: 'stairs', questionnaire: questionnaires[0]!.id },
+      { text: 'squatting', questionnaire: questionnaires[0]!.id },
+    ]);
+  });
+
+  it('has prescribed restrictions without mistakes', () => {
+    const restriction = {
+      id: '66666666-6666-4666-8666-666666666666',
+      ...{ at, by: 'AB', side: 'right' as const, setBy: 'the surgeon', until: '2026-05-10' },
+      ...{ kind: 'bend' as const, mostDeg: 60, withdrawn: null },
+    };
+    const mistake = { ...restriction, withdrawn: { at, by: 'AB' } };
+    const { withdrawn: _, ...kept } = restriction;
+    expect(
+      built({ record: { ...patient, prescribedRestrictions: [mistake, restriction] } })
+        .prescribedRestrictions,
+    ).toEqual([kept]);
+  });
+
+  it('has who said that a session is settled, also in a later session', () => {
+    const first = smallSession();
+    const settlement = (by: 'professional' | 'therapist', who: string) => ({ by, who, at });
+    const later = {
+      ...smallSession(),
+      id: '22222222-2222-4222-8222-222222222222',
+      startedAt: '2026-04-07T06:07:08.000Z',
+      settles: [{ visitId: first.id, ...settlement('professional', 'my doctor') }],
+    };
+    const signed = { ...first, settles: [{ visitId: first.id, ...settlement('therapist', 'AB') }] };
+    expect(built({ sessions: [later, signed] }).sessions.map(({ settled }) => settled)).toEqual([
+      [settlement('therapist', 'AB'), settlement('professional', 'my doctor')],
+      [],
+    ]);
+  });
+
+  it('says who did what to a recording by hand, and what was remarked', () => {
     const at = '2026-04-06T08:00:00.000Z';
     const { limits } = smallRecordingParts();
     const recording = {
@@ -130,8 +202,8 @@ describe('buildExchangeRecord(documents, at)', () => {
       corrections: [{ change: { kind: 'working-side' as const, side: 'left' as const }, by: 'AB', at }],
       review: {
         limitsSet: [{ limits, by: '', at }],
-        remarks: [],
-        cues: [],
+        remarks: [{ atMs: null, text: 'Tired today.', by: 'AB', at }],
+        cues: [{ atMs: 1200, text: 'Knee over the foot.' }],
         reviewed: { by: 'CD', at },
       },
     };
@@ -143,6 +215,10 @@ describe('buildExchangeRecord(documents, at)', () => {
         { what: 'corrected', said: 'The left leg is the working leg.', by: 'AB', at },
         { what: 'limits', said: '', by: '', at },
         { what: 'reviewed', said: '', by: 'CD', at },
+      ],
+      remarks: [
+        { kind: 'remark', text: 'Tired today.', atMs: null, by: 'AB', at },
+        { kind: 'cue', text: 'Knee over the foot.', atMs: 1200, by: '', at: null },
       ],
     });
   });

@@ -143,6 +143,54 @@ describe('buildFhirBundle(record)', () => {
     );
   });
 
+  it('keeps a warning sign active until a therapist signs that it is settled', () => {
+    fc.assert(
+      fc.property(anyExchangeRecord, (record) => {
+        const resources = entriesOf(buildFhirBundle(record)).map(({ resource }) => resource);
+        for (const { id, signs, settled } of record.sessions)
+          signs.forEach((_, i) => {
+            const flag = resources.find((one) => one.id === `${id}-sign-${i}`)!;
+            const isSigned = settled.some(({ by }) => by === 'therapist');
+            expect(flag['status']).toBe(isSigned ? 'inactive' : 'active');
+          });
+      }),
+      some,
+    );
+  });
+
+  it('tells a restriction that has ended from one that still counts', () => {
+    const [any] = fc.sample(anyExchangeRecord, 1);
+    const entry = { at: '2026-04-01T08:00:00.000Z', by: 'AB', side: 'right' as const, setBy: 'the surgeon' };
+    const prescribedRestrictions = ['2026-05-01', '2026-05-02', null].map((until, i) => ({
+      ...{ id: `restriction-${i}`, ...entry, until, kind: 'bend' as const, mostDeg: 60 },
+    }));
+    const at = '2026-05-02T10:00:00.000Z';
+    const flags = entriesOf(buildFhirBundle({ ...any!, at, restrictions: '', prescribedRestrictions }))
+      .map(({ resource }) => resource)
+      .filter(({ id }) => id.startsWith('restriction-'));
+    expect(flags.map(({ status, code }) => [status, (code as { text: string }).text])).toEqual([
+      ['inactive', 'the right knee bends to 60° at most'],
+      ['active', 'the right knee bends to 60° at most'],
+      ['active', 'the right knee bends to 60° at most'],
+    ]);
+  });
+
+  it('calls a complaint no diagnosis, and says neither how certain it is nor that it lasts', () => {
+    fc.assert(
+      fc.property(anyExchangeRecord, (record) => {
+        const condition = entriesOf(buildFhirBundle(record))
+          .map(({ resource }) => resource)
+          .find(({ resourceType }) => resourceType === 'Condition');
+        expect(condition === undefined).toBe(record.complaint === null);
+        if (condition === undefined) return;
+        expect((condition['code'] as { text: string }).text).toContain('no diagnosis');
+        expect(condition).not.toHaveProperty('verificationStatus');
+        expect(condition).not.toHaveProperty('clinicalStatus');
+      }),
+      some,
+    );
+  });
+
   it('says why an angle is missing, and never gives 0 for it', () => {
     fc.assert(
       fc.property(anyExchangeRecord, (record) => {
