@@ -38,7 +38,7 @@ export function smallHold(change: Partial<HoldItem> = {}): HoldItem {
 export function smallPlan(change: Partial<PlanDocument> = {}): PlanDocument {
   return {
     format: 'overfoot-plan',
-    version: 8,
+    version: 9,
     id: 'b7d4b0a5-2c55-4d6c-8a6e-3f1de2c86f14',
     createdAt: '2024-03-05T07:08:09.010Z',
     note: 'An invented patient.',

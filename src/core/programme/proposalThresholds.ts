@@ -133,3 +133,16 @@ export const thresholdIds = Object.keys(thresholdFacts) as ThresholdId[];
 export const usualThresholds = Object.fromEntries(
   thresholdIds.map((id) => [id, thresholdFacts[id].usual]),
 ) as ProposalThresholds;
+
+/** Those that were set for a patient. */
+export type OwnThresholds = Partial<ProposalThresholds>;
+
+/** In whatever order they were set. */
+export function areSameThresholds(one: OwnThresholds, other: OwnThresholds): boolean {
+  return thresholdIds.every((id) => one[id] === other[id]);
+}
+
+/** Those in force for a patient: as usual, where nothing else was set. */
+export function thresholdsOf(own: OwnThresholds): ProposalThresholds {
+  return { ...usualThresholds, ...own };
+}

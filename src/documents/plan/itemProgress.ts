@@ -27,11 +27,12 @@ export const withoutProgress = {
   upTo: null,
 } as const satisfies Progress;
 
-/** Of a plan that holds nothing but items of the library. */
-export const planWithoutProgress = { freeItems: [], autoStep: 'propose' } as const satisfies Pick<
-  PlanDocument,
-  'freeItems' | 'autoStep'
->;
+/** Of a plan that holds nothing but items of the library, and leaves the rules for what to do next as they are. */
+export const planWithoutProgress = {
+  freeItems: [],
+  autoStep: 'propose',
+  thresholds: {},
+} as const satisfies Pick<PlanDocument, 'freeItems' | 'autoStep' | 'thresholds'>;
 
 /** An item of before version 7, of which all this is left open; anything else as it is. */
 export function withProgress<Item extends object>(item: Item): Item & Partial<Progress> {

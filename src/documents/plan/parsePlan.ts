@@ -52,12 +52,13 @@ export function parsePlan(text: string): PlanDocument {
  * what to do when the knee gives way. Version 5 added how many times a week, and how much of the video is wished for.
  * Version 6 added the language; before, everything was in English. Version 7 added stages, load, support, step, bend,
  * sides in turn, and how often, to each item; and free items, and what the patient's device may change, to the plan.
- * Version 8 has a list of keys; before, there was one or none.
+ * Version 8 has a list of keys; before, there was one or none. Version 9 added thresholds; before, the device at home
+ * knew the usual ones.
  */
 function bringUpPlan(older: object, version: number): object {
-  if (![1, 2, 3, 4, 5, 6, 7].includes(version)) return older;
+  if (![1, 2, 3, 4, 5, 6, 7, 8].includes(version)) return older;
   const ofVersion7 = withKeyList(older);
-  if (version === 7) return { ...ofVersion7, version: planVersion };
+  if (version >= 7) return { ...ofVersion7, thresholds: {}, version: planVersion };
   const hasItems = 'items' in older && Array.isArray(older.items);
   const items = hasItems
     ? { items: (older.items as unknown[]).map((item) => bringUpItem(item, version)) }

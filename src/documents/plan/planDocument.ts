@@ -1,6 +1,7 @@
 import { wornFootwear } from '#core/conditions/setConditions';
 import { holdIds, taskIds } from '#core/exercises/exercises';
 import { autoSteps } from '#core/programme/nextStep';
+import { thresholdFacts, thresholdIds, type OwnThresholds } from '#core/programme/proposalThresholds';
 import { feedbackModes } from '#core/protocol/feedback';
 import { sides } from '#core/protocol/side';
 import { supports } from '#core/protocol/support';
@@ -13,7 +14,7 @@ import { z } from '../schema/zod';
 import { planBounds, planRanges } from './planRanges';
 
 /** Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. */
-export const planVersion = 8;
+export const planVersion = 9;
 
 export const footwearChoices = [...wornFootwear, 'either'] as const;
 export type Footwear = (typeof footwearChoices)[number];
@@ -96,6 +97,16 @@ const freeItem = z.strictObject({
   dose: z.string().max(planBounds.freeDose).describe('How much, in words.'),
 });
 
+/** Each threshold within its own range; none where all are as usual. */
+const ownThresholds = z.strictObject(
+  Object.fromEntries(
+    thresholdIds.map((id) => {
+      const { isWhole, ...range } = thresholdFacts[id];
+      return [id, (isWhole ? whole(range) : within(range)).optional()];
+    }),
+  ),
+) as unknown as z.ZodType<OwnThresholds>;
+
 /** What is to be done at home, as the treating professional wrote it. */
 export const planSchema = z
   .strictObject({
@@ -161,6 +172,9 @@ export const planSchema = z
         "How far the patient's device changes the plan by itself: not at all; it proposes; or within a stage " +
           "(more repetitions, up to the item's `upTo`, or the same after a day of rest), saying so.",
       ),
+    thresholds: ownThresholds.describe(
+      'Where the rules for that draw their lines, where that is not as usual; none, unless `autoStep` is within-plan.',
+    ),
   })
   .meta({ title: 'Overfoot plan' });
 

@@ -50,9 +50,9 @@ export function nextPlanOf(plan: PlanDocument): PlanDraft {
  * alone, which leg of one each task is for, and the words to them.
  */
 export function templateOf(draft: PlanDraft): PlanDraft {
-  const { patient, usualPain, mayGoOnAbove, reviewDate, note, words } = newDraft();
+  const { patient, usualPain, mayGoOnAbove, reviewDate, note, words, thresholds } = newDraft();
   const items = draft.items.map((item) => (item.sides.length > 1 ? item : { ...item, sides: [] }));
-  return { ...draft, items, patient, usualPain, mayGoOnAbove, reviewDate, note, words };
+  return { ...draft, items, patient, usualPain, mayGoOnAbove, reviewDate, note, words, thresholds };
 }
 
 /** A task or hold as the library doses it; for which leg is still to be chosen. */

@@ -39,9 +39,12 @@ export function packPlan(plan: PlanDocument): Uint8Array<ArrayBuffer> {
 }
 
 function oldestOf(plan: PlanDocument): object {
+  const { thresholds, ...others } = plan;
+  if (Object.keys(thresholds).length > 0) return plan;
+  const ofVersion8 = { ...others, version: 8 };
   const items = plan.items.map(itemOfVersion6);
-  const ofVersion7 = withOneKey(plan);
-  if (ofVersion7 === null) return plan;
+  const ofVersion7 = withOneKey(ofVersion8);
+  if (ofVersion7 === null) return ofVersion8;
   const { freeItems, autoStep, ...before } = ofVersion7;
   const isOfVersion6 =
     items.every((item) => item !== null) &&
@@ -56,14 +59,16 @@ function oldestOf(plan: PlanDocument): object {
   return { ...ofVersion4, version: 4 };
 }
 
+type OfVersion8 = Omit<PlanDocument, 'thresholds' | 'version'> & { version: number };
+
 /** A plan as version 7 wrote it, in the same order; null where it has more keys than one. */
-function withOneKey(plan: PlanDocument): (Omit<PlanDocument, 'returnKeys' | 'version'> & object) | null {
+function withOneKey(plan: OfVersion8): (Omit<OfVersion8, 'returnKeys' | 'version'> & object) | null {
   const { returnKeys } = plan;
   if (returnKeys.length > 1) return null;
   const fields = Object.entries({ ...plan, version: 7 }).map(([field, value]) =>
     field === 'returnKeys' ? ['returnKey', returnKeys[0] ?? null] : [field, value],
   );
-  return Object.fromEntries(fields) as Omit<PlanDocument, 'returnKeys' | 'version'>;
+  return Object.fromEntries(fields) as Omit<OfVersion8, 'returnKeys' | 'version'>;
 }
 
 /** Exercises that came with version 7, or later. */

@@ -1,7 +1,7 @@
 import { max } from 'd3-array';
 import { calendarDay } from '#core/calendarDay';
 import { appliesAtHome } from '#core/programme/nextStep';
-import { usualThresholds } from '#core/programme/proposalThresholds';
+import { thresholdsOf } from '#core/programme/proposalThresholds';
 import { propose } from '#core/programme/propose';
 import { upToOf } from '#documents/plan/itemProgress';
 import type { PlanDocument, PlanItem, RepetitionItem } from '#documents/plan/planDocument';
@@ -44,7 +44,7 @@ export function itemsNow(
 
 /**
  * What the device changes for the session that begins: more repetitions, or the same after a day of rest, and nothing
- * else. It knows no thresholds but the usual ones.
+ * else. The rules draw their lines where the plan says, else where they usually do.
  *
  * @param sessions  of this plan, with the one that begins, in any order
  * @param now  its items as they stand: `itemsNow`
@@ -61,7 +61,7 @@ export function stepAtHome(
     if (item.kind !== 'repetitions' || bounds === null) return item;
     const course = stageCourseOf(plan, item, sessions);
     if (course.sessions.length === 0) return item;
-    const proposal = propose(course, usualThresholds);
+    const proposal = propose(course, thresholdsOf(plan.thresholds));
     if (!appliesAtHome(proposal, plan.autoStep)) return item;
     if (proposal.proposal === 'repeat') {
       const restToday = calendarDay(today.getTime()) - course.sessions.at(-1)!.day < 2;

@@ -1,4 +1,4 @@
-import { usualThresholds } from '#core/programme/proposalThresholds';
+import { thresholdsOf } from '#core/programme/proposalThresholds';
 import { countSet } from '#core/scoring/countSet';
 import type { Repository } from '#device/storage/repository';
 import type { PlanDocument } from '#documents/plan/planDocument';
@@ -7,8 +7,8 @@ import { completeRepetitions } from '#documents/recording/completeRepetitions';
 import type { SessionDocument, SessionSet } from '#documents/session/sessionDocument';
 import { settlementOf } from '#documents/session/settlementOf';
 
-/** Sessions that are read: those that the rules look at, and as many of which an exercise may have been left out. */
-const mostRead = 3 * usualThresholds.sessions;
+/** Sessions that are read for each that the rules look at: an exercise may have been left out of the others. */
+const readForEach = 3;
 
 /**
  * The last sessions of a plan, as the rules for what to do next need them; none where the plan lets the device change
@@ -17,11 +17,12 @@ const mostRead = 3 * usualThresholds.sessions;
  * @param sessions  newest first
  */
 export async function readStaged(
-  plan: Pick<PlanDocument, 'id' | 'autoStep'>,
+  plan: Pick<PlanDocument, 'id' | 'autoStep' | 'thresholds'>,
   sessions: readonly SessionDocument[],
   recordings: Pick<Repository['recordings'], 'findHead'>,
 ): Promise<StagedSession[]> {
   if (plan.autoStep !== 'within-plan') return [];
+  const mostRead = readForEach * thresholdsOf(plan.thresholds).sessions;
   const theirs = sessions.filter(({ planId }) => planId === plan.id).slice(0, mostRead);
   return Promise.all(
     theirs.map(async (session) => ({

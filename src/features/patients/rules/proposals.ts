@@ -1,9 +1,8 @@
 import { findExercise } from '#core/exercises/exercises';
 import { nextStep, type NextStep } from '#core/programme/nextStep';
 import type { Proposal } from '#core/programme/proposal';
-import { usualThresholds, type ProposalThresholds } from '#core/programme/proposalThresholds';
+import { thresholdsOf, type OwnThresholds } from '#core/programme/proposalThresholds';
 import { proposeSoFar } from '#core/programme/proposeSoFar';
-import type { PatientDocument } from '#documents/patient/patientDocument';
 import { stageOf } from '#documents/plan/itemProgress';
 import type { PlanDocument, RepetitionItem } from '#documents/plan/planDocument';
 import { newItem, nextPlanOf, type PlanDraft } from '#documents/plan/planDraft';
@@ -27,7 +26,7 @@ export interface ItemProposal {
 export function itemProposals(
   plan: PlanDocument,
   sessions: readonly ListedSession[],
-  thresholds: PatientDocument['thresholds'],
+  thresholds: OwnThresholds,
 ): ItemProposal[] {
   const staged = stagedSessions(sessions);
   return plan.items.flatMap((item, index) => {
@@ -47,11 +46,6 @@ export function itemProposals(
       },
     ];
   });
-}
-
-/** Those in force for a patient: as usual, where nothing else was set. */
-export function thresholdsOf(own: PatientDocument['thresholds']): ProposalThresholds {
-  return { ...usualThresholds, ...own };
 }
 
 function withoutStage({ proposal }: Proposal): NextStep | null {

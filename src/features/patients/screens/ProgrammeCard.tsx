@@ -27,7 +27,7 @@ export function ProgrammeCard({ sessions }: { sessions: readonly ListedSession[]
       {proposals.map((proposed) => (
         <Proposed key={proposed.index} plan={plan} proposed={proposed} />
       ))}
-      <Thresholds />
+      <Thresholds plan={plan} />
     </section>
   );
 }

@@ -1,16 +1,23 @@
 import { useId, useState } from 'react';
 import { Button } from 'react-aria-components';
-import { thresholdFacts, thresholdIds, type ThresholdId } from '#core/programme/proposalThresholds';
+import {
+  areSameThresholds,
+  thresholdFacts,
+  thresholdIds,
+  type ThresholdId,
+} from '#core/programme/proposalThresholds';
+import type { PlanDocument } from '#documents/plan/planDocument';
 import { usePatients, usePatientsState } from '../patientsContext';
 
 /** Where the rules draw their lines for this patient; each says where it is from. */
-export function Thresholds() {
+export function Thresholds({ plan }: { plan: PlanDocument }) {
   const patients = usePatients();
   const own = usePatientsState((state) => state.patient?.thresholds) ?? {};
   const changed = Object.keys(own).length;
   return (
     <details className="programme-thresholds">
       <summary>Where the rules draw their lines{changed > 0 && ` (${changed} set for this patient)`}</summary>
+      <AtHome isOther={plan.autoStep === 'within-plan' && !areSameThresholds(plan.thresholds, own)} />
       <div className="programme-lines small">
         {thresholdIds.map((id) => (
           <Line key={`${id} ${own[id] ?? ''}`} id={id} own={own[id]} />
@@ -27,6 +34,17 @@ export function Thresholds() {
         </Button>
       )}
     </details>
+  );
+}
+
+/** @param isOther  whether the device at home draws other lines than these */
+function AtHome({ isOther }: { isOther: boolean }) {
+  return (
+    <p className="small soft">
+      {isOther
+        ? 'The plan in force has other lines: at home they hold until the next plan is handed out.'
+        : 'They go with each plan that lets the patient’s device change something by itself.'}
+    </p>
   );
 }
 

@@ -93,13 +93,23 @@ const autoStepOptions: { id: AutoStep; name: string; hint: string }[] = [
 function ByItself() {
   const writing = usePlanWriting();
   const autoStep = usePlanWritingState(({ draft }) => draft.autoStep);
+  const own = usePlanWritingState(({ plan }) => Object.keys(plan?.thresholds ?? {}).length);
   return (
-    <Choice
-      label="What the patient’s device may change by itself"
-      options={autoStepOptions}
-      value={autoStep}
-      onChange={(next) => writing.change({ autoStep: next })}
-    />
+    <>
+      <Choice
+        label="What the patient’s device may change by itself"
+        options={autoStepOptions}
+        value={autoStep}
+        onChange={(next) => writing.change({ autoStep: next })}
+      />
+      {own > 0 && (
+        <p className="small soft">
+          {own === 1
+            ? 'One line that you set for this patient goes along: the rules draw it there at home, too.'
+            : `${own} lines that you set for this patient go along: the rules draw them there at home, too.`}
+        </p>
+      )}
+    </>
   );
 }
 

@@ -88,7 +88,13 @@ async function readKnown(openRepository: () => Promise<OpenedRepository>): Promi
     const { patient } = (readJson(text) ?? {}) as { patient?: unknown };
     if (typeof patient === 'string') known.set(patient, { ...nothingKnown, pseudonym: patient });
   }
-  for (const { pseudonym, painfulSide, prescribedRestrictions, overrides } of records)
-    known.set(pseudonym, { pseudonym, painfulSide, restrictions: prescribedRestrictions, overrides });
+  for (const { pseudonym, painfulSide, prescribedRestrictions, overrides, thresholds } of records)
+    known.set(pseudonym, {
+      pseudonym,
+      painfulSide,
+      restrictions: prescribedRestrictions,
+      overrides,
+      thresholds,
+    });
   return [...known.values()].sort((a, b) => a.pseudonym.localeCompare(b.pseudonym));
 }

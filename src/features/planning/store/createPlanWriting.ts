@@ -1,5 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { applyEdit, redoEdit, startHistory, undoEdit, type History } from '#core/history';
+import { areSameThresholds, type OwnThresholds } from '#core/programme/proposalThresholds';
 import type { Override, Restriction } from '#documents/patient/caseEntries';
 import { nearPseudonym } from '#documents/patient/nearPseudonym';
 import type { PainfulSide } from '#documents/patient/patientDocument';
@@ -19,13 +20,17 @@ export interface KnownPatient {
   /** As a surgeon or doctor set them, whether they still count or not. */
   restrictions: readonly Restriction[];
   overrides: readonly Override[];
+  /** Where the rules draw their lines for them; null where there is no record. */
+  thresholds: OwnThresholds | null;
 }
 
 /** Of somebody of whom nothing is noted. */
-export const nothingKnown = { painfulSide: null, restrictions: [], overrides: [] } as const satisfies Omit<
-  KnownPatient,
-  'pseudonym'
->;
+export const nothingKnown = {
+  painfulSide: null,
+  restrictions: [],
+  overrides: [],
+  thresholds: null,
+} as const satisfies Omit<KnownPatient, 'pseudonym'>;
 
 export interface PlanWritingState {
   draft: PlanDraft;
@@ -123,11 +128,13 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
 
   const currentState = (patients: readonly KnownPatient[]) => {
     const draft = drafts.done.at(-1)!;
-    const finished = finishDraft(draft, identity.id, identity.createdAt);
     const name = plainName(draft.patient);
     const near = denied.has(name) ? null : nearPseudonym(name, namesOf(patients));
     const today = isoDay(world.now().toISOString());
     const known = patients.find(({ pseudonym }) => pseudonym === name) ?? nothingKnown;
+    // Only a device that changes something by itself needs them.
+    const thresholds = draft.autoStep === 'within-plan' ? (known.thresholds ?? draft.thresholds) : {};
+    const finished = finishDraft({ ...draft, thresholds }, identity.id, identity.createdAt);
     const refusals = findRefusals(draft.items, known.restrictions, known.overrides, today);
     const refused =
       refusals.length === 0 ? null : 'A task is beyond a restriction: change it, or sign over it.';
@@ -158,8 +165,13 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
       (error: unknown) => store.setState({ problem: explainProblem(error, 'keep') }),
     );
   const refresh = () => {
-    const { patients, theirLast } = store.getState();
-    const current = currentState(patients);
+    const { patients, theirLast, plan } = store.getState();
+    let current = currentState(patients);
+    if (isHandedOut && !haveSameThresholds(plan, current.plan)) {
+      identity = newIdentity();
+      isHandedOut = false;
+      current = currentState(patients);
+    }
     const isTheirs = theirLast?.patient === plainName(current.draft.patient);
     store.setState({ ...current, theirLast: isTheirs ? theirLast : null });
     if (!isTheirs) void findTheirs();
@@ -302,6 +314,12 @@ export function painfulSideOf({
 }: Pick<PlanWritingState, 'draft' | 'patients'>): PainfulSide | null {
   const name = plainName(draft.patient);
   return patients.find(({ pseudonym }) => pseudonym === name)?.painfulSide ?? null;
+}
+
+/** The rest of a plan that was handed out changes with its draft alone. */
+function haveSameThresholds(one: PlanDocument | null, other: PlanDocument | null): boolean {
+  if (one === null || other === null) return true;
+  return areSameThresholds(one.thresholds, other.thresholds);
 }
 
 function namesOf(patients: readonly KnownPatient[]): string[] {

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { mapMeasures } from '#core/measures/measures';
 import { isProblem } from '#core/problem';
+import { thresholdFacts, thresholdIds } from '#core/programme/proposalThresholds';
 import { defaultLimits, limitedMeasures } from '#core/protocol/limits';
 import { withoutProgress } from '#documents/plan/itemProgress';
 import { parsePlan } from '#documents/plan/parsePlan';
@@ -62,9 +63,15 @@ function migrated(change: Partial<PlanDocument> = {}): PlanDocument {
   return smallPlan({ ifItGivesWay: '', ...change });
 }
 
+/** Without what version 9 added. */
+function ofVersion8(change: Partial<PlanDocument> = {}) {
+  const { thresholds, ...before } = smallPlan(change);
+  return { ...before, version: 8 };
+}
+
 /** With one key, as version 7 had it. */
 function ofVersion7(change: Partial<PlanDocument> = {}) {
-  const { returnKeys, ...before } = smallPlan(change);
+  const { returnKeys, ...before } = ofVersion8(change);
   return { ...before, returnKey: returnKeys[0] ?? null, version: 7 };
 }
 
@@ -123,8 +130,8 @@ describe('parsePlan(text)', () => {
   );
 
   it('says of a newer version that the program must be updated', () => {
-    expect(problemAfter((plan) => Object.assign(plan, { version: 9 }))).toBe(
-      'This plan is of version 9; this program reads up to 8. Update the program.',
+    expect(problemAfter((plan) => Object.assign(plan, { version: 10 }))).toBe(
+      'This plan is of version 10; this program reads up to 9. Update the program.',
     );
   });
 
@@ -220,6 +227,26 @@ describe('parsePlan(text)', () => {
     },
   );
 
+  it('reads a plan of version 8, at which the rules at home drew their lines as usual', () => {
+    const plan = smallPlan({ returnKeys: [...'qp'].map(keyOf), autoStep: 'within-plan' });
+    expect(parsePlan(JSON.stringify(ofVersion8(plan)))).toEqual(plan);
+    expect(plan.thresholds).toEqual({});
+  });
+
+  it('reads where the rules draw their lines, each within its own range', () => {
+    const plan = smallPlan({
+      autoStep: 'within-plan',
+      thresholds: { sessions: 5, leastExpectedShare: 0.75 },
+    });
+    expect(parsePlan(JSON.stringify(plan))).toEqual(plan);
+    const after = (thresholds: object) => problemOf(JSON.stringify({ ...plan, thresholds }));
+    expect(after({ sessions: 0 })).toMatch(/damaged at "thresholds\.sessions"/);
+    expect(after({ sessions: 2.5 })).toMatch(/damaged at "thresholds\.sessions"/);
+    expect(after({ leastExpectedShare: 1.1 })).toMatch(/damaged at "thresholds\.leastExpectedShare"/);
+    expect(after({ luck: 1 })).toMatch(/damaged at "thresholds"/);
+    expect(after({ ...plan.thresholds })).toBeNull();
+  });
+
   it('reads a plan with five keys', () => {
     const plan = smallPlan({ returnKeys: [...'qpzry'].map(keyOf) });
     expect(parsePlan(JSON.stringify(plan))).toEqual(plan);
@@ -270,6 +297,7 @@ describe('parsePlan(text)', () => {
         dose: long(freeDose),
       })),
       autoStep: 'within-plan',
+      thresholds: Object.fromEntries(thresholdIds.map((id) => [id, thresholdFacts[id].max])),
     });
     const text = JSON.stringify(plan, null, 8);
     expect(text.length).toBeLessThan(largestPlanBytes);

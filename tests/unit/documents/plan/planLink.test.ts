@@ -62,7 +62,8 @@ describe('planToFragment(plan), readPlanLink(fragment)', () => {
   it('take no more room than before with one key, and open in programs of then', () => {
     const one = smallPlan({ autoStep: 'never', returnKeys: [keyOf('q')] });
     const before = JSON.stringify(one)
-      .replace('"version":8', '"version":7')
+      .replace('"version":9', '"version":7')
+      .replace(',"thresholds":{}', '')
       .replace(/"returnKeys":\["(\w+)"\]/, '"returnKey":"$1"');
     expect(before).toContain('"returnKey":"age1');
     expect(planToFragment(one)).toBe(linkAround(deflateSync(strToU8(before), { level: 9 })));
@@ -76,6 +77,8 @@ describe('planToFragment(plan), readPlanLink(fragment)', () => {
     { perWeek: 3, videoWish: null },
     { perWeek: null, videoWish: 'none' as const },
     { language: 'es' as const },
+    { thresholds: { sessions: 4 } },
+    { thresholds: { sessions: 4, leastMeasuredShare: 0.5 }, returnKeys: [keyOf('q'), keyOf('p')] },
     { autoStep: 'within-plan' as const },
     { freeItems: [{ name: 'Walking', how: '', dose: '20 minutes' }] },
     { items: [smallItem({ stage: 'seat-46' })] },
@@ -84,6 +87,19 @@ describe('planToFragment(plan), readPlanLink(fragment)', () => {
   ])('carry %j', (said) => {
     const plan = smallPlan(said);
     expect(readPlanLink(planToFragment(plan))).toEqual({ plan });
+  });
+
+  it('take no more room than before with several keys and the usual thresholds', () => {
+    const two = smallPlan({ returnKeys: [keyOf('q'), keyOf('p')] });
+    const before = JSON.stringify(two).replace('"version":9', '"version":8').replace(',"thresholds":{}', '');
+    expect(before).not.toContain('thresholds');
+    expect(planToFragment(two)).toBe(linkAround(deflateSync(strToU8(before), { level: 9 })));
+  });
+
+  it('take little more room for thresholds of one patient', () => {
+    const own = { sessions: 4, mostEffort: 7, addedRepetitions: 1 };
+    const added = planToFragment({ ...example, thresholds: own }).length - planToFragment(example).length;
+    expect(added).toBeLessThan(200);
   });
 
   it('stay short enough for a code that a phone reads', () => {
@@ -119,7 +135,7 @@ describe('planToFragment(plan), readPlanLink(fragment)', () => {
 
   it('refuse a plan of a later version, of another patient format, or with a remark of 10 MB', () => {
     const around = (data: unknown) => linkAround(deflateSync(strToU8(JSON.stringify(data)), { level: 9 }));
-    expect(problemOf(around({ ...example, version: 9 }))).toMatch(/This plan is of version 9/);
+    expect(problemOf(around({ ...example, version: 10 }))).toMatch(/This plan is of version 10/);
     expect(problemOf(around({ format: 'overfoot-session' }))).toMatch(/not a plan/);
     expect(problemOf(around({ ...example, words: 'x'.repeat(10_000_000) }))).toMatch(/too large for a plan/);
   });

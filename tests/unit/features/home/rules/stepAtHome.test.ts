@@ -62,6 +62,7 @@ const step = (sessions: StagedSession[], change: Partial<PlanDocument> = {}, day
   const changed = { ...plan, ...change };
   return stepAtHome(changed, changed.items, sessions, new Date(2026, 3, day, 8));
 };
+const more = (to: number) => [{ kind: 'more', from: 8, to }];
 const three = [session(1), session(3), session(7)];
 
 describe('stepAtHome(plan, now, sessions, today)', () => {
@@ -104,6 +105,26 @@ describe('stepAtHome(plan, now, sessions, today)', () => {
       answered([1, 3, 7].map((day) => session(day, { repetitions: 20 }))),
       { items: [smallHold(), { ...item, repetitions: 20 }] },
       [],
+    ],
+    [
+      'two sessions are enough by the plan',
+      answered(three.slice(1)),
+      { thresholds: { sessions: 2 } },
+      more(10),
+    ],
+    ['three sessions are too few by the plan', answered(three), { thresholds: { sessions: 4 } }, []],
+    ['4 more at once by the plan', answered(three), { thresholds: { addedRepetitions: 4 } }, more(12)],
+    [
+      'effort that the plan does not call much',
+      answered([...three.slice(0, 2), session(7, { effort: 9 })]),
+      { thresholds: { mostEffort: 9 } },
+      more(10),
+    ],
+    [
+      'pain of the day after that the plan calls too much',
+      answered(three, 3),
+      { thresholds: { nextDayRise: 2 } },
+      [{ kind: 'repeat', repetitions: 8, restToday: false }],
     ],
     [
       'never beyond what the plan allows',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { Problem } from '#core/problem';
+import type { OwnThresholds } from '#core/programme/proposalThresholds';
 import type { Restriction } from '#documents/patient/caseEntries';
 import { parsePlan } from '#documents/plan/parsePlan';
 import type { PlanDocument } from '#documents/plan/planDocument';
@@ -170,6 +171,41 @@ describe('createPlanWriting(world)', () => {
     expect(state()).toMatchObject({ plan: null, refusals: [{ item: { bendDeg: 100 } }] });
     writing.change({ items: [smallItem({ bendDeg: 60 })] });
     expect(state().fault).toBeNull();
+  });
+
+  it('takes along where the rules draw their lines for the patient, where the device at home needs them', async () => {
+    const patients = [
+      { ...nothingKnown, pseudonym: 'Grey Otter 3', thresholds: { sessions: 4 } },
+      { ...nothingKnown, pseudonym: 'Red Heron 41', thresholds: {} },
+    ];
+    const { writing, state } = open(undefined, { patients });
+    await writing.enter();
+    writing.change({ patient: 'Grey Otter 3', items: [smallItem()] });
+    expect(state().plan?.thresholds).toEqual({});
+    writing.change({ autoStep: 'within-plan' });
+    expect(state().plan?.thresholds).toEqual({ sessions: 4 });
+    writing.change({ patient: 'Red Heron 41' });
+    expect(state().plan?.thresholds).toEqual({});
+    writing.change({ patient: 'nobody known' });
+    expect(state().plan?.thresholds).toEqual({});
+  });
+
+  it('is another plan once the lines changed after it was handed out', async () => {
+    const known = {
+      patients: [{ ...nothingKnown, pseudonym: 'Grey Otter 3', thresholds: {} as OwnThresholds }],
+    };
+    const { writing, state, handedOut } = open(undefined, known);
+    await writing.enter();
+    writing.change({ patient: 'Grey Otter 3', items: [smallItem()], autoStep: 'within-plan' });
+    writing.save();
+    const first = state().plan!;
+    await writing.enter();
+    expect(state().plan).toEqual(first);
+    known.patients[0]!.thresholds = { sessions: 5 };
+    await writing.enter();
+    expect(state().plan?.thresholds).toEqual({ sessions: 5 });
+    expect(state().plan?.id).not.toBe(first.id);
+    expect(handedOut).toEqual([first]);
   });
 
   const known = {
