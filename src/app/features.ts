@@ -8,6 +8,7 @@ import type { Notes } from '#shell/notes';
 import { openOnce } from '#shell/openOnce';
 import { saveBlob } from '#shell/saveBlob';
 import { saveFile } from '#shell/saveFile';
+import type { SignedLog } from '#shell/signedLog';
 import type { Tracking } from '#shell/tracking/createTracking';
 import { guardMirror } from './guardMirror';
 
@@ -20,6 +21,7 @@ interface Shared {
   language: PatientLanguage;
   idle: IdleLock;
   openRepository: () => Promise<OpenedRepository>;
+  signedLog: () => Promise<SignedLog>;
 }
 
 /** The features of the page by name. Each is fetched and created when it is first asked for, once. */
@@ -34,6 +36,7 @@ export function createFeatures({
   language,
   idle,
   openRepository,
+  signedLog,
 }: Shared) {
   const sureness = () => review.store.getState().sureness;
   const newId = () => crypto.randomUUID();
@@ -67,6 +70,7 @@ export function createFeatures({
         browserKeptSessions({
           review,
           openRepository,
+          log: await signedLog(),
           sureness,
           sessionsOf: async (patient) => (await patientIndex()).sessionsOf(patient),
         }),
@@ -77,6 +81,7 @@ export function createFeatures({
       return createPatients({
         openRepository,
         index: await patientIndex(),
+        log: await signedLog(),
         sureness,
         saveFile,
         fetchExample: () => fetchExampleRecording(`${baseUrl}example/`),

@@ -91,11 +91,16 @@ async function openPage(): Promise<void> {
     openNotes(openRepositoryOnce, earlierNotes()),
     import('#features/review/store/createReview'),
   ]);
+  const signedLog = openOnce(async () => {
+    const { browserSignedLog } = await import('#shell/browserSignedLog');
+    return browserSignedLog(openRepositoryOnce, notes);
+  });
   // Needed once something is kept for a patient.
   const patients = openOnce(async () => {
     const { browserPatients } = await import('#features/review/store/browserPatients');
     return browserPatients({
       openRepository: openRepositoryOnce,
+      log: await signedLog(),
       newId: () => crypto.randomUUID(),
       now: () => new Date(),
     });
@@ -148,6 +153,7 @@ async function openPage(): Promise<void> {
     language,
     idle,
     openRepository: openRepositoryOnce,
+    signedLog,
   });
   // A plan that came with the link opens at once.
   const openLink = (hash: string | null) => {
@@ -248,7 +254,7 @@ function createScreens(features: Features) {
     sessions: lazyScreen(
       async () => (await import('#features/sessions/screens/SessionsScreen')).SessionsScreen,
       NotLoaded,
-      [keptSessions, clinic, backup, lockSettings],
+      [keptSessions, clinic, people, backup, lockSettings],
     ),
     patients: lazyScreen(
       async () => (await import('#features/patients/screens/PatientsScreen')).PatientsScreen,

@@ -26,3 +26,8 @@ export function silenceClosedName(since: string): string {
 export function sentName(sessionId: string): string {
   return `sent:${sessionId}`;
 }
+
+/** Name of the note of which entries of a patient's log were seen here last. */
+export function logSeenName(patientId: string): string {
+  return `log-seen:${patientId}`;
+}

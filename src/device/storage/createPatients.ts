@@ -1,3 +1,4 @@
+import { keepsLog } from '#documents/patient/logEntry';
 import type { PatientDocument } from '#documents/patient/patientDocument';
 import { digestsOf } from './createDigests';
 import { findKept, listKept } from './parseKept';
@@ -24,6 +25,8 @@ export function createPatients(records: Records): Repository['patients'] {
     const before = readPatient(kept.value);
     const after = change(before);
     if (after === before) return before;
+    if (!keepsLog(before.log, after.log))
+      throw new Error('Entries of who did what are never changed or removed.');
     const { edition: expects } = kept;
     await records.apply([{ replace: 'patients', key: id, value: readPatient(after), expects }]);
     return after;

@@ -15,18 +15,21 @@ const added = {
     criteria: [],
   },
   4: { alsoNoted: [], handOvers: [] },
+  5: { log: [] },
 } satisfies Record<number, Partial<PatientDocument>>;
 
 /** Of a patient for whom nothing of it was recorded. */
-export const nothingRecorded = { ...added[2], ...added[3], ...added[4] };
+export const nothingRecorded = { ...added[2], ...added[3], ...added[4], ...added[5] };
 
 /**
  * Migrates a patient document of an older version. Version 2 added thresholds, decisions on proposals, tests of function
  * and sets that were filmed again; version 3 how it began, surgery, pauses, warning signs asked about, restrictions,
- * questionnaires, judgements by eye and measures for the card of criteria; version 4 what others noted, and hand-overs.
+ * questionnaires, judgements by eye and measures for the card of criteria; version 4 what others noted, and
+ * hand-overs; version 5 who did what, signed.
  */
 export function bringUpPatient(older: object, version: number): object {
   if (version === 1) return { ...older, ...nothingRecorded, version: patientVersion };
-  if (version === 2) return { ...older, ...added[3], ...added[4], version: patientVersion };
-  return version === 3 ? { ...older, ...added[4], version: patientVersion } : older;
+  if (version === 2) return { ...older, ...added[3], ...added[4], ...added[5], version: patientVersion };
+  if (version === 3) return { ...older, ...added[4], ...added[5], version: patientVersion };
+  return version === 4 ? { ...older, ...added[5], version: patientVersion } : older;
 }

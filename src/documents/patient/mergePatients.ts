@@ -1,4 +1,5 @@
 import type { OwnEyeRecord, PauseRecord } from './caseEntries';
+import { bothLogs } from './logEntry';
 import {
   notedFields,
   type AlsoNoted,
@@ -47,6 +48,7 @@ export function mergePatients(here: PatientDocument, there: PatientDocument): Pa
     criteria: both(here.criteria, there.criteria, takenOut),
     alsoNoted: there.alsoNoted.reduce(withAlsoNoted, here.alsoNoted),
     handOvers: both(here.handOvers, there.handOvers),
+    log: bothLogs(here.log, there.log),
   };
 }
 

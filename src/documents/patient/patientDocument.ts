@@ -17,10 +17,11 @@ import {
   restrictionSchema,
   surgerySchema,
 } from './caseEntries';
+import { logEntrySchema } from './logEntry';
 import { keptEntry, signed } from './signedEntry';
 
 /** Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. */
-export const patientVersion = 4;
+export const patientVersion = 5;
 
 /** Longest texts, characters; the forms enforce the same. */
 export const longestPatientText = {
@@ -178,6 +179,7 @@ export const patientSchema = z
     criteria: z.array(criterionSchema).max(mostEntries),
     alsoNoted: z.array(alsoNotedSchema).max(mostEntries),
     handOvers: z.array(handOverSchema).max(mostEntries).describe('In order of time.'),
+    log: z.array(logEntrySchema).max(mostEntries).describe('Who did what, in order of time.'),
   })
   .meta({ title: 'Overfoot patient document' });
 

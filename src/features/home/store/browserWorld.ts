@@ -15,7 +15,7 @@ import { createPoseTracker } from '#device/pose/createPoseTracker';
 import { poseWeights } from '#device/pose/poseWeights';
 import { createSound } from '#device/sound/createSound';
 import { openSenderKeys } from '#device/storage/senderKeys';
-import { senderSigner } from '#features/sharing/store/senderSigner';
+import { deviceSigner } from '#shell/deviceSigner';
 import { fetchExamplePlan } from '#shell/fetchExample';
 import { saveFile } from '#shell/saveFile';
 import { createBackgroundMeasuring } from './backgroundMeasuring';
@@ -55,7 +55,7 @@ export function browserWorld(
     keepAwake: (onState) => keepAwake(onState),
     watchPage: (listener) => watchPage(listener),
     fetchExamplePlan: () => fetchExamplePlan(`${baseUrl}example/`),
-    prepareSigning: senderSigner(openSenderKeys()),
+    prepareSigning: deviceSigner(openSenderKeys()),
     saveFile,
     weights: poseWeights,
     newId: () => crypto.randomUUID(),

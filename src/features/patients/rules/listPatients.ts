@@ -20,9 +20,18 @@ export interface PatientRow {
   rank: number;
   /** Whether the patient is one of the demo clinic's. */
   isDemo: boolean;
+  /**
+   * Whole days since the earliest session in which something needs a look and which nobody opened; null where there is
+   * none.
+   */
+  unseenDays: number | null;
 }
 
 const mostNeeds = 3;
+
+/** From how many days on a colleague who covers is shown it. Our own choice, no source. */
+export const coverAfterDays = 3;
+const dayMs = 86_400_000;
 
 /**
  * All patients, those that need a look first: something said of the body that is still open; then new sessions, the more
@@ -38,7 +47,7 @@ export function listPatients(
 ): PatientRow[] {
   const rows = patients.map((patient) => {
     const { sessions = [], following = null } = overviews.get(patient.id) ?? {};
-    return withSilence(rowOf(patient, sessions), following, patient.pauses, nowMs);
+    return withSilence(rowOf(patient, sessions, nowMs), following, patient.pauses, nowMs);
   });
   return rows.sort(
     (a, b) =>
@@ -59,9 +68,16 @@ export function searchPatients(rows: readonly PatientRow[], search: string): rea
   return rows.filter(({ pseudonym }) => words.every((word) => pseudonym.toLowerCase().includes(word)));
 }
 
+/** Those who need a look and were not looked at for days, the longest first: for a colleague who covers. */
+export function coverRows(rows: readonly PatientRow[]): PatientRow[] {
+  const daysOf = ({ unseenDays }: PatientRow) => unseenDays ?? -1;
+  return rows.filter((row) => daysOf(row) >= coverAfterDays).sort((a, b) => daysOf(b) - daysOf(a));
+}
+
 function rowOf(
   { id, pseudonym, marks, note }: PatientDocument,
   sessions: readonly SessionOverview[],
+  nowMs: number,
 ): PatientRow {
   const states = new Map(marks.map(({ visitId, state }) => [visitId, state]));
   const stated = sessions.map((session) => {
@@ -71,6 +87,9 @@ function rowOf(
   const counts = { new: 0, viewed: 0, settled: 0 };
   for (const { state } of stated) counts[state]++;
   const unsettled = stated.filter(({ state, isOpen }) => isOpen || state !== 'settled');
+  const unseen = stated
+    .filter(({ state, needs, isOpen }) => state === 'new' && (isOpen || needs.length > 0))
+    .map(({ startedAt }) => Date.parse(startedAt));
   const byGravity = [...unsettled].sort(
     (a, b) => Number(b.isOpen) - Number(a.isOpen) || b.gravity - a.gravity,
   );
@@ -83,6 +102,7 @@ function rowOf(
     needs: [...new Set(byGravity.flatMap(({ needs }) => needs))].slice(0, mostNeeds),
     rank: Math.max(0, ...unsettled.map(rankOf)),
     isDemo: note === demoNote,
+    unseenDays: unseen.length === 0 ? null : Math.max(0, Math.floor((nowMs - Math.min(...unseen)) / dayMs)),
   };
 }
 

@@ -1,6 +1,7 @@
 import { useState, type FormEvent, type ReactNode } from 'react';
 import { Button } from 'react-aria-components';
 import { longestPatientText } from '#documents/patient/patientDocument';
+import { useInitials } from '#features/sharing/screens/useInitials';
 import { EntryField } from './EntryField';
 import './programme.css';
 
@@ -17,13 +18,14 @@ interface Props {
 
 /** A form whose entry is signed with initials. */
 export function EntryForm({ children, lack, answer, onKeep, onClose }: Props) {
-  const [by, setBy] = useState('');
+  const { by, setBy, remember } = useInitials();
   const [lacks, setLacks] = useState<string | null>(null);
   const submit = async (event: FormEvent) => {
     event.preventDefault();
     const found = lack() ?? (by.trim() === '' ? 'Sign with your initials.' : null);
     setLacks(found);
     if (found !== null) return;
+    remember(by);
     await onKeep(by.trim());
     onClose();
   };

@@ -6,6 +6,7 @@ import '#features/review/screens/cueShow.css';
 import { createPlayhead } from '#features/review/screens/playhead';
 import { usePlayhead } from '#features/review/screens/usePlayhead';
 import { VideoStage } from '#features/review/screens/VideoStage';
+import { useInitials } from '#features/sharing/screens/useInitials';
 import { limitsWords } from '../rules/courseWords';
 import type { EyeSet } from '../store/readEyeSet';
 
@@ -120,11 +121,12 @@ function KeepForm({
   onKeep,
 }: Pick<Props, 'onKeep'> & { answers: OwnEyeRecord['answers']; left: number }) {
   const field = useId();
-  const [by, setBy] = useState('');
+  const { by, setBy, remember } = useInitials();
   const [lacks, setLacks] = useState<string | null>(null);
   const submit = (event: FormEvent) => {
     event.preventDefault();
     if (by.trim() === '') return setLacks('Sign with your initials.');
+    remember(by);
     onKeep(answers, by.trim());
   };
   if (answers.length === 0)

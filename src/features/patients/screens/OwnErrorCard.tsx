@@ -10,6 +10,7 @@ import {
 } from '#core/reliability/ownError';
 import { withRepeat } from '#documents/patient/mergePatients';
 import { longestPatientText } from '#documents/patient/patientDocument';
+import { useInitials } from '#features/sharing/screens/useInitials';
 import { dayWords } from '#words/dateWords';
 import { exerciseName } from '#words/exerciseWords';
 import { ownErrorSentences, repeatSentences } from '#words/reliabilitySentences';
@@ -61,7 +62,7 @@ function AddRepeat({ sets }: { sets: readonly CourseSet[] }) {
   const fields = useId();
   const [firstId, setFirst] = useState('');
   const [secondId, setSecond] = useState('');
-  const [by, setBy] = useState('');
+  const { by, setBy, remember } = useInitials();
   const first = sets.find(({ recordingId }) => recordingId === firstId);
   const others =
     first === undefined
@@ -74,6 +75,7 @@ function AddRepeat({ sets }: { sets: readonly CourseSet[] }) {
         );
   const isReady = others.some(({ recordingId }) => recordingId === secondId) && by.trim() !== '';
   const add = async () => {
+    remember(by);
     await patients.record((patient, { at }) => ({
       ...patient,
       repeats: withRepeat(patient.repeats, { at, by: by.trim(), first: firstId, second: secondId }),

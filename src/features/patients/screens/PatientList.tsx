@@ -11,19 +11,27 @@ interface Props {
   rows: readonly PatientRow[];
   /** What is searched for: another search shows the first lines again. */
   search: string;
+  /** Whether only those are listed who were not looked at for days: each line then says for how many. */
+  isCovering: boolean;
 }
 
 /** One line a patient; the up and down keys move between them. */
-export function PatientList({ rows, search }: Props) {
+export function PatientList({ rows, search, isCovering }: Props) {
   const [shown, setShown] = useState({ search, count: drawnAtOnce });
   const count = shown.search === search ? shown.count : drawnAtOnce;
   if (rows.length === 0)
-    return <p className="soft">Nobody here has a pseudonym like that. Check how it is written.</p>;
+    return (
+      <p className="soft">
+        {isCovering && search.trim() === ''
+          ? 'Somebody looked at everything that needs it.'
+          : 'Nobody here has a pseudonym like that. Check how it is written.'}
+      </p>
+    );
   return (
     <>
       <ul className="patients-list" aria-label="Patients" onKeyDown={moveFocus}>
         {rows.slice(0, count).map((row) => (
-          <PatientLine key={row.id} row={row} />
+          <PatientLine key={row.id} row={row} isCovering={isCovering} />
         ))}
       </ul>
       {rows.length > count && (
@@ -38,9 +46,9 @@ export function PatientList({ rows, search }: Props) {
   );
 }
 
-function PatientLine({ row }: { row: PatientRow }) {
+function PatientLine({ row, isCovering }: { row: PatientRow; isCovering: boolean }) {
   const navigation = useNavigation();
-  const { id, pseudonym, lastAt, counts, sessions, needs } = row;
+  const { id, pseudonym, lastAt, counts, sessions, needs, unseenDays } = row;
   return (
     <li>
       <button
@@ -51,6 +59,7 @@ function PatientLine({ row }: { row: PatientRow }) {
         <strong className="patients-name">{pseudonym}</strong>
         <span className="patients-new">{counts.new > 0 && <mark>{counts.new} new</mark>}</span>
         <span className="patients-needs small">
+          {isCovering && <span className="sessions-need">not looked at for {unseenDays} days</span>}
           {needs.map((need) => (
             <span key={need} className="sessions-need">
               {need}

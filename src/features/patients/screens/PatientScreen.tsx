@@ -27,6 +27,7 @@ import { RestrictionsCard } from './RestrictionsCard';
 import { SettleLine } from './SettleLine';
 import { TestsCard } from './TestsCard';
 import { WhoCard } from './WhoCard';
+import { WhoDidWhat } from './WhoDidWhat';
 import '#features/sessions/screens/sessions.css';
 import '#features/sessions/screens/setList.css';
 import './patients.css';
@@ -110,6 +111,7 @@ function Page() {
         <PatientSessions sessions={sessions} />
         <RestrictionsCard />
         <RedFlagsCard />
+        <WhoDidWhat sessions={sessions} />
       </div>
       <div className="patient-body" ref={body}>
         {session === undefined && isReport ? (

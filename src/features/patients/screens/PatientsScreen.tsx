@@ -9,11 +9,12 @@ import { BackupButton } from '#features/sharing/screens/BackupButton';
 import { KeyButton } from '#features/sharing/screens/KeyButton';
 import { PracticeButton } from '#features/sharing/screens/PracticeButton';
 import { TakeOverButton } from '#features/sharing/screens/TakeOverButton';
+import { WhoWorksHere } from '#features/sharing/screens/WhoWorksHere';
 import { useNavigation } from '#shell/navigation/navigationContext';
 import { Brand } from '#ui/components/Brand';
 import { ProblemMessage } from '#ui/components/ProblemMessage';
 import { usePatients, usePatientsState } from '../patientsContext';
-import { searchPatients, type PatientRow } from '../rules/listPatients';
+import { coverAfterDays, coverRows, searchPatients, type PatientRow } from '../rules/listPatients';
 import { AddPatient } from './AddPatient';
 import { DemoClinic } from './DemoClinic';
 import { PatientList } from './PatientList';
@@ -59,6 +60,7 @@ export function PatientsScreen() {
       </header>
       <LockTrouble />
       <ProblemMessage problem={problem} onClose={() => patients.dismissProblem()} />
+      <WhoWorksHere />
       <SentFiles wayTo={wayTo} />
       <Everybody />
       <Removals />
@@ -70,11 +72,13 @@ function Everybody() {
   const rows = usePatientsState((state) => state.rows);
   const removals = useKeptSessionsState((state) => state.removals);
   const [search, setSearch] = useState('');
+  const [isCovering, setCovering] = useState(false);
   const looked = useDeferredValue(search);
   if (rows === null) return <p className="soft">Looking for patients …</p>;
   const going = new Set(removals.flatMap(({ records }) => records.map(({ id }) => id)));
   const left = rows.filter(({ id }) => !going.has(id));
-  const found = searchPatients(left, looked);
+  const waiting = coverRows(left);
+  const found = searchPatients(isCovering ? waiting : left, looked);
   return (
     <main className="patients-main">
       <div className="patients-tools">
@@ -84,7 +88,12 @@ function Everybody() {
         </SearchField>
         <AddPatient known={left.map(({ pseudonym }) => pseudonym)} />
         {left.length > 0 && <DemoClinic rows={left} />}
-        <Counted rows={left} found={found.length} isSearching={looked.trim() !== ''} />
+        {(waiting.length > 0 || isCovering) && (
+          <Button className="button" aria-pressed={isCovering} onPress={() => setCovering(!isCovering)}>
+            Needs a look, not looked at for {coverAfterDays} days: {waiting.length}
+          </Button>
+        )}
+        <Counted rows={left} found={found.length} isSearching={isCovering || looked.trim() !== ''} />
       </div>
       {left.length === 0 ? (
         <section className="card patients-empty">
@@ -100,7 +109,7 @@ function Everybody() {
           <DemoClinic rows={left} />
         </section>
       ) : (
-        <PatientList rows={found} search={looked} />
+        <PatientList rows={found} search={looked} isCovering={isCovering} />
       )}
     </main>
   );

@@ -4,6 +4,7 @@ import { longestPatientText, type Decision } from '#documents/patient/patientDoc
 import { itemName } from '#documents/plan/itemName';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
+import { useInitials } from '#features/sharing/screens/useInitials';
 import { usePatients, usePatientsState } from '../patientsContext';
 import { decisionOn, reasonSentences } from '../rules/decisionOn';
 import { decisionSentence, nextWords, proposalWords } from '../rules/programmeWords';
@@ -71,7 +72,7 @@ interface DecideProps {
 function Decide({ plan, proposed }: DecideProps) {
   const patients = usePatients();
   const fields = useId();
-  const [by, setBy] = useState('');
+  const { by, setBy, remember } = useInitials();
   const [why, setWhy] = useState('');
   const [lacks, setLacks] = useState<string | null>(null);
   const opensPlan = changesPlan(proposed);
@@ -80,13 +81,17 @@ function Decide({ plan, proposed }: DecideProps) {
     if (by.trim() === '') return setLacks('Sign with your initials first.');
     if (isRefused && why.trim() === '') return setLacks('Say in a line why not.');
     setLacks(null);
-    await patients.record((patient, entry) => ({
-      ...patient,
-      decisions: [
-        ...patient.decisions,
-        decisionOn(plan, proposed, { ...entry, by: by.trim(), answer, why: isRefused ? why.trim() : '' }),
-      ],
-    }));
+    remember(by);
+    await patients.record(
+      (patient, entry) => ({
+        ...patient,
+        decisions: [
+          ...patient.decisions,
+          decisionOn(plan, proposed, { ...entry, by: by.trim(), answer, why: isRefused ? why.trim() : '' }),
+        ],
+      }),
+      ({ id }) => ({ what: 'decision', about: id, by: by.trim() }),
+    );
     setWhy('');
     if (!isRefused && opensPlan) await patients.writePlan(draftOf(plan, proposed));
   };

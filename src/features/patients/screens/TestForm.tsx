@@ -6,6 +6,7 @@ import { effusionGrades } from '#core/assessments/effusion';
 import { sides, type Side } from '#core/protocol/side';
 import { longestPatientText } from '#documents/patient/patientDocument';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
+import { useInitials } from '#features/sharing/screens/useInitials';
 import { protocolSentences, resultWords } from '#words/assessmentSentences';
 import { capitalised } from '#words/capitalised';
 import { usePatients } from '../patientsContext';
@@ -25,7 +26,8 @@ export function TestForm({ sessions, onClose }: Props) {
   const patients = usePatients();
   const fields = useId();
   const [test, setTest] = useState<AssessmentId>(assessments[0]!.id as AssessmentId);
-  const [form, setForm] = useState(nothing);
+  const { by: known, remember } = useInitials();
+  const [form, setForm] = useState({ ...nothing, by: known });
   const [lacks, setLacks] = useState<string | null>(null);
   const assessment = findAssessment(test);
   const riseTest = riseTests.find((id) => id === test);
@@ -52,6 +54,7 @@ export function TestForm({ sessions, onClose }: Props) {
       return setLacks('Pain is a whole number from 0 to 10.');
     if (form.by.trim() === '') return setLacks('Sign with your initials.');
     const { asDone, remark, by } = form;
+    remember(by);
     await patients.record((patient, entry) => ({
       ...patient,
       assessments: [

@@ -5,6 +5,7 @@ import { ensurePatient } from '#device/storage/ensurePatient';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
 import type { QuestionnaireRecord } from '#documents/patient/caseEntries';
+import { emptyLog } from '#documents/patient/checkedLog';
 import { withMark } from '#documents/patient/mergePatients';
 import type { PatientDocument, PatientNotes, SessionMark } from '#documents/patient/patientDocument';
 import type { PlanDraft } from '#documents/plan/planDraft';
@@ -13,6 +14,7 @@ import { parseRecording } from '#documents/recording/parseRecording';
 import { plainName } from '#documents/schema/plainName';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { explainProblem, type Doing } from '#shell/explainProblem';
+import type { Did, SignedLog } from '#shell/signedLog';
 import { isoDay } from '#words/dateWords';
 import { listPatients } from '../rules/listPatients';
 import { errorBetweenDays } from '../rules/practiceRepeats';
@@ -38,6 +40,8 @@ export interface Entry {
 export interface PatientsWorld {
   openRepository: () => Promise<OpenedRepository>;
   index: PatientIndex;
+  /** Where it is noted who did what. */
+  log: Pick<SignedLog, 'entry' | 'check'>;
   /** How sure it has to be before a side is named. */
   sureness: () => Sureness;
   saveFile(fileName: string, text: string): void;
@@ -63,8 +67,15 @@ export interface Patients {
   saveNotes(notes: PatientNotes): Promise<void>;
   /** Marks a session of the open patient as viewed or settled. */
   mark(sessionId: string, state: SessionMark['state']): Promise<void>;
-  /** Adds to the open patient's record. */
-  record(change: (patient: PatientDocument, entry: Entry) => PatientDocument): Promise<void>;
+  /**
+   * Adds to the open patient's record.
+   *
+   * @param did  what of it is signed; nothing where left out
+   */
+  record(
+    change: (patient: PatientDocument, entry: Entry) => PatientDocument,
+    did?: (entry: Entry) => Did,
+  ): Promise<void>;
   /** Keeps a questionnaire of FHIR R4 on this device, to be filled in for any patient. */
   importQuestionnaire(file: File): Promise<void>;
   /** What was answered stays. */
@@ -91,7 +102,7 @@ export interface Patients {
 }
 
 export function createPatients(world: PatientsWorld): Patients {
-  const { openRepository, index, writePlan, sureness, pause, newId, now } = world;
+  const { openRepository, index, log, writePlan, sureness, pause, newId, now } = world;
   const store = createStore<PatientsState>(() => initialPatientsState);
   const { getState: get, setState: set } = store;
   let shown: AbortController | null = null;
@@ -134,6 +145,7 @@ export function createPatients(world: PatientsWorld): Patients {
       );
       const found = texts.map(planOfText).filter((plan) => plan !== null);
       set({ patient, isMissing: patient === null, plans: found.reverse(), readAtMs: now().getTime() });
+      if (patient !== null) set({ log: await log.check(patient) });
       set(await readPractice(kept, index));
       set({ imported: await readImported(kept.notes) });
     });
@@ -155,12 +167,17 @@ export function createPatients(world: PatientsWorld): Patients {
       });
     });
   };
-  const update = (change: (patient: PatientDocument) => PatientDocument) =>
+  const update = (change: (patient: PatientDocument) => PatientDocument, did?: Did) =>
     attempt('keep', async ({ patients }) => {
       const { patient } = get();
       if (patient === null) return;
-      const updated = await patients.update(patient.id, change);
+      const added = did === undefined ? [] : [await log.entry(patient, did)];
+      const updated = await patients.update(patient.id, (now) => {
+        const changed = change(now);
+        return changed === now ? now : { ...changed, log: [...changed.log, ...added] };
+      });
       set({ patient: updated, isMissing: updated === null });
+      if (updated !== null && added.length > 0) set({ log: await log.check(updated) });
     });
 
   const making = async (
@@ -235,7 +252,7 @@ export function createPatients(world: PatientsWorld): Patients {
     enter() {
       shown?.abort();
       shown = new AbortController();
-      set({ patient: null, plans: [], isMissing: false });
+      set({ patient: null, plans: [], log: emptyLog, isMissing: false });
       return look();
     },
     leave() {
@@ -244,16 +261,22 @@ export function createPatients(world: PatientsWorld): Patients {
       set({ progress: null });
     },
     open(id) {
-      if (get().patient?.id !== id) set({ patient: null, plans: [], isMissing: false });
+      if (get().patient?.id !== id) set({ patient: null, plans: [], log: emptyLog, isMissing: false });
       return read(id);
     },
     saveNotes: (notes) => update((patient) => ({ ...patient, ...notes, changedAt: now().toISOString() })),
     mark: (visitId, state) =>
-      update((patient) => {
-        const marks = withMark(patient.marks, { visitId, state, at: now().toISOString() });
-        return marks === patient.marks ? patient : { ...patient, marks };
-      }),
-    record: (change) => update((patient) => change(patient, { id: newId(), at: now().toISOString() })),
+      update(
+        (patient) => {
+          const marks = withMark(patient.marks, { visitId, state, at: now().toISOString() });
+          return marks === patient.marks ? patient : { ...patient, marks };
+        },
+        state === 'settled' ? { what: 'session-settled', about: visitId } : undefined,
+      ),
+    record(change, did) {
+      const entry = { id: newId(), at: now().toISOString() };
+      return update((patient) => change(patient, entry), did?.(entry));
+    },
     importQuestionnaire: (file) =>
       attempt('open', async ({ notes }) => {
         set({ problem: null });

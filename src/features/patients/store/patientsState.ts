@@ -1,3 +1,4 @@
+import { emptyLog, type CheckedLog } from '#documents/patient/checkedLog';
 import type { PatientDocument } from '#documents/patient/patientDocument';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import type { QuestionnaireDefinition } from '#documents/questionnaire/questionnaire';
@@ -17,6 +18,8 @@ export interface PatientsState {
   isMissing: boolean;
   /** The plans given to that patient which are still kept here, the latest first. */
   plans: readonly PlanDocument[];
+  /** Who did what with that patient; empty until it is checked. */
+  log: CheckedLog;
   /** Sets of this practice that were filmed again; null until they are read. */
   repeats: readonly PracticeRepeat[] | null;
   /** What therapists of this practice judged by eye; null until it is read. */
@@ -36,6 +39,7 @@ export const initialPatientsState: PatientsState = {
   patient: null,
   isMissing: false,
   plans: [],
+  log: emptyLog,
   repeats: null,
   eyes: null,
   imported: [],

@@ -3,6 +3,7 @@ import { Button } from 'react-aria-components';
 import { longestCaseText } from '#documents/patient/caseEntries';
 import { longestPatientText } from '#documents/patient/patientDocument';
 import { restrictionWords, untilWords } from '#documents/patient/restrictionWords';
+import { useInitials } from '#features/sharing/screens/useInitials';
 import { Message } from '#ui/components/Message';
 import { capitalised } from '#words/capitalised';
 import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
@@ -38,12 +39,13 @@ function SignOver({ refusal }: { refusal: Refusal }) {
   const writing = usePlanWriting();
   const fields = useId();
   const [why, setWhy] = useState('');
-  const [by, setBy] = useState('');
+  const { by, setBy, remember } = useInitials();
   const [lacks, setLacks] = useState<string | null>(null);
   const submit = (event: FormEvent) => {
     event.preventDefault();
     if (why.trim() === '') return setLacks('Say in a line why it may go beyond the restriction.');
     if (by.trim() === '') return setLacks('Sign with your initials.');
+    remember(by);
     void writing.signOver(refusal, by.trim(), why.trim());
   };
   return (

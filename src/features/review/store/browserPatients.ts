@@ -6,11 +6,14 @@ import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { notAsked } from '#documents/session/notAsked';
 import { sessionVersion, type SessionDocument } from '#documents/session/sessionDocument';
 import { unplannedSet } from '#documents/session/unplannedSet';
+import type { SignedLog } from '#shell/signedLog';
 import { createReviewSaver } from './createReviewSaver';
+import { loggedSaver } from './loggedSaver';
 import type { ReviewAdapters } from './reviewAdapters';
 
 interface World {
   openRepository: () => Promise<OpenedRepository>;
+  log: Pick<SignedLog, 'add'>;
   newId(): string;
   now(): Date;
 }
@@ -19,7 +22,7 @@ interface World {
  * Keeps recordings of the clinic in sessions without a plan. What is kept for one patient and day while the page is
  * open is one session, such as the left and the right leg of one visit.
  */
-export function browserPatients({ openRepository, newId, now }: World): ReviewAdapters['patients'] {
+export function browserPatients({ openRepository, log, newId, now }: World): ReviewAdapters['patients'] {
   /** Sessions of this page, by patient and day. */
   const begun = new Map<string, string>();
 
@@ -49,7 +52,9 @@ export function browserPatients({ openRepository, newId, now }: World): ReviewAd
       if (kept === null) throw storageProblem('missing');
       return {
         session: null,
-        save: createReviewSaver(repository, kept),
+        save: loggedSaver(createReviewSaver(repository, kept), kept.recording, (what) =>
+          log.add(pseudonym, { what, about: recording.id }),
+        ),
         readOther: () => Promise.reject(storageProblem('missing')),
       };
     },

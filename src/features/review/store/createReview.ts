@@ -32,7 +32,10 @@ export function createReview(adapters: ReviewAdapters): Review {
 
   // A problem on one screen does not concern the next.
   adapters.navigation.store.subscribe(({ screen }, before) => {
-    if (screen !== before.screen) set({ problem: null });
+    if (screen === before.screen) return;
+    set({ problem: null });
+    // Who works here may have been said elsewhere meanwhile.
+    if (get().reviewer === '') set({ reviewer: adapters.reviewer.read() });
   });
 
   return {

@@ -2,6 +2,7 @@ import { useState, type ReactNode } from 'react';
 import { Button } from 'react-aria-components';
 import type { Side } from '#core/protocol/side';
 import { longestText } from '#documents/session/sessionDocument';
+import { useInitials } from '#features/sharing/screens/useInitials';
 import { AskText } from '#ui/components/AskText';
 import { momentWords } from '#words/dateWords';
 import { useKeptSessions } from '../keptSessionsContext';
@@ -73,6 +74,7 @@ export function SessionDetail({ session }: { session: ListedSession }) {
 /** Until somebody signs, the session stays on top of the list. */
 function Settle({ session: { id } }: { session: ListedSession }) {
   const keptSessions = useKeptSessions();
+  const { by, remember } = useInitials();
   const [isAsking, setAsking] = useState(false);
   return (
     <div className="button-row">
@@ -86,8 +88,12 @@ function Settle({ session: { id } }: { session: ListedSession }) {
         label="Your initials"
         hint="They are kept in the record with today’s date. The patient’s own device keeps asking until the patient says who cleared it."
         answer="Sign"
+        initial={by}
         maxLength={longestText.who}
-        onAnswer={(who) => void keptSessions.settle(id, who)}
+        onAnswer={(who) => {
+          remember(who);
+          void keptSessions.settle(id, who);
+        }}
       />
     </div>
   );

@@ -3,7 +3,7 @@ import { removalNotes } from './removalNotes';
 
 /** The browser as the kept sessions need it. */
 export function browserKeptSessions(
-  parts: Pick<KeptSessionsAdapters, 'openRepository' | 'review' | 'sureness' | 'sessionsOf'>,
+  parts: Pick<KeptSessionsAdapters, 'openRepository' | 'review' | 'log' | 'sureness' | 'sessionsOf'>,
 ): KeptSessionsAdapters {
   return {
     ...parts,

@@ -5,8 +5,10 @@ import type { Repository } from '#device/storage/repository';
 import { storageProblem } from '#device/storage/storageProblem';
 import { withTakenLimits } from '#documents/recording/withTakenLimits';
 import { createReviewSaver } from '#features/review/store/createReviewSaver';
+import { loggedSaver } from '#features/review/store/loggedSaver';
 import type { Review } from '#features/review/store/review';
 import { explainProblem, type Doing } from '#shell/explainProblem';
+import type { SignedLog } from '#shell/signedLog';
 import type { ListedSession, SetReading } from '../rules/listedSession';
 import { takenLimits } from '../rules/takenLimits';
 import { initialKeptSessionsState, type KeptSessionsState, type Removable } from './keptSessionsState';
@@ -27,6 +29,8 @@ export interface KeptSessionsAdapters {
   /** Forgets what is stored outside the repository. */
   forgetRest: () => void;
   review: Pick<Review, 'openKept'>;
+  /** Where it is noted who did what. */
+  log: Pick<SignedLog, 'add'>;
   /** How sure it has to be before a side is named. */
   sureness: () => Sureness;
   /** All sessions of a patient with what is known of their sets, newest first, as they are now. */
@@ -74,7 +78,7 @@ export interface KeptSessions {
 }
 
 export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions {
-  const { openRepository, notes, nowMs, later, review, sureness } = adapters;
+  const { openRepository, notes, nowMs, later, review, log, sureness } = adapters;
   const store = createStore<KeptSessionsState>(() => initialKeptSessionsState);
   const { getState: get, setState: set } = store;
   /** Results by recording, with what they were read under: the state of measuring, the limits carried over. */
@@ -248,9 +252,15 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
         if (!isShown) return;
         const sessions = get().sessions ?? [];
         const recording = withTakenLimits(kept.recording, takenLimits(sessions, recordingId));
+        const session = reviewSession(sessions, recordingId);
+        const save = createReviewSaver(opened, kept);
+        const patient = session?.patient ?? '';
         review.openKept(recording, title, video, {
-          session: reviewSession(sessions, recordingId),
-          save: createReviewSaver(opened, kept),
+          session,
+          save:
+            patient === ''
+              ? save
+              : loggedSaver(save, recording, (what) => log.add(patient, { what, about: recordingId })),
           readOther,
         });
       } catch (error) {
@@ -265,6 +275,7 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
         if (session === null) throw storageProblem('missing');
         const signed = { visitId: id, by: 'therapist' as const, who, at: new Date(nowMs()).toISOString() };
         await kept.sessions.save({ ...session, settles: [...session.settles, signed] });
+        await log.add(session.patient, { what: 'concern-settled', about: id, by: who });
         if (isShown) await look();
       }),
     remove: ({ id, kind }) => removals.add({ id, patients: [], name: null, records: [{ id, kind }] }),

@@ -1,6 +1,6 @@
 import type { Repository } from '#device/storage/repository';
 import { explainProblem, type ShownProblem } from '#shell/explainProblem';
-import { sentName, tombstoneName } from '#shell/receivedNotes';
+import { logSeenName, sentName, tombstoneName } from '#shell/receivedNotes';
 import type { Removable, Removal } from './keptSessionsState';
 
 /** How long a removal can be undone, ms. */
@@ -63,8 +63,10 @@ export function createRemovals({
       await kept.notes.remove(sentName(id));
       await kept.sessions.remove(id);
     } else if (kind === 'recording') await kept.recordings.remove(id);
-    else if (kind === 'patient') await kept.patients.remove(id);
-    else if (kind === 'plan') await kept.plans.remove(id);
+    else if (kind === 'patient') {
+      await kept.patients.remove(id);
+      await kept.notes.remove(logSeenName(id));
+    } else if (kind === 'plan') await kept.plans.remove(id);
     else if (kind === 'interrupted') await kept.dropInterrupted(id);
     else await kept.notes.remove(id);
   };

@@ -2,13 +2,13 @@ import { coveringFault, coverVideo } from '#device/frames/videosOnDemand';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import { openSenderKeys } from '#device/storage/senderKeys';
 import { storageProblem } from '#device/storage/storageProblem';
+import { deviceSigner } from '#shell/deviceSigner';
 import type { Notes } from '#shell/notes';
 import { saveBlob } from '#shell/saveBlob';
 import type { KeyPair } from '#shell/seal';
 import type { ClinicWorld } from './createClinic';
 import type { SendingWorld } from './createSending';
 import { parseKeyPairs } from './keyPairs';
-import { senderSigner } from './senderSigner';
 
 /** The browser as receiving sessions needs it. */
 export function browserClinic(openRepository: () => Promise<OpenedRepository>, notes: Notes): ClinicWorld {
@@ -43,7 +43,7 @@ export function browserSending(openRepository: () => Promise<OpenedRepository>):
     coverVideo,
     coveringFault,
     saveBlob,
-    signerFor: senderSigner(openSenderKeys()),
+    signerFor: deviceSigner(openSenderKeys()),
     now: () => new Date(),
     async share(file) {
       const data = { files: [file] };

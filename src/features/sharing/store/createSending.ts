@@ -6,11 +6,12 @@ import { storageProblem } from '#device/storage/storageProblem';
 import { coverFor } from '#documents/parcel/coverFor';
 import { isOutOfLine, outOfLineSpans } from '#documents/parcel/outOfLineSpans';
 import { isCovered, type CoveredPart, type PictureCover, type VideoPart } from '#documents/parcel/videoPart';
+import type { DeviceSigner } from '#shell/deviceSigner';
 import { explainProblem } from '#shell/explainProblem';
 import { sentOutName } from '#shell/receivedNotes';
 import { sealFor } from '#shell/seal';
 import { message } from '#words/messages/message';
-import { packParcel, type PackedParcel, type ParcelSet, type ParcelSigner } from './parcel';
+import { packParcel, type PackedParcel, type ParcelSet } from './parcel';
 
 /** One way to send a session. */
 export interface SendingChoice {
@@ -54,7 +55,7 @@ export interface SendingWorld {
   share(file: File): Promise<boolean>;
   saveBlob(fileName: string, blob: Blob): void;
   /** What signs the sessions of a plan, and the public half of its key; null where this device can't sign. */
-  signerFor(planId: string): Promise<{ key: string; sign: NonNullable<ParcelSigner> } | null>;
+  signerFor(planId: string): Promise<DeviceSigner | null>;
   now(): Date;
 }
 

@@ -7,9 +7,15 @@ const visitId = '7b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11';
 const patient = newPatient(' Blue  Heron 7', id, '2026-02-01T04:05:06.000Z');
 const viewed = { visitId, state: 'viewed' as const, at: '2026-02-02T04:05:06.000Z' };
 
+/** As version 4 had it. */
+const fourth = (() => {
+  const { log, ...older } = patient;
+  return older;
+})();
+
 /** As version 3 had it. */
 const third = (() => {
-  const { alsoNoted, handOvers, ...older } = patient;
+  const { alsoNoted, handOvers, ...older } = fourth;
   return older;
 })();
 
@@ -79,6 +85,10 @@ describe('readPatient(data)', () => {
     expect(readPatient({ ...older, version: 1 })).toEqual(patient);
   });
 
+  it('reads a record of version 4, in which nothing was signed', () => {
+    expect(readPatient({ ...fourth, version: 4 })).toEqual(patient);
+  });
+
   it('reads a record of version 3, which nobody had handed over', () => {
     expect(readPatient({ ...third, version: 3 })).toEqual(patient);
   });
@@ -94,7 +104,7 @@ describe('readPatient(data)', () => {
   });
 
   it.each([
-    [{ ...patient, version: 5 }, /is of version 5; this program reads up to 4/],
+    [{ ...patient, version: 6 }, /is of version 6; this program reads up to 5/],
     [{ ...patient, format: 'overfoot-plan' }, /is not a patient document/],
     [{ ...patient, painRule: { limit: 11, then: '' } }, /"painRule.limit"/],
     [{ ...patient, pseudonym: 'Blue\u200B Heron' }, /characters that are not seen/],

@@ -2,11 +2,13 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import { Problem } from '#core/problem';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import { handOverAgain } from '#documents/backup/handOverManifest';
-import type { HandOver as HandOverRecord } from '#documents/patient/patientDocument';
+import { latestIds, type LogEntry } from '#documents/patient/logEntry';
+import type { HandOver as HandOverRecord, PatientDocument } from '#documents/patient/patientDocument';
 import type { Colleague } from '#documents/practice/peopleNote';
+import type { DeviceSigner } from '#shell/deviceSigner';
 import { explainProblem, type Doing } from '#shell/explainProblem';
 import { isSealed, sealFor, unseal, type KeyPair } from '#shell/seal';
-import type { ParcelSigner } from '../parcel';
+import { signLogEntry } from '#shell/signedLog';
 import { openHandOver, type ReadableHandOver } from './openHandOver';
 import { packHandOver, type HandedOver } from './packHandOver';
 import { checkHandOver, takeHandOver, type HandOverReport } from './takeHandOver';
@@ -29,7 +31,7 @@ export interface HandOverWorld {
   /** Own initials; empty where they were not given. */
   initials(): Promise<string>;
   /** What signs, and the public half of its key; null where this device can't sign. */
-  signer(): Promise<{ key: string; sign: NonNullable<ParcelSigner> } | null>;
+  signer(): Promise<DeviceSigner | null>;
   saveBlob(fileName: string, blob: Blob): void;
   newId(): string;
   now(): Date;
@@ -80,6 +82,13 @@ export function createHandOver(world: HandOverWorld): HandOver {
     by: await ownInitials(),
     ...change,
   });
+  /** What is signed of it, after all that is in the record. */
+  const loggedOf = (
+    { id, at, by, kind: what }: HandOverRecord,
+    { pseudonym, log }: Pick<PatientDocument, 'pseudonym' | 'log'>,
+    signer: DeviceSigner | null,
+  ): Promise<LogEntry> =>
+    signLogEntry(pseudonym, { id: world.newId(), at, by, what, about: id, after: latestIds(log) }, signer);
   const unsealed = async (file: Blob): Promise<Blob> => {
     if (!(await isSealed(file)))
       throw new Problem('file', 'It is not a sealed file. Choose one that ends in “.age”.');
@@ -108,7 +117,13 @@ export function createHandOver(world: HandOverWorld): HandOver {
           );
         const kept = await repository.patients.find(patientId);
         if (kept === null) throw new Problem('storage', 'This patient is no longer kept on this device.');
-        const patient = { ...kept, handOvers: [...kept.handOvers, given] };
+        const logged = await loggedOf(given, kept, signer);
+        const withGiven = (record: PatientDocument) => ({
+          ...record,
+          handOvers: [...record.handOvers, given],
+          log: [...record.log, logged],
+        });
+        const patient = withGiven(kept);
         const { blob, contents } = await packHandOver(
           repository,
           patient,
@@ -116,10 +131,7 @@ export function createHandOver(world: HandOverWorld): HandOver {
           signer.sign,
         );
         const sealed = await sealFor([key], blob);
-        await repository.patients.update(patientId, (now) => ({
-          ...now,
-          handOvers: [...now.handOvers, given],
-        }));
+        await repository.patients.update(patientId, withGiven);
         world.saveBlob(`overfoot-hand-over-${given.at.slice(0, 10)}.age`, sealed);
         return { state: 'given', given: { to, signer: signer.key, contents } };
       }),
@@ -142,7 +154,9 @@ export function createHandOver(world: HandOverWorld): HandOver {
         const { by: colleague, signer: key } = handOver;
         const taken = await entryOf({ kind: 'taken', colleague, key });
         const { repository } = await world.openRepository();
-        await takeHandOver(handOver, repository, { replaces, by: taken.by, taken });
+        const signer = await world.signer();
+        const signed = (record: PatientDocument) => loggedOf(taken, record, signer);
+        await takeHandOver(handOver, repository, { replaces, by: taken.by, taken, signed });
         return { state: 'taken', found };
       });
     },

@@ -1,5 +1,6 @@
 import { Problem } from '#core/problem';
 import type { Repository } from '#device/storage/repository';
+import type { LogEntry } from '#documents/patient/logEntry';
 import { mergeHandedOver } from '#documents/patient/mergePatients';
 import type { HandOver, PatientDocument } from '#documents/patient/patientDocument';
 import { isWorkedOn } from '#documents/recording/keptWork';
@@ -20,6 +21,16 @@ export interface HandOverReport {
   workedOn: number;
   /** Sessions that were deleted here. */
   deleted: number;
+}
+
+/** How a hand-over is taken. */
+interface Taking {
+  /** Initials of who keeps the record here. */
+  by: string;
+  /** What is noted of the hand-over. */
+  taken: HandOver;
+  /** What is signed of it, where this is the record. */
+  signed: (record: PatientDocument) => Promise<LogEntry>;
 }
 
 /** How an entry compares with what is kept here. */
@@ -63,18 +74,15 @@ export async function checkHandOver(
 /**
  * Adds what is not here. What is here in another version stays unless it is to be replaced; videos stay in any case. The
  * patient's record is merged: nothing that either noted is lost.
- *
- * @param by  initials of who keeps the record here
- * @param taken  what is noted of the hand-over
  */
 export async function takeHandOver(
   handOver: ReadableHandOver,
   repository: Repository,
-  { replaces, by, taken }: { replaces: boolean; by: string; taken: HandOver },
+  { replaces, ...parts }: Taking & { replaces: boolean },
 ): Promise<void> {
   for await (const entry of handOver.entries()) {
     if (entry.kind === 'patient') {
-      await takePatient(entry.patient, repository, { here: by, there: handOver.by }, taken);
+      await takePatient(entry.patient, repository, parts, handOver.by);
       continue;
     }
     const { standing } = await standingOf(entry, repository);
@@ -85,13 +93,19 @@ export async function takeHandOver(
 async function takePatient(
   patient: PatientDocument,
   repository: Repository,
-  by: { here: string; there: string },
-  taken: HandOver,
+  { by, taken, signed }: Taking,
+  giver: string,
 ): Promise<void> {
-  const noted = (record: PatientDocument) => ({ ...record, handOvers: [...record.handOvers, taken] });
   const here = await namesake(patient.pseudonym, repository);
+  const merged = (kept: PatientDocument) => mergeHandedOver(kept, patient, { here: by, there: giver });
+  const logged = await signed(here === null ? patient : merged(here));
+  const noted = (record: PatientDocument) => ({
+    ...record,
+    handOvers: [...record.handOvers, taken],
+    log: [...record.log, logged],
+  });
   if (here === null) await repository.patients.add(noted(patient));
-  else await repository.patients.update(here.id, (kept) => noted(mergeHandedOver(kept, patient, by)));
+  else await repository.patients.update(here.id, (kept) => noted(merged(kept)));
 }
 
 async function take(

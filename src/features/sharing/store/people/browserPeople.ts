@@ -13,6 +13,11 @@ export function browserPeople(notes: Notes): PeopleWorld {
       if (!notes.isLasting) throw storageProblem('private-window');
       await notes.write('people', text);
     },
+    onInitials(initials) {
+      // A review is signed with the same initials, unless others were given there.
+      if ((notes.read('reviewer') ?? '') === '')
+        void notes.write('reviewer', initials).catch(() => undefined);
+    },
     ownKeys: async () => parseKeyPairs(await notes.readAnew('keys')).map(({ recipient }) => recipient),
     saveBlob,
     now: () => new Date(),

@@ -29,6 +29,8 @@ export interface PeopleWorld {
   readText(): Promise<string | null>;
   /** Rejects where it can't be kept. */
   writeText(text: string): Promise<void>;
+  /** Called with the own initials once they are kept. */
+  onInitials(initials: string): void;
   /** The public keys of this device, earlier ones included. */
   ownKeys(): Promise<readonly string[]>;
   saveBlob(fileName: string, blob: Blob): void;
@@ -78,8 +80,12 @@ export function createPeople(world: PeopleWorld): People {
 
   return {
     store,
-    setInitials: (initials) =>
-      attempt('keep', () => change((people) => ({ ...people, initials: plainInitials(initials) }))),
+    setInitials: (typed) =>
+      attempt('keep', async () => {
+        const initials = plainInitials(typed);
+        await change((people) => ({ ...people, initials }));
+        world.onInitials(initials);
+      }),
     saveCard(key) {
       const { initials } = get();
       if (initials === '') return;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { newPatient } from '#documents/patient/newPatient';
-import { listPatients, searchPatients } from '#features/patients/rules/listPatients';
+import { coverRows, listPatients, searchPatients } from '#features/patients/rules/listPatients';
 import { buildOverview } from '#features/patients/rules/overview';
 import { listedRecording, listedSession, readingOf } from '../../../../support/listedSession';
 import { smallPlan } from '../../../../support/smallPlan';
@@ -97,5 +97,29 @@ describe('searchPatients(rows, search)', () => {
     expect(found('7')).toHaveLength(2);
     expect(found('')).toHaveLength(2);
     expect(found('lynx')).toEqual([]);
+  });
+});
+
+describe('coverRows(rows)', () => {
+  it('lists who needs a look that nobody took for three days, the longest first', () => {
+    const patients = [1, 2, 3, 4, 5].map((digit) => patient(digit, `Blue Heron ${digit}`));
+    patients[3]!.marks = [viewed(idOf(4))];
+    const at = (digit: number, startedAt: string, sets = [out]) =>
+      [
+        idOf(digit),
+        buildOverview([listedSession({ id: idOf(digit), startedAt, sets })], null, 'now'),
+      ] as const;
+    const overviews = new Map([
+      at(1, '2026-04-17T06:00:00.000Z'), // Three days.
+      at(2, '2026-04-10T06:00:00.000Z'), // Ten days.
+      at(3, '2026-04-17T06:00:00.001Z'), // A moment less than three days.
+      at(4, '2026-04-01T06:00:00.000Z'), // Somebody looked.
+      at(5, '2026-04-01T06:00:00.000Z', [listedRecording()]), // Nothing stands out.
+    ]);
+    const rows = coverRows(listPatients(patients, overviews, nowMs));
+    expect(rows.map(({ pseudonym, unseenDays }) => [pseudonym, unseenDays])).toEqual([
+      ['Blue Heron 2', 10],
+      ['Blue Heron 1', 3],
+    ]);
   });
 });

@@ -5,6 +5,7 @@ import { createPatients } from '#features/patients/store/createPatients';
 import { createTestDevice } from '../../../../support/openTestRepository';
 import { smallRecording } from '../../../../support/smallRecording';
 import { smallSession } from '../../../../support/smallSession';
+import { testLog } from '../../../../support/testLog';
 
 const recording = smallRecording();
 const session = { ...smallSession(), planId: null, sets: smallSession().sets.slice(0, 1) };
@@ -135,9 +136,10 @@ describe('createPatientIndex(world)', () => {
 
 describe('createPatients(world)', () => {
   it('marks sessions and keeps notes; the list follows', async () => {
-    const { index, keep, world } = await opened();
+    const { repository, index, keep, world } = await opened();
+    const log = testLog(repository);
     const kept = await keep(1, 'Blue Heron 7');
-    const patients = createPatients({ ...world, index, writePlan: () => Promise.resolve() });
+    const patients = createPatients({ ...world, index, log, writePlan: () => Promise.resolve() });
     await patients.enter();
     const [row] = patients.store.getState().rows!;
     expect(row).toMatchObject({ pseudonym: 'Blue Heron 7', counts: { new: 1 } });
@@ -160,6 +162,13 @@ describe('createPatients(world)', () => {
     });
     await patients.enter();
     expect(patients.store.getState().rows![0]).toMatchObject({ counts: { new: 0, viewed: 1 } });
+    // It is signed that nothing is left to do, once, and not that somebody looked.
+    await patients.open(row!.id);
+    await patients.mark(kept.id, 'settled');
+    await patients.mark(kept.id, 'settled');
+    expect(patients.store.getState().log.entries).toMatchObject([
+      { entry: { what: 'session-settled', about: kept.id, by: 'AB' } },
+    ]);
     expect(await patients.add(' Blue  Heron 7')).toBe(row!.id);
     expect(await patients.add('Red Lynx 12')).not.toBe(row!.id);
     await patients.open(idOf(9));

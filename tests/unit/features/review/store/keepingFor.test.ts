@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { emptyReview } from '#documents/recording/reviewSchema';
 import { browserPatients } from '#features/review/store/browserPatients';
 import { createTestDevice } from '../../../../support/openTestRepository';
 import { smallRecording } from '../../../../support/smallRecording';
 import { settle, startReview, trackedReview, video } from '../../../../support/startReview';
+import { testLog } from '../../../../support/testLog';
 
 describe('review.keepFor(pseudonym, day)', () => {
   it('keeps what was measured for a patient, and then every change of it', async () => {
@@ -76,6 +78,7 @@ describe('browserPatients(world)', () => {
     let ids = 0;
     const patients = browserPatients({
       openRepository: () => Promise.resolve({ repository, problem: null }),
+      log: testLog(repository),
       newId: () => `${++ids}b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d99`,
       now: () => new Date('2026-04-05T08:00:00.000Z'),
     });
@@ -99,5 +102,10 @@ describe('browserPatients(world)', () => {
     const kept = (await repository.recordings.findHead(other.id))!;
     await save({ ...kept.recording, note: 'changed in the review' });
     expect((await repository.recordings.findHead(other.id))!.recording.note).toBe('changed in the review');
+    const logOf = async () => (await repository.patients.list()).found[0]!.log;
+    expect(await logOf()).toEqual([]);
+    const reviewed = { by: 'AB', at: '2026-04-07T12:00:00.000Z' };
+    await save({ ...kept.recording, review: { ...emptyReview, reviewed } });
+    expect(await logOf()).toMatchObject([{ what: 'review', about: other.id, by: 'AB' }]);
   });
 });

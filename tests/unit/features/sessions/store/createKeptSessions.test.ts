@@ -17,6 +17,7 @@ import { smallPlan } from '../../../../support/smallPlan';
 import { smallRecording } from '../../../../support/smallRecording';
 import { smallSession } from '../../../../support/smallSession';
 import { smallSetStart } from '../../../../support/smallSet';
+import { testLog } from '../../../../support/testLog';
 
 const recording = smallRecording();
 const session = smallSession();
@@ -59,6 +60,7 @@ function openSessionsScreen(
     },
     forgetRest: () => undefined,
     review,
+    log: testLog(repository),
     sureness: () => world.sureness,
     sessionsOf: () => Promise.resolve([]),
   });
@@ -225,6 +227,7 @@ describe('enter()', () => {
       later: () => () => undefined,
       forgetRest: () => undefined,
       review: createReview(fakeAdapters().adapters),
+      log: { add: () => Promise.resolve() },
       sureness: () => usualSureness,
       sessionsOf: () => Promise.resolve([]),
     });

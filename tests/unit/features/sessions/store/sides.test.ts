@@ -18,6 +18,7 @@ import { createTestDevice } from '../../../../support/openTestRepository';
 import { smallRecording } from '../../../../support/smallRecording';
 import { smallSession } from '../../../../support/smallSession';
 import { settle } from '../../../../support/startReview';
+import { testLog } from '../../../../support/testLog';
 
 const right = smallRecording();
 /** The same person with the names of the legs exchanged throughout: a recording of the left leg. */
@@ -64,6 +65,7 @@ async function listOf(device: Awaited<ReturnType<ReturnType<typeof createTestDev
     later: () => () => undefined,
     forgetRest: () => undefined,
     review,
+    log: testLog(device),
     sureness: () => usualSureness,
     sessionsOf: () => Promise.resolve([]),
   });

@@ -8,7 +8,7 @@ import type { SessionDocument } from '#documents/session/sessionDocument';
 import { asReceived } from '#features/sharing/store/asReceived';
 import { createClinic } from '#features/sharing/store/createClinic';
 import { createSending } from '#features/sharing/store/createSending';
-import { senderSigner } from '#features/sharing/store/senderSigner';
+import { deviceSigner } from '#shell/deviceSigner';
 import { tombstoneName } from '#shell/receivedNotes';
 import type { KeyPair } from '#shell/seal';
 import { keyWords } from '#words/keyWords';
@@ -49,7 +49,7 @@ async function twoDevices() {
     coveringFault: () => Promise.resolve(null),
     coverVideo: () => Promise.reject(new Error('No video is written here.')),
     share: () => Promise.resolve(false),
-    signerFor: (planId) => (device.canSign ? senderSigner(device.keys)(planId) : Promise.resolve(null)),
+    signerFor: (planId) => (device.canSign ? deviceSigner(device.keys)(planId) : Promise.resolve(null)),
     saveBlob: (fileName, blob) => void saved.push(new File([blob], fileName)),
     now: () => homeClock.now,
   });

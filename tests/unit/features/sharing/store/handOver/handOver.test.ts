@@ -7,12 +7,12 @@ import { packHandOver } from '#features/sharing/store/handOver/packHandOver';
 import { packPart } from '#features/sharing/store/packedPart';
 import { tombstoneName } from '#shell/receivedNotes';
 import { newKeyPair, sealFor } from '#shell/seal';
-import { newSigningPair, publicHalf, sign } from '#shell/signing';
 import { createTestDevice } from '../../../../../support/openTestRepository';
 import { smallPlan } from '../../../../../support/smallPlan';
 import { smallRecording } from '../../../../../support/smallRecording';
 import { smallSession } from '../../../../../support/smallSession';
 import { smallSetStart } from '../../../../../support/smallSet';
+import { testLog, testSigner } from '../../../../../support/testLog';
 
 const recording = smallRecording();
 const session = { ...smallSession(), sets: [{ ...smallSession().sets[0]!, sessionId: recording.id }] };
@@ -29,14 +29,7 @@ const patient = newPatient(
   '2026-02-01T04:05:06.000Z',
 );
 const [ownKey, theirKey, thirdKey] = await Promise.all([newKeyPair(), newKeyPair(), newKeyPair()]);
-const pair = await newSigningPair();
-const signer = {
-  key: await publicHalf(pair),
-  sign: async (line: Uint8Array<ArrayBuffer>) => ({
-    key: await publicHalf(pair),
-    signature: await sign(pair, line),
-  }),
-};
+const signer = await testSigner();
 const colleague = { initials: 'KN', key: theirKey.recipient };
 
 async function device(initials: string, key: typeof ownKey) {
@@ -105,6 +98,14 @@ describe('createHandOver(world)', () => {
     const taken = { by: 'KN', kind: 'taken', colleague: 'AB', key: signer.key };
     expect((await recordOf(from.repository)).handOvers).toMatchObject([sent]);
     expect((await recordOf(to.repository)).handOvers).toMatchObject([sent, taken]);
+    const { log, handOvers } = await recordOf(to.repository);
+    expect(log.map(({ what, about, by }) => [what, about, by])).toEqual([
+      ['given', handOvers[0]!.id, 'AB'],
+      ['taken', handOvers[1]!.id, 'KN'],
+    ]);
+    const { entries, missing } = await testLog(to.repository).check(await recordOf(to.repository));
+    expect(entries.map(({ standing }) => standing)).toEqual(['fits', 'fits']);
+    expect(missing).toBe(0);
   });
 
   it('leaves what is the same, and finds nothing to add the second time', async () => {

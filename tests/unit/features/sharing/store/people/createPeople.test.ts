@@ -9,6 +9,7 @@ const [own, theirs, later] = await Promise.all([newKeyPair(), newKeyPair(), newK
 function open(first: string | null = null) {
   const kept = { text: first, isFull: false };
   const saved: Blob[] = [];
+  const told: string[] = [];
   const people = createPeople({
     firstText: first,
     readText: () => Promise.resolve(kept.text),
@@ -17,11 +18,12 @@ function open(first: string | null = null) {
       kept.text = text;
       return Promise.resolve();
     },
+    onInitials: (initials) => void told.push(initials),
     ownKeys: () => Promise.resolve([own.recipient]),
     saveBlob: (_, blob) => void saved.push(blob),
     now: () => new Date('2026-05-06T07:08:09Z'),
   });
-  return { people, kept, saved, state: () => people.store.getState() };
+  return { people, kept, saved, told, state: () => people.store.getState() };
 }
 
 const card = keyCardOf({ initials: 'KN', key: theirs.recipient });
@@ -47,10 +49,11 @@ describe('createPeople(world)', () => {
   });
 
   it('gives the own key with the own initials', async () => {
-    const { people, saved } = open();
+    const { people, saved, told } = open();
     people.saveCard(own.recipient);
     expect(saved).toEqual([]);
     await people.setInitials(' QM ');
+    expect(told).toEqual(['QM']);
     people.saveCard(own.recipient);
     expect(await saved[0]?.text()).toBe(`overfoot-key:1:QM:${own.recipient}\n`);
   });
