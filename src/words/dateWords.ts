@@ -1,9 +1,14 @@
 import { locale } from './messages/message';
 
-/** On which day, in the reader's own time: 'Sun 5 Apr 2026'. */
+/**
+ * On which day: 'Sun 5 Apr 2026'.
+ *
+ * @param iso  ISO 8601: a moment, whose day is that of the reader's own time, or a day of the calendar
+ */
 export function dayWords(iso: string): string {
   const day = { weekday: 'short', day: 'numeric', month: 'short', year: 'numeric' } as const;
-  return new Intl.DateTimeFormat(locale(), day).format(new Date(iso)).replace(',', '');
+  const zone = iso.includes('T') ? {} : { timeZone: 'UTC' }; // As `new Date` reads a day without a time.
+  return new Intl.DateTimeFormat(locale(), { ...day, ...zone }).format(new Date(iso)).replace(',', '');
 }
 
 /**
