@@ -2,10 +2,15 @@ import { alwaysEnds, type Assessment, type AssessmentUnit } from '#core/assessme
 import type { AssessmentChange } from '#core/assessments/assessmentChange';
 import { findAssessment } from '#core/assessments/assessments';
 import type { BalanceReach } from '#core/assessments/balanceReach';
+import type { BendCount } from '#core/assessments/countInwardBends';
 import type { RiseCount, RiseTest } from '#core/assessments/countRises';
 import { effusionGrades, type EffusionGrade } from '#core/assessments/effusion';
-import type { miniSquat } from '#core/assessments/miniSquat';
-import type { StepDownRating } from '#core/assessments/stepDownRating';
+import { miniSquatClass, type miniSquat } from '#core/assessments/miniSquat';
+import {
+  stepDownQuality,
+  type StepDownObservation,
+  type StepDownRating,
+} from '#core/assessments/stepDownRating';
 import { formatTime } from './formatTime';
 import { oneDecimal } from './oneDecimal';
 
@@ -24,6 +29,17 @@ export function resultWords({ unit, most }: Assessment, value: number): string {
   const end = value === most && unit !== 'points' ? ', where the test ends' : '';
   return `${oneDecimal(value)} ${value === 1 ? one : many}${end}`;
 }
+
+/** A result with its unit, and with the class that a published rule makes of it where there is one. */
+export function classedResult(assessment: Assessment, value: number): string {
+  const words = resultWords(assessment, value);
+  if (assessment.id === 'step-down-quality') return `${words} of 6, ${stepDownQuality(value)}`;
+  if (assessment.id === 'mini-squat')
+    return `inward in ${oneDecimal(value)} of 5 bends, knee ${footWords(miniSquatClass(value))}`;
+  return words;
+}
+
+const footWords = (found: 'over' | 'inward') => `${found === 'over' ? 'over' : 'inward of'} the foot`;
 
 /** How the test is done, for whoever gives it; with what ends it, in any test the same first. */
 export function protocolSentences({ protocol }: Assessment): string[] {
@@ -46,7 +62,7 @@ export function assessmentSentences(
   results: { left: number | null; right: number | null },
 ): string[] {
   const { name, published, reliability, notTold } = assessment;
-  const leg = (value: number | null) => (value === null ? 'not done' : resultWords(assessment, value));
+  const leg = (value: number | null) => (value === null ? 'not done' : classedResult(assessment, value));
   return [
     `${name}: left ${leg(results.left)}; right ${leg(results.right)}.`,
     ...(published.length === 0
@@ -124,6 +140,54 @@ function whyNotCounted(count: Exclude<RiseCount, { kind: 'counted' }>): string {
   }
 }
 
+/** What a recording says of a mini squat, and what is still for the eye. */
+export function bendCountSentences(count: BendCount): string[] {
+  if (count.kind === 'other-leg')
+    return ['Not counted: it looks as if the other leg worked. Enter it by hand.'];
+  if (count.kind === 'too-few-bends')
+    return [`Not counted: only ${count.bends} of 5 bends are complete. Enter it by hand.`];
+  const { bends, inward, found, more } = count;
+  const at = (isInward: boolean | null) =>
+    bends.filter((bend) => bend.isInward === isInward).map(({ startMs }) => formatTime(startMs));
+  const [surely, unknown] = [at(true), at(null)];
+  const deg = bends.flatMap(({ bendDeg }) => bendDeg ?? []);
+  return [
+    inward === null
+      ? `Inward of the foot in ${surely.length} of 5 bends; can’t tell of those at ${unknown.join(', ')}. Look at them, and enter the number by hand.`
+      : `Inward of the foot in ${inward} of 5 bends${surely.length === 0 ? '' : `: at ${surely.join(', ')}`}.`,
+    ...(inward === null && found !== null
+      ? [`Whichever way those are, it counts as knee ${footWords(found)}.`]
+      : []),
+    ...(deg.length === 0
+      ? []
+      : [
+          `The knee bent to about ${Math.round(Math.min(...deg))}° to ${Math.round(Math.max(...deg))}°; as published it is about 50°.`,
+        ]),
+    ...(more === 0 ? [] : [`Bends after the fifth do not count: ${more}.`]),
+    'The line is the foot’s own, from heel to toes, where the eye takes the second toe. The camera does not tell ' +
+      'whether the pace was kept or a hand helped.',
+  ];
+}
+
+/** What was seen of a step-down, in the order in which it is rated; for the record. */
+export function stepDownSeenWords(seen: StepDownObservation): string {
+  const words = [
+    ...(seen.armsUsed ? ['an arm was used'] : []),
+    ...(seen.trunkLeaned ? ['the trunk leaned'] : []),
+    ...(seen.pelvisLeftLevel ? ['the pelvis left level'] : []),
+    ...(seen.kneeInward === 'none' ? [] : [`knee ${stepDownKneeWords[seen.kneeInward]}`]),
+    ...(seen.unsteady ? ['unsteady'] : []),
+  ];
+  return words.length === 0 ? 'nothing of the list' : words.join(', ');
+}
+
+/** How far inward the bump below the kneecap went. */
+export const stepDownKneeWords = {
+  none: 'to the second toe at most',
+  'beyond-second-toe': 'beyond the second toe',
+  'beyond-inner-border': 'beyond the inner border of the foot',
+} as const satisfies Record<StepDownObservation['kneeInward'], string>;
+
 /** What a step-down was rated. */
 export function stepDownSentence({ points, quality }: StepDownRating): string {
   return `Step-down by eye: ${points} of 6 points, ${quality}.`;
@@ -146,7 +210,7 @@ export function reachSentence(reach: BalanceReach): string {
 /** Which class a mini squat belongs to. */
 export function miniSquatSentence(found: ReturnType<typeof miniSquat>): string {
   if (found === null) return 'Mini squat: not measured. Too few bends were seen; film it again.';
-  return `Mini squat: knee ${found === 'over' ? 'over' : 'inward of'} the foot.`;
+  return `Mini squat: knee ${footWords(found)}.`;
 }
 
 /** Two examinations of one knee; two raters are often a grade apart. */

@@ -36,7 +36,7 @@ test('the count of a one-leg rise is taken from a recorded set, corrected by eye
   const card = page.getByRole('region', { name: 'Tests of function' });
   await card.getByRole('button', { name: 'Write down a test' }).click();
   await card.getByLabel('Test', { exact: true }).selectOption('One-leg rise, to the end');
-  await expect(card).toContainText('No recorded set of single-leg sit-to-stands with the left leg is kept');
+  await expect(card).toContainText('No recorded set (single-leg sit-to-stand, left leg) is kept');
   await card.getByLabel('Or take it from a recorded set').selectOption({ index: 1 });
   await expect(card.getByRole('status')).toContainText(/^9 repetitions, from \d/);
   await expect(card.getByRole('status')).toContainText('whether the other foot touched the floor');

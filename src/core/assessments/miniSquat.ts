@@ -1,6 +1,11 @@
 /** Bends inward from which a mini squat counts as one with the knee inward. Source: Ageberg 2010 (from memory) */
 export const inwardBends = 3;
 
+/** The class of five bends that were all seen. */
+export function miniSquatClass(inward: number): 'over' | 'inward' {
+  return inward >= inwardBends ? 'inward' : 'over';
+}
+
 /**
  * Which of the two classes a mini squat belongs to.
  *

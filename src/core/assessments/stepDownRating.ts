@@ -31,5 +31,10 @@ export function stepDownRating(seen: StepDownObservation): StepDownRating {
     Boolean,
   ).length;
   const points = single + kneePoints[seen.kneeInward];
-  return { points, quality: points <= 1 ? 'good' : points <= 3 ? 'medium' : 'poor' };
+  return { points, quality: stepDownQuality(points) };
+}
+
+/** The class of a sum of points, 0 to 6. */
+export function stepDownQuality(points: number): StepDownRating['quality'] {
+  return points <= 1 ? 'good' : points <= 3 ? 'medium' : 'poor';
 }

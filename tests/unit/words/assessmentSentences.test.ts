@@ -5,9 +5,12 @@ import type { RiseCount } from '#core/assessments/countRises';
 import {
   assessmentChangeSentence,
   assessmentSentences,
+  bendCountSentences,
+  classedResult,
   protocolSentences,
   resultWords,
   riseCountSentences,
+  stepDownSeenWords,
 } from '#words/assessmentSentences';
 
 describe('resultWords(assessment, value)', () => {
@@ -21,6 +24,65 @@ describe('resultWords(assessment, value)', () => {
     [resultWords(findAssessment('strength'), 2.35), '2.4 N/kg'],
   ])('%s', (words, expected) => {
     expect(words).toBe(expected);
+  });
+});
+
+describe('classedResult(assessment, value)', () => {
+  it.each([
+    // 0 to 1 good, 2 to 3 medium, 4 and more poor (Piva 2006); inward from 3 of 5 on (Ageberg 2010).
+    [classedResult(findAssessment('step-down-quality'), 1), '1 point of 6, good'],
+    [classedResult(findAssessment('step-down-quality'), 3), '3 points of 6, medium'],
+    [classedResult(findAssessment('step-down-quality'), 6), '6 points of 6, poor'],
+    [classedResult(findAssessment('mini-squat'), 2), 'inward in 2 of 5 bends, knee over the foot'],
+    [classedResult(findAssessment('mini-squat'), 5), 'inward in 5 of 5 bends, knee inward of the foot'],
+    [classedResult(findAssessment('wall-sit'), 40), '40 s'],
+  ])('%s', (words, expected) => {
+    expect(words).toBe(expected);
+  });
+});
+
+describe('stepDownSeenWords(seen)', () => {
+  const nothing = {
+    ...{ armsUsed: false, trunkLeaned: false, pelvisLeftLevel: false, unsteady: false },
+    kneeInward: 'none' as const,
+  };
+  it('names what was seen in the order of the list', () => {
+    expect(stepDownSeenWords(nothing)).toBe('nothing of the list');
+    expect(
+      stepDownSeenWords({ ...nothing, trunkLeaned: true, kneeInward: 'beyond-second-toe', unsteady: true }),
+    ).toBe('the trunk leaned, knee beyond the second toe, unsteady');
+  });
+});
+
+describe('bendCountSentences(count)', () => {
+  const bends = (isInward: (boolean | null)[]) =>
+    isInward.map((one, index) => ({ startMs: 4000 * index, isInward: one, bendDeg: 48 + index }));
+  it('says when the knee went inward, and how far it bent', () => {
+    const [count, deg] = bendCountSentences({
+      ...{ kind: 'counted', bends: bends([true, false, true, false, false]) },
+      ...{ inward: 2, found: 'over', more: 0 },
+    });
+    expect(count).toMatch(/^Inward of the foot in 2 of 5 bends: at .+, .+\.$/);
+    expect(deg).toBe('The knee bent to about 48° to 52°; as published it is about 50°.');
+  });
+
+  it('gives no number where some can’t be told, and the class where they can’t change it', () => {
+    const told = bendCountSentences({
+      ...{ kind: 'counted', bends: bends([true, true, true, null, false]) },
+      ...{ inward: null, found: 'inward', more: 1 },
+    });
+    expect(told[0]).toMatch(
+      /^Inward of the foot in 3 of 5 bends; can’t tell of those at .+ enter the number/,
+    );
+    expect(told).toContain('Whichever way those are, it counts as knee inward of the foot.');
+    expect(told).toContain('Bends after the fifth do not count: 1.');
+  });
+
+  it('says why nothing is counted', () => {
+    expect(bendCountSentences({ kind: 'too-few-bends', bends: 4 })).toEqual([
+      'Not counted: only 4 of 5 bends are complete. Enter it by hand.',
+    ]);
+    expect(bendCountSentences({ kind: 'other-leg' })[0]).toMatch(/^Not counted: .*other leg/);
   });
 });
 

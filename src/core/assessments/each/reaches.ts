@@ -24,6 +24,28 @@ const balance = {
 
 /** Tests of balance and of how far a joint goes. */
 export const reachAssessments = [
+  {
+    id: 'leg-length',
+    name: 'Length of the leg',
+    unit: 'cm',
+    better: null,
+    most: null,
+    protocol: {
+      fixed: ['who measured'],
+      steps: [
+        'Lie on the back, legs straight and a hand apart.',
+        'Measure with a tape from the front of the hip (the bony point of the pelvis) to the inner ankle.',
+      ],
+      ends: [],
+      tries: { practice: 0, counted: 2, taken: 'mean' },
+      restSeconds: 0,
+      camera: 'by-hand',
+    },
+    error: null,
+    reliability: [],
+    published: [],
+    notTold: ['It only serves to tell reaches in percent of the leg.'],
+  },
   { id: 'reach-front', name: 'Balance reach to the front', ...balance },
   { id: 'reach-back-inward', name: 'Balance reach backwards, across', ...balance },
   { id: 'reach-back-outward', name: 'Balance reach backwards, outward', ...balance },

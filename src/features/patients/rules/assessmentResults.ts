@@ -65,6 +65,7 @@ function symmetryOf(
   painfulSide: PatientDocument['painfulSide'],
 ): AssessmentCourse['symmetry'] {
   const involved = sides.find((side) => side === painfulSide);
+  if (assessment.better === null) return null;
   if (involved === undefined || !(symmetryUnits as readonly string[]).includes(assessment.unit)) return null;
   const [own, other] = [results[involved], results[otherSide(involved)]];
   if (own === null || other === null || other <= 0) return null;

@@ -1,11 +1,15 @@
 import { useId, useState } from 'react';
-import { riseTask, type RiseTest } from '#core/assessments/countRises';
+import { bendTask } from '#core/assessments/countInwardBends';
+import { riseTask } from '#core/assessments/countRises';
+import type { TaskId } from '#core/exercises/exercises';
 import type { Side } from '#core/protocol/side';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { ErrorLine } from '#ui/components/ErrorLine';
-import { riseCountSentences } from '#words/assessmentSentences';
+import { bendCountSentences, riseCountSentences } from '#words/assessmentSentences';
 import { dayWords } from '#words/dateWords';
+import { exerciseName } from '#words/exerciseWords';
 import { usePatients } from '../patientsContext';
+import type { CameraCount, CameraTest } from '../store/readCameraCount';
 
 /** A count as it is taken over. */
 export interface TakenCount {
@@ -16,7 +20,7 @@ export interface TakenCount {
 }
 
 interface Props {
-  test: RiseTest;
+  test: CameraTest;
   side: Side;
   sessions: readonly ListedSession[];
   onTake: (taken: TakenCount) => void;
@@ -29,11 +33,12 @@ export function TakeCount({ test, side, sessions, onTake }: Props) {
   const [chosen, setChosen] = useState('');
   const [said, setSaid] = useState<readonly string[]>([]);
   const [isLost, setLost] = useState(false);
-  const sets = recordedSets(sessions, side);
+  const task = test === 'mini-squat' ? bendTask : riseTask;
+  const sets = recordedSets(sessions, side, task);
   if (sets.length === 0)
     return (
       <p className="small soft programme-take">
-        No recorded set of single-leg sit-to-stands with the {side} leg is kept, from which it could be
+        No recorded set ({exerciseName(task).toLowerCase()}, {side} leg) is kept, from which it could be
         counted.
       </p>
     );
@@ -43,11 +48,11 @@ export function TakeCount({ test, side, sessions, onTake }: Props) {
     setLost(false);
     const set = sets.find((one) => one.id === id);
     if (set === undefined) return;
-    const count = await patients.readRiseCount(id, test);
-    if (count === null) return setLost(true);
-    setSaid(riseCountSentences(test, count));
-    if (count.kind === 'counted')
-      onTake({ value: count.value, of: set.name, seatHeightCm: set.seatHeightCm });
+    const found = await patients.readCameraCount(id, test);
+    if (found === null) return setLost(true);
+    const { said: sentences, value } = toldOf(found);
+    setSaid(sentences);
+    if (value !== null) onTake({ value, of: set.name, seatHeightCm: set.seatHeightCm });
   };
   return (
     <div className="programme-take">
@@ -82,13 +87,26 @@ export function TakeCount({ test, side, sessions, onTake }: Props) {
   );
 }
 
+/** What is said of a count, and the number that is taken over; null where there is none. */
+function toldOf(found: CameraCount): { said: string[]; value: number | null } {
+  if (found.test === 'mini-squat')
+    return {
+      said: bendCountSentences(found.count),
+      value: found.count.kind === 'counted' ? found.count.inward : null,
+    };
+  return {
+    said: riseCountSentences(found.test, found.count),
+    value: found.count.kind === 'counted' ? found.count.value : null,
+  };
+}
+
 /** The newest first. */
-function recordedSets(sessions: readonly ListedSession[], side: Side) {
+function recordedSets(sessions: readonly ListedSession[], side: Side, task: TaskId) {
   return [...sessions]
     .sort((a, b) => Date.parse(b.startedAt) - Date.parse(a.startedAt))
     .flatMap(({ startedAt, sets }) =>
       sets.flatMap(({ line, reading, asked }) =>
-        line.sessionId !== null && line.task === riseTask && line.side === side && reading.state === 'read'
+        line.sessionId !== null && line.task === task && line.side === side && reading.state === 'read'
           ? [
               {
                 id: line.sessionId,

@@ -1,7 +1,6 @@
 import { useId, useState, type FormEvent } from 'react';
 import { Button } from 'react-aria-components';
 import { assessments, findAssessment, type AssessmentId } from '#core/assessments/assessments';
-import { riseTests } from '#core/assessments/countRises';
 import { effusionGrades } from '#core/assessments/effusion';
 import { sides, type Side } from '#core/protocol/side';
 import { longestPatientText } from '#documents/patient/patientDocument';
@@ -11,6 +10,10 @@ import { protocolSentences, resultWords } from '#words/assessmentSentences';
 import { capitalised } from '#words/capitalised';
 import { usePatients } from '../patientsContext';
 import { parseTries } from '../rules/assessmentResults';
+import { isOfReach, legLength } from '../rules/reachResults';
+import { cameraTests } from '../store/readCameraCount';
+import { RateStepDown } from './RateStepDown';
+import { ReachForm } from './ReachForm';
 import { TakeCount, type TakenCount } from './TakeCount';
 
 const nothing = { asDone: '', left: '', right: '', pain: '', remark: '', by: '' };
@@ -21,16 +24,52 @@ interface Props {
   onClose: () => void;
 }
 
+/** The balance reach is written down as a whole: three directions and the length of the leg. */
+const reach = 'balance-reach';
+type Choice = AssessmentId | typeof reach;
+const choices = assessments.flatMap(({ id, name }): { id: Choice; name: string }[] => {
+  if (!isOfReach(id)) return [{ id: id as AssessmentId, name }];
+  return id === legLength ? [{ id: reach, name: 'Balance reach, three directions' }] : [];
+});
+
 /** Writes down a test with both legs, as it was done by hand or as a recording has it. */
 export function TestForm({ sessions, onClose }: Props) {
+  const field = useId();
+  const [chosen, setChosen] = useState(choices[0]!.id);
+  return (
+    <>
+      <div className="programme-decide">
+        <label htmlFor={field}>Test</label>
+        <select
+          id={field}
+          className="text-input"
+          value={chosen}
+          onChange={({ target }) => setChosen(target.value as Choice)}
+        >
+          {choices.map(({ id, name }) => (
+            <option key={id} value={id}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </div>
+      {chosen === reach ? (
+        <ReachForm onClose={onClose} />
+      ) : (
+        <OneTestForm key={chosen} test={chosen} sessions={sessions} onClose={onClose} />
+      )}
+    </>
+  );
+}
+
+function OneTestForm({ test, sessions, onClose }: Props & { test: AssessmentId }) {
   const patients = usePatients();
   const fields = useId();
-  const [test, setTest] = useState<AssessmentId>(assessments[0]!.id as AssessmentId);
   const { by: known, remember } = useInitials();
   const [form, setForm] = useState({ ...nothing, by: known });
   const [lacks, setLacks] = useState<string | null>(null);
   const assessment = findAssessment(test);
-  const riseTest = riseTests.find((id) => id === test);
+  const cameraTest = cameraTests.find((id) => id === test);
   const take = (side: Side, { value, of, seatHeightCm }: TakenCount) =>
     setForm((before) => {
       const origin = `${capitalised(side)}: ${resultWords(assessment, value)} by the camera, ${of}.`;
@@ -41,6 +80,12 @@ export function TestForm({ sessions, onClose }: Props) {
         asDone: before.asDone === '' && seatHeightCm !== null ? `seat ${seatHeightCm} cm` : before.asDone,
         remark: `${rest.trim()} ${origin}`.trim().slice(0, longestPatientText.remark),
       };
+    });
+  const rate = (side: Side, points: number, seen: string) =>
+    setForm((before) => {
+      const rest = before.remark.replace(new RegExp(`${capitalised(side)}, seen: [^.]*\\.`), '');
+      const remark = `${rest.trim()} ${capitalised(side)}, seen: ${seen}.`.trim();
+      return { ...before, [side]: String(points), remark: remark.slice(0, longestPatientText.remark) };
     });
   const submit = async (event: FormEvent) => {
     event.preventDefault();
@@ -87,19 +132,6 @@ export function TestForm({ sessions, onClose }: Props) {
   );
   return (
     <form className="programme-decide" onSubmit={(event) => void submit(event)}>
-      <label htmlFor={`${fields}-test`}>Test</label>
-      <select
-        id={`${fields}-test`}
-        className="text-input"
-        value={test}
-        onChange={({ target }) => setTest(target.value as AssessmentId)}
-      >
-        {assessments.map(({ id, name }) => (
-          <option key={id} value={id}>
-            {name}
-          </option>
-        ))}
-      </select>
       <ol className="small programme-protocol">
         {protocolSentences(assessment).map((sentence) => (
           <li key={sentence}>{sentence}</li>
@@ -109,10 +141,13 @@ export function TestForm({ sessions, onClose }: Props) {
       {sides.map((side) => (
         <div key={side} className="programme-field">
           {field(side, `${capitalised(side)} leg, each try, ${unitWords(assessment.unit)}`, 200)}
-          {riseTest !== undefined && (
+          {test === 'step-down-quality' && (
+            <RateStepDown side={side} onRate={(points, seen) => rate(side, points, seen)} />
+          )}
+          {cameraTest !== undefined && (
             <TakeCount
-              key={riseTest}
-              test={riseTest}
+              key={cameraTest}
+              test={cameraTest}
               side={side}
               sessions={sessions}
               onTake={(taken) => take(side, taken)}

@@ -1,5 +1,4 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { RiseCount, RiseTest } from '#core/assessments/countRises';
 import type { Sureness } from '#core/chance/grade';
 import { ensurePatient } from '#device/storage/ensurePatient';
 import type { OpenedRepository } from '#device/storage/openRepository';
@@ -25,9 +24,9 @@ import { patientBundle } from './patientBundle';
 import { initialPatientsState, type PatientsState } from './patientsState';
 import { patientRepetitions, patientSessions } from './patientTables';
 import { planOfText } from './planOfText';
+import { readCameraCount, type CameraCount, type CameraTest } from './readCameraCount';
 import { readEyeSet, type EyeSet } from './readEyeSet';
 import { readPractice } from './readPractice';
-import { readRiseCount } from './readRiseCount';
 import { readStills, type ReportStills } from './readStills';
 
 /** What every new entry of a record has. */
@@ -68,12 +67,12 @@ export interface Patients {
   /** Marks a session of the open patient as viewed or settled. */
   mark(sessionId: string, state: SessionMark['state']): Promise<void>;
   /**
-   * Adds to the open patient's record.
+   * Adds to the open patient's record; `newId` is for what is more than one entry.
    *
    * @param did  what of it is signed; nothing where left out
    */
   record(
-    change: (patient: PatientDocument, entry: Entry) => PatientDocument,
+    change: (patient: PatientDocument, entry: Entry, newId: () => string) => PatientDocument,
     did?: (entry: Entry) => Did,
   ): Promise<void>;
   /** Keeps a questionnaire of FHIR R4 on this device, to be filled in for any patient. */
@@ -94,8 +93,8 @@ export interface Patients {
   readStills(sessions: readonly ListedSession[]): Promise<ReportStills | null>;
   /** A set of the open patient to be judged by eye; null where its video is no longer kept, or it can't be read. */
   readEyeSet(sessions: readonly ListedSession[], recordingId: string): Promise<EyeSet | null>;
-  /** The result of a test of rises from a recording; null where it is no longer kept, or it can't be read. */
-  readRiseCount(recordingId: string, test: RiseTest): Promise<RiseCount | null>;
+  /** The result of a test from a recording; null where it is no longer kept, or it can't be read. */
+  readCameraCount(recordingId: string, test: CameraTest): Promise<CameraCount | null>;
   /** Keeps the demo clinic, whose patients are invented. */
   loadDemo(): Promise<void>;
   dismissProblem(): void;
@@ -232,10 +231,10 @@ export function createPatients(world: PatientsWorld): Patients {
       });
       return found;
     },
-    async readRiseCount(recordingId, test) {
-      let found: RiseCount | null = null;
+    async readCameraCount(recordingId, test) {
+      let found: CameraCount | null = null;
       await attempt('read', async (kept) => {
-        found = await readRiseCount(kept, recordingId, test);
+        found = await readCameraCount(kept, recordingId, test);
       });
       return found;
     },
@@ -275,7 +274,7 @@ export function createPatients(world: PatientsWorld): Patients {
       ),
     record(change, did) {
       const entry = { id: newId(), at: now().toISOString() };
-      return update((patient) => change(patient, entry), did?.(entry));
+      return update((patient) => change(patient, entry, newId), did?.(entry));
     },
     importQuestionnaire: (file) =>
       attempt('open', async ({ notes }) => {
