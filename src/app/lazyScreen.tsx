@@ -23,9 +23,10 @@ export function lazyScreen<Props extends object = object>(
   NotLoaded: () => ReactNode,
   openers: readonly Opener[] = [],
 ) {
-  return lazy(async (): Promise<{ default: ComponentType<Props> }> => {
+  const fetchAll = () => Promise.all([fetchScreen(), ...openers.map((open) => open())]);
+  const screen = lazy(async (): Promise<{ default: ComponentType<Props> }> => {
     try {
-      const [Screen, ...around] = await Promise.all([fetchScreen(), ...openers.map((open) => open())]);
+      const [Screen, ...around] = await fetchAll();
       return {
         default: (props: Props) =>
           around.reduce<ReactNode>((inner, wrap) => wrap(inner), <Screen {...props} />),
@@ -33,5 +34,9 @@ export function lazyScreen<Props extends object = object>(
     } catch {
       return { default: NotLoaded };
     }
+  });
+  return Object.assign(screen, {
+    /** Fetches it before it is shown; what can't be fetched now is tried again when it is. */
+    fetchAhead: () => void fetchAll().catch(() => undefined),
   });
 }

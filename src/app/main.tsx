@@ -2,7 +2,7 @@ import { createPatientLanguage } from '#shell/language/createPatientLanguage';
 import { LanguageProvider } from '#shell/language/languageContext';
 import { loadMessages, speakOnScreens } from './speakOnScreens';
 import './trustedScripts';
-import { StrictMode, Suspense, useLayoutEffect } from 'react';
+import { StrictMode, Suspense, useEffect, useLayoutEffect } from 'react';
 import { createRoot } from 'react-dom/client';
 import { useStore } from 'zustand';
 import '@fontsource/atkinson-hyperlegible/latin-400.css';
@@ -279,6 +279,8 @@ function createScreens(features: Features) {
   };
 }
 
+const fetchAheadAfterMs = 300;
+
 interface CurrentScreenProps {
   screens: ReturnType<typeof createScreens>;
   onStart: () => void;
@@ -296,6 +298,12 @@ function CurrentScreen({ screens, onStart, onSave }: CurrentScreenProps) {
   useLayoutEffect(() => {
     scrollTo(0, 0);
   }, [screen, isTracking]);
+  useEffect(() => {
+    if (name !== 'patients') return;
+    // Most of what is chosen from the list is a patient; the list itself goes first.
+    const timer = setTimeout(() => screens.patient.fetchAhead(), fetchAheadAfterMs);
+    return () => clearTimeout(timer);
+  }, [name, screens]);
   return (
     // With its key, the screen that is left goes at once, and does not wait out of sight for the next one's code.
     <>

@@ -1,3 +1,4 @@
+import { group } from 'd3-array';
 import { Dexie, type DexieOptions, type Table } from 'dexie';
 import { inTime } from '../inTime';
 import { checksumOf } from './checksumOf';
@@ -70,7 +71,7 @@ export async function openRecords(name = 'overfoot', options: DexieOptions = {})
         // A transaction must not wait for anything else.
         const sums = changes.map((change) => ('value' in change ? checksumOf(change.value) : ''));
         return database.transaction('rw', [...new Set(changes.map(tableOf))], async () => {
-          await Promise.all(changes.map((change) => checkIn(table(tableOf(change)), change)));
+          await checkAll(changes, (name, keys) => table(name).bulkGet(keys));
           // Asked for at once, done in this order.
           await Promise.all(changes.map((change, at) => applyTo(table(tableOf(change)), change, sums[at]!)));
           return sums;
@@ -84,11 +85,24 @@ function keptRecord({ value, sum = '' }: Row): KeptRecord {
   return { value, edition: sum };
 }
 
-/** Refuses a change that is not meant for what is there. */
-async function checkIn(table: Table<Row, string>, change: RecordChange): Promise<void> {
-  if (change.expects === undefined && !('replace' in change)) return;
-  const row = await table.get(change.key);
-  refuseToChange(change, row === undefined ? null : keptRecord(row).edition);
+/** Refuses changes that are not meant for what is there; one request a table, however many there are. */
+async function checkAll(
+  changes: readonly RecordChange[],
+  read: (name: TableName, keys: string[]) => PromiseLike<(Row | undefined)[]>,
+): Promise<void> {
+  const checked = changes.filter((change) => change.expects !== undefined || 'replace' in change);
+  await Promise.all(
+    [...group(checked, tableOf)].map(async ([name, ofTable]) => {
+      const rows = await read(
+        name,
+        ofTable.map(({ key }) => key),
+      );
+      ofTable.forEach((change, at) => {
+        const row = rows[at];
+        refuseToChange(change, row === undefined ? null : keptRecord(row).edition);
+      });
+    }),
+  );
 }
 
 function applyTo(table: Table<Row, string>, change: RecordChange, sum: string): PromiseLike<unknown> {

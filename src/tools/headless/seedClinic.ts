@@ -10,6 +10,7 @@ import { newPatient } from '#documents/patient/newPatient';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { notAsked } from '#documents/session/notAsked';
 import { sessionVersion, type SessionDocument } from '#documents/session/sessionDocument';
+import { seededPseudonym } from './seededPseudonym';
 
 /** How large a clinic is put into storage. */
 export interface SeededClinic {
@@ -49,7 +50,7 @@ export async function seedClinic({
     changes = [];
   };
   for (let patient = 0; patient < patients; patient++) {
-    const pseudonym = `Invented Heron ${1000 + patient}`;
+    const pseudonym = seededPseudonym(patient);
     const openedAt = new Date(firstDayMs).toISOString();
     const document = newPatient(pseudonym, crypto.randomUUID(), openedAt);
     await add([

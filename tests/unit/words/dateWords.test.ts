@@ -1,5 +1,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { dayWords, momentWords } from '#words/dateWords';
+import { saidIn } from '#words/messages/message';
+import { spanish } from '#words/messages/spanish';
 
 const zoneBefore = process.env['TZ'];
 afterEach(() => {
@@ -27,5 +29,10 @@ describe('dayWords(iso), momentWords(iso)', () => {
   it('says a moment by the day it has where the reader is', () => {
     process.env['TZ'] = 'America/Los_Angeles';
     expect(dayWords('2026-04-05T02:00:00.000Z')).toBe('Sat 4 Apr 2026');
+  });
+
+  it('follow the language that is spoken, there and back', () => {
+    expect(saidIn('es', spanish, () => dayWords(iso))).toBe('dom 5 abr 2026');
+    expect(dayWords(iso)).toBe('Sun 5 Apr 2026');
   });
 });

@@ -131,13 +131,14 @@ interface SetMarkProps {
 /** The repetitions of a set with their bands, and its mean; opens the set. */
 function SetMark({ placed, isCurrent, onOpen }: SetMarkProps) {
   const { set, x, points, meanY } = placed;
+  const sentence = setSentence(set);
   return (
     <g
       id={setElementId(set)}
       className="course-set"
       role="button"
       tabIndex={isCurrent ? 0 : -1}
-      aria-label={setSentence(set)}
+      aria-label={sentence}
       onClick={() => onOpen(set)}
       onKeyDown={(event) => {
         if (event.key !== 'Enter' && event.key !== ' ') return;
@@ -145,25 +146,13 @@ function SetMark({ placed, isCurrent, onOpen }: SetMarkProps) {
         onOpen(set);
       }}
     >
-      <title>{setSentence(set)}</title>
+      <title>{sentence}</title>
       <rect className="course-hit" x={x[0] - 1} width={x[1] - x[0] + 2} y={0} height={panelHeights.angles} />
-      {points.map(({ number, x: at, y, band, isAtEdge }) => (
-        <g key={number}>
-          <line className="course-band" x1={at} x2={at} y1={band[0]} y2={band[1]} />
-          {set.side === 'left' ? (
-            <circle className="course-point" cx={at} cy={y} r={2.5} data-edge={isAtEdge || undefined} />
-          ) : (
-            <rect
-              className="course-point"
-              x={at - 2.2}
-              y={y - 2.2}
-              width={4.4}
-              height={4.4}
-              data-edge={isAtEdge || undefined}
-            />
-          )}
-        </g>
-      ))}
+      <path
+        className="course-band"
+        d={points.map(({ x: at, band }) => `M${at} ${band[0]}V${band[1]}`).join('')}
+      />
+      <path className="course-point" d={points.map(({ x: at, y }) => pointPath(set.side, at, y)).join('')} />
       {meanY !== null && <line className="course-mean" x1={x[0]} x2={x[1]} y1={meanY} y2={meanY} />}
       {points.length === 0 && (
         <text className="course-none" x={(x[0] + x[1]) / 2} y={panelHeights.angles / 2}>
@@ -172,6 +161,13 @@ function SetMark({ placed, isCurrent, onOpen }: SetMarkProps) {
       )}
     </g>
   );
+}
+
+/** A circle for the left leg, a square for the right; one path for all of a set is drawn much sooner than one each. */
+function pointPath(side: CourseSet['side'], x: number, y: number): string {
+  return side === 'left'
+    ? `M${x - 2.5} ${y}a2.5 2.5 0 1 1 5 0a2.5 2.5 0 1 1 -5 0`
+    : `M${x - 2.2} ${y - 2.2}h4.4v4.4h-4.4z`;
 }
 
 /** Where a new plan was given. */

@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { dayWords } from '#words/dateWords';
 import { exerciseName } from '#words/exerciseWords';
@@ -19,14 +20,23 @@ interface Props {
 const dayOf = (atMs: number) => dayWords(new Date(atMs).toISOString());
 const scoreOf = (score: number | null) => (score === null ? '–' : score);
 
-/** The same as the picture, for who can't see it. */
-export function CourseTable({ course, onOpen }: Props) {
+/** The same as the picture, for who can't see it; written once it is opened. */
+export function CourseTable(props: Props) {
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <details className="course-tables" onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
+      <summary>The same as tables</summary>
+      {isOpen && <Tables {...props} />}
+    </details>
+  );
+}
+
+function Tables({ course, onOpen }: Props) {
   const sets = course.panels
     .flatMap(({ tracks }) => tracks.flatMap((track) => track.sets))
     .sort((a, b) => b.atMs - a.atMs);
   return (
-    <details className="course-tables">
-      <summary>The same as tables</summary>
+    <>
       {sets.length > 0 && (
         <div className="course-scroll" role="region" aria-label="Sets" tabIndex={0}>
           <table>
@@ -104,6 +114,6 @@ export function CourseTable({ course, onOpen }: Props) {
           ))}
         </ul>
       )}
-    </details>
+    </>
   );
 }

@@ -1,6 +1,7 @@
 import type { Sureness } from '#core/chance/grade';
 import { createQueue } from '#core/createQueue';
 import { measuringVersion } from '#core/measurement/measurement';
+import type { ChangedRecord } from '#device/storage/createDigests';
 import { ensurePatient } from '#device/storage/ensurePatient';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
@@ -51,10 +52,13 @@ export function createPatientIndex({
   const refreshes = createQueue();
   const madeAs = () => `${digestVersion} ${measuringVersion} ${sureness()}`;
   const repository = async () => (await openRepository()).repository;
+  /** By pseudonym, as last listed: to find one without reading all. */
+  const ids = new Map<string, string>();
 
   const list = async (): Promise<IndexedPatients> => {
     const { patients, digests } = await repository();
     const [listed, overviews] = await Promise.all([patients.list(), digests.overviews()]);
+    for (const { pseudonym, id } of listed.found) ids.set(pseudonym, id);
     return {
       patients: listed.found,
       overviews: new Map(
@@ -66,11 +70,19 @@ export function createPatientIndex({
     const course = (await kept.digests.course(patientId)) as PatientCourse | undefined;
     return course?.madeAs === madeAs() ? course : null;
   };
+  /** What is known of a patient while nothing at all has changed; null where more has to be read. */
+  const currentCourseOf = async (kept: Repository, pseudonym: string): Promise<PatientCourse | null> => {
+    const id = ids.get(pseudonym);
+    if (id === undefined) return null;
+    const [patient, course] = await Promise.all([kept.patients.find(id), courseOf(kept, id)]);
+    return patient?.pseudonym === pseudonym ? course : null;
+  };
   const ensure = async (kept: Repository, pseudonym: string, known: IndexedPatients) => {
     const patient = known.patients.find((one) => one.pseudonym === pseudonym);
     if (patient !== undefined) return patient;
     const added = await ensurePatient(kept, pseudonym, { newId, now });
     known.patients.push(added);
+    ids.set(pseudonym, added.id);
     return added;
   };
   const workOut = async (
@@ -92,7 +104,7 @@ export function createPatientIndex({
     await kept.patients.update(patient.id, (one) => withPlans(one, found.plansGiven));
     const overview = buildOverview(found.course.sessions, found.inForce, madeAs());
     await kept.digests.save([{ patientId: patient.id, overview, course: found.course }], found.settled);
-    return found.course.sessions;
+    return found;
   };
 
   return {
@@ -110,20 +122,28 @@ export function createPatientIndex({
         const changes = await readChanges(kept, changed);
         const outdated = await findOutdated(kept, known, changes, isBuilt ? null : madeAs());
         let done = 0;
+        const settled = new Set<ChangedRecord>();
         for (const [pseudonym, sessionIds] of outdated) {
           if (signal?.aborted === true) return true;
           onProgress?.(done++, outdated.size);
-          await work.add(() => workOut(kept, pseudonym, sessionIds, known, changes));
+          const found = await work.add(() => workOut(kept, pseudonym, sessionIds, known, changes));
+          for (const one of found.settled) settled.add(one);
         }
         // What is left belongs to nobody, such as recordings without a patient.
-        await kept.digests.save([], changed);
+        await kept.digests.save(
+          [],
+          changed.filter((one) => !settled.has(one)),
+        );
         if (!isBuilt) await kept.digests.setBuiltAs(madeAs());
         return true;
       }),
     sessionsOf: (pseudonym) =>
       work.add(async () => {
         const kept = await repository();
-        const [known, changed] = await Promise.all([list(), kept.digests.changed()]);
+        const changed = await kept.digests.changed();
+        const current = changed.length === 0 ? await currentCourseOf(kept, pseudonym) : null;
+        if (current !== null) return current.sessions;
+        const known = await list();
         const patient = known.patients.find((one) => one.pseudonym === pseudonym);
         const course = patient === undefined ? null : await courseOf(kept, patient.id);
         const madeNow = course === null ? madeAs() : null;
@@ -131,7 +151,7 @@ export function createPatientIndex({
         const outdated = await findOutdated(kept, known, changes, madeNow);
         const sessionIds = outdated.get(pseudonym);
         if (course !== null && sessionIds === undefined) return course.sessions;
-        return workOut(kept, pseudonym, sessionIds ?? new Set(), known, changes);
+        return (await workOut(kept, pseudonym, sessionIds ?? new Set(), known, changes)).course.sessions;
       }),
     knownSessionsOf: async (patientId) => (await courseOf(await repository(), patientId))?.sessions ?? null,
   };

@@ -43,11 +43,11 @@ export async function findOutdated(
     outdated.set(pseudonym, sessions);
   };
 
-  for (const id of ids.session) {
-    add(await ownerOf(id), id);
-    add(earlier.get(id));
-  }
-  for (const sessionId of recordingsOf.keys()) add(await ownerOf(sessionId), sessionId);
+  // All at once, since after a backup was brought in there are thousands.
+  const changed = [...new Set([...ids.session, ...recordingsOf.keys()])];
+  const owners = await Promise.all(changed.map(ownerOf));
+  changed.forEach((id, at) => add(owners[at], id));
+  for (const id of ids.session) add(earlier.get(id));
   for (const pseudonym of plansOf.keys()) add(pseudonym);
   if (ids.gone.length > 0) {
     const left = new Set(await kept.sessions.ids());

@@ -102,6 +102,40 @@ describe('createPatientIndex(world)', () => {
     expect(asked).toBe(2 * patients);
   });
 
+  it('takes each mark away once, and asks for none that is gone', async () => {
+    const { repository, index, keep } = await opened();
+    await keep(1, 'Blue Heron 7');
+    await keep(3, 'Grey Otter 3');
+    await keep(4, '');
+    const { save } = repository.digests;
+    const settled: string[] = [];
+    repository.digests.save = (digests, changed, emptied) => {
+      settled.push(...changed.map(({ kind, id }) => `${kind} ${id}`));
+      return save(digests, changed, emptied);
+    };
+    await index.refresh();
+    expect(new Set(settled).size).toBe(6); // A session and a recording each.
+    expect(settled).toHaveLength(6);
+    expect(await repository.digests.changed()).toEqual([]);
+  });
+
+  it('opens a patient without reading all the others, while nothing has changed', async () => {
+    const { repository, index, keep } = await opened();
+    await keep(1, 'Blue Heron 7');
+    await keep(3, 'Grey Otter 3');
+    await index.refresh();
+    const { list } = repository.patients;
+    let lists = 0;
+    repository.patients.list = () => {
+      lists++;
+      return list();
+    };
+    expect(await index.sessionsOf('Grey Otter 3')).toHaveLength(1);
+    expect(lists).toBe(0);
+    await keep(2, 'Grey Otter 3');
+    expect(await index.sessionsOf('Grey Otter 3')).toHaveLength(2);
+  });
+
   it('shows a review, a deleted session and a deleted patient at once', async () => {
     const { repository, index, keep } = await opened();
     const first = await keep(1, 'Blue Heron 7');
