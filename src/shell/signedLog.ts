@@ -76,7 +76,7 @@ export function createSignedLog({ openRepository, initials, signer, newId, now }
       const entries = await Promise.all(
         patient.log.map(async (entry) => ({
           entry,
-          standing: await standingOf(patient.pseudonym, entry),
+          standing: await entryStanding(patient.pseudonym, entry),
           isOwn: entry.key !== '' && entry.key === own,
         })),
       );
@@ -96,7 +96,8 @@ export async function signLogEntry(
   return { ...facts, key: signer.key, signature };
 }
 
-async function standingOf(pseudonym: string, entry: LogEntry): Promise<LogStanding> {
+/** @param pseudonym  of the patient in whose record it is */
+export async function entryStanding(pseudonym: string, entry: LogEntry): Promise<LogStanding> {
   if (entry.key === '' && entry.signature === '') return 'unsigned';
   if (!canCheck) return 'unchecked';
   const fits = await isSignedBy(entry.key, entry.signature, bytesOf(signedText(pseudonym, entry)));

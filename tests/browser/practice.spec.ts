@@ -39,6 +39,47 @@ async function toPractice(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Practice', exact: true }).click();
 }
 
+/** Lets a page's camera show a picture, as held into it: smaller than the camera's own, and beside its middle. */
+async function showToCamera(page: Page, png: Buffer): Promise<void> {
+  await page.evaluate(
+    async (source) => {
+      const picture = new Image();
+      picture.src = source;
+      await picture.decode();
+      const canvas = Object.assign(document.createElement('canvas'), { width: 1280, height: 720 });
+      const context = canvas.getContext('2d')!;
+      const paint = () => {
+        context.fillStyle = '#777';
+        context.fillRect(0, 0, canvas.width, canvas.height);
+        context.drawImage(picture, 500, 120, 460, 460);
+        requestAnimationFrame(paint);
+      };
+      paint();
+      navigator.mediaDevices.getUserMedia = () => Promise.resolve(canvas.captureStream(30));
+    },
+    `data:image/png;base64,${png.toString('base64')}`,
+  );
+}
+
+/** What a device notes of the patient whose page it shows. */
+async function noteGoals(page: Page, goals: string): Promise<void> {
+  await toPatients(page);
+  await openPatient(page);
+  await page
+    .getByRole('region', { name: 'Who', exact: true })
+    .getByRole('button', { name: 'Change …' })
+    .click();
+  await page.getByLabel('Goals').fill(goals);
+  await page.getByRole('button', { name: 'Keep', exact: true }).click();
+  await expect(page.getByRole('region', { name: 'Who', exact: true })).toContainText(goals);
+}
+
+const openPatient = (page: Page) =>
+  page
+    .getByRole('list', { name: 'Patients' })
+    .getByRole('button', { name: /Grey Otter 3/ })
+    .click();
+
 /** The words that a device shows of its own key. */
 const ownWords = (page: Page) => dialog(page).locator('.key-words').first().innerText();
 
@@ -58,15 +99,17 @@ test('what a patient sends opens for two colleagues, and one hands the patient o
   const words = { first: await ownWords(first.page), second: await ownWords(second.page) };
   expect(await accessibilityFaults(first.page)).toEqual([]);
 
-  // One key is pasted, the other comes as a file; the words are compared before either is kept.
+  // One key is pasted, the other is read off the screen by a camera; the words are compared before either is kept.
   await first.page.getByLabel('Your colleague’s key').fill(second.card);
   await press(first.page, 'Check it');
   await expect(dialog(first.page).getByText(words.second)).toBeVisible();
   await press(first.page, 'The words are the same: add KN');
   await expect(first.page.getByRole('list', { name: 'Colleagues' })).toContainText(`KN: ${words.second}`);
-  await dialog(second.page)
-    .locator('input[type=file]')
-    .setInputFiles({ name: 'key.txt', mimeType: 'text/plain', buffer: Buffer.from(`${first.card}\n`) });
+  await showToCamera(
+    second.page,
+    await first.page.getByRole('img', { name: 'My key as a code' }).screenshot(),
+  );
+  await press(second.page, 'Read the code with the camera');
   await expect(dialog(second.page).getByText(words.first)).toBeVisible();
   await press(second.page, 'The words are the same: add AB');
   await expect(second.page.getByRole('list', { name: 'Colleagues' })).toContainText(`AB: ${words.first}`);
@@ -98,11 +141,8 @@ test('what a patient sends opens for two colleagues, and one hands the patient o
   await press(second.page, 'Keep it all the same');
   await expect(received(second.page)).toContainText(/Grey Otter 3.*: kept/, { timeout: longMs });
 
-  await toPatients(first.page);
-  await first.page
-    .getByRole('list', { name: 'Patients' })
-    .getByRole('button', { name: /Grey Otter 3/ })
-    .click();
+  await noteGoals(second.page, 'Running');
+  await noteGoals(first.page, 'Stairs');
   await press(first.page, 'Hand over to KN …');
   const record = await download(first.page, 'Save the file');
   await expect(dialog(first.page).getByRole('status')).toContainText('Saved: 1 session, 1 set, 2 plans');
@@ -119,11 +159,24 @@ test('what a patient sends opens for two colleagues, and one hands the patient o
   await press(second.page, 'Add what is missing');
   await expect(dialog(second.page).getByRole('status')).toHaveText('Grey Otter 3 was taken over.');
   await press(second.page, 'Close');
-  await second.page
-    .getByRole('list', { name: 'Patients' })
-    .getByRole('button', { name: /Grey Otter 3/ })
-    .click();
+  await openPatient(second.page);
   await expect(second.page.getByRole('list', { name: 'Handed over' })).toContainText(
     'taken over by KN from AB',
   );
+  const log = second.page.getByRole('list', { name: 'Who did what' }).getByRole('listitem');
+  await expect(log).toHaveText([
+    /KN took the record over from AB \(signed on this device\)/,
+    /AB handed the record over to KN \(signed on another device\)/,
+  ]);
+
+  // What was noted first is beside what counts, until it is put away; that is signed too.
+  const who = second.page.getByRole('region', { name: 'Who', exact: true });
+  await expect(who.getByRole('note')).toContainText('Running');
+  await press(second.page, 'Put away');
+  await expect(who.getByRole('note')).toHaveCount(0);
+  await expect(log.first()).toContainText('KN put away what KN noted on');
+  await press(second.page, 'Show it again');
+  await expect(who.getByRole('note')).toContainText('Running');
+  await expect(log).toHaveCount(4);
+  expect(await accessibilityFaults(second.page)).toEqual([]);
 });

@@ -15,7 +15,7 @@ const added = {
     criteria: [],
   },
   4: { alsoNoted: [], handOvers: [] },
-  5: { log: [] },
+  5: { log: [], otherVersions: [] },
 } satisfies Record<number, Partial<PatientDocument>>;
 
 /** Of a patient for whom nothing of it was recorded. */
@@ -25,7 +25,8 @@ export const nothingRecorded = { ...added[2], ...added[3], ...added[4], ...added
  * Migrates a patient document of an older version. Version 2 added thresholds, decisions on proposals, tests of function
  * and sets that were filmed again; version 3 how it began, surgery, pauses, warning signs asked about, restrictions,
  * questionnaires, judgements by eye and measures for the card of criteria; version 4 what others noted, and
- * hand-overs; version 5 who did what, signed.
+ * hand-overs; version 5 who did what, signed, and other versions of sessions and
+ * plans.
  */
 export function bringUpPatient(older: object, version: number): object {
   if (version === 1) return { ...older, ...nothingRecorded, version: patientVersion };

@@ -1,5 +1,6 @@
 import type { OwnEyeRecord, PauseRecord } from './caseEntries';
 import { bothLogs } from './logEntry';
+import { withOtherVersion } from './otherVersion';
 import {
   notedFields,
   type AlsoNoted,
@@ -49,6 +50,7 @@ export function mergePatients(here: PatientDocument, there: PatientDocument): Pa
     alsoNoted: there.alsoNoted.reduce(withAlsoNoted, here.alsoNoted),
     handOvers: both(here.handOvers, there.handOvers),
     log: bothLogs(here.log, there.log),
+    otherVersions: there.otherVersions.reduce(withOtherVersion, here.otherVersions),
   };
 }
 

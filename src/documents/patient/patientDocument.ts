@@ -18,6 +18,7 @@ import {
   surgerySchema,
 } from './caseEntries';
 import { logEntrySchema } from './logEntry';
+import { mostOtherVersions, otherVersionSchema } from './otherVersion';
 import { keptEntry, signed } from './signedEntry';
 
 /** Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. */
@@ -180,6 +181,10 @@ export const patientSchema = z
     alsoNoted: z.array(alsoNotedSchema).max(mostEntries),
     handOvers: z.array(handOverSchema).max(mostEntries).describe('In order of time.'),
     log: z.array(logEntrySchema).max(mostEntries).describe('Who did what, in order of time.'),
+    otherVersions: z
+      .array(otherVersionSchema)
+      .max(mostOtherVersions)
+      .describe('Of sessions and plans that differed between two devices.'),
   })
   .meta({ title: 'Overfoot patient document' });
 

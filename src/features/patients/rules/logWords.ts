@@ -4,6 +4,7 @@ import type { PatientDocument } from '#documents/patient/patientDocument';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { dayWords } from '#words/dateWords';
 import { exerciseName } from '#words/exerciseWords';
+import { noteNameWords } from './alsoNoted';
 import { proposalWords } from './programmeWords';
 
 type Record = Pick<PatientDocument, 'decisions' | 'handOvers'>;
@@ -37,9 +38,9 @@ export function logSentence(
     case 'taken':
       return `took the record over from ${colleagueOf(about, handOvers)}`;
     case 'note-put-away':
-      return `put away what was also noted by ${about}`;
+      return `put away what ${noteNameWords(about)}`;
     case 'note-put-back':
-      return `put back what was also noted by ${about}`;
+      return `showed again what ${noteNameWords(about)}`;
   }
 }
 

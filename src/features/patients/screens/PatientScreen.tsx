@@ -15,6 +15,7 @@ import { CourseCard } from './CourseCard';
 import { CriteriaCard } from './CriteriaCard';
 import { EyeCard } from './EyeCard';
 import { HandOverCard } from './HandOverCard';
+import { OtherVersions } from './OtherVersions';
 import { OwnErrorCard } from './OwnErrorCard';
 import { PatientNeeds } from './PatientNeeds';
 import { PatientSessions } from './PatientSessions';
@@ -111,6 +112,7 @@ function Page() {
         <PatientSessions sessions={sessions} />
         <RestrictionsCard />
         <RedFlagsCard />
+        <OtherVersions />
         <WhoDidWhat sessions={sessions} />
       </div>
       <div className="patient-body" ref={body}>

@@ -5,6 +5,7 @@ import { DialogBox } from '#ui/components/DialogBox';
 import { capitalised } from '#words/capitalised';
 import { dateInWords, dayWords } from '#words/dateWords';
 import { usePatients, usePatientsState } from '../patientsContext';
+import { isPutAway, noteName } from '../rules/alsoNoted';
 import { onsetWords, sideWords, siteWords } from '../rules/patientWords';
 import { NotesForm } from './NotesForm';
 
@@ -26,14 +27,7 @@ export function WhoCard() {
         </Button>
       </div>
       <Facts notes={patient} />
-      {patient.alsoNoted.map(({ at, by, notes }, index) => (
-        <div key={index} role="note">
-          <p className="small">
-            Also, as {by} noted it on {dayWords(at)}:
-          </p>
-          <Facts notes={notes} />
-        </div>
-      ))}
+      <AlsoNotes />
       <DialogBox isOpen={isOpen} onOpenChange={setOpen} isDismissable>
         <Dialog className="dialog patient-dialog">
           <Heading slot="title">{patient.pseudonym}</Heading>
@@ -41,6 +35,46 @@ export function WhoCard() {
         </Dialog>
       </DialogBox>
     </section>
+  );
+}
+
+/** What a colleague noted otherwise; what is put away stays in the record, and can be had back. */
+function AlsoNotes() {
+  const patients = usePatients();
+  const notes = usePatientsState((state) => state.patient?.alsoNoted) ?? [];
+  const log = usePatientsState((state) => state.log);
+  const known = notes.map((note) => ({ ...note, isPutAway: isPutAway(note, log) }));
+  const putAway = known.filter((note) => note.isPutAway);
+  const note = (what: 'note-put-away' | 'note-put-back', about: AlsoNoted) =>
+    void patients.sign({ what, about: noteName(about) });
+  return (
+    <>
+      {known
+        .filter((one) => !one.isPutAway)
+        .map((one) => (
+          <div key={noteName(one)} role="note">
+            <p className="small">
+              Also, as {one.by} noted it on {dayWords(one.at)}:
+            </p>
+            <Facts notes={one.notes} />
+            <Button className="link-button" onPress={() => note('note-put-away', one)}>
+              Put away
+            </Button>
+          </div>
+        ))}
+      {putAway.length > 0 && (
+        <ul className="small soft" aria-label="Put away">
+          {putAway.map((one) => (
+            <li key={noteName(one)}>
+              What {one.by} noted on {dayWords(one.at)} is put away.{' '}
+              <Button className="link-button" onPress={() => note('note-put-back', one)}>
+                Show it again
+              </Button>
+            </li>
+          ))}
+        </ul>
+      )}
+    </>
   );
 }
 

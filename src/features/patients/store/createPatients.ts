@@ -26,6 +26,7 @@ import { patientRepetitions, patientSessions } from './patientTables';
 import { planOfText } from './planOfText';
 import { readCameraCount, type CameraCount, type CameraTest } from './readCameraCount';
 import { readEyeSet, type EyeSet } from './readEyeSet';
+import { readOtherVersions } from './readOtherVersions';
 import { readPractice } from './readPractice';
 import { readStills, type ReportStills } from './readStills';
 
@@ -75,6 +76,8 @@ export interface Patients {
     change: (patient: PatientDocument, entry: Entry, newId: () => string) => PatientDocument,
     did?: (entry: Entry) => Did,
   ): Promise<void>;
+  /** Signs what is only noted as done, such as that a note is put away. */
+  sign(did: Did): Promise<void>;
   /** Keeps a questionnaire of FHIR R4 on this device, to be filled in for any patient. */
   importQuestionnaire(file: File): Promise<void>;
   /** What was answered stays. */
@@ -144,7 +147,8 @@ export function createPatients(world: PatientsWorld): Patients {
       );
       const found = texts.map(planOfText).filter((plan) => plan !== null);
       set({ patient, isMissing: patient === null, plans: found.reverse(), readAtMs: now().getTime() });
-      if (patient !== null) set({ log: await log.check(patient) });
+      if (patient !== null)
+        set({ log: await log.check(patient), otherVersions: await readOtherVersions(kept, patient) });
       set(await readPractice(kept, index));
       set({ imported: await readImported(kept.notes) });
     });
@@ -251,7 +255,7 @@ export function createPatients(world: PatientsWorld): Patients {
     enter() {
       shown?.abort();
       shown = new AbortController();
-      set({ patient: null, plans: [], log: emptyLog, isMissing: false });
+      set({ patient: null, plans: [], log: emptyLog, otherVersions: [], isMissing: false });
       return look();
     },
     leave() {
@@ -260,7 +264,8 @@ export function createPatients(world: PatientsWorld): Patients {
       set({ progress: null });
     },
     open(id) {
-      if (get().patient?.id !== id) set({ patient: null, plans: [], log: emptyLog, isMissing: false });
+      if (get().patient?.id !== id)
+        set({ patient: null, plans: [], log: emptyLog, otherVersions: [], isMissing: false });
       return read(id);
     },
     saveNotes: (notes) => update((patient) => ({ ...patient, ...notes, changedAt: now().toISOString() })),
@@ -276,6 +281,7 @@ export function createPatients(world: PatientsWorld): Patients {
       const entry = { id: newId(), at: now().toISOString() };
       return update((patient) => change(patient, entry, newId), did?.(entry));
     },
+    sign: (did) => update((patient) => ({ ...patient }), did),
     importQuestionnaire: (file) =>
       attempt('open', async ({ notes }) => {
         set({ problem: null });

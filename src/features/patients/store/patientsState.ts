@@ -6,6 +6,7 @@ import type { ShownProblem } from '#shell/explainProblem';
 import type { PatientRow } from '../rules/listPatients';
 import type { PracticeEye } from '../rules/practiceEyes';
 import type { PracticeRepeat } from '../rules/practiceRepeats';
+import type { ShownVersion } from './readOtherVersions';
 
 export interface PatientsState {
   /** Those who need a look first; null until they are listed. */
@@ -20,6 +21,8 @@ export interface PatientsState {
   plans: readonly PlanDocument[];
   /** Who did what with that patient; empty until it is checked. */
   log: CheckedLog;
+  /** What that patient's record keeps beside the sessions and plans that count. */
+  otherVersions: readonly ShownVersion[];
   /** Sets of this practice that were filmed again; null until they are read. */
   repeats: readonly PracticeRepeat[] | null;
   /** What therapists of this practice judged by eye; null until it is read. */
@@ -40,6 +43,7 @@ export const initialPatientsState: PatientsState = {
   isMissing: false,
   plans: [],
   log: emptyLog,
+  otherVersions: [],
   repeats: null,
   eyes: null,
   imported: [],

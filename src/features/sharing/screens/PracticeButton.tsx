@@ -8,6 +8,7 @@ import { KeyWords } from '#ui/components/KeyWords';
 import { QrCode } from '#ui/components/QrCode';
 import { useClinic, useClinicState } from '../clinicContext';
 import { usePeople, usePeopleState } from '../peopleContext';
+import { ScanKey } from './ScanKey';
 import './practice.css';
 
 /** Who works in the practice: own initials and key for colleagues, and theirs. */
@@ -120,6 +121,7 @@ function AddColleague() {
   const colleagues = usePeopleState((state) => state.colleagues);
   const sentence = usePeopleState((state) => state.sentence);
   const [card, setCard] = useState('');
+  const [isScanning, setScanning] = useState(false);
   const replaced = colleagues.find(({ initials }) => initials === compared?.initials);
   const add = () => {
     setCard('');
@@ -128,12 +130,29 @@ function AddColleague() {
   return (
     <section className="practice-part">
       <h3>Add a colleague</h3>
-      {compared === null ? (
+      {isScanning ? (
+        <ScanKey
+          onRead={(text) => {
+            setScanning(false);
+            void people.compare(text);
+          }}
+          onClose={() => setScanning(false)}
+        />
+      ) : compared === null ? (
         <>
           <p className="small soft">
-            Your colleague opens “Practice” on their device. A phone’s camera reads the code there as text,
-            which you paste here; or open the file that they saved.
+            Your colleague opens “Practice” on their device. Read the code there with this device’s camera,
+            open the file that they saved, or paste the line below the code.
           </p>
+          <Button
+            className="button"
+            onPress={() => {
+              people.dismiss();
+              setScanning(true);
+            }}
+          >
+            Read the code with the camera
+          </Button>
           <TextField className="field" value={card} onChange={setCard}>
             <Label className="field-label">Your colleague’s key</Label>
             <TextArea className="text-input" rows={3} />

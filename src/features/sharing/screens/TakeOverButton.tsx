@@ -54,7 +54,8 @@ function Found() {
   const handOver = useHandOver();
   const found = useHandOverState((all) => all.found);
   if (found === null) return null;
-  const { patient, isKnown, by, signer, createdAt, contents, missing, different, workedOn, deleted } = found;
+  const { patient, isKnown, by, signer, createdAt, contents, missing, versions, different } = found;
+  const { workedOn, deleted } = found;
   return (
     <>
       <p>
@@ -73,9 +74,16 @@ function Found() {
           ? 'Nothing else in it is missing here'
           : `${missing} of its sessions, sets and plans ${missing === 1 ? 'is' : 'are'} missing here`}
         {different > 0 &&
-          `, and ${different} ${different === 1 ? 'differs' : 'differ'} from the version here, which stays unless you replace it`}
+          `, and ${different} ${different === 1 ? 'set differs from its version here, which stays' : 'sets differ from their versions here, which stay'} unless you replace ${different === 1 ? 'it' : 'them'}`}
         .
       </p>
+      {versions > 0 && (
+        <p>
+          {versions === 1 ? 'A session or plan differs' : `${versions} sessions and plans differ`} from the
+          version here. Both are kept: the one that was signed last counts, and the other is shown on the
+          patient’s page.
+        </p>
+      )}
       {workedOn > 0 && (
         <p>
           {workedOn === 1 ? 'One of these sets was' : `${workedOn} of these sets were`} reviewed or corrected
@@ -94,7 +102,7 @@ function Found() {
         </Button>
         {different > 0 && (
           <Button className="button" onPress={() => void handOver.take(true)}>
-            Replace the other versions too
+            Replace those sets too
           </Button>
         )}
         <Button className="button button-quiet" onPress={() => handOver.dismiss()}>

@@ -7,6 +7,7 @@ import { backUpKey, isSealed, newKeyPair, restoreKey, unseal, type KeyPair } fro
 import { asReceived } from './asReceived';
 import { checkIncoming, type IncomingCheck } from './checkIncoming';
 import { followedPlan } from './followedPlan';
+import { refuseHandOver } from './handOver/refuseHandOver';
 import { unpackParcel, type Parcel } from './parcel';
 import { saveParcel, standingOf, type Stake, type Standing } from './saveParcel';
 import { readSessionFile } from './sessionFile';
@@ -121,11 +122,15 @@ export function createClinic(world: ClinicWorld): Clinic {
       throw new Problem('file', 'There is no key on this device. Make one, or restore it from its backup.');
     let first: unknown = null;
     for (const { identity } of keys) {
+      let unsealed: Blob;
       try {
-        return await unpackParcel(await unseal(identity, file));
+        unsealed = await unseal(identity, file);
       } catch (error) {
         first ??= error;
+        continue;
       }
+      await refuseHandOver(unsealed);
+      return unpackParcel(unsealed);
     }
     throw first;
   };

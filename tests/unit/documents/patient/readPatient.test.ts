@@ -9,7 +9,7 @@ const viewed = { visitId, state: 'viewed' as const, at: '2026-02-02T04:05:06.000
 
 /** As version 4 had it. */
 const fourth = (() => {
-  const { log, ...older } = patient;
+  const { log, otherVersions, ...older } = patient;
   return older;
 })();
 

@@ -5,6 +5,7 @@ import { mergeHandedOver } from '#documents/patient/mergePatients';
 import type { HandOver, PatientDocument } from '#documents/patient/patientDocument';
 import { isWorkedOn } from '#documents/recording/keptWork';
 import { tombstoneName } from '#shell/receivedNotes';
+import { keepBeside, lastSigned, type Beside } from './keepBeside';
 import type { HandOverEntry, ReadableHandOver } from './openHandOver';
 import { patientOf, type HandedOver } from './packHandOver';
 
@@ -14,8 +15,11 @@ export interface HandOverReport {
   /** Whether a record under that pseudonym is kept here. */
   isKnown: boolean;
   contents: HandedOver;
-  /** Sessions, plans and recordings that are not here, and that are here in another version. */
+  /** Sessions, plans and recordings that are not here. */
   missing: number;
+  /** Sessions and plans that are here in another version: both are kept. */
+  versions: number;
+  /** Recordings that are here in another version: one of them is kept. */
   different: number;
   /** Of the different ones, recordings that were reviewed or corrected here. */
   workedOn: number;
@@ -46,7 +50,16 @@ export async function checkHandOver(
   repository: Repository,
 ): Promise<HandOverReport> {
   const contents: HandedOver = { sessions: 0, recordings: 0, plans: 0 };
-  const report = { patient: '', isKnown: false, contents, missing: 0, different: 0, workedOn: 0, deleted: 0 };
+  const report = {
+    patient: '',
+    isKnown: false,
+    contents,
+    missing: 0,
+    versions: 0,
+    different: 0,
+    workedOn: 0,
+    deleted: 0,
+  };
   const notes = await repository.notes.read();
   for await (const entry of handOver.entries()) {
     if (entry.kind === 'patient') {
@@ -65,38 +78,49 @@ export async function checkHandOver(
     const { standing, hasWork } = await standingOf(entry, repository);
     if (standing === 'new') report.missing++;
     if (standing !== 'different') continue;
-    report.different++;
+    if (entry.kind !== 'session') report.versions++;
+    else report.different++;
     if (hasWork) report.workedOn++;
   }
   return report;
 }
 
 /**
- * Adds what is not here. What is here in another version stays unless it is to be replaced; videos stay in any case. The
- * patient's record is merged: nothing that either noted is lost.
+ * Adds what is not here. A recording that is here in another version stays unless it is to be replaced; videos stay in
+ * any case. Of a session or plan the version that was signed last counts, and the record keeps the other. The records are
+ * merged: nothing that either noted is lost.
  */
 export async function takeHandOver(
   handOver: ReadableHandOver,
   repository: Repository,
   { replaces, ...parts }: Taking & { replaces: boolean },
 ): Promise<void> {
+  let beside: Beside | null = null;
   for await (const entry of handOver.entries()) {
     if (entry.kind === 'patient') {
-      await takePatient(entry.patient, repository, parts, handOver.by);
+      const here = await namesake(entry.patient.pseudonym, repository);
+      const [signedHere, signedThere] = [await lastSigned(here), await lastSigned(entry.patient)];
+      await takePatient(entry.patient, here, repository, parts, handOver.by);
+      const patientId = here?.id ?? entry.patient.id;
+      const by = { here: parts.by, there: handOver.by };
+      beside = { repository, patientId, at: parts.taken.at, by, signedHere, signedThere };
       continue;
     }
     const { standing } = await standingOf(entry, repository);
-    if (standing === 'new' || (standing === 'different' && replaces)) await take(entry, repository);
+    if (standing === 'same') continue;
+    if (standing === 'new' || (entry.kind === 'session' && replaces)) await take(entry, repository);
+    else if (entry.kind !== 'session' && beside !== null && (await keepBeside(entry, beside)))
+      await take(entry, repository);
   }
 }
 
 async function takePatient(
   patient: PatientDocument,
+  here: PatientDocument | null,
   repository: Repository,
   { by, taken, signed }: Taking,
   giver: string,
 ): Promise<void> {
-  const here = await namesake(patient.pseudonym, repository);
   const merged = (kept: PatientDocument) => mergeHandedOver(kept, patient, { here: by, there: giver });
   const logged = await signed(here === null ? patient : merged(here));
   const noted = (record: PatientDocument) => ({

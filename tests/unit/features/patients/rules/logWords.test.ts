@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { LogStanding } from '#documents/patient/checkedLog';
 import type { LogEntry } from '#documents/patient/logEntry';
+import { isPutAway, noteName } from '#features/patients/rules/alsoNoted';
 import { logSentence, standingWords } from '#features/patients/rules/logWords';
 import { listedRecording, listedSession } from '../../../../support/listedSession';
 
@@ -41,5 +43,29 @@ describe('standingWords(line)', () => {
     expect(standingWords({ ...line, standing: 'fits' })).toBe('signed on this device');
     expect(standingWords({ ...line, standing: 'fits', isOwn: false })).toBe('signed on another device');
     expect(standingWords({ ...line, standing: 'wrong' })).toMatch(/^the signature does not fit/);
+  });
+});
+
+describe('isPutAway(note, log)', () => {
+  const note = { at: '2026-04-05T12:00:00.000Z', by: 'KN' };
+  const line = (what: LogEntry['what'], standing: LogStanding = 'fits') => ({
+    entry: entry(what, noteName(note)),
+    standing,
+    isOwn: true,
+  });
+  const log = (...entries: ReturnType<typeof line>[]) => ({ entries, missing: 0 });
+
+  it('is what the latest entry says that fits', () => {
+    expect(isPutAway(note, log())).toBe(false);
+    expect(isPutAway(note, log(line('note-put-away')))).toBe(true);
+    expect(isPutAway(note, log(line('note-put-away'), line('note-put-back')))).toBe(false);
+    expect(isPutAway(note, log(line('note-put-away', 'wrong')))).toBe(false);
+    expect(isPutAway({ ...note, by: 'XY' }, log(line('note-put-away')))).toBe(false);
+  });
+
+  it('is said with who noted it, and when', () => {
+    expect(logSentence(entry('note-put-away', noteName(note)), record, [])).toBe(
+      'put away what KN noted on Sun 5 Apr 2026',
+    );
   });
 });

@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { Repository } from '#device/storage/repository';
 import { newPatient } from '#documents/patient/newPatient';
 import type { PatientDocument } from '#documents/patient/patientDocument';
+import { readOtherVersions } from '#features/patients/store/readOtherVersions';
+import { createClinic } from '#features/sharing/store/createClinic';
 import { createHandOver } from '#features/sharing/store/handOver/createHandOver';
 import { packHandOver } from '#features/sharing/store/handOver/packHandOver';
 import { packPart } from '#features/sharing/store/packedPart';
@@ -69,6 +71,12 @@ async function given(from: Awaited<ReturnType<typeof giver>>): Promise<Blob> {
   return from.saved.at(-1)!;
 }
 
+/** The other versions that the record keeps, with what their texts say. */
+const othersOf = async (repository: Repository) =>
+  (await recordOf(repository)).otherVersions.map(({ text, ...rest }) => ({
+    ...rest,
+    document: JSON.parse(text) as unknown,
+  }));
 const recordOf = async ({ patients }: Repository) => (await patients.list()).found[0]!;
 
 describe('createHandOver(world)', () => {
@@ -142,12 +150,10 @@ describe('createHandOver(world)', () => {
     expect(record.alsoNoted).toEqual([{ at: here.changedAt, by: 'KN', notes: { goals: 'Running' } }]);
   });
 
-  it('replaces another version of a session or set only when asked, and never a video', async () => {
-    const file = await given(await giver());
+  /** KN's device with the same patient, on which AB's file opens. */
+  async function taker() {
     const to = await giver();
-    const changed = { ...session, remark: 'Another remark.' };
-    await to.repository.sessions.save(changed);
-    const theirs = createHandOver({
+    const handOver = createHandOver({
       openRepository: () => Promise.resolve({ repository: to.repository, problem: null }),
       readKeys: () => Promise.resolve([ownKey, theirKey]),
       initials: () => Promise.resolve('KN'),
@@ -156,14 +162,84 @@ describe('createHandOver(world)', () => {
       newId: () => crypto.randomUUID(),
       now: () => new Date('2026-05-06T07:08:09Z'),
     });
-    await theirs.open(file);
-    expect(theirs.store.getState().found).toMatchObject({ missing: 0, different: 1 });
-    await theirs.take(false);
-    expect(await to.repository.sessions.find(session.id)).toEqual(changed);
-    await theirs.open(file);
-    await theirs.take(true);
-    expect(await to.repository.sessions.find(session.id)).toEqual(session);
+    return { repository: to.repository, handOver, found: () => handOver.store.getState().found };
+  }
+
+  it('replaces another version of a set only when asked, and never a video', async () => {
+    const file = await given(await giver());
+    const to = await taker();
+    const kept = (await to.repository.recordings.findHead(recording.id))!;
+    const changed = { ...kept.recording, note: 'Another note.' };
+    await to.repository.recordings.update(changed, kept.edition);
+    const noteOf = async () => (await to.repository.recordings.find(recording.id))?.recording.note;
+    await to.handOver.open(file);
+    expect(to.found()).toMatchObject({ missing: 0, versions: 0, different: 1 });
+    await to.handOver.take(false);
+    expect(await noteOf()).toBe('Another note.');
+    await to.handOver.open(file);
+    await to.handOver.take(true);
+    expect(await noteOf()).toBe(recording.note);
     expect((await to.repository.recordings.find(recording.id))?.facts.video).not.toBeNull();
+  });
+
+  it('keeps both versions of a session: the one here counts where neither was signed', async () => {
+    const file = await given(await giver());
+    const to = await taker();
+    const changed = { ...session, remark: 'Another remark.' };
+    await to.repository.sessions.save(changed);
+    for (const replaces of [true, false]) {
+      await to.handOver.open(file);
+      expect(to.found()).toMatchObject({ missing: 0, versions: 1, different: 0 });
+      await to.handOver.take(replaces);
+      expect(await to.repository.sessions.find(session.id)).toEqual(changed);
+      expect(await othersOf(to.repository)).toEqual([
+        {
+          kind: 'visit',
+          of: session.id,
+          at: '2026-05-06T07:08:09.000Z',
+          by: 'AB',
+          document: session,
+        },
+      ]);
+    }
+  });
+
+  it('keeps both versions of a session: the one that was signed last counts', async () => {
+    const from = await giver();
+    const settled = {
+      ...session,
+      settles: [{ visitId: session.id, by: 'therapist' as const, who: 'AB', at: '2026-04-12T08:00:00.000Z' }],
+    };
+    await from.repository.sessions.save(settled);
+    await testLog(from.repository, signer).add(patient.pseudonym, {
+      what: 'concern-settled',
+      about: session.id,
+    });
+    const to = await taker();
+    const changed = { ...session, remark: 'Another remark.' };
+    await to.repository.sessions.save(changed);
+    await to.handOver.open(await given(from));
+    await to.handOver.take(false);
+    expect(await to.repository.sessions.find(session.id)).toEqual(settled);
+    expect(await othersOf(to.repository)).toMatchObject([{ by: 'KN', document: changed }]);
+  });
+
+  it('keeps both versions of a plan: the one that was given last counts', async () => {
+    const from = await giver();
+    const later = JSON.stringify({ ...plan, painLimit: 3 });
+    await from.repository.plans.save(plan.id, later, '2026-02-04T00:00:00.000Z');
+    const to = await taker();
+    await to.handOver.open(await given(from));
+    await to.handOver.take(false);
+    expect(await to.repository.plans.find(plan.id)).toBe(later);
+    const record = await recordOf(to.repository);
+    expect(record.otherVersions).toMatchObject([{ kind: 'plan', by: 'KN', text: JSON.stringify(plan) }]);
+    expect(await readOtherVersions(to.repository, record)).toMatchObject([
+      { by: 'KN', differences: [`Pain limit: ${plan.painLimit}; the one that counts: 3.`] },
+    ]);
+    // What counts again is no other version any more.
+    await to.repository.plans.save(plan.id, JSON.stringify(plan));
+    expect(await readOtherVersions(to.repository, record)).toEqual([]);
   });
 
   it('says what was deleted here, before it comes back', async () => {
@@ -226,6 +302,25 @@ describe('createHandOver(world)', () => {
     const packed = new Blob([`${mixed}\n${mixedSigned}\n`, first.part, second.part]);
     await to.handOver.open(await sealFor([theirKey.recipient], packed));
     expect(to.state().sentence).toMatch(/Not all in it belongs to one patient/);
+  });
+
+  it('says where it is opened, when it is opened as a sent session', async () => {
+    const file = await given(await giver());
+    const { repository } = await device('KN', theirKey);
+    const keys = [thirdKey, theirKey];
+    const clinic = createClinic({
+      openRepository: () => Promise.resolve({ repository, problem: null }),
+      firstKeys: keys,
+      readKeys: () => Promise.resolve(keys),
+      writeKeys: () => Promise.resolve(),
+      saveBlob: () => undefined,
+      now: () => new Date('2026-05-06T07:08:09Z'),
+    });
+    await clinic.openFiles([new File([file], 'overfoot-hand-over.age')]);
+    expect(clinic.store.getState().incoming).toMatchObject([
+      { state: 'refused', sentence: expect.stringMatching(/Open it under “Take over”/) },
+    ]);
+    expect((await repository.patients.list()).found).toEqual([]);
   });
 
   it('refuses ids of what is kept here of somebody else', async () => {

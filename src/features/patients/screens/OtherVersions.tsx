@@ -1,0 +1,29 @@
+import { dayWords } from '#words/dateWords';
+import { usePatientsState } from '../patientsContext';
+
+/** Sessions and plans that a colleague had in another version: they stay beside the one that counts. */
+export function OtherVersions() {
+  const versions = usePatientsState((state) => state.otherVersions);
+  if (versions.length === 0) return null;
+  return (
+    <section className="card" aria-labelledby="other-versions-title">
+      <h2 id="other-versions-title">In another version</h2>
+      <p className="small soft">
+        These differed between two devices. The one that was signed last counts, and is what you see
+        elsewhere.
+      </p>
+      {versions.map(({ name, by, at, differences }, index) => (
+        <details key={index}>
+          <summary>
+            {name}, as {by} had it ({dayWords(at)})
+          </summary>
+          <ul className="small">
+            {differences.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+        </details>
+      ))}
+    </section>
+  );
+}
