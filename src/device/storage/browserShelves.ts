@@ -1,4 +1,5 @@
 import { Dexie } from 'dexie';
+import { replicaDatabase } from '../replica/replicaName';
 import { openRecords } from './openRecords';
 import { openVideos } from './openVideos';
 import { openSenderKeys } from './senderKeys';
@@ -51,7 +52,10 @@ export function browserShelves(buckets = storageBuckets()): Shelves {
       const bucket = bucketOf(shelf);
       return bucket === null ? navigator.storage : openBucket(bucket);
     },
-    forgetRest: () => openSenderKeys().forgetAll(),
+    async forgetRest() {
+      await openSenderKeys().forgetAll();
+      await Dexie.delete(replicaDatabase);
+    },
     async remove(shelf) {
       const bucket = bucketOf(shelf);
       try {

@@ -5,6 +5,7 @@ import { readSession } from '#documents/session/readSession';
 import { createDigests, withMarks } from './createDigests';
 import { createKeepTogether } from './createKeepTogether';
 import { createPatients } from './createPatients';
+import { createReplicaRows } from './createReplicaRows';
 import { createSets, savingSession } from './createSets';
 import { createTrackingRows } from './createTrackingRows';
 import { eraseKept } from './eraseKept';
@@ -159,6 +160,7 @@ export function createRepository({
     },
     patients: createPatients(records),
     digests: createDigests(records),
+    replica: createReplicaRows(records),
     plans: {
       async list() {
         const listed = await listKept(records, 'plans', readPlan);

@@ -18,13 +18,14 @@ interface Row {
  * Bump when a table is added or removed. Records carry their own version and are migrated on read, so a
  * document from a file and a kept one take the same path.
  */
-export const databaseVersion = 3;
+export const databaseVersion = 4;
 
 /** The tables added with each version. */
 const tablesSince: Record<number, readonly TableName[]> = {
   1: ['visits', 'sessions', 'facts', 'plans', 'sets', 'tracking', 'rows'],
   2: ['notes', 'lock'],
   3: ['patients', 'digests'],
+  4: ['replica'],
 };
 
 /**

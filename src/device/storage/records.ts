@@ -1,7 +1,7 @@
 /** The tables in which records are kept; the key is stored next to the value. */
 export const tableNames = [
   ...(['visits', 'sessions', 'facts', 'plans', 'sets', 'tracking', 'rows'] as const),
-  ...(['notes', 'lock', 'patients', 'digests'] as const),
+  ...(['notes', 'lock', 'patients', 'digests', 'replica'] as const),
 ] as const;
 export type TableName = (typeof tableNames)[number];
 

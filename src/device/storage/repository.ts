@@ -7,6 +7,7 @@ import type { Digests } from './createDigests';
 import type { FromVideo, PlanRecord, RecordingFacts, SetStart, TrackingModel } from './keptSchemas';
 import type { DeviceLock } from './lock/createDeviceLock';
 import type { Edition } from './records';
+import type { ReplicaRows } from './replicaRows';
 import type { StorageProblem } from './storageProblem';
 import type { Videos, VideoWriter } from './videos';
 import type { KeptChange } from './watchChanges';
@@ -152,6 +153,8 @@ export interface Repository {
     remove(id: string): Promise<void>;
   };
   readonly digests: Digests;
+  /** What sharing within the practice knows of what is kept. */
+  readonly replica: ReplicaRows;
   readonly plans: {
     /** Last saved first. */
     list(): Promise<Listed<PlanRecord>>;

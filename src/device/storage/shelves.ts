@@ -26,6 +26,6 @@ export interface Shelves {
   storageOf(shelf: number): Promise<ShelfStorage>;
   /** Removes a shelf with everything on it; what is open on it must be closed first. */
   remove(shelf: number): Promise<void>;
-  /** Deletes what is kept beside the shelves: the keys with which sent sessions are signed. */
+  /** Deletes what is kept beside the shelves: the keys with which sent sessions are signed, and what is shared. */
   forgetRest(): Promise<void>;
 }

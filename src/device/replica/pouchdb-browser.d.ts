@@ -1,0 +1,4 @@
+declare module 'pouchdb-browser' {
+  const PouchDB: import('./pouch').Pouch;
+  export default PouchDB;
+}

@@ -1,0 +1,34 @@
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import type { SharedKind } from './sharedHead';
+
+/** Fields whose order means nothing; all lists of a patient's record are kept by entry. */
+const unordered: Partial<Record<SharedKind, (name: string) => boolean>> = {
+  patient: () => true,
+  session: (name) => name === 'settles',
+};
+
+/**
+ * Which version of a document it is: the same on every device that holds the same, in whatever order. A patient's record
+ * has an id of its own on each device, which does not count.
+ */
+export function contentHash(kind: SharedKind, document: object): string {
+  const isUnordered = unordered[kind];
+  const fields = Object.entries(document).flatMap(([name, value]: [string, unknown]) => {
+    if (kind === 'patient' && name === 'id') return [];
+    if (!Array.isArray(value) || isUnordered?.(name) !== true) return [[name, plain(value)]];
+    return [[name, (value as unknown[]).map((one) => JSON.stringify(plain(one))).sort()]];
+  });
+  const text = JSON.stringify(plain(Object.fromEntries(fields)));
+  return bytesToHex(sha256(utf8ToBytes(text))).slice(0, 20);
+}
+
+/** The same with the names of each object in order. */
+function plain(value: unknown): unknown {
+  if (Array.isArray(value)) return (value as unknown[]).map(plain);
+  if (typeof value !== 'object' || value === null) return value;
+  const entries = Object.entries(value).filter(([, one]) => one !== undefined);
+  return Object.fromEntries(
+    entries.sort(([a], [b]) => (a < b ? -1 : 1)).map(([key, one]) => [key, plain(one)]),
+  );
+}

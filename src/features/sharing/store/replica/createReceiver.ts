@@ -1,0 +1,307 @@
+import type { Replica } from '#device/replica/openReplica';
+import type { Repository } from '#device/storage/repository';
+import { StorageProblem } from '#device/storage/storageProblem';
+import type { PatientDocument } from '#documents/patient/patientDocument';
+import { contentHash } from '#documents/practice/contentHash';
+import { mergeShared, type SharedDocuments } from '#documents/practice/mergeShared';
+import { sharedKinds, type SharedHead, type SharedKind } from '#documents/practice/sharedHead';
+import { standingOf } from '#documents/practice/standingOf';
+import { tombstoneName } from '#shell/receivedNotes';
+import { noteTakenOut, type Circle } from './circle';
+import { deletedRow, withVersion } from './createSender';
+import type { PatientIndex } from './patientIndex';
+import { Refusal } from './refusal';
+import type { Refused } from './refused';
+import { openShared, type OpenedShared } from './sealShared';
+import { findShared, readShared, removeShared, type KeptShared } from './sharedDocuments';
+import { readRow, shortKey, writeRow, type SharedRow } from './sharedRow';
+
+export interface ReceiverParts {
+  repository: Repository;
+  replica: Replica;
+  patients: PatientIndex;
+  circle: () => Promise<Circle>;
+  /** To be called where somebody was taken out elsewhere. */
+  onCircle: () => void;
+  refused: Refused;
+  /** Compares a document with what is shared, and sends it where that differs. */
+  send: (kind: SharedKind, id: string) => Promise<void>;
+  /** Whether a document of this device lies there. */
+  isKnown: (replicaId: string) => Promise<boolean>;
+  /** What lay there is there no more, or can't be used by anybody. */
+  onSpoilt: (replicaId: string) => Promise<void>;
+  now(): Date;
+}
+
+/** Takes in what arrived among the sealed copies. */
+export interface Receiver {
+  /**
+   * Up to the last one; where it is interrupted, the next call begins with the documents that were not finished.
+   *
+   * @throws StorageProblem  where this device can't keep it
+   * @throws TooManyRefused
+   */
+  receive(): Promise<void>;
+  /** Tries again what was refused for reasons that may have gone: after the list of colleagues changed, for example. */
+  retry(): Promise<void>;
+}
+
+/** Opened at once. */
+const batch = 20;
+const feedKey = 'feed';
+const aliasOf = (patientId: string) => `alias:${patientId}`;
+
+export function createReceiver(parts: ReceiverParts): Receiver {
+  const { repository, replica, patients, circle, onCircle, refused, send, isKnown, onSpoilt, now } = parts;
+  const rows = repository.replica;
+
+  /** The record here of a patient, by the id that it has at the sender; null where there is none. */
+  const localPatient = async (patientId: string) => {
+    const known = await patients.byId(patientId);
+    if (known !== null) return known;
+    const alias = await rows.get(aliasOf(patientId));
+    return typeof alias === 'string' ? patients.byId(alias) : null;
+  };
+  const isDeleted = async (kind: SharedKind, id: string) => (await readRow(rows, kind, id))?.of === null;
+
+  /** The id that a record has here. */
+  const placeOfPatient = async (head: SharedHead, patient: PatientDocument): Promise<string> => {
+    if (patient.id !== head.id || head.patientId !== head.id) throw new Refusal('invalid');
+    const known = await localPatient(head.id);
+    if (known !== null) {
+      if (known.pseudonym !== patient.pseudonym) throw new Refusal('of-another');
+      return known.id;
+    }
+    const namesake = await patients.byPseudonym(patient.pseudonym);
+    if (namesake === null) return head.id;
+    const here = await repository.patients.find(namesake.id);
+    if (here === null || namesake.isDemo || !isOnePerson(here, patient)) throw new Refusal('namesake');
+    await rows.put(aliasOf(head.id), here.id);
+    return here.id;
+  };
+  /** Refuses what is not of the patient that it names; null for what was deleted with its patient or session. */
+  const placeOf = async (
+    head: SharedHead,
+    { kind, document, pseudonym }: KeptShared,
+  ): Promise<string | null> => {
+    if (kind === 'patient') return placeOfPatient(head, document);
+    if (document.id !== head.id) throw new Refusal('invalid');
+    const patient = await localPatient(head.patientId);
+    if (patient === null) {
+      if (await isDeleted('patient', head.patientId)) return null;
+      throw new Refusal('waits');
+    }
+    if (kind === 'recording') {
+      const session = head.sessionId === null ? null : await repository.sessions.find(head.sessionId);
+      if (session === null) {
+        if (head.sessionId !== null && (await isDeleted('session', head.sessionId))) return null;
+        throw new Refusal('waits');
+      }
+      if (session.patient !== patient.pseudonym) throw new Refusal('of-another');
+    } else if (pseudonym !== patient.pseudonym) throw new Refusal('of-another');
+    const here = await findShared(repository, kind, head.id);
+    if (here !== null && here.pseudonym !== patient.pseudonym) throw new Refusal('of-another');
+    if (here === null && kind === 'session' && (await repository.notes.read()).has(tombstoneName(head.id)))
+      return null;
+    return head.id;
+  };
+
+  const takeDeleted = async ({ kind, id, patientId, replicaId }: SharedHead) => {
+    const patient = await localPatient(patientId);
+    const place = kind === 'patient' ? (patient?.id ?? id) : id;
+    if (await isDeleted(kind, place)) return;
+    const here = await findShared(repository, kind, place).catch(() => null);
+    if (here !== null && here.pseudonym !== patient?.pseudonym) throw new Refusal('of-another');
+    // First, so that the deletion here is not reported as this device's own.
+    await writeRow(rows, kind, place, deletedRow({ replicaId, patientId }));
+    await removeShared(repository, kind, place, now().toISOString());
+    if (kind === 'patient') await patients.refresh(place);
+  };
+
+  const takeVersion = async (head: SharedHead, there: KeptShared) => {
+    const place = await placeOf(head, there);
+    if (place === null || (await isDeleted(there.kind, place))) return;
+    const { by } = await circle();
+    const row = await readRow(rows, there.kind, place);
+    const content = contentHash(there.kind, there.document);
+    let ancestors: readonly string[] = [];
+    let after = '';
+    const merged = <Kind extends SharedKind>(
+      kind: Kind,
+      here: SharedDocuments[Kind] | null,
+      arrived: SharedDocuments[Kind],
+    ): SharedDocuments[Kind] => {
+      ancestors = head.ancestors;
+      after = content;
+      if (here === null) return arrived;
+      const version = contentHash(kind, here);
+      const isShared = row?.content === version;
+      const known = row === null ? [] : isShared ? row.ancestors : withVersion(row.ancestors, row.content);
+      const standing = standingOf(
+        { content: version, ancestors: known },
+        { content, ancestors: head.ancestors },
+      );
+      ancestors = [...known, ...head.ancestors].reduce<string[]>(withVersion, []);
+      after = version;
+      if (standing === 'same' || standing === 'older') return here;
+      ancestors = withVersion(ancestors, version);
+      const authors = { here: isShared ? row.by : by, there: head.by };
+      const both = mergeShared(kind, standing, [here, arrived], authors);
+      after = contentHash(kind, both);
+      return after === version ? here : both;
+    };
+    await keep(repository, there, place, head, merged);
+    if (there.kind === 'patient') await patients.refresh(place);
+    await writeRow(rows, there.kind, place, {
+      replicaId: row?.replicaId ?? head.replicaId,
+      of: { kind: there.kind, id: place },
+      patientId: head.patientId,
+      content,
+      ancestors: ancestors.filter((one) => one !== content),
+      by: head.by,
+      sealedFor: head.recipients.map(shortKey),
+      edition: '',
+    } satisfies SharedRow);
+    if (after !== content) await send(there.kind, place);
+  };
+
+  const take = async ({ head, document }: OpenedShared) => {
+    if (await noteTakenOut(rows, head)) onCircle();
+    if (document === null) return takeDeleted(head);
+    let there: KeptShared;
+    try {
+      there = readShared(head.kind, document);
+    } catch (cause) {
+      throw new Refusal('invalid', { cause });
+    }
+    await takeVersion(head, there);
+  };
+
+  const open = async (replicaId: string, sealed: string | null) => {
+    const { keys, members } = await circle();
+    return openShared(
+      sealed,
+      replicaId,
+      keys,
+      (key) => members.includes(key) || keys.some(({ recipient }) => recipient === key),
+    );
+  };
+
+  /** All versions of some sealed copies, in the order in which they need each other. */
+  const takeIn = async (ids: readonly string[]) => {
+    const opened: { id: string; rev: string; isWinner: boolean; shared: OpenedShared }[] = [];
+    const reasons = new Map<string, Refusal>();
+    const losers = new Map<string, string[]>();
+    const spoilt: string[] = [];
+    for (const id of ids) {
+      const leaves = await replica.leaves(id);
+      if (leaves.length === 0 && (await isKnown(id))) {
+        reasons.set(id, new Refusal('gone-there'));
+        spoilt.push(id);
+      }
+      // The one that counts last, so that it is what this device takes for the server's.
+      for (const [index, { rev, sealed }] of [...leaves.entries()].reverse()) {
+        try {
+          opened.push({ id, rev, isWinner: index === 0, shared: await open(id, sealed) });
+        } catch (error) {
+          if (!(error instanceof Refusal)) throw error;
+          reasons.set(id, error);
+          if (index === 0 && spoils.has(error.reason)) spoilt.push(id);
+        }
+      }
+    }
+    const orderOf = ({ shared }: { shared: OpenedShared }) => sharedKinds.indexOf(shared.head.kind);
+    for (const { id, rev, isWinner, shared } of [...opened].sort((a, b) => orderOf(a) - orderOf(b))) {
+      try {
+        await take(shared);
+        if (!isWinner) losers.set(id, [...(losers.get(id) ?? []), rev]);
+      } catch (error) {
+        if (!(error instanceof Refusal)) throw error;
+        reasons.set(id, error);
+      }
+    }
+    for (const [id, revs] of losers)
+      if (!reasons.has(id)) for (const rev of revs) await replica.drop(id, rev).catch(() => undefined);
+    for (const id of ids) await refused.note(id, reasons.get(id)?.reason ?? null);
+    for (const id of spoilt) await onSpoilt(id);
+    return ids.length - reasons.size;
+  };
+
+  const retry = async (isRetried: (reason: Refusal['reason']) => boolean) => {
+    for (let taken = 1; taken > 0;) {
+      taken = 0;
+      const waiting = refused.list().filter(({ reason }) => isRetried(reason));
+      for (let from = 0; from < waiting.length; from += batch)
+        taken += await takeIn(waiting.slice(from, from + batch).map(({ id }) => id));
+      isRetried = (reason) => reason === 'waits'; // What was taken in may be what others waited for.
+    }
+  };
+
+  return {
+    async receive() {
+      const kept = await rows.get(feedKey);
+      let since = typeof kept === 'string' || typeof kept === 'number' ? kept : 0;
+      let taken = 0;
+      for (;;) {
+        const next = await replica.changes(since, batch);
+        if (next.ids.length === 0) break;
+        taken += await takeIn([...new Set(next.ids)]);
+        since = next.since;
+        await rows.put(feedKey, since);
+      }
+      if (taken > 0) await retry((reason) => reason === 'waits');
+    },
+    retry: () => retry((reason) => reason !== 'gone-there' && reason !== 'garbage'),
+  };
+}
+
+/** Reasons for which nobody can use what lies there. */
+const spoils = new Set(['garbage', 'forged', 'no-member', 'other-place']);
+
+/** Whether two records under one pseudonym are of one person: they have a plan or a session in common. */
+function isOnePerson(here: PatientDocument, there: PatientDocument): boolean {
+  const ids = ({ plans, marks }: PatientDocument) => [
+    ...plans.map(({ id }) => id),
+    ...marks.map(({ visitId }) => visitId),
+  ];
+  const known = new Set(ids(here));
+  return ids(there).some((id) => known.has(id));
+}
+
+/** Keeps what `merged` makes of it, with nothing changed meanwhile. */
+async function keep(
+  { replica, recordings, keepTogether }: Repository,
+  there: KeptShared,
+  place: string,
+  { sessionId }: SharedHead,
+  merged: <Kind extends SharedKind>(
+    kind: Kind,
+    here: SharedDocuments[Kind] | null,
+    arrived: SharedDocuments[Kind],
+  ) => SharedDocuments[Kind],
+): Promise<void> {
+  switch (there.kind) {
+    case 'patient':
+      return replica.change('patient', place, (here) => merged('patient', here, there.document));
+    case 'plan':
+      return replica.change('plan', place, (here) => merged('plan', here, there.document));
+    case 'session':
+      return replica.change('session', place, (here) => merged('session', here, there.document));
+    case 'recording': {
+      for (let attempt = 1; ; attempt++) {
+        const kept = await recordings.find(place);
+        const recording = merged('recording', kept?.recording ?? null, there.document);
+        if (recording === kept?.recording) return;
+        const expects = kept?.edition ?? null;
+        const video = kept === null ? null : ('stays' as const);
+        const fromVideo = kept?.facts.fromVideo ?? 'impossible';
+        try {
+          await keepTogether(null, [{ recording, visitId: sessionId, fromVideo, video, expects }]);
+          return;
+        } catch (error) {
+          if (!(error instanceof StorageProblem && error.reason === 'changed') || attempt === 5) throw error;
+        }
+      }
+    }
+  }
+}

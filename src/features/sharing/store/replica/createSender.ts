@@ -1,0 +1,177 @@
+import { isProblem } from '#core/problem';
+import type { Replica } from '#device/replica/openReplica';
+import type { Repository } from '#device/storage/repository';
+import { StorageProblem } from '#device/storage/storageProblem';
+import { contentHash } from '#documents/practice/contentHash';
+import { sharedBounds, sharedKinds, type SharedKind } from '#documents/practice/sharedHead';
+import { isForAll, type Circle } from './circle';
+import type { PatientIndex } from './patientIndex';
+import { sealShared } from './sealShared';
+import { findShared } from './sharedDocuments';
+import { listRows, readRow, shortKey, writeRow, type SharedRow } from './sharedRow';
+
+export interface SenderParts {
+  repository: Repository;
+  replica: Replica;
+  patients: PatientIndex;
+  circle: () => Promise<Circle>;
+  /** Whether recordings are shared as well. */
+  withRecordings: () => boolean;
+  newId(): string;
+  now(): Date;
+}
+
+/** Seals what is kept here, and writes it to the sealed copies; what the server has already is not sent again. */
+export interface Sender {
+  /** Compares one document with what is shared, and sends it where that differs. */
+  send(kind: SharedKind, id: string): Promise<void>;
+  /** The same for everything, what was deleted meanwhile included. */
+  sendAll(): Promise<void>;
+  /** Sends a document again, since what is on the server in its place can't be used. */
+  sendAgain(row: SharedRow): Promise<void>;
+}
+
+export function createSender({
+  repository,
+  replica,
+  patients,
+  circle,
+  withRecordings,
+  newId,
+  now,
+}: SenderParts): Sender {
+  const rows = repository.replica;
+
+  const sendDeleted = async (kind: SharedKind, id: string, row: SharedRow) => {
+    if (!(await isGone(repository, kind, id))) return;
+    const { own, by, members, takenOut } = await circle();
+    const sealed = await sealShared(
+      {
+        replicaId: row.replicaId,
+        recipients: [...members],
+        takenOut: [...takenOut],
+        sealedAt: now().toISOString(),
+        by,
+        kind,
+        id,
+        patientId: row.patientId,
+        sessionId: null,
+        ancestors: [],
+      },
+      null,
+      own,
+    );
+    await replica.put(row.replicaId, sealed);
+    await writeRow(rows, kind, id, deletedRow(row));
+  };
+
+  const sendNow = async (kind: SharedKind, id: string, edition: string) => {
+    const row = await readRow(rows, kind, id);
+    if (row?.of === null) return; // What was deleted stays deleted.
+    const kept = await findShared(repository, kind, id);
+    if (kept === null) return row === null ? undefined : sendDeleted(kind, id, row);
+    const patient = await patients.byPseudonym(kept.pseudonym);
+    if (patient === null || patient.isDemo) return;
+    const everybody = await circle();
+    const content = contentHash(kind, kept.document);
+    const isSame = row?.content === content;
+    if (row !== null && isSame && isForAll(everybody, row.sealedFor)) {
+      if (row.edition !== edition && edition !== '') await writeRow(rows, kind, id, { ...row, edition });
+      return;
+    }
+    const replicaId = row?.replicaId ?? newId();
+    const by = row !== null && isSame ? row.by : everybody.by;
+    const ancestors = row === null ? [] : isSame ? row.ancestors : withVersion(row.ancestors, row.content);
+    const facts = {
+      replicaId,
+      recipients: [...everybody.members],
+      takenOut: [...everybody.takenOut],
+      by,
+      kind,
+      id,
+    };
+    const sealed = await sealShared(
+      {
+        ...facts,
+        sealedAt: now().toISOString(),
+        patientId: patient.id,
+        sessionId: kind === 'recording' ? await sessionOf(repository, id) : null,
+        ancestors,
+      },
+      kept.document,
+      everybody.own,
+    );
+    await replica.put(replicaId, sealed);
+    await writeRow(rows, kind, id, {
+      replicaId,
+      of: { kind, id },
+      patientId: patient.id,
+      content,
+      ancestors,
+      by,
+      sealedFor: everybody.members.map(shortKey),
+      edition,
+    });
+  };
+  /** What can't be read, or is too large, stays on this device alone. */
+  const sendOne = async (kind: SharedKind, id: string, edition = '') => {
+    try {
+      await sendNow(kind, id, edition);
+    } catch (error) {
+      const isOfDocument =
+        error instanceof StorageProblem
+          ? error.reason === 'damaged' || error.reason === 'missing'
+          : isProblem(error, 'file', 'session', 'recording', 'plan');
+      if (!isOfDocument) throw error;
+    }
+  };
+
+  return {
+    async send(kind, id) {
+      if (kind === 'recording' && !withRecordings()) return;
+      await sendOne(kind, id);
+    },
+    async sendAll() {
+      const known = new Map<string, SharedRow>();
+      for (const row of await listRows(rows))
+        if (row.of !== null) known.set(`${row.of.kind}:${row.of.id}`, row);
+      const everybody = await circle();
+      for (const kind of sharedKinds) {
+        const kept = await rows.editions(kind);
+        const ids = new Set(kept.map(({ id }) => id));
+        for (const { of } of known.values())
+          if (of?.kind === kind && !ids.has(of.id)) await sendOne(kind, of.id);
+        if (kind === 'recording' && !withRecordings()) continue;
+        for (const { id, edition } of kept) {
+          const row = known.get(`${kind}:${id}`);
+          const isSent = row !== undefined && row.edition === edition && isForAll(everybody, row.sealedFor);
+          if (!isSent || edition === '') await sendOne(kind, id, edition);
+        }
+      }
+    },
+    async sendAgain({ of, ...row }) {
+      if (of === null) return;
+      await writeRow(rows, of.kind, of.id, { ...row, of, sealedFor: [] });
+      await sendOne(of.kind, of.id);
+    },
+  };
+}
+
+/** Of a document that was deleted: only that it was, and where it lay. */
+export function deletedRow({ replicaId, patientId }: Pick<SharedRow, 'replicaId' | 'patientId'>): SharedRow {
+  return { replicaId, of: null, patientId, content: '', ancestors: [], by: '', sealedFor: [], edition: '' };
+}
+
+/** Versions with another one, which is the latest. */
+export function withVersion(ancestors: readonly string[], content: string): string[] {
+  return [...ancestors.filter((one) => one !== content), content].slice(-sharedBounds.ancestors);
+}
+
+async function isGone({ replica, recordings }: Repository, kind: SharedKind, id: string): Promise<boolean> {
+  if (kind === 'recording') return (await recordings.find(id)) === null;
+  return (await replica.find(kind, id)) === null;
+}
+
+async function sessionOf({ recordings }: Repository, id: string): Promise<string | null> {
+  return (await recordings.facts([id]))[0]?.visitId ?? null;
+}

@@ -1,0 +1,40 @@
+import type { Repository } from '#device/storage/repository';
+import type { PatientDocument } from '#documents/patient/patientDocument';
+
+/** What of the patients kept here decides whose a document is. */
+export interface IndexedPatient {
+  id: string;
+  pseudonym: string;
+  isDemo: boolean;
+}
+
+/** The patients kept here, read once and then as they change. */
+export interface PatientIndex {
+  byId(id: string): Promise<IndexedPatient | null>;
+  byPseudonym(pseudonym: string): Promise<IndexedPatient | null>;
+  /** To be called when one changed. */
+  refresh(id: string): Promise<void>;
+}
+
+export function createPatientIndex({ patients }: Pick<Repository, 'patients'>): PatientIndex {
+  let read: Promise<Map<string, IndexedPatient>> | null = null;
+  const index = () =>
+    (read ??= patients.list().then(({ found }) => new Map(found.map((one) => [one.id, indexed(one)]))));
+  return {
+    byId: async (id) => (await index()).get(id) ?? null,
+    async byPseudonym(pseudonym) {
+      for (const one of (await index()).values()) if (one.pseudonym === pseudonym) return one;
+      return null;
+    },
+    async refresh(id) {
+      const known = await index();
+      const kept = await patients.find(id).catch(() => null);
+      if (kept === null) known.delete(id);
+      else known.set(id, indexed(kept));
+    },
+  };
+}
+
+function indexed({ id, pseudonym, note }: PatientDocument): IndexedPatient {
+  return { id, pseudonym, isDemo: note !== '' };
+}

@@ -1,0 +1,36 @@
+import { createRequire } from 'node:module';
+import type { Pouch } from '#device/replica/pouch';
+
+interface PouchInNode extends Pouch {
+  plugin(plugin: unknown): PouchInNode;
+  defaults(options: Record<string, unknown>): PouchInNode;
+  setMaxListeners(count: number): void;
+}
+
+const load = createRequire(import.meta.url);
+const plugin = (name: string) => {
+  const loaded = load(name) as { default?: unknown };
+  return loaded.default ?? loaded;
+};
+
+/** PouchDB with what a test in Node needs of it: databases in memory and in files, and replication. */
+export const PouchInNode = ['memory', 'leveldb', 'http']
+  .map((name) => plugin(`pouchdb-adapter-${name}`))
+  .concat(plugin('pouchdb-replication'))
+  .reduce<PouchInNode>((pouch, one) => pouch.plugin(one), plugin('pouchdb-core') as PouchInNode);
+
+// More devices than one process usually has.
+PouchInNode.setMaxListeners(200);
+
+/** A server of the replication protocol over databases in a folder, as a handler of requests. */
+export function replicationHandler(folder: string): import('node:http').RequestListener {
+  const express = load('express-pouchdb') as (
+    pouch: unknown,
+    options: Record<string, unknown>,
+  ) => import('node:http').RequestListener;
+  return express(PouchInNode.defaults({ prefix: `${folder}/`, adapter: 'leveldb' }), {
+    mode: 'minimumForPouchDB',
+    inMemoryConfig: true,
+    logPath: `${folder}/log.txt`,
+  });
+}

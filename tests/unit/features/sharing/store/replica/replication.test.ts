@@ -1,0 +1,431 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeEach, describe, expect, it } from 'vitest';
+import { storageProblem } from '#device/storage/storageProblem';
+import type { PatientDocument } from '#documents/patient/patientDocument';
+import { contentHash } from '#documents/practice/contentHash';
+import { sealShared } from '#features/sharing/store/replica/sealShared';
+import { newKeyPair } from '#shell/seal';
+import {
+  inventedPatient,
+  inventedSession,
+  practiceDevice,
+  practiceOf,
+  type PracticeDevice,
+} from '../../../../../support/practice/practiceDevice';
+import { startReplicaServer, type ReplicaServer } from '../../../../../support/practice/startReplicaServer';
+
+let server: ReplicaServer;
+const servers: ReplicaServer[] = [];
+beforeEach(async () => {
+  server = await startReplicaServer();
+  servers.push(server);
+});
+afterAll(async () => {
+  await Promise.all(servers.map((one) => one.stop()));
+});
+
+const heron = inventedPatient('Blue Heron 7', { goals: 'Stairs without the rail' });
+const patientsOf = async ({ repository }: PracticeDevice) => (await repository.patients.list()).found;
+const sessionsOf = async ({ repository }: PracticeDevice) => (await repository.sessions.list()).found;
+const only = async (device: PracticeDevice) => {
+  const found = await patientsOf(device);
+  expect(found).toHaveLength(1);
+  return found[0]!;
+};
+
+describe('sharing within a practice, against a server of the replication protocol', () => {
+  it('brings a patient with sessions and plans to a colleague, and later changes both ways', async () => {
+    const [ab, kn] = (await practiceOf('AB', 'KN')) as [PracticeDevice, PracticeDevice];
+    const session = inventedSession('Blue Heron 7');
+    await ab.repository.patients.add(heron);
+    await ab.repository.sessions.save(session);
+    await ab.repository.plans.save('a-plan', '{"patient":"Blue Heron 7"}', '2026-02-03T04:05:06.000Z');
+    await ab.exchange(server);
+    await kn.exchange(server);
+    expect(await only(kn)).toEqual(heron);
+    expect(await sessionsOf(kn)).toEqual([session]);
+    expect((await kn.repository.plans.list()).found).toMatchObject([{ id: 'a-plan' }]);
+
+    await kn.repository.patients.update(heron.id, (kept) => ({
+      ...kept,
+      goals: 'Running',
+      changedAt: '2026-03-01T04:05:06.000Z',
+    }));
+    await kn.exchange(server);
+    await ab.exchange(server);
+    const changed = await only(ab);
+    expect(changed.goals).toBe('Running');
+    expect(changed.alsoNoted).toEqual([]);
+  });
+
+  it('keeps what both noted where both changed a record apart, the same on both', async () => {
+    const [ab, kn] = await two();
+    await ab.repository.patients.add(heron);
+    await ab.exchange(server);
+    await kn.exchange(server);
+    await note(ab, { goals: 'Running', restrictions: 'No stairs', changedAt: '2026-03-01T04:05:06.000Z' });
+    await note(kn, { goals: 'Skiing', changedAt: '2026-03-02T04:05:06.000Z' });
+    await kn.repository.patients.update(heron.id, (kept) => ({ ...kept, plans: [given] }));
+    for (let round = 0; round < 3; round++) {
+      await ab.exchange(server);
+      await kn.exchange(server);
+    }
+    const [here, there] = [await only(ab), await only(kn)];
+    expect(contentHash('patient', here)).toBe(contentHash('patient', there));
+    expect(here).toMatchObject({ goals: 'Skiing', plans: [given] });
+    expect(here.alsoNoted).toEqual([
+      { at: '2026-03-01T04:05:06.000Z', by: 'AB', notes: { goals: 'Running', restrictions: 'No stairs' } },
+    ]);
+    const before = await versions(ab);
+    await ab.exchange(server);
+    await kn.exchange(server);
+    expect(await versions(ab)).toEqual(before);
+  });
+
+  it('comes to one record where three changed it apart', async () => {
+    const all = await practiceOf('AB', 'KN', 'PQ');
+    await all[0]!.repository.patients.add(heron);
+    for (const one of all) await one.exchange(server);
+    for (const [index, one] of all.entries())
+      await note(one, { goals: `Goal of ${one.initials}`, changedAt: `2026-03-0${index + 1}T04:05:06.000Z` });
+    for (let round = 0; round < 4; round++) for (const one of all) await one.exchange(server);
+    const records = await Promise.all(all.map(only));
+    expect(new Set(records.map((one) => contentHash('patient', one))).size).toBe(1);
+    expect(records[0]!.goals).toBe('Goal of PQ');
+    expect(records[0]!.alsoNoted.map(({ notes }) => notes.goals).sort()).toEqual([
+      'Goal of AB',
+      'Goal of KN',
+    ]);
+  });
+
+  it('keeps what was settled on either device', async () => {
+    const [ab, kn] = await two();
+    const session = inventedSession('Blue Heron 7');
+    await ab.repository.patients.add(heron);
+    await ab.repository.sessions.save(session);
+    await ab.exchange(server);
+    await kn.exchange(server);
+    for (const one of [ab, kn]) {
+      const settles = [
+        { visitId: session.id, by: 'therapist' as const, who: one.initials, at: '2026-03-02T04:05:06.000Z' },
+      ];
+      await one.repository.sessions.save({ ...session, settles });
+    }
+    for (let round = 0; round < 3; round++) for (const one of [ab, kn]) await one.exchange(server);
+    for (const one of [ab, kn])
+      expect((await sessionsOf(one))[0]!.settles.map(({ who }) => who).sort()).toEqual(['AB', 'KN']);
+  });
+
+  it('deletes on all devices what one of them deleted, and nothing that a device lost or erased', async () => {
+    const [ab, kn] = await two();
+    const [first, second] = [inventedSession('Blue Heron 7'), inventedSession('Blue Heron 7')];
+    await ab.repository.patients.add(heron);
+    await ab.repository.sessions.save(first);
+    await ab.repository.sessions.save(second);
+    await ab.exchange(server);
+    await kn.exchange(server);
+    await kn.repository.sessions.remove(first.id);
+    await kn.exchange(server);
+    await ab.exchange(server);
+    expect(await sessionsOf(ab)).toEqual([second]);
+    await ab.repository.eraseAll();
+    await ab.exchange(server);
+    await kn.exchange(server);
+    expect(await sessionsOf(kn)).toEqual([second]);
+    await only(kn);
+  });
+
+  it('sends nothing of a demo patient, and no session without a patient', async () => {
+    const [ab, kn] = await two();
+    await ab.repository.patients.add(inventedPatient('Grey Otter 3', { note: 'Invented.' }));
+    await ab.repository.sessions.save(inventedSession('Grey Otter 3'));
+    await ab.repository.sessions.save(inventedSession(''));
+    await ab.exchange(server);
+    await kn.exchange(server);
+    expect(await documentsOn(server)).toEqual([]);
+  });
+
+  it('gives somebody who joins everything, and somebody who was taken out nothing new', async () => {
+    const [ab, kn] = await two();
+    await ab.repository.patients.add(heron);
+    await ab.exchange(server);
+    await kn.exchange(server);
+    const pq = await practiceDevice('PQ');
+    await pq.add(ab);
+    await pq.add(kn);
+    await pq.exchange(server);
+    expect(await patientsOf(pq)).toEqual([]);
+    expect(pq.replication.refused.list()).toMatchObject([{ reason: 'other-people' }]);
+    await ab.add(pq);
+    await ab.exchange(server);
+    await pq.exchange(server);
+    expect(await only(pq)).toEqual(heron);
+    expect(pq.replication.refused.list()).toEqual([]);
+
+    await ab.takeOut(pq);
+    await note(ab, { goals: 'Not for PQ', changedAt: '2026-04-01T04:05:06.000Z' });
+    await ab.exchange(server);
+    await kn.add(pq); // Had PQ in the list all along; hears from AB that PQ is out.
+    await kn.exchange(server);
+    await note(kn, { restrictions: 'Not for PQ either', changedAt: '2026-04-02T04:05:06.000Z' });
+    await kn.exchange(server);
+    await pq.exchange(server);
+    expect(await only(pq)).toEqual(heron);
+    expect((await kn.replication.circle()).outElsewhere).toEqual([{ initials: 'PQ', by: 'AB' }]);
+
+    await note(pq, { goals: 'From outside', changedAt: '2026-05-01T04:05:06.000Z' });
+    await pq.exchange(server);
+    for (const one of [ab, kn, ab, kn]) await one.exchange(server);
+    for (const one of [ab, kn])
+      expect(await only(one)).toMatchObject({ goals: 'Not for PQ', restrictions: 'Not for PQ either' });
+    expect(ab.replication.refused.list()).toEqual([]); // What PQ wrote over it was written over in turn.
+  });
+
+  it('loses nothing and doubles nothing while the line is cut 20 times, also where the program is closed', async () => {
+    const [ab, kn] = await two();
+    await ab.repository.patients.add(heron);
+    const sent: string[] = [];
+    for (let index = 0; index < 60; index++) {
+      const session = inventedSession('Blue Heron 7', { remark: `Visit ${index}` });
+      await ab.repository.sessions.save(session);
+      sent.push(session.id);
+    }
+    let seed = 20;
+    const random = (below: number) => (seed = (seed * 48_271) % 2_147_483_647) % below;
+    let cuts = 0;
+    for (let tries = 0; cuts < 20 && tries < 200; tries++) {
+      const device = [ab, kn][random(2)]!;
+      server.cutAfter(1 + random(12_000));
+      await device.exchange(server).catch(() => undefined);
+      if (server.isCut()) cuts++;
+      server.mend();
+      if (random(4) === 0) await device.reopen();
+    }
+    expect(cuts).toBe(20);
+    for (const one of [ab, kn, ab]) await one.exchange(server);
+    const arrived = (await sessionsOf(kn)).map(({ id }) => id);
+    expect(arrived.sort()).toEqual(sent.sort());
+    expect((await sessionsOf(ab)).map(({ id }) => id).sort()).toEqual(sent);
+    expect(await documentsOn(server)).toHaveLength(61);
+    await only(kn);
+  });
+
+  it('stops at a full device, and takes in the rest when there is room again', async () => {
+    const [ab, kn] = await two();
+    await ab.repository.patients.add(heron);
+    const session = inventedSession('Blue Heron 7');
+    await ab.repository.sessions.save(session);
+    await ab.exchange(server);
+    const { change } = kn.repository.replica;
+    kn.repository.replica.change = () => Promise.reject(storageProblem('full'));
+    await expect(kn.exchange(server)).rejects.toThrow(/full|space|room/i);
+    expect(await patientsOf(kn)).toEqual([]);
+    kn.repository.replica.change = change;
+    await kn.exchange(server);
+    expect(await only(kn)).toEqual(heron);
+    expect(await sessionsOf(kn)).toEqual([session]);
+  });
+
+  it('leaves on the disk of the server no pseudonym, word or number of a record, and no id', async () => {
+    const [ab] = await two();
+    const session = inventedSession('Blue Heron 7', { remark: 'Quite sore after the stairs', painAfter: 7 });
+    await ab.repository.patients.add(heron);
+    await ab.repository.sessions.save(session);
+    await ab.exchange(server);
+    const bytes = readAll(server.folder);
+    const [stored] = await documentsOn(server);
+    expect(bytes.includes(stored!.id)).toBe(true); // So that what is searched is where it lies.
+    const traces = [
+      'Heron',
+      'overfoot-patient',
+      'overfoot-visit',
+      'sore',
+      'Stairs',
+      'painAfter',
+      session.id,
+      heron.id,
+    ];
+    for (const trace of [...traces, ab.key.recipient, session.startedAt])
+      for (const form of [trace, Buffer.from(trace).toString('base64').slice(0, -4)])
+        expect(bytes.includes(form), form).toBe(false);
+  });
+
+  describe('with a server that can’t be trusted', () => {
+    const untouched = async (device: PracticeDevice) => {
+      expect(await only(device)).toEqual(heron);
+      expect(await sessionsOf(device)).toEqual([]);
+    };
+
+    it('refuses garbage, writes over what was spoilt, and deletes nothing that the server deleted', async () => {
+      const [ab, kn] = await two();
+      await ab.repository.patients.add(heron);
+      await ab.exchange(server);
+      await kn.exchange(server);
+      const [{ id, rev } = { id: '', rev: '' }] = await documentsOn(server);
+      await putOn(server, { _id: id, _rev: rev, sealed: 'Zm9v' });
+      await putOn(server, { _id: crypto.randomUUID(), sealed: 'x'.repeat(100_000) });
+      await putOn(server, { _id: 'not-an-id', words: { deep: [1, 2, 3] } });
+      await putOn(server, { _id: '_design/hostile', views: {} });
+      for (const one of [kn, ab, kn]) await one.exchange(server);
+      await untouched(kn);
+      expect(kn.replication.refused.list().map(({ reason }) => reason)).toEqual([
+        'garbage',
+        'garbage',
+        'garbage',
+      ]);
+      const late = await practiceDevice('PQ');
+      for (const one of [ab, kn]) {
+        await late.add(one);
+        await one.add(late);
+        await one.exchange(server);
+      }
+      await late.exchange(server);
+      await untouched(late);
+
+      const deleting = (await documentsOn(server)).find((one) => one.id === id)!;
+      await putOn(server, { _id: id, _rev: deleting.rev, _deleted: true });
+      for (const one of [kn, ab, kn]) await one.exchange(server);
+      await untouched(kn);
+      await untouched(ab);
+    });
+
+    it('refuses another practice’s documents, and copies in another place', async () => {
+      const [ab, kn] = await two();
+      const [xy, zw] = await two('XY', 'ZW');
+      await ab.repository.patients.add(heron);
+      await ab.exchange(server);
+      await kn.exchange(server);
+      const [own] = await documentsOn(server);
+      await xy.repository.patients.add(inventedPatient('Grey Otter 3'));
+      await xy.exchange(server);
+      await putOn(server, { _id: crypto.randomUUID(), sealed: own!.sealed });
+      await kn.exchange(server);
+      await zw.exchange(server);
+      await untouched(kn);
+      const reasons = kn.replication.refused.list().map(({ reason }) => reason);
+      expect(reasons.sort()).toEqual(['other-people', 'other-place']);
+      expect((await only(zw)).pseudonym).toBe('Grey Otter 3');
+    });
+
+    it('refuses what somebody else sealed in a colleague’s name, for whom they know all public keys', async () => {
+      const [ab, kn] = await two();
+      await ab.repository.patients.add(heron);
+      await ab.exchange(server);
+      await kn.exchange(server);
+      const replicaId = crypto.randomUUID();
+      const forger = await newKeyPair();
+      const facts = {
+        replicaId,
+        recipients: [ab.key.recipient, kn.key.recipient],
+        takenOut: [],
+        sealedAt: '2026-05-06T07:08:09.000Z',
+        by: 'AB',
+        kind: 'patient' as const,
+        id: heron.id,
+        patientId: heron.id,
+        sessionId: null,
+        ancestors: [contentHash('patient', heron)],
+      };
+      const altered = { ...heron, goals: 'Forged' };
+      const inName = { identity: forger.identity, recipient: ab.key.recipient };
+      await putOn(server, { _id: replicaId, sealed: await sealShared(facts, altered, inName) });
+      await putOn(server, { _id: crypto.randomUUID(), sealed: await sealShared(facts, altered, forger) });
+      await kn.exchange(server);
+      await untouched(kn);
+      expect(
+        kn.replication.refused
+          .list()
+          .map(({ reason }) => reason)
+          .sort(),
+      ).toEqual(['forged', 'no-member']);
+    });
+
+    it('is not set back by old versions that are served as new ones', async () => {
+      const [ab, kn] = await two();
+      await ab.repository.patients.add(heron);
+      await ab.exchange(server);
+      await kn.exchange(server);
+      const [old] = await documentsOn(server);
+      await note(ab, { goals: 'Running', changedAt: '2026-03-01T04:05:06.000Z' });
+      await ab.exchange(server);
+      await kn.exchange(server);
+      const [latest] = await documentsOn(server);
+      await putOn(server, { _id: old!.id, _rev: latest!.rev, sealed: old!.sealed });
+      for (const one of [kn, ab, kn]) await one.exchange(server);
+      for (const one of [ab, kn]) expect(await only(one)).toMatchObject({ goals: 'Running', alsoNoted: [] });
+    });
+
+    it('refuses a patient of another person under a pseudonym that is used here, with the sessions', async () => {
+      const [ab, kn] = await two();
+      const other = inventedPatient('Blue Heron 7', { goals: 'Another person' });
+      await ab.repository.patients.add(heron);
+      await kn.repository.patients.add(other);
+      await ab.repository.sessions.save(inventedSession('Blue Heron 7'));
+      await ab.exchange(server);
+      await kn.exchange(server);
+      await ab.exchange(server);
+      expect(await only(kn)).toEqual(other);
+      expect(await only(ab)).toEqual(heron);
+      expect(await sessionsOf(kn)).toEqual([]);
+      expect(
+        kn.replication.refused
+          .list()
+          .map(({ reason }) => reason)
+          .sort(),
+      ).toEqual(['namesake', 'waits']);
+    });
+
+    it('merges two records that were made of one person on two devices, which have a plan in common', async () => {
+      const [ab, kn] = await two();
+      await ab.repository.patients.add({ ...heron, plans: [given] });
+      await kn.repository.patients.add(
+        inventedPatient('Blue Heron 7', { plans: [given], restrictions: 'No stairs' }),
+      );
+      for (let round = 0; round < 3; round++) for (const one of [ab, kn]) await one.exchange(server);
+      const [here, there] = [await only(ab), await only(kn)];
+      expect(contentHash('patient', here)).toBe(contentHash('patient', there));
+      expect(here.id).not.toBe(there.id);
+    });
+  });
+});
+
+const given = { id: 'b7d4b0a5-2c55-4d6c-8a6e-3f1de2c86f14', givenAt: '2026-02-03T04:05:06.000Z' };
+
+async function two(one = 'AB', other = 'KN'): Promise<[PracticeDevice, PracticeDevice]> {
+  return (await practiceOf(one, other)) as [PracticeDevice, PracticeDevice];
+}
+
+async function note(device: PracticeDevice, change: Partial<PatientDocument>): Promise<void> {
+  await device.repository.patients.update(heron.id, (kept) => ({ ...kept, ...change }));
+}
+
+const versions = (device: PracticeDevice) => device.replica.changes(0, 1000);
+
+async function documentsOn({
+  address,
+}: ReplicaServer): Promise<{ id: string; rev: string; sealed: string }[]> {
+  const { rows } = (await (await fetch(`${address}/_all_docs?include_docs=true`)).json()) as {
+    rows: { id: string; doc: { _rev: string; sealed: string } }[];
+  };
+  return rows.map(({ id, doc }) => ({ id, rev: doc._rev, sealed: doc.sealed }));
+}
+
+async function putOn(
+  { address }: ReplicaServer,
+  document: { _id: string; [field: string]: unknown },
+): Promise<void> {
+  const answer = await fetch(`${address}/${document._id}`, {
+    method: 'PUT',
+    headers: { 'Content-Type': 'application/json' },
+    body: JSON.stringify(document),
+  });
+  expect(answer.status, await answer.text()).toBe(201);
+}
+
+function readAll(folder: string): Buffer {
+  const names = readdirSync(folder, { recursive: true, withFileTypes: true }).filter((entry) =>
+    entry.isFile(),
+  );
+  return Buffer.concat(names.map(({ parentPath, name }) => readFileSync(join(parentPath, name))));
+}
