@@ -1,3 +1,5 @@
+import { readReplicaOrigin } from './readReplicaOrigin.ts';
+
 type Policy = Record<string, readonly string[]>;
 
 const self = "'self'";
@@ -12,6 +14,9 @@ const addedStyleHashes = [
   "'sha256-gYiS/BvZvRcK27JIXTuwhZ3hs2+VJ1X+2gUlE+farlg='",
 ];
 
+/** The one server with which a practice's devices may share, where it is not the page's own (docs/deploy.md). */
+const replicaOrigin = readReplicaOrigin(process.env['OVERFOOT_REPLICA_ORIGIN']);
+
 /**
  * What a page may load and run. Its worker has a policy of its own: the one in the headers of the worker's file.
  * blob: is needed to show the chosen video from memory, and for the workers in which the video reader puts pictures
@@ -23,7 +28,7 @@ const page: Policy = {
   'script-src': [self],
   'style-src': [self, ...addedStyleHashes],
   'media-src': [self, 'blob:'],
-  'connect-src': [self],
+  'connect-src': [self, ...replicaOrigin],
   'worker-src': [self, 'blob:'],
   'object-src': [none],
   'frame-src': [none],
