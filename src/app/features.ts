@@ -108,6 +108,15 @@ export function createFeatures({
       ]);
       return createPeople(browserPeople(notes));
     }),
+    sharing: openOnce(async () => {
+      const [{ createSharing }, { browserSharing }] = await Promise.all([
+        import('#features/sharing/store/replica/createSharing'),
+        import('#features/sharing/store/replica/browserSharing'),
+      ]);
+      const sharing = createSharing(browserSharing(openRepository, notes));
+      await sharing.resume();
+      return sharing;
+    }),
     handOver: openOnce(async () => {
       const [{ createHandOver }, { browserHandOver }] = await Promise.all([
         import('#features/sharing/store/handOver/createHandOver'),

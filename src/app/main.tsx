@@ -27,6 +27,8 @@ import { ClinicProvider } from '#features/sharing/clinicContext';
 import { HandOverProvider } from '#features/sharing/handOverContext';
 import { PeopleProvider } from '#features/sharing/peopleContext';
 import { SendingProvider } from '#features/sharing/sendingContext';
+import { SharingProvider } from '#features/sharing/sharingContext';
+import { isSharing } from '#features/sharing/store/replica/isSharing';
 import { OfflineProvider } from '#features/start/offlineContext';
 import { RoleProvider } from '#features/start/roleContext';
 import { browserOffline } from '#features/start/store/browserOffline';
@@ -172,6 +174,7 @@ async function openPage(): Promise<void> {
   openLink(firstPlan);
   addEventListener('hashchange', () => openLink(takePlanFromAddress()));
 
+  void isSharing(openRepositoryOnce).then((isOn) => (isOn ? features.sharing() : null));
   const screens = createScreens(features);
   root.render(
     <StrictMode>
@@ -225,6 +228,7 @@ function createScreens(features: Features) {
   const clinic = inContext(ClinicProvider, features.clinic);
   const handOver = inContext(HandOverProvider, features.handOver);
   const people = inContext(PeopleProvider, features.people);
+  const sharing = inContext(SharingProvider, features.sharing);
   const sending = inContext(SendingProvider, features.sending);
   const mirror = inContext(MirrorProvider, features.mirror);
   const backup = inContext(BackupProvider, features.backup);
@@ -259,7 +263,7 @@ function createScreens(features: Features) {
     patients: lazyScreen(
       async () => (await import('#features/patients/screens/PatientsScreen')).PatientsScreen,
       NotLoaded,
-      [patients, keptSessions, clinic, people, handOver, backup, lockSettings],
+      [patients, keptSessions, clinic, people, sharing, handOver, backup, lockSettings],
     ),
     patient: lazyScreen(
       async () => (await import('#features/patients/screens/PatientScreen')).PatientScreen,

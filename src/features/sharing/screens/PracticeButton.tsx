@@ -9,6 +9,7 @@ import { QrCode } from '#ui/components/QrCode';
 import { useClinic, useClinicState } from '../clinicContext';
 import { usePeople, usePeopleState } from '../peopleContext';
 import { ScanKey } from './ScanKey';
+import { SharingPart } from './SharingPart';
 import './practice.css';
 
 /** Who works in the practice: own initials and key for colleagues, and theirs. */
@@ -22,6 +23,7 @@ export function PracticeButton() {
       <OwnCard />
       <Colleagues />
       <AddColleague />
+      <SharingPart />
     </HeadDialog>
   );
 }

@@ -1,0 +1,150 @@
+import { useState } from 'react';
+import { Button, Input, Label, Text, TextField } from 'react-aria-components';
+import { Choice } from '#ui/components/Choice';
+import { ErrorLine } from '#ui/components/ErrorLine';
+import { PassphraseField } from '#ui/components/PassphraseField';
+import { momentWords } from '#words/dateWords';
+import { useSharing, useSharingState } from '../sharingContext';
+import type { SharingState } from '../store/replica/createSharing';
+import { refusalWords } from '../store/replica/refusal';
+
+/** Sharing within the practice through a server: off unless somebody starts it. */
+export function SharingPart() {
+  const sharing = useSharing();
+  const state = useSharingState((now) => now.state);
+  const settings = useSharingState((now) => now.settings);
+  const sentence = useSharingState((now) => now.sentence);
+  const isOn = settings.isOn && state !== 'off' && state !== 'stopped';
+  return (
+    <section className="practice-part" aria-label="Sharing within the practice">
+      <h3>Sharing within the practice</h3>
+      {isOn ? (
+        <>
+          <p>
+            With {settings.address}
+            {settings.recordings ? ', recordings as well' : ''}.
+          </p>
+          <SharingStatus />
+          <div className="button-row">
+            {(state === 'up-to-date' || state === 'waiting') && (
+              <Button className="button" onPress={() => sharing.exchange()}>
+                Exchange now
+              </Button>
+            )}
+            <Button className="button button-quiet" onPress={() => void sharing.stop()}>
+              Stop sharing
+            </Button>
+          </div>
+        </>
+      ) : (
+        <>
+          <p className="small soft">
+            Off. With a server of your practice, the devices of the colleagues above keep the same patients,
+            plans and sessions. Everything is sealed on this device for those colleagues; the server sees how
+            much and when, and can read none of it.
+          </p>
+          <SharingForm />
+        </>
+      )}
+      <ErrorLine sentence={state === 'waiting' ? null : sentence} />
+      <Refusals />
+    </section>
+  );
+}
+
+function SharingForm() {
+  const sharing = useSharing();
+  const settings = useSharingState((now) => now.settings);
+  const allowed = useSharingState((now) => now.allowed);
+  const [address, setAddress] = useState(settings.address || `${allowed[0]}/`);
+  const [user, setUser] = useState(settings.user);
+  const [password, setPassword] = useState(settings.password);
+  const [scope, setScope] = useState<Scope>(settings.recordings ? 'recordings' : 'records');
+  return (
+    <>
+      <TextField className="field" value={address} onChange={setAddress} type="url">
+        <Label className="field-label">Address of the practice’s database</Label>
+        <Input className="text-input" autoComplete="off" spellCheck={false} />
+        <Text slot="description" className="small soft">
+          This build of the program may connect to {allowed.join(' and ')} only; for another server it has to
+          be built again.
+        </Text>
+      </TextField>
+      <TextField className="field" value={user} onChange={setUser}>
+        <Label className="field-label">User</Label>
+        <Input className="text-input" autoComplete="off" spellCheck={false} />
+      </TextField>
+      <PassphraseField label="Password" value={password} onChange={setPassword} />
+      <Choice label="What is shared" options={scopes} value={scope} onChange={setScope} />
+      <Button
+        className="button"
+        isDisabled={address.trim() === ''}
+        onPress={() => void sharing.start({ address, user, password, recordings: scope === 'recordings' })}
+      >
+        Start sharing
+      </Button>
+    </>
+  );
+}
+
+type Scope = 'records' | 'recordings';
+const scopes = [
+  { id: 'records', name: 'Patients, plans and sessions', hint: 'Little: some kilobytes a session' },
+  { id: 'recordings', name: 'Recordings as well', hint: 'Much more, without videos' },
+] as const;
+
+function SharingStatus() {
+  const state = useSharingState((now) => now.state);
+  const sentence = useSharingState((now) => now.sentence);
+  const lastAt = useSharingState((now) => now.lastAt);
+  return (
+    <p role="status">
+      {statusWords[state]}
+      {state === 'waiting' && sentence !== null && ` ${sentence}`}
+      {lastAt !== null && state !== 'exchanging' && ` Last exchanged: ${momentWords(lastAt)}.`}
+    </p>
+  );
+}
+
+const statusWords: Record<SharingState['state'], string> = {
+  off: 'Off.',
+  stopped: 'Stopped.',
+  elsewhere: 'Another tab of this program does it.',
+  exchanging: 'Exchanging …',
+  'up-to-date': 'Up to date.',
+  waiting: 'Waiting.',
+};
+
+/** What was refused, and who was taken out elsewhere. */
+function Refusals() {
+  const refused = useSharingState((now) => now.refused);
+  const outElsewhere = useSharingState((now) => now.outElsewhere);
+  const outOf = useSharingState((now) => now.outOf);
+  return (
+    <>
+      {refused.length > 0 && (
+        <>
+          <p>Not taken in from the server:</p>
+          <ul aria-label="Not taken in from the server">
+            {refused.map(({ reason, count }) => (
+              <li key={reason}>
+                {count} {refusalWords[reason]}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      {outElsewhere.map(({ initials, by }) => (
+        <p key={initials}>
+          {by} took {initials} out of the practice. Nothing new is sealed for {initials}; take {initials} out
+          above as well.
+        </p>
+      ))}
+      {outOf.length > 0 && (
+        <p className="field-error">
+          {outOf.join(' and ')} took you out of the practice: nothing new is sealed for this device.
+        </p>
+      )}
+    </>
+  );
+}
