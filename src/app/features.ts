@@ -60,6 +60,13 @@ export function createFeatures({
       ]);
       return createPlanWriting(await browserPlanWriting(notes, openRepository));
     }),
+    library: openOnce(async () => {
+      const [{ createLibrary }, { browserLibrary }] = await Promise.all([
+        import('#features/planning/store/library/createLibrary'),
+        import('#features/planning/store/library/browserLibrary'),
+      ]);
+      return createLibrary(browserLibrary(notes));
+    }),
     keptSessions: openOnce(async () => {
       const [{ createKeptSessions }, { browserKeptSessions }] = await Promise.all([
         import('#features/sessions/store/createKeptSessions'),

@@ -18,6 +18,7 @@ import { LockSettingsProvider } from '#features/lock/lockContext';
 import { createGate } from '#features/lock/store/createGate';
 import { MirrorProvider } from '#features/mirror/mirrorContext';
 import { PatientsProvider } from '#features/patients/patientsContext';
+import { LibraryProvider } from '#features/planning/libraryContext';
 import { PlanWritingProvider } from '#features/planning/planWritingContext';
 import { ReviewProvider } from '#features/review/reviewContext';
 import { browserReviewer } from '#features/review/store/browserReviewer';
@@ -223,6 +224,7 @@ function takePlanFromAddress(): string | null {
 function createScreens(features: Features) {
   const home = inContext(HomeProvider, features.home);
   const writing = inContext(PlanWritingProvider, features.writing);
+  const library = inContext(LibraryProvider, features.library);
   const keptSessions = inContext(KeptSessionsProvider, features.keptSessions);
   const patients = inContext(PatientsProvider, features.patients);
   const clinic = inContext(ClinicProvider, features.clinic);
@@ -273,7 +275,7 @@ function createScreens(features: Features) {
     plan: lazyScreen(
       async () => (await import('#features/planning/screens/PlanScreen')).PlanScreen,
       NotLoaded,
-      [writing, clinic, people],
+      [writing, library, clinic, people],
     ),
     mirror: lazyScreen(
       async () => (await import('#features/mirror/screens/MirrorScreen')).MirrorScreen,

@@ -10,6 +10,7 @@ export const noteNames = [
   'draft',
   'last-plan',
   'templates',
+  'library',
   'practice',
   'people',
   'reviewer',

@@ -74,6 +74,14 @@ async function noteGoals(page: Page, goals: string): Promise<void> {
   await expect(page.getByRole('region', { name: 'Who', exact: true })).toContainText(goals);
 }
 
+/** The practice's library, from the plan that is being written. */
+async function toLibrary(page: Page, write = () => Promise.resolve()): Promise<void> {
+  await toPatients(page);
+  await press(page, 'Write a plan');
+  await write();
+  await press(page, 'Library …');
+}
+
 const openPatient = (page: Page) =>
   page
     .getByRole('list', { name: 'Patients' })
@@ -179,4 +187,27 @@ test('what a patient sends opens for two colleagues, and one hands the patient o
   await expect(who.getByRole('note')).toContainText('Running');
   await expect(log).toHaveCount(4);
   expect(await accessibilityFaults(second.page)).toEqual([]);
+
+  // What one keeps in the library, the other takes in after a look, and plans with.
+  await toLibrary(first.page, async () => {
+    await press(first.page, 'Add something else, in your words');
+    await first.page.getByLabel('What', { exact: true }).fill('Heel slides');
+  });
+  await press(first.page, 'Keep Heel slides');
+  const library = await download(first.page, 'Save the library as a file');
+  const saver = await dialog(first.page).getByRole('status').locator('.key-words').innerText();
+  expect(saver).toBe(signer);
+  await toLibrary(second.page);
+  await dialog(second.page)
+    .locator('input[type=file]')
+    .setInputFiles({ ...library, mimeType: 'application/octet-stream' });
+  await expect(dialog(second.page)).toContainText(`The device that signed it has the words ${saver}`);
+  await expect(second.page.getByRole('list', { name: 'What is in it' })).toHaveText(
+    'New: own exercise Heel slides (AB)',
+  );
+  expect(await accessibilityFaults(second.page)).toEqual([]);
+  await press(second.page, 'Take in one entry');
+  await press(second.page, 'Close');
+  await press(second.page, 'Add Heel slides');
+  await expect(second.page.getByRole('region', { name: 'Heel slides' })).toBeVisible();
 });

@@ -47,12 +47,23 @@ export function nextPlanOf(plan: PlanDocument): PlanDraft {
 
 /**
  * What a plan has in common with other patients' plans: everything except who it is for and what was agreed with them
- * alone, which leg of one each task is for, and the words to them.
+ * alone, which leg of one each task is for, the words to them, and who can open what comes back.
  */
 export function templateOf(draft: PlanDraft): PlanDraft {
-  const { patient, usualPain, mayGoOnAbove, reviewDate, note, words, thresholds } = newDraft();
+  const { patient, usualPain, mayGoOnAbove, reviewDate, note, words, thresholds, returnKeys } = newDraft();
   const items = draft.items.map((item) => (item.sides.length > 1 ? item : { ...item, sides: [] }));
-  return { ...draft, items, patient, usualPain, mayGoOnAbove, reviewDate, note, words, thresholds };
+  return {
+    ...draft,
+    items,
+    patient,
+    usualPain,
+    mayGoOnAbove,
+    reviewDate,
+    note,
+    words,
+    thresholds,
+    returnKeys,
+  };
 }
 
 /** A task or hold as the library doses it; for which leg is still to be chosen. */

@@ -1,6 +1,7 @@
 import { Button, Input, Label, TextArea, TextField } from 'react-aria-components';
 import type { FreeItem } from '#documents/plan/planDocument';
 import { planBounds } from '#documents/plan/planRanges';
+import { useLibraryState } from '../libraryContext';
 import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
 
 const empty: FreeItem = { name: '', how: '', dose: '' };
@@ -9,6 +10,7 @@ const empty: FreeItem = { name: '', how: '', dose: '' };
 export function FreeItems() {
   const writing = usePlanWriting();
   const freeItems = usePlanWritingState(({ draft }) => draft.freeItems);
+  const exercises = useLibraryState((state) => state.library.exercises);
   const put = (next: readonly FreeItem[], field?: string) => writing.change({ freeItems: [...next] }, field);
   return (
     <>
@@ -59,6 +61,16 @@ export function FreeItems() {
         >
           Add something else, in your words
         </Button>
+        {exercises.map(({ id, name, how, dose }) => (
+          <Button
+            key={id}
+            className="button button-quiet"
+            isDisabled={freeItems.length >= planBounds.freeItems}
+            onPress={() => put([...freeItems, { name, how, dose }])}
+          >
+            Add {name}
+          </Button>
+        ))}
       </div>
     </>
   );

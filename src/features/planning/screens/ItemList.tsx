@@ -6,7 +6,9 @@ import type { PlanItem } from '#documents/plan/planDocument';
 import { newItem } from '#documents/plan/planDraft';
 import { planBounds } from '#documents/plan/planRanges';
 import { Message } from '#ui/components/Message';
+import { useLibraryState } from '../libraryContext';
 import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
+import { withFirstLimits } from '../rules/libraryCandidates';
 import { sideSentences } from '../rules/sideSentences';
 import { painfulSideOf } from '../store/createPlanWriting';
 import { FirstTask } from './FirstTask';
@@ -21,6 +23,7 @@ export function ItemList() {
   const writing = usePlanWriting();
   const items = usePlanWritingState(({ draft }) => draft.items);
   const painful = usePlanWritingState(painfulSideOf);
+  const library = useLibraryState((state) => state.library);
   const keyOf = useItemKeys();
   const { list, focusNext } = useTaskFocus(items);
   const put = (next: readonly PlanItem[], field?: string) => writing.change({ items: [...next] }, field);
@@ -38,7 +41,9 @@ export function ItemList() {
   return (
     <section className="plan-items-form" aria-labelledby="tasks-title" ref={list}>
       <h2 id="tasks-title">Tasks, in order</h2>
-      {items.length === 0 && <FirstTask painful={painful} onChoose={(item) => put([item])} />}
+      {items.length === 0 && (
+        <FirstTask painful={painful} onChoose={(item) => put([withFirstLimits(item, library)])} />
+      )}
       {sideSentences(items, painful).map((sentence) => (
         <Message key={sentence} kind="caution" title="Sides">
           {sentence}
@@ -75,7 +80,7 @@ export function ItemList() {
                 autoFocus
                 onAction={(id) => {
                   const chosen = libraryIds.find((known) => known === id);
-                  if (chosen !== undefined) put([...items, newItem(chosen)]);
+                  if (chosen !== undefined) put([...items, withFirstLimits(newItem(chosen), library)]);
                   close();
                 }}
               >

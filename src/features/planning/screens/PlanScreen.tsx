@@ -7,6 +7,7 @@ import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
 import { GeneralFields } from './GeneralFields';
 import { HandOut } from './HandOut';
 import { ItemList } from './ItemList';
+import { LibraryButton } from './LibraryButton';
 import { PlanSheet } from './PlanSheet';
 import { Templates } from './Templates';
 import './plan.css';
@@ -43,6 +44,7 @@ export function PlanScreen() {
             Redo
           </Button>
           <Templates />
+          <LibraryButton />
           <Button className="button button-quiet" onPress={() => writing.startNew()}>
             Empty plan
           </Button>

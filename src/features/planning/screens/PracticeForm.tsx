@@ -1,7 +1,7 @@
 import { useState, type FormEvent } from 'react';
 import { Button, Heading, Input, Label, TextField } from 'react-aria-components';
 import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
-import { longestPractice } from '../store/templates';
+import { longestPractice } from '../store/practice';
 
 /** What the paper says of the practice: asked before the first one is printed, and kept on this device. */
 export function PracticeForm({ answer, onDone }: { answer: string; onDone: () => void }) {

@@ -1,8 +1,12 @@
 import { useState, type FormEvent } from 'react';
 import { Button, Dialog, DialogTrigger, Heading, Input, Label, Text, TextField } from 'react-aria-components';
+import { libraryBounds } from '#documents/library/libraryDocument';
+import { templateOf } from '#documents/plan/planDraft';
+import { readDraft } from '#documents/plan/readDraft';
 import { DialogBox } from '#ui/components/DialogBox';
+import { ErrorLine } from '#ui/components/ErrorLine';
+import { useLibrary, useLibraryState } from '../libraryContext';
 import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
-import { longestTemplateName } from '../store/templates';
 
 /** Plans for no one patient, by name: to begin from, to add to, and to delete. */
 export function Templates() {
@@ -31,12 +35,19 @@ export function Templates() {
 
 function Kept({ onUse }: { onUse: () => void }) {
   const writing = usePlanWriting();
-  const templates = usePlanWritingState((state) => state.templates);
+  const library = useLibrary();
+  const kept = useLibraryState((state) => state.library.templates);
+  const templates = kept
+    .flatMap(({ id, name, draft }) => {
+      const read = readDraft(draft);
+      return read === null ? [] : [{ id, name, draft: read }];
+    })
+    .sort((a, b) => a.name.localeCompare(b.name));
   if (templates.length === 0) return <p className="soft">None yet.</p>;
   return (
     <ul className="plan-templates">
-      {templates.map(({ name, draft }) => (
-        <li key={name}>
+      {templates.map(({ id, name, draft }) => (
+        <li key={id}>
           <span>
             <strong>{name}</strong>{' '}
             <span className="small soft">
@@ -48,7 +59,7 @@ function Kept({ onUse }: { onUse: () => void }) {
               className="button"
               aria-label={`Use ${name}`}
               onPress={() => {
-                writing.useTemplate(name);
+                writing.useTemplate(draft);
                 onUse();
               }}
             >
@@ -57,7 +68,7 @@ function Kept({ onUse }: { onUse: () => void }) {
             <Button
               className="button button-quiet"
               aria-label={`Delete ${name}`}
-              onPress={() => writing.removeTemplate(name)}
+              onPress={() => void library.remove('templates', id)}
             >
               Delete
             </Button>
@@ -69,26 +80,28 @@ function Kept({ onUse }: { onUse: () => void }) {
 }
 
 function SaveAs() {
-  const writing = usePlanWriting();
-  const hasItems = usePlanWritingState(({ draft }) => draft.items.length > 0);
-  const isThere = usePlanWritingState((state) => state.templates);
+  const library = useLibrary();
+  const sentence = useLibraryState((state) => state.sentence);
+  const draft = usePlanWritingState((state) => state.draft);
+  const hasItems = draft.items.length > 0;
+  const isThere = useLibraryState((state) => state.library.templates);
   const [text, setText] = useState('');
   const name = text.trim();
   const replaces = isThere.some((one) => one.name === name);
   const save = (event: FormEvent) => {
     event.preventDefault();
     if (name === '' || !hasItems) return;
-    writing.saveTemplate(name);
+    void library.keep('templates', { name, draft: { ...templateOf(draft) } });
     setText('');
   };
   return (
     <form className="dialog-form" onSubmit={save}>
-      <TextField className="field" value={text} maxLength={longestTemplateName} onChange={setText}>
+      <TextField className="field" value={text} maxLength={libraryBounds.name} onChange={setText}>
         <Label className="field-label">Save this plan as a template named</Label>
         <Input className="text-input" />
         <Text slot="description" className="small soft">
-          Without the patient, the side of tasks for one leg, usual pain, review date and your words to the
-          patient.
+          Without the patient, the side of tasks for one leg, usual pain, review date, keys and your words to
+          the patient.
           {!hasItems && ' Add a task first.'}
         </Text>
       </TextField>
@@ -97,6 +110,7 @@ function SaveAs() {
           {replaces ? 'Replace it' : 'Save it'}
         </Button>
       </div>
+      <ErrorLine sentence={sentence} />
     </form>
   );
 }

@@ -7,7 +7,7 @@ import { readPeople } from '#documents/practice/peopleNote';
 import type { Notes } from '#shell/notes';
 import { saveFile } from '#shell/saveFile';
 import { draftNames, nothingKnown, type KnownPatient, type PlanWritingWorld } from './createPlanWriting';
-import { readJson } from './templates';
+import { readJson } from './practice';
 
 /** The browser as plan writing needs it; where storage is blocked, a draft lasts as long as the page. */
 export async function browserPlanWriting(

@@ -5,12 +5,13 @@ import type { Override, Restriction } from '#documents/patient/caseEntries';
 import { nearPseudonym } from '#documents/patient/nearPseudonym';
 import type { PainfulSide } from '#documents/patient/patientDocument';
 import type { PlanDocument } from '#documents/plan/planDocument';
-import { finishDraft, newDraft, nextPlanOf, templateOf, type PlanDraft } from '#documents/plan/planDraft';
+import { finishDraft, newDraft, nextPlanOf, type PlanDraft } from '#documents/plan/planDraft';
+import { readDraft } from '#documents/plan/readDraft';
 import { plainName } from '#documents/schema/plainName';
 import { explainProblem, type ShownProblem } from '#shell/explainProblem';
 import { isoDay } from '#words/dateWords';
 import { findRefusals, restrictionsInForce, type Refusal } from '../rules/refusals';
-import { readDraft, readJson, readPractice, readTemplates, type Practice, type Template } from './templates';
+import { readJson, readPractice, type Practice } from './practice';
 
 /** A patient of this device, as far as plan writing needs it. */
 export interface KnownPatient {
@@ -50,7 +51,6 @@ export interface PlanWritingState {
   restrictions: readonly Restriction[];
   /** Items beyond them that nobody has signed over; until then there is no plan. */
   refusals: readonly Refusal[];
-  templates: readonly Template[];
   /** Null where it was never asked. */
   practice: Practice | null;
   /** Why the device keeps what was written no longer than the page is open; null where it does. */
@@ -77,7 +77,7 @@ export interface PlanWritingWorld {
   newId(): string;
   now(): Date;
 }
-export const draftNames = ['draft', 'templates', 'practice'] as const;
+export const draftNames = ['draft', 'practice'] as const;
 export type DraftName = (typeof draftNames)[number];
 
 export interface PlanWriting {
@@ -98,11 +98,8 @@ export interface PlanWriting {
   denyNear(): void;
   /** Allows an item beyond a restriction; it is kept with the patient's record. */
   signOver(refusal: Refusal, by: string, why: string): Promise<void>;
-  /** Keeps what the draft has in common with other patients' plans under that name, in place of one so named. */
-  saveTemplate(name: string): void;
-  /** Fills the draft from a template; whom it is for stays. Can be undone. */
-  useTemplate(name: string): void;
-  removeTemplate(name: string): void;
+  /** Fills the draft from a template; whom it is for, and who can open what comes back, stay. Can be undone. */
+  useTemplate(template: PlanDraft): void;
   setPractice(practice: Practice): void;
   dismissProblem(): void;
   /** Hands the plan out as a file; does nothing while it is invalid. */
@@ -154,7 +151,6 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
     ...currentState([]),
     patients: [],
     theirLast: null,
-    templates: readTemplates(world.read('templates')),
     practice: readPractice(world.read('practice')),
     problem: null,
   }));
@@ -210,10 +206,6 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
       theirLast: plan,
       patients: isKnown ? patients : [...patients, { ...nothingKnown, pseudonym: plan.patient }],
     });
-  };
-  const keepTemplates = (templates: readonly Template[]) => {
-    store.setState({ templates });
-    settle(world.write('templates', JSON.stringify(templates)));
   };
 
   /** Not even undo brings back a deleted patient. */
@@ -279,19 +271,10 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
         store.setState({ problem: explainProblem(error, 'keep') });
       }
     },
-    saveTemplate(name) {
-      const { draft, templates } = store.getState();
-      const others = templates.filter((one) => one.name !== name);
-      const kept = [...others, { name, draft: templateOf(draft) }];
-      keepTemplates(kept.sort((a, b) => a.name.localeCompare(b.name)));
+    useTemplate(template) {
+      const { patient, usualPain, returnKeys } = store.getState().draft;
+      put({ ...template, patient, usualPain, returnKeys });
     },
-    useTemplate(name) {
-      const { draft, templates } = store.getState();
-      const template = templates.find((one) => one.name === name);
-      if (template !== undefined)
-        put({ ...template.draft, patient: draft.patient, usualPain: draft.usualPain });
-    },
-    removeTemplate: (name) => keepTemplates(store.getState().templates.filter((one) => one.name !== name)),
     setPractice(practice) {
       store.setState({ practice });
       settle(world.write('practice', JSON.stringify(practice)));

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { librarySchema } from '#documents/library/libraryDocument';
 import { patientSchema } from '#documents/patient/patientDocument';
 import { planSchema } from '#documents/plan/planDocument';
 import { recordingSchema } from '#documents/recording/recordingDocument';
@@ -6,6 +7,7 @@ import { sessionSchema } from '#documents/session/sessionDocument';
 
 /** The documents that have a JSON Schema in `docs`. */
 export const documentSchemas = {
+  library: librarySchema,
   patient: patientSchema,
   plan: planSchema,
   recording: recordingSchema,

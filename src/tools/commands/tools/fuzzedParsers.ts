@@ -2,15 +2,19 @@ import { readFileSync } from 'node:fs';
 import { deflateSync, strToU8 } from 'fflate';
 import { mapSavedCurves } from '#core/measures/measures';
 import { isProblem, Problem, type ProblemKind } from '#core/problem';
+import { defaultLimits } from '#core/protocol/limits';
 import { tableFault } from '#device/frames/tableFault';
 import { backupManifestSchema, readBackupManifest } from '#documents/backup/backupManifest';
 import { handOverSchema, readHandOverManifest } from '#documents/backup/handOverManifest';
+import { emptyLibrary } from '#documents/library/libraryDocument';
+import { libraryKind } from '#documents/library/libraryKind';
 import { assertWhole, manifestSchema, readManifest } from '#documents/parcel/parcelManifest';
 import { readSender } from '#documents/parcel/parcelSender';
 import { newPatient } from '#documents/patient/newPatient';
 import { parsePlan } from '#documents/plan/parsePlan';
 import { packPlan, readPlanLink, sealedToFragment } from '#documents/plan/planLink';
 import { parseQuestionnaire } from '#documents/questionnaire/parseQuestionnaire';
+import { parseDocument } from '#documents/reading/readDocument';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { notAsked } from '#documents/session/notAsked';
 import { parseSession } from '#documents/session/parseSession';
@@ -128,6 +132,19 @@ const questionnaire = {
 };
 
 const patient = newPatient('invented-heron', '6a1f0a52-1d2e-4c57-9a5b-0f6f1f0e9d66', session.startedAt);
+
+const inLibrary = (digit: number) => ({
+  id: `${digit}a1f0a52-1d2e-4c57-9a5b-0f6f1f0e9d66`,
+  at: session.startedAt,
+  by: 'AB',
+});
+const library = {
+  ...emptyLibrary,
+  exercises: [{ ...inLibrary(1), name: 'Heel slides', how: 'Slowly.', dose: '2 sets of 10' }],
+  texts: [{ ...inLibrary(2), name: 'First weeks', text: 'Little and often.' }],
+  limits: [{ ...inLibrary(3), task: 'lateral-step-down', limits: defaultLimits }],
+  templates: [{ ...inLibrary(4), name: 'Knee', draft: { items: [], painLimit: 2 } }],
+};
 
 const file = { bytes: 120, unpackedBytes: 400, sha256: 'a0'.repeat(32) };
 const film = { bytes: 900, sha256: 'b1'.repeat(32), type: 'video/webm' };
@@ -251,6 +268,14 @@ export function fuzzedParsers(): FuzzedParser[] {
       parse: parsePlan,
       isRefusal: isOf('plan'),
       jsonSchema: documentJsonSchema('plan'),
+    },
+    {
+      name: 'library',
+      file: 'library',
+      document: library,
+      parse: (text) => parseDocument(text, libraryKind),
+      isRefusal: isOf('file'),
+      jsonSchema: documentJsonSchema('library'),
     },
     {
       name: 'plan link, around its plan',

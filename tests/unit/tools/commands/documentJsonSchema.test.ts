@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { documentJsonSchema } from '#tools/commands/tools/documentJsonSchema';
 
 describe('documentJsonSchema(kind)', () => {
-  it.each(['plan', 'recording', 'session'] as const)(
+  it.each(['library', 'patient', 'plan', 'recording', 'session'] as const)(
     'is what docs/%s.schema.json says (npm run schema writes it)',
     (kind) => {
       const committed = readFileSync(

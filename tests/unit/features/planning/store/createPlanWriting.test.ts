@@ -4,6 +4,7 @@ import type { OwnThresholds } from '#core/programme/proposalThresholds';
 import type { Restriction } from '#documents/patient/caseEntries';
 import { parsePlan } from '#documents/plan/parsePlan';
 import type { PlanDocument } from '#documents/plan/planDocument';
+import { newDraft, templateOf } from '#documents/plan/planDraft';
 import {
   createPlanWriting,
   nothingKnown,
@@ -274,38 +275,22 @@ describe('createPlanWriting(world)', () => {
     });
   });
 
-  it('keeps templates without what is one patient’s alone, and fills the draft from them', () => {
-    const { writing, state, kept } = filled();
-    writing.change({
-      usualPain: 4,
-      words: 'To you.',
-      reviewDate: '2026-04-01',
-      painLimit: 2,
-      patient: 'Secret 12',
-    });
-    writing.saveTemplate('Knee, first weeks');
-    expect(kept.get('templates')).not.toMatch(/Secret|To you/);
-    const again = open(kept);
-    again.writing.change({ patient: 'Red Heron 41', usualPain: 1 });
-    again.writing.useTemplate('Knee, first weeks');
-    expect(again.state().draft).toMatchObject({
-      patient: 'Red Heron 41',
+  it('fills the draft from a template, but for whom it is and who can open what comes back', () => {
+    const { writing, state } = filled();
+    writing.change({ usualPain: 1, words: 'To you.', returnKeys: ['age1own'] });
+    const template = templateOf({ ...newDraft(), items: [smallItem()], painLimit: 2, returnKeys: ['age1x'] });
+    expect(template).toMatchObject({ items: [smallItem({ sides: [] })], returnKeys: [] });
+    writing.useTemplate({ ...template, returnKeys: ['age1other'] });
+    expect(state().draft).toEqual({
+      ...template,
+      patient: 'Grey Otter 3',
       usualPain: 1,
-      painLimit: 2,
-      words: '',
+      returnKeys: ['age1own'],
     });
-    expect(again.state().draft.items).toEqual([smallItem({ sides: [] })]);
-    again.writing.removeTemplate('Knee, first weeks');
-    expect(open(kept).state().templates).toEqual([]);
-    expect(state().templates).toHaveLength(1);
   });
 
-  it('starts without templates or a practice where what is kept can’t be read', () => {
-    const damaged = new Map<DraftName, string>([
-      ['templates', '[{"name":"x","draft":{"items":[{"kind":"other"}]}},null,{"name":""}]'],
-      ['practice', '{"name":7}'],
-    ]);
-    expect(open(damaged).state()).toMatchObject({ templates: [], practice: null });
+  it('starts without a practice where what is kept can’t be read', () => {
+    expect(open(new Map<DraftName, string>([['practice', '{"name":7}']])).state().practice).toBeNull();
   });
 
   it('asks about the practice once', () => {
