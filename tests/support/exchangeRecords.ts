@@ -22,6 +22,7 @@ import {
   type ExchangeTest,
 } from '#documents/exchange/exchangeRecord';
 import { bearings, onsets } from '#documents/patient/caseEntries';
+import { logKinds } from '#documents/patient/logEntry';
 import { painfulSides, painSites } from '#documents/patient/patientDocument';
 import { endReasons } from '#documents/session/sessionDocument';
 
@@ -241,6 +242,23 @@ const complaint = fc
   })
   .filter(({ painfulSide, since, onset, sites }) => Boolean(painfulSide ?? since ?? onset ?? sites[0]));
 
+/** With a signature or, where the device could not sign, without. */
+const logged = fc
+  .record({
+    id: fc.uuid(),
+    at: moment,
+    by: fc.constantFrom('', 'ab'),
+    what: fc.constantFrom(...logKinds),
+    about: text,
+    after: fc.array(fc.uuid(), { maxLength: 2 }),
+    isSigned: fc.boolean(),
+  })
+  .map(({ isSigned, ...entry }) => ({
+    ...entry,
+    key: isSigned ? 'an-invented-key' : '',
+    signature: isSigned ? 'an-invented-signature' : '',
+  }));
+
 const anyWithoutActivities = fc.record({
   patient: fc.oneof(fc.constant(''), fc.constant('invented-heron')),
   at: moment,
@@ -266,6 +284,7 @@ const anyWithoutActivities = fc.record({
   sessions: fc.uniqueArray(session, { maxLength: 3, selector: ({ id }) => id }),
   tests: fc.uniqueArray(test, { maxLength: 3, selector: ({ id }) => id }),
   questionnaires: fc.uniqueArray(questionnaire, { maxLength: 3, selector: ({ id }) => id }),
+  log: fc.array(logged, { maxLength: 3 }),
 });
 
 /** Records of invented patients. */

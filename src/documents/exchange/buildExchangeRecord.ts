@@ -73,6 +73,7 @@ export type HandedPatient = Pick<
   | 'prescribedRestrictions'
   | 'assessments'
   | 'questionnaires'
+  | 'log'
 >;
 
 /** A patient's documents, in any order. */
@@ -117,7 +118,7 @@ function caseOf(record: HandedPatient | undefined) {
   if (record === undefined)
     return {
       ...{ complaint: null, surgery: null, goals: [], restrictions: '' },
-      ...{ prescribedRestrictions: [], tests: [], questionnaires: [] },
+      ...{ prescribedRestrictions: [], tests: [], questionnaires: [], log: [] },
     };
   const { surgery, restrictions, assessments } = record;
   const questionnaires = withoutMistakes(record.questionnaires);
@@ -131,6 +132,7 @@ function caseOf(record: HandedPatient | undefined) {
       .filter(({ tries }) => tries.left.length + tries.right.length > 0)
       .map(exchangeTest),
     questionnaires,
+    log: record.log,
   };
 }
 

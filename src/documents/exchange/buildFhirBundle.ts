@@ -25,6 +25,7 @@ import { questionnaireResponse } from './questionnaires';
 import { annotationsOf } from './remarks';
 import { setObservation } from './setObservation';
 import { settlementsOf, signedAsSettled } from './settlements';
+import { logResources } from './signedEntries';
 import { testObservations } from './testObservations';
 
 /**
@@ -58,6 +59,7 @@ export function buildFhirBundle(record: ExchangeRecord): Resource {
     ...parts,
     ...record.tests.flatMap(testObservations),
     ...record.questionnaires.map(questionnaireResponse),
+    ...logResources(record.log),
   ];
   return {
     resourceType: 'Bundle',

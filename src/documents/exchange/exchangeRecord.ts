@@ -4,6 +4,7 @@ import type { Swelling } from '#core/programme/stageCourse';
 import type { Side } from '#core/protocol/side';
 import type { SignId } from '#core/safety/signs';
 import type { QuestionnaireRecord, Restriction } from '../patient/caseEntries';
+import type { LogEntry } from '../patient/logEntry';
 import type { PatientNotes } from '../patient/patientDocument';
 import type { EndReason, SessionDocument, SessionSet, Settlement } from '../session/sessionDocument';
 
@@ -33,6 +34,8 @@ export interface ExchangeRecord {
   tests: ExchangeTest[];
   /** As they were answered, in the order in which they were entered; mistakes are left out. */
   questionnaires: ExchangeQuestionnaire[];
+  /** Who did what, as it was signed. */
+  log: LogEntry[];
 }
 
 export type ExchangeComplaint = Pick<PatientNotes, 'painfulSide' | 'since' | 'onset' | 'sites'>;

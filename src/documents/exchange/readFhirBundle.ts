@@ -25,6 +25,7 @@ import { conceptOf, identifier, idOf, notOurs, parsed, type ResourcesOf } from '
 import { remarksSchema } from './remarks';
 import type { SetPart } from './setObservation';
 import { settledSchema } from './settlements';
+import { loggedSchema } from './signedEntries';
 
 const score = z.int().min(0).max(10);
 
@@ -169,9 +170,11 @@ export function readFhirBundle(data: unknown): ExchangeRecord {
   const instruments = all('Device', z.looseObject({}))
     .filter((each) => 'version' in each)
     .map((each) => parsed(instrumentSchema, each));
+  const isLogged = (each: unknown) => loggedSchema.safeParse(each).success;
   const isSettled = (each: unknown) => settledSchema.safeParse(each).success;
-  const provenances = all('Provenance', provenanceSchema, (each) => !isSettled(each));
+  const provenances = all('Provenance', provenanceSchema, (each) => !isSettled(each) && !isLogged(each));
   const settled = all('Provenance', settledSchema, isSettled);
+  const log = all('Provenance', loggedSchema, isLogged);
   const flags = all('Flag', flagSchema, (flag) => !isRestriction(flag));
   const setOf = (set: FhirSet) =>
     readSet(
@@ -193,6 +196,7 @@ export function readFhirBundle(data: unknown): ExchangeRecord {
             ),
           },
     ...readCase(all),
+    log,
     plans: all('CarePlan', carePlanSchema).map(({ id, created, period, activity }) => ({
       id,
       createdAt: created,

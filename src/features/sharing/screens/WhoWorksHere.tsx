@@ -27,7 +27,7 @@ export function WhoWorksHere() {
         onChange={({ target }) => setTyped(target.value)}
       />
       <Button type="submit" className="button" isDisabled={typed.trim() === ''}>
-        Keep
+        Keep the initials
       </Button>
       <span className="small soft">They sign what you decide, change and settle here.</span>
     </form>

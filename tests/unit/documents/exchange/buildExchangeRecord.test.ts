@@ -178,6 +178,15 @@ describe('buildExchangeRecord(documents, at)', () => {
     ).toEqual([kept]);
   });
 
+  it('has who did what as it is in the record, and nothing without one', () => {
+    const entry = {
+      ...{ id: patient.id, at, by: 'AB', what: 'review' as const, about: smallSession().id },
+      ...{ after: [], key: 'key', signature: 'signature' },
+    };
+    expect(built({ record: { ...patient, log: [entry] } }).log).toEqual([entry]);
+    expect(built().log).toEqual([]);
+  });
+
   it('has who said that a session is settled, also in a later session', () => {
     const first = smallSession();
     const settlement = (by: 'professional' | 'therapist', who: string) => ({ by, who, at });
