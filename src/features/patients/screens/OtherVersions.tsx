@@ -6,11 +6,11 @@ export function OtherVersions() {
   const versions = usePatientsState((state) => state.otherVersions);
   if (versions.length === 0) return null;
   return (
-    <section className="card" aria-labelledby="other-versions-title">
+    <section className="card other-versions" aria-labelledby="other-versions-title">
       <h2 id="other-versions-title">In another version</h2>
       <p className="small soft">
-        These differed between two devices. The one that was signed last counts, and is what you see
-        elsewhere.
+        These differed between two devices. The one that was signed last counts, or the one that was here
+        where neither was signed; it is what you see elsewhere.
       </p>
       {versions.map(({ name, by, at, differences }, index) => (
         <details key={index}>

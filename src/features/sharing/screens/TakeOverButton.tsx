@@ -80,8 +80,8 @@ function Found() {
       {versions > 0 && (
         <p>
           {versions === 1 ? 'A session or plan differs' : `${versions} sessions and plans differ`} from the
-          version here. Both are kept: the one that was signed last counts, and the other is shown on the
-          patient’s page.
+          version here. Both are kept: the one that was signed last counts, or the one here where neither was
+          signed. The other is shown on the patient’s page.
         </p>
       )}
       {workedOn > 0 && (
