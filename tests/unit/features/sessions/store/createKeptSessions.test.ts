@@ -4,6 +4,7 @@ import { createMarks } from '#device/storage/marks';
 import { tableNames } from '#device/storage/records';
 import type { Repository } from '#device/storage/repository';
 import { storageProblem, type StorageProblem } from '#device/storage/storageProblem';
+import { newPatient } from '#documents/patient/newPatient';
 import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import { recordingHead } from '#documents/recording/recordingHead';
 import type { SessionDocument } from '#documents/session/sessionDocument';
@@ -271,6 +272,24 @@ describe('openSet(sessionId, title)', () => {
     expect(navigation.store.getState()).toMatchObject({ screen: 'sessions', from: 'start' });
   });
 
+  it('notes in the patient’s record that a set was reviewed, and no longer is', async () => {
+    const { repository } = await deviceWithSession();
+    await repository.patients.add(newPatient(session.patient, idOf(6), '2026-04-01T00:00:00.000Z'));
+    const { keptSessions, review } = openSessionsScreen(repository);
+    await keptSessions.enter();
+    await keptSessions.openSet(recording.id, 'Heron, set 1');
+    for (const [isReviewed, what] of [
+      [true, 'review'],
+      [false, 'review-withdrawn'],
+    ] as const) {
+      review.markReviewed(isReviewed);
+      await vi.waitFor(async () => {
+        const { log } = (await repository.patients.find(idOf(6)))!;
+        expect(log.at(-1)).toMatchObject({ what, about: recording.id, by: 'AB' });
+      });
+    }
+  });
+
   it('judges with limits that were set for the same patient, task and side, in the list as in the review', async () => {
     const { repository } = await deviceWithSession();
     const next: RecordingDocument = { ...recording, id: idOf(1) };
@@ -346,6 +365,7 @@ describe('settle(id, who)', () => {
   it('signs what was said of the body, which was open until then', async () => {
     const { repository } = await deviceWithSession();
     await repository.sessions.save(gaveWay);
+    await repository.patients.add(newPatient(session.patient, idOf(6), '2026-04-01T00:00:00.000Z'));
     const { keptSessions, state, world } = openSessionsScreen(repository);
     await keptSessions.enter();
     expect(state().sessions).toMatchObject([{ isOpen: true, settlement: null }]);
@@ -354,6 +374,9 @@ describe('settle(id, who)', () => {
     expect(state()).toMatchObject({ problem: null, sessions: [{ isOpen: false, settlement: settled }] });
     const kept = await repository.sessions.find(session.id);
     expect(kept).toEqual({ ...gaveWay, settles: [{ ...settled, visitId: session.id }] });
+    expect((await repository.patients.find(idOf(6)))?.log).toMatchObject([
+      { what: 'concern-settled', about: session.id, by: 'AB' },
+    ]);
   });
 
   it('is not needed where a later session of the same patient says who cleared it', async () => {

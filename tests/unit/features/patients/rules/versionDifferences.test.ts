@@ -1,0 +1,41 @@
+import { describe, expect, it } from 'vitest';
+import { planDifferences, sessionDifferences } from '#features/patients/rules/versionDifferences';
+import { smallItem, smallPlan } from '../../../../support/smallPlan';
+import { smallSession } from '../../../../support/smallSession';
+
+const session = { ...smallSession(), painAfter: 2, remark: '', settles: [] };
+
+describe('sessionDifferences(other, counts)', () => {
+  it('says what differs, the other one first', () => {
+    const settles = [
+      { visitId: session.id, by: 'therapist' as const, who: 'AB', at: '2026-04-06T12:00:00.000Z' },
+    ];
+    expect(
+      sessionDifferences({ ...session, painAfter: null, settles }, { ...session, remark: 'Tired.' }),
+    ).toEqual([
+      'Pain after: not said; the one that counts: 2 of 10.',
+      'Remark: none; the one that counts: “Tired.”.',
+      'Settled: AB on Mon 6 Apr 2026; the one that counts: by nobody.',
+    ]);
+  });
+
+  it('is empty for the same, and never for what differs', () => {
+    expect(sessionDifferences(session, { ...session })).toEqual([]);
+    expect(sessionDifferences({ ...session, isUnfilmed: !session.isUnfilmed }, session)).toEqual([
+      'They differ in details that are not listed here.',
+    ]);
+  });
+});
+
+describe('planDifferences(other, counts)', () => {
+  it('names items that are in one of them only', () => {
+    const [one, two] = [
+      smallPlan({ items: [smallItem()] }),
+      smallPlan({ items: [smallItem(), smallItem()] }),
+    ];
+    const [only] = planDifferences(one, two);
+    expect(planDifferences(one, two)).toHaveLength(1);
+    expect(only).toMatch(/^2\. .*: nothing; the one that counts: /);
+    expect(planDifferences(two, one)[0]).toMatch(/^2\. .*; the one that counts: nothing\.$/);
+  });
+});
