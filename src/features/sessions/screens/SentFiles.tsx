@@ -2,7 +2,7 @@ import { Button, FileTrigger } from 'react-aria-components';
 import { useReview } from '#features/review/reviewContext';
 import { useClinic, useClinicState } from '#features/sharing/clinicContext';
 import type { Incoming } from '#features/sharing/store/createClinic';
-import { belongsInList } from '#features/sharing/store/sessionFile';
+import { sortFiles } from '#features/sharing/store/sessionFile';
 import { useNavigation } from '#shell/navigation/navigationContext';
 import { useFileDrop } from '#ui/components/useFileDrop';
 import { momentWords } from '#words/dateWords';
@@ -30,12 +30,11 @@ export function SentFiles({ wayTo = () => null }: Props) {
   const incoming = useClinicState((state) => state.incoming);
   const review = useReview();
   const navigation = useNavigation();
-  /** Clips and recordings are opened to be looked at, and kept for a patient from there. */
+  /** Clips, and recordings without a session, are opened to be looked at, and kept for a patient from there. */
   const take = async (files: readonly File[]) => {
-    const belong = await Promise.all(files.map(belongsInList));
-    const sessions = files.filter((_, index) => belong[index]);
-    const others = files.filter((_, index) => belong[index] !== true);
-    if (sessions.length > 0) await clinic.openFiles(sessions);
+    const { sessions, recordings, videos } = await sortFiles(files);
+    if (sessions.length > 0) await clinic.openFiles(sessions, recordings);
+    const others = sessions.length > 0 ? videos : [...recordings, ...videos];
     if (others.length > 0 && (await navigation.show('start'))) await review.openFiles(others);
   };
   const isOver = useFileDrop((_, files) => void take(files));
@@ -49,7 +48,7 @@ export function SentFiles({ wayTo = () => null }: Props) {
         <Button className="button">Open sent sessions</Button>
       </FileTrigger>
       <span className="soft small sessions-sent-hint">
-        or drop them anywhere on this page; session documents, clips and saved recordings too
+        or drop them anywhere on this page; session documents with their recordings, and clips too
       </span>
       {incoming.length > 0 && (
         <div className="card sessions-sent-list">
@@ -62,6 +61,8 @@ export function SentFiles({ wayTo = () => null }: Props) {
                     : `${patientName(one.session.patient)}, ${momentWords(one.session.startedAt)}`}
                 </strong>
                 : {stateWords[one.state]}
+                {one.recordings > 0 &&
+                  ` (with ${one.recordings} ${one.recordings === 1 ? 'recording' : 'recordings'} that came along)`}
                 {one.sentence !== null && `. ${one.sentence}`}
                 {one.stake !== null && `. ${stakeWords(one.stake)}`}
                 {one.state !== 'doubtful' && one.sender !== null && (

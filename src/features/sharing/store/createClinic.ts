@@ -5,6 +5,7 @@ import { explainProblem, type Doing } from '#shell/explainProblem';
 import { weakPassphrase } from '#shell/passphrase';
 import { backUpKey, isSealed, newKeyPair, restoreKey, unseal, type KeyPair } from '#shell/seal';
 import { asReceived } from './asReceived';
+import { readAlong, type CameAlong } from './cameAlong';
 import { checkIncoming, type IncomingCheck } from './checkIncoming';
 import { followedPlan } from './followedPlan';
 import { refuseHandOver } from './handOver/refuseHandOver';
@@ -24,6 +25,8 @@ export interface Incoming {
   session: { patient: string; startedAt: string } | null;
   /** Which device it comes from; null until that is known. */
   sender: string | null;
+  /** Recordings that came as files of their own and belong to the session. */
+  recordings: number;
   /** What the new version changes; null unless it is asked about. */
   stake: Stake | null;
   /** Why it was refused, or what is doubtful. */
@@ -64,11 +67,19 @@ export interface Clinic {
   backUp(passphrase: string): Promise<void>;
   /** Restores a key from its backup and uses it. */
   restore(file: Blob, passphrase: string): Promise<void>;
-  /** Opens files one after another; each is checked whole before anything of it is kept. */
-  openFiles(files: readonly File[]): Promise<void>;
+  /**
+   * Opens files one after another; each is checked whole before anything of it is kept.
+   *
+   * @param recordings  files that came along; each is kept with the session document among the files that names it
+   */
+  openFiles(files: readonly File[], recordings?: readonly File[]): Promise<void>;
   /** Decides whether a file is taken in, or replaces what is kept of the same session. */
   decide(index: number, replaces: boolean): Promise<void>;
   clearList(): void;
+}
+
+function listedAs(fileName: string, state: Incoming['state'], sentence: string | null): Incoming {
+  return { fileName, state, session: null, sender: null, recordings: 0, stake: null, sentence };
 }
 
 /** A sent session that was opened, and what is known of it. */
@@ -115,8 +126,11 @@ export function createClinic(world: ClinicWorld): Clinic {
     set({ incoming: get().incoming.map((one, at) => (at === index ? { ...one, ...change } : one)) });
 
   /** What is sealed with the key that fits, the one in use first; what is not has to be a session document. */
-  const open = async (file: Blob): Promise<Parcel> => {
-    if (!(await isSealed(file))) return readSessionFile(file);
+  const open = async (file: Blob, along: CameAlong): Promise<Parcel> => {
+    if (!(await isSealed(file))) {
+      const parcel = await readSessionFile(file);
+      return { ...parcel, sets: along.of(parcel.session).map((recording) => ({ recording, video: null })) };
+    }
     await lookAnew();
     if (keys.length === 0)
       throw new Problem('file', 'There is no key on this device. Make one, or restore it from its backup.');
@@ -143,14 +157,16 @@ export function createClinic(world: ClinicWorld): Clinic {
       tell(index, { state: 'refused', sentence: explainProblem(error, 'keep').sentence });
     }
   };
-  const take = async (index: number, file: File) => {
+  const take = async (index: number, file: File, along: CameAlong) => {
     try {
-      const sent = await open(file);
+      const sent = await open(file, along);
       const { repository } = await world.openRepository();
       const plan = await followedPlan(sent.session.planId, repository);
       const parcel = asReceived(sent, plan);
       const { patient, startedAt } = parcel.session;
-      tell(index, { session: { patient, startedAt } });
+      // Those of a sealed file are part of it.
+      const recordings = sent.sender === null && sent.sentAt === null ? parcel.sets.length : 0;
+      tell(index, { session: { patient, startedAt }, recordings });
       const check = await checkIncoming(parcel, plan, repository, world.now().getTime());
       tell(index, { sender: check.sender });
       const opened: Opened = { parcel, check };
@@ -190,18 +206,14 @@ export function createClinic(world: ClinicWorld): Clinic {
         'open',
         () => world.readKeys().catch(() => []),
       ),
-    async openFiles(files) {
+    async openFiles(files, recordings = []) {
       const from = get().incoming.length;
-      const listed = files.map(({ name }): Incoming => ({
-        fileName: name,
-        state: 'checking',
-        session: null,
-        sender: null,
-        stake: null,
-        sentence: null,
-      }));
+      const listed = files.map(({ name }) => listedAs(name, 'checking', null));
       set({ incoming: [...get().incoming, ...listed] });
-      for (const [offset, file] of files.entries()) await take(from + offset, file);
+      const along = await readAlong(recordings);
+      for (const [offset, file] of files.entries()) await take(from + offset, file, along);
+      const left = along.leftOut().map(({ fileName, sentence }) => listedAs(fileName, 'refused', sentence));
+      set({ incoming: [...get().incoming, ...left] });
     },
     async decide(index, replaces) {
       const opened = waiting.get(index);

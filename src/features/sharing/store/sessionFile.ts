@@ -14,15 +14,29 @@ const otherDocuments: Record<string, string> = {
   'overfoot-patient': 'It is a patient’s record, not a session. Those come in with a backup.',
 };
 
-/**
- * Whether a file belongs in the list of sessions: what is sealed, and JSON that is not a recording. Videos and
- * recordings are looked at first, and kept for a patient from there.
- */
-export async function belongsInList(file: File): Promise<boolean> {
+/** Files that were opened together, by what becomes of them; each in the order in which they came. */
+export interface SortedFiles {
+  /** What is sealed, and JSON that is no recording. */
+  sessions: File[];
+  /** Recordings, which may belong to the sessions. */
+  recordings: File[];
+  /** Videos, which are looked at first and kept for a patient from there. */
+  videos: File[];
+}
+
+/** Sorts files without reading more of them than what they are. */
+export async function sortFiles(files: readonly File[]): Promise<SortedFiles> {
+  const kinds = await Promise.all(files.map(kindOf));
+  const ofKind = (kind: keyof SortedFiles) => files.filter((_, at) => kinds[at] === kind);
+  return { sessions: ofKind('sessions'), recordings: ofKind('recordings'), videos: ofKind('videos') };
+}
+
+async function kindOf(file: File): Promise<keyof SortedFiles> {
   const name = file.name.toLowerCase();
-  if (name.endsWith('.age')) return true;
-  const isJson = file.type === 'application/json' || name.endsWith('.json');
-  return isJson && file.size <= largestSessionBytes && formatOf(await file.text()) !== 'overfoot-session';
+  if (name.endsWith('.age')) return 'sessions';
+  if (file.type !== 'application/json' && !name.endsWith('.json')) return 'videos';
+  const isRecording = file.size > largestSessionBytes || formatOf(await file.text()) === 'overfoot-session';
+  return isRecording ? 'recordings' : 'sessions';
 }
 
 /**

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createClinic } from '#features/sharing/store/createClinic';
-import { belongsInList } from '#features/sharing/store/sessionFile';
+import { sortFiles } from '#features/sharing/store/sessionFile';
 import { createTestDevice } from '../../../../support/openTestRepository';
 import { smallPlan } from '../../../../support/smallPlan';
 import { smallRecording } from '../../../../support/smallRecording';
@@ -29,15 +29,74 @@ async function openClinic() {
   return { repository, clinic, incoming: () => clinic.store.getState().incoming };
 }
 
-describe('belongsInList(file)', () => {
-  it('takes what is sealed and what is a document, and leaves videos and recordings to the review', async () => {
-    expect(await belongsInList(fileOf('', 'sent.age'))).toBe(true);
-    expect(await belongsInList(fileOf(session))).toBe(true);
-    expect(await belongsInList(fileOf(plan, 'plan.json'))).toBe(true);
-    expect(await belongsInList(fileOf('{', 'damaged.JSON'))).toBe(true);
-    expect(await belongsInList(fileOf(smallRecording(), 'recording.json'))).toBe(false);
-    expect(await belongsInList(fileOf('ftypisom', 'knee.mp4'))).toBe(false);
-    expect(await belongsInList(fileOf(' '.repeat(5_000_001), 'long.json'))).toBe(false);
+describe('sortFiles(files)', () => {
+  it('tells what is sealed and what is a document from recordings and videos', async () => {
+    const sealed = fileOf('', 'sent.age');
+    const document = fileOf(session);
+    const other = fileOf(plan, 'plan.json');
+    const damaged = fileOf('{', 'damaged.JSON');
+    const recording = fileOf(smallRecording(), 'recording.json');
+    const long = fileOf(' '.repeat(5_000_001), 'long.json');
+    const video = fileOf('ftypisom', 'knee.mp4');
+    expect(await sortFiles([video, sealed, recording, document, other, long, damaged])).toEqual({
+      sessions: [sealed, document, other, damaged],
+      recordings: [recording, long],
+      videos: [video],
+    });
+  });
+});
+
+describe('a session document with recordings that come along', () => {
+  const mine = smallRecording();
+  const ofMine = { ...session, sets: [{ ...session.sets[0]!, sessionId: mine.id }] };
+  const otherId = '9a7b0c3c-6d2e-4c57-9a5b-0f6f1f0e9d10';
+
+  it('is kept with those that its sets name, in one go; of the others it is said what to do', async () => {
+    const { repository, clinic, incoming } = await openClinic();
+    const stray = { ...mine, id: otherId };
+    await clinic.openFiles(
+      [fileOf(ofMine)],
+      [fileOf(stray, 'stray.json'), fileOf(mine, 'mine.json'), fileOf('{', 'damaged.json')],
+    );
+    expect(incoming()).toMatchObject([
+      { fileName: 'session.json', state: 'kept', recordings: 1 },
+      { fileName: 'damaged.json', state: 'refused', recordings: 0 },
+      { fileName: 'stray.json', state: 'refused', recordings: 0 },
+    ]);
+    expect(incoming()[2]!.sentence).toMatch(/belongs to no session that came with it\. Put it in together/);
+    const kept = await repository.recordings.find(mine.id);
+    expect(kept!.facts.visitId).toBe(id);
+    expect(kept!.recording.observed).toEqual(mine.observed);
+    expect(await repository.recordings.find(otherId)).toBeNull();
+  });
+
+  it('gets those that come later with the document again', async () => {
+    const { repository, clinic, incoming } = await openClinic();
+    await clinic.openFiles([fileOf(ofMine)]);
+    await clinic.openFiles([fileOf(ofMine)], [fileOf(mine)]);
+    expect(incoming()[1]).toMatchObject({ state: 'asks', recordings: 1, stake: { setsAdded: 1 } });
+    await clinic.decide(1, true);
+    expect((await repository.recordings.find(mine.id))!.facts.visitId).toBe(id);
+  });
+
+  it('takes each of two sessions its own recording, and a copy of one for nothing new', async () => {
+    const { repository, clinic, incoming } = await openClinic();
+    const theirs = { ...mine, id: otherId };
+    const ofTheirs = { ...ofMine, id: otherId, sets: [{ ...session.sets[0]!, sessionId: otherId }] };
+    await clinic.openFiles([fileOf(ofTheirs), fileOf(ofMine)], [fileOf(mine), fileOf(theirs), fileOf(mine)]);
+    expect(incoming().map(({ state }) => state)).toEqual(['kept', 'kept']);
+    expect((await repository.recordings.find(otherId))!.facts.visitId).toBe(otherId);
+    expect((await repository.recordings.find(mine.id))!.facts.visitId).toBe(id);
+  });
+
+  it('says of two versions of one recording which was taken', async () => {
+    const { clinic, incoming } = await openClinic();
+    const other = { ...mine, note: 'Another version.' };
+    await clinic.openFiles([fileOf(ofMine)], [fileOf(mine, 'one.json'), fileOf(other, 'two.json')]);
+    expect(incoming()).toMatchObject([
+      { state: 'kept' },
+      { fileName: 'two.json', state: 'refused', sentence: expect.stringContaining('one.json') as string },
+    ]);
   });
 });
 
