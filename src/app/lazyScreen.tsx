@@ -1,4 +1,4 @@
-import { lazy, type ComponentType, type Context, type ReactNode } from 'react';
+import { lazy, useState, type ComponentType, type Context, type ReactNode } from 'react';
 
 /** Opens a feature, and returns what puts it around a screen. */
 type Opener = () => Promise<(screen: ReactNode) => ReactNode>;
@@ -12,7 +12,10 @@ export function inContext<T>(Provider: Context<T | null>, open: () => Promise<T>
 }
 
 /**
- * A screen whose code, and the features it works with, are fetched when it is first shown.
+ * A screen whose code, and the features it works with, are fetched when it is first shown, or ahead of that.
+ *
+ * What is here already is drawn at once: React keeps a screen that had to be waited for out of sight for 300 ms, however
+ * short the wait.
  *
  * @param fetchScreen  imports the component
  * @param NotLoaded  replaces it if it can't be fetched
@@ -23,19 +26,18 @@ export function lazyScreen<Props extends object = object>(
   NotLoaded: () => ReactNode,
   openers: readonly Opener[] = [],
 ) {
-  const fetchAll = () => Promise.all([fetchScreen(), ...openers.map((open) => open())]);
-  const screen = lazy(async (): Promise<{ default: ComponentType<Props> }> => {
-    try {
-      const [Screen, ...around] = await fetchAll();
-      return {
-        default: (props: Props) =>
-          around.reduce<ReactNode>((inner, wrap) => wrap(inner), <Screen {...props} />),
-      };
-    } catch {
-      return { default: NotLoaded };
-    }
-  });
-  return Object.assign(screen, {
+  let fetched: ComponentType<Props> | null = null;
+  const fetchAll = async (): Promise<ComponentType<Props>> => {
+    const [Screen, ...around] = await Promise.all([fetchScreen(), ...openers.map((open) => open())]);
+    return (fetched ??= (props: Props) =>
+      around.reduce<ReactNode>((inner, wrap) => wrap(inner), <Screen {...props} />));
+  };
+  const Awaited = lazy(async () => ({ default: await fetchAll().catch(() => NotLoaded) }));
+  function LazyScreen(props: Props) {
+    const [Ready] = useState(() => fetched);
+    return Ready === null ? <Awaited {...props} /> : <Ready {...props} />;
+  }
+  return Object.assign(LazyScreen, {
     /** Fetches it before it is shown; what can't be fetched now is tried again when it is. */
     fetchAhead: () => void fetchAll().catch(() => undefined),
   });

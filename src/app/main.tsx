@@ -305,9 +305,12 @@ function CurrentScreen({ screens, onStart, onSave }: CurrentScreenProps) {
     scrollTo(0, 0);
   }, [screen, isTracking]);
   useEffect(() => {
-    if (name !== 'patients') return;
-    // Most of what is chosen from the list is a patient; the list itself goes first.
-    const timer = setTimeout(() => screens.patient.fetchAhead(), fetchAheadAfterMs);
+    if (name !== 'patients' && name !== 'patient') return;
+    // Where most go from here. What is shown goes first.
+    const timer = setTimeout(() => {
+      screens.patient.fetchAhead();
+      screens.review.fetchAhead();
+    }, fetchAheadAfterMs);
     return () => clearTimeout(timer);
   }, [name, screens]);
   return (

@@ -10,9 +10,12 @@ export function useSize<Kind extends HTMLElement>(): [
   useLayoutEffect(() => {
     const observed = element.current;
     if (observed === null) return;
-    const observer = new ResizeObserver(() =>
-      setSize({ width: observed.clientWidth, height: observed.clientHeight }),
-    );
+    const measure = () => {
+      const { clientWidth: width, clientHeight: height } = observed;
+      setSize((known) => (known.width === width && known.height === height ? known : { width, height }));
+    };
+    measure(); // What is drawn to this size appears with the first frame.
+    const observer = new ResizeObserver(measure);
     observer.observe(observed);
     return () => observer.disconnect();
   }, []);

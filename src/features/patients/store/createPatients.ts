@@ -18,6 +18,7 @@ import { isoDay } from '#words/dateWords';
 import { listPatients } from '../rules/listPatients';
 import { errorBetweenDays } from '../rules/practiceRepeats';
 import type { PatientIndex } from './createPatientIndex';
+import { createPracticeReader } from './createPracticeReader';
 import { importQuestionnaire, readImported, removeImported } from './importedQuestionnaires';
 import { demoSeed, keepDemo } from './keepDemo';
 import { patientBundle } from './patientBundle';
@@ -27,7 +28,6 @@ import { planOfText } from './planOfText';
 import { readCameraCount, type CameraCount, type CameraTest } from './readCameraCount';
 import { readEyeSet, type EyeSet } from './readEyeSet';
 import { readOtherVersions } from './readOtherVersions';
-import { readPractice } from './readPractice';
 import { readStills, type ReportStills } from './readStills';
 
 /** What every new entry of a record has. */
@@ -107,6 +107,7 @@ export function createPatients(world: PatientsWorld): Patients {
   const { openRepository, index, log, writePlan, sureness, pause, newId, now } = world;
   const store = createStore<PatientsState>(() => initialPatientsState);
   const { getState: get, setState: set } = store;
+  const practice = createPracticeReader(index);
   let shown: AbortController | null = null;
   let watched: Repository | null = null;
   let isDue = false;
@@ -124,6 +125,7 @@ export function createPatients(world: PatientsWorld): Patients {
   };
   const list = async () => {
     const { patients, overviews } = await index.list();
+    practice.know(patients);
     set({ rows: listPatients(patients, overviews, now().getTime()) });
   };
   const look = () =>
@@ -149,14 +151,16 @@ export function createPatients(world: PatientsWorld): Patients {
       set({ patient, isMissing: patient === null, plans: found.reverse(), readAtMs: now().getTime() });
       if (patient !== null)
         set({ log: await log.check(patient), otherVersions: await readOtherVersions(kept, patient) });
-      set(await readPractice(kept, index));
+      set(await practice.read(kept));
       set({ imported: await readImported(kept.notes) });
     });
   /** What changes while it is shown, here or in another tab, is shown at once. */
   const watch = (kept: Repository) => {
     if (kept === watched) return;
     watched = kept;
-    kept.subscribe(({ kind }) => {
+    kept.subscribe((change) => {
+      practice.follow(change);
+      const { kind } = change;
       if (isDue || kind === 'notes') return;
       isDue = true;
       // Most of what changes while somebody is worked out is the working out itself: one look afterwards sees it all.
