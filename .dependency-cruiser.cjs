@@ -21,7 +21,7 @@ const owners = {
   mediabunny: 'device/frames',
   comlink: '(device|tools/commands/tools/replay)',
   dexie: 'device/storage',
-  pouchdb: 'device/replica',
+  pouchdb: '(device/replica|tools/commands/tools/practice)',
 };
 
 /** Folders that compute only: they import nothing that touches the page, the device or the network. */

@@ -1,14 +1,10 @@
 import { openReplica, type Replica, type ServerAccess } from '#device/replica/openReplica';
 import type { Repository } from '#device/storage/repository';
-import { newPatient } from '#documents/patient/newPatient';
-import type { PatientDocument } from '#documents/patient/patientDocument';
 import { nobody, withColleague, withoutColleague, type People } from '#documents/practice/peopleNote';
-import type { SessionDocument } from '#documents/session/sessionDocument';
 import { createReplication, type Replication } from '#features/sharing/store/replica/createReplication';
 import { newKeyPair, type KeyPair } from '#shell/seal';
+import { PouchInNode } from '#tools/commands/tools/practice/pouchInNode';
 import { createTestDevice } from '../openTestRepository';
-import { smallSession } from '../smallSession';
-import { PouchInNode } from './pouchInNode';
 
 export interface PracticeDevice {
   initials: string;
@@ -100,15 +96,4 @@ export async function practiceOf(...initials: string[]): Promise<PracticeDevice[
   const all = await Promise.all(initials.map((one) => practiceDevice(one)));
   for (const one of all) for (const other of all) if (other !== one) await one.add(other);
   return all;
-}
-
-/** An invented patient's record. */
-export function inventedPatient(pseudonym: string, change: Partial<PatientDocument> = {}): PatientDocument {
-  return { ...newPatient(pseudonym, crypto.randomUUID(), '2026-02-01T04:05:06.000Z'), ...change };
-}
-
-/** An invented patient's session. */
-export function inventedSession(patient: string, change: Partial<SessionDocument> = {}): SessionDocument {
-  const sets = smallSession().sets.map((set) => ({ ...set, sessionId: null }));
-  return { ...smallSession(), id: crypto.randomUUID(), patient, sets, ...change };
 }

@@ -9,10 +9,10 @@ import {
   type SharingWorld,
 } from '#features/sharing/store/replica/createSharing';
 import { newKeyPair } from '#shell/seal';
+import { PouchInNode } from '#tools/commands/tools/practice/pouchInNode';
+import { startReplicaServer, type ReplicaServer } from '#tools/commands/tools/practice/startReplicaServer';
 import { createTestDevice } from '../../../../../support/openTestRepository';
-import { PouchInNode } from '../../../../../support/practice/pouchInNode';
-import { inventedPatient, inventedSession } from '../../../../../support/practice/practiceDevice';
-import { startReplicaServer, type ReplicaServer } from '../../../../../support/practice/startReplicaServer';
+import { inventedPatient, inventedSession } from '../../../../../support/practice/invented';
 
 const servers: ReplicaServer[] = [];
 const hostile: Server[] = [];

@@ -6,14 +6,13 @@ import type { PatientDocument } from '#documents/patient/patientDocument';
 import { contentHash } from '#documents/practice/contentHash';
 import { sealShared } from '#features/sharing/store/replica/sealShared';
 import { newKeyPair } from '#shell/seal';
+import { startReplicaServer, type ReplicaServer } from '#tools/commands/tools/practice/startReplicaServer';
+import { inventedPatient, inventedSession } from '../../../../../support/practice/invented';
 import {
-  inventedPatient,
-  inventedSession,
   practiceDevice,
   practiceOf,
   type PracticeDevice,
 } from '../../../../../support/practice/practiceDevice';
-import { startReplicaServer, type ReplicaServer } from '../../../../../support/practice/startReplicaServer';
 
 let server: ReplicaServer;
 const servers: ReplicaServer[] = [];

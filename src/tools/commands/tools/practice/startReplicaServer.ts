@@ -1,5 +1,5 @@
 import { mkdtempSync, rmSync } from 'node:fs';
-import { createServer as createHttpServer } from 'node:http';
+import { createServer as createHttpServer, type RequestListener } from 'node:http';
 import { connect, createServer, type AddressInfo, type Server, type Socket } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -20,11 +20,12 @@ export interface ReplicaServer {
 
 /**
  * A server of the Apache CouchDB replication protocol on loopback, from npm (express-pouchdb over LevelDB), behind a line
- * that can be cut. It lacks of CouchDB: users and per-database rights, `_purge`, clustering, and compaction by itself.
+ * that can be cut. Of CouchDB it lacks
+ * users and rights, clustering, purging, compaction by itself, and limits of size.
  */
 export async function startReplicaServer(database = 'practice'): Promise<ReplicaServer> {
   const folder = mkdtempSync(join(tmpdir(), 'overfoot-replica-'));
-  const http = createHttpServer(replicationHandler(folder));
+  const http = createHttpServer(withCors(replicationHandler(folder)));
   const behind = await listen(http);
   const sockets = new Set<Socket>();
   let left = Infinity;
@@ -63,6 +64,7 @@ export async function startReplicaServer(database = 'practice'): Promise<Replica
     folder,
     cutAfter: (bytes) => {
       left = bytes;
+      if (left <= 0) cut();
     },
     mend: () => {
       left = Infinity;
@@ -87,4 +89,19 @@ function close(server: Server | import('node:http').Server): Promise<void> {
     if ('closeAllConnections' in server) server.closeAllConnections();
     server.close(() => resolve());
   });
+}
+
+/** Lets pages of other origins ask, as CouchDB does where its `[cors]` names them (docs/deploy.md). */
+function withCors(handler: RequestListener): RequestListener {
+  return (asked, answer) => {
+    const { origin } = asked.headers;
+    if (origin !== undefined) {
+      answer.setHeader('Access-Control-Allow-Origin', origin);
+      answer.setHeader('Access-Control-Allow-Headers', 'accept, authorization, content-type');
+      answer.setHeader('Access-Control-Allow-Methods', 'GET, PUT, POST, DELETE');
+    }
+    if (asked.method !== 'OPTIONS') return handler(asked, answer);
+    answer.statusCode = 204;
+    answer.end();
+  };
 }
