@@ -105,34 +105,44 @@ describe('openRecords(name, options)', () => {
     expect(await second.get('plans', 'a')).toBe('kept');
   });
 
-  it('brings a database of version 1 up: everything in it stays, and the new tables are there', async () => {
-    const indexedDB = new IDBFactory();
-    const tables = ['visits', 'sessions', 'facts', 'plans', 'sets', 'tracking', 'rows'] as const;
-    // As version 1 wrote it, by the database's own means.
-    await new Promise<void>((resolve, reject) => {
-      const opening = indexedDB.open('overfoot', 10);
-      opening.onupgradeneeded = () => {
-        for (const table of tables)
-          opening.result
-            .createObjectStore(table, { keyPath: 'key' })
-            .add({ key: 'a', value: { of: table, timesMs: Float64Array.of(1.5) } });
-      };
-      opening.onerror = () => reject(opening.error!);
-      opening.onsuccess = () => {
-        opening.result.close();
-        resolve();
-      };
-    });
-    const records = await openRecords('overfoot', { indexedDB, IDBKeyRange });
-    for (const table of tables)
-      expect(await records.list(table)).toEqual([
-        { key: 'a', edition: '', value: { of: table, timesMs: Float64Array.of(1.5) } },
+  const ofVersion1 = ['visits', 'sessions', 'facts', 'plans', 'sets', 'tracking', 'rows'] as const;
+  it.each([
+    [1, ofVersion1],
+    [3, [...ofVersion1, 'notes', 'lock', 'patients', 'digests']],
+  ] as const)(
+    'brings a database of version %i up: everything in it stays, and the new tables are there',
+    async (version, tables) => {
+      const indexedDB = new IDBFactory();
+      // As that version wrote it, by the database's own means.
+      await new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('overfoot', version * 10);
+        opening.onupgradeneeded = () => {
+          for (const table of tables)
+            opening.result
+              .createObjectStore(table, { keyPath: 'key' })
+              .add({ key: 'a', value: { of: table, timesMs: Float64Array.of(1.5) } });
+        };
+        opening.onerror = () => reject(opening.error!);
+        opening.onsuccess = () => {
+          opening.result.close();
+          resolve();
+        };
+      });
+      const records = await openRecords('overfoot', { indexedDB, IDBKeyRange });
+      for (const table of tables)
+        expect(await records.list(table)).toEqual([
+          { key: 'a', edition: '', value: { of: table, timesMs: Float64Array.of(1.5) } },
+        ]);
+      await records.apply([
+        { put: 'notes', key: 'draft', value: 'kept' },
+        { put: 'replica', key: 'settings', value: 'kept' },
       ]);
-    await records.apply([{ put: 'notes', key: 'draft', value: 'kept' }]);
-    records.close();
-    const again = await openRecords('overfoot', { indexedDB, IDBKeyRange });
-    expect(await again.get('notes', 'draft')).toBe('kept');
-  });
+      records.close();
+      const again = await openRecords('overfoot', { indexedDB, IDBKeyRange });
+      expect(await again.get('notes', 'draft')).toBe('kept');
+      expect(await again.get('replica', 'settings')).toBe('kept');
+    },
+  );
 
   it('says of a database that a newer program wrote that the page must be reloaded, and leaves it as it is', async () => {
     const indexedDB = new IDBFactory();
