@@ -6,7 +6,7 @@ import { accessibilityFaults } from '../support/browser/accessibilityFaults';
 const pseudonym = 'Invented Otter 52';
 
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).click();
-const card = (page: Page, name: string) => page.getByRole('region', { name });
+const card = (page: Page, name: string) => page.getByRole('region', { name, exact: true });
 
 /** The page of a patient of whom one clip is kept. */
 async function openPatient(page: Page): Promise<void> {
