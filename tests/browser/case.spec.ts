@@ -8,6 +8,13 @@ const pseudonym = 'Invented Otter 52';
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).click();
 const card = (page: Page, name: string) => page.getByRole('region', { name, exact: true });
 
+/** Opens a card that is one line while nothing is in it. */
+async function unfold(page: Page, name: string) {
+  const folded = card(page, name);
+  await folded.getByRole('heading', { name }).click();
+  return folded;
+}
+
 /** The page of a patient of whom one clip is kept. */
 async function openPatient(page: Page): Promise<void> {
   await page.goto('./');
@@ -28,7 +35,7 @@ test('a restriction refuses a plan until somebody signs over it, and a pause is 
 }) => {
   await page.setViewportSize({ width: 1440, height: 900 });
   await openPatient(page);
-  const restrictions = card(page, 'Restrictions set by a surgeon or doctor');
+  const restrictions = await unfold(page, 'Restrictions set by a surgeon or doctor');
   await restrictions.getByRole('button', { name: 'Add a restriction' }).click();
   await restrictions.getByLabel(/^Bends at most/).fill('60');
   await restrictions.getByRole('button', { name: 'Keep the restriction' }).click();
@@ -105,7 +112,7 @@ test('answers, warning signs and values after surgery are written down, and a qu
   await lines.getByRole('button', { name: 'Keep the value' }).click();
   await expect(lines).toContainText(/Bending, percent of the other knee: met\. 96 %/);
 
-  const signs = card(page, 'Warning signs asked about');
+  const signs = await unfold(page, 'Warning signs asked about');
   await signs.getByRole('button', { name: 'Write down a visit' }).click();
   await signs.getByLabel('a calf that is newly swollen, warm or painful').selectOption('applies');
   await signs.getByRole('button', { name: 'All others were asked: no' }).click();
@@ -113,7 +120,7 @@ test('answers, warning signs and values after surgery are written down, and a qu
   await signs.getByRole('button', { name: 'Keep the answers' }).click();
   await expect(signs).toContainText('applied: a calf that is newly swollen, warm or painful.');
 
-  const asked = card(page, 'Questionnaires');
+  const asked = await unfold(page, 'Questionnaires');
   await asked.getByText(/^Questionnaires of this practice/).click();
   const file = (text: string) => ({
     name: 'invented.json',

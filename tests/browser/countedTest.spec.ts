@@ -34,6 +34,7 @@ test('the count of a one-leg rise is taken from a recorded set, corrected by eye
     .getByRole('button', { name: new RegExp(session.patient, 'i') })
     .click();
   const card = page.getByRole('region', { name: 'Tests of function' });
+  await card.getByRole('heading', { name: 'Tests of function' }).click();
   await card.getByRole('button', { name: 'Write down a test' }).click();
   await card.getByLabel('Test', { exact: true }).selectOption('One-leg rise, to the end');
   await expect(card).toContainText('No recorded set (single-leg sit-to-stand, left leg) is kept');

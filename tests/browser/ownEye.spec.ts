@@ -23,6 +23,7 @@ async function openPatient(page: Page): Promise<string> {
 test('a set is judged by eye with the keyboard, before its result, and held against it', async ({ page }) => {
   await openPatient(page);
   const card = page.getByRole('region', { name: 'Your own eye' });
+  await card.getByRole('heading', { name: 'Your own eye' }).click();
   await card.getByLabel('Set to judge by eye').selectOption({ index: 1 });
   await card.getByRole('button', { name: 'Judge by eye' }).click();
   const show = page.getByRole('dialog', { name: 'Judge by eye' });

@@ -50,6 +50,19 @@ test('a clip is kept for a new patient, a session arrives, and the course opens 
   // Two sets of the first day, two of the second.
   await expect(sets(page)).toHaveCount(4);
   expect(await accessibilityFaults(page)).toEqual([]);
+
+  // Below, what is empty is one line; the line of jumps leads there, from a session or the report as well.
+  await press(page, 'Report');
+  await expect(page.getByRole('article', { name: 'Report' })).toBeVisible();
+  await press(page, 'Tests and questionnaires');
+  await expect(page.locator(':focus')).toHaveText('Tests and questionnaires');
+  const tests = page.getByRole('region', { name: 'Tests of function' });
+  await expect(tests).toContainText('None is written down yet.');
+  await expect(tests.getByRole('button', { name: 'Write down a test' })).toBeHidden();
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+  await expect(tests.getByRole('button', { name: 'Write down a test' })).toBeVisible();
+
   await sets(page).last().focus();
   await page.keyboard.press('Home');
   await page.keyboard.press('Enter');

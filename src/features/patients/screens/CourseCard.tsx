@@ -47,7 +47,9 @@ export function CourseCard({ course: whole }: { course: Course }) {
   return (
     <section className="card course" aria-labelledby="course-title">
       <div className="patient-card-head">
-        <h2 id="course-title">Course</h2>
+        <h2 id="course-title" tabIndex={-1}>
+          Course
+        </h2>
         {recent !== whole && (
           <Choice label="Weeks shown" isLabelHidden options={spans} value={span} onChange={setSpan} />
         )}

@@ -1,5 +1,4 @@
 import { useState } from 'react';
-import { Button } from 'react-aria-components';
 import type { CriteriaCardId } from '#core/criteria/criteria';
 import { handMeasures } from '#core/criteria/handMeasures';
 import type { HandMeasureId } from '#core/criteria/handRanges';
@@ -10,6 +9,8 @@ import { handEntries, handMeasureLabel, handValueLack } from '../rules/handValue
 import { DayField } from './DayField';
 import { EntryField } from './EntryField';
 import { EntryForm } from './EntryForm';
+import { FoldCard } from './FoldCard';
+import { OpensForm } from './OpensForm';
 import { TakeOut } from './TakeOut';
 
 const cards: readonly [id: CriteriaCardId, title: string][] = [
@@ -21,19 +22,17 @@ const cards: readonly [id: CriteriaCardId, title: string][] = [
 export function CriteriaCard() {
   const patient = usePatientsState((state) => state.patient);
   const readAtMs = usePatientsState((state) => state.readAtMs);
-  const [isWriting, setWriting] = useState(false);
   if (patient === null || patient.surgery === null) return null;
   const entries = handEntries(patient.criteria);
   return (
-    <section className="card programme" aria-labelledby="criteria-title">
-      <h2 id="criteria-title">Lines before running and sport</h2>
+    <FoldCard id="criteria-title" title="Lines before running and sport" empty={null}>
       <p className="small soft">
         Each line by itself: they are no score and are not counted. The decision is taken by patient, surgeon,
         therapist and coach together.
       </p>
       {cards.map(([card, title]) => (
         <article key={card} className="programme-item">
-          <h3>{title}</h3>
+          <h4>{title}</h4>
           <ul className="programme-list">
             {criteriaLines(card, patient, readAtMs).map((line) => (
               <li key={line.criterion.id}>
@@ -46,15 +45,7 @@ export function CriteriaCard() {
           </ul>
         </article>
       ))}
-      {isWriting ? (
-        <HandValueForm onClose={() => setWriting(false)} />
-      ) : (
-        <div className="button-row">
-          <Button className="button" onPress={() => setWriting(true)}>
-            Write down a value
-          </Button>
-        </div>
-      )}
+      <OpensForm label="Write down a value">{(close) => <HandValueForm onClose={close} />}</OpensForm>
       {entries.length > 0 && (
         <details className="small">
           <summary>Values entered by hand ({entries.length})</summary>
@@ -70,7 +61,7 @@ export function CriteriaCard() {
       <p className="small soft">
         Tests and questionnaires of this page are used where they are written down.
       </p>
-    </section>
+    </FoldCard>
   );
 }
 

@@ -11,6 +11,7 @@ import { eyeSentences } from '#words/reliabilitySentences';
 import { usePatients, usePatientsState } from '../patientsContext';
 import type { EyeSet } from '../store/readEyeSet';
 import { EyeShow } from './EyeShow';
+import { FoldCard } from './FoldCard';
 import './programme.css';
 
 /** The therapists' own eyes against what was measured; a set of this patient whose video is kept can be judged. */
@@ -34,8 +35,11 @@ export function EyeCard({ sessions }: { sessions: readonly ListedSession[] }) {
     setShown(found);
   };
   return (
-    <section className="card programme" aria-labelledby="eye-title">
-      <h2 id="eye-title">Your own eye</h2>
+    <FoldCard
+      id="eye-title"
+      title="Your own eye"
+      empty={eyes.length === 0 ? 'No set was judged by eye yet.' : null}
+    >
       {eyes.length === 0 && (
         <p className="soft">
           Judge the repetitions of a set before you look at its result. Then both are held against each other.
@@ -43,7 +47,7 @@ export function EyeCard({ sessions }: { sessions: readonly ListedSession[] }) {
       )}
       {[...group(eyes, ({ by }) => by)].map(([by, judged]) => (
         <div key={by} className="programme-item">
-          <h3>{by}</h3>
+          <h4>{by}</h4>
           {eyeSentences(eyeAgreement(judged)).map((sentence) => (
             <p key={sentence}>{sentence}</p>
           ))}
@@ -99,7 +103,7 @@ export function EyeCard({ sessions }: { sessions: readonly ListedSession[] }) {
           }}
         />
       )}
-    </section>
+    </FoldCard>
   );
 }
 

@@ -3,19 +3,16 @@ import { GiveToColleague } from '#features/sharing/screens/GiveToColleague';
 import { dayWords } from '#words/dateWords';
 import { usePatients, usePatientsState } from '../patientsContext';
 
-/** What can be taken out of the patient's page: a report, tables, and the whole as a record for other systems. */
-export function HandOverCard({ isReportShown, onReport }: { isReportShown: boolean; onReport: () => void }) {
+/** What can be taken out of the patient's page besides the report: tables, and the whole as a record for other systems. */
+export function HandOverCard() {
   const patients = usePatients();
   const making = usePatientsState((state) => state.making);
   const patient = usePatientsState((state) => state.patient);
   const isBusy = making !== null;
   return (
     <section className="card hand-over" aria-labelledby="hand-over-title">
-      <h2 id="hand-over-title">Hand over</h2>
+      <h3 id="hand-over-title">Hand over</h3>
       <div className="button-row">
-        <Button className="button" onPress={onReport} aria-pressed={isReportShown}>
-          Report
-        </Button>
         <Button className="button" isDisabled={isBusy} onPress={() => void patients.saveTable('repetitions')}>
           Repetitions as CSV
         </Button>

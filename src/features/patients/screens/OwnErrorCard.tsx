@@ -17,6 +17,7 @@ import { ownErrorSentences, repeatSentences } from '#words/reliabilitySentences'
 import { usePatients, usePatientsState } from '../patientsContext';
 import type { Course, CourseSet } from '../rules/buildCourse';
 import { AgreementPlot } from './AgreementPlot';
+import { FoldCard } from './FoldCard';
 import './programme.css';
 
 /** The practice's own error, from sets that were filmed again; a pair of this patient can be added. */
@@ -25,15 +26,17 @@ export function OwnErrorCard({ course }: { course: Course }) {
   const sets = course.panels
     .flatMap(({ tracks }) => tracks.flatMap((track) => track.sets))
     .filter(({ peak }) => peak !== null);
-  if (sets.length < 2) return null;
   return (
-    <section className="card programme" aria-labelledby="own-error-title">
-      <h2 id="own-error-title">Your own error</h2>
+    <FoldCard
+      id="own-error-title"
+      title="Your own error"
+      empty={repeats.length === 0 ? 'No set was filmed again yet.' : null}
+    >
       {repeatKinds.map((kind) => (
         <KindOfRepeat key={kind} kind={kind} repeats={repeats.filter((repeat) => repeat.kind === kind)} />
       ))}
-      <AddRepeat sets={sets} />
-    </section>
+      {sets.length < 2 ? <p className="soft">It takes two sets with a mean.</p> : <AddRepeat sets={sets} />}
+    </FoldCard>
   );
 }
 

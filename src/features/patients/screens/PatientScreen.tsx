@@ -1,6 +1,8 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { flushSync } from 'react-dom';
 import { useKeptSessions, useKeptSessionsState } from '#features/sessions/keptSessionsContext';
+import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { DeletePatient } from '#features/sessions/screens/DeletePatient';
 import { Removals } from '#features/sessions/screens/Removals';
 import { SessionDetail } from '#features/sessions/screens/SessionDetail';
@@ -8,7 +10,7 @@ import { useNavigation, useNavigationState } from '#shell/navigation/navigationC
 import { Brand } from '#ui/components/Brand';
 import { ProblemMessage } from '#ui/components/ProblemMessage';
 import { usePatients, usePatientsState } from '../patientsContext';
-import { buildCourse } from '../rules/buildCourse';
+import { buildCourse, type Course } from '../rules/buildCourse';
 import { AdherenceCard } from './AdherenceCard';
 import { ChangeCard } from './ChangeCard';
 import { CourseCard } from './CourseCard';
@@ -17,6 +19,8 @@ import { EyeCard } from './EyeCard';
 import { HandOverCard } from './HandOverCard';
 import { OtherVersions } from './OtherVersions';
 import { OwnErrorCard } from './OwnErrorCard';
+import { PatientGroup } from './PatientGroup';
+import { PatientJumps } from './PatientJumps';
 import { PatientNeeds } from './PatientNeeds';
 import { PatientSessions } from './PatientSessions';
 import { PlanCard } from './PlanCard';
@@ -33,7 +37,10 @@ import '#features/sessions/screens/sessions.css';
 import '#features/sessions/screens/setList.css';
 import './patients.css';
 
-/** One patient: who, the plans, what needs a look, the course, and every session. */
+/**
+ * One patient, in the order of somebody with ten minutes: what needs a look, what to do next, the course, the plan and what
+ * was done of it, the sessions; below, in groups, what is looked up now and then.
+ */
 export function PatientScreen() {
   const navigation = useNavigation();
   const patients = usePatients();
@@ -96,27 +103,24 @@ function Page() {
   const course = useMemo(() => buildCourse(sessions, plans ?? []), [sessions, plans]);
   if (all === null) return <p className="soft">Reading the sessions …</p>;
   const session = sessions.find(({ id }) => id === selected);
+  const isReportShown = isReport && session === undefined;
   return (
     <main className="patient-main">
-      <div className="patient-aside">
-        <WhoCard />
-        <PlanCard sessions={sessions} />
-        <HandOverCard
-          isReportShown={isReport && session === undefined}
-          onReport={() => {
+      <PatientJumps
+        isReportShown={isReportShown}
+        onReport={() => {
+          keptSessions.select(null);
+          setReport(true);
+        }}
+        onPage={() =>
+          flushSync(() => {
             keptSessions.select(null);
-            setReport(true);
-          }}
-        />
-        <AdherenceCard sessions={sessions} />
-        <PatientSessions sessions={sessions} />
-        <RestrictionsCard />
-        <RedFlagsCard />
-        <OtherVersions />
-        <WhoDidWhat sessions={sessions} />
-      </div>
+            setReport(false);
+          })
+        }
+      />
       <div className="patient-body" ref={body}>
-        {session === undefined && isReport ? (
+        {isReportShown ? (
           <ReportPage sessions={sessions} onClose={() => setReport(false)} />
         ) : session === undefined ? (
           <>
@@ -124,11 +128,6 @@ function Page() {
             <ProgrammeCard sessions={sessions} />
             <CourseCard course={course} />
             <ChangeCard course={course} />
-            <QuestionnairesCard />
-            <TestsCard sessions={sessions} />
-            <CriteriaCard />
-            <OwnErrorCard course={course} />
-            <EyeCard sessions={sessions} />
           </>
         ) : (
           <>
@@ -142,6 +141,39 @@ function Page() {
           </>
         )}
       </div>
+      <div className="patient-aside">
+        <PlanCard sessions={sessions} />
+        <AdherenceCard sessions={sessions} />
+        <PatientSessions sessions={sessions} />
+      </div>
+      {!isReportShown && session === undefined && <Below sessions={sessions} course={course} />}
     </main>
+  );
+}
+
+/** What is looked up now and then, in named groups. */
+function Below({ sessions, course }: { sessions: readonly ListedSession[]; course: Course }) {
+  return (
+    <div className="patient-below">
+      <PatientGroup id="group-tests" title="Tests and questionnaires">
+        <TestsCard sessions={sessions} />
+        <QuestionnairesCard />
+        <CriteriaCard />
+      </PatientGroup>
+      <PatientGroup id="group-case" title="About the patient">
+        <WhoCard />
+        <RestrictionsCard />
+        <RedFlagsCard />
+        <OtherVersions />
+      </PatientGroup>
+      <PatientGroup id="group-measuring" title="Your own error and eye">
+        <OwnErrorCard course={course} />
+        <EyeCard sessions={sessions} />
+      </PatientGroup>
+      <PatientGroup id="group-documents" title="Documents and records">
+        <HandOverCard />
+        <WhoDidWhat sessions={sessions} />
+      </PatientGroup>
+    </div>
   );
 }

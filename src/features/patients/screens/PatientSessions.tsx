@@ -16,7 +16,9 @@ export function PatientSessions({ sessions }: { sessions: readonly ListedSession
   const marks = usePatientsState((state) => state.patient?.marks) ?? [];
   return (
     <section className="card patient-sessions" aria-labelledby="patient-sessions-title">
-      <h2 id="patient-sessions-title">Sessions</h2>
+      <h2 id="patient-sessions-title" tabIndex={-1}>
+        Sessions
+      </h2>
       {sessions.length === 0 && <p className="soft">None yet.</p>}
       <ul>
         {sessions.map((session) => {

@@ -6,6 +6,7 @@ import { usePatients, usePatientsState } from '../patientsContext';
 import { pauseLack, pauseSentence } from '../rules/pauses';
 import { DayField } from './DayField';
 import { EntryForm } from './EntryForm';
+import { OpensForm } from './OpensForm';
 import { TakeOut } from './TakeOut';
 
 /** Days on which nothing is due: added, ended, and taken out where they were a mistake. */
@@ -13,7 +14,7 @@ export function Pauses() {
   const all = usePatientsState((state) => state.patient?.pauses) ?? [];
   const pauses = all.filter(({ withdrawn }) => withdrawn === null);
   /** The one whose end is being changed. */
-  const [asked, setAsked] = useState<PauseRecord | 'new' | null>(null);
+  const [changing, setChanging] = useState<PauseRecord | null>(null);
   return (
     <>
       {pauses.length > 0 && <h3>Pauses</h3>}
@@ -22,7 +23,7 @@ export function Pauses() {
           {pauses.map((pause) => (
             <li key={pause.id}>
               {pauseSentence(pause)}{' '}
-              <Button className="link-button" onPress={() => setAsked(pause)}>
+              <Button className="link-button" onPress={() => setChanging(pause)}>
                 Change its end …
               </Button>{' '}
               <TakeOut list="pauses" id={pause.id} what="this pause" />
@@ -30,18 +31,10 @@ export function Pauses() {
           ))}
         </ul>
       )}
-      {asked === null ? (
-        <div className="button-row">
-          <Button className="button" onPress={() => setAsked('new')}>
-            Add a pause
-          </Button>
-        </div>
+      {changing === null ? (
+        <OpensForm label="Add a pause">{(close) => <PauseForm pause={null} onClose={close} />}</OpensForm>
       ) : (
-        <PauseForm
-          key={asked === 'new' ? asked : asked.id}
-          pause={asked === 'new' ? null : asked}
-          onClose={() => setAsked(null)}
-        />
+        <PauseForm key={changing.id} pause={changing} onClose={() => setChanging(null)} />
       )}
     </>
   );

@@ -28,7 +28,9 @@ export function PlanCard({ sessions }: { sessions: readonly ListedSession[] }) {
   return (
     <section className="card patient-plans" aria-labelledby="patient-plan-title">
       <div className="patient-card-head">
-        <h2 id="patient-plan-title">Plan in force</h2>
+        <h2 id="patient-plan-title" tabIndex={-1}>
+          Plan in force
+        </h2>
         <Button className="button button-quiet" onPress={() => void change()}>
           {inForce === undefined ? 'Write a plan' : 'Change this plan'}
         </Button>

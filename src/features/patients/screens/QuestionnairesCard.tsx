@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
 import { dateInWords } from '#words/dateWords';
 import { oneDecimal } from '#words/oneDecimal';
@@ -10,6 +9,8 @@ import {
   type QuestionnaireCourse,
 } from '../rules/questionnaireCourse';
 import { scoreOf } from '../rules/questionnaireForm';
+import { FoldCard } from './FoldCard';
+import { OpensForm } from './OpensForm';
 import { QuestionnaireEntry } from './QuestionnaireEntry';
 import { ScorePlot } from './ScorePlot';
 import { TakeOut } from './TakeOut';
@@ -19,24 +20,17 @@ export function QuestionnairesCard() {
   const patients = usePatients();
   const answered = usePatientsState((state) => state.patient?.questionnaires) ?? [];
   const imported = usePatientsState((state) => state.imported);
-  const [isWriting, setWriting] = useState(false);
   const courses = questionnaireCourses(answered);
   return (
-    <section className="card programme" aria-labelledby="questionnaires-title">
-      <h2 id="questionnaires-title">Questionnaires</h2>
-      {courses.length === 0 && !isWriting && <p className="soft">None is written down yet.</p>}
+    <FoldCard
+      id="questionnaires-title"
+      title="Questionnaires"
+      empty={courses.length === 0 ? 'None is written down yet.' : null}
+    >
       {courses.map((course) => (
         <Course key={course.of} course={course} />
       ))}
-      {isWriting ? (
-        <QuestionnaireEntry onClose={() => setWriting(false)} />
-      ) : (
-        <div className="button-row">
-          <Button className="button" onPress={() => setWriting(true)}>
-            Write down answers
-          </Button>
-        </div>
-      )}
+      <OpensForm label="Write down answers">{(close) => <QuestionnaireEntry onClose={close} />}</OpensForm>
       <details className="small">
         <summary>Questionnaires of this practice ({imported.length})</summary>
         <p>
@@ -64,7 +58,7 @@ export function QuestionnairesCard() {
           <Button className="button">Import a questionnaire …</Button>
         </FileTrigger>
       </details>
-    </section>
+    </FoldCard>
   );
 }
 
@@ -75,7 +69,7 @@ function Course({ course }: { course: QuestionnaireCourse }) {
   const why = scoreOf(of, last.answers).why;
   return (
     <article className="programme-item">
-      <h3>{title}</h3>
+      <h4>{title}</h4>
       {series.map((one) => {
         const [value, ...more] = seriesSentences(one);
         return (

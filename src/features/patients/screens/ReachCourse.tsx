@@ -14,7 +14,7 @@ export function ReachCourse({ courses }: { courses: readonly AssessmentCourse[] 
   const { at, by, asDone, legs } = found;
   return (
     <article className="programme-item">
-      <h3>Balance reach, three directions</h3>
+      <h4>Balance reach, three directions</h4>
       <p>
         {dayWords(at)}, {by}.{asDone !== '' && ` Done with: ${asDone}.`} The best of the tries, and in percent
         of the leg:

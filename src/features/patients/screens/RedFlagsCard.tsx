@@ -7,17 +7,20 @@ import { flagsOf, flagSources, redFlagsSentences, type FlagAnswer } from '../rul
 import { DayField } from './DayField';
 import { EntryField } from './EntryField';
 import { EntryForm } from './EntryForm';
+import { FoldCard } from './FoldCard';
+import { OpensForm } from './OpensForm';
 import { TakeOut } from './TakeOut';
 
 /** Warning signs that a clinician asked about; they refer, and diagnose nothing. */
 export function RedFlagsCard() {
   const all = usePatientsState((state) => state.patient?.redFlags) ?? [];
   const visits = all.filter(({ withdrawn }) => withdrawn === null);
-  const [isWriting, setWriting] = useState(false);
   return (
-    <section className="card programme" aria-labelledby="red-flags-title">
-      <h2 id="red-flags-title">Warning signs asked about</h2>
-      {visits.length === 0 && <p className="soft">Nothing is written down of the first visit yet.</p>}
+    <FoldCard
+      id="red-flags-title"
+      title="Warning signs asked about"
+      empty={visits.length === 0 ? 'Nothing is written down of the first visit yet.' : null}
+    >
       {visits.map((visit) => (
         <div key={visit.id} className={visit.applied.length > 0 ? 'message message-caution' : undefined}>
           <div>
@@ -28,15 +31,7 @@ export function RedFlagsCard() {
           </div>
         </div>
       ))}
-      {isWriting ? (
-        <RedFlagsForm onClose={() => setWriting(false)} />
-      ) : (
-        <div className="button-row">
-          <Button className="button" onPress={() => setWriting(true)}>
-            Write down a visit
-          </Button>
-        </div>
-      )}
+      <OpensForm label="Write down a visit">{(close) => <RedFlagsForm onClose={close} />}</OpensForm>
       <details className="small">
         <summary>Where these signs come from</summary>
         <p>Not a complete list. A sign that applies asks for somebody else to look; it is no diagnosis.</p>
@@ -46,7 +41,7 @@ export function RedFlagsCard() {
           ))}
         </ul>
       </details>
-    </section>
+    </FoldCard>
   );
 }
 

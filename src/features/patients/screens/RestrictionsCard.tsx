@@ -1,5 +1,4 @@
 import { useState } from 'react';
-import { Button } from 'react-aria-components';
 import { sides } from '#core/protocol/side';
 import { longestCaseText } from '#documents/patient/caseEntries';
 import { restrictionWords, untilWords } from '#documents/patient/restrictionWords';
@@ -12,6 +11,8 @@ import { restrictionKinds, restrictionOf, type RestrictionDraft } from '../rules
 import { DayField } from './DayField';
 import { EntryField } from './EntryField';
 import { EntryForm } from './EntryForm';
+import { FoldCard } from './FoldCard';
+import { OpensForm } from './OpensForm';
 import { TakeOut } from './TakeOut';
 
 /** What a surgeon or doctor allows for a time; plans are held against it. */
@@ -20,12 +21,14 @@ export function RestrictionsCard() {
   const overrides = usePatientsState((state) => state.patient?.overrides) ?? [];
   const today = usePatientsState((state) => isoDay(new Date(state.readAtMs).toISOString()));
   const kept = all.filter(({ withdrawn }) => withdrawn === null);
-  const [isWriting, setWriting] = useState(false);
   return (
-    <section className="card programme" aria-labelledby="restrictions-title">
-      <h2 id="restrictions-title">Restrictions set by a surgeon or doctor</h2>
+    <FoldCard
+      id="restrictions-title"
+      title="Restrictions set by a surgeon or doctor"
+      empty={kept.length + overrides.length === 0 ? 'None.' : null}
+    >
       {kept.length === 0 && (
-        <p className="soft">None. A plan beyond one is refused until somebody signs over it.</p>
+        <p className="soft">A plan beyond one is refused until somebody signs over it.</p>
       )}
       {kept.length > 0 && (
         <ul className="programme-list">
@@ -52,16 +55,8 @@ export function RestrictionsCard() {
           ))}
         </ol>
       )}
-      {isWriting ? (
-        <RestrictionForm onClose={() => setWriting(false)} />
-      ) : (
-        <div className="button-row">
-          <Button className="button" onPress={() => setWriting(true)}>
-            Add a restriction
-          </Button>
-        </div>
-      )}
-    </section>
+      <OpensForm label="Add a restriction">{(close) => <RestrictionForm onClose={close} />}</OpensForm>
+    </FoldCard>
   );
 }
 

@@ -15,7 +15,7 @@ export function TestCourse({ course }: { course: AssessmentCourse }) {
   const [result, ...more] = assessmentSentences(assessment, last.results);
   return (
     <article className="programme-item">
-      <h3>{assessment.name}</h3>
+      <h4>{assessment.name}</h4>
       <p>
         {result} {dayWords(last.record.at)}, {last.record.by}.
         {last.record.asDone !== '' && ` Done with: ${last.record.asDone}.`}

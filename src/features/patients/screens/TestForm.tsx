@@ -1,22 +1,22 @@
-import { useId, useState, type FormEvent } from 'react';
-import { Button } from 'react-aria-components';
+import { Fragment, useState } from 'react';
 import { assessments, findAssessment, type AssessmentId } from '#core/assessments/assessments';
 import { effusionGrades } from '#core/assessments/effusion';
 import { sides, type Side } from '#core/protocol/side';
 import { longestPatientText } from '#documents/patient/patientDocument';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
-import { useInitials } from '#features/sharing/screens/useInitials';
 import { protocolSentences, resultWords } from '#words/assessmentSentences';
 import { capitalised } from '#words/capitalised';
 import { usePatients } from '../patientsContext';
 import { parseTries } from '../rules/assessmentResults';
 import { isOfReach, legLength } from '../rules/reachResults';
 import { cameraTests } from '../store/readCameraCount';
+import { EntryField } from './EntryField';
+import { EntryForm } from './EntryForm';
 import { RateStepDown } from './RateStepDown';
 import { ReachForm } from './ReachForm';
 import { TakeCount, type TakenCount } from './TakeCount';
 
-const nothing = { asDone: '', left: '', right: '', pain: '', remark: '', by: '' };
+const nothing = { asDone: '', left: '', right: '', pain: '', remark: '' };
 
 interface Props {
   /** Of the patient; from a recorded set of theirs the count of some tests can be taken. */
@@ -34,24 +34,26 @@ const choices = assessments.flatMap(({ id, name }): { id: Choice; name: string }
 
 /** Writes down a test with both legs, as it was done by hand or as a recording has it. */
 export function TestForm({ sessions, onClose }: Props) {
-  const field = useId();
   const [chosen, setChosen] = useState(choices[0]!.id);
   return (
     <>
       <div className="programme-decide">
-        <label htmlFor={field}>Test</label>
-        <select
-          id={field}
-          className="text-input"
-          value={chosen}
-          onChange={({ target }) => setChosen(target.value as Choice)}
-        >
-          {choices.map(({ id, name }) => (
-            <option key={id} value={id}>
-              {name}
-            </option>
-          ))}
-        </select>
+        <EntryField label="Test">
+          {(field) => (
+            <select
+              id={field}
+              className="text-input"
+              value={chosen}
+              onChange={({ target }) => setChosen(target.value as Choice)}
+            >
+              {choices.map(({ id, name }) => (
+                <option key={id} value={id}>
+                  {name}
+                </option>
+              ))}
+            </select>
+          )}
+        </EntryField>
       </div>
       {chosen === reach ? (
         <ReachForm onClose={onClose} />
@@ -64,10 +66,7 @@ export function TestForm({ sessions, onClose }: Props) {
 
 function OneTestForm({ test, sessions, onClose }: Props & { test: AssessmentId }) {
   const patients = usePatients();
-  const fields = useId();
-  const { by: known, remember } = useInitials();
-  const [form, setForm] = useState({ ...nothing, by: known });
-  const [lacks, setLacks] = useState<string | null>(null);
+  const [form, setForm] = useState(nothing);
   const assessment = findAssessment(test);
   const cameraTest = cameraTests.find((id) => id === test);
   const take = (side: Side, { value, of, seatHeightCm }: TakenCount) =>
@@ -87,51 +86,49 @@ function OneTestForm({ test, sessions, onClose }: Props & { test: AssessmentId }
       const remark = `${rest.trim()} ${capitalised(side)}, seen: ${seen}.`.trim();
       return { ...before, [side]: String(points), remark: remark.slice(0, longestPatientText.remark) };
     });
-  const submit = async (event: FormEvent) => {
-    event.preventDefault();
-    const [left, right] = [parseTries(form.left, assessment), parseTries(form.right, assessment)];
+  const [left, right] = [parseTries(form.left, assessment), parseTries(form.right, assessment)];
+  const pain = form.pain.trim() === '' ? null : Number(form.pain);
+  const lack = () => {
     const most = assessment.most === null ? '' : `, ${assessment.most} at most`;
-    const pain = form.pain.trim() === '' ? null : Number(form.pain);
     if (left === null || right === null)
-      return setLacks(`Write each try as a number from 0 on${most}, with a space between: 18 20.`);
-    if (left.length + right.length === 0) return setLacks('Write down a try of one leg at least.');
-    if (pain !== null && !(Number.isInteger(pain) && pain >= 0 && pain <= 10))
-      return setLacks('Pain is a whole number from 0 to 10.');
-    if (form.by.trim() === '') return setLacks('Sign with your initials.');
-    const { asDone, remark, by } = form;
-    remember(by);
-    await patients.record((patient, entry) => ({
+      return `Write each try as a number from 0 on${most}, with a space between: 18 20.`;
+    if (left.length + right.length === 0) return 'Write down a try of one leg at least.';
+    return pain === null || (Number.isInteger(pain) && pain >= 0 && pain <= 10)
+      ? null
+      : 'Pain is a whole number from 0 to 10.';
+  };
+  const keep = (by: string) =>
+    patients.record((patient, entry) => ({
       ...patient,
       assessments: [
         ...patient.assessments,
         {
           ...entry,
-          by: by.trim(),
+          by,
           test,
-          asDone: asDone.trim(),
-          tries: { left, right },
+          asDone: form.asDone.trim(),
+          tries: { left: left ?? [], right: right ?? [] },
           worstPain: pain,
-          remark: remark.trim(),
+          remark: form.remark.trim(),
           withdrawn: null,
         },
       ],
     }));
-    onClose();
-  };
   const field = (name: keyof typeof nothing, label: string, longest: number) => (
-    <>
-      <label htmlFor={`${fields}-${name}`}>{label}</label>
-      <input
-        id={`${fields}-${name}`}
-        className="text-input"
-        value={form[name]}
-        maxLength={longest}
-        onChange={({ target }) => setForm({ ...form, [name]: target.value })}
-      />
-    </>
+    <EntryField label={label}>
+      {(id) => (
+        <input
+          id={id}
+          className="text-input"
+          value={form[name]}
+          maxLength={longest}
+          onChange={({ target }) => setForm({ ...form, [name]: target.value })}
+        />
+      )}
+    </EntryField>
   );
   return (
-    <form className="programme-decide" onSubmit={(event) => void submit(event)}>
+    <EntryForm lack={lack} answer="Keep the test" onKeep={keep} onClose={onClose}>
       <ol className="small programme-protocol">
         {protocolSentences(assessment).map((sentence) => (
           <li key={sentence}>{sentence}</li>
@@ -139,7 +136,7 @@ function OneTestForm({ test, sessions, onClose }: Props & { test: AssessmentId }
       </ol>
       {field('asDone', `As done: ${assessment.protocol.fixed.join('; ')}`, longestPatientText.asDone)}
       {sides.map((side) => (
-        <div key={side} className="programme-field">
+        <Fragment key={side}>
           {field(side, `${capitalised(side)} leg, each try, ${unitWords(assessment.unit)}`, 200)}
           {test === 'step-down-quality' && (
             <RateStepDown side={side} onRate={(points, seen) => rate(side, points, seen)} />
@@ -153,21 +150,11 @@ function OneTestForm({ test, sessions, onClose }: Props & { test: AssessmentId }
               onTake={(taken) => take(side, taken)}
             />
           )}
-        </div>
+        </Fragment>
       ))}
       {field('pain', 'Worst pain during it, 0 to 10', 2)}
       {field('remark', 'Remark', longestPatientText.remark)}
-      {field('by', 'Your initials', longestPatientText.by)}
-      {lacks !== null && <p role="alert">{lacks}</p>}
-      <div className="button-row">
-        <Button className="button button-primary" type="submit">
-          Keep the test
-        </Button>
-        <Button className="button" onPress={onClose}>
-          Cancel
-        </Button>
-      </div>
-    </form>
+    </EntryForm>
   );
 }
 

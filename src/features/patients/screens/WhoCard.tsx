@@ -21,7 +21,7 @@ export function WhoCard() {
   return (
     <section className="card patient-who" aria-labelledby="patient-who-title">
       <div className="patient-card-head">
-        <h2 id="patient-who-title">Who</h2>
+        <h3 id="patient-who-title">Who</h3>
         <Button className="button button-quiet" onPress={() => setOpen(true)}>
           Change …
         </Button>

@@ -20,7 +20,7 @@ export function WhoDidWhat({ sessions }: { sessions: readonly ListedSession[] })
   const keys = [...new Set(shown.flatMap(({ entry, standing }) => (standing === 'fits' ? [entry.key] : [])))];
   return (
     <section className="card who-did" aria-labelledby="who-did-title">
-      <h2 id="who-did-title">Who did what</h2>
+      <h3 id="who-did-title">Who did what</h3>
       <WhoWorksHere />
       {missing > 0 && (
         <p role="note" className="who-did-wrong">
