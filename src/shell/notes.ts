@@ -11,6 +11,7 @@ export const noteNames = [
   'last-plan',
   'templates',
   'library',
+  'stages',
   'practice',
   'people',
   'reviewer',

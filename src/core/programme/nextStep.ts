@@ -17,6 +17,10 @@ interface Placed {
   of: number;
 }
 
+/** The stages of an exercise, from easier to harder. */
+export type StagesOf = (id: ExerciseId) => readonly (RepetitionStage | HoldStage)[];
+const stagesOfLibrary: StagesOf = (id) => findExercise(id).stages;
+
 /** What a proposal comes to in an item's stages. */
 export type NextStep =
   | ({ kind: 'same'; restDayFirst: boolean; repetitions: number | null } & Placed)
@@ -32,12 +36,17 @@ export type NextStep =
  * After the hardest stage comes the easiest of the exercise that this one leads to: the easier start is the safer
  * proposal, and the therapist may choose another.
  *
+ * @param stagesOf  where a practice has its own; those of the library where it is left out
  * @throws  RangeError where the stages have no such stage
  */
-export function nextStep({ proposal, repetitions }: Proposal, place: StagePlace): NextStep {
+export function nextStep(
+  { proposal, repetitions }: Proposal,
+  place: StagePlace,
+  stagesOf = stagesOfLibrary,
+): NextStep {
   if (proposal === 'hold') return { kind: 'hold' };
   const exercise = findExercise(place.exercise);
-  const stages = place.stages ?? exercise.stages;
+  const stages = place.stages ?? stagesOf(place.exercise);
   const at = stages.findIndex(({ id }) => id === place.stage);
   if (at < 0)
     throw new RangeError(
@@ -57,7 +66,7 @@ export function nextStep({ proposal, repetitions }: Proposal, place: StagePlace)
   const leadsTo = exercise.kind === 'task' ? exercise.leadsTo : undefined;
   if (leadsTo === undefined) return { kind: 'no-harder' };
   const harder = findExercise(leadsTo as ExerciseId);
-  return { kind: 'other-exercise', exercise: harder.id, stage: harder.stages[0]! };
+  return { kind: 'other-exercise', exercise: harder.id, stage: stagesOf(harder.id)[0]! };
 }
 
 /** How far a plan is changed without asking: not even proposed, proposed, or within the stage at home. */

@@ -52,7 +52,7 @@ export function stageOf({
  * An item put at a stage: its figures are the stage's, its repetitions those that the stage begins with. What the
  * stage leaves open is left open, and what it says nothing of (side, sets, rest, limits) stays.
  *
- * @param stage  one of the exercise's own; null: none, with the figures left as they are
+ * @param stage  one of the exercise's, or of the practice's own; null: none, with the figures left as they are
  */
 export function atStage<Item extends PlanItem>(item: Item, stage: RepetitionStage | HoldStage | null): Item {
   if (stage === null) return { ...item, stage: null };
@@ -70,8 +70,17 @@ export function atStage<Item extends PlanItem>(item: Item, stage: RepetitionStag
     stepHeightCm: stepHeightCm ?? null,
     tempo: tempo === undefined ? null : { ...usualTempo, ...tempo },
     repetitions: 'start' in stage ? stage.start : item.repetitions,
-    upTo: null,
+    upTo: ownUpTo(item.task, stage),
   };
+}
+
+/**
+ * How far a set goes at a stage of the practice's own, which has to be said in the plan, since the patient's device
+ * does not know it; null for one of the library.
+ */
+export function ownUpTo(task: PlanItem['task'], stage: RepetitionStage | HoldStage): RepetitionItem['upTo'] {
+  const isOfLibrary = stageOf({ task, stage: stage.id }) !== null;
+  return isOfLibrary || !('upTo' in stage) ? null : stage.upTo;
 }
 
 /**

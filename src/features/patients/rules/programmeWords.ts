@@ -2,6 +2,7 @@ import type { ProposalKind } from '#core/programme/proposal';
 import type { Decision, PatientDocument } from '#documents/patient/patientDocument';
 import { itemName } from '#documents/plan/itemName';
 import type { PlanDocument } from '#documents/plan/planDocument';
+import type { PracticeStages } from '#documents/practice/stagesNote';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { dayWords } from '#words/dateWords';
 import { datedDay } from '#words/dayName';
@@ -47,8 +48,9 @@ export function proposedLines(
   plan: PlanDocument,
   sessions: readonly ListedSession[],
   { thresholds, decisions }: Pick<PatientDocument, 'thresholds' | 'decisions'>,
+  own: PracticeStages = {},
 ): string[] {
-  return itemProposals(plan, sessions, thresholds).map((proposed) => {
+  return itemProposals(plan, sessions, thresholds, own).map((proposed) => {
     const { index, item, proposal } = proposed;
     const decision = decisions.findLast((one) => one.planId === plan.id && one.item === index);
     // What was decided before the newest session was decided on something else.

@@ -3,9 +3,10 @@ import { nextStep, type NextStep } from '#core/programme/nextStep';
 import type { Proposal } from '#core/programme/proposal';
 import { thresholdsOf, type OwnThresholds } from '#core/programme/proposalThresholds';
 import { proposeSoFar } from '#core/programme/proposeSoFar';
-import { stageOf } from '#documents/plan/itemProgress';
+import { ownUpTo } from '#documents/plan/itemProgress';
 import type { PlanDocument, RepetitionItem } from '#documents/plan/planDocument';
 import { newItem, nextPlanOf, type PlanDraft } from '#documents/plan/planDraft';
+import { stagesFor, type PracticeStages } from '#documents/practice/stagesNote';
 import { stageCourseOf } from '#documents/programme/stageCourseOf';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { stagedSessions } from './stagedSessions';
@@ -16,26 +17,33 @@ export interface ItemProposal {
   index: number;
   item: RepetitionItem;
   proposal: Proposal;
-  /** What it comes to; null where the item has no stage that the library knows, and a stage would change. */
+  /** What it comes to; null where the item has no stage that is known here, and a stage would change. */
   next: NextStep | null;
   /** Done at this stage. */
   sessions: number;
 }
 
-/** For each item whose repetitions are counted; a hold is stepped by hand. */
+/**
+ * For each item whose repetitions are counted; a hold is stepped by hand.
+ *
+ * @param own  the practice's stages, where they are not the library's
+ */
 export function itemProposals(
   plan: PlanDocument,
   sessions: readonly ListedSession[],
   thresholds: OwnThresholds,
+  own: PracticeStages = {},
 ): ItemProposal[] {
   const staged = stagedSessions(sessions);
   return plan.items.flatMap((item, index) => {
     if (item.kind !== 'repetitions') return [];
     const course = stageCourseOf(plan, item, staged);
     const proposal = proposeSoFar(course, thresholdsOf(thresholds));
-    const stage = stageOf(item);
+    const stage = stagesFor(item.task, own).find(({ id }) => id === item.stage);
     const next =
-      stage === null ? withoutStage(proposal) : nextStep(proposal, { exercise: item.task, stage: stage.id });
+      stage === undefined
+        ? withoutStage(proposal)
+        : nextStep(proposal, { exercise: item.task, stage: stage.id }, (id) => stagesFor(id, own));
     return [
       {
         index,
@@ -82,7 +90,7 @@ function proposedItem(
       bendDeg,
       support,
       load,
-      upTo: null,
+      upTo: ownUpTo(item.task, stage),
     };
   }
   if (next?.kind === 'other-exercise') {
@@ -97,6 +105,7 @@ function proposedItem(
       bendDeg: stage.bendDeg ?? null,
       support: stage.support ?? null,
       load: stage.load ?? null,
+      upTo: ownUpTo(made.task, stage),
     };
   }
   return { ...item, repetitions: proposal.repetitions ?? item.repetitions };

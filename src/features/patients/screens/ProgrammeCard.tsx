@@ -16,8 +16,9 @@ import './programme.css';
 export function ProgrammeCard({ sessions }: { sessions: readonly ListedSession[] }) {
   const [plan] = usePatientsState((state) => state.plans);
   const thresholds = usePatientsState((state) => state.patient?.thresholds);
+  const stages = usePatientsState((state) => state.stages);
   if (plan === undefined || thresholds === undefined) return null;
-  const proposals = itemProposals(plan, sessions, thresholds);
+  const proposals = itemProposals(plan, sessions, thresholds, stages);
   if (proposals.length === 0) return null;
   return (
     <section className="card programme" aria-labelledby="programme-title">

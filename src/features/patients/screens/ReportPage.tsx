@@ -37,13 +37,14 @@ export function ReportPage({ sessions, onClose }: Props) {
   const patient = usePatientsState((state) => state.patient)!;
   const plans = usePatientsState((state) => state.plans);
   const nowMs = usePatientsState((state) => state.readAtMs);
+  const stages = usePatientsState((state) => state.stages);
   const repeats = usePatientsState((state) => state.repeats);
   const report = useMemo((): Report => {
-    const reported = { patient, plans, sessions, nowMs, error: errorBetweenDays(repeats) };
+    const reported = { patient, plans, sessions, nowMs, error: errorBetweenDays(repeats), stages };
     if (audience === 'record') return therapistReport(reported);
     if (audience === 'es' && spanish !== null) return saidIn('es', spanish, () => patientReport(reported));
     return saidIn('en', english, () => patientReport(reported));
-  }, [audience, spanish, patient, plans, sessions, nowMs, repeats]);
+  }, [audience, spanish, patient, plans, sessions, nowMs, repeats, stages]);
   const choose = async (next: Audience) => {
     setTold(null);
     try {

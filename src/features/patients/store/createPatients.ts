@@ -8,6 +8,7 @@ import { emptyLog } from '#documents/patient/checkedLog';
 import { withMark } from '#documents/patient/mergePatients';
 import type { PatientDocument, PatientNotes, SessionMark } from '#documents/patient/patientDocument';
 import type { PlanDraft } from '#documents/plan/planDraft';
+import { readStages, stagesNoteName } from '#documents/practice/stagesNote';
 import { buildQuestionnaireResponse } from '#documents/questionnaire/buildQuestionnaireResponse';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { plainName } from '#documents/schema/plainName';
@@ -153,6 +154,7 @@ export function createPatients(world: PatientsWorld): Patients {
         set({ log: await log.check(patient), otherVersions: await readOtherVersions(kept, patient) });
       set(await practice.read(kept));
       set({ imported: await readImported(kept.notes) });
+      set({ stages: readStages((await kept.notes.read()).get(stagesNoteName) ?? null) ?? {} });
     });
   /** What changes while it is shown, here or in another tab, is shown at once. */
   const watch = (kept: Repository) => {
@@ -218,10 +220,17 @@ export function createPatients(world: PatientsWorld): Patients {
       }),
     saveBundle: () =>
       making('bundle', 'save', async (kept, onProgress) => {
-        const { patient, plans, repeats, readAtMs } = get();
+        const { patient, plans, repeats, stages, readAtMs } = get();
         if (patient === null) return;
         const sessions = await index.sessionsOf(patient.pseudonym);
-        const reported = { patient, plans, sessions, nowMs: readAtMs, error: errorBetweenDays(repeats) };
+        const reported = {
+          patient,
+          plans,
+          sessions,
+          nowMs: readAtMs,
+          error: errorBetweenDays(repeats),
+          stages,
+        };
         const text = await patientBundle(kept, reported, onProgress);
         world.saveFile(`overfoot-fhir-${isoDay(now().toISOString())}.json`, text);
       }),

@@ -1,6 +1,7 @@
 import { emptyLog, type CheckedLog } from '#documents/patient/checkedLog';
 import type { PatientDocument } from '#documents/patient/patientDocument';
 import type { PlanDocument } from '#documents/plan/planDocument';
+import type { PracticeStages } from '#documents/practice/stagesNote';
 import type { QuestionnaireDefinition } from '#documents/questionnaire/questionnaire';
 import type { ShownProblem } from '#shell/explainProblem';
 import type { PatientRow } from '../rules/listPatients';
@@ -29,6 +30,8 @@ export interface PatientsState {
   eyes: readonly PracticeEye[] | null;
   /** Questionnaires that the practice imported on this device. */
   imported: readonly QuestionnaireDefinition[];
+  /** The practice's stages; none where they are the library's. */
+  stages: PracticeStages;
   /** When that was read, ms since 1970. */
   readAtMs: number;
   /** A table, a bundle or the demo clinic that is being made; null while none is. */
@@ -47,6 +50,7 @@ export const initialPatientsState: PatientsState = {
   repeats: null,
   eyes: null,
   imported: [],
+  stages: {},
   readAtMs: 0,
   making: null,
   problem: null,

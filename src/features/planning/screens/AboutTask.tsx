@@ -1,7 +1,9 @@
 import { Button, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import { findExercise, type Exercise, type ExerciseId } from '#core/exercises/exercises';
 import type { FaultDirection, Phase } from '#core/exercises/library/fault';
+import { stagesFor } from '#documents/practice/stagesNote';
 import { MeasureLimitSource } from '#ui/components/MeasureLimits';
+import { usePlanWritingState } from '../planWritingContext';
 
 const directionWords: Record<FaultDirection, string> = {
   inward: 'Inward',
@@ -19,7 +21,8 @@ const phaseWords: Record<Phase, string> = {
 /** What the library says of a task, for the therapist. */
 export function AboutTask({ id }: { id: ExerciseId }) {
   const exercise = findExercise(id);
-  const { purpose, stages, faults, dose } = exercise;
+  const { purpose, faults, dose } = exercise;
+  const stages = stagesFor(id, usePlanWritingState((state) => state.stages) ?? {});
   return (
     <Disclosure className="plan-about">
       <Heading level={4}>

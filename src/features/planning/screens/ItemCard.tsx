@@ -7,6 +7,7 @@ import { Choice } from '#ui/components/Choice';
 import { NumberBox } from '#ui/components/NumberBox';
 import { sideChoices } from '../rules/sideChoices';
 import { AboutTask } from './AboutTask';
+import { EditStages } from './EditStages';
 import { HeightFields } from './HeightFields';
 import { MoreFields } from './MoreFields';
 import { RepetitionFields } from './RepetitionFields';
@@ -94,6 +95,9 @@ export function ItemCard({ item, number, painful, onChange, onRemove, onMoveUp, 
       </div>
       {item.kind === 'repetitions' && <RepetitionFields item={item} onChange={onChange} />}
       <MoreFields item={item} onChange={onChange} />
+      <div className="button-row">
+        <EditStages item={item} />
+      </div>
       <AboutTask id={item.task} />
     </section>
   );

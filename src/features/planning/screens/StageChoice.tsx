@@ -1,7 +1,8 @@
-import { findExercise } from '#core/exercises/exercises';
-import { atStage, stageOf } from '#documents/plan/itemProgress';
+import { atStage } from '#documents/plan/itemProgress';
 import type { PlanItem } from '#documents/plan/planDocument';
+import { stagesFor } from '#documents/practice/stagesNote';
 import { Choice } from '#ui/components/Choice';
+import { usePlanWritingState } from '../planWritingContext';
 
 interface Props {
   item: PlanItem;
@@ -10,9 +11,10 @@ interface Props {
 
 /** At which of its exercise's stages an item stands; choosing one fills in its figures, which can be changed. */
 export function StageChoice({ item, onChange }: Props) {
-  const { stages } = findExercise(item.task);
+  const stages = stagesFor(item.task, usePlanWritingState((state) => state.stages) ?? {});
   const options = stages.map(({ id, words }, i) => ({ id, name: `${i + 1} of ${stages.length}: ${words}` }));
-  const none = item.stage !== null && stageOf(item) === null ? item.stage : 'none';
+  const isListed = stages.some(({ id }) => id === item.stage);
+  const none = item.stage !== null && !isListed ? item.stage : 'none';
   return (
     <Choice
       label="Stage"

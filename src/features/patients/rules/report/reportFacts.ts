@@ -6,6 +6,7 @@ import type { SignId } from '#core/safety/signs';
 import type { RedFlagsRecord, Restriction } from '#documents/patient/caseEntries';
 import type { PatientDocument } from '#documents/patient/patientDocument';
 import type { PlanDocument } from '#documents/plan/planDocument';
+import type { PracticeStages } from '#documents/practice/stagesNote';
 import { restrictionsInForce } from '#features/planning/rules/refusals';
 import { findPain } from '#features/sessions/rules/findPain';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
@@ -24,6 +25,8 @@ export interface ReportCase {
   nowMs: number;
   /** Of the practice between days. */
   error: OwnError;
+  /** The practice's stages; left out where they are the library's. */
+  stages?: PracticeStages;
 }
 
 /** Answers of two times, and the worst of all. */

@@ -202,9 +202,9 @@ function sidesLine({ sides }: ReportFacts): ReportLine | null {
   };
 }
 
-function nextLine({ plans: [inForce], sessions, patient }: ReportCase): ReportLine | null {
+function nextLine({ plans: [inForce], sessions, patient, stages }: ReportCase): ReportLine | null {
   const review = inForce?.reviewDate ?? null;
-  const proposed = inForce === undefined ? [] : proposedLines(inForce, sessions, patient);
+  const proposed = inForce === undefined ? [] : proposedLines(inForce, sessions, patient, stages);
   const parts = [
     ...(proposed.length === 0 ? [] : ['Proposed by rule, for the therapist to decide.']),
     ...proposed,

@@ -91,6 +91,24 @@ describe('itemProposals(plan, sessions, thresholds)', () => {
     });
   });
 
+  it('goes through the practice’s own stages where it has some', () => {
+    const stage = (id: string, seatHeightCm: number) => ({
+      ...{ id, words: `From ${seatHeightCm} cm.`, seatHeightCm, start: 7 },
+      upTo: { min: 14, max: 18 },
+    });
+    const own = { [item.task]: [stage('seat-46', 46), stage('seat-44', 44)] };
+    const found = itemProposals(plan, three, {}, own)[0]!;
+    expect(found.next).toMatchObject({ kind: 'other-stage', stage: { id: 'seat-44' }, number: 2, of: 2 });
+    expect(draftOf(plan, found).items[1]).toMatchObject({
+      stage: 'seat-44',
+      seatHeightCm: 44,
+      repetitions: 7,
+      upTo: { min: 14, max: 18 },
+    });
+    // At a stage that the practice took out, a step names no next one.
+    expect(itemProposals(plan, three, {}, { [item.task]: [stage('seat-44', 44)] })[0]!.next).toBeNull();
+  });
+
   it.each<[string, ListedSession[], string, string]>([
     ['two sessions', three.slice(0, 2), 'stay', 'few-sessions'],
     ['a next day that was not answered', [good(1), good(3), good(5)], 'stay', 'next-day-unknown'],

@@ -1,0 +1,157 @@
+import { useState, type FormEvent } from 'react';
+import { Button, Dialog, DialogTrigger, Heading, Input, Label, Text, TextField } from 'react-aria-components';
+import type { PlanItem } from '#documents/plan/planDocument';
+import {
+  longestStageWords,
+  mostStages,
+  stagesFor,
+  type AnyStage,
+  type PracticeStages,
+} from '#documents/practice/stagesNote';
+import { DialogBox } from '#ui/components/DialogBox';
+import { exerciseName } from '#words/exerciseWords';
+import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
+import { moved, renamed, without, withStage } from '../rules/stageEdits';
+
+/** The practice's stages of an item's exercise: other words, another order, fewer or more. */
+export function EditStages({ item }: { item: PlanItem }) {
+  return (
+    <DialogTrigger>
+      <Button className="button button-quiet">Edit the stages …</Button>
+      <DialogBox isDismissable>
+        <Dialog className="dialog">
+          {({ close }) => (
+            <>
+              <Heading slot="title">Stages: {exerciseName(item.task)}</Heading>
+              <Stages item={item} />
+              <div className="dialog-answers">
+                <Button className="button" onPress={close}>
+                  Close
+                </Button>
+              </div>
+            </>
+          )}
+        </Dialog>
+      </DialogBox>
+    </DialogTrigger>
+  );
+}
+
+function Stages({ item }: { item: PlanItem }) {
+  const own = usePlanWritingState((state) => state.stages);
+  if (own === null)
+    return (
+      <p role="alert">
+        The stages that are kept here can’t be read, so the library’s are used. Restore a backup that has
+        them, or update the program.
+      </p>
+    );
+  return <Editor item={item} own={own} />;
+}
+
+function Editor({ item, own }: { item: PlanItem; own: PracticeStages }) {
+  const writing = usePlanWriting();
+  const canUndo = usePlanWritingState((state) => state.canUndoStages);
+  const stages = stagesFor(item.task, own);
+  const set = (next: readonly AnyStage[] | null) => writing.setStages(item.task, next);
+  return (
+    <>
+      <p className="small soft">
+        From easier to harder, for all plans that are written on this device. Plans that were handed out stay
+        as they are.
+      </p>
+      <ol className="plan-stages">
+        {stages.map(({ id, words }, index) => (
+          <li key={`${id} ${words}`}>
+            <StageWords words={words} onChange={(next) => set(renamed(stages, id, next))} />
+            <span className="button-row">
+              <Button
+                className="button button-quiet"
+                aria-label={`Move up: ${words}`}
+                isDisabled={index === 0}
+                onPress={() => set(moved(stages, id, -1))}
+              >
+                ↑
+              </Button>
+              <Button
+                className="button button-quiet"
+                aria-label={`Move down: ${words}`}
+                isDisabled={index === stages.length - 1}
+                onPress={() => set(moved(stages, id, 1))}
+              >
+                ↓
+              </Button>
+              <Button
+                className="button button-quiet"
+                aria-label={`Remove: ${words}`}
+                isDisabled={stages.length === 1}
+                onPress={() => set(without(stages, id))}
+              >
+                Remove
+              </Button>
+            </span>
+          </li>
+        ))}
+      </ol>
+      <AddStage isFull={stages.length >= mostStages} onAdd={(words) => set(withStage(stages, item, words))} />
+      <div className="button-row">
+        <Button className="button" isDisabled={!canUndo} onPress={writing.undoStages}>
+          Undo
+        </Button>
+        <Button className="button" isDisabled={own[item.task] === undefined} onPress={() => set(null)}>
+          As in the library
+        </Button>
+      </div>
+    </>
+  );
+}
+
+/** Kept when the field is left, so that a whole sentence is undone at once. */
+function StageWords({ words, onChange }: { words: string; onChange: (words: string) => void }) {
+  const [text, setText] = useState(words);
+  return (
+    <TextField
+      className="field"
+      aria-label="Words of the stage"
+      value={text}
+      maxLength={longestStageWords}
+      onChange={setText}
+      onBlur={() => {
+        const next = text.trim();
+        if (next === '') setText(words);
+        else if (next !== words) onChange(next);
+      }}
+    >
+      <Input className="text-input" />
+    </TextField>
+  );
+}
+
+function AddStage({ isFull, onAdd }: { isFull: boolean; onAdd: (words: string) => void }) {
+  const [text, setText] = useState('');
+  const add = (event: FormEvent) => {
+    event.preventDefault();
+    const words = text.trim();
+    if (words === '' || isFull) return;
+    onAdd(words);
+    setText('');
+  };
+  return (
+    <form className="dialog-form" onSubmit={add}>
+      <TextField className="field" value={text} maxLength={longestStageWords} onChange={setText}>
+        <Label className="field-label">Add a stage, in a sentence</Label>
+        <Input className="text-input" />
+        <Text slot="description" className="small soft">
+          {isFull
+            ? `No more than ${mostStages} stages.`
+            : 'It comes last, with the figures that the task has in the plan now: repetitions, seat, step, bend, holding on, load, tempo and goal.'}
+        </Text>
+      </TextField>
+      <div className="button-row">
+        <Button type="submit" className="button" isDisabled={text.trim() === '' || isFull}>
+          Add it
+        </Button>
+      </div>
+    </form>
+  );
+}
