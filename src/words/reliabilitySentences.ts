@@ -1,4 +1,4 @@
-import { leastJudged, type EyeAgreement } from '#core/reliability/eyeAgreement';
+import { leastJudged, type EyeAgreement, type EyeRepeat } from '#core/reliability/eyeAgreement';
 import {
   leastRepeats,
   type OwnError,
@@ -58,6 +58,17 @@ export function eyeSentences({ counts, untold, kappa }: EyeAgreement): string[] 
   if (kappa === 'too-few')
     return [told, ...left, `Kappa takes ${leastJudged} repetitions at least; these are too few.`];
   return [told, ...left, kappa === null ? oneClass : `${agreementBeyondChance(kappa)}.`];
+}
+
+/** How far an eye agrees with itself; without a word that judges it. */
+export function eyeTwiceSentences({ counts, kappa }: EyeRepeat): string[] {
+  const { alikeIn, alikeOut, thenOut, nowOut } = counts;
+  const told =
+    `The same repetitions judged twice: in line both times ${alikeIn}, out of line both times ${alikeOut}; ` +
+    `out of line only the first time ${thenOut}, only the second time ${nowOut}.`;
+  if (kappa === 'too-few')
+    return [told, `Kappa takes ${leastJudged} repetitions at least; these are too few.`];
+  return [told, kappa === null ? oneClass : `${agreementBeyondChance(kappa)}.`];
 }
 
 /**

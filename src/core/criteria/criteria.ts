@@ -5,6 +5,8 @@ import type { HandMeasureId } from './handRanges';
 export type CriterionSource =
   | { kind: 'weeks-since-surgery' }
   | { kind: 'worst-pain' }
+  /** How far the knee went inward in filmed tests, of the operated leg: degrees beyond the limit of its set. */
+  | { kind: 'control' }
   | { kind: 'hand'; measure: HandMeasureId }
   /** Percent of the other leg in the same test. */
   | { kind: 'symmetry'; test: AssessmentId }
@@ -202,6 +204,14 @@ const sport: readonly Criterion[] = [
     line: { most: 1 },
     lineWords: '0 or 1',
     source: null,
+  },
+  {
+    id: 'control',
+    name: 'Control: largest inward knee angle in tests without feedback, mean of the operated leg',
+    from: [{ kind: 'control' }],
+    line: { most: 0 },
+    lineWords: 'at most the limit that the tests were judged by',
+    source: 'Our choice, no source; the limit is the therapist’s',
   },
   {
     id: 'steady',

@@ -19,6 +19,46 @@ export interface EyeAgreement {
   kappa: Kappa | 'too-few' | null;
 }
 
+/** A repetition as the same person judged it by eye at two times. */
+export interface JudgedTwice {
+  first: 'in' | 'out';
+  second: 'in' | 'out';
+}
+
+export interface EyeRepeat {
+  counts: { alikeIn: number; alikeOut: number; thenOut: number; nowOut: number };
+  /** As in `EyeAgreement`. */
+  kappa: EyeAgreement['kappa'];
+}
+
+/**
+ * How far one eye agrees with itself.
+ *
+ * @param judged  each repetition once: kappa counts repetitions as independent
+ * Source:  `kappa`
+ */
+export function eyeRepeat(judged: readonly JudgedTwice[]): EyeRepeat {
+  const count = (first: 'in' | 'out', second: 'in' | 'out') =>
+    judged.filter((one) => one.first === first && one.second === second).length;
+  const counts = {
+    alikeIn: count('in', 'in'),
+    alikeOut: count('out', 'out'),
+    thenOut: count('out', 'in'),
+    nowOut: count('in', 'out'),
+  };
+  const { alikeIn, alikeOut, thenOut, nowOut } = counts;
+  return {
+    counts,
+    kappa:
+      judged.length < leastJudged
+        ? 'too-few'
+        : kappa([
+            [alikeIn, nowOut],
+            [thenOut, alikeOut],
+          ]),
+  };
+}
+
 /**
  * How far an eye and the measuring agree on what was in line and what was out of it.
  *

@@ -23,7 +23,7 @@ import { thresholdFacts } from '#core/programme/proposalThresholds';
 import { propose } from '#core/programme/propose';
 import { sides } from '#core/protocol/side';
 import { builtInQuestionnaires } from '#core/questionnaires/builtIn';
-import { eyeAgreement } from '#core/reliability/eyeAgreement';
+import { eyeAgreement, eyeRepeat } from '#core/reliability/eyeAgreement';
 import { ownError, repeatAgreement, repeatKinds } from '#core/reliability/ownError';
 import { clinicianFlags } from '#core/safety/clinicianFlags';
 import { verdicts } from '#core/scoring/verdict';
@@ -151,6 +151,11 @@ const made: Record<string, fc.Arbitrary<string[]>> = {
     })
     .map(({ repeats, kind, table, judged }) => [
       ...reliabilityWords.eyeSentences(eyeAgreement(judged)),
+      ...reliabilityWords.eyeTwiceSentences(
+        eyeRepeat(
+          judged.map(({ eye, measured }) => ({ first: eye, second: measured === 'in' ? 'in' : 'out' })),
+        ),
+      ),
       ...reliabilityWords.ownErrorSentences(ownError(repeats), kind),
       reliabilityWords.kappaSentence(kappa(table)),
       reliabilityWords.agreementSentence(

@@ -1,4 +1,4 @@
-import { ascending, greatest, max, min } from 'd3-array';
+import { ascending, greatest, max, mean, min } from 'd3-array';
 import { findAssessment } from '#core/assessments/assessments';
 import { effusionGrades } from '#core/assessments/effusion';
 import { calendarDay, dayOfDate } from '#core/calendarDay';
@@ -16,9 +16,11 @@ import {
 import { handMeasures } from '#core/criteria/handMeasures';
 import { sides, type Side } from '#core/protocol/side';
 import type { PatientDocument } from '#documents/patient/patientDocument';
-import { dateInWords, isoDay } from '#words/dateWords';
+import { dateInWords, dayWords, isoDay } from '#words/dateWords';
+import { exerciseName } from '#words/exerciseWords';
 import { oneDecimal } from '#words/oneDecimal';
 import { assessmentCourses } from './assessmentResults';
+import type { TrackChange } from './changes';
 
 /** A line of the card with what was measured of it. */
 export interface CriterionLine {
@@ -51,14 +53,16 @@ export const stateWords: Record<CriterionState, string> = {
  * The lines of a card. They are no score, and no number of them says anything.
  *
  * @param nowMs  since 1970
+ * @param changes  what was measured of each exercise and leg
  */
 export function criteriaLines(
   card: CriteriaCardId,
   patient: PatientDocument,
   nowMs: number,
+  changes: readonly TrackChange[] = [],
 ): CriterionLine[] {
   return criteriaCards[card].map((criterion) => {
-    const found = criterion.from.flatMap((source) => measuredFrom(source, patient, nowMs) ?? []);
+    const found = criterion.from.flatMap((source) => measuredFrom(source, patient, nowMs, changes) ?? []);
     const measured = greatest(found, ({ day }) => day) ?? null;
     const state = criterionState(measured?.value ?? null, criterion.line, measured?.interval ?? null);
     return { criterion, state, measured };
@@ -74,12 +78,19 @@ export function criterionSentence({ criterion, measured }: CriterionLine): strin
   return `${measured.words}${who}. Line: ${criterion.lineWords}.${error}`;
 }
 
-function measuredFrom(source: CriterionSource, patient: PatientDocument, nowMs: number): Measured | null {
+function measuredFrom(
+  source: CriterionSource,
+  patient: PatientDocument,
+  nowMs: number,
+  changes: readonly TrackChange[],
+): Measured | null {
   switch (source.kind) {
     case 'weeks-since-surgery':
       return weeksSince(patient.surgery?.on ?? null, nowMs);
     case 'worst-pain':
       return worstPain(patient);
+    case 'control':
+      return control(patient, changes);
     case 'hand': {
       const { unit } = handMeasures.find(({ id }) => id === source.measure)!;
       const entries = patient.criteria.filter(
@@ -114,6 +125,32 @@ function weeksSince(on: string | null, nowMs: number): Measured | null {
   };
 }
 
+/** Of the exercise that was tested last: the last days that are compared as a change, where all of them are tests. */
+function control(patient: PatientDocument, changes: readonly TrackChange[]): Measured | null {
+  const operated = operatedSide(patient);
+  const tested = changes.filter(
+    ({ side, later }) => side === operated && later.every(({ conditions }) => conditions.isTest),
+  );
+  const last = greatest(tested, ({ later }) => later.at(-1)?.atMs ?? -Infinity);
+  const newest = last?.later.at(-1);
+  if (last === undefined || newest === undefined) return null;
+  const days = last.later.length;
+  const deg = mean(last.later, ({ peak }) => peak.meanDeg)!;
+  const value = deg - newest.limits.most;
+  const reach = (1.96 * last.semDeg) / Math.sqrt(days);
+  return {
+    value,
+    words: `${exerciseName(last.task)}: ${oneDecimal(deg)}°, give or take ${oneDecimal(reach)}°, limit ${oneDecimal(newest.limits.most)}°`,
+    interval: { low: value - reach, high: value + reach },
+    day: calendarDay(newest.atMs),
+    whenAndWho: `${days === 1 ? 'one day' : `${days} days`}, last on ${dayWords(new Date(newest.atMs).toISOString())}`,
+  };
+}
+
+function operatedSide({ surgery, painfulSide }: PatientDocument): Side | null {
+  return surgery?.side ?? sides.find((side) => side === painfulSide) ?? null;
+}
+
 function worstPain({ questionnaires }: PatientDocument): Measured | null {
   const kept = questionnaires.filter((one) => one.of === 'numeric-pain' && one.withdrawn === null);
   const last = latest(kept);
@@ -127,10 +164,10 @@ function worstPain({ questionnaires }: PatientDocument): Measured | null {
 /** From the newest time a test was done, where it has what is asked for. */
 function fromTest(
   source: Extract<CriterionSource, { test: unknown }>,
-  { assessments, painfulSide, surgery }: PatientDocument,
+  patient: PatientDocument,
 ): Measured | null {
-  const operated = surgery?.side ?? sides.find((side) => side === painfulSide) ?? null;
-  const course = assessmentCourses(assessments, operated).find(
+  const operated = operatedSide(patient);
+  const course = assessmentCourses(patient.assessments, operated).find(
     ({ assessment }) => assessment.id === source.test,
   );
   if (course === undefined || operated === null) return null;

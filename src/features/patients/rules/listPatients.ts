@@ -1,8 +1,10 @@
 import { demoNote } from '#documents/demo/demoNote';
 import type { PatientDocument, SessionMark } from '#documents/patient/patientDocument';
 import { plainName } from '#documents/schema/plainName';
+import { dateInWords } from '#words/dateWords';
 import { gravities, type PatientOverview, type SessionOverview } from './overview';
 import { planAdherence, type Following } from './planAdherence';
+import { visitSigns } from './visitSigns';
 
 /** How far somebody got with a session. */
 export type SessionState = 'new' | SessionMark['state'];
@@ -47,7 +49,8 @@ export function listPatients(
 ): PatientRow[] {
   const rows = patients.map((patient) => {
     const { sessions = [], following = null } = overviews.get(patient.id) ?? {};
-    return withSilence(rowOf(patient, sessions, nowMs), following, patient.pauses, nowMs);
+    const row = withSigns(rowOf(patient, sessions, nowMs), patient.redFlags);
+    return withSilence(row, following, patient.pauses, nowMs);
   });
   return rows.sort(
     (a, b) =>
@@ -103,6 +106,21 @@ function rowOf(
     rank: Math.max(0, ...unsettled.map(rankOf)),
     isDemo: note === demoNote,
     unseenDays: unseen.length === 0 ? null : Math.max(0, Math.floor((nowMs - Math.min(...unseen)) / dayMs)),
+  };
+}
+
+/**
+ * Signs that a therapist wrote down at a visit are said, and rank as what was looked at and is not settled: whoever wrote
+ * them down knows of them.
+ */
+function withSigns(row: PatientRow, visits: PatientDocument['redFlags']): PatientRow {
+  const found = visitSigns(visits);
+  if (found === null) return row;
+  const signs = found.count === 1 ? 'a sign' : `${found.count} signs`;
+  return {
+    ...row,
+    needs: [`${signs} at the visit of ${dateInWords(found.on)}`, ...row.needs].slice(0, mostNeeds),
+    rank: Math.max(row.rank, gravities.body),
   };
 }
 

@@ -1,5 +1,6 @@
 import { group } from 'd3-array';
-import type { JudgedByEye } from '#core/reliability/eyeAgreement';
+import { calendarDay } from '#core/calendarDay';
+import type { JudgedByEye, JudgedTwice } from '#core/reliability/eyeAgreement';
 import type { OwnEyeRecord } from '#documents/patient/caseEntries';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
 
@@ -7,6 +8,40 @@ import type { ListedSession } from '#features/sessions/rules/listedSession';
 export interface PracticeEye extends JudgedByEye {
   /** Initials. */
   by: string;
+}
+
+/** The same clips are judged again after so many days at least, so that little of the first time is remembered. Common practice, no source. */
+export const leastDaysBetween = 7;
+
+/** A repetition that a therapist judged by eye at two times. */
+export interface EyeTwice extends JudgedTwice {
+  /** Initials. */
+  by: string;
+}
+
+/**
+ * What the same therapist judged twice: of each set the first time, and the first time that is at least a week later.
+ * Each repetition is matched by its place in the recording, not by the order in which it was shown; what was skipped
+ * once is left out.
+ */
+export function eyesTwice(records: readonly OwnEyeRecord[]): EyeTwice[] {
+  return judgedSets(records).flatMap(([first, ...later]) => {
+    const again = later.find(({ at }) => calendarDay(at) - calendarDay(first.at) >= leastDaysBetween);
+    const then = new Map(first.answers.map(({ repetition, verdict }) => [repetition, verdict]));
+    return (again?.answers ?? []).flatMap(({ repetition, verdict: second }) => {
+      const before = then.get(repetition);
+      return before === undefined ? [] : [{ by: first.by, first: before, second }];
+    });
+  });
+}
+
+/** The judgements of each set by each therapist, oldest first. */
+function judgedSets(records: readonly OwnEyeRecord[]): [OwnEyeRecord, ...OwnEyeRecord[]][] {
+  const oldestFirst = [...records].sort((a, b) => Date.parse(a.at) - Date.parse(b.at));
+  return [...group(oldestFirst, ({ by, recordingId }) => `${recordingId} ${by}`).values()] as [
+    OwnEyeRecord,
+    ...OwnEyeRecord[],
+  ][];
 }
 
 /**
@@ -26,12 +61,10 @@ export function practiceEyes(
       ),
     ),
   );
-  const oldestFirst = [...records].sort((a, b) => Date.parse(a.at) - Date.parse(b.at));
-  const first = [...group(oldestFirst, ({ by, recordingId }) => `${recordingId} ${by}`).values()];
-  return first.flatMap(([record]) =>
-    record!.answers.flatMap(({ repetition, verdict: eye }) => {
-      const found = measured.get(record!.recordingId)?.get(repetition + 1);
-      return found === undefined ? [] : [{ by: record!.by, eye, measured: found }];
+  return judgedSets(records).flatMap(([{ by, recordingId, answers }]) =>
+    answers.flatMap(({ repetition, verdict: eye }) => {
+      const found = measured.get(recordingId)?.get(repetition + 1);
+      return found === undefined ? [] : [{ by, eye, measured: found }];
     }),
   );
 }

@@ -4,8 +4,11 @@ import { handMeasures } from '#core/criteria/handMeasures';
 import type { HandMeasureId } from '#core/criteria/handRanges';
 import { isoDay } from '#words/dateWords';
 import { usePatients, usePatientsState } from '../patientsContext';
+import type { Course } from '../rules/buildCourse';
+import { trackChanges } from '../rules/changes';
 import { criteriaLines, criterionSentence, stateWords } from '../rules/criteriaLines';
 import { handEntries, handMeasureLabel, handValueLack } from '../rules/handValues';
+import { errorBetweenDays } from '../rules/practiceRepeats';
 import { DayField } from './DayField';
 import { EntryField } from './EntryField';
 import { EntryForm } from './EntryForm';
@@ -19,10 +22,12 @@ const cards: readonly [id: CriteriaCardId, title: string][] = [
 ];
 
 /** What is looked at before running and sport after surgery: line by line, never as a sum. */
-export function CriteriaCard() {
+export function CriteriaCard({ course }: { course: Course }) {
   const patient = usePatientsState((state) => state.patient);
   const readAtMs = usePatientsState((state) => state.readAtMs);
+  const repeats = usePatientsState((state) => state.repeats);
   if (patient === null || patient.surgery === null) return null;
+  const changes = trackChanges(course, errorBetweenDays(repeats));
   const entries = handEntries(patient.criteria);
   return (
     <FoldCard id="criteria-title" title="Lines before running and sport" empty={null}>
@@ -34,7 +39,7 @@ export function CriteriaCard() {
         <article key={card} className="programme-item">
           <h4>{title}</h4>
           <ul className="programme-list">
-            {criteriaLines(card, patient, readAtMs).map((line) => (
+            {criteriaLines(card, patient, readAtMs, changes).map((line) => (
               <li key={line.criterion.id}>
                 {line.criterion.name}: <strong>{stateWords[line.state]}</strong>. {criterionSentence(line)}{' '}
                 <span className="small soft programme-source">
@@ -59,7 +64,8 @@ export function CriteriaCard() {
         </details>
       )}
       <p className="small soft">
-        Tests and questionnaires of this page are used where they are written down.
+        Tests and questionnaires of this page are used where they are written down, and filmed tests as
+        measured.
       </p>
     </FoldCard>
   );

@@ -1,14 +1,15 @@
-import { group } from 'd3-array';
+import { group, shuffler } from 'd3-array';
 import { useId, useState } from 'react';
 import { Button } from 'react-aria-components';
-import { eyeAgreement } from '#core/reliability/eyeAgreement';
+import { eyeAgreement, eyeRepeat } from '#core/reliability/eyeAgreement';
 import { withOwnEye } from '#documents/patient/mergePatients';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { ErrorLine } from '#ui/components/ErrorLine';
 import { dayWords } from '#words/dateWords';
 import { exerciseName } from '#words/exerciseWords';
-import { eyeSentences } from '#words/reliabilitySentences';
+import { eyeSentences, eyeTwiceSentences } from '#words/reliabilitySentences';
 import { usePatients, usePatientsState } from '../patientsContext';
+import { leastDaysBetween } from '../rules/practiceEyes';
 import type { EyeSet } from '../store/readEyeSet';
 import { EyeShow } from './EyeShow';
 import { FoldCard } from './FoldCard';
@@ -18,6 +19,10 @@ import './programme.css';
 export function EyeCard({ sessions }: { sessions: readonly ListedSession[] }) {
   const patients = usePatients();
   const eyes = usePatientsState((state) => state.eyes) ?? [];
+  const twice = group(
+    usePatientsState((state) => state.twice),
+    ({ by }) => by,
+  );
   const known = usePatientsState((state) => state.patient?.ownEye) ?? [];
   const field = useId();
   const [chosen, setChosen] = useState('');
@@ -32,7 +37,8 @@ export function EyeCard({ sessions }: { sessions: readonly ListedSession[] }) {
     if (found.repetitions.length === 0)
       return setLacks('No repetition of this set counts. Choose another set.');
     setLacks(null);
-    setShown(found);
+    const isAgain = known.some(({ recordingId }) => recordingId === chosen);
+    setShown(isAgain ? { ...found, repetitions: inAnyOrder([...found.repetitions]) } : found);
   };
   return (
     <FoldCard
@@ -51,6 +57,9 @@ export function EyeCard({ sessions }: { sessions: readonly ListedSession[] }) {
           {eyeSentences(eyeAgreement(judged)).map((sentence) => (
             <p key={sentence}>{sentence}</p>
           ))}
+          {eyeTwiceSentences(eyeRepeat(twice.get(by) ?? [])).map(
+            (sentence) => twice.has(by) && <p key={sentence}>{sentence}</p>,
+          )}
         </div>
       ))}
       {sets.length > 0 && (
@@ -85,8 +94,10 @@ export function EyeCard({ sessions }: { sessions: readonly ListedSession[] }) {
         </div>
       )}
       <p className="small soft">
-        The video is shown without lines and without a result. Each set counts once for each therapist: later
-        judgements are made after the result was seen. Neither eye nor measuring is the truth here.
+        The video is shown without lines and without a result. Against measuring each set counts once for each
+        therapist: later judgements are made after the result was seen. A set that the same therapist judges
+        again after {leastDaysBetween} days or more is shown in another order, and held against the first
+        time. Neither eye nor measuring is the truth here.
       </p>
       {shown !== null && (
         <EyeShow
@@ -106,6 +117,9 @@ export function EyeCard({ sessions }: { sessions: readonly ListedSession[] }) {
     </FoldCard>
   );
 }
+
+/** So that the place in the set is no reminder. */
+const inAnyOrder = shuffler(Math.random);
 
 /** Sets with a video, the newest first. */
 function filmedSets(sessions: readonly ListedSession[]) {

@@ -158,7 +158,7 @@ function Below({ sessions, course }: { sessions: readonly ListedSession[]; cours
       <PatientGroup id="group-tests" title="Tests and questionnaires">
         <TestsCard sessions={sessions} />
         <QuestionnairesCard />
-        <CriteriaCard />
+        <CriteriaCard course={course} />
       </PatientGroup>
       <PatientGroup id="group-case" title="About the patient">
         <WhoCard />

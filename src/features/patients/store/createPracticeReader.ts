@@ -1,7 +1,7 @@
 import type { Repository } from '#device/storage/repository';
 import type { KeptChange } from '#device/storage/watchChanges';
 import type { PatientDocument } from '#documents/patient/patientDocument';
-import { practiceEyes, type PracticeEye } from '../rules/practiceEyes';
+import { eyesTwice, practiceEyes, type EyeTwice, type PracticeEye } from '../rules/practiceEyes';
 import { practiceRepeats, type PracticeRepeat } from '../rules/practiceRepeats';
 import type { PatientIndex } from './createPatientIndex';
 
@@ -9,6 +9,7 @@ import type { PatientIndex } from './createPatientIndex';
 export interface Practice {
   repeats: PracticeRepeat[];
   eyes: PracticeEye[];
+  twice: EyeTwice[];
 }
 
 /** Reads of all patients those few that the practice's own figures rest on. */
@@ -47,11 +48,12 @@ export function createPracticeReader(index: Pick<PatientIndex, 'knownSessionsOf'
       else changed.add(change.id);
     },
     async read(kept) {
-      const practice: Practice = { repeats: [], eyes: [] };
+      const practice: Practice = { repeats: [], eyes: [], twice: [] };
       for (const { id, repeats, ownEye } of await patientsOf(kept)) {
         const sessions = (await index.knownSessionsOf(id)) ?? [];
         practice.repeats.push(...practiceRepeats(repeats, sessions));
         practice.eyes.push(...practiceEyes(ownEye, sessions));
+        practice.twice.push(...eyesTwice(ownEye));
       }
       return practice;
     },

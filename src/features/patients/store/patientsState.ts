@@ -5,7 +5,7 @@ import type { PracticeStages } from '#documents/practice/stagesNote';
 import type { QuestionnaireDefinition } from '#documents/questionnaire/questionnaire';
 import type { ShownProblem } from '#shell/explainProblem';
 import type { PatientRow } from '../rules/listPatients';
-import type { PracticeEye } from '../rules/practiceEyes';
+import type { EyeTwice, PracticeEye } from '../rules/practiceEyes';
 import type { PracticeRepeat } from '../rules/practiceRepeats';
 import type { ShownVersion } from './readOtherVersions';
 
@@ -28,6 +28,8 @@ export interface PatientsState {
   repeats: readonly PracticeRepeat[] | null;
   /** What therapists of this practice judged by eye; null until it is read. */
   eyes: readonly PracticeEye[] | null;
+  /** What the same therapist judged by eye at two times. */
+  twice: readonly EyeTwice[];
   /** Questionnaires that the practice imported on this device. */
   imported: readonly QuestionnaireDefinition[];
   /** The practice's stages; none where they are the library's. */
@@ -49,6 +51,7 @@ export const initialPatientsState: PatientsState = {
   otherVersions: [],
   repeats: null,
   eyes: null,
+  twice: [],
   imported: [],
   stages: {},
   readAtMs: 0,

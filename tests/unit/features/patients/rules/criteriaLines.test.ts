@@ -1,8 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { ownError } from '#core/reliability/ownError';
 import { newPatient } from '#documents/patient/newPatient';
 import type { AssessmentRecord, PatientDocument } from '#documents/patient/patientDocument';
+import { buildCourse } from '#features/patients/rules/buildCourse';
+import { trackChanges } from '#features/patients/rules/changes';
 import { criteriaLines, criterionSentence } from '#features/patients/rules/criteriaLines';
 import { handEntries, handMeasureLabel, handValueLack } from '#features/patients/rules/handValues';
+import type { ListedSession } from '#features/sessions/rules/listedSession';
+import { asked, measured, session } from '../../../../support/measuredSession';
 
 const at = '2026-04-03T08:00:00.000Z';
 const nowMs = Date.parse('2026-04-20T08:00:00.000Z');
@@ -66,6 +71,39 @@ describe('criteriaLines(card, patient, nowMs)', () => {
     expect(rise([22], []).state).toBe('not-measured');
     expect(rise([22], [20])).toMatchObject({ state: 'not-met', measured: { value: 20 } });
     expect(rise([22], [21]).state).toBe('met');
+  });
+
+  describe('control in tests', () => {
+    const test = { ...asked!, isTest: true };
+    const tests = (degs: number[], change = test) =>
+      degs.map((deg, i) =>
+        session(`2026-05-0${i + 1}`, [
+          measured({ side: 'left', peaks: [deg - 1, deg, deg + 1], asked: change }),
+        ]),
+      );
+    const control = (sessions: ListedSession[], patient = of({})) =>
+      criteriaLines('sport', patient, nowMs, trackChanges(buildCourse(sessions, []), ownError([]))).find(
+        ({ criterion }) => criterion.id === 'control',
+      )!;
+
+    it('holds the mean of the last days against the limit, with its error', () => {
+      // The usual limit is 10. One day is off by 1.96 x 3.01 = 5.9 (Munro 2012), three by 3.4.
+      expect(control(tests([4])).state).toBe('met');
+      expect(control(tests([5])).state).toBe('within-error');
+      expect(control(tests([16])).state).toBe('not-met');
+      // Six days: the last three count, 6, 6 and 6.
+      expect(control(tests([15, 15, 15, 6, 6, 6]))).toMatchObject({ state: 'met', measured: { value: -4 } });
+      expect(criterionSentence(control(tests([15, 15, 15, 6, 6, 6])))).toMatch(
+        /^Lateral step-down: 6°, give or take 3.4°, limit 10° \(3 days, last on .*\)\. Line: /,
+      );
+    });
+
+    it('is not measured without tests, of the other leg, or where no leg is the one', () => {
+      expect(control([]).state).toBe('not-measured');
+      expect(control(tests([4], { ...test, isTest: false })).state).toBe('not-measured');
+      const right = of({ surgery: { what: 'invented', side: 'right', on: '2026-01-12' } });
+      expect(control(tests([4]), right).state).toBe('not-measured');
+    });
   });
 
   it('holds the worst pain of the last questionnaire against its line', () => {

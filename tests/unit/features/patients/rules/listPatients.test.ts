@@ -55,6 +55,30 @@ describe('listPatients(patients, overviews, nowMs)', () => {
     expect(rows.at(-1)).toMatchObject({ lastAt: null, sessions: 0, needs: [] });
   });
 
+  it('says that signs were written down at a visit, among what was looked at and is not settled', () => {
+    const redFlags = [
+      {
+        ...{ id: idOf(8), at: '2026-04-03T10:00:00.000Z', by: 'AB', withdrawn: null, on: '2026-04-03' },
+        ...{ asked: ['calf' as const, 'locked' as const], applied: ['calf' as const] },
+      },
+    ];
+    const patients = [
+      patient(1, 'new and calm'),
+      { ...patient(2, 'with a sign'), redFlags },
+      { ...patient(3, 'calm and viewed'), marks: [viewed(idOf(3))] },
+    ];
+    const overviews = new Map(
+      [1, 3].map((digit) => [idOf(digit), buildOverview([calm(idOf(digit), digit)], null, 'now')]),
+    );
+    const rows = listPatients(patients, overviews, nowMs);
+    expect(rows.map(({ pseudonym }) => pseudonym)).toEqual([
+      'new and calm',
+      'with a sign',
+      'calm and viewed',
+    ]);
+    expect(rows[1]!.needs).toEqual(['a sign at the visit of Friday 3 April 2026']);
+  });
+
   it('says of whom nothing was heard for a week or more, before what is not of the body', () => {
     const plan = smallPlan({ createdAt: '2026-04-01T06:00:00.000Z', perWeek: 3 });
     const last = { ...calm(idOf(1), 9), plan: { id: plan.id, madeAt: plan.createdAt } };

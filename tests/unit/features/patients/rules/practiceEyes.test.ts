@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { practiceEyes } from '#features/patients/rules/practiceEyes';
+import { eyesTwice, practiceEyes } from '#features/patients/rules/practiceEyes';
 import { measured, session } from '../../../../support/measuredSession';
 
 const one = measured({ peaks: [3, 14, 6] });
@@ -39,5 +39,30 @@ describe('practiceEyes(records, sessions)', () => {
   it('leaves out what is no longer there', () => {
     expect(practiceEyes([record(measured(), ['in'])], sessions)).toEqual([]);
     expect(practiceEyes([record(other, ['in', 'in', 'out'])], sessions)).toHaveLength(2);
+  });
+});
+
+describe('eyesTwice(records)', () => {
+  const first = record(one, ['in', 'out', 'out'], { at: '2026-04-09T08:00:00.000Z' });
+  const again = (day: string, change = {}) => ({
+    ...record(one, ['in', 'in', 'out'], { at: `2026-04-${day}T08:00:00.000Z` }),
+    ...change,
+  });
+
+  it('holds the first time of a week later or more against the first, by the place in the recording', () => {
+    // Shown in another order, and the second one skipped.
+    const { answers } = again('16');
+    const shuffled = again('16', { answers: [answers[2]!, answers[0]!] });
+    expect(eyesTwice([again('20'), shuffled, first])).toEqual([
+      { by: 'ab', first: 'out', second: 'out' },
+      { by: 'ab', first: 'in', second: 'in' },
+    ]);
+    expect(eyesTwice([first, again('12'), again('17')])).toHaveLength(3);
+  });
+
+  it('finds none within a week, of another therapist, or of another set', () => {
+    expect(eyesTwice([first, again('15')])).toEqual([]);
+    expect(eyesTwice([first, again('16', { by: 'cd' })])).toEqual([]);
+    expect(eyesTwice([first, again('16', { recordingId: other.line.sessionId! })])).toEqual([]);
   });
 });
