@@ -44,7 +44,7 @@ export interface Replication {
 }
 
 /** What one document is sent again for what others do with it, at most, until sharing is started again. */
-const mostRepairs = 3;
+const mostRepairs = 20;
 
 const kindOf: Record<string, SharedKind> = {
   patients: 'patient',

@@ -15,7 +15,7 @@ export interface Refused {
 }
 
 /** So many one after another that the server is not taken for the practice's. */
-export const mostRefused = 1000;
+export const mostRefused = 500;
 
 /** Sharing ends here, and continues only where somebody asks for it. */
 export class TooManyRefused extends Problem {

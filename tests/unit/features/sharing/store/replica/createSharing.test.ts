@@ -216,10 +216,10 @@ describe('createSharing(world)', () => {
     await sharing.start({ ...access, address });
     await until(sharing, ({ state }) => state === 'stopped');
     expect(sharing.store.getState()).toMatchObject({
-      sentence: expect.stringMatching(/1000 documents one after another/),
-      refused: [{ reason: 'garbage', count: 1000 }],
+      sentence: expect.stringMatching(/500 documents one after another/),
+      refused: [{ reason: 'garbage', count: 500 }],
     });
-    expect(served).toBeLessThan(3000);
+    expect(served).toBeLessThan(1500);
     expect((await repository.patients.list()).found).toHaveLength(1);
     const again = open();
     await again.resume();

@@ -4,6 +4,7 @@ import { afterAll, beforeEach, describe, expect, it } from 'vitest';
 import { storageProblem } from '#device/storage/storageProblem';
 import type { PatientDocument } from '#documents/patient/patientDocument';
 import { contentHash } from '#documents/practice/contentHash';
+import { emptyReview } from '#documents/recording/reviewSchema';
 import { sealShared } from '#features/sharing/store/replica/sealShared';
 import { newKeyPair } from '#shell/seal';
 import { startReplicaServer, type ReplicaServer } from '#tools/commands/tools/practice/startReplicaServer';
@@ -13,6 +14,7 @@ import {
   practiceOf,
   type PracticeDevice,
 } from '../../../../../support/practice/practiceDevice';
+import { smallRecording } from '../../../../../support/smallRecording';
 
 let server: ReplicaServer;
 const servers: ReplicaServer[] = [];
@@ -114,6 +116,50 @@ describe('sharing within a practice, against a server of the replication protoco
     for (let round = 0; round < 3; round++) for (const one of [ab, kn]) await one.exchange(server);
     for (const one of [ab, kn])
       expect((await sessionsOf(one))[0]!.settles.map(({ who }) => who).sort()).toEqual(['AB', 'KN']);
+  });
+
+  it('brings recordings where asked, after their session, and keeps the remarks of both', async () => {
+    const both = [
+      await practiceDevice('AB', { withRecordings: true }),
+      await practiceDevice('KN', { withRecordings: true }),
+    ] as const;
+    const [ab, kn] = both;
+    await ab.add(kn);
+    await kn.add(ab);
+    const recording = smallRecording();
+    const session = inventedSession('Blue Heron 7');
+    await ab.repository.patients.add(heron);
+    const whole = {
+      recording,
+      visitId: session.id,
+      fromVideo: 'done',
+      video: new Blob(['pictures']),
+    } as const;
+    await ab.repository.keepTogether(session, [whole]);
+    await ab.exchange(server);
+    await kn.exchange(server);
+    const arrived = await kn.repository.recordings.find(recording.id);
+    expect(arrived).toMatchObject({ recording, facts: { visitId: session.id, video: null } });
+
+    for (const [index, { repository, initials: by }] of both.entries()) {
+      const kept = (await repository.recordings.findHead(recording.id))!;
+      const remark = { atMs: index, text: `By ${by}`, by, at: '2026-03-01T04:05:06.000Z' };
+      const review = { ...emptyReview, remarks: [remark] };
+      await repository.recordings.update({ ...kept.recording, review }, kept.edition);
+    }
+    for (let round = 0; round < 3; round++) for (const one of both) await one.exchange(server);
+    const [here, there] = await Promise.all(
+      both.map(async ({ repository }) => (await repository.recordings.find(recording.id))!),
+    );
+    expect(here!.recording.review!.remarks.map(({ text }) => text).sort()).toEqual(['By AB', 'By KN']);
+    expect(there!.recording).toEqual(here!.recording);
+    expect(here!.facts.video).not.toBeNull(); // The video stays where it was.
+
+    await kn.repository.sessions.remove(session.id);
+    await kn.exchange(server);
+    await ab.exchange(server);
+    expect(await ab.repository.recordings.find(recording.id)).toBeNull();
+    expect(ab.replication.refused.list()).toEqual([]);
   });
 
   it('deletes on all devices what one of them deleted, and nothing that a device lost or erased', async () => {
