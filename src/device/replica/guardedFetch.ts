@@ -3,6 +3,9 @@ export const largestAnswerBytes = 120_000_000;
 /** After so long without an answer or its next piece, ms, the server counts as gone. */
 const silenceMs = 60_000;
 
+/** Of what is attached to a document. */
+export const bytesType = 'application/octet-stream';
+
 export type ServerFault = 'network' | 'too-large' | 'unreadable';
 
 /** Why a server's answer was not used. */
@@ -19,7 +22,8 @@ interface Limits {
 }
 
 /**
- * Fetches from a server that may send anything: no redirects, no cookies, no more than a bound of bytes, JSON alone.
+ * Fetches from a server that may send anything: no redirects, no cookies, no more than a bound of bytes, JSON or the bytes of a
+ * piece.
  *
  * @throws ServerAnswer
  */
@@ -57,9 +61,10 @@ export function guardedFetch(
         if (bytes > most) throw new ServerAnswer('too-large');
         pieces.push(next.value);
       }
-      const text = await new Blob(pieces).text();
-      assertJson(text);
-      return new Response(text, { status: answer.status, headers: { 'Content-Type': 'application/json' } });
+      const type = answer.headers.get('Content-Type') === bytesType ? bytesType : 'application/json';
+      const body = new Blob(pieces, { type });
+      if (type !== bytesType) assertJson(await body.text());
+      return new Response(body, { status: answer.status, headers: { 'Content-Type': type } });
     } catch (error) {
       stop();
       if (signal?.aborted === true || error instanceof ServerAnswer) throw error;

@@ -1,4 +1,4 @@
-import { guardedFetch, ServerAnswer, type ServerFault } from './guardedFetch';
+import { bytesType, guardedFetch, ServerAnswer, type ServerFault } from './guardedFetch';
 import type { Pouch, PouchDatabase, PouchDocument } from './pouch';
 
 /** One version of a sealed copy that nothing follows; several where two devices wrote at once. */
@@ -32,8 +32,14 @@ export class RoundProblem extends Error {
 
 /** Sealed copies on this device, which are replicated with a server; they are opened elsewhere. */
 export interface Replica {
-  /** Writes a version after the one that counts; where there is none, the first one. */
-  put(id: string, sealed: string): Promise<void>;
+  /**
+   * Writes a version after the one that counts; where there is none, the first one.
+   *
+   * @param piece  sealed bytes that belong to it, base64; null for none
+   */
+  put(id: string, sealed: string, piece?: string | null): Promise<void>;
+  /** The sealed bytes that belong to it; null where there are none. */
+  piece(id: string): Promise<Blob | null>;
   /** The one that counts first; none where it was deleted on the server. */
   leaves(id: string): Promise<Leaf[]>;
   /** Drops a version that is in another by now. */
@@ -58,6 +64,10 @@ export interface Replica {
   destroy(): Promise<void>;
 }
 
+/** What PouchDB is told in place of an answer that was not used. */
+const notUsed = 'not_used';
+/** Name of the attachment with a piece of a video. */
+const pieceName = 'piece';
 /** Documents that go over the line at once: few, since a recording may have megabytes. */
 const batch = { batch_size: 20, batches_limit: 2 };
 /** Fetched before they are looked at: a server may have any number that are of no use. */
@@ -78,12 +88,14 @@ export function openReplica(
   // Dropped versions are deleted, and the versions before the last ten are not remembered.
   const database = new PouchDB(name, { auto_compaction: true, revs_limit: 100, ...local });
   const fetchGuarded = guardedFetch(fetchIt ?? ((...asked) => fetch(...asked)));
-  /** PouchDB wraps what was thrown, so it is kept here as well. */
+  /** Why an answer of this round was not used. */
   let lastFault: ServerFault | null = null;
   const fetchNoted: typeof fetch = (...asked) =>
     fetchGuarded(...asked).catch((error: unknown) => {
-      if (error instanceof ServerAnswer) lastFault = error.fault;
-      throw error;
+      if (!(error instanceof ServerAnswer)) throw error;
+      lastFault = error.fault;
+      // PouchDB leaves some of its own promises alone where fetching rejects.
+      return new Response(JSON.stringify({ error: notUsed, reason: error.fault }), { status: 503 });
     });
   /** Up to where the server was read. */
   let seen: string | number = 'now';
@@ -114,15 +126,26 @@ export function openReplica(
   };
 
   return {
-    async put(id, sealed) {
+    async put(id, sealed, piece = null) {
+      const attached = { [pieceName]: { content_type: bytesType, data: piece } };
       for (let attempt = 1; ; attempt++) {
         const before = await find(id, {});
         try {
-          await database.put({ _id: id, ...(before === null ? {} : { _rev: before._rev! }), sealed });
+          const after = before === null ? {} : { _rev: before._rev! };
+          const beside = piece === null ? {} : { _attachments: attached };
+          await database.put({ _id: id, ...after, ...beside, sealed });
           return;
         } catch (error) {
           if (statusOf(error) !== 409 || attempt === 5) throw error; // A version arrived meanwhile.
         }
+      }
+    },
+    async piece(id) {
+      try {
+        return new Blob([await database.getAttachment(id, pieceName)]);
+      } catch (error) {
+        if (statusOf(error) === 404) return null;
+        throw error;
       }
     },
     async leaves(id) {
@@ -142,7 +165,7 @@ export function openReplica(
       lastFault = null;
       try {
         const there = remoteOf(server);
-        await there.info();
+        if ((await there.info()).error === notUsed) throw new ServerAnswer(lastFault ?? 'network');
         await replicate(database, there, signal);
         const { last_seq, docs_written: count } = await replicate(there, database, signal, mostAtOnce);
         seen = last_seq;

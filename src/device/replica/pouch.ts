@@ -25,8 +25,11 @@ export interface PouchReplication extends PromiseLike<{ docs_written: number; la
 export interface PouchDatabase {
   get(id: string, options?: { rev?: string; conflicts?: boolean }): Promise<PouchDocument>;
   put(document: PouchDocument): Promise<{ rev: string }>;
+  /** A Blob in a browser, a Buffer in Node. */
+  getAttachment(id: string, name: string): Promise<BlobPart>;
   remove(id: string, rev: string): Promise<unknown>;
-  info(): Promise<{ doc_count: number; update_seq: string | number }>;
+  /** Of a server: its answer, whatever it is. */
+  info(): Promise<{ error?: unknown }>;
   changes(options: {
     since: string | number;
     limit?: number;

@@ -11,7 +11,7 @@ const tables = {
   plan: 'plans',
   session: 'visits',
   recording: 'sessions',
-} satisfies Record<SharedKind, TableName>;
+} satisfies Record<Exclude<SharedKind, 'piece'>, TableName>;
 
 /** Tabs that change one document at once are few. */
 const mostAttempts = 5;

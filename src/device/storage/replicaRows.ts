@@ -23,7 +23,7 @@ export interface ReplicaRows {
   put(key: string, value: unknown): Promise<void>;
   remove(key: string): Promise<void>;
   /** Which editions of a kind are kept, those that can't be read included. */
-  editions(kind: SharedKind): Promise<{ id: string; edition: Edition }[]>;
+  editions(kind: Exclude<SharedKind, 'piece'>): Promise<{ id: string; edition: Edition }[]>;
   /** Null where there is none. */
   find<Kind extends keyof Changeable>(kind: Kind, id: string): Promise<Changeable[Kind] | null>;
   /**

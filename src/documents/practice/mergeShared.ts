@@ -5,6 +5,7 @@ import type { RecordingDocument } from '../recording/recordingDocument';
 import type { SessionDocument } from '../session/sessionDocument';
 import { contentHash } from './contentHash';
 import type { SharedKind } from './sharedHead';
+import type { SharedPiece } from './sharedPiece';
 
 /** A plan as it is kept. */
 export interface SharedPlan {
@@ -19,6 +20,7 @@ export interface SharedDocuments {
   plan: SharedPlan;
   session: SessionDocument;
   recording: RecordingDocument;
+  piece: SharedPiece;
 }
 export type SharedDocument = SharedDocuments[SharedKind];
 
@@ -41,6 +43,7 @@ const following: { [Kind in SharedKind]: Merge<SharedDocuments[Kind]> } = {
   plan: (_, there) => there,
   session: (here, there) => withSettlements(there, here),
   recording: (_, there) => there,
+  piece: (here) => here,
 };
 
 /**
@@ -67,6 +70,7 @@ const apart: { [Kind in SharedKind]: Merge<SharedDocuments[Kind]> } = {
     const [first, second] = inOrder('recording', here, there, reviewedAt);
     return withKeptWork(second, first);
   },
+  piece: (here) => here,
 };
 
 /**

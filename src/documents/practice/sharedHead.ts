@@ -8,8 +8,17 @@ import { mostColleagues } from './peopleNote';
 export const sharedVersion = 1;
 
 /** What is shared within a practice, in the order in which each needs the one before. */
-export const sharedKinds = ['patient', 'plan', 'session', 'recording'] as const;
+export const sharedKinds = ['patient', 'plan', 'session', 'recording', 'piece'] as const;
 export type SharedKind = (typeof sharedKinds)[number];
+
+/** How much a device sends: patients, plans and sessions; recordings as well; their videos as well. */
+export const sharedScopes = ['records', 'recordings', 'videos'] as const;
+export type SharedScope = (typeof sharedScopes)[number];
+
+export function isInScope(kind: SharedKind, scope: SharedScope): boolean {
+  if (kind === 'piece') return scope === 'videos';
+  return kind !== 'recording' || scope !== 'records';
+}
 
 export const sharedBounds = {
   /** The first line, bytes: 51 keys and 20 earlier versions take 8000. */
@@ -42,7 +51,10 @@ const headSchema = z.strictObject({
   kind: z.enum(sharedKinds),
   id: z.string().min(1).max(100),
   patientId: z.uuid().describe('Whose it is: the id of the record at the sender.'),
-  sessionId: z.uuid().nullable().describe('Of a recording: its session; otherwise null.'),
+  sessionId: z
+    .uuid()
+    .nullable()
+    .describe('Of a recording or a piece of its video: the session; otherwise null.'),
   content: contentHash.nullable().describe('Null: it was deleted.'),
   ancestors: z
     .array(contentHash)

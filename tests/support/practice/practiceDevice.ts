@@ -1,6 +1,7 @@
 import { openReplica, type Replica, type ServerAccess } from '#device/replica/openReplica';
 import type { Repository } from '#device/storage/repository';
 import { nobody, withColleague, withoutColleague, type People } from '#documents/practice/peopleNote';
+import type { SharedScope } from '#documents/practice/sharedHead';
 import { createReplication, type Replication } from '#features/sharing/store/replica/createReplication';
 import { newKeyPair, type KeyPair } from '#shell/seal';
 import { PouchInNode } from '#tools/commands/tools/practice/pouchInNode';
@@ -29,7 +30,7 @@ const now = () => new Date((clockMs += 1000));
 /** A therapist's device in a practice, over storage in memory. */
 export async function practiceDevice(
   initials: string,
-  { withRecordings = false, fetch: fetchIt }: { withRecordings?: boolean; fetch?: typeof fetch } = {},
+  { scope = 'records' }: { scope?: SharedScope } = {},
 ): Promise<PracticeDevice> {
   const key = await newKeyPair();
   const name = `device-${++devices}-${initials}`;
@@ -39,7 +40,6 @@ export async function practiceDevice(
     const repository = await kept.open();
     const replica = openReplica(PouchInNode, name, {
       local: { adapter: 'memory' },
-      ...(fetchIt === undefined ? {} : { fetch: fetchIt }),
     });
     const replication = await createReplication(
       {
@@ -47,7 +47,7 @@ export async function practiceDevice(
         replica,
         readPeople: () => Promise.resolve(people),
         readKeys: () => Promise.resolve([key]),
-        withRecordings,
+        scope,
         onErased: () => undefined,
         newId: () => crypto.randomUUID(),
         now,

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Button, Input, Label, Text, TextField } from 'react-aria-components';
+import type { SharedScope } from '#documents/practice/sharedHead';
 import { Choice } from '#ui/components/Choice';
 import { ErrorLine } from '#ui/components/ErrorLine';
 import { PassphraseField } from '#ui/components/PassphraseField';
@@ -21,8 +22,7 @@ export function SharingPart() {
       {isOn ? (
         <>
           <p>
-            With {settings.address}
-            {settings.recordings ? ', recordings as well' : ''}.
+            With {settings.address}: {scopes.find(({ id }) => id === settings.scope)!.name.toLowerCase()}.
           </p>
           <SharingStatus />
           <div className="button-row">
@@ -59,7 +59,7 @@ function SharingForm() {
   const [address, setAddress] = useState(settings.address || `${allowed[0]}/`);
   const [user, setUser] = useState(settings.user);
   const [password, setPassword] = useState(settings.password);
-  const [scope, setScope] = useState<Scope>(settings.recordings ? 'recordings' : 'records');
+  const [scope, setScope] = useState(settings.scope);
   return (
     <>
       <TextField className="field" value={address} onChange={setAddress} type="url">
@@ -79,7 +79,7 @@ function SharingForm() {
       <Button
         className="button"
         isDisabled={address.trim() === ''}
-        onPress={() => void sharing.start({ address, user, password, recordings: scope === 'recordings' })}
+        onPress={() => void sharing.start({ address, user, password, scope })}
       >
         Start sharing
       </Button>
@@ -87,11 +87,11 @@ function SharingForm() {
   );
 }
 
-type Scope = 'records' | 'recordings';
 const scopes = [
   { id: 'records', name: 'Patients, plans and sessions', hint: 'Little: some kilobytes a session' },
-  { id: 'recordings', name: 'Recordings as well', hint: 'Much more, without videos' },
-] as const;
+  { id: 'recordings', name: 'Recordings as well', hint: 'Some hundred kilobytes a set' },
+  { id: 'videos', name: 'Recordings with their videos', hint: 'Megabytes a set, twice on each device' },
+] satisfies { id: SharedScope; name: string; hint: string }[];
 
 function SharingStatus() {
   const state = useSharingState((now) => now.state);

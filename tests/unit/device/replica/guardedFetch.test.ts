@@ -18,7 +18,7 @@ async function serve(handler: RequestListener): Promise<string> {
   return `http://127.0.0.1:${(server.address() as AddressInfo).port}/`;
 }
 
-const guarded = guardedFetch(fetch, { bytes: 1000, silenceMs: 200 });
+const guarded = guardedFetch(fetch, { bytes: 1000 });
 
 describe('guardedFetch(fetchIt, { bytes, silenceMs })', () => {
   it('gives the answer with its status, and passes the request on', async () => {
@@ -54,7 +54,17 @@ describe('guardedFetch(fetchIt, { bytes, silenceMs })', () => {
 
   it('stops waiting for a server that falls silent', async () => {
     const address = await serve((_, answer) => void answer.write('{'));
-    await expect(guarded(address)).rejects.toMatchObject({ fault: 'network' });
+    const impatient = guardedFetch(fetch, { silenceMs: 50 });
+    await expect(impatient(address)).rejects.toMatchObject({ fault: 'network' });
+  });
+
+  it('gives the bytes of what is attached as they are', async () => {
+    const address = await serve((_, answer) => {
+      answer.setHeader('Content-Type', 'application/octet-stream');
+      answer.end(Buffer.from([0, 255, 7]));
+    });
+    const bytes = await (await guarded(address)).arrayBuffer();
+    expect([...new Uint8Array(bytes)]).toEqual([0, 255, 7]);
   });
 
   it('follows no redirect', async () => {

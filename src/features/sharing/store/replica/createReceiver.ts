@@ -5,14 +5,16 @@ import type { PatientDocument } from '#documents/patient/patientDocument';
 import { contentHash } from '#documents/practice/contentHash';
 import { mergeShared, type SharedDocuments } from '#documents/practice/mergeShared';
 import { sharedKinds, type SharedHead, type SharedKind } from '#documents/practice/sharedHead';
+import { sharedPieceSchema, type SharedPiece } from '#documents/practice/sharedPiece';
 import { standingOf } from '#documents/practice/standingOf';
+import { z } from '#documents/schema/zod';
 import { tombstoneName } from '#shell/receivedNotes';
 import { noteTakenOut, type Circle } from './circle';
 import { deletedRow, withVersion } from './createSender';
 import type { PatientIndex } from './patientIndex';
 import { Refusal } from './refusal';
 import type { Refused } from './refused';
-import { openShared, type OpenedShared } from './sealShared';
+import { openPiece, openShared, type OpenedShared } from './sealShared';
 import { findShared, readShared, removeShared, type KeptShared } from './sharedDocuments';
 import { readRow, shortKey, writeRow, type SharedRow } from './sharedRow';
 
@@ -49,6 +51,8 @@ export interface Receiver {
 /** Opened at once. */
 const batch = 20;
 const feedKey = 'feed';
+/** Of pieces that wait for the others of their video. */
+const waitingKey = (id: string) => `piece:${id}`;
 const aliasOf = (patientId: string) => `alias:${patientId}`;
 
 export function createReceiver(parts: ReceiverParts): Receiver {
@@ -91,7 +95,7 @@ export function createReceiver(parts: ReceiverParts): Receiver {
       if (await isDeleted('patient', head.patientId)) return null;
       throw new Refusal('waits');
     }
-    if (kind === 'recording') {
+    if (kind === 'recording' || kind === 'piece') {
       const session = head.sessionId === null ? null : await repository.sessions.find(head.sessionId);
       if (session === null) {
         if (head.sessionId !== null && (await isDeleted('session', head.sessionId))) return null;
@@ -115,6 +119,7 @@ export function createReceiver(parts: ReceiverParts): Receiver {
     // First, so that the deletion here is not reported as this device's own.
     await writeRow(rows, kind, place, deletedRow({ replicaId, patientId }));
     await removeShared(repository, kind, place, now().toISOString());
+    if (kind === 'piece') await rows.remove(waitingKey(place));
     if (kind === 'patient') await patients.refresh(place);
   };
 
@@ -152,17 +157,45 @@ export function createReceiver(parts: ReceiverParts): Receiver {
     };
     await keep(repository, there, place, head, merged);
     if (there.kind === 'patient') await patients.refresh(place);
-    await writeRow(rows, there.kind, place, {
-      replicaId: row?.replicaId ?? head.replicaId,
-      of: { kind: there.kind, id: place },
-      patientId: head.patientId,
-      content,
-      ancestors: ancestors.filter((one) => one !== content),
-      by: head.by,
-      sealedFor: head.recipients.map(shortKey),
-      edition: '',
-    } satisfies SharedRow);
+    const others = ancestors.filter((one) => one !== content);
+    const replicaId = row?.replicaId ?? head.replicaId;
+    await writeRow(rows, there.kind, place, { ...sharedRow(head, place, content, others), replicaId });
     if (after !== content) await send(there.kind, place);
+  };
+
+  /** Keeps where a piece lies, and puts the video together once all of them have come. */
+  const takePiece = async (head: SharedHead, piece: SharedPiece) => {
+    if ((await placeOf(head, { kind: 'piece', document: piece, pseudonym: '' })) === null) return;
+    const kept = await repository.recordings.find(piece.recordingId);
+    if (kept === null) {
+      if (await isDeleted('recording', piece.recordingId)) return;
+      throw new Refusal('waits');
+    }
+    if (kept.facts.visitId !== head.sessionId) throw new Refusal('of-another');
+    const known = await readRow(rows, 'piece', piece.id);
+    if (known !== null) return; // What came first stays.
+    if (kept.facts.video === null) await putTogether(head, piece, kept);
+    await writeRow(rows, 'piece', piece.id, sharedRow(head, piece.id, contentHash('piece', piece), []));
+  };
+  const putTogether = async (head: SharedHead, piece: SharedPiece, kept: KeptRecording) => {
+    const { keys } = await circle();
+    // Each is looked at as it comes, so that a spoilt one is known at once.
+    await openPiece(await replica.piece(head.replicaId), piece, keys);
+    await rows.put(waitingKey(piece.id), { replicaId: head.replicaId, piece });
+    const found = (await rows.list(waitingKey(`${piece.recordingId}:`))).flatMap(({ value }) => {
+      const result = waitingPieceSchema.safeParse(value);
+      return result.success && result.data.piece.of === piece.of ? [result.data] : [];
+    });
+    if (found.length < piece.of) return;
+    found.sort((a, b) => a.piece.index - b.piece.index);
+    const parts: Blob[] = [];
+    for (const one of found) parts.push(await openPiece(await replica.piece(one.replicaId), one.piece, keys));
+    const { recording, edition: expects } = kept;
+    const video = new Blob(parts, { type: piece.type });
+    await repository.keepTogether(null, [
+      { recording, visitId: head.sessionId, fromVideo: piece.fromVideo, video, expects },
+    ]);
+    for (const one of found) await rows.remove(waitingKey(one.piece.id));
   };
 
   const take = async ({ head, document }: OpenedShared) => {
@@ -174,7 +207,7 @@ export function createReceiver(parts: ReceiverParts): Receiver {
     } catch (cause) {
       throw new Refusal('invalid', { cause });
     }
-    await takeVersion(head, there);
+    await (there.kind === 'piece' ? takePiece(head, there.document) : takeVersion(head, there));
   };
 
   const open = async (replicaId: string, sealed: string | null) => {
@@ -189,11 +222,11 @@ export function createReceiver(parts: ReceiverParts): Receiver {
 
   /** All versions of some sealed copies, in the order in which they need each other. */
   const takeIn = async (ids: readonly string[]) => {
-    const opened: { id: string; rev: string; isWinner: boolean; shared: OpenedShared }[] = [];
+    const opened: OpenedLeaf[] = [];
     const reasons = new Map<string, Refusal>();
-    const losers = new Map<string, string[]>();
+    const losers: OpenedLeaf[] = [];
     const spoilt: string[] = [];
-    for (const id of ids) {
+    const openAll = async (id: string) => {
       const leaves = await replica.leaves(id);
       if (leaves.length === 0 && (await isKnown(id))) {
         reasons.set(id, new Refusal('gone-there'));
@@ -209,19 +242,27 @@ export function createReceiver(parts: ReceiverParts): Receiver {
           if (index === 0 && spoils.has(error.reason)) spoilt.push(id);
         }
       }
-    }
-    const orderOf = ({ shared }: { shared: OpenedShared }) => sharedKinds.indexOf(shared.head.kind);
-    for (const { id, rev, isWinner, shared } of [...opened].sort((a, b) => orderOf(a) - orderOf(b))) {
+    };
+    const takeOne = async (leaf: OpenedLeaf) => {
       try {
-        await take(shared);
-        if (!isWinner) losers.set(id, [...(losers.get(id) ?? []), rev]);
+        await take(leaf.shared);
+        if (!leaf.isWinner) losers.push(leaf);
       } catch (error) {
         if (!(error instanceof Refusal)) throw error;
-        reasons.set(id, error);
+        reasons.set(leaf.id, error);
       }
+    };
+    await atOnce(ids.map((id) => () => openAll(id)));
+    for (const kind of sharedKinds) {
+      const ofKind = opened.filter(({ shared }) => shared.head.kind === kind);
+      await atOnce(
+        byDocument(ofKind).map((leaves) => async () => {
+          for (const leaf of leaves) await takeOne(leaf);
+        }),
+      );
     }
-    for (const [id, revs] of losers)
-      if (!reasons.has(id)) for (const rev of revs) await replica.drop(id, rev).catch(() => undefined);
+    for (const { id, rev } of losers)
+      if (!reasons.has(id)) await replica.drop(id, rev).catch(() => undefined);
     for (const id of ids) await refused.note(id, reasons.get(id)?.reason ?? null);
     for (const id of spoilt) await onSpoilt(id);
     return ids.length - reasons.size;
@@ -255,8 +296,45 @@ export function createReceiver(parts: ReceiverParts): Receiver {
   };
 }
 
+/** A version of a sealed copy, opened. */
+interface OpenedLeaf {
+  id: string;
+  rev: string;
+  isWinner: boolean;
+  shared: OpenedShared;
+}
+
+/** What must be taken in one after another: versions of one document, all patients, all pieces of videos. */
+function byDocument(leaves: readonly OpenedLeaf[]): OpenedLeaf[][] {
+  const groups = new Map<string, OpenedLeaf[]>();
+  for (const leaf of leaves) {
+    const { kind, id } = leaf.shared.head;
+    const key = kind === 'patient' || kind === 'piece' ? kind : id;
+    groups.set(key, [...(groups.get(key) ?? []), leaf]);
+  }
+  return [...groups.values()];
+}
+
+/** Runs jobs at once, and throws what the first of them threw, once all are over. */
+async function atOnce(jobs: readonly (() => Promise<void>)[]): Promise<void> {
+  const results = await Promise.allSettled(jobs.map((job) => job()));
+  for (const result of results) if (result.status === 'rejected') throw result.reason;
+}
+
 /** Reasons for which nobody can use what lies there. */
 const spoils = new Set(['garbage', 'forged', 'no-member', 'other-place']);
+
+type KeptRecording = NonNullable<Awaited<ReturnType<Repository['recordings']['find']>>>;
+
+/** A piece that came before the others of its video. */
+const waitingPieceSchema = z.strictObject({ replicaId: z.uuid(), piece: sharedPieceSchema });
+
+/** What is known of a document as it arrived. */
+function sharedRow(head: SharedHead, id: string, content: string, ancestors: string[]): SharedRow {
+  const { replicaId, kind, patientId, by, recipients } = head;
+  const sealedFor = recipients.map(shortKey);
+  return { replicaId, of: { kind, id }, patientId, content, ancestors, by, sealedFor, edition: '' };
+}
 
 /** Whether two records under one pseudonym are of one person: they have a plan or a session in common. */
 function isOnePerson(here: PatientDocument, there: PatientDocument): boolean {
@@ -287,6 +365,8 @@ async function keep(
       return replica.change('plan', place, (here) => merged('plan', here, there.document));
     case 'session':
       return replica.change('session', place, (here) => merged('session', here, there.document));
+    case 'piece':
+      return; // Kept once all of them have come.
     case 'recording': {
       for (let attempt = 1; ; attempt++) {
         const kept = await recordings.find(place);

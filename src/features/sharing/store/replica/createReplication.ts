@@ -3,7 +3,7 @@ import type { Replica } from '#device/replica/openReplica';
 import type { Repository } from '#device/storage/repository';
 import type { KeptChange } from '#device/storage/watchChanges';
 import type { People } from '#documents/practice/peopleNote';
-import type { SharedKind } from '#documents/practice/sharedHead';
+import type { SharedKind, SharedScope } from '#documents/practice/sharedHead';
 import type { KeyPair } from '#shell/seal';
 import { readCircle, type Circle } from './circle';
 import { createReceiver } from './createReceiver';
@@ -18,7 +18,7 @@ export interface ReplicationParts {
   readPeople(): Promise<People>;
   /** The keys of this device, the one in use first; never none. */
   readKeys(): Promise<readonly KeyPair[]>;
-  withRecordings: boolean;
+  scope: SharedScope;
   /** Called when everything on this device was deleted, which is its own business. */
   onErased(): void;
   newId(): string;
@@ -55,7 +55,7 @@ const kindOf: Record<string, SharedKind> = {
 
 /** @param onChange  called when something here is to be sent */
 export async function createReplication(parts: ReplicationParts, onChange: () => void): Promise<Replication> {
-  const { repository, replica, readPeople, readKeys, withRecordings, onErased, newId, now } = parts;
+  const { repository, replica, readPeople, readKeys, scope, onErased, newId, now } = parts;
   const rows = repository.replica;
   const patients = createPatientIndex(repository);
   const refused = await readRefused(rows);
@@ -72,7 +72,7 @@ export async function createReplication(parts: ReplicationParts, onChange: () =>
     replica,
     patients,
     circle,
-    withRecordings: () => withRecordings,
+    scope,
     newId,
     now,
   });

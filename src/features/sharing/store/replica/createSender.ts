@@ -3,11 +3,18 @@ import type { Replica } from '#device/replica/openReplica';
 import type { Repository } from '#device/storage/repository';
 import { StorageProblem } from '#device/storage/storageProblem';
 import { contentHash } from '#documents/practice/contentHash';
-import { sharedBounds, sharedKinds, type SharedKind } from '#documents/practice/sharedHead';
+import {
+  isInScope,
+  sharedBounds,
+  sharedKinds,
+  type SharedKind,
+  type SharedScope,
+} from '#documents/practice/sharedHead';
+import { pieceOf } from '#documents/practice/sharedPiece';
 import { isForAll, type Circle } from './circle';
 import type { PatientIndex } from './patientIndex';
-import { sealShared } from './sealShared';
-import { findShared } from './sharedDocuments';
+import { sealPiece, sealShared } from './sealShared';
+import { findShared, listPieces, readPiece } from './sharedDocuments';
 import { listRows, readRow, shortKey, writeRow, type SharedRow } from './sharedRow';
 
 export interface SenderParts {
@@ -15,8 +22,7 @@ export interface SenderParts {
   replica: Replica;
   patients: PatientIndex;
   circle: () => Promise<Circle>;
-  /** Whether recordings are shared as well. */
-  withRecordings: () => boolean;
+  scope: SharedScope;
   newId(): string;
   now(): Date;
 }
@@ -36,7 +42,7 @@ export function createSender({
   replica,
   patients,
   circle,
-  withRecordings,
+  scope,
   newId,
   now,
 }: SenderParts): Sender {
@@ -75,7 +81,8 @@ export function createSender({
     const everybody = await circle();
     const content = contentHash(kind, kept.document);
     const isSame = row?.content === content;
-    if (row !== null && isSame && isForAll(everybody, row.sealedFor)) {
+    const isSettled = isSame || kind === 'piece'; // A piece of another video stays as it came first.
+    if (row !== null && isSettled && isForAll(everybody, row.sealedFor)) {
       if (row.edition !== edition && edition !== '') await writeRow(rows, kind, id, { ...row, edition });
       return;
     }
@@ -95,13 +102,15 @@ export function createSender({
         ...facts,
         sealedAt: now().toISOString(),
         patientId: patient.id,
-        sessionId: kind === 'recording' ? await sessionOf(repository, id) : null,
+        sessionId: await sessionOf(repository, kind, id),
         ancestors,
       },
       kept.document,
       everybody.own,
     );
-    await replica.put(replicaId, sealed);
+    const bytes = kind === 'piece' ? await readPiece(repository, id) : null;
+    const piece = bytes === null ? null : await sealPiece(everybody.members, bytes.blob);
+    await replica.put(replicaId, sealed, piece);
     await writeRow(rows, kind, id, {
       replicaId,
       of: { kind, id },
@@ -128,8 +137,11 @@ export function createSender({
 
   return {
     async send(kind, id) {
-      if (kind === 'recording' && !withRecordings()) return;
-      await sendOne(kind, id);
+      if (isInScope(kind, scope)) await sendOne(kind, id);
+      if (kind !== 'recording' || !isInScope('piece', scope)) return;
+      for (const piece of await listPieces(repository, id)) await sendOne('piece', piece.id, piece.edition);
+      for (const { of } of await listRows(rows))
+        if (of?.kind === 'piece' && pieceOf(of.id).recordingId === id) await sendOne('piece', of.id);
     },
     async sendAll() {
       const known = new Map<string, SharedRow>();
@@ -137,11 +149,11 @@ export function createSender({
         if (row.of !== null) known.set(`${row.of.kind}:${row.of.id}`, row);
       const everybody = await circle();
       for (const kind of sharedKinds) {
-        const kept = await rows.editions(kind);
+        const kept = kind === 'piece' ? await listPieces(repository) : await rows.editions(kind);
         const ids = new Set(kept.map(({ id }) => id));
         for (const { of } of known.values())
           if (of?.kind === kind && !ids.has(of.id)) await sendOne(kind, of.id);
-        if (kind === 'recording' && !withRecordings()) continue;
+        if (!isInScope(kind, scope)) continue;
         for (const { id, edition } of kept) {
           const row = known.get(`${kind}:${id}`);
           const isSent = row !== undefined && row.edition === edition && isForAll(everybody, row.sealedFor);
@@ -169,9 +181,11 @@ export function withVersion(ancestors: readonly string[], content: string): stri
 
 async function isGone({ replica, recordings }: Repository, kind: SharedKind, id: string): Promise<boolean> {
   if (kind === 'recording') return (await recordings.find(id)) === null;
+  if (kind === 'piece') return (await recordings.find(pieceOf(id).recordingId)) === null;
   return (await replica.find(kind, id)) === null;
 }
 
-async function sessionOf({ recordings }: Repository, id: string): Promise<string | null> {
-  return (await recordings.facts([id]))[0]?.visitId ?? null;
+async function sessionOf({ recordings }: Repository, kind: SharedKind, id: string): Promise<string | null> {
+  if (kind !== 'recording' && kind !== 'piece') return null;
+  return (await recordings.facts([pieceOf(id).recordingId]))[0]?.visitId ?? null;
 }

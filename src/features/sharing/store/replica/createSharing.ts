@@ -4,6 +4,7 @@ import { RoundProblem, type Replica, type RoundFault } from '#device/replica/ope
 import type { OpenedRepository } from '#device/storage/openRepository';
 import { StorageProblem } from '#device/storage/storageProblem';
 import type { People } from '#documents/practice/peopleNote';
+import { sharedScopes } from '#documents/practice/sharedHead';
 import { z } from '#documents/schema/zod';
 import { explainProblem } from '#shell/explainProblem';
 import type { KeyPair } from '#shell/seal';
@@ -18,8 +19,7 @@ const settingsSchema = z.strictObject({
   address: z.string().max(500),
   user: z.string().max(200),
   password: z.string().max(500),
-  /** Whether recordings are shared as well. */
-  recordings: z.boolean(),
+  scope: z.enum(sharedScopes),
   isOn: z.boolean(),
 });
 export type SharingSettings = z.infer<typeof settingsSchema>;
@@ -78,7 +78,7 @@ const longestWaitMs = 120_000;
 const pollMs = 60_000;
 
 const off: Omit<SharingState, 'allowed'> = {
-  settings: { address: '', user: '', password: '', recordings: false, isOn: false },
+  settings: { address: '', user: '', password: '', scope: 'records', isOn: false },
   state: 'off',
   sentence: null,
   lastAt: null,
@@ -125,7 +125,7 @@ export function createSharing(world: SharingWorld): Sharing {
       replica,
       readPeople,
       readKeys,
-      withRecordings: settings.recordings,
+      scope: settings.scope,
       newId,
       now,
     };

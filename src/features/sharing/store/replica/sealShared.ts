@@ -2,6 +2,7 @@ import { base64 } from '@scure/base';
 import { contentHash } from '#documents/practice/contentHash';
 import type { SharedDocument } from '#documents/practice/mergeShared';
 import { readSharedHead, sharedBounds, type SharedHead } from '#documents/practice/sharedHead';
+import type { SharedPiece } from '#documents/practice/sharedPiece';
 import { markFor } from '#shell/memberMarks';
 import { isSealed, sealFor, unseal, type KeyPair } from '#shell/seal';
 import { firstLine } from '../firstLine';
@@ -50,6 +51,28 @@ export async function sealShared(
   const whole = new Blob([line, `\n${JSON.stringify(marks)}\n`, ...(packed === null ? [] : [packed.part])]);
   const sealed = await sealFor(facts.recipients, whole);
   return base64.encode(new Uint8Array(await sealed.arrayBuffer()));
+}
+
+/** @returns  base64; who made it is said by the document that it belongs to, which has its SHA-256 */
+export async function sealPiece(recipients: readonly string[], piece: Blob): Promise<string> {
+  return base64.encode(new Uint8Array(await (await sealFor(recipients, piece)).arrayBuffer()));
+}
+
+/**
+ * Opens the piece of a video that belongs to a document.
+ *
+ * @throws Refusal
+ */
+export async function openPiece(
+  sealed: Blob | null,
+  { bytes, sha256 }: Pick<SharedPiece, 'bytes' | 'sha256'>,
+  keys: readonly KeyPair[],
+): Promise<Blob> {
+  if (sealed === null || sealed.size > bytes + addedBytes || !(await isSealed(sealed)))
+    throw new Refusal('garbage');
+  const { opened } = await openWith(keys, sealed);
+  if (opened.size !== bytes || (await hashOf(opened)) !== sha256) throw new Refusal('forged');
+  return opened;
 }
 
 export interface OpenedShared {

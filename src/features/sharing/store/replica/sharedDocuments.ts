@@ -1,13 +1,22 @@
 import { planRecordSchema } from '#device/storage/keptSchemas';
 import type { Repository } from '#device/storage/repository';
+import { videoType } from '#device/storage/videos';
 import { readPatient } from '#documents/patient/readPatient';
 import type { SharedDocuments } from '#documents/practice/mergeShared';
 import type { SharedKind } from '#documents/practice/sharedHead';
+import {
+  pieceBytes,
+  pieceId,
+  pieceOf,
+  sharedPieceSchema,
+  type SharedPiece,
+} from '#documents/practice/sharedPiece';
 import { readRecording } from '#documents/recording/readRecording';
 import { plainName } from '#documents/schema/plainName';
 import { readSession } from '#documents/session/readSession';
 import { tombstoneName } from '#shell/receivedNotes';
 import { patientOf } from '../handOver/packHandOver';
+import { hashOf } from '../packedPart';
 
 /** A document that is kept here, and whose it is. */
 export type KeptShared = {
@@ -16,10 +25,11 @@ export type KeptShared = {
 
 /** A document as it is kept here; null where there is none. */
 export async function findShared(
-  { replica, sessions, recordings }: Repository,
+  repository: Repository,
   kind: SharedKind,
   id: string,
 ): Promise<KeptShared | null> {
+  const { replica, sessions, recordings } = repository;
   if (kind === 'patient') {
     const document = await replica.find('patient', id);
     return document === null ? null : { kind, document, pseudonym: document.pseudonym };
@@ -32,11 +42,69 @@ export async function findShared(
     const document = await replica.find('session', id);
     return document === null ? null : { kind, document, pseudonym: document.patient };
   }
+  if (kind === 'piece') return findPiece(repository, id);
   const kept = await recordings.find(id);
   const session =
     kept === null || kept.facts.visitId === null ? null : await sessions.find(kept.facts.visitId);
   if (kept === null || session === null) return null;
   return { kind, document: kept.recording, pseudonym: session.patient };
+}
+
+/** A piece of a video that is measured already, or never will be. */
+async function findPiece(repository: Repository, id: string): Promise<KeptShared | null> {
+  const { recordingId, index } = pieceOf(id);
+  const [facts] = await repository.recordings.facts([recordingId]);
+  const bytes = await readPiece(repository, id);
+  if (bytes === null || facts === undefined || facts.visitId === null || facts.fromVideo === 'waiting')
+    return null;
+  const session = await repository.sessions.find(facts.visitId);
+  if (session === null) return null;
+  const document: SharedPiece = {
+    id,
+    recordingId,
+    index,
+    of: Math.ceil(bytes.ofBytes / pieceBytes),
+    type: bytes.blob.type === 'video/mp4' ? 'video/mp4' : 'video/webm',
+    bytes: bytes.blob.size,
+    sha256: await hashOf(bytes.blob),
+    fromVideo: facts.fromVideo,
+  };
+  return { kind: 'piece', document, pseudonym: session.patient };
+}
+
+/** The bytes of a piece, and how many the whole video has; null where it is not here. */
+export async function readPiece(
+  { recordings, videos }: Repository,
+  id: string,
+): Promise<{ blob: Blob; ofBytes: number } | null> {
+  const { recordingId, index } = pieceOf(id);
+  const [facts] = await recordings.facts([recordingId]);
+  const video = facts?.video ?? null;
+  const file = video === null ? null : await videos.read(video);
+  if (file === null || file.size <= index * pieceBytes) return null;
+  const blob = file.slice(index * pieceBytes, (index + 1) * pieceBytes, videoType(video!));
+  return { blob, ofBytes: file.size };
+}
+
+/**
+ * The pieces of the videos here that can be shared, and the video of each.
+ *
+ * @param recordingId  of all recordings where left out
+ */
+export async function listPieces(
+  { recordings, videos }: Repository,
+  recordingId?: string,
+): Promise<{ id: string; edition: string }[]> {
+  const sizes = new Map((await videos.list()).map(({ name, bytes }) => [name, bytes]));
+  const listed =
+    recordingId === undefined ? (await recordings.list()).found : await recordings.facts([recordingId]);
+  return listed.flatMap(({ id, video, fromVideo }) => {
+    const bytes = video === null || fromVideo === 'waiting' ? 0 : (sizes.get(video) ?? 0);
+    return Array.from({ length: Math.ceil(bytes / pieceBytes) }, (_, index) => ({
+      id: pieceId(id, index),
+      edition: video!,
+    }));
+  });
 }
 
 /**
@@ -60,6 +128,8 @@ export function readShared(kind: SharedKind, document: unknown): KeptShared {
       const session = readSession(document);
       return { kind, document: session, pseudonym: session.patient };
     }
+    case 'piece':
+      return { kind, document: sharedPieceSchema.parse(document), pseudonym: '' };
     case 'recording':
       return { kind, document: readRecording(document), pseudonym: '' };
   }
@@ -76,7 +146,9 @@ export async function removeShared(
   if (kind === 'session') {
     await repository.notes.write(tombstoneName(id), at.slice(0, 10));
     await repository.sessions.remove(id);
-  } else if (kind === 'plan') await repository.plans.remove(id);
+  } else if (kind === 'piece')
+    return; // The video goes with its recording.
+  else if (kind === 'plan') await repository.plans.remove(id);
   else if (kind === 'recording') await repository.recordings.remove(id);
   else {
     await repository.patients.remove(id);

@@ -1,16 +1,14 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 import type { ReplicaRows } from '#device/storage/replicaRows';
-import type { SharedKind } from '#documents/practice/sharedHead';
+import { sharedKinds, type SharedKind } from '#documents/practice/sharedHead';
 import { z } from '#documents/schema/zod';
 
 /** What this device knows of a document that is shared. */
 const rowSchema = z.strictObject({
   replicaId: z.uuid().describe('Under which it lies on the server.'),
   /** The document's own kind and id; null once it was deleted, so that nothing says what it was. */
-  of: z
-    .strictObject({ kind: z.enum(['patient', 'plan', 'session', 'recording']), id: z.string() })
-    .nullable(),
+  of: z.strictObject({ kind: z.enum(sharedKinds), id: z.string() }).nullable(),
   patientId: z.uuid(),
   /** The version that the server has. */
   content: z.string(),

@@ -19,6 +19,12 @@ export const PouchInNode = ['memory', 'leveldb', 'http']
   .concat(plugin('pouchdb-replication'))
   .reduce<PouchInNode>((pouch, one) => pouch.plugin(one), plugin('pouchdb-core') as PouchInNode);
 
+// In Node, PouchDB asks an answer for a Buffer, as only node-fetch gives it.
+Object.defineProperty(Response.prototype, 'buffer', {
+  value: async function (this: Response) {
+    return Buffer.from(await this.arrayBuffer());
+  },
+});
 // More devices than one process usually has.
 PouchInNode.setMaxListeners(200);
 

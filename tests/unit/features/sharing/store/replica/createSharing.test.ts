@@ -34,7 +34,7 @@ async function startServer() {
 }
 
 const [ownKey, theirKey] = await Promise.all([newKeyPair(), newKeyPair()]);
-const access = { user: '', password: '', recordings: false };
+const access = { user: '', password: '', scope: 'records' as const };
 let names = 0;
 
 async function deviceOf(

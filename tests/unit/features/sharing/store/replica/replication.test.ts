@@ -4,6 +4,7 @@ import { afterAll, beforeEach, describe, expect, it } from 'vitest';
 import { storageProblem } from '#device/storage/storageProblem';
 import type { PatientDocument } from '#documents/patient/patientDocument';
 import { contentHash } from '#documents/practice/contentHash';
+import { pieceBytes } from '#documents/practice/sharedPiece';
 import { emptyReview } from '#documents/recording/reviewSchema';
 import { sealShared } from '#features/sharing/store/replica/sealShared';
 import { newKeyPair } from '#shell/seal';
@@ -120,8 +121,8 @@ describe('sharing within a practice, against a server of the replication protoco
 
   it('brings recordings where asked, after their session, and keeps the remarks of both', async () => {
     const both = [
-      await practiceDevice('AB', { withRecordings: true }),
-      await practiceDevice('KN', { withRecordings: true }),
+      await practiceDevice('AB', { scope: 'recordings' }),
+      await practiceDevice('KN', { scope: 'recordings' }),
     ] as const;
     const [ab, kn] = both;
     await ab.add(kn);
@@ -160,6 +161,48 @@ describe('sharing within a practice, against a server of the replication protoco
     await ab.exchange(server);
     expect(await ab.repository.recordings.find(recording.id)).toBeNull();
     expect(ab.replication.refused.list()).toEqual([]);
+  });
+
+  it('brings videos where asked, in pieces, and puts them together once all have come', async () => {
+    const [ab, kn] = [
+      await practiceDevice('AB', { scope: 'videos' }),
+      await practiceDevice('KN', { scope: 'videos' }),
+    ];
+    await ab.add(kn);
+    await kn.add(ab);
+    const recording = smallRecording();
+    const session = inventedSession('Blue Heron 7');
+    const bytes = Uint8Array.from({ length: 2 * pieceBytes + 7 }, (_, at) => (at * 31) % 251);
+    const video = new Blob([bytes], { type: 'video/mp4' });
+    await ab.repository.patients.add(heron);
+    await ab.repository.keepTogether(session, [{ recording, visitId: session.id, fromVideo: 'done', video }]);
+    await ab.exchange(server);
+    expect(await documentsOn(server)).toHaveLength(6);
+    server.cutAfter(2_000_000);
+    await kn.exchange(server).catch(() => undefined);
+    expect(server.isCut()).toBe(true);
+    expect((await kn.repository.videos.list()).length).toBe(0);
+    server.mend();
+    await kn.exchange(server);
+    const { facts } = (await kn.repository.recordings.find(recording.id))!;
+    expect(facts).toMatchObject({ fromVideo: 'done', visitId: session.id });
+    const arrived = await kn.repository.videos.read(facts.video!);
+    expect(Buffer.from(await arrived!.arrayBuffer()).equals(bytes)).toBe(true);
+    expect(readAll(server.folder).includes(Buffer.from(bytes.subarray(1000, 1100)))).toBe(false);
+    await kn.reopen();
+    await kn.exchange(server);
+    await ab.exchange(server);
+    expect(await documentsOn(server)).toHaveLength(6);
+
+    // What is freed on one device stays on the other.
+    await ab.repository.freeVideos('2100-01-01T00:00:00.000Z');
+    await ab.exchange(server);
+    await kn.exchange(server);
+    expect(await kn.repository.videos.list()).toHaveLength(1);
+    await kn.repository.recordings.remove(recording.id);
+    await kn.exchange(server);
+    await ab.exchange(server);
+    expect(await ab.repository.recordings.find(recording.id)).toBeNull();
   });
 
   it('deletes on all devices what one of them deleted, and nothing that a device lost or erased', async () => {
