@@ -6,6 +6,7 @@ import { benchClose } from './tools/benchClose';
 import { benchCore } from './tools/benchCore';
 import { benchHome } from './tools/benchHome';
 import { benchLive } from './tools/benchLive';
+import { benchPractice } from './tools/benchPractice';
 import { benchRecorded } from './tools/benchRecorded';
 import { benchReview } from './tools/benchReview';
 import { checkOutput } from './tools/checkInput';
@@ -27,6 +28,7 @@ const parts = {
     benchLive(await browser(), join(projectRoot, 'fixtures/example.mp4'), model),
   core: () => Promise.resolve(benchCore(join(projectRoot, 'fixtures/example.session.json'))),
   clinic: () => benchClinic(join(projectRoot, 'fixtures/example.session.json')),
+  practice: () => benchPractice(),
   review: () => benchReview(join(projectRoot, 'fixtures/example.session.json')),
   home: () =>
     benchHome(
