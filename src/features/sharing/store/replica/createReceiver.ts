@@ -16,7 +16,7 @@ import { Refusal } from './refusal';
 import type { Refused } from './refused';
 import { openPiece, openShared, type OpenedShared } from './sealShared';
 import { findShared, readShared, removeShared, type KeptShared } from './sharedDocuments';
-import { readRow, shortKey, writeRow, type SharedRow } from './sharedRow';
+import { feedKey, readRow, shortKey, writeRow, type SharedRow } from './sharedRow';
 
 export interface ReceiverParts {
   repository: Repository;
@@ -50,7 +50,6 @@ export interface Receiver {
 
 /** Opened at once. */
 const batch = 20;
-const feedKey = 'feed';
 /** Of pieces that wait for the others of their video. */
 const waitingKey = (id: string) => `piece:${id}`;
 const aliasOf = (patientId: string) => `alias:${patientId}`;

@@ -10,7 +10,7 @@ import { createReceiver } from './createReceiver';
 import { createSender } from './createSender';
 import { createPatientIndex } from './patientIndex';
 import { readRefused, type Refused } from './refused';
-import { listRows, type SharedRow } from './sharedRow';
+import { forgetSent, listRows, type SharedRow } from './sharedRow';
 
 export interface ReplicationParts {
   repository: Repository;
@@ -57,6 +57,7 @@ const kindOf: Record<string, SharedKind> = {
 export async function createReplication(parts: ReplicationParts, onChange: () => void): Promise<Replication> {
   const { repository, replica, readPeople, readKeys, scope, onErased, newId, now } = parts;
   const rows = repository.replica;
+  if ((await replica.changes(0, 1)).ids.length === 0) await forgetSent(rows);
   const patients = createPatientIndex(repository);
   const refused = await readRefused(rows);
   const queue = createQueue();

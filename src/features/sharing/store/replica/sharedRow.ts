@@ -23,6 +23,8 @@ const rowSchema = z.strictObject({
 export type SharedRow = z.infer<typeof rowSchema>;
 
 const prefix = 'row:';
+/** Up to where the sealed copies were looked at. */
+export const feedKey = 'feed';
 
 /** The key of a document's row: a hash, so that what was deleted can't be told from it. */
 function rowKey(kind: SharedKind, id: string): string {
@@ -48,6 +50,13 @@ export async function writeRow(
 
 export async function listRows(rows: ReplicaRows): Promise<SharedRow[]> {
   return (await rows.list(prefix)).flatMap(({ value }) => parseRow(value) ?? []);
+}
+
+/** For where the sealed copies were lost: everything counts as not sent, except that what was deleted stays so. */
+export async function forgetSent(rows: ReplicaRows): Promise<void> {
+  await rows.remove(feedKey);
+  for (const row of await listRows(rows))
+    if (row.of !== null) await writeRow(rows, row.of.kind, row.of.id, { ...row, sealedFor: [] });
 }
 
 /** Null for none, or for one that can't be read: then the document is sent again. */

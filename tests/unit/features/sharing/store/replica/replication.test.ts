@@ -224,6 +224,27 @@ describe('sharing within a practice, against a server of the replication protoco
     await only(kn);
   });
 
+  it('shares with another server, and again where the sealed copies of the device were lost', async () => {
+    const [ab, kn] = await two();
+    await ab.repository.patients.add(heron);
+    await ab.exchange(server);
+    const other = await startReplicaServer();
+    servers.push(other);
+    await ab.exchange(other);
+    expect(await documentsOn(other)).toHaveLength(1);
+    await ab.replica.destroy();
+    await ab.reopen();
+    const third = await startReplicaServer();
+    servers.push(third);
+    await ab.exchange(third);
+    await kn.exchange(third);
+    expect(await only(kn)).toEqual(heron);
+    await ab.exchange(server); // Where the earlier copy is still.
+    await kn.exchange(server);
+    expect(await only(ab)).toEqual(heron);
+    expect(await documentsOn(server)).toHaveLength(1);
+  });
+
   it('sends nothing of a demo patient, and no session without a patient', async () => {
     const [ab, kn] = await two();
     await ab.repository.patients.add(inventedPatient('Grey Otter 3', { note: 'Invented.' }));
