@@ -128,7 +128,7 @@ function Refusals() {
           <ul aria-label="Not taken in from the server">
             {refused.map(({ reason, count }) => (
               <li key={reason}>
-                {count} {refusalWords[reason]}
+                {refusalWords[reason].what}: {count}. {refusalWords[reason].then}
               </li>
             ))}
           </ul>

@@ -16,20 +16,41 @@ export const refusalReasons = [
 export type RefusalReason = (typeof refusalReasons)[number];
 
 /** What each comes to: what it is, and what to do. */
-export const refusalWords: Record<RefusalReason, string> = {
-  garbage: 'not documents of this program. Ask who runs the server who else writes to this database.',
-  'other-people':
-    'sealed for other people. If a colleague has just added your key, they are sent again for you; otherwise ask whether this is your practice’s database.',
-  'no-member':
-    'from somebody whose key is not in your list of colleagues. Add the colleague, or ask who writes to this database.',
-  forged: 'changed on the way, or not from the colleague that they name. Nothing of them was used.',
-  'other-place': 'copied to another place on the server. Nothing of them was used.',
-  invalid: 'not readable by this program. If a colleague has a newer version, update this one.',
-  namesake:
-    'of a patient whose pseudonym is used here for somebody with no plan or session in common. If they are one person, hand the record over by file; if not, one of you needs another pseudonym.',
-  'of-another': 'with the id of something that is kept here of another patient. Nothing here was changed.',
-  waits: 'waiting for the record or the session that they belong to.',
-  'gone-there': 'deleted on the server by nobody of the practice. Nothing was deleted here.',
+export const refusalWords: Record<RefusalReason, { what: string; then: string }> = {
+  garbage: {
+    what: 'No document of this program',
+    then: 'Ask who runs the server who else writes to this database.',
+  },
+  'other-people': {
+    what: 'Sealed for other people',
+    then: 'If a colleague has just added your key, it is sent again for you. Otherwise ask whether this is your practice’s database.',
+  },
+  'no-member': {
+    what: 'From somebody whose key is not in your list of colleagues',
+    then: 'Add the colleague, or ask who writes to this database.',
+  },
+  forged: {
+    what: 'Changed on the way, or not from the colleague that it names',
+    then: 'Nothing of it was used.',
+  },
+  'other-place': { what: 'Copied to another place on the server', then: 'Nothing of it was used.' },
+  invalid: {
+    what: 'Not readable by this program',
+    then: 'If a colleague has a newer version of the program, update this one.',
+  },
+  namesake: {
+    what: 'Of a patient whose pseudonym is used here for somebody with no plan or session in common',
+    then: 'If they are one person, hand the record over by file. If not, one of you needs another pseudonym.',
+  },
+  'of-another': {
+    what: 'With the id of something that is kept here of another patient',
+    then: 'Nothing here was changed.',
+  },
+  waits: { what: 'Waiting for the record or the session that it belongs to', then: 'It may still come.' },
+  'gone-there': {
+    what: 'Deleted on the server, by nobody of the practice',
+    then: 'Nothing was deleted here, and it is sent again.',
+  },
 };
 
 /** A sealed copy that is not taken in. */
@@ -38,7 +59,7 @@ export class Refusal extends Problem {
     readonly reason: RefusalReason,
     options?: ErrorOptions,
   ) {
-    super('file', `A shared document was refused: ${refusalWords[reason]}`, options);
+    super('file', `${refusalWords[reason].what}. ${refusalWords[reason].then}`, options);
     this.name = 'Refusal';
   }
 }
