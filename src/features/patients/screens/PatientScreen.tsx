@@ -125,6 +125,7 @@ function Page() {
         ) : session === undefined ? (
           <>
             <PatientNeeds sessions={sessions} />
+            <OtherVersions />
             <ProgrammeCard sessions={sessions} />
             <CourseCard course={course} />
             <ChangeCard course={course} />
@@ -164,7 +165,6 @@ function Below({ sessions, course }: { sessions: readonly ListedSession[]; cours
         <WhoCard />
         <RestrictionsCard />
         <RedFlagsCard />
-        <OtherVersions />
       </PatientGroup>
       <PatientGroup id="group-measuring" title="Your own error and eye">
         <OwnErrorCard course={course} />
