@@ -30,6 +30,7 @@ async function openTests(page: Page) {
     .getByRole('button', { name: new RegExp(session.patient, 'i') })
     .click();
   const card = page.getByRole('region', { name: 'Tests of function' });
+  await card.getByRole('heading', { name: 'Tests of function' }).click();
   await card.getByRole('button', { name: 'Write down a test' }).click();
   return card;
 }
