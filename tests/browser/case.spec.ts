@@ -1,6 +1,7 @@
 import { expect, test, type Page } from '@playwright/test';
 import { projectRoot } from '#tools/commands/tools/projectRoot';
 import { accessibilityFaults } from '../support/browser/accessibilityFaults';
+import { openAnew } from '../support/browser/openAnew';
 
 /** Invented. */
 const pseudonym = 'Invented Otter 52';
@@ -111,6 +112,7 @@ test('answers, warning signs and values after surgery are written down, and a qu
   await lines.getByLabel('Your initials').fill('AB');
   await lines.getByRole('button', { name: 'Keep the value' }).click();
   await expect(lines).toContainText(/Bending, percent of the other knee: met\. 96 %/);
+  await expect(lines).toContainText(/Control: .*mean of the operated leg: not measured\./);
 
   const signs = await unfold(page, 'Warning signs asked about');
   await signs.getByRole('button', { name: 'Write down a visit' }).click();
@@ -145,4 +147,7 @@ test('answers, warning signs and values after surgery are written down, and a qu
   await asked.getByRole('button', { name: 'Keep the answers' }).click();
   await expect(asked).toContainText('No score is known for this one.');
   expect(await accessibilityFaults(page)).toEqual([]);
+
+  await openAnew(page);
+  await expect(page.getByRole('list', { name: 'Patients' })).toContainText(/a sign at the visit of \w+ \d/);
 });
