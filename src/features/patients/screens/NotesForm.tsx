@@ -175,7 +175,10 @@ export function NotesForm({ notes, onSave, onCancel }: Props) {
         />
       </Field>
       {lacks !== null && <p role="alert">{lacks}</p>}
-      <p className="small soft">This stays on this device, and in its backups. No names.</p>
+      <p className="small soft">
+        This stays on this device and in its backups, and goes sealed to colleagues where the practice shares.
+        No names.
+      </p>
       <div className="dialog-answers">
         <Button className="button" onPress={onCancel}>
           Cancel

@@ -100,7 +100,7 @@ function Everybody() {
           <h2>Nobody is kept on this device yet</h2>
           <p>
             A patient appears here with the first session that is opened or kept under a pseudonym. Nothing
-            leaves this device.
+            leaves this device, unless you hand a patient over or share under “Practice”.
           </p>
           <p>
             To look around first, load three invented patients with six weeks of sessions. They are marked as

@@ -114,7 +114,7 @@ export function TherapistStart() {
           <h2>Your video stays here</h2>
           <p>
             Everything stays on this device: a video is read, measured and drawn in this browser, what you
-            record at home is kept in it, and nothing is sent anywhere.
+            record at home is kept in it, and nothing is sent anywhere, unless you share within your practice.
           </p>
           <OfflineLine />
           <DeviceLine />
