@@ -50,6 +50,8 @@ export function createSender({
 
   const sendDeleted = async (kind: SharedKind, id: string, row: SharedRow) => {
     if (!(await isGone(repository, kind, id))) return;
+    // Where everything on this device was deleted meanwhile, nothing is known of it: that is no word to colleagues.
+    if ((await readRow(rows, kind, id)) === null) return;
     const { own, by, members, takenOut } = await circle();
     const sealed = await sealShared(
       {
