@@ -14,19 +14,22 @@ const plugin = (name: string) => {
 };
 
 /** PouchDB with what a test in Node needs of it: databases in memory and in files, and replication. */
-export const PouchInNode = ['memory', 'leveldb', 'http']
-  .map((name) => plugin(`pouchdb-adapter-${name}`))
-  .concat(plugin('pouchdb-replication'))
-  .reduce<PouchInNode>((pouch, one) => pouch.plugin(one), plugin('pouchdb-core') as PouchInNode);
+export const PouchInNode = prepared(plugin('pouchdb-core') as PouchInNode);
 
-// In Node, PouchDB asks an answer for a Buffer, as only node-fetch gives it.
-Object.defineProperty(Response.prototype, 'buffer', {
-  value: async function (this: Response) {
-    return Buffer.from(await this.arrayBuffer());
-  },
-});
-// More devices than one process usually has.
-PouchInNode.setMaxListeners(200);
+/** It is one for the whole process, and test files that share one load this module again. */
+function prepared(pouch: PouchInNode): PouchInNode {
+  if ('replicate' in pouch) return pouch;
+  for (const name of ['adapter-memory', 'adapter-leveldb', 'adapter-http', 'replication'])
+    pouch.plugin(plugin(`pouchdb-${name}`));
+  // In Node, PouchDB asks an answer for a Buffer, as only node-fetch gives it.
+  Object.defineProperty(Response.prototype, 'buffer', {
+    value: async function (this: Response) {
+      return Buffer.from(await this.arrayBuffer());
+    },
+  });
+  pouch.setMaxListeners(200); // More devices than one process usually has.
+  return pouch;
+}
 
 /** A server of the replication protocol over databases in a folder, as a handler of requests. */
 export function replicationHandler(folder: string): import('node:http').RequestListener {
