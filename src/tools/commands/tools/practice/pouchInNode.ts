@@ -18,7 +18,7 @@ export const PouchInNode = prepared(plugin('pouchdb-core') as PouchInNode);
 
 /** It is one for the whole process, and test files that share one load this module again. */
 function prepared(pouch: PouchInNode): PouchInNode {
-  if ('replicate' in pouch) return pouch;
+  if (Object.hasOwn(pouch, 'replicate')) return pouch;
   for (const name of ['adapter-memory', 'adapter-leveldb', 'adapter-http', 'replication'])
     pouch.plugin(plugin(`pouchdb-${name}`));
   // In Node, PouchDB asks an answer for a Buffer, as only node-fetch gives it.
