@@ -28,7 +28,7 @@ test('two colleagues share patients and sessions through a server, offline meanw
   await expect(status(kn)).toContainText('Up to date.');
   expect(await accessibilityFaults(kn.page)).toEqual([]);
 
-  // Without a network both go on working.
+  // Without a network both keep working.
   server.cutAfter(0);
   await expect(status(ab)).toContainText('The server does not answer.');
   await ab.note(heron.id, { goals: 'Stairs', changedAt: '2026-03-01T04:05:06.000Z' });
