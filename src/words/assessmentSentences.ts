@@ -158,11 +158,7 @@ export function bendCountSentences(count: BendCount): string[] {
     ...(inward === null && found !== null
       ? [`Whichever way those are, it counts as knee ${footWords(found)}.`]
       : []),
-    ...(deg.length === 0
-      ? []
-      : [
-          `The knee bent to about ${Math.round(Math.min(...deg))}° to ${Math.round(Math.max(...deg))}°; as published it is about 50°.`,
-        ]),
+    ...(deg.length === 0 ? [] : [`The knee bent to about ${rangeWords(deg)}; as published it is about 50°.`]),
     ...(more === 0 ? [] : [`Bends after the fifth do not count: ${more}.`]),
     'The line is the foot’s own, from heel to toes, where the eye takes the second toe. The camera does not tell ' +
       'whether the pace was kept or a hand helped.',
@@ -222,4 +218,10 @@ function differenceWords({ unit }: Assessment, difference: number): string {
   const size = Math.abs(difference);
   const [one, many] = unit === 'grade' ? ['grade', 'grades'] : unitWords[unit];
   return `${oneDecimal(size)} ${size === 1 ? one : many}`;
+}
+
+/** '48° to 52°', or '50°' where all are alike. */
+function rangeWords(deg: readonly number[]): string {
+  const [least, most] = [Math.round(Math.min(...deg)), Math.round(Math.max(...deg))];
+  return least === most ? `${most}°` : `${least}° to ${most}°`;
 }

@@ -46,7 +46,10 @@ test('the inward bends of a mini squat are counted in a recorded set', async ({ 
   await expect(card).toContainText('No recorded set (single-leg squat, left leg) is kept');
   await card.getByLabel('Or take it from a recorded set').selectOption({ index: 1 });
   await expect(card.getByRole('status')).toContainText('Inward of the foot in 3 of 5 bends: at ');
-  await expect(card.getByLabel('Right leg, each try, repetitions')).toHaveValue('3');
+  const field = card.getByLabel('Right leg, each try, repetitions');
+  await expect(field).toHaveValue('3');
+  // Beside the longest label.
+  expect((await field.boundingBox())!.width).toBeGreaterThan(0.45 * (await card.boundingBox())!.width);
   expect(await accessibilityFaults(page)).toEqual([]);
   await card.getByLabel('Left leg, each try, repetitions').fill('1');
   await sign(card);

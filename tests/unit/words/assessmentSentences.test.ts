@@ -64,6 +64,11 @@ describe('bendCountSentences(count)', () => {
     });
     expect(count).toMatch(/^Inward of the foot in 2 of 5 bends: at .+, .+\.$/);
     expect(deg).toBe('The knee bent to about 48° to 52°; as published it is about 50°.');
+    const [, alike] = bendCountSentences({
+      ...{ kind: 'counted', bends: bends([true, false]).map((one) => ({ ...one, bendDeg: 50.2 })) },
+      ...{ inward: 1, found: 'over', more: 0 },
+    });
+    expect(alike).toBe('The knee bent to about 50°; as published it is about 50°.');
   });
 
   it('gives no number where some can’t be told, and the class where they can’t change it', () => {
