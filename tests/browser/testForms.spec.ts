@@ -1,4 +1,5 @@
 import { expect, test, type Page } from '@playwright/test';
+import type { TaskId } from '#core/exercises/exercises';
 import { measure } from '#core/measurement/measure';
 import { buildRecording } from '#documents/recording/buildRecording';
 import { accessibilityFaults } from '../support/browser/accessibilityFaults';
@@ -7,11 +8,23 @@ import { demoSessions, saveSessions } from '../support/browser/saveSessions';
 import { smallRecordingParts } from '../support/smallRecording';
 import { filmPerson } from '../support/syntheticPerson';
 
-const setup = { task: 'single-leg-squat', side: 'right' } as const;
+/** Five of the right leg, inward in three. */
+const bends: Film = {
+  task: 'single-leg-squat',
+  repetitions: [15, -12, 14, 16, -10].map((peakDeg) => ({ peakDeg })),
+};
+const rises: Film = {
+  task: 'single-leg-sit-to-stand',
+  repetitions: Array.from({ length: 9 }, () => ({ peakDeg: 8, movingMs: 2400 })),
+};
+interface Film {
+  task: TaskId;
+  repetitions: { peakDeg: number; movingMs?: number }[];
+}
 
-/** The tests' card of a patient with a recorded set of five bends of the right leg, inward in three. */
-async function openTests(page: Page) {
-  const repetitions = [15, -12, 14, 16, -10].map((peakDeg) => ({ peakDeg }));
+/** The tests' card of a patient with a recorded set of the right leg, and in it the form. */
+async function openTests(page: Page, { task, repetitions }: Film = bends) {
+  const setup = { task, side: 'right' } as const;
   const { track } = filmPerson({ ...setup, repetitions, rateHz: 15 });
   const [kept] = demoSessions();
   const { id } = kept!.recording;
@@ -39,6 +52,27 @@ const sign = async (card: ReturnType<Page['getByRole']>) => {
   await card.getByLabel('Your initials').fill('ab');
   await card.getByRole('button', { name: 'Keep the test' }).click();
 };
+
+test('the count of a one-leg rise is taken from a recorded set, corrected by eye, and kept', async ({
+  page,
+}) => {
+  const card = await openTests(page, rises);
+  await card.getByLabel('Test', { exact: true }).selectOption('One-leg rise, to the end');
+  await expect(card).toContainText('No recorded set (single-leg sit-to-stand, left leg) is kept');
+  await card.getByLabel('Or take it from a recorded set').selectOption({ index: 1 });
+  await expect(card.getByRole('status')).toContainText(/^9 repetitions, from \d/);
+  await expect(card.getByRole('status')).toContainText('whether the other foot touched the floor');
+  const field = card.getByLabel('Right leg, each try, repetitions');
+  await expect(field).toHaveValue('9');
+  expect(await accessibilityFaults(page)).toEqual([]);
+
+  // Seen by eye: the other foot was put down in the last one.
+  await field.fill('8');
+  await card.getByLabel('Left leg, each try, repetitions').fill('12');
+  await sign(card);
+  await expect(card).toContainText('One-leg rise, to the end: left 12 repetitions; right 8 repetitions.');
+  await expect(card).toContainText(/Right: 9 repetitions by the camera, set 1 of .*2026\./);
+});
 
 test('the inward bends of a mini squat are counted in a recorded set', async ({ page }) => {
   const card = await openTests(page);
