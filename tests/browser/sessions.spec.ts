@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import AxeBuilder from '@axe-core/playwright';
@@ -7,6 +7,7 @@ import { verdicts } from '#core/scoring/verdict';
 import { browserSwitches, findBrowser } from '#tools/commands/tools/findBrowser';
 import { openKeptSessions } from '#tools/commands/tools/openKeptSessions';
 import { verdictWords } from '#words/verdictWords';
+import { refuseStorage } from '../support/browser/refuseStorage';
 import { countKept, demoSessions, saveSessions } from '../support/browser/saveSessions';
 
 /** Longer than a deletion can be taken back, ms. */
@@ -193,9 +194,7 @@ test.describe('on a phone', () => {
 
 test('where the browser’s settings refuse storage, the kept sessions say so', async ({ baseURL }) => {
   const folder = mkdtempSync(join(tmpdir(), 'overfoot-profile-'));
-  mkdirSync(join(folder, 'Default'));
-  const refuse = { profile: { default_content_setting_values: { cookies: 2 } } };
-  writeFileSync(join(folder, 'Default/Preferences'), JSON.stringify(refuse));
+  refuseStorage(folder);
   const context = await chromium.launchPersistentContext(folder, {
     executablePath: findBrowser(),
     args: browserSwitches,

@@ -1,19 +1,11 @@
-import { expect, test, type Page } from '@playwright/test';
+import { expect, test } from '@playwright/test';
 import { accessibilityFaults } from '../support/browser/accessibilityFaults';
-
-async function openPlan(page: Page): Promise<void> {
-  await page.goto('./');
-  const treats = page.getByRole('button', { name: 'I treat people' });
-  const write = page.getByRole('button', { name: 'Write a plan' });
-  await treats.or(write).waitFor();
-  if (await treats.isVisible()) await treats.click();
-  await write.click();
-}
+import { openPlanWriting } from '../support/browser/openPlanWriting';
 
 test('the stages of a task are renamed, moved, removed and added for the practice, and kept', async ({
   page,
 }) => {
-  await openPlan(page);
+  await openPlanWriting(page);
   await page.getByRole('button', { name: 'Add a task' }).click();
   await page.getByRole('option', { name: /Lateral step-down/ }).click();
   const task = page.getByRole('region', { name: /Task 1: Lateral step-down/ });

@@ -85,7 +85,7 @@ export function openReplica(
   name: string,
   { local = {}, fetch: fetchIt }: Options = {},
 ): Replica {
-  // Dropped versions are deleted, and the versions before the last ten are not remembered.
+  // Contents of earlier versions are deleted, and those before the last hundred are not remembered.
   const database = new PouchDB(name, { auto_compaction: true, revs_limit: 100, ...local });
   const fetchGuarded = guardedFetch(fetchIt ?? ((...asked) => fetch(...asked)));
   /** Why an answer of this round was not used. */

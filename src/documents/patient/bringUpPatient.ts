@@ -24,13 +24,13 @@ export const nothingRecorded = { ...added[2], ...added[3], ...added[4], ...added
 /**
  * Migrates a patient document of an older version. Version 2 added thresholds, decisions on proposals, tests of function
  * and sets that were filmed again; version 3 how it began, surgery, pauses, warning signs asked about, restrictions,
- * questionnaires, judgements by eye and measures for the card of criteria; version 4 what others noted, and
- * hand-overs; version 5 who did what, signed, and other versions of sessions and
- * plans.
+ * questionnaires, judgements by eye and measures for the card of criteria; version 4 what others noted, and hand-overs;
+ * version 5 who did what, signed, and other versions of sessions and plans.
  */
 export function bringUpPatient(older: object, version: number): object {
-  if (version === 1) return { ...older, ...nothingRecorded, version: patientVersion };
-  if (version === 2) return { ...older, ...added[3], ...added[4], ...added[5], version: patientVersion };
-  if (version === 3) return { ...older, ...added[4], ...added[5], version: patientVersion };
-  return version === 4 ? { ...older, ...added[5], version: patientVersion } : older;
+  if (version !== 1 && !(version in added)) return older; // There never was such a version.
+  const later = Object.entries(added).filter(([since]) => Number(since) > version);
+  return Object.assign({}, older, ...later.map(([, fields]) => fields), {
+    version: patientVersion,
+  }) as object;
 }

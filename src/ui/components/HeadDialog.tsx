@@ -6,10 +6,11 @@ interface Props {
   /** On the button that opens it. */
   name: string;
   title: string;
-  children: ReactNode;
+  /** What is in it; a function is given what closes it. */
+  children: ReactNode | ((close: () => void) => ReactNode);
 }
 
-/** A button in the head of the kept sessions, and the dialog that it opens. */
+/** A quiet button, as in the head of a page, and the dialog that it opens. */
 export function HeadDialog({ name, title, children }: Props) {
   return (
     <DialogTrigger>
@@ -19,7 +20,7 @@ export function HeadDialog({ name, title, children }: Props) {
           {({ close }) => (
             <>
               <Heading slot="title">{title}</Heading>
-              {children}
+              {typeof children === 'function' ? children(close) : children}
               <Button className="button" onPress={close}>
                 Close
               </Button>

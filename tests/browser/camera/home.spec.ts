@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, expect, test, type Browser, type BrowserContext, type Page } from '@playwright/test';
@@ -16,6 +16,7 @@ import { fixture } from '../../support/browser/headlessPage';
 import { filmSitToStands, numberedCameraFile } from '../../support/browser/numberedFilm';
 import { openAnew } from '../../support/browser/openAnew';
 import { openSentFile } from '../../support/browser/openSentFile';
+import { refuseStorage } from '../../support/browser/refuseStorage';
 import { stageCamera } from '../../support/browser/stageCamera';
 import { writePlan } from '../../support/browser/writePlan';
 import { smallItem, smallPlan } from '../../support/smallPlan';
@@ -279,9 +280,7 @@ test('where the browser refuses to store anything, the screen says so and work c
   baseURL,
 }) => {
   const folder = mkdtempSync(join(tmpdir(), 'overfoot-profile-'));
-  mkdirSync(join(folder, 'Default'));
-  const refuse = { profile: { default_content_setting_values: { cookies: 2 } } };
-  writeFileSync(join(folder, 'Default/Preferences'), JSON.stringify(refuse));
+  refuseStorage(folder);
   const context = await chromium.launchPersistentContext(folder, {
     executablePath: findBrowser(),
     args: browserSwitches,

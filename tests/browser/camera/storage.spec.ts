@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, expect, test, type BrowserContext, type Page } from '@playwright/test';
@@ -15,6 +15,7 @@ import {
   secondsLost,
   type FoundClock,
 } from '../../support/browser/recordedClock';
+import { refuseStorage } from '../../support/browser/refuseStorage';
 import { smallSetStart } from '../../support/smallSet';
 
 /** No more of a recording may be lost, seconds. */
@@ -238,9 +239,7 @@ function videoBytes(page: Page): Promise<number> {
 test('where the browser refuses storage, work continues and the screen says that nothing is kept', async ({
   baseURL,
 }) => {
-  mkdirSync(join(folder, 'Default'));
-  const refuse = { profile: { default_content_setting_values: { cookies: 2 } } };
-  writeFileSync(join(folder, 'Default/Preferences'), JSON.stringify(refuse));
+  refuseStorage(folder);
   const { page } = await openBrowser(baseURL!);
   await openStoragePage(page);
   const opened = await page.evaluate(async () => {

@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test';
+import { openPlanWriting } from './openPlanWriting';
 
 /**
  * The therapist writes a plan of one set of split-stance sit-to-stands, for sessions that come back sealed.
@@ -11,12 +12,7 @@ export async function writePlan(
   language: 'English' | 'Spanish' = 'English',
 ): Promise<string> {
   const press = (name: string) => page.getByRole('button', { name, exact: true }).click();
-  await page.goto('./');
-  const treats = page.getByRole('button', { name: 'I treat people' });
-  const write = page.getByRole('button', { name: 'Write a plan' });
-  await treats.or(write).waitFor();
-  if (await treats.isVisible()) await treats.click();
-  await write.click();
+  await openPlanWriting(page);
   await page.getByLabel('Patient’s pseudonym').fill('Grey Otter 3');
   await page.getByText('The patient can send sessions back').click();
   if (language !== 'English') {

@@ -82,3 +82,8 @@ export function parseTries(text: string, { most }: Pick<Assessment, 'most'>): nu
   );
   return isSound ? values : null;
 }
+
+/** What is wrong with the worst pain as it was typed; null where nothing is, or nothing was typed. */
+export function painLack(text: string): string | null {
+  return /^([0-9]|10)?$/.test(text.trim()) ? null : 'Pain is a whole number from 0 to 10.';
+}

@@ -1,7 +1,6 @@
 import { extent } from 'd3-array';
 import { scaleLinear, scaleTime, type ScaleLinear } from 'd3-scale';
 import type { Side } from '#core/protocol/side';
-import type { PeakPoint } from '#features/sessions/rules/peakPoints';
 import type { Course, CourseFeeling, CourseMark, CoursePanel, CourseSet } from './buildCourse';
 
 /** Room round a panel, px: figures on the left, the ends of the lines on the right. */
@@ -21,7 +20,7 @@ const roomDeg = 2;
 /** A course of a single day still has an axis, ms. */
 const leastSpanMs = 7 * 24 * 3_600_000;
 
-export interface PlacedPoint extends Pick<PeakPoint, 'number' | 'isAtEdge' | 'verdict'> {
+export interface PlacedPoint {
   x: number;
   y: number;
   /** Ends of the band, px; above and below. */
@@ -192,12 +191,11 @@ function placeSet(set: CourseSet, from: number, width: number, y: (deg: number) 
   return {
     set,
     x: [from, from + width],
-    points: set.points.flatMap(({ valueDeg, bandDeg, ...point }, index) =>
+    points: set.points.flatMap(({ valueDeg, bandDeg }, index) =>
       valueDeg === null
         ? []
         : [
             {
-              ...point,
               x: from + (index + 1) * step,
               y: y(valueDeg),
               band: [y(valueDeg + bandDeg), y(valueDeg - bandDeg)] as [number, number],

@@ -7,12 +7,12 @@ import { exerciseName } from '#words/exerciseWords';
 import { noteNameWords } from './alsoNoted';
 import { proposalWords } from './programmeWords';
 
-type Record = Pick<PatientDocument, 'decisions' | 'handOvers'>;
+type Recorded = Pick<PatientDocument, 'decisions' | 'handOvers'>;
 
 /** What was done, after the initials: 'changed the limits of sit to stand, left leg, Sun 5 Apr 2026'. */
 export function logSentence(
   { what, about }: LogEntry,
-  { decisions, handOvers }: Record,
+  { decisions, handOvers }: Recorded,
   sessions: readonly ListedSession[],
 ): string {
   switch (what) {

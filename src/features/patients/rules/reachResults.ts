@@ -1,6 +1,7 @@
+import { greatest } from 'd3-array';
 import type { AssessmentId } from '#core/assessments/assessments';
 import { balanceReach, type BalanceReach } from '#core/assessments/balanceReach';
-import { sides, type Side } from '#core/protocol/side';
+import type { Side } from '#core/protocol/side';
 import { isoDay } from '#words/dateWords';
 import type { AssessmentCourse } from './assessmentResults';
 
@@ -45,11 +46,8 @@ export interface ReachResults {
 export function reachResults(courses: readonly AssessmentCourse[]): ReachResults | null {
   const done = (id: AssessmentId) => courses.find(({ assessment }) => assessment.id === id)?.done ?? [];
   const all = reachDirections.flatMap(({ test }) => done(test));
-  const last = all.reduce<(typeof all)[number] | null>(
-    (latest, one) => (latest === null || one.record.at >= latest.record.at ? one : latest),
-    null,
-  );
-  if (last === null) return null;
+  const last = greatest(all, ({ record }) => record.at);
+  if (last === undefined) return null;
   const { at, by, asDone } = last.record;
   const legOf = (side: Side): LegReach => {
     const reachCm = reachDirections.map(({ test }) => {
@@ -60,8 +58,7 @@ export function reachResults(courses: readonly AssessmentCourse[]): ReachResults
     const legCm = lengths.at(-1) ?? null;
     return { legCm, reachCm, ofLeg: shareOfLeg(reachCm, legCm) };
   };
-  const [left, right] = [legOf(sides[0]), legOf(sides[1])];
-  return { at, by, asDone, legs: { [sides[0]]: left, [sides[1]]: right } as Record<Side, LegReach> };
+  return { at, by, asDone, legs: { left: legOf('left'), right: legOf('right') } };
 }
 
 /** Null without a length, or without all three directions. */

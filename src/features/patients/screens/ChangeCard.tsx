@@ -5,17 +5,13 @@ import { capitalised } from '#words/capitalised';
 import { changeSentences, courseSentences, noImportantChange, sideSentence } from '#words/changeSentences';
 import { datedDay } from '#words/dayName';
 import { exerciseName } from '#words/exerciseWords';
-import { usePatientsState } from '../patientsContext';
 import type { Course } from '../rules/buildCourse';
-import { sideChanges, trackChanges, type TrackChange } from '../rules/changes';
-import { errorBetweenDays } from '../rules/practiceRepeats';
+import { sideChanges, type TrackChange } from '../rules/changes';
 import { SmallPlot, smallPlot } from './SmallPlot';
 import './programme.css';
 
 /** What changed beyond error in each exercise and leg, and whether the legs differ. */
-export function ChangeCard({ course }: { course: Course }) {
-  const repeats = usePatientsState((state) => state.repeats);
-  const changes = trackChanges(course, errorBetweenDays(repeats));
+export function ChangeCard({ course, changes }: { course: Course; changes: readonly TrackChange[] }) {
   const sides = sideChanges(course);
   if (changes.length === 0) return null;
   return (

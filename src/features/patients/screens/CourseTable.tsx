@@ -20,7 +20,7 @@ interface Props {
 const dayOf = (atMs: number) => dayWords(new Date(atMs).toISOString());
 const scoreOf = (score: number | null) => (score === null ? '–' : score);
 
-/** The same as the picture, for who can't see it; written once it is opened. */
+/** The same as the picture, for those who can't see it; written once it is opened. */
 export function CourseTable(props: Props) {
   const [isOpen, setOpen] = useState(false);
   return (

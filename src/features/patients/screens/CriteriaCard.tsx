@@ -4,15 +4,14 @@ import { handMeasures } from '#core/criteria/handMeasures';
 import type { HandMeasureId } from '#core/criteria/handRanges';
 import { isoDay } from '#words/dateWords';
 import { usePatients, usePatientsState } from '../patientsContext';
-import type { Course } from '../rules/buildCourse';
-import { trackChanges } from '../rules/changes';
+import type { TrackChange } from '../rules/changes';
 import { criteriaLines, criterionSentence, stateWords } from '../rules/criteriaLines';
 import { handEntries, handMeasureLabel, handValueLack } from '../rules/handValues';
-import { errorBetweenDays } from '../rules/practiceRepeats';
 import { DayField } from './DayField';
 import { EntryField } from './EntryField';
 import { EntryForm } from './EntryForm';
 import { FoldCard } from './FoldCard';
+import { LineField } from './LineField';
 import { OpensForm } from './OpensForm';
 import { TakeOut } from './TakeOut';
 
@@ -22,12 +21,10 @@ const cards: readonly [id: CriteriaCardId, title: string][] = [
 ];
 
 /** What is looked at before running and sport after surgery: line by line, never as a sum. */
-export function CriteriaCard({ course }: { course: Course }) {
+export function CriteriaCard({ changes }: { changes: readonly TrackChange[] }) {
   const patient = usePatientsState((state) => state.patient);
   const readAtMs = usePatientsState((state) => state.readAtMs);
-  const repeats = usePatientsState((state) => state.repeats);
   if (patient === null || patient.surgery === null) return null;
-  const changes = trackChanges(course, errorBetweenDays(repeats));
   const entries = handEntries(patient.criteria);
   return (
     <FoldCard id="criteria-title" title="Lines before running and sport" empty={null}>
@@ -108,18 +105,13 @@ function HandValueForm({ onClose }: { onClose: () => void }) {
           </select>
         )}
       </EntryField>
-      <EntryField label={handMeasureLabel(measure)}>
-        {(id) => (
-          <input
-            id={id}
-            inputMode="decimal"
-            className="text-input"
-            value={text}
-            maxLength={8}
-            onChange={({ target }) => setText(target.value)}
-          />
-        )}
-      </EntryField>
+      <LineField
+        label={handMeasureLabel(measure)}
+        value={text}
+        maxLength={8}
+        inputMode="decimal"
+        onChange={setText}
+      />
       <DayField label="Measured on" value={on} max={today} onChange={setOn} />
     </EntryForm>
   );

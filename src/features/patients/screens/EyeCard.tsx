@@ -23,6 +23,10 @@ export function EyeCard({ sessions }: { sessions: readonly ListedSession[] }) {
     usePatientsState((state) => state.twice),
     ({ by }) => by,
   );
+  const twiceSentences = (by: string) => {
+    const judged = twice.get(by);
+    return judged === undefined ? [] : eyeTwiceSentences(eyeRepeat(judged));
+  };
   const known = usePatientsState((state) => state.patient?.ownEye) ?? [];
   const field = useId();
   const [chosen, setChosen] = useState('');
@@ -57,9 +61,9 @@ export function EyeCard({ sessions }: { sessions: readonly ListedSession[] }) {
           {eyeSentences(eyeAgreement(judged)).map((sentence) => (
             <p key={sentence}>{sentence}</p>
           ))}
-          {eyeTwiceSentences(eyeRepeat(twice.get(by) ?? [])).map(
-            (sentence) => twice.has(by) && <p key={sentence}>{sentence}</p>,
-          )}
+          {twiceSentences(by).map((sentence) => (
+            <p key={sentence}>{sentence}</p>
+          ))}
         </div>
       ))}
       {sets.length > 0 && (

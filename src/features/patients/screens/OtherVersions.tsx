@@ -7,7 +7,7 @@ export function OtherVersions() {
   if (versions.length === 0) return null;
   return (
     <section className="card other-versions" aria-labelledby="other-versions-title">
-      <h3 id="other-versions-title">In another version</h3>
+      <h2 id="other-versions-title">In another version</h2>
       <p className="small soft">
         These differed between two devices. The one that was signed last counts, or the one that was here
         where neither was signed; it is what you see elsewhere.

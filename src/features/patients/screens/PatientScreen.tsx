@@ -11,6 +11,8 @@ import { Brand } from '#ui/components/Brand';
 import { ProblemMessage } from '#ui/components/ProblemMessage';
 import { usePatients, usePatientsState } from '../patientsContext';
 import { buildCourse, type Course } from '../rules/buildCourse';
+import { trackChanges, type TrackChange } from '../rules/changes';
+import { errorBetweenDays } from '../rules/practiceRepeats';
 import { AdherenceCard } from './AdherenceCard';
 import { ChangeCard } from './ChangeCard';
 import { CourseCard } from './CourseCard';
@@ -90,6 +92,7 @@ function Page() {
   const all = useKeptSessionsState((state) => state.sessions);
   const removals = useKeptSessionsState((state) => state.removals);
   const selected = useKeptSessionsState((state) => state.selected);
+  const repeats = usePatientsState((state) => state.repeats);
   const [isReport, setReport] = useState(false);
   // On a phone the list of sessions stands below what it opens.
   useEffect(() => {
@@ -101,6 +104,7 @@ function Page() {
   }, [all, removals]);
   const plans = usePatientsState((state) => state.patient?.plans);
   const course = useMemo(() => buildCourse(sessions, plans ?? []), [sessions, plans]);
+  const changes = useMemo(() => trackChanges(course, errorBetweenDays(repeats)), [course, repeats]);
   if (all === null) return <p className="soft">Reading the sessions …</p>;
   const session = sessions.find(({ id }) => id === selected);
   const isReportShown = isReport && session === undefined;
@@ -128,7 +132,7 @@ function Page() {
             <OtherVersions />
             <ProgrammeCard sessions={sessions} />
             <CourseCard course={course} />
-            <ChangeCard course={course} />
+            <ChangeCard course={course} changes={changes} />
           </>
         ) : (
           <>
@@ -147,19 +151,27 @@ function Page() {
         <AdherenceCard sessions={sessions} />
         <PatientSessions sessions={sessions} />
       </div>
-      {!isReportShown && session === undefined && <Below sessions={sessions} course={course} />}
+      {!isReportShown && session === undefined && (
+        <Below sessions={sessions} course={course} changes={changes} />
+      )}
     </main>
   );
 }
 
+interface BelowProps {
+  sessions: readonly ListedSession[];
+  course: Course;
+  changes: readonly TrackChange[];
+}
+
 /** What is looked up now and then, in named groups. */
-function Below({ sessions, course }: { sessions: readonly ListedSession[]; course: Course }) {
+function Below({ sessions, course, changes }: BelowProps) {
   return (
     <div className="patient-below">
       <PatientGroup id="group-tests" title="Tests and questionnaires">
         <TestsCard sessions={sessions} />
         <QuestionnairesCard />
-        <CriteriaCard course={course} />
+        <CriteriaCard changes={changes} />
       </PatientGroup>
       <PatientGroup id="group-case" title="About the patient">
         <WhoCard />

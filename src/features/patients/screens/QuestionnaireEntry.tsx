@@ -12,6 +12,7 @@ import {
 import { DayField } from './DayField';
 import { EntryField } from './EntryField';
 import { EntryForm } from './EntryForm';
+import { LineField } from './LineField';
 
 const nothing: Typed = { answers: {}, names: {} };
 
@@ -103,17 +104,12 @@ function Asked({ question, typed, onType }: AskedProps) {
     <>
       {heading !== '' && <p className="small programme-wide">{heading}</p>}
       {isNamed && (
-        <EntryField label={`${asks}, in the patient’s words`}>
-          {(id) => (
-            <input
-              id={id}
-              className="text-input"
-              value={name}
-              maxLength={longestCaseText.question}
-              onChange={({ target }) => onType({ names: { [linkId]: target.value } })}
-            />
-          )}
-        </EntryField>
+        <LineField
+          label={`${asks}, in the patient’s words`}
+          value={name}
+          maxLength={longestCaseText.question}
+          onChange={(words) => onType({ names: { [linkId]: words } })}
+        />
       )}
       <EntryField label={label}>
         {(id) => (

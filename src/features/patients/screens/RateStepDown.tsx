@@ -20,11 +20,6 @@ const criteria = [
 ] as const;
 
 const kneeOptions = Object.entries(stepDownKneeWords) as [StepDownObservation['kneeInward'], string][];
-const kneePoints: Record<StepDownObservation['kneeInward'], string> = {
-  none: '0',
-  'beyond-second-toe': '1',
-  'beyond-inner-border': '2',
-};
 
 interface Props {
   side: Side;
@@ -65,7 +60,7 @@ export function RateStepDown({ side, onRate }: Props) {
       >
         {kneeOptions.map(([id, words]) => (
           <option key={id} value={id}>
-            {words} ({kneePoints[id]})
+            {words} ({stepDownRating({ ...nothingSeen, kneeInward: id }).points})
           </option>
         ))}
       </select>

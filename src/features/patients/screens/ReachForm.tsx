@@ -6,10 +6,10 @@ import { longestPatientText } from '#documents/patient/patientDocument';
 import { protocolSentences, reachSentence } from '#words/assessmentSentences';
 import { capitalised } from '#words/capitalised';
 import { usePatients } from '../patientsContext';
-import { parseTries } from '../rules/assessmentResults';
+import { painLack, parseTries } from '../rules/assessmentResults';
 import { legLength, reachDirections, shareOfLeg } from '../rules/reachResults';
-import { EntryField } from './EntryField';
 import { EntryForm } from './EntryForm';
+import { LineField } from './LineField';
 
 const parts = [{ test: legLength, name: 'Length of the leg' }, ...reachDirections] as const;
 type Part = (typeof parts)[number]['test'];
@@ -34,8 +34,7 @@ export function ReachForm({ onClose }: { onClose: () => void }) {
     if (!reachDirections.some(({ test }) => sides.some((side) => triesOf(test, side)!.length > 0)))
       return 'Write down a reach of one leg at least.';
     if (sides.some((side) => resultOf(legLength, side) === 0)) return 'A leg is longer than 0 cm.';
-    if (!/^([0-9]|10)?$/.test(pain.trim())) return 'Pain is a whole number from 0 to 10.';
-    return null;
+    return painLack(pain);
   };
   const keep = (by: string) =>
     patients.record((patient, { at }, newId) => ({
@@ -66,17 +65,12 @@ export function ReachForm({ onClose }: { onClose: () => void }) {
           <li key={sentence}>{sentence}</li>
         ))}
       </ol>
-      <EntryField label="As done: shoes or bare feet">
-        {(id) => (
-          <input
-            id={id}
-            className="text-input"
-            value={asDone}
-            maxLength={longestPatientText.asDone}
-            onChange={({ target }) => setAsDone(target.value)}
-          />
-        )}
-      </EntryField>
+      <LineField
+        label="As done: shoes or bare feet"
+        value={asDone}
+        maxLength={longestPatientText.asDone}
+        onChange={setAsDone}
+      />
       {sides.map((side) => {
         const ofLeg = shareOfLeg(
           reachDirections.map(({ test }) => resultOf(test, side)),
@@ -85,19 +79,13 @@ export function ReachForm({ onClose }: { onClose: () => void }) {
         return (
           <div key={side} className="programme-field" role="group" aria-label={`Standing on the ${side} leg`}>
             {parts.map(({ test, name }) => (
-              <EntryField key={test} label={`${capitalised(side)} leg, ${name.toLowerCase()}, each try, cm`}>
-                {(id) => (
-                  <input
-                    id={id}
-                    className="text-input"
-                    value={form[test][side]}
-                    maxLength={200}
-                    onChange={({ target }) =>
-                      setForm({ ...form, [test]: { ...form[test], [side]: target.value } })
-                    }
-                  />
-                )}
-              </EntryField>
+              <LineField
+                key={test}
+                label={`${capitalised(side)} leg, ${name.toLowerCase()}, each try, cm`}
+                value={form[test][side]}
+                maxLength={200}
+                onChange={(tries) => setForm({ ...form, [test]: { ...form[test], [side]: tries } })}
+              />
             ))}
             {ofLeg !== null && (
               <p className="small programme-wide" role="status">
@@ -107,18 +95,13 @@ export function ReachForm({ onClose }: { onClose: () => void }) {
           </div>
         );
       })}
-      <EntryField label="Worst pain during it, 0 to 10">
-        {(id) => (
-          <input
-            id={id}
-            className="text-input"
-            inputMode="numeric"
-            value={pain}
-            maxLength={2}
-            onChange={({ target }) => setPain(target.value)}
-          />
-        )}
-      </EntryField>
+      <LineField
+        label="Worst pain during it, 0 to 10"
+        value={pain}
+        maxLength={2}
+        inputMode="numeric"
+        onChange={setPain}
+      />
     </EntryForm>
   );
 }

@@ -12,6 +12,7 @@ import { DayField } from './DayField';
 import { EntryField } from './EntryField';
 import { EntryForm } from './EntryForm';
 import { FoldCard } from './FoldCard';
+import { LineField } from './LineField';
 import { OpensForm } from './OpensForm';
 import { TakeOut } from './TakeOut';
 
@@ -117,35 +118,25 @@ function RestrictionForm({ onClose }: { onClose: () => void }) {
         )}
       </EntryField>
       {draft.kind === 'bend' && (
-        <EntryField label={`Bends at most, degrees from straight, 0 to ${planRanges.bendDeg.max}`}>
-          {(id) => (
-            <input
-              id={id}
-              inputMode="decimal"
-              className="text-input"
-              value={draft.mostDeg}
-              maxLength={5}
-              onChange={({ target }) => change({ mostDeg: target.value })}
-            />
-          )}
-        </EntryField>
+        <LineField
+          label={`Bends at most, degrees from straight, 0 to ${planRanges.bendDeg.max}`}
+          value={draft.mostDeg}
+          maxLength={5}
+          inputMode="decimal"
+          onChange={(mostDeg) => change({ mostDeg })}
+        />
       )}
       <DayField
         label="Until and with; empty: until further notice"
         value={draft.until}
-        onChange={(value) => change({ until: value })}
+        onChange={(until) => change({ until })}
       />
-      <EntryField label="Set by (no name)">
-        {(id) => (
-          <input
-            id={id}
-            className="text-input"
-            value={draft.setBy}
-            maxLength={longestCaseText.setBy}
-            onChange={({ target }) => change({ setBy: target.value })}
-          />
-        )}
-      </EntryField>
+      <LineField
+        label="Set by (no name)"
+        value={draft.setBy}
+        maxLength={longestCaseText.setBy}
+        onChange={(setBy) => change({ setBy })}
+      />
     </EntryForm>
   );
 }

@@ -7,11 +7,12 @@ import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { protocolSentences, resultWords } from '#words/assessmentSentences';
 import { capitalised } from '#words/capitalised';
 import { usePatients } from '../patientsContext';
-import { parseTries } from '../rules/assessmentResults';
+import { painLack, parseTries } from '../rules/assessmentResults';
 import { isOfReach, legLength } from '../rules/reachResults';
 import { cameraTests } from '../store/readCameraCount';
 import { EntryField } from './EntryField';
 import { EntryForm } from './EntryForm';
+import { LineField } from './LineField';
 import { RateStepDown } from './RateStepDown';
 import { ReachForm } from './ReachForm';
 import { TakeCount, type TakenCount } from './TakeCount';
@@ -87,15 +88,12 @@ function OneTestForm({ test, sessions, onClose }: Props & { test: AssessmentId }
       return { ...before, [side]: String(points), remark: remark.slice(0, longestPatientText.remark) };
     });
   const [left, right] = [parseTries(form.left, assessment), parseTries(form.right, assessment)];
-  const pain = form.pain.trim() === '' ? null : Number(form.pain);
   const lack = () => {
     const most = assessment.most === null ? '' : `, ${assessment.most} at most`;
     if (left === null || right === null)
       return `Write each try as a number from 0 on${most}, with a space between: 18 20.`;
     if (left.length + right.length === 0) return 'Write down a try of one leg at least.';
-    return pain === null || (Number.isInteger(pain) && pain >= 0 && pain <= 10)
-      ? null
-      : 'Pain is a whole number from 0 to 10.';
+    return painLack(form.pain);
   };
   const keep = (by: string) =>
     patients.record((patient, entry) => ({
@@ -108,24 +106,19 @@ function OneTestForm({ test, sessions, onClose }: Props & { test: AssessmentId }
           test,
           asDone: form.asDone.trim(),
           tries: { left: left ?? [], right: right ?? [] },
-          worstPain: pain,
+          worstPain: form.pain.trim() === '' ? null : Number(form.pain),
           remark: form.remark.trim(),
           withdrawn: null,
         },
       ],
     }));
   const field = (name: keyof typeof nothing, label: string, longest: number) => (
-    <EntryField label={label}>
-      {(id) => (
-        <input
-          id={id}
-          className="text-input"
-          value={form[name]}
-          maxLength={longest}
-          onChange={({ target }) => setForm({ ...form, [name]: target.value })}
-        />
-      )}
-    </EntryField>
+    <LineField
+      label={label}
+      value={form[name]}
+      maxLength={longest}
+      onChange={(text) => setForm({ ...form, [name]: text })}
+    />
   );
   return (
     <EntryForm lack={lack} answer="Keep the test" onKeep={keep} onClose={onClose}>

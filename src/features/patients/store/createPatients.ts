@@ -153,8 +153,8 @@ export function createPatients(world: PatientsWorld): Patients {
       if (patient !== null)
         set({ log: await log.check(patient), otherVersions: await readOtherVersions(kept, patient) });
       set(await practice.read(kept));
-      set({ imported: await readImported(kept.notes) });
-      set({ stages: readStages((await kept.notes.read()).get(stagesNoteName) ?? null) ?? {} });
+      const notes = await kept.notes.read();
+      set({ imported: readImported(notes), stages: readStages(notes.get(stagesNoteName) ?? null) ?? {} });
     });
   /** What changes while it is shown, here or in another tab, is shown at once. */
   const watch = (kept: Repository) => {

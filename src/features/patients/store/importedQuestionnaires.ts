@@ -10,9 +10,13 @@ import {
 const noteName = 'questionnaires';
 const most = 20;
 
-/** Those that the practice imported on this device, by title; what can't be read is left out. */
-export async function readImported(notes: Repository['notes']): Promise<QuestionnaireDefinition[]> {
-  const text = (await notes.read()).get(noteName) ?? '[]';
+/**
+ * Those that the practice imported on this device, by title; what can't be read is left out.
+ *
+ * @param notes  all of this device, as they were read
+ */
+export function readImported(notes: ReadonlyMap<string, string>): QuestionnaireDefinition[] {
+  const text = notes.get(noteName) ?? '[]';
   try {
     const data: unknown = JSON.parse(text);
     return (Array.isArray(data) ? data : []).flatMap((one) => {
@@ -37,7 +41,7 @@ export async function importQuestionnaire(
   const text =
     file.size > largestQuestionnaireBytes ? ' '.repeat(largestQuestionnaireBytes + 1) : await file.text();
   const definition = parseQuestionnaire(text);
-  const others = (await readImported(notes)).filter(({ url }) => url !== definition.url);
+  const others = readImported(await notes.read()).filter(({ url }) => url !== definition.url);
   if (others.length >= most)
     throw new Problem('file', `${most} questionnaires are kept on this device. Remove one first.`);
   return write(notes, [...others, definition]);
@@ -50,7 +54,7 @@ export async function removeImported(
 ): Promise<QuestionnaireDefinition[]> {
   return write(
     notes,
-    (await readImported(notes)).filter((one) => one.url !== url),
+    readImported(await notes.read()).filter((one) => one.url !== url),
   );
 }
 

@@ -1,5 +1,5 @@
 import { useState, type FormEvent } from 'react';
-import { Button, Dialog, DialogTrigger, Heading, Input, Label, Text, TextField } from 'react-aria-components';
+import { Button, Input, Label, Text, TextField } from 'react-aria-components';
 import type { PlanItem } from '#documents/plan/planDocument';
 import {
   longestStageWords,
@@ -8,7 +8,7 @@ import {
   type AnyStage,
   type PracticeStages,
 } from '#documents/practice/stagesNote';
-import { DialogBox } from '#ui/components/DialogBox';
+import { HeadDialog } from '#ui/components/HeadDialog';
 import { exerciseName } from '#words/exerciseWords';
 import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
 import { moved, renamed, without, withStage } from '../rules/stageEdits';
@@ -16,24 +16,9 @@ import { moved, renamed, without, withStage } from '../rules/stageEdits';
 /** The practice's stages of an item's exercise: other words, another order, fewer or more. */
 export function EditStages({ item }: { item: PlanItem }) {
   return (
-    <DialogTrigger>
-      <Button className="button button-quiet">Edit the stages …</Button>
-      <DialogBox isDismissable>
-        <Dialog className="dialog">
-          {({ close }) => (
-            <>
-              <Heading slot="title">Stages: {exerciseName(item.task)}</Heading>
-              <Stages item={item} />
-              <div className="dialog-answers">
-                <Button className="button" onPress={close}>
-                  Close
-                </Button>
-              </div>
-            </>
-          )}
-        </Dialog>
-      </DialogBox>
-    </DialogTrigger>
+    <HeadDialog name="Edit the stages …" title={`Stages: ${exerciseName(item.task)}`}>
+      <Stages item={item} />
+    </HeadDialog>
   );
 }
 

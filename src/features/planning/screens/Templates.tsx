@@ -1,35 +1,24 @@
 import { useState, type FormEvent } from 'react';
-import { Button, Dialog, DialogTrigger, Heading, Input, Label, Text, TextField } from 'react-aria-components';
+import { Button, Input, Label, Text, TextField } from 'react-aria-components';
 import { libraryBounds } from '#documents/library/libraryDocument';
 import { templateOf } from '#documents/plan/planDraft';
 import { readDraft } from '#documents/plan/readDraft';
-import { DialogBox } from '#ui/components/DialogBox';
 import { ErrorLine } from '#ui/components/ErrorLine';
+import { HeadDialog } from '#ui/components/HeadDialog';
 import { useLibrary, useLibraryState } from '../libraryContext';
 import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
 
 /** Plans for no one patient, by name: to begin from, to add to, and to delete. */
 export function Templates() {
   return (
-    <DialogTrigger>
-      <Button className="button button-quiet">Templates …</Button>
-      <DialogBox isDismissable>
-        <Dialog className="dialog">
-          {({ close }) => (
-            <>
-              <Heading slot="title">Templates</Heading>
-              <Kept onUse={close} />
-              <SaveAs />
-              <div className="dialog-answers">
-                <Button className="button" onPress={close}>
-                  Close
-                </Button>
-              </div>
-            </>
-          )}
-        </Dialog>
-      </DialogBox>
-    </DialogTrigger>
+    <HeadDialog name="Templates …" title="Templates">
+      {(close) => (
+        <>
+          <Kept onUse={close} />
+          <SaveAs />
+        </>
+      )}
+    </HeadDialog>
   );
 }
 

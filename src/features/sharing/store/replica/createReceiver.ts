@@ -11,7 +11,7 @@ import { z } from '#documents/schema/zod';
 import { tombstoneName } from '#shell/receivedNotes';
 import { noteTakenOut, type Circle } from './circle';
 import { deletedRow, withVersion } from './createSender';
-import type { PatientIndex } from './patientIndex';
+import type { LocalPatients } from './localPatients';
 import { Refusal } from './refusal';
 import type { Refused } from './refused';
 import { openPiece, openShared, type OpenedShared } from './sealShared';
@@ -21,7 +21,7 @@ import { feedKey, readRow, shortKey, writeRow, type SharedRow } from './sharedRo
 export interface ReceiverParts {
   repository: Repository;
   replica: Replica;
-  patients: PatientIndex;
+  patients: LocalPatients;
   circle: () => Promise<Circle>;
   /** To be called where somebody was taken out elsewhere. */
   onCircle: () => void;

@@ -8,7 +8,7 @@ import type { KeyPair } from '#shell/seal';
 import { readCircle, type Circle } from './circle';
 import { createReceiver } from './createReceiver';
 import { createSender } from './createSender';
-import { createPatientIndex } from './patientIndex';
+import { createLocalPatients } from './localPatients';
 import { readRefused, type Refused } from './refused';
 import { forgetSent, listRows, type SharedRow } from './sharedRow';
 
@@ -58,7 +58,7 @@ export async function createReplication(parts: ReplicationParts, onChange: () =>
   const { repository, replica, readPeople, readKeys, scope, onErased, newId, now } = parts;
   const rows = repository.replica;
   if ((await replica.changes(0, 1)).ids.length === 0) await forgetSent(rows);
-  const patients = createPatientIndex(repository);
+  const patients = createLocalPatients(repository);
   const refused = await readRefused(rows);
   const queue = createQueue();
   let failure: unknown = null;
@@ -119,15 +119,15 @@ export async function createReplication(parts: ReplicationParts, onChange: () =>
       },
     );
   };
-  const peopleBefore = async () => JSON.stringify((await readPeople()).colleagues.map(({ key }) => key));
-  let people = await peopleBefore();
+  const colleagueKeys = async () => JSON.stringify((await readPeople()).colleagues.map(({ key }) => key));
+  let people = await colleagueKeys();
   const stop = repository.subscribe((change: KeptChange) => {
     if (change.kind === 'patient-deleted') return;
     if (change.id === null) return onErased();
     if (change.kind === 'notes') {
       if (change.id !== 'people' && change.id !== 'keys') return;
       later(async () => {
-        const next = await peopleBefore();
+        const next = await colleagueKeys();
         known = null;
         if (next === people && change.id === 'people') return;
         people = next;

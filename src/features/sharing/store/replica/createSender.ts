@@ -12,7 +12,7 @@ import {
 } from '#documents/practice/sharedHead';
 import { pieceOf } from '#documents/practice/sharedPiece';
 import { isForAll, type Circle } from './circle';
-import type { PatientIndex } from './patientIndex';
+import type { LocalPatients } from './localPatients';
 import { sealPiece, sealShared } from './sealShared';
 import { findShared, listPieces, readPiece } from './sharedDocuments';
 import { listRows, readRow, shortKey, writeRow, type SharedRow } from './sharedRow';
@@ -20,7 +20,7 @@ import { listRows, readRow, shortKey, writeRow, type SharedRow } from './sharedR
 export interface SenderParts {
   repository: Repository;
   replica: Replica;
-  patients: PatientIndex;
+  patients: LocalPatients;
   circle: () => Promise<Circle>;
   scope: SharedScope;
   newId(): string;

@@ -25,9 +25,9 @@ describe('importQuestionnaire(notes, file)', () => {
     await importQuestionnaire(notes, file('urn:b', 'B'));
     await importQuestionnaire(notes, file('urn:a', 'A'));
     await importQuestionnaire(notes, file('urn:b', 'B again'));
-    expect((await readImported(notes)).map(({ title }) => title)).toEqual(['A', 'B again']);
+    expect(readImported(await notes.read()).map(({ title }) => title)).toEqual(['A', 'B again']);
     await removeImported(notes, 'urn:a');
-    expect((await readImported(notes)).map(({ url }) => url)).toEqual(['urn:b']);
+    expect(readImported(await notes.read()).map(({ url }) => url)).toEqual(['urn:b']);
   });
 
   it('refuses a large file unread, and one too many', async () => {
@@ -43,7 +43,7 @@ describe('importQuestionnaire(notes, file)', () => {
     const { notes } = await createTestDevice().open();
     for (const text of ['{', '{}', '[{"url":3}]']) {
       await notes.write('questionnaires', text);
-      expect(await readImported(notes)).toEqual([]);
+      expect(readImported(await notes.read())).toEqual([]);
     }
   });
 });

@@ -2,22 +2,22 @@ import type { Repository } from '#device/storage/repository';
 import type { PatientDocument } from '#documents/patient/patientDocument';
 
 /** What of the patients kept here decides whose a document is. */
-export interface IndexedPatient {
+export interface LocalPatient {
   id: string;
   pseudonym: string;
   isDemo: boolean;
 }
 
 /** The patients kept here, read once and then as they change. */
-export interface PatientIndex {
-  byId(id: string): Promise<IndexedPatient | null>;
-  byPseudonym(pseudonym: string): Promise<IndexedPatient | null>;
+export interface LocalPatients {
+  byId(id: string): Promise<LocalPatient | null>;
+  byPseudonym(pseudonym: string): Promise<LocalPatient | null>;
   /** To be called when one changed. */
   refresh(id: string): Promise<void>;
 }
 
-export function createPatientIndex({ patients }: Pick<Repository, 'patients'>): PatientIndex {
-  let read: Promise<Map<string, IndexedPatient>> | null = null;
+export function createLocalPatients({ patients }: Pick<Repository, 'patients'>): LocalPatients {
+  let read: Promise<Map<string, LocalPatient>> | null = null;
   const index = () =>
     (read ??= patients.list().then(({ found }) => new Map(found.map((one) => [one.id, indexed(one)]))));
   return {
@@ -35,6 +35,6 @@ export function createPatientIndex({ patients }: Pick<Repository, 'patients'>): 
   };
 }
 
-function indexed({ id, pseudonym, note }: PatientDocument): IndexedPatient {
+function indexed({ id, pseudonym, note }: PatientDocument): LocalPatient {
   return { id, pseudonym, isDemo: note !== '' };
 }
