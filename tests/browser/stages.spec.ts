@@ -39,8 +39,8 @@ test('the stages of a task are renamed, moved, removed and added for the practic
   await expect(task).toContainText('With a rucksack.');
 
   await task.getByRole('button', { name: 'Edit the stages …' }).click();
-  await dialog.getByRole('button', { name: 'As in the library' }).click();
+  await dialog.getByRole('button', { name: 'Back to the program’s own' }).click();
   await expect(words.first()).not.toHaveValue(/low step/);
   await expect(words.nth(1)).toHaveValue(second);
-  await expect(dialog.getByRole('button', { name: 'As in the library' })).toBeDisabled();
+  await expect(dialog.getByRole('button', { name: 'Back to the program’s own' })).toBeDisabled();
 });

@@ -64,7 +64,7 @@ export interface Replica {
   destroy(): Promise<void>;
 }
 
-/** What PouchDB is told in place of an answer that was not used. */
+/** What PouchDB gets in place of an answer that was not used. */
 const notUsed = 'not_used';
 /** Name of the attachment with a piece of a video. */
 const pieceName = 'piece';

@@ -65,7 +65,7 @@ const noteSchema = z.strictObject({
 export function readStages(text: string | null): PracticeStages | null {
   if (text === null || text === '') return {};
   try {
-    // As in the library, a figure that a stage says nothing of is left out.
+    // As in the program's own, a figure that a stage says nothing of is left out.
     return noteSchema.parse(JSON.parse(text)).exercises as PracticeStages;
   } catch {
     return null;
@@ -76,7 +76,7 @@ export function writeStages(exercises: PracticeStages): string {
   return JSON.stringify({ format: 'overfoot-stages', version: stagesVersion, exercises });
 }
 
-/** The stages that an exercise goes through: the practice's own, else the library's. */
+/** The stages that an exercise goes through: the practice's own, else the program's. */
 export function stagesFor(id: ExerciseId, own: PracticeStages): readonly AnyStage[] {
   return own[id] ?? findExercise(id).stages;
 }

@@ -110,8 +110,8 @@ function rowOf(
 }
 
 /**
- * Signs that a therapist wrote down at a visit are said, and rank as what was looked at and is not settled: whoever wrote
- * them down knows of them.
+ * Signs that a therapist wrote down at a visit are listed, and rank as what was viewed and is not settled: the person who
+ * wrote them down knows of them.
  */
 function withSigns(row: PatientRow, visits: PatientDocument['redFlags']): PatientRow {
   const found = visitSigns(visits);

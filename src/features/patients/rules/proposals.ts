@@ -17,7 +17,7 @@ export interface ItemProposal {
   index: number;
   item: RepetitionItem;
   proposal: Proposal;
-  /** What it comes to; null where the item has no stage that is known here, and a stage would change. */
+  /** What it comes to; null where a stage would change, but the item's is not known here. */
   next: NextStep | null;
   /** Done at this stage. */
   sessions: number;
@@ -26,7 +26,7 @@ export interface ItemProposal {
 /**
  * For each item whose repetitions are counted; a hold is stepped by hand.
  *
- * @param own  the practice's stages, where they are not the library's
+ * @param own  the practice's stages, where they are not the program's
  */
 export function itemProposals(
   plan: PlanDocument,

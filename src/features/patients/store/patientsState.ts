@@ -32,7 +32,7 @@ export interface PatientsState {
   twice: readonly EyeTwice[];
   /** Questionnaires that the practice imported on this device. */
   imported: readonly QuestionnaireDefinition[];
-  /** The practice's stages; none where they are the library's. */
+  /** The practice's stages; none where they are the program's. */
   stages: PracticeStages;
   /** When that was read, ms since 1970. */
   readAtMs: number;

@@ -58,7 +58,7 @@ export function withStage(stages: readonly AnyStage[], item: PlanItem, words: st
   ];
 }
 
-/** Readable, since plans and sessions keep it; like none of the practice's and none of the library's. */
+/** Readable, since plans and sessions keep it; like none of the practice's and none of the program's. */
 function newId(task: ExerciseId, stages: readonly AnyStage[], words: string): string {
   const taken = [...stages, ...findExercise(task).stages].map(({ id }) => id);
   const base =

@@ -27,7 +27,7 @@ function Stages({ item }: { item: PlanItem }) {
   if (own === null)
     return (
       <p role="alert">
-        The stages that are kept here can’t be read, so the library’s are used. Restore a backup that has
+        The stages that are kept here can’t be read, so the program’s own are used. Restore a backup that has
         them, or update the program.
       </p>
     );
@@ -84,7 +84,7 @@ function Editor({ item, own }: { item: PlanItem; own: PracticeStages }) {
           Undo
         </Button>
         <Button className="button" isDisabled={own[item.task] === undefined} onPress={() => set(null)}>
-          As in the library
+          Back to the program’s own
         </Button>
       </div>
     </>

@@ -105,7 +105,7 @@ export interface PlanWriting {
   signOver(refusal: Refusal, by: string, why: string): Promise<void>;
   /** Fills the draft from a template; whom it is for, and who can open what comes back, stay. Can be undone. */
   useTemplate(template: PlanDraft): void;
-  /** Keeps the practice's stages of an exercise; null: as in the library. */
+  /** Keeps the practice's stages of an exercise; null: the program's own. */
   setStages(id: ExerciseId, stages: readonly AnyStage[] | null): void;
   /** Undoes the last change of stages, of whatever exercise, since the page was opened. */
   undoStages(): void;

@@ -25,7 +25,7 @@ export interface ReportCase {
   nowMs: number;
   /** Of the practice between days. */
   error: OwnError;
-  /** The practice's stages; left out where they are the library's. */
+  /** The practice's stages; left out where they are the program's. */
   stages?: PracticeStages;
 }
 
