@@ -1,4 +1,4 @@
-import { Suspense, type ComponentType } from 'react';
+import type { ComponentType } from 'react';
 import { Button } from 'react-aria-components';
 import { Message } from '#ui/components/Message';
 import { message } from '#words/messages/message';
@@ -34,9 +34,7 @@ export function TroublePage({ thrown, screen, onStart, onSave, Backup }: Props) 
             {message('app.save-recording')}
           </Button>
         )}
-        <Suspense>
-          <Backup />
-        </Suspense>
+        <Backup />
       </div>
       <TroubleText thrown={thrown} screen={screen} />
     </main>

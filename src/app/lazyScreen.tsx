@@ -1,4 +1,6 @@
-import { lazy, useState, type ComponentType, type Context, type ReactNode } from 'react';
+import { useEffect, useState, type ComponentType, type Context, type ReactNode } from 'react';
+import { NotLoaded } from './NotLoaded';
+import { OpeningScreen } from './OpeningScreen';
 
 /** Opens a feature, and returns what puts it around a screen. */
 type Opener = () => Promise<(screen: ReactNode) => ReactNode>;
@@ -11,20 +13,25 @@ export function inContext<T>(Provider: Context<T | null>, open: () => Promise<T>
   };
 }
 
+interface Around {
+  /** Of the features that the screen asks for. */
+  openers?: readonly Opener[];
+  /** Stands there until everything is fetched. */
+  Meanwhile?: () => ReactNode;
+  /** Replaces it if it can't be fetched. */
+  Instead?: () => ReactNode;
+}
+
 /**
  * A screen whose code, and the features it works with, are fetched when it is first shown, or ahead of that.
  *
- * What is here already is drawn at once: React keeps a screen that had to be waited for out of sight for 300 ms, however
- * short the wait.
+ * It doesn't suspend: React keeps what had to be waited for out of sight for 300 ms, however short the wait.
  *
  * @param fetchScreen  imports the component
- * @param NotLoaded  replaces it if it can't be fetched
- * @param openers  of the features that the screen asks for
  */
 export function lazyScreen<Props extends object = object>(
   fetchScreen: () => Promise<ComponentType<Props>>,
-  NotLoaded: () => ReactNode,
-  openers: readonly Opener[] = [],
+  { openers = [], Meanwhile = OpeningScreen, Instead = NotLoaded }: Around = {},
 ) {
   let fetched: ComponentType<Props> | null = null;
   const fetchAll = async (): Promise<ComponentType<Props>> => {
@@ -32,10 +39,19 @@ export function lazyScreen<Props extends object = object>(
     return (fetched ??= (props: Props) =>
       around.reduce<ReactNode>((inner, wrap) => wrap(inner), <Screen {...props} />));
   };
-  const Awaited = lazy(async () => ({ default: await fetchAll().catch(() => NotLoaded) }));
   function LazyScreen(props: Props) {
-    const [Ready] = useState(() => fetched);
-    return Ready === null ? <Awaited {...props} /> : <Ready {...props} />;
+    const [Ready, setReady] = useState(() => fetched);
+    useEffect(() => {
+      if (Ready !== null) return;
+      let isShown = true;
+      void fetchAll()
+        .catch(() => Instead)
+        .then((Screen: ComponentType<Props>) => isShown && setReady(() => Screen));
+      return () => {
+        isShown = false;
+      };
+    }, [Ready]);
+    return Ready === null ? <Meanwhile /> : <Ready {...props} />;
   }
   return Object.assign(LazyScreen, {
     /** Fetches it before it is shown; what can't be fetched now is tried again when it is. */

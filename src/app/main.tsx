@@ -2,7 +2,7 @@ import { createPatientLanguage } from '#shell/language/createPatientLanguage';
 import { LanguageProvider } from '#shell/language/languageContext';
 import { loadMessages, speakOnScreens } from './speakOnScreens';
 import './trustedScripts';
-import { StrictMode, Suspense, useEffect, useLayoutEffect } from 'react';
+import { StrictMode, useEffect, useLayoutEffect } from 'react';
 import { createRoot } from 'react-dom/client';
 import { useStore } from 'zustand';
 import '@fontsource/atkinson-hyperlegible/latin-400.css';
@@ -52,20 +52,21 @@ import { guardLeaving } from './guardLeaving';
 import { inContext, lazyScreen } from './lazyScreen';
 import { NotLoaded } from './NotLoaded';
 import { OpeningScreen } from './OpeningScreen';
+import { openTypeface } from './openTypeface';
 import { troubles, watchTroubles } from './troubles';
 import { watchIdle } from './watchIdle';
 
-const LockScreen = lazyScreen(
-  async () => (await import('#features/lock/screens/LockScreen')).LockScreen,
-  NotLoaded,
-);
+const LockScreen = lazyScreen(async () => (await import('#features/lock/screens/LockScreen')).LockScreen);
 
-const TroublePage = lazyScreen(async () => (await import('./TroublePage')).TroublePage, NotLoaded);
-const TroubleStrip = lazyScreen(
-  async () => (await import('./TroubleStrip')).TroubleStrip,
-  () => null,
-);
-const LeaveDialog = lazyScreen(async () => (await import('./LeaveDialog')).LeaveDialog, NotLoaded);
+const nothing = () => null;
+const TroublePage = lazyScreen(async () => (await import('./TroublePage')).TroublePage);
+const TroubleStrip = lazyScreen(async () => (await import('./TroubleStrip')).TroubleStrip, {
+  Meanwhile: nothing,
+  Instead: nothing,
+});
+const LeaveDialog = lazyScreen(async () => (await import('./LeaveDialog')).LeaveDialog, {
+  Meanwhile: nothing,
+});
 
 const baseUrl = new URL('./', location.href).href;
 watchTroubles(window, baseUrl);
@@ -77,11 +78,7 @@ root.render(<OpeningScreen />);
 const gate = createGate();
 gate.store.subscribe(({ state }) => {
   if (state === 'open') return;
-  root.render(
-    <Suspense fallback={<OpeningScreen />}>
-      <LockScreen gate={gate} />
-    </Suspense>,
-  );
+  root.render(<LockScreen gate={gate} />);
 });
 /** One for the whole page: where the device stores nothing, all parts must share what is in memory. */
 const openRepositoryOnce = openOnce(async () => {
@@ -93,6 +90,7 @@ async function openPage(): Promise<void> {
   const [notes, { createReview }] = await Promise.all([
     openNotes(openRepositoryOnce, earlierNotes()),
     import('#features/review/store/createReview'),
+    openTypeface(document.fonts),
   ]);
   const signedLog = openOnce(async () => {
     const { browserSignedLog } = await import('#shell/browserSignedLog');
@@ -236,52 +234,37 @@ function createScreens(features: Features) {
   const backup = inContext(BackupProvider, features.backup);
   const lockSettings = inContext(LockSettingsProvider, features.lockSettings);
   return {
-    start: lazyScreen(
-      async () => (await import('#features/start/screens/StartScreen')).StartScreen,
-      NotLoaded,
-    ),
-    backup: lazyScreen(
-      async () => (await import('#features/sharing/screens/BackupButton')).BackupButton,
-      () => null,
-      [backup],
-    ),
+    start: lazyScreen(async () => (await import('#features/start/screens/StartScreen')).StartScreen),
+    backup: lazyScreen(async () => (await import('#features/sharing/screens/BackupButton')).BackupButton, {
+      openers: [backup],
+      Meanwhile: nothing,
+      Instead: nothing,
+    }),
     tracking: lazyScreen(
       async () => (await import('#features/review/screens/tracking/TrackingScreen')).TrackingScreen,
-      NotLoaded,
     ),
-    review: lazyScreen(
-      async () => (await import('#features/review/screens/ReviewScreen')).ReviewScreen,
-      NotLoaded,
-    ),
-    home: lazyScreen(async () => (await import('#features/home/screens/HomeScreen')).HomeScreen, NotLoaded, [
-      home,
-      sending,
-    ]),
+    review: lazyScreen(async () => (await import('#features/review/screens/ReviewScreen')).ReviewScreen),
+    home: lazyScreen(async () => (await import('#features/home/screens/HomeScreen')).HomeScreen, {
+      openers: [home, sending],
+    }),
     sessions: lazyScreen(
       async () => (await import('#features/sessions/screens/SessionsScreen')).SessionsScreen,
-      NotLoaded,
-      [keptSessions, clinic, people, backup, lockSettings],
+      { openers: [keptSessions, clinic, people, backup, lockSettings] },
     ),
     patients: lazyScreen(
       async () => (await import('#features/patients/screens/PatientsScreen')).PatientsScreen,
-      NotLoaded,
-      [patients, keptSessions, clinic, people, sharing, handOver, backup, lockSettings],
+      { openers: [patients, keptSessions, clinic, people, sharing, handOver, backup, lockSettings] },
     ),
     patient: lazyScreen(
       async () => (await import('#features/patients/screens/PatientScreen')).PatientScreen,
-      NotLoaded,
-      [patients, keptSessions, writing, people, handOver],
+      { openers: [patients, keptSessions, writing, people, handOver] },
     ),
-    plan: lazyScreen(
-      async () => (await import('#features/planning/screens/PlanScreen')).PlanScreen,
-      NotLoaded,
-      [writing, library, clinic, people],
-    ),
-    mirror: lazyScreen(
-      async () => (await import('#features/mirror/screens/MirrorScreen')).MirrorScreen,
-      NotLoaded,
-      [mirror],
-    ),
+    plan: lazyScreen(async () => (await import('#features/planning/screens/PlanScreen')).PlanScreen, {
+      openers: [writing, library, clinic, people],
+    }),
+    mirror: lazyScreen(async () => (await import('#features/mirror/screens/MirrorScreen')).MirrorScreen, {
+      openers: [mirror],
+    }),
   };
 }
 
@@ -319,34 +302,22 @@ function CurrentScreen({ screens, onStart, onSave }: CurrentScreenProps) {
       <ErrorBoundary
         key={name}
         instead={(thrown, tryAgain) => (
-          <Suspense fallback={<OpeningScreen />}>
-            <TroublePage
-              thrown={thrown}
-              screen={name}
-              onStart={() => {
-                onStart();
-                if (name === 'start') tryAgain();
-              }}
-              onSave={onSave()}
-              Backup={screens.backup}
-            />
-          </Suspense>
+          <TroublePage
+            thrown={thrown}
+            screen={name}
+            onStart={() => {
+              onStart();
+              if (name === 'start') tryAgain();
+            }}
+            onSave={onSave()}
+            Backup={screens.backup}
+          />
         )}
       >
-        <Suspense fallback={<OpeningScreen />}>
-          <Screen />
-        </Suspense>
+        <Screen />
       </ErrorBoundary>
-      {hasTrouble && (
-        <Suspense>
-          <TroubleStrip screen={name} />
-        </Suspense>
-      )}
-      {isAsking && (
-        <Suspense>
-          <LeaveDialog />
-        </Suspense>
-      )}
+      {hasTrouble && <TroubleStrip screen={name} />}
+      {isAsking && <LeaveDialog />}
     </>
   );
 }

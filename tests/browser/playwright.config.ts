@@ -11,13 +11,13 @@ const report = process.env['OVERFOOT_TEST_REPORT'];
 export default defineConfig({
   testDir: '.',
   outputDir: `${projectRoot}test-results/browser`,
-  workers: 2,
+  workers: 4,
   fullyParallel: false, // Each file is loaded by one worker only.
   expect: { timeout: 15_000 }, // Other programs may take the processor meanwhile.
   projects: [
-    { name: 'screens', grepInvert: /@network/, testIgnore: 'camera/**', workers: 4 },
+    { name: 'screens', grepInvert: /@network/, testIgnore: 'camera/**' },
     // With more than two on two cores, sets in real time lose pictures.
-    { name: 'camera', grepInvert: /@network/, testMatch: 'camera/**/*.spec.ts' },
+    { name: 'camera', grepInvert: /@network/, testMatch: 'camera/**/*.spec.ts', workers: 2 },
     { name: 'network', grep: /@network/, workers: 1 }, // The pose network takes all cores by itself.
   ],
   timeout: 90_000,

@@ -52,3 +52,23 @@ test('who treats people comes back to the sessions of patients, once there are a
   await press(page, 'Back to the start');
   await expect(page.getByRole('button', { name: 'Write a plan' })).toBeVisible();
 });
+
+test('no button moves from beneath a finger when the typeface comes late', async ({ page }) => {
+  await page.route('**/*.woff2', async (route) => {
+    await new Promise((resolve) => setTimeout(resolve, 400));
+    await route.continue();
+  });
+  await page.addInitScript(() => {
+    const shifts: number[] = [];
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries())
+        shifts.push((entry as PerformanceEntry & { value: number }).value);
+    }).observe({ type: 'layout-shift', buffered: true });
+    Object.assign(window, { shifts });
+  });
+  await page.goto('./');
+  await expect(question(page)).toBeVisible();
+  await page.evaluate(() => document.fonts.ready);
+  await page.waitForTimeout(500);
+  expect(await page.evaluate(() => (window as unknown as { shifts: number[] }).shifts)).toEqual([]);
+});

@@ -7,6 +7,8 @@ import { projectRoot } from '#tools/commands/tools/projectRoot';
 const firstScriptAtMost = 170 * 1024;
 /** ... with what is read before anything is shown: whether the device is locked, what is kept, and the words of patients. */
 const untilShownAtMost = 325 * 1024;
+/** Files among which that is divided: each is a request, and those that it names are asked for after it. */
+const requestsAtMost = 8;
 
 /** Scripts that a page names in itself, and those that they import from their beginning. */
 async function firstScripts(read: (path: string) => Promise<string>): Promise<Map<string, string>> {
@@ -43,6 +45,7 @@ test('the first script is small, and so is all that the start screen needs', asy
   await page.goto('./');
   await expect(page.getByRole('button', { name: 'Record yourself' })).toBeVisible();
   const urls = [...fetched.keys()];
+  expect(urls.length).toBeLessThanOrEqual(requestsAtMost);
   for (const path of scripts.keys())
     expect(
       urls.some((url) => url.endsWith(path)),
