@@ -65,7 +65,7 @@ export function createFeatures({
         import('#features/planning/store/library/createLibrary'),
         import('#features/planning/store/library/browserLibrary'),
       ]);
-      return createLibrary(browserLibrary(notes));
+      return createLibrary(browserLibrary(notes, openRepository));
     }),
     keptSessions: openOnce(async () => {
       const [{ createKeptSessions }, { browserKeptSessions }] = await Promise.all([

@@ -10,8 +10,6 @@ export const noteNames = [
   'draft',
   'last-plan',
   'templates',
-  'library',
-  'stages',
   'practice',
   'people',
   'reviewer',

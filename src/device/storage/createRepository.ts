@@ -9,6 +9,7 @@ import { createReplicaRows } from './createReplicaRows';
 import { createSets, savingSession } from './createSets';
 import { createTrackingRows } from './createTrackingRows';
 import { eraseKept } from './eraseKept';
+import { createKeptLibrary } from './keptLibrary';
 import { hasJoints, loadKeptHead, loadKeptRecording } from './keptRecording';
 import { planRecordSchema, recordingFactsSchema, type PlanRecord, type RecordingFacts } from './keptSchemas';
 import type { DeviceLock } from './lock/createDeviceLock';
@@ -182,6 +183,7 @@ export function createRepository({
         await records.apply([{ remove: 'plans', key: id }]);
       },
     },
+    library: createKeptLibrary(records),
     notes: {
       async read() {
         const notes = new Map<string, string>();

@@ -4,6 +4,7 @@ import type { RecordingDocument } from '#documents/recording/recordingDocument';
 import type { RecordingHead } from '#documents/recording/recordingHead';
 import type { SessionDocument } from '#documents/session/sessionDocument';
 import type { Digests } from './createDigests';
+import type { KeptLibrary } from './keptLibrary';
 import type { FromVideo, PlanRecord, RecordingFacts, SetStart, TrackingModel } from './keptSchemas';
 import type { DeviceLock } from './lock/createDeviceLock';
 import type { Edition } from './records';
@@ -167,6 +168,8 @@ export interface Repository {
     save(id: string, text: string, savedAt?: string): Promise<void>;
     remove(id: string): Promise<void>;
   };
+  /** The practice's library; it is kept as a small text, and so is in backups. */
+  readonly library: KeptLibrary;
   /** Small texts by name: keys, drafts. */
   readonly notes: {
     /** One that can't be read is there, and empty. */

@@ -1,5 +1,6 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { canonicalText } from '../reading/canonicalText';
 import type { SharedKind } from './sharedHead';
 
 /** Fields whose order means nothing; all lists of a patient's record are kept by entry. */
@@ -16,19 +17,9 @@ export function contentHash(kind: SharedKind, document: object): string {
   const isUnordered = unordered[kind];
   const fields = Object.entries(document).flatMap(([name, value]: [string, unknown]) => {
     if (kind === 'patient' && name === 'id') return [];
-    if (!Array.isArray(value) || isUnordered?.(name) !== true) return [[name, plain(value)]];
-    return [[name, (value as unknown[]).map((one) => JSON.stringify(plain(one))).sort()]];
+    if (!Array.isArray(value) || isUnordered?.(name) !== true) return [[name, value]];
+    return [[name, (value as unknown[]).map(canonicalText).sort()]];
   });
-  const text = JSON.stringify(plain(Object.fromEntries(fields)));
+  const text = canonicalText(Object.fromEntries(fields));
   return bytesToHex(sha256(utf8ToBytes(text))).slice(0, 20);
-}
-
-/** The same with the names of each object in order. */
-function plain(value: unknown): unknown {
-  if (Array.isArray(value)) return (value as unknown[]).map(plain);
-  if (typeof value !== 'object' || value === null) return value;
-  const entries = Object.entries(value).filter(([, one]) => one !== undefined);
-  return Object.fromEntries(
-    entries.sort(([a], [b]) => (a < b ? -1 : 1)).map(([key, one]) => [key, plain(one)]),
-  );
 }

@@ -6,7 +6,7 @@ import { proposeSoFar } from '#core/programme/proposeSoFar';
 import { ownUpTo } from '#documents/plan/itemProgress';
 import type { PlanDocument, RepetitionItem } from '#documents/plan/planDocument';
 import { newItem, nextPlanOf, type PlanDraft } from '#documents/plan/planDraft';
-import { stagesFor, type PracticeStages } from '#documents/practice/stagesNote';
+import { stagesFor, type PracticeStages } from '#documents/library/stages';
 import { stageCourseOf } from '#documents/programme/stageCourseOf';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { stagedSessions } from './stagedSessions';

@@ -1,14 +1,15 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Sureness } from '#core/chance/grade';
 import { ensurePatient } from '#device/storage/ensurePatient';
+import { isOfLibrary } from '#device/storage/keptLibrary';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
+import { practiceStages, type PracticeStages } from '#documents/library/stages';
 import type { QuestionnaireRecord } from '#documents/patient/caseEntries';
 import { emptyLog } from '#documents/patient/checkedLog';
 import { withMark } from '#documents/patient/mergePatients';
 import type { PatientDocument, PatientNotes, SessionMark } from '#documents/patient/patientDocument';
 import type { PlanDraft } from '#documents/plan/planDraft';
-import { readStages, stagesNoteName } from '#documents/practice/stagesNote';
 import { buildQuestionnaireResponse } from '#documents/questionnaire/buildQuestionnaireResponse';
 import { parseRecording } from '#documents/recording/parseRecording';
 import { plainName } from '#documents/schema/plainName';
@@ -153,8 +154,7 @@ export function createPatients(world: PatientsWorld): Patients {
       if (patient !== null)
         set({ log: await log.check(patient), otherVersions: await readOtherVersions(kept, patient) });
       set(await practice.read(kept));
-      const notes = await kept.notes.read();
-      set({ imported: readImported(notes), stages: readStages(notes.get(stagesNoteName) ?? null) ?? {} });
+      set({ imported: readImported(await kept.notes.read()), stages: await readStages(kept) });
     });
   /** What changes while it is shown, here or in another tab, is shown at once. */
   const watch = (kept: Repository) => {
@@ -162,8 +162,7 @@ export function createPatients(world: PatientsWorld): Patients {
     watched = kept;
     kept.subscribe((change) => {
       practice.follow(change);
-      const { kind } = change;
-      if (isDue || kind === 'notes') return;
+      if (isDue || (change.kind === 'notes' && !isOfLibrary(change))) return;
       isDue = true;
       // Most of what changes while somebody is worked out is the working out itself: one look afterwards sees it all.
       void looking.then(() => {
@@ -318,4 +317,13 @@ export function createPatients(world: PatientsWorld): Patients {
     },
     dismissProblem: () => set({ problem: null }),
   };
+}
+
+/** The practice's stages; where they can't be read, which plan writing says, the program's are used. */
+async function readStages({ library }: Repository): Promise<PracticeStages> {
+  try {
+    return practiceStages((await library.read()).library.stages);
+  } catch {
+    return {};
+  }
 }

@@ -3,7 +3,7 @@ import { towardsFifteen } from '#core/exercises/stage';
 import { upToOf } from '#documents/plan/itemProgress';
 import type { PlanItem } from '#documents/plan/planDocument';
 import { planBounds } from '#documents/plan/planRanges';
-import type { AnyStage } from '#documents/practice/stagesNote';
+import type { AnyStage } from '#documents/library/stages';
 
 /** The stages with other words for one of them; its figures stay. */
 export function renamed(stages: readonly AnyStage[], id: string, words: string): AnyStage[] {

@@ -1,9 +1,9 @@
 import { Button, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import { findExercise, type Exercise, type ExerciseId } from '#core/exercises/exercises';
 import type { FaultDirection, Phase } from '#core/exercises/library/fault';
-import { stagesFor } from '#documents/practice/stagesNote';
+import { stagesFor } from '#documents/library/stages';
 import { MeasureLimitSource } from '#ui/components/MeasureLimits';
-import { usePlanWritingState } from '../planWritingContext';
+import { useLibraryState } from '../libraryContext';
 
 const directionWords: Record<FaultDirection, string> = {
   inward: 'Inward',
@@ -22,7 +22,10 @@ const phaseWords: Record<Phase, string> = {
 export function AboutTask({ id }: { id: ExerciseId }) {
   const exercise = findExercise(id);
   const { purpose, faults, dose } = exercise;
-  const stages = stagesFor(id, usePlanWritingState((state) => state.stages) ?? {});
+  const stages = stagesFor(
+    id,
+    useLibraryState((state) => state.stages),
+  );
   return (
     <Disclosure className="plan-about">
       <Heading level={4}>

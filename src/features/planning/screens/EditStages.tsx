@@ -1,16 +1,11 @@
 import { useState, type FormEvent } from 'react';
 import { Button, Input, Label, Text, TextField } from 'react-aria-components';
+import { longestStageWords, mostStages, stagesFor, type AnyStage } from '#documents/library/stages';
 import type { PlanItem } from '#documents/plan/planDocument';
-import {
-  longestStageWords,
-  mostStages,
-  stagesFor,
-  type AnyStage,
-  type PracticeStages,
-} from '#documents/practice/stagesNote';
+import { ErrorLine } from '#ui/components/ErrorLine';
 import { HeadDialog } from '#ui/components/HeadDialog';
 import { exerciseName } from '#words/exerciseWords';
-import { usePlanWriting, usePlanWritingState } from '../planWritingContext';
+import { useLibrary, useLibraryState } from '../libraryContext';
 import { moved, renamed, without, withStage } from '../rules/stageEdits';
 
 /** The practice's stages of an item's exercise: other words, another order, fewer or more. */
@@ -23,38 +18,29 @@ export function EditStages({ item }: { item: PlanItem }) {
 }
 
 function Stages({ item }: { item: PlanItem }) {
-  const own = usePlanWritingState((state) => state.stages);
-  if (own === null)
-    return (
-      <p role="alert">
-        The stages that are kept here can’t be read, so the program’s own are used. Restore a backup that has
-        them, or update the program.
-      </p>
-    );
-  return <Editor item={item} own={own} />;
-}
-
-function Editor({ item, own }: { item: PlanItem; own: PracticeStages }) {
-  const writing = usePlanWriting();
-  const canUndo = usePlanWritingState((state) => state.canUndoStages);
+  const library = useLibrary();
+  const own = useLibraryState((state) => state.stages);
+  const canUndo = useLibraryState((state) => state.canUndoStages);
+  const sentence = useLibraryState((state) => state.sentence);
   const stages = stagesFor(item.task, own);
-  const set = (next: readonly AnyStage[] | null) => writing.setStages(item.task, next);
+  const change = (next: (now: readonly AnyStage[]) => readonly AnyStage[]) =>
+    void library.changeStages(item.task, next);
   return (
     <>
       <p className="small soft">
-        From easier to harder, for all plans that are written on this device. Plans that were handed out stay
-        as they are.
+        From easier to harder, for all plans that are written here: they belong to the practice’s library.
+        Plans that were handed out stay as they are.
       </p>
       <ol className="plan-stages">
         {stages.map(({ id, words }, index) => (
           <li key={`${id} ${words}`}>
-            <StageWords words={words} onChange={(next) => set(renamed(stages, id, next))} />
+            <StageWords words={words} onChange={(next) => change((now) => renamed(now, id, next))} />
             <span className="button-row">
               <Button
                 className="button button-quiet"
                 aria-label={`Move up: ${words}`}
                 isDisabled={index === 0}
-                onPress={() => set(moved(stages, id, -1))}
+                onPress={() => change((now) => moved(now, id, -1))}
               >
                 ↑
               </Button>
@@ -62,7 +48,7 @@ function Editor({ item, own }: { item: PlanItem; own: PracticeStages }) {
                 className="button button-quiet"
                 aria-label={`Move down: ${words}`}
                 isDisabled={index === stages.length - 1}
-                onPress={() => set(moved(stages, id, 1))}
+                onPress={() => change((now) => moved(now, id, 1))}
               >
                 ↓
               </Button>
@@ -70,7 +56,7 @@ function Editor({ item, own }: { item: PlanItem; own: PracticeStages }) {
                 className="button button-quiet"
                 aria-label={`Remove: ${words}`}
                 isDisabled={stages.length === 1}
-                onPress={() => set(without(stages, id))}
+                onPress={() => change((now) => without(now, id))}
               >
                 Remove
               </Button>
@@ -78,15 +64,23 @@ function Editor({ item, own }: { item: PlanItem; own: PracticeStages }) {
           </li>
         ))}
       </ol>
-      <AddStage isFull={stages.length >= mostStages} onAdd={(words) => set(withStage(stages, item, words))} />
+      <AddStage
+        isFull={stages.length >= mostStages}
+        onAdd={(words) => change((now) => withStage(now, item, words))}
+      />
       <div className="button-row">
-        <Button className="button" isDisabled={!canUndo} onPress={writing.undoStages}>
+        <Button className="button" isDisabled={!canUndo} onPress={() => void library.undoStages()}>
           Undo
         </Button>
-        <Button className="button" isDisabled={own[item.task] === undefined} onPress={() => set(null)}>
+        <Button
+          className="button"
+          isDisabled={own[item.task] === undefined}
+          onPress={() => void library.changeStages(item.task, null)}
+        >
           Back to the program’s own
         </Button>
       </div>
+      <ErrorLine sentence={sentence} />
     </>
   );
 }

@@ -11,7 +11,7 @@ import { libraryCandidates } from '../rules/libraryCandidates';
 import { KeepWords } from './KeepWords';
 import { ShareLibrary } from './ShareLibrary';
 
-/** What the practice uses in many plans: own exercises, words to patients, first limits; and sharing it. */
+/** What the practice uses in many plans: own exercises, words to patients, first limits, stages; and sharing it. */
 export function LibraryButton() {
   return (
     <HeadDialog name="Library …" title="The practice’s library">
@@ -33,6 +33,7 @@ function Contents() {
       <Exercises />
       <Texts />
       <FirstLimits />
+      <OwnStages />
       {canUndo && (
         <Button className="button" onPress={() => void library.undo()}>
           Undo the last change of the library
@@ -108,7 +109,7 @@ function Exercises() {
               >
                 Add to the plan
               </Button>
-              <TakeOut kind="exercises" id={id} name={name} />
+              <TakeOut kind="exercises" of={id} name={name} />
             </span>
           </li>
         ))}
@@ -136,7 +137,7 @@ function Texts() {
               >
                 Use in the plan
               </Button>
-              <TakeOut kind="texts" id={id} name={name} />
+              <TakeOut kind="texts" of={id} name={name} />
             </span>
           </li>
         ))}
@@ -153,15 +154,15 @@ function FirstLimits() {
       <h3>First limits</h3>
       <p className="small soft">A task that is added to a plan begins with them.</p>
       <ul className="plan-templates">
-        {limits.map(({ id, task, limits: first }) => (
-          <li key={id}>
+        {limits.map(({ task, limits: first }) => (
+          <li key={task}>
             <span>
               <strong>{exerciseName(task)}</strong>{' '}
               <span className="small soft">
                 {[kneeLimitWords(first), addedLimitsWords(first)].filter((words) => words !== '').join(', ')}
               </span>
             </span>
-            <TakeOut kind="limits" id={id} name={exerciseName(task)} />
+            <TakeOut kind="limits" of={task} name={exerciseName(task)} />
           </li>
         ))}
       </ul>
@@ -169,13 +170,38 @@ function FirstLimits() {
   );
 }
 
-function TakeOut({ kind, id, name }: { kind: LibraryKind; id: string; name: string }) {
+function OwnStages() {
+  const own = useLibraryState((state) => state.library.stages);
+  if (own.length === 0) return null;
+  return (
+    <section className="library-part">
+      <h3>Own stages</h3>
+      <p className="small soft">In place of the program’s. They are edited in a plan, at the task.</p>
+      <ul className="plan-templates">
+        {own.map(({ exercise, stages }) => (
+          <li key={exercise}>
+            <span>
+              <strong>{exerciseName(exercise)}</strong>{' '}
+              <span className="small soft">
+                {stages.length === 1 ? 'one stage' : `${stages.length} stages`}
+              </span>
+            </span>
+            <TakeOut kind="stages" of={exercise} name={`the stages of ${exerciseName(exercise)}`} />
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** @param of  by which the entry is known */
+function TakeOut({ kind, of, name }: { kind: LibraryKind; of: string; name: string }) {
   const library = useLibrary();
   return (
     <Button
       className="button button-quiet"
       aria-label={`Take ${name} out`}
-      onPress={() => void library.remove(kind, id)}
+      onPress={() => void library.remove(kind, of)}
     >
       Take out
     </Button>

@@ -1,6 +1,6 @@
 import { Button, FileTrigger } from 'react-aria-components';
 import type { ComparedEntry } from '#documents/library/compareLibraries';
-import type { LibraryKind } from '#documents/library/libraryDocument';
+import { keyOf, type LibraryKind } from '#documents/library/libraryDocument';
 import { KeyWords } from '#ui/components/KeyWords';
 import { exerciseName } from '#words/exerciseWords';
 import { useLibrary, useLibraryState } from '../libraryContext';
@@ -10,13 +10,19 @@ const kindWords: Record<LibraryKind, string> = {
   texts: 'words to patients',
   limits: 'first limits of',
   templates: 'template',
+  stages: 'stages of',
 };
 
 const standingWords: Record<Exclude<ComparedEntry['standing'], 'same'>, string> = {
   new: 'New',
   newer: 'Changed later there, and taken in',
   older: 'Different there; the one here was changed later, and stays',
+  'out-here': 'Taken out here later, and stays out',
+  'out-there': 'Taken out there later, and so here as well',
 };
+
+/** With which something changes here. */
+const takenIn = new Set<ComparedEntry['standing']>(['new', 'newer', 'out-there']);
 
 /** Saves the library for colleagues, and takes theirs in after a look at what it would change. */
 export function ShareLibrary() {
@@ -56,7 +62,7 @@ export function ShareLibrary() {
 function Found({ entries, signer }: { entries: readonly ComparedEntry[]; signer: string }) {
   const library = useLibrary();
   const same = entries.filter(({ standing }) => standing === 'same').length;
-  const taken = entries.filter(({ standing }) => standing === 'new' || standing === 'newer').length;
+  const taken = entries.filter(({ standing }) => takenIn.has(standing)).length;
   return (
     <section className="library-part">
       <h3>A colleague’s library</h3>
@@ -69,7 +75,7 @@ function Found({ entries, signer }: { entries: readonly ComparedEntry[]; signer:
           standing === 'same'
             ? []
             : [
-                <li key={`${kind} ${entry.id}`}>
+                <li key={`${kind} ${keyOf(entry)}`}>
                   {standingWords[standing]}: {kindWords[kind]} <strong>{shownName(entry)}</strong>
                   {entry.by !== '' && <> ({entry.by})</>}
                 </li>,
@@ -94,5 +100,6 @@ function Found({ entries, signer }: { entries: readonly ComparedEntry[]; signer:
 }
 
 function shownName(entry: ComparedEntry['entry']): string {
+  if ('exercise' in entry) return exerciseName(entry.exercise);
   return 'task' in entry ? exerciseName(entry.task) : entry.name;
 }

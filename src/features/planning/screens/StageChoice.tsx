@@ -1,8 +1,8 @@
+import { stagesFor } from '#documents/library/stages';
 import { atStage } from '#documents/plan/itemProgress';
 import type { PlanItem } from '#documents/plan/planDocument';
-import { stagesFor } from '#documents/practice/stagesNote';
 import { Choice } from '#ui/components/Choice';
-import { usePlanWritingState } from '../planWritingContext';
+import { useLibraryState } from '../libraryContext';
 
 interface Props {
   item: PlanItem;
@@ -11,7 +11,10 @@ interface Props {
 
 /** At which of its exercise's stages an item stands; choosing one fills in its figures, which can be changed. */
 export function StageChoice({ item, onChange }: Props) {
-  const stages = stagesFor(item.task, usePlanWritingState((state) => state.stages) ?? {});
+  const stages = stagesFor(
+    item.task,
+    useLibraryState((state) => state.stages),
+  );
   const options = stages.map(({ id, words }, i) => ({ id, name: `${i + 1} of ${stages.length}: ${words}` }));
   const isListed = stages.some(({ id }) => id === item.stage);
   const none = item.stage !== null && !isListed ? item.stage : 'none';

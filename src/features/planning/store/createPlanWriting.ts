@@ -1,5 +1,4 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { ExerciseId } from '#core/exercises/exercises';
 import { applyEdit, redoEdit, startHistory, undoEdit, type History } from '#core/history';
 import { areSameThresholds, type OwnThresholds } from '#core/programme/proposalThresholds';
 import type { Override, Restriction } from '#documents/patient/caseEntries';
@@ -8,7 +7,6 @@ import type { PainfulSide } from '#documents/patient/patientDocument';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import { finishDraft, newDraft, nextPlanOf, type PlanDraft } from '#documents/plan/planDraft';
 import { readDraft } from '#documents/plan/readDraft';
-import { readStages, writeStages, type AnyStage, type PracticeStages } from '#documents/practice/stagesNote';
 import { plainName } from '#documents/schema/plainName';
 import { explainProblem, type ShownProblem } from '#shell/explainProblem';
 import { isoDay } from '#words/dateWords';
@@ -53,9 +51,6 @@ export interface PlanWritingState {
   restrictions: readonly Restriction[];
   /** Items beyond them that nobody has signed over; until then there is no plan. */
   refusals: readonly Refusal[];
-  /** The practice's own stages; null where those that are kept can't be read, and are left as they are. */
-  stages: PracticeStages | null;
-  canUndoStages: boolean;
   /** Null where it was never asked. */
   practice: Practice | null;
   /** Why the device keeps what was written no longer than the page is open; null where it does. */
@@ -82,7 +77,7 @@ export interface PlanWritingWorld {
   newId(): string;
   now(): Date;
 }
-export const draftNames = ['draft', 'stages', 'practice'] as const;
+export const draftNames = ['draft', 'practice'] as const;
 export type DraftName = (typeof draftNames)[number];
 
 export interface PlanWriting {
@@ -105,10 +100,6 @@ export interface PlanWriting {
   signOver(refusal: Refusal, by: string, why: string): Promise<void>;
   /** Fills the draft from a template; whom it is for, and who can open what comes back, stay. Can be undone. */
   useTemplate(template: PlanDraft): void;
-  /** Keeps the practice's stages of an exercise; null: the program's own. */
-  setStages(id: ExerciseId, stages: readonly AnyStage[] | null): void;
-  /** Undoes the last change of stages, of whatever exercise, since the page was opened. */
-  undoStages(): void;
   setPractice(practice: Practice): void;
   dismissProblem(): void;
   /** Hands the plan out as a file; does nothing while it is invalid. */
@@ -160,8 +151,6 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
     ...currentState([]),
     patients: [],
     theirLast: null,
-    stages: readStages(world.read('stages')),
-    canUndoStages: false,
     practice: readPractice(world.read('practice')),
     problem: null,
   }));
@@ -217,12 +206,6 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
       theirLast: plan,
       patients: isKnown ? patients : [...patients, { ...nothingKnown, pseudonym: plan.patient }],
     });
-  };
-
-  let stagesBefore: readonly PracticeStages[] = [];
-  const keepStages = (stages: PracticeStages) => {
-    store.setState({ stages, canUndoStages: stagesBefore.length > 0 });
-    settle(world.write('stages', writeStages(stages)));
   };
 
   /** Not even undo brings back a deleted patient. */
@@ -291,19 +274,6 @@ export function createPlanWriting(world: PlanWritingWorld): PlanWriting {
     useTemplate(template) {
       const { patient, usualPain, returnKeys } = store.getState().draft;
       put({ ...template, patient, usualPain, returnKeys });
-    },
-    setStages(id, changed) {
-      const { stages } = store.getState();
-      if (stages === null) return;
-      stagesBefore = [...stagesBefore, stages].slice(-longestHistory);
-      const { [id]: _, ...others } = stages;
-      keepStages(changed === null ? others : { ...others, [id]: changed });
-    },
-    undoStages() {
-      const before = stagesBefore.at(-1);
-      if (before === undefined) return;
-      stagesBefore = stagesBefore.slice(0, -1);
-      keepStages(before);
     },
     setPractice(practice) {
       store.setState({ practice });

@@ -144,6 +144,15 @@ const library = {
   texts: [{ ...inLibrary(2), name: 'First weeks', text: 'Little and often.' }],
   limits: [{ ...inLibrary(3), task: 'lateral-step-down', limits: defaultLimits }],
   templates: [{ ...inLibrary(4), name: 'Knee', draft: { items: [], painLimit: 2 } }],
+  stages: [
+    {
+      at: session.startedAt,
+      by: 'AB',
+      exercise: 'wall-sit-hold',
+      stages: [{ id: 'short', words: 'Ten seconds.', holds: { count: 3, seconds: 10 } }],
+    },
+  ],
+  removed: [{ kind: 'limits', key: 'single-leg-squat', at: session.startedAt }],
 };
 
 const file = { bytes: 120, unpackedBytes: 400, sha256: 'a0'.repeat(32) };

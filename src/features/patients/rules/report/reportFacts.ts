@@ -6,7 +6,7 @@ import type { SignId } from '#core/safety/signs';
 import type { RedFlagsRecord, Restriction } from '#documents/patient/caseEntries';
 import type { PatientDocument } from '#documents/patient/patientDocument';
 import type { PlanDocument } from '#documents/plan/planDocument';
-import type { PracticeStages } from '#documents/practice/stagesNote';
+import type { PracticeStages } from '#documents/library/stages';
 import { restrictionsInForce } from '#features/planning/rules/refusals';
 import { findPain } from '#features/sessions/rules/findPain';
 import type { ListedSession } from '#features/sessions/rules/listedSession';

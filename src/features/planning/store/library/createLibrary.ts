@@ -1,30 +1,34 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import { createQueue } from '#core/createQueue';
+import type { ExerciseId } from '#core/exercises/exercises';
 import { Problem } from '#core/problem';
-import {
-  compareLibraries,
-  mergeLibraries,
-  withEntry,
-  type ComparedEntry,
-} from '#documents/library/compareLibraries';
+import type { KeptLibrary } from '#device/storage/keptLibrary';
+import { compareLibraries, type ComparedEntry } from '#documents/library/compareLibraries';
+import { mergeLibraries, undone, withEntry, withoutEntry } from '#documents/library/libraryChanges';
 import {
   emptyLibrary,
-  libraryBounds,
   type LibraryDocument,
   type LibraryEntry,
   type LibraryKind,
 } from '#documents/library/libraryDocument';
-import { libraryKind } from '#documents/library/libraryKind';
-import { readDraft } from '#documents/plan/readDraft';
-import { parseDocument } from '#documents/reading/readDocument';
+import {
+  practiceStages,
+  stagesFor,
+  type AnyStage,
+  type OwnStages,
+  type PracticeStages,
+} from '#documents/library/stages';
 import type { DeviceSigner } from '#shell/deviceSigner';
 import { explainProblem, type Doing } from '#shell/explainProblem';
-import { readJson } from '../practice';
 import { libraryFileOf, readLibraryFile } from './libraryFile';
 
 export interface LibraryState {
   library: LibraryDocument;
-  /** Whether the last change can be undone. */
+  /** The stages that are in it. */
+  stages: PracticeStages;
+  /** Whether the last change can be undone; changes of stages are undone by themselves. */
   canUndo: boolean;
+  canUndoStages: boolean;
   /** A colleague's library that was read: the user has to say whether it is taken in. */
   found: { entries: readonly ComparedEntry[]; signer: string } | null;
   /** The public key that signed the file that was saved last; null before. */
@@ -33,11 +37,9 @@ export interface LibraryState {
 }
 
 /** What the library needs from the world around it; tests hand in plain objects. */
-export interface LibraryWorld {
-  /** The library as it is kept, and the templates from before there was one; null where there is none. */
-  read(name: 'library' | 'templates'): string | null;
-  /** Rejects where it can't be kept. */
-  write(text: string): Promise<void>;
+export interface LibraryWorld extends KeptLibrary {
+  /** Hears of every change of what is kept, made here, in another tab or by a colleague. */
+  watch(listener: () => void): void;
   initials(): Promise<string>;
   /** Null where this device can't sign. */
   signer(): Promise<DeviceSigner | null>;
@@ -55,10 +57,22 @@ export type LibraryContent<Kind extends LibraryKind> = {
 export interface Library {
   readonly store: StoreApi<LibraryState>;
   /** Adds an entry, or changes the one of the same name or task. */
-  keep<Kind extends LibraryKind>(kind: Kind, content: LibraryContent<Kind>): Promise<void>;
-  remove(kind: LibraryKind, id: string): Promise<void>;
+  keep<Kind extends Exclude<LibraryKind, 'stages'>>(kind: Kind, content: LibraryContent<Kind>): Promise<void>;
+  /** @param key  by which the entry is known */
+  remove(kind: LibraryKind, key: string): Promise<void>;
   /** Undoes the last change: what was kept, removed or taken in. */
   undo(): Promise<void>;
+  /**
+   * Changes the practice's stages of an exercise.
+   *
+   * @param change  given the stages as they are by then; null: the program's own
+   */
+  changeStages(
+    exercise: ExerciseId,
+    change: ((stages: readonly AnyStage[]) => readonly AnyStage[]) | null,
+  ): Promise<void>;
+  /** Undoes the last change of stages, of whatever exercise, since the page was opened. */
+  undoStages(): Promise<void>;
   /** Saves all of it as a file, signed by this device. */
   save(): Promise<void>;
   /** Reads and compares a colleague's file; nothing is kept yet. */
@@ -68,53 +82,110 @@ export interface Library {
   dismiss(): void;
 }
 
-export function createLibrary(world: LibraryWorld): Library {
-  const first = readKept(world);
+/** One change, which can be undone. */
+interface Done {
+  before: LibraryDocument;
+  after: LibraryDocument;
+}
+
+/** Changes of stages that can be undone. */
+const longestHistory = 200;
+
+export async function createLibrary(world: LibraryWorld): Promise<Library> {
   const store = createStore<LibraryState>(() => ({
-    library: first ?? emptyLibrary,
+    library: emptyLibrary,
+    stages: {},
     canUndo: false,
+    canUndoStages: false,
     found: null,
     savedBy: null,
-    sentence: first === null ? unreadable : null,
+    sentence: null,
   }));
   const { getState: get, setState: set } = store;
-  let before: LibraryDocument | null = null;
-  let opened: LibraryDocument | null = null;
+  const queue = createQueue();
+  let last: Done | null = null;
+  let doneToStages: readonly Done[] = [];
+  let opened: { library: LibraryDocument; signer: string } | null = null;
 
-  const attempt = async (doing: Doing, work: () => Promise<void>) => {
-    set({ sentence: null });
+  const show = (library = get().library) =>
+    set({
+      library,
+      stages: practiceStages(library.stages),
+      canUndo: last !== null,
+      canUndoStages: doneToStages.length > 0,
+      found: opened && { entries: compareLibraries(library, opened.library), signer: opened.signer },
+    });
+  const attempt = (doing: Doing, work: () => Promise<void>) =>
+    queue.add(async () => {
+      set({ sentence: null });
+      try {
+        await work();
+      } catch (error) {
+        set({ sentence: explainProblem(error, doing).sentence });
+      }
+      show();
+    });
+  const read = async () => {
     try {
-      await work();
+      const { library, hasUnreadableStages } = await world.read();
+      show(library);
+      if (hasUnreadableStages) set({ sentence: unreadableStages });
     } catch (error) {
-      set({ sentence: explainProblem(error, doing).sentence });
+      set({ sentence: explainProblem(error, 'open').sentence });
     }
   };
-  const put = async (changed: LibraryDocument, isUndo = false) => {
-    if (first === null) throw new Problem('storage', unreadable);
-    // As it will be read: in the same order, so that it compares with what comes back in a file.
-    const library = parseDocument(JSON.stringify(changed), libraryKind);
-    await world.write(JSON.stringify(library));
-    before = isUndo ? null : get().library;
-    set({ library, canUndo: !isUndo });
+  /** @returns what was done; null where nothing was to be done */
+  const put = async (change: (library: LibraryDocument) => LibraryDocument): Promise<Done | null> => {
+    let before = get().library;
+    const after = await world.change((kept) => change((before = kept)));
+    set({ library: after });
+    return after === before ? null : { before, after };
   };
+  const signed = async () => ({ at: world.now().toISOString(), by: await world.initials() });
+  const undo = async (done: Done, forget: () => void) => {
+    const at = world.now().toISOString();
+    const isDone = (await put((kept) => undone(kept, done, at))) !== null;
+    forget();
+    if (!isDone) throw new Problem('file', changedSince);
+  };
+
+  await read();
+  world.watch(() => void queue.add(read));
 
   return {
     store,
     keep: (kind, content) =>
       attempt('keep', async () => {
-        const { library } = get();
-        const id = library[kind].find((one) => nameOf(one) === nameOf(content))?.id ?? world.newId();
-        const signed = { id, at: world.now().toISOString(), by: await world.initials() };
-        const next = withEntry(library, kind, { ...content, ...signed } as LibraryEntry<typeof kind>);
-        if (next[kind].length > libraryBounds.entries) throw new Problem('file', full);
-        await put(next);
+        const by = await signed();
+        last = await put((kept) => {
+          const id = kept[kind].find((one) => nameOf(one) === nameOf(content))?.id ?? world.newId();
+          return withEntry(kept, kind, { ...content, id, ...by } as LibraryEntry<typeof kind>);
+        });
       }),
-    remove: (kind, id) =>
-      attempt('keep', () => {
-        const { library } = get();
-        return put({ ...library, [kind]: library[kind].filter((one) => one.id !== id) });
+    remove: (kind, key) =>
+      attempt('keep', async () => {
+        const at = world.now().toISOString();
+        last = await put((kept) => withoutEntry(kept, kind, key, at));
       }),
-    undo: () => attempt('keep', async () => (before === null ? undefined : put(before, true))),
+    undo: () =>
+      attempt('keep', async () => {
+        if (last !== null) await undo(last, () => (last = null));
+      }),
+    changeStages: (exercise, change) =>
+      attempt('keep', async () => {
+        const by = await signed();
+        const done = await put((kept) => {
+          if (change === null) return withoutEntry(kept, 'stages', exercise, by.at);
+          const stages = change(stagesFor(exercise, practiceStages(kept.stages)));
+          return withEntry(kept, 'stages', { exercise, ...by, stages: [...stages] as OwnStages['stages'] });
+        });
+        if (done !== null) doneToStages = [...doneToStages, done].slice(-longestHistory);
+      }),
+    undoStages: () =>
+      attempt('keep', async () => {
+        const done = doneToStages.at(-1);
+        if (done !== undefined) await undo(done, () => (doneToStages = doneToStages.slice(0, -1)));
+      }),
     save: () =>
       attempt('save', async () => {
         const signer = await world.signer();
@@ -130,23 +201,19 @@ export function createLibrary(world: LibraryWorld): Library {
     open: (file) =>
       attempt('open', async () => {
         opened = null;
-        set({ found: null });
-        const { library, signer } = await readLibraryFile(file);
-        opened = library;
-        set({ found: { entries: compareLibraries(get().library, library), signer } });
+        opened = await readLibraryFile(file);
       }),
     take: () =>
       attempt('keep', async () => {
         if (opened === null) return;
-        const merged = mergeLibraries(get().library, opened);
-        if (merged === null) throw new Problem('file', full);
-        await put(merged);
+        const { library } = opened;
+        last = await put((kept) => mergeLibraries(kept, library));
         opened = null;
-        set({ found: null });
       }),
     dismiss() {
       opened = null;
-      set({ found: null, sentence: null });
+      show();
+      set({ sentence: null });
     },
   };
 }
@@ -156,30 +223,6 @@ export function nameOf(entry: { name: string } | { task: string }): string {
   return 'name' in entry ? entry.name : entry.task;
 }
 
-const full = `The library holds ${libraryBounds.entries} entries of a kind. Take one out first.`;
-const unreadable =
-  'The library kept on this device can’t be read, and was left as it is. Restore a backup of everything.';
-
-/** Null where it can't be read: nothing may then be written over it. */
-function readKept(world: LibraryWorld): LibraryDocument | null {
-  const text = world.read('library');
-  try {
-    if (text !== null && text !== '') return parseDocument(text, libraryKind);
-  } catch {
-    return null;
-  }
-  return { ...emptyLibrary, templates: earlierTemplates(world) };
-}
-
-/** Templates from before there was a library; those that can't be read are left out. */
-function earlierTemplates({ read, newId, now }: LibraryWorld): LibraryEntry<'templates'>[] {
-  const data = readJson(read('templates'));
-  if (!Array.isArray(data)) return [];
-  return data.slice(0, libraryBounds.entries).flatMap((one: unknown) => {
-    const { name, draft: kept } = (one ?? {}) as { name?: unknown; draft?: unknown };
-    const draft = typeof name === 'string' && name !== '' ? readDraft(kept) : null;
-    if (draft === null) return [];
-    const entry = { id: newId(), at: now().toISOString(), by: '' };
-    return [{ ...entry, name: (name as string).slice(0, libraryBounds.name), draft: { ...draft } }];
-  });
-}
+const unreadableStages =
+  'The stages that were kept here before the library held them can’t be read, and were left as they are. Enter them again where they are missed.';
+const changedSince = 'It was changed again since then, here or by a colleague, and stays as it is.';

@@ -1,7 +1,12 @@
+import { isProblem } from '#core/problem';
 import type { Edition } from '#device/storage/records';
 import type { Repository } from '#device/storage/repository';
+import { StorageProblem } from '#device/storage/storageProblem';
+import { mergeLibraries } from '#documents/library/libraryChanges';
+import { libraryKind } from '#documents/library/libraryKind';
 import { mergePatients } from '#documents/patient/mergePatients';
 import type { PatientDocument } from '#documents/patient/patientDocument';
+import { parseDocument } from '#documents/reading/readDocument';
 import { isWorkedOn } from '#documents/recording/keptWork';
 import type { BackupEntry, ReadableBackup } from './openBackup';
 import { noContents, type BackupContents } from './packBackup';
@@ -119,11 +124,19 @@ function unlessSame<Value>(before: Value, after: Value): Value {
   return JSON.stringify(before) === JSON.stringify(after) ? before : after;
 }
 
-/** Keys are added to those that are here; a draft or a name only where there is none. */
-async function restoreNote({ name, text }: { name: string; text: string }, { notes }: Repository) {
+/** Keys are added to those that are here, and libraries become one; a draft or a name only where there is none. */
+async function restoreNote({ name, text }: { name: string; text: string }, { notes, library }: Repository) {
   const here = (await notes.read()).get(name) ?? '';
   if (here === '') await notes.write(name, text);
   else if (name === 'keys') await notes.write(name, withKeys(here, text));
+  else if (name === 'library')
+    try {
+      await library.change((kept) => mergeLibraries(kept, parseDocument(text, libraryKind)));
+    } catch (error) {
+      // Where one of them can't be read, or both are more than one can hold, the one here stays.
+      if (!isProblem(error, 'file') && !(error instanceof StorageProblem && error.reason === 'damaged'))
+        throw error;
+    }
 }
 
 function withKeys(here: string, others: string): string {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { findExercise } from '#core/exercises/exercises';
+import { stagesFault, stagesSchema } from '#documents/library/stages';
 import { atStage } from '#documents/plan/itemProgress';
-import { readStages, writeStages } from '#documents/practice/stagesNote';
 import { moved, renamed, without, withStage } from '#features/planning/rules/stageEdits';
 import { smallHold, smallItem } from '../../../../support/smallPlan';
 
@@ -69,7 +69,7 @@ describe('withStage(stages, item, words)', () => {
     expect(withStage([], item, first!.id).at(-1)!.id).toBe(`${first!.id}-2`);
     expect(withStage([], item, '……').at(-1)!.id).toBe('stage');
     const long = withStage(twice, item, 'Very long words '.repeat(9));
-    expect(readStages(writeStages({ 'lateral-step-down': long }))).not.toBeNull();
+    expect(stagesFault({ exercise: 'lateral-step-down', stages: stagesSchema.parse(long) })).toBeNull();
   });
 
   it('adds a hold with its holds', () => {

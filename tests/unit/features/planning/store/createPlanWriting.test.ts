@@ -191,30 +191,6 @@ describe('createPlanWriting(world)', () => {
     expect(state().plan?.thresholds).toEqual({});
   });
 
-  it('keeps the practice’s stages, undoes a change of them, and goes back to the library’s', () => {
-    const { writing, state, kept } = open();
-    const one = { id: 'step-8', words: 'From 8 cm.', stepHeightCm: 8, start: 6, upTo: { min: 12, max: 12 } };
-    expect(state()).toMatchObject({ stages: {}, canUndoStages: false });
-    writing.setStages('lateral-step-down', [one]);
-    expect(state()).toMatchObject({ stages: { 'lateral-step-down': [one] }, canUndoStages: true });
-    expect(open(kept).state().stages).toEqual({ 'lateral-step-down': [one] });
-    writing.setStages('lateral-step-down', null);
-    expect(state().stages).toEqual({});
-    writing.undoStages();
-    expect(state().stages).toEqual({ 'lateral-step-down': [one] });
-    writing.undoStages();
-    expect(state()).toMatchObject({ stages: {}, canUndoStages: false });
-    expect(open(kept).state().stages).toEqual({});
-  });
-
-  it('leaves stages that can’t be read as they are', () => {
-    const kept = new Map<DraftName, string>([['stages', '{"format":"overfoot-stages","version":9}']]);
-    const { writing, state } = open(kept);
-    expect(state().stages).toBeNull();
-    writing.setStages('lateral-step-down', null);
-    expect(kept.get('stages')).toContain('"version":9');
-  });
-
   it('is another plan once the lines changed after it was handed out', async () => {
     const known = {
       patients: [{ ...nothingKnown, pseudonym: 'Grey Otter 3', thresholds: {} as OwnThresholds }],

@@ -96,6 +96,61 @@ describe('packBackup, openBackup, restoreBackup', () => {
     expect(await checkBackup(backup, to, quiet)).toMatchObject({ missing: 0, different: 0 });
   });
 
+  it('restore a library of version 1 and earlier stages, to a new device and beside a library', async () => {
+    const entry = (digit: number, at: string, says: string) => ({
+      id: `${digit}b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11`,
+      at,
+      by: 'AB',
+      name: `Words ${digit}`,
+      text: says,
+    });
+    const [march, april] = ['2026-03-01T06:00:00.000Z', '2026-04-01T06:00:00.000Z'];
+    const holds = (words: string) => [{ id: 'short', words, holds: { count: 3, seconds: 10 } }];
+    const from = await createTestDevice().open();
+    const first = {
+      format: 'overfoot-library',
+      version: 1,
+      exercises: [],
+      texts: [entry(1, march, 'Old.'), entry(2, march, 'Old.')],
+      limits: [],
+      templates: [],
+    };
+    await from.notes.write('library', JSON.stringify(first));
+    const exercises = { 'wall-sit-hold': holds('Ten seconds.'), 'bridge-hold': holds('Easy.') };
+    const stages = { format: 'overfoot-stages', version: 1, exercises };
+    await from.notes.write('stages', JSON.stringify(stages));
+    const backup = await openBackup(await backupOf(from));
+
+    const empty = await createTestDevice().open();
+    await restoreBackup(backup, empty, false, quiet);
+    const restored = (await empty.library.read()).library;
+    expect(restored).toMatchObject({ version: 2, texts: first.texts });
+    expect(restored.stages.map(({ exercise }) => exercise)).toEqual(['wall-sit-hold', 'bridge-hold']);
+
+    const other = await createTestDevice().open();
+    const ours = { exercise: 'bridge-hold' as const, at: april, by: 'KN', stages: holds('Ours.') };
+    await other.library.change((kept) => ({
+      ...kept,
+      texts: [entry(1, april, 'New.')],
+      stages: [ours],
+    }));
+    await restoreBackup(backup, other, false, quiet);
+    const both = (await other.library.read()).library;
+    expect(both.texts.map(({ name, text }) => [name, text])).toEqual([
+      ['Words 2', 'Old.'],
+      ['Words 1', 'New.'],
+    ]);
+    expect(both.stages).toMatchObject([{ exercise: 'wall-sit-hold', by: '' }, ours]);
+
+    // One that can't be read stays as it is, and the rest is restored.
+    const damaged = await createTestDevice().open();
+    await damaged.notes.write('library', '{');
+    await restoreBackup(await openBackup(await backupOf(await filled())), damaged, false, quiet);
+    await restoreBackup(backup, damaged, false, quiet);
+    expect((await damaged.notes.read()).get('library')).toBe('{');
+    expect((await damaged.patients.list()).found).toEqual([patient]);
+  });
+
   it('merges a patient who is kept here: what was noted last, the plans and the looked-at sessions of both', async () => {
     const mark = (digit: number, state: 'viewed' | 'settled') => ({
       visitId: `${digit}b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11`,

@@ -5,9 +5,6 @@ import { planBounds, planRanges } from '../plan/planRanges';
 import { loadSchema } from '../schema/loadSchema';
 import { z } from '../schema/zod';
 
-/** Name of the small text that keeps them. */
-export const stagesNoteName = 'stages';
-
 /** More than any exercise needs. */
 export const mostStages = 20;
 /** Longest words of a stage, characters. */
@@ -45,35 +42,57 @@ const holdStage = z.strictObject({
   holds: z.strictObject({ count: whole(planRanges.holds), seconds: whole(planRanges.holdSeconds) }),
 });
 
-/** Bumped when a field is added, removed or changes its meaning. */
-const stagesVersion = 1;
-const noteSchema = z.strictObject({
+/** The stages of one exercise. */
+export const stagesSchema = z.union([
+  z.array(repetitionStage).min(1).max(mostStages),
+  z.array(holdStage).min(1).max(mostStages),
+]);
+
+/** A practice's own stages of one exercise, from easier to harder. */
+export interface OwnStages {
+  exercise: ExerciseId;
+  stages: z.infer<typeof stagesSchema>;
+}
+
+/** What the schema can't say; null where all is well. */
+export function stagesFault({ exercise, stages }: OwnStages): string | null {
+  const isHold = stages.some((stage) => 'holds' in stage);
+  if (isHold !== (findExercise(exercise).kind === 'hold'))
+    return `its stages of ${exercise} are of another kind of exercise`;
+  if (new Set(stages.map(({ id }) => id)).size < stages.length)
+    return `its stages of ${exercise} name one twice`;
+  return null;
+}
+
+/** Version 1 of the small text that kept them before the library did. */
+const earlierSchema = z.strictObject({
   format: z.literal('overfoot-stages'),
-  version: z.literal(stagesVersion),
-  exercises: z.partialRecord(
-    z.enum(exerciseIds),
-    z.union([z.array(repetitionStage).min(1).max(mostStages), z.array(holdStage).min(1).max(mostStages)]),
-  ),
+  version: z.literal(1),
+  exercises: z.partialRecord(z.enum(exerciseIds), stagesSchema),
 });
 
 /**
- * The stages that a practice keeps.
+ * The stages of a small text from before the library kept them.
  *
- * @param text  as it is kept; null where nothing is
- * @returns  null where it can't be read: nothing may then be written over it unasked
+ * @returns  null where it can't be read
  */
-export function readStages(text: string | null): PracticeStages | null {
-  if (text === null || text === '') return {};
+export function readEarlierStages(text: string): OwnStages[] | null {
   try {
-    // As in the program's own, a figure that a stage says nothing of is left out.
-    return noteSchema.parse(JSON.parse(text)).exercises as PracticeStages;
+    const { exercises } = earlierSchema.parse(JSON.parse(text));
+    const own = Object.entries(exercises).map(([exercise, stages]) => ({
+      exercise: exercise as ExerciseId,
+      stages,
+    }));
+    return own.every((one) => stagesFault(one) === null) ? own : null;
   } catch {
     return null;
   }
 }
 
-export function writeStages(exercises: PracticeStages): string {
-  return JSON.stringify({ format: 'overfoot-stages', version: stagesVersion, exercises });
+/** By exercise. */
+export function practiceStages(entries: readonly OwnStages[]): PracticeStages {
+  // As in the program's own, a figure that a stage says nothing of is left out.
+  return Object.fromEntries(entries.map(({ exercise, stages }) => [exercise, stages])) as PracticeStages;
 }
 
 /** The stages that an exercise goes through: the practice's own, else the program's. */
