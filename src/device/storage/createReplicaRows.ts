@@ -1,5 +1,6 @@
 import type { SharedKind } from '#documents/practice/sharedHead';
 import { readSession } from '#documents/session/readSession';
+import { libraryNote } from './keptLibrary';
 import { planRecordSchema } from './keptSchemas';
 import { parseKept } from './parseKept';
 import type { Records, TableName } from './records';
@@ -7,6 +8,7 @@ import type { Changeable, ReplicaRows } from './replicaRows';
 import { StorageProblem } from './storageProblem';
 
 const tables = {
+  library: 'notes',
   patient: 'patients',
   plan: 'plans',
   session: 'visits',
@@ -45,7 +47,10 @@ export function createReplicaRows(records: Records): ReplicaRows {
       await records.apply([{ remove: 'replica', key }]);
     },
     async editions(kind) {
-      return (await records.list(tables[kind])).map(({ key, edition }) => ({ id: key, edition }));
+      const listed = await records.list(tables[kind]);
+      return listed
+        .filter(({ key }) => kind !== 'library' || key === libraryNote)
+        .map(({ key, edition }) => ({ id: key, edition }));
     },
     find: async (kind, id) => (await find(kind, id))?.value ?? null,
     async change(kind, id, change) {

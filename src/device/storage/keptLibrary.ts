@@ -22,7 +22,9 @@ export interface KeptLibrary {
   change(change: (library: LibraryDocument) => LibraryDocument): Promise<LibraryDocument>;
 }
 
-const names = { library: 'library', stages: 'stages', templates: 'templates' } as const;
+/** Name of the small text that holds it. */
+export const libraryNote = 'library';
+const names = { library: libraryNote, stages: 'stages', templates: 'templates' } as const;
 
 /** Whether a change may be one of the library. */
 export function isOfLibrary(change: KeptChange): boolean {

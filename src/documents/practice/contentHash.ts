@@ -3,9 +3,10 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { canonicalText } from '../reading/canonicalText';
 import type { SharedKind } from './sharedHead';
 
-/** Fields whose order means nothing; all lists of a patient's record are kept by entry. */
+/** Fields whose order means nothing; all lists of a patient's record and of the library are kept by entry. */
 const unordered: Partial<Record<SharedKind, (name: string) => boolean>> = {
   patient: () => true,
+  library: () => true,
   session: (name) => name === 'settles',
 };
 

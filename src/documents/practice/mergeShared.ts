@@ -1,3 +1,5 @@
+import { mergeLibraries } from '../library/libraryChanges';
+import type { LibraryDocument } from '../library/libraryDocument';
 import { mergeHandedOver, mergePatients } from '../patient/mergePatients';
 import type { PatientDocument } from '../patient/patientDocument';
 import { withKeptWork } from '../recording/keptWork';
@@ -16,6 +18,7 @@ export interface SharedPlan {
 
 /** What is shared, by its kind. */
 export interface SharedDocuments {
+  library: LibraryDocument;
   patient: PatientDocument;
   plan: SharedPlan;
   session: SessionDocument;
@@ -34,6 +37,7 @@ type Merge<Value> = (here: Value, there: Value, by: Authors) => Value;
 
 /** What is made of a version that was made from the one here: what it says counts, and no entry is lost. */
 const following: { [Kind in SharedKind]: Merge<SharedDocuments[Kind]> } = {
+  library: mergeLibraries,
   patient(here, there) {
     // Clocks differ between devices: what was made from the other is newer whatever they say.
     const isBehind = Date.parse(here.changedAt) >= Date.parse(there.changedAt);
@@ -49,9 +53,11 @@ const following: { [Kind in SharedKind]: Merge<SharedDocuments[Kind]> } = {
 /**
  * What is made of two versions that were both changed. It is the same on both devices: which one is 'here' does not
  * matter. The patient's record follows the rule for a record that is handed over, with what differed beside it; of two
- * sessions and plans the later one counts; of a recording the work of both is kept as far as it differs.
+ * sessions and plans the later one counts; of a recording the work of both is kept as far as it differs. Of each entry of
+ * the library, what happened last counts.
  */
 const apart: { [Kind in SharedKind]: Merge<SharedDocuments[Kind]> } = {
+  library: mergeLibraries,
   patient(here, there, by) {
     const [first, second] = inOrder('patient', here, there, ({ changedAt }) => Date.parse(changedAt));
     const isHere = first === here;
@@ -77,6 +83,7 @@ const apart: { [Kind in SharedKind]: Merge<SharedDocuments[Kind]> } = {
  * Two versions of one document as one.
  *
  * @param standing  of the one that arrives
+ * @throws LibraryFull
  */
 export function mergeShared<Kind extends SharedKind>(
   kind: Kind,

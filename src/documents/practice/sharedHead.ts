@@ -4,12 +4,21 @@ import { z } from '../schema/zod';
 import { longestText } from '../session/sessionDocument';
 import { mostColleagues } from './peopleNote';
 
-/** Bumped when a field is added, removed or changes its meaning. */
-export const sharedVersion = 1;
+/**
+ * Bumped when a field is added, removed or changes its meaning. Version 2 added the library, which is no patient's; all
+ * else is written as version 1 still, so that devices with an earlier program read it.
+ */
+const sharedVersion = 2;
 
 /** What is shared within a practice, in the order in which each needs the one before. */
-export const sharedKinds = ['patient', 'plan', 'session', 'recording', 'piece'] as const;
+export const sharedKinds = ['library', 'patient', 'plan', 'session', 'recording', 'piece'] as const;
 export type SharedKind = (typeof sharedKinds)[number];
+
+/** The version in which a document of a kind is written. */
+export const sharedVersionOf = (kind: SharedKind) => (kind === 'library' ? 2 : 1);
+
+/** The id of a practice's library: it has one, wherever each device's copy lies on the server. */
+export const libraryId = 'library';
 
 /** How much a device sends: patients, plans and sessions; recordings as well; their videos as well. */
 export const sharedScopes = ['records', 'recordings', 'videos'] as const;
@@ -38,7 +47,7 @@ const contentHash = z.string().regex(/^[0-9a-f]{20}$/);
 /** The first line of what is sealed; nothing of it is readable on the server. */
 const headSchema = z.strictObject({
   format: z.literal('overfoot-shared'),
-  version: z.literal(sharedVersion),
+  version: z.union([z.literal(1), z.literal(sharedVersion)]),
   replicaId: z.uuid().describe('Random: under which it lies on the server.'),
   sender: publicKeySchema,
   recipients: z
@@ -50,7 +59,10 @@ const headSchema = z.strictObject({
   by: z.string().min(1).max(longestText.who).describe('Initials of who made this version.'),
   kind: z.enum(sharedKinds),
   id: z.string().min(1).max(100),
-  patientId: z.uuid().describe('Whose it is: the id of the record at the sender.'),
+  patientId: z
+    .uuid()
+    .nullable()
+    .describe('Whose it is: the id of the record at the sender; null for the library.'),
   sessionId: z
     .uuid()
     .nullable()
@@ -83,7 +95,13 @@ export function readSharedHead(line: string): SharedHead {
   if (typeof version === 'number' && version > sharedVersion)
     throw new Problem('file', 'It was written by a newer version of the program. Update the program.');
   const result = headSchema.safeParse(data);
-  if (!result.success || (result.data.content === null) !== (result.data.part === null))
+  if (!result.success || !isSound(result.data))
     throw new Problem('file', 'It is not a document of this program.');
   return result.data;
+}
+
+/** What the schema can't say. The library is changed, and never deleted. */
+function isSound({ version, kind, id, patientId, content, part }: SharedHead): boolean {
+  if ((content === null) !== (part === null) || version !== sharedVersionOf(kind)) return false;
+  return kind === 'library' ? id === libraryId && patientId === null && content !== null : patientId !== null;
 }

@@ -27,7 +27,8 @@ function Contents() {
   return (
     <>
       <p className="small soft">
-        It stays on this device, names no patient, and is in its backups. Templates belong to it as well.
+        It names no patient, and is in backups. Templates belong to it as well. Where the practice shares
+        through a server, all its devices have the same one.
       </p>
       <FromThisPlan />
       <Exercises />

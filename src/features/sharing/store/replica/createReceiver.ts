@@ -1,6 +1,8 @@
 import type { Replica } from '#device/replica/openReplica';
 import type { Repository } from '#device/storage/repository';
 import { StorageProblem } from '#device/storage/storageProblem';
+import { LibraryFull, mergeLibraries } from '#documents/library/libraryChanges';
+import { emptyLibrary, isEmptyLibrary } from '#documents/library/libraryDocument';
 import type { PatientDocument } from '#documents/patient/patientDocument';
 import { contentHash } from '#documents/practice/contentHash';
 import { mergeShared, type SharedDocuments } from '#documents/practice/mergeShared';
@@ -12,7 +14,7 @@ import { tombstoneName } from '#shell/receivedNotes';
 import { noteTakenOut, type Circle } from './circle';
 import { deletedRow, withVersion } from './createSender';
 import type { LocalPatients } from './localPatients';
-import { Refusal } from './refusal';
+import { Refusal, type RefusalReason } from './refusal';
 import type { Refused } from './refused';
 import { openPiece, openShared, type OpenedShared } from './sealShared';
 import { findShared, readShared, removeShared, type KeptShared } from './sharedDocuments';
@@ -44,8 +46,12 @@ export interface Receiver {
    * @throws TooManyRefused
    */
   receive(): Promise<void>;
-  /** Tries again what was refused for reasons that may have gone: after the list of colleagues changed, for example. */
-  retry(): Promise<void>;
+  /**
+   * Tries again what was refused for reasons that may have gone.
+   *
+   * @param isRetried  of which reason; where left out all that may go: after the list of colleagues changed
+   */
+  retry(isRetried?: (reason: RefusalReason) => boolean): Promise<void>;
 }
 
 /** Opened at once. */
@@ -87,11 +93,12 @@ export function createReceiver(parts: ReceiverParts): Receiver {
     head: SharedHead,
     { kind, document, pseudonym }: KeptShared,
   ): Promise<string | null> => {
+    if (kind === 'library') return head.id;
     if (kind === 'patient') return placeOfPatient(head, document);
     if (document.id !== head.id) throw new Refusal('invalid');
-    const patient = await localPatient(head.patientId);
+    const patient = await localPatient(head.patientId!);
     if (patient === null) {
-      if (await isDeleted('patient', head.patientId)) return null;
+      if (await isDeleted('patient', head.patientId!)) return null;
       throw new Refusal('waits');
     }
     if (kind === 'recording' || kind === 'piece') {
@@ -110,6 +117,7 @@ export function createReceiver(parts: ReceiverParts): Receiver {
   };
 
   const takeDeleted = async ({ kind, id, patientId, replicaId }: SharedHead) => {
+    if (kind === 'library' || patientId === null) throw new Refusal('invalid');
     const patient = await localPatient(patientId);
     const place = kind === 'patient' ? (patient?.id ?? id) : id;
     if (await isDeleted(kind, place)) return;
@@ -291,7 +299,7 @@ export function createReceiver(parts: ReceiverParts): Receiver {
       }
       if (taken > 0) await retry((reason) => reason === 'waits');
     },
-    retry: () => retry((reason) => reason !== 'gone-there' && reason !== 'garbage'),
+    retry: (isRetried = (reason) => reason !== 'gone-there' && reason !== 'garbage') => retry(isRetried),
   };
 }
 
@@ -345,9 +353,13 @@ function isOnePerson(here: PatientDocument, there: PatientDocument): boolean {
   return ids(there).some((id) => known.has(id));
 }
 
-/** Keeps what `merged` makes of it, with nothing changed meanwhile. */
+/**
+ * Keeps what `merged` makes of it, with nothing changed meanwhile.
+ *
+ * @throws Refusal  where a library can't be taken in
+ */
 async function keep(
-  { replica, recordings, keepTogether }: Repository,
+  { library, replica, recordings, keepTogether }: Repository,
   there: KeptShared,
   place: string,
   { sessionId }: SharedHead,
@@ -358,6 +370,19 @@ async function keep(
   ) => SharedDocuments[Kind],
 ): Promise<void> {
   switch (there.kind) {
+    case 'library':
+      try {
+        // Alone as well it has to be within bounds.
+        await library.change((here) =>
+          merged('library', isEmptyLibrary(here) ? null : here, mergeLibraries(emptyLibrary, there.document)),
+        );
+        return;
+      } catch (cause) {
+        if (cause instanceof LibraryFull) throw new Refusal('library-full', { cause });
+        if (cause instanceof StorageProblem && cause.reason === 'damaged')
+          throw new Refusal('library-damaged', { cause });
+        throw cause;
+      }
     case 'patient':
       return replica.change('patient', place, (here) => merged('patient', here, there.document));
     case 'plan':

@@ -1,9 +1,10 @@
 import { createQueue } from '#core/createQueue';
 import type { Replica } from '#device/replica/openReplica';
+import { isOfLibrary } from '#device/storage/keptLibrary';
 import type { Repository } from '#device/storage/repository';
 import type { KeptChange } from '#device/storage/watchChanges';
 import type { People } from '#documents/practice/peopleNote';
-import type { SharedKind, SharedScope } from '#documents/practice/sharedHead';
+import { libraryId, type SharedKind, type SharedScope } from '#documents/practice/sharedHead';
 import type { KeyPair } from '#shell/seal';
 import { readCircle, type Circle } from './circle';
 import { createReceiver } from './createReceiver';
@@ -124,6 +125,13 @@ export async function createReplication(parts: ReplicationParts, onChange: () =>
   const stop = repository.subscribe((change: KeptChange) => {
     if (change.kind === 'patient-deleted') return;
     if (change.id === null) return onErased();
+    if (isOfLibrary(change)) {
+      later(async () => {
+        await receiver.retry((reason) => reason === 'library-full' || reason === 'library-damaged');
+        await sender.send('library', libraryId);
+      });
+      return;
+    }
     if (change.kind === 'notes') {
       if (change.id !== 'people' && change.id !== 'keys') return;
       later(async () => {
@@ -149,7 +157,11 @@ export async function createReplication(parts: ReplicationParts, onChange: () =>
       queue.add(async () => {
         failure = null;
         known = null;
+        // What belonged to the library before is taken over, and sent with it; one that can't be read stays here.
+        await repository.library.read().catch(() => undefined);
         await sender.sendAll();
+        // The program may have been updated since it could not read them.
+        await receiver.retry((reason) => reason === 'invalid');
       }),
     receive: () =>
       queue.add(async () => {

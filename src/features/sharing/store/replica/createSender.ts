@@ -78,8 +78,9 @@ export function createSender({
     if (row?.of === null) return; // What was deleted stays deleted.
     const kept = await findShared(repository, kind, id);
     if (kept === null) return row === null ? undefined : sendDeleted(kind, id, row);
-    const patient = await patients.byPseudonym(kept.pseudonym);
-    if (patient === null || patient.isDemo) return;
+    const patient = kept.pseudonym === null ? null : await patients.byPseudonym(kept.pseudonym);
+    if (kept.pseudonym !== null && (patient === null || patient.isDemo)) return;
+    const patientId = patient?.id ?? null;
     const everybody = await circle();
     const content = contentHash(kind, kept.document);
     const isSame = row?.content === content;
@@ -103,7 +104,7 @@ export function createSender({
       {
         ...facts,
         sealedAt: now().toISOString(),
-        patientId: patient.id,
+        patientId,
         sessionId: await sessionOf(repository, kind, id),
         ancestors,
       },
@@ -116,7 +117,7 @@ export function createSender({
     await writeRow(rows, kind, id, {
       replicaId,
       of: { kind, id },
-      patientId: patient.id,
+      patientId,
       content,
       ancestors,
       by,
@@ -182,6 +183,7 @@ export function withVersion(ancestors: readonly string[], content: string): stri
 }
 
 async function isGone({ replica, recordings }: Repository, kind: SharedKind, id: string): Promise<boolean> {
+  if (kind === 'library') return false; // It is changed, and never deleted.
   if (kind === 'recording') return (await recordings.find(id)) === null;
   if (kind === 'piece') return (await recordings.find(pieceOf(id).recordingId)) === null;
   return (await replica.find(kind, id)) === null;

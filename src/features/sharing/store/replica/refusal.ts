@@ -10,6 +10,8 @@ export const refusalReasons = [
   'invalid',
   'namesake',
   'of-another',
+  'library-full',
+  'library-damaged',
   'waits',
   'gone-there',
 ] as const;
@@ -45,6 +47,14 @@ export const refusalWords: Record<RefusalReason, { what: string; then: string }>
   'of-another': {
     what: 'With the id of something that is kept here of another patient',
     then: 'Nothing here was changed.',
+  },
+  'library-full': {
+    what: 'A library that is more than one can hold, together with the one here',
+    then: 'Nothing was changed on either side. Take entries out under “Library”, here or there, and it is tried again.',
+  },
+  'library-damaged': {
+    what: 'A library, while the one on this device can’t be read',
+    then: 'The one here was left as it is. Update the program, or restore a backup of everything.',
   },
   waits: { what: 'Waiting for the record or the session that it belongs to', then: 'It may still come.' },
   'gone-there': {

@@ -1,7 +1,12 @@
 import { base64 } from '@scure/base';
 import { contentHash } from '#documents/practice/contentHash';
 import type { SharedDocument } from '#documents/practice/mergeShared';
-import { readSharedHead, sharedBounds, type SharedHead } from '#documents/practice/sharedHead';
+import {
+  readSharedHead,
+  sharedBounds,
+  sharedVersionOf,
+  type SharedHead,
+} from '#documents/practice/sharedHead';
 import type { SharedPiece } from '#documents/practice/sharedPiece';
 import { markFor } from '#shell/memberMarks';
 import { isSealed, sealFor, unseal, type KeyPair } from '#shell/seal';
@@ -40,7 +45,7 @@ export async function sealShared(
     throw new Refusal('invalid');
   const head: SharedHead = {
     format: 'overfoot-shared',
-    version: 1,
+    version: sharedVersionOf(facts.kind),
     ...facts,
     sender: own.recipient,
     content: document === null ? null : contentHash(facts.kind, document),

@@ -1,6 +1,8 @@
 import { planRecordSchema } from '#device/storage/keptSchemas';
 import type { Repository } from '#device/storage/repository';
 import { videoType } from '#device/storage/videos';
+import { isEmptyLibrary } from '#documents/library/libraryDocument';
+import { libraryKind } from '#documents/library/libraryKind';
 import { readPatient } from '#documents/patient/readPatient';
 import type { SharedDocuments } from '#documents/practice/mergeShared';
 import type { SharedKind } from '#documents/practice/sharedHead';
@@ -11,6 +13,7 @@ import {
   sharedPieceSchema,
   type SharedPiece,
 } from '#documents/practice/sharedPiece';
+import { parseDocument } from '#documents/reading/readDocument';
 import { readRecording } from '#documents/recording/readRecording';
 import { plainName } from '#documents/schema/plainName';
 import { readSession } from '#documents/session/readSession';
@@ -18,9 +21,13 @@ import { tombstoneName } from '#shell/receivedNotes';
 import { patientOf } from '../handOver/packHandOver';
 import { hashOf } from '../packedPart';
 
-/** A document that is kept here, and whose it is. */
+/** A document that is kept here, and whose it is; the library's pseudonym is null. */
 export type KeptShared = {
-  [Kind in SharedKind]: { kind: Kind; document: SharedDocuments[Kind]; pseudonym: string };
+  [Kind in SharedKind]: {
+    kind: Kind;
+    document: SharedDocuments[Kind];
+    pseudonym: Kind extends 'library' ? null : string;
+  };
 }[SharedKind];
 
 /** A document as it is kept here; null where there is none. */
@@ -30,6 +37,10 @@ export async function findShared(
   id: string,
 ): Promise<KeptShared | null> {
   const { replica, sessions, recordings } = repository;
+  if (kind === 'library') {
+    const { library } = await repository.library.read();
+    return isEmptyLibrary(library) ? null : { kind, document: library, pseudonym: null };
+  }
   if (kind === 'patient') {
     const document = await replica.find('patient', id);
     return document === null ? null : { kind, document, pseudonym: document.pseudonym };
@@ -114,6 +125,9 @@ export async function listPieces(
  */
 export function readShared(kind: SharedKind, document: unknown): KeptShared {
   switch (kind) {
+    case 'library':
+      // As text, since templates may hold anything: it is counted before it is read.
+      return { kind, document: parseDocument(JSON.stringify(document), libraryKind), pseudonym: null };
     case 'patient': {
       const patient = readPatient(document);
       if (plainName(patient.pseudonym) !== patient.pseudonym)
@@ -138,7 +152,7 @@ export function readShared(kind: SharedKind, document: unknown): KeptShared {
 /** Deletes a document that a colleague deleted, as if it had been deleted here. */
 export async function removeShared(
   repository: Repository,
-  kind: SharedKind,
+  kind: Exclude<SharedKind, 'library'>,
   id: string,
   at: string,
 ): Promise<void> {
@@ -152,6 +166,6 @@ export async function removeShared(
   else if (kind === 'recording') await repository.recordings.remove(id);
   else {
     await repository.patients.remove(id);
-    if (kept !== null) repository.reportDeleted(kept.pseudonym);
+    if (kept?.kind === 'patient') repository.reportDeleted(kept.pseudonym);
   }
 }

@@ -9,7 +9,7 @@ const rowSchema = z.strictObject({
   replicaId: z.uuid().describe('Under which it lies on the server.'),
   /** The document's own kind and id; null once it was deleted, so that nothing says what it was. */
   of: z.strictObject({ kind: z.enum(sharedKinds), id: z.string() }).nullable(),
-  patientId: z.uuid(),
+  patientId: z.uuid().nullable().describe('Null for the library.'),
   /** The version that the server has. */
   content: z.string(),
   ancestors: z.array(z.string()),

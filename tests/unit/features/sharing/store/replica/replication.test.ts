@@ -15,6 +15,7 @@ import {
   practiceOf,
   type PracticeDevice,
 } from '../../../../../support/practice/practiceDevice';
+import { documentsOn, putOn } from '../../../../../support/practice/serverDocuments';
 import { smallRecording } from '../../../../../support/smallRecording';
 
 let server: ReplicaServer;
@@ -510,27 +511,6 @@ async function note(device: PracticeDevice, change: Partial<PatientDocument>): P
 }
 
 const versions = (device: PracticeDevice) => device.replica.changes(0, 1000);
-
-async function documentsOn({
-  address,
-}: ReplicaServer): Promise<{ id: string; rev: string; sealed: string }[]> {
-  const { rows } = (await (await fetch(`${address}/_all_docs?include_docs=true`)).json()) as {
-    rows: { id: string; doc: { _rev: string; sealed: string } }[];
-  };
-  return rows.map(({ id, doc }) => ({ id, rev: doc._rev, sealed: doc.sealed }));
-}
-
-async function putOn(
-  { address }: ReplicaServer,
-  document: { _id: string; [field: string]: unknown },
-): Promise<void> {
-  const answer = await fetch(`${address}/${document._id}`, {
-    method: 'PUT',
-    headers: { 'Content-Type': 'application/json' },
-    body: JSON.stringify(document),
-  });
-  expect(answer.status, await answer.text()).toBe(201);
-}
 
 function readAll(folder: string): Buffer {
   const names = readdirSync(folder, { recursive: true, withFileTypes: true }).filter((entry) =>
