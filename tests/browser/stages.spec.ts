@@ -16,6 +16,9 @@ test('the stages of a task are renamed, moved, removed and added for the practic
   const second = await words.nth(1).inputValue();
   await words.first().fill('From a low step, a hand on the rail.');
   await words.first().press('Tab');
+  await expect(
+    dialog.getByRole('button', { name: 'Move down: From a low step, a hand on the rail.' }),
+  ).toBeFocused();
   await dialog.getByRole('button', { name: `Move up: ${second}` }).click();
   await expect(words.first()).toHaveValue(second);
   await expect(words.nth(1)).toHaveValue('From a low step, a hand on the rail.');

@@ -1,5 +1,6 @@
 import type { LibraryDocument } from '#documents/library/libraryDocument';
 import type { LibraryNotes, ReadLibrary } from '#documents/library/libraryNotes';
+import { parseDocument } from '#documents/reading/readDocument';
 import type { KeptRecord, Records } from './records';
 import { StorageProblem } from './storageProblem';
 import type { KeptChange } from './watchChanges';
@@ -37,10 +38,9 @@ const mostAttempts = 5;
 export function createKeptLibrary(records: Records): KeptLibrary {
   /** What is large about it is fetched once it is needed. */
   const parts = async () => {
-    const [{ readLibraryNotes }, { libraryKind }, { parseDocument }] = await Promise.all([
+    const [{ readLibraryNotes }, { libraryKind }] = await Promise.all([
       import('#documents/library/libraryNotes'),
       import('#documents/library/libraryKind'),
-      import('#documents/reading/readDocument'),
     ]);
     return { readLibraryNotes, check: (text: string) => parseDocument(text, libraryKind) };
   };

@@ -33,8 +33,12 @@ function Stages({ item }: { item: PlanItem }) {
       </p>
       <ol className="plan-stages">
         {stages.map(({ id, words }, index) => (
-          <li key={`${id} ${words}`}>
-            <StageWords words={words} onChange={(next) => change((now) => renamed(now, id, next))} />
+          <li key={id}>
+            <StageWords
+              key={words}
+              words={words}
+              onChange={(next) => change((now) => renamed(now, id, next))}
+            />
             <span className="button-row">
               <Button
                 className="button button-quiet"
