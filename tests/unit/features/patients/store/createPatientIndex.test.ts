@@ -169,6 +169,25 @@ describe('createPatientIndex(world)', () => {
 });
 
 describe('createPatients(world)', () => {
+  it('has the practice’s stages on a patient’s page, and those that arrive while it is open', async () => {
+    const { repository, index, world } = await opened();
+    const log = testLog(repository);
+    const patients = createPatients({ ...world, index, log, writePlan: () => Promise.resolve() });
+    const id = (await patients.add('Blue Heron 7'))!;
+    await patients.open(id);
+    expect(patients.store.getState().stages).toEqual({});
+    const stages = [{ id: 'short', words: 'Ten seconds.', holds: { count: 3, seconds: 10 } }];
+    await repository.library.change((library) => ({
+      ...library,
+      stages: [{ exercise: 'wall-sit-hold', at: '2026-04-10T08:00:00.000Z', by: 'KN', stages }],
+    }));
+    await expect.poll(() => patients.store.getState().stages).toEqual({ 'wall-sit-hold': stages });
+    // Those that can't be read leave the page as it is, with the program's.
+    await repository.notes.write('library', '{');
+    await expect.poll(() => patients.store.getState().stages).toEqual({});
+    expect(patients.store.getState()).toMatchObject({ problem: null, patient: { id } });
+  });
+
   it('marks sessions and keeps notes; the list follows', async () => {
     const { repository, index, keep, world } = await opened();
     const log = testLog(repository);
