@@ -39,9 +39,9 @@ export function SharingPart() {
       ) : (
         <>
           <p className="small soft">
-            Off. With a server of your practice, the devices of the colleagues above keep the same patients,
-            plans and sessions. Everything is sealed on this device for those colleagues; the server sees how
-            much and when, and can read none of it.
+            Off. With a server of your practice, the devices of the colleagues above keep the same library,
+            patients, plans and sessions. Everything is sealed on this device for those colleagues; the server
+            sees how much and when, and can read none of it.
           </p>
           <SharingForm />
         </>
