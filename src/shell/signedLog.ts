@@ -64,8 +64,8 @@ export function createSignedLog({ openRepository, initials, signer, newId, now }
     entry,
     async add(pseudonym, did) {
       const { patients, notes } = (await openRepository()).repository;
-      const patient = (await patients.list()).found.find((one) => one.pseudonym === pseudonym);
-      if (patient === undefined) return;
+      const patient = await patients.named(pseudonym);
+      if (patient === null) return;
       const added = await entry(patient, did);
       const kept = await patients.update(patient.id, (one) => ({ ...one, log: [...one.log, added] }));
       if (kept !== null) await remember(notes, kept);

@@ -31,14 +31,26 @@ export function createPatients(records: Records): Repository['patients'] {
     await records.apply([{ replace: 'patients', key: id, value: readPatient(after), expects }]);
     return after;
   };
+  const find = async (id: string) => findKept(records, 'patients', id, await reader());
+  /** Where each was found last, by pseudonym: what can be wrong by now, and is looked at again. */
+  const ids = new Map<string, string>();
+  const named = async (pseudonym: string): Promise<PatientDocument | null> => {
+    const id = ids.get(pseudonym);
+    const known = id === undefined ? null : await find(id).catch(() => null);
+    if (known?.pseudonym === pseudonym) return known;
+    ids.clear();
+    const { found } = await list();
+    for (const one of found) ids.set(one.pseudonym, one.id);
+    return found.find((one) => one.pseudonym === pseudonym) ?? null;
+  };
   return {
     list,
-    find: async (id) => findKept(records, 'patients', id, await reader()),
+    find,
+    named,
     async add(patient) {
       const readPatient = await reader();
-      const { found } = await list();
-      if (found.some(({ id, pseudonym }) => pseudonym === patient.pseudonym && id !== patient.id))
-        throw storageProblem('changed');
+      const namesake = await named(patient.pseudonym);
+      if (namesake !== null && namesake.id !== patient.id) throw storageProblem('changed');
       await records.apply([{ put: 'patients', key: patient.id, value: readPatient(patient) }]);
     },
     async update(id, change) {
@@ -52,6 +64,7 @@ export function createPatients(records: Records): Repository['patients'] {
       }
     },
     async remove(id) {
+      ids.clear();
       await records.apply([{ remove: 'patients', key: id }, ...digestsOf(id)]);
     },
   };

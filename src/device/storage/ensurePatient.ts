@@ -12,17 +12,16 @@ export async function ensurePatient(
   pseudonym: string,
   { newId, now }: { newId(): string; now(): Date },
 ): Promise<PatientDocument> {
-  const findKept = async () => (await patients.list()).found.find((one) => one.pseudonym === pseudonym);
-  const kept = await findKept();
-  if (kept !== undefined) return kept;
+  const kept = await patients.named(pseudonym);
+  if (kept !== null) return kept;
   const added = newPatient(pseudonym, newId(), now().toISOString());
   try {
     await patients.add(added);
     return added;
   } catch (error) {
     // Added meanwhile, by hand or in another tab.
-    const theirs = await findKept();
-    if (theirs === undefined) throw error;
+    const theirs = await patients.named(pseudonym);
+    if (theirs === null) throw error;
     return theirs;
   }
 }

@@ -139,6 +139,8 @@ export interface Repository {
   readonly patients: {
     list(): Promise<Listed<PatientDocument>>;
     find(id: string): Promise<PatientDocument | null>;
+    /** The one with this pseudonym; reads all records the first time only. Null where there is none. */
+    named(pseudonym: string): Promise<PatientDocument | null>;
     /** @throws StorageProblem  'changed' where a patient of that pseudonym is kept under another id */
     add(patient: PatientDocument): Promise<void>;
     /**

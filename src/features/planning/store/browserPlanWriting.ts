@@ -34,9 +34,8 @@ export async function browserPlanWriting(
     },
     async signOver(pseudonym, override) {
       const { repository } = await openRepository();
-      const { found } = await repository.patients.list();
-      const one = found.find((patient) => patient.pseudonym === pseudonym);
-      if (one === undefined) throw new Problem('storage', `${pseudonym} is no longer kept on this device.`);
+      const one = await repository.patients.named(pseudonym);
+      if (one === null) throw new Problem('storage', `${pseudonym} is no longer kept on this device.`);
       await repository.patients.update(one.id, (patient) => ({
         ...patient,
         overrides: [...patient.overrides, override],

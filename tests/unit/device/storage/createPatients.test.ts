@@ -24,6 +24,21 @@ describe('repository.patients', () => {
     });
   });
 
+  it('finds a patient by pseudonym, as kept by then, and nobody once the record is gone', async () => {
+    const device = createTestDevice();
+    const [one, other] = [await device.open(), await device.open()];
+    expect(await one.patients.named('Blue Heron 7')).toBeNull();
+    await other.patients.add(patient);
+    expect(await one.patients.named('Blue Heron 7')).toEqual(patient);
+    await other.patients.update(patient.id, (kept) => ({ ...kept, goals: 'Stairs.' }));
+    expect(await one.patients.named('Blue Heron 7')).toEqual({ ...patient, goals: 'Stairs.' });
+    await other.patients.remove(patient.id);
+    expect(await one.patients.named('Blue Heron 7')).toBeNull();
+    const second = { ...patient, id: 'ab1f0a52-1d2e-4c57-9a5b-0f6f1f0e9d66' };
+    await other.patients.add(second);
+    expect(await one.patients.named('Blue Heron 7')).toEqual(second);
+  });
+
   it('refuses a second patient of the same pseudonym, and a change that could not be read back', async () => {
     const { patients } = await createTestDevice().open();
     await patients.add(patient);
