@@ -1,6 +1,6 @@
 import type { OwnEyeRecord, PauseRecord } from './caseEntries';
 import { bothLogs } from './logEntry';
-import { withOtherVersion } from './otherVersion';
+import { withOtherVersion, type OtherVersion } from './otherVersion';
 import {
   notedFields,
   type AlsoNoted,
@@ -64,6 +64,12 @@ export function withPlans(
   if (added.length === 0) return patient;
   const plans = [...patient.plans, ...added].sort((a, b) => Date.parse(a.givenAt) - Date.parse(b.givenAt));
   return { ...patient, plans };
+}
+
+/** The record with a version of a session or plan that does not count; the same object where it is in it. */
+export function withVersionBeside(patient: PatientDocument, given: OtherVersion): PatientDocument {
+  const otherVersions = withOtherVersion(patient.otherVersions, given);
+  return otherVersions === patient.otherVersions ? patient : { ...patient, otherVersions };
 }
 
 /** What is settled stays settled; the same array where nothing changes. */

@@ -1,10 +1,13 @@
 import { mergeLibraries } from '../library/libraryChanges';
 import type { LibraryDocument } from '../library/libraryDocument';
 import { mergeHandedOver, mergePatients } from '../patient/mergePatients';
+import type { OtherVersion } from '../patient/otherVersion';
 import type { PatientDocument } from '../patient/patientDocument';
 import { withKeptWork } from '../recording/keptWork';
 import type { RecordingDocument } from '../recording/recordingDocument';
+import { emptyReview, mostLimitsSet, mostRemarks } from '../recording/reviewSchema';
 import type { SessionDocument } from '../session/sessionDocument';
+import { lastSettledAt, versionText, withSettlements } from '../session/sessionVersions';
 import { contentHash } from './contentHash';
 import type { SharedKind } from './sharedHead';
 import type { SharedPiece } from './sharedPiece';
@@ -51,33 +54,62 @@ const following: { [Kind in SharedKind]: Merge<SharedDocuments[Kind]> } = {
 };
 
 /**
- * What is made of two versions that were both changed. It is the same on both devices: which one is 'here' does not
+ * What is made of two versions that were both changed. It is the same on all devices: which one is 'here' does not
  * matter. The patient's record follows the rule for a record that is handed over, with what differed beside it; of two
- * sessions and plans the later one counts; of a recording the work of both is kept as far as it differs. Of each entry of
- * the library, what happened last counts.
+ * sessions and plans the one that was signed last counts; of a recording the work of both is kept as far as it can be. Of
+ * each entry of the library, what happened last counts.
  */
 const apart: { [Kind in SharedKind]: Merge<SharedDocuments[Kind]> } = {
   library: mergeLibraries,
   patient(here, there, by) {
-    const [first, second] = inOrder('patient', here, there, ({ changedAt }) => Date.parse(changedAt));
+    const [first, second] = inOrder(here, there, (one) => [
+      Date.parse(one.changedAt),
+      contentHash('patient', one),
+    ]);
     const isHere = first === here;
     const merged = mergeHandedOver(first, second, isHere ? by : { here: by.there, there: by.here });
     return { ...merged, id: here.id, note: here.note };
   },
-  plan: (here, there) => inOrder('plan', here, there, ({ savedAt }) => Date.parse(savedAt))[0],
+  plan: (here, there) =>
+    inOrder(here, there, (one) => [Date.parse(one.savedAt), contentHash('plan', one)])[0],
   session(here, there) {
-    const [first, second] = inOrder('session', here, there, ({ endedAt }) =>
-      endedAt === null ? 0 : Date.parse(endedAt),
-    );
+    const [first, second] = inOrder(here, there, (one) => [
+      lastSettledAt(one),
+      one.endedAt === null ? 0 : Date.parse(one.endedAt),
+      versionText(one), // What was settled in either is in both by then.
+    ]);
     return withSettlements(first, second);
   },
   recording(here, there) {
-    const reviewedAt = ({ review }: RecordingDocument) => Date.parse(review?.reviewed?.at ?? '1970-01-01');
-    const [first, second] = inOrder('recording', here, there, reviewedAt);
-    return withKeptWork(second, first);
+    const [first, second] = inOrder(here, there, (one) => [
+      Date.parse(one.review?.reviewed?.at ?? '1970-01-01'),
+      contentHash('recording', one),
+    ]);
+    return withKeptWork(second, withWordsOf(first, second));
   },
   piece: (here) => here,
 };
+
+/** As what a version that does not count is kept in the patient's record; null for kinds of which none is. */
+const keptAs: {
+  [Kind in SharedKind]: ((document: SharedDocuments[Kind]) => Omit<Beside, 'by'>) | null;
+} = {
+  library: null, // Of each entry one version counts.
+  patient: null, // It keeps what differed by itself.
+  plan: ({ id, text }) => ({ kind: 'plan', of: id, text }),
+  session: (session) => ({ kind: 'visit', of: session.id, text: versionText(session) }),
+  recording: null, // Larger than the record can be.
+  piece: null,
+};
+
+/** A version that does not count, and initials of who had it. */
+export type Beside = Omit<OtherVersion, 'at'>;
+
+export interface MergedShared<Kind extends SharedKind> {
+  counts: SharedDocuments[Kind];
+  /** The version that does not count, to be kept in the patient's record; null where nothing of it is left out. */
+  beside: Beside | null;
+}
 
 /**
  * Two versions of one document as one.
@@ -90,25 +122,51 @@ export function mergeShared<Kind extends SharedKind>(
   standing: 'newer' | 'apart',
   [here, there]: readonly [SharedDocuments[Kind], SharedDocuments[Kind]],
   by: Authors,
-): SharedDocuments[Kind] {
-  return (standing === 'newer' ? following : apart)[kind](here, there, by);
+): MergedShared<Kind> {
+  if (standing === 'newer') return { counts: following[kind](here, there, by), beside: null };
+  const counts = apart[kind](here, there, by);
+  const asKept = keptAs[kind];
+  if (asKept === null) return { counts, beside: null };
+  const counting = asKept(counts);
+  const versions = [
+    { ...asKept(here), by: by.here },
+    { ...asKept(there), by: by.there },
+  ];
+  return { counts, beside: versions.find(({ text }) => text !== counting.text) ?? null };
 }
 
-/** The one that counts first: the later one; of two of one time, always the same one. */
-function inOrder<Kind extends SharedKind>(
-  kind: Kind,
-  a: SharedDocuments[Kind],
-  b: SharedDocuments[Kind],
-  timeMsOf: (document: SharedDocuments[Kind]) => number,
-): [SharedDocuments[Kind], SharedDocuments[Kind]] {
-  const [timeA, timeB] = [timeMsOf(a), timeMsOf(b)];
-  const isFirst = timeA === timeB ? contentHash(kind, a) > contentHash(kind, b) : timeA > timeB;
-  return isFirst ? [a, b] : [b, a];
+/**
+ * The one that counts first.
+ *
+ * @param rankOf  what decides, the weightiest first: the larger one counts
+ */
+function inOrder<Document>(
+  a: Document,
+  b: Document,
+  rankOf: (document: Document) => readonly (number | string)[],
+): [Document, Document] {
+  const [ofA, ofB] = [rankOf(a), rankOf(b)];
+  const at = ofA.findIndex((rank, index) => rank !== ofB[index]);
+  return at < 0 || ofA[at]! > ofB[at]! ? [a, b] : [b, a];
 }
 
-/** A session with what was settled in either. */
-function withSettlements(session: SessionDocument, other: SessionDocument): SessionDocument {
-  const known = new Set(session.settles.map((one) => JSON.stringify(one)));
-  const added = other.settles.filter((one) => !known.has(JSON.stringify(one)));
-  return added.length === 0 ? session : { ...session, settles: [...session.settles, ...added] };
+/** The first recording with all limits that were set in either, the latest in force, and all remarks of both. */
+function withWordsOf(first: RecordingDocument, second: RecordingDocument): RecordingDocument {
+  const [mine, theirs] = [first.review ?? emptyReview, second.review ?? emptyReview];
+  const limitsSet = inTime(mine.limitsSet, theirs.limitsSet).slice(-mostLimitsSet);
+  const remarks = inTime(mine.remarks, theirs.remarks).slice(-mostRemarks);
+  if (limitsSet.length === 0 && remarks.length === 0) return first;
+  return {
+    ...first,
+    limits: limitsSet.at(-1)?.limits ?? first.limits,
+    review: { ...mine, limitsSet, remarks },
+  };
+}
+
+/** Entries of both in order of time, each once. */
+function inTime<Entry extends { at: string }>(mine: readonly Entry[], theirs: readonly Entry[]): Entry[] {
+  const all = new Map([...mine, ...theirs].map((one) => [JSON.stringify(one), one]));
+  return [...all]
+    .sort(([a, { at }], [b, other]) => Date.parse(at) - Date.parse(other.at) || (a < b ? -1 : 1))
+    .map(([, one]) => one);
 }

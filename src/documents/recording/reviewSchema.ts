@@ -4,6 +4,8 @@ import { longestName } from './correctionSchema';
 
 /** Longest texts, characters; the forms enforce the same. */
 export const longestReviewText = { remark: 2000, cue: 120 };
+export const mostLimitsSet = 500;
+export const mostRemarks = 1000;
 
 const signed = {
   by: z.string().max(longestName).describe('Initials or a role; empty where none was given.'),
@@ -36,7 +38,7 @@ export type LimitsSet = z.infer<typeof limitsSetSchema>;
 export const reviewSchema = z.strictObject({
   limitsSet: z
     .array(limitsSetSchema)
-    .max(500)
+    .max(mostLimitsSet)
     .describe('Limits as they were set, oldest first; the last one is in force.'),
   remarks: z
     .array(
@@ -46,7 +48,7 @@ export const reviewSchema = z.strictObject({
         ...signed,
       }),
     )
-    .max(1000),
+    .max(mostRemarks),
   cues: z
     .array(z.strictObject({ atMs, text: z.string().min(1).max(longestReviewText.cue) }))
     .max(20)

@@ -2,6 +2,7 @@ import { doseWords } from '#documents/plan/itemFacts';
 import { itemName } from '#documents/plan/itemName';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import type { SessionDocument } from '#documents/session/sessionDocument';
+import { versionText, withSettlements } from '#documents/session/sessionVersions';
 import { dateInWords, dayWords } from '#words/dateWords';
 
 /** What is said of a document: names with values in words. */
@@ -9,20 +10,20 @@ type Facts = readonly (readonly [name: string, value: string])[];
 
 /** In what two versions of a session differ, a sentence each; none where they are the same. */
 export function sessionDifferences(other: SessionDocument, counts: SessionDocument): string[] {
-  return differences(sessionFacts(other), sessionFacts(counts), isSame(other, counts));
+  const isSettledToo = withSettlements(counts, other) === counts;
+  if (isSettledToo && versionText(other) === versionText(counts)) return [];
+  const factsOf = (session: SessionDocument) =>
+    isSettledToo ? sessionFacts(session) : [...sessionFacts(session), settledFact(session)];
+  return differences(factsOf(other), factsOf(counts));
 }
 
 /** The same of two versions of a plan. */
 export function planDifferences(other: PlanDocument, counts: PlanDocument): string[] {
-  return differences(planFacts(other), planFacts(counts), isSame(other, counts));
+  if (JSON.stringify(other) === JSON.stringify(counts)) return [];
+  return differences(planFacts(other), planFacts(counts));
 }
 
-function isSame(one: unknown, other: unknown): boolean {
-  return JSON.stringify(one) === JSON.stringify(other);
-}
-
-function differences(other: Facts, counts: Facts, areSame: boolean): string[] {
-  if (areSame) return [];
+function differences(other: Facts, counts: Facts): string[] {
   const inCounts = new Map(counts);
   const found = other.flatMap(([name, value]) => {
     const counting = inCounts.get(name) ?? 'nothing';
@@ -36,15 +37,19 @@ function differences(other: Facts, counts: Facts, areSame: boolean): string[] {
   return all.length > 0 ? all : ['They differ in details that are not listed here.'];
 }
 
-function sessionFacts({ painBefore, painAfter, effort, remark, sets, settles }: SessionDocument): Facts {
+function sessionFacts({ painBefore, painAfter, effort, remark, sets }: SessionDocument): Facts {
   return [
     ['Pain before', scoreWords(painBefore)],
     ['Pain after', scoreWords(painAfter)],
     ['Effort', scoreWords(effort)],
     ['Remark', remark === '' ? 'none' : `“${remark}”`],
     ['Sets', String(sets.length)],
-    ['Settled', settles.map(({ who, at }) => `${who} on ${dayWords(at)}`).join(', ') || 'by nobody'],
   ];
+}
+
+/** Said only of versions that were kept before what was settled in either counted from both. */
+function settledFact({ settles }: SessionDocument): Facts[number] {
+  return ['Settled', settles.map(({ who, at }) => `${who} on ${dayWords(at)}`).join(', ') || 'by nobody'];
 }
 
 function planFacts({ perWeek, painLimit, reviewDate, items }: PlanDocument): Facts {

@@ -9,8 +9,9 @@ export function OtherVersions() {
     <section className="card other-versions" aria-labelledby="other-versions-title">
       <h2 id="other-versions-title">In another version</h2>
       <p className="small soft">
-        These differed between two devices. The one that was signed last counts, or the one that was here
-        where neither was signed; it is what you see elsewhere.
+        These differed between two devices. The one that was signed last counts; where neither was signed,
+        with a record that is handed over the one that was here, and between devices that share the one that
+        ended later. It is what you see elsewhere.
       </p>
       {versions.map(({ name, by, at, differences }, index) => (
         <details key={index}>

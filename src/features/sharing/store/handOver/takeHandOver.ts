@@ -5,9 +5,9 @@ import { mergeHandedOver } from '#documents/patient/mergePatients';
 import type { HandOver, PatientDocument } from '#documents/patient/patientDocument';
 import { isWorkedOn } from '#documents/recording/keptWork';
 import { tombstoneName } from '#shell/receivedNotes';
-import { keepBeside, lastSigned, type Beside } from './keepBeside';
 import type { HandOverEntry, ReadableHandOver } from './openHandOver';
 import { patientOf, type HandedOver } from './packHandOver';
+import { lastSigned, takeVersion, type Beside } from './takeVersion';
 
 /** What is in a hand-over, and how it compares with what is kept here. */
 export interface HandOverReport {
@@ -67,7 +67,7 @@ export async function checkHandOver(
       const byId = await repository.patients.find(id);
       if (byId !== null && byId.pseudonym !== pseudonym) throw notTheirs(byId.pseudonym);
       report.patient = pseudonym;
-      report.isKnown = (await namesake(pseudonym, repository)) !== null;
+      report.isKnown = (await repository.patients.named(pseudonym)) !== null;
       continue;
     }
     if (entry.kind === 'visit') {
@@ -98,7 +98,7 @@ export async function takeHandOver(
   let beside: Beside | null = null;
   for await (const entry of handOver.entries()) {
     if (entry.kind === 'patient') {
-      const here = await namesake(entry.patient.pseudonym, repository);
+      const here = await repository.patients.named(entry.patient.pseudonym);
       const [signedHere, signedThere] = [await lastSigned(here), await lastSigned(entry.patient)];
       await takePatient(entry.patient, here, repository, parts, handOver.by);
       const patientId = here?.id ?? entry.patient.id;
@@ -109,8 +109,7 @@ export async function takeHandOver(
     const { standing } = await standingOf(entry, repository);
     if (standing === 'same') continue;
     if (standing === 'new' || (entry.kind === 'session' && replaces)) await take(entry, repository);
-    else if (entry.kind !== 'session' && beside !== null && (await keepBeside(entry, beside)))
-      await take(entry, repository);
+    else if (entry.kind !== 'session' && beside !== null) await takeVersion(entry, beside);
   }
 }
 
@@ -173,10 +172,6 @@ async function standingOf(
   if (kept !== null && kept.facts.visitId !== entry.file.visitId) throw notTheirs('');
   const standing = compared(kept?.recording ?? null, entry.recording);
   return { standing, hasWork: kept !== null && isWorkedOn(kept.recording) };
-}
-
-async function namesake(pseudonym: string, { patients }: Repository): Promise<PatientDocument | null> {
-  return (await patients.list()).found.find((one) => one.pseudonym === pseudonym) ?? null;
 }
 
 function notTheirs(patient: string): Problem {

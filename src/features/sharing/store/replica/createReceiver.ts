@@ -3,9 +3,10 @@ import type { Repository } from '#device/storage/repository';
 import { StorageProblem } from '#device/storage/storageProblem';
 import { LibraryFull, mergeLibraries } from '#documents/library/libraryChanges';
 import { emptyLibrary, isEmptyLibrary } from '#documents/library/libraryDocument';
+import { withVersionBeside } from '#documents/patient/mergePatients';
 import type { PatientDocument } from '#documents/patient/patientDocument';
 import { contentHash } from '#documents/practice/contentHash';
-import { mergeShared, type SharedDocuments } from '#documents/practice/mergeShared';
+import { mergeShared, type Beside, type SharedDocuments } from '#documents/practice/mergeShared';
 import { sharedKinds, type SharedHead, type SharedKind } from '#documents/practice/sharedHead';
 import { sharedPieceSchema, type SharedPiece } from '#documents/practice/sharedPiece';
 import { standingOf } from '#documents/practice/standingOf';
@@ -116,6 +117,13 @@ export function createReceiver(parts: ReceiverParts): Receiver {
     return head.id;
   };
 
+  const keepOther = async ({ patientId }: SharedHead, beside: Beside) => {
+    const known = patientId === null ? null : await localPatient(patientId);
+    if (known === null) throw new Refusal('waits'); // Nothing is replaced that is kept nowhere.
+    const other = { ...beside, at: now().toISOString() };
+    await repository.patients.update(known.id, (patient) => withVersionBeside(patient, other));
+  };
+
   const takeDeleted = async ({ kind, id, patientId, replicaId }: SharedHead) => {
     if (kind === 'library' || patientId === null) throw new Refusal('invalid');
     const patient = await localPatient(patientId);
@@ -138,11 +146,15 @@ export function createReceiver(parts: ReceiverParts): Receiver {
     const content = contentHash(there.kind, there.document);
     let ancestors: readonly string[] = [];
     let after = '';
+    /** The version that is to be kept beside it first, so that nothing is lost where it ends between. */
+    const waiting: { beside: Beside | null } = { beside: null };
+    const kept = new Set<string>();
     const merged = <Kind extends SharedKind>(
       kind: Kind,
       here: SharedDocuments[Kind] | null,
       arrived: SharedDocuments[Kind],
     ): SharedDocuments[Kind] => {
+      waiting.beside = null;
       ancestors = head.ancestors;
       after = content;
       if (here === null) return arrived;
@@ -159,10 +171,19 @@ export function createReceiver(parts: ReceiverParts): Receiver {
       ancestors = withVersion(ancestors, version);
       const authors = { here: isShared ? row.by : by, there: head.by };
       const both = mergeShared(kind, standing, [here, arrived], authors);
-      after = contentHash(kind, both);
-      return after === version ? here : both;
+      if (both.beside !== null && !kept.has(both.beside.text)) {
+        waiting.beside = both.beside;
+        return here;
+      }
+      after = contentHash(kind, both.counts);
+      return after === version ? here : both.counts;
     };
     await keep(repository, there, place, head, merged);
+    while (waiting.beside !== null) {
+      await keepOther(head, waiting.beside);
+      kept.add(waiting.beside.text);
+      await keep(repository, there, place, head, merged);
+    }
     if (there.kind === 'patient') await patients.refresh(place);
     const others = ancestors.filter((one) => one !== content);
     const replicaId = row?.replicaId ?? head.replicaId;

@@ -224,6 +224,22 @@ describe('createHandOver(world)', () => {
     expect(await othersOf(to.repository)).toMatchObject([{ by: 'KN', document: changed }]);
   });
 
+  it('keeps what was settled in either version of a session, and nothing beside where no more differs', async () => {
+    const settled = (who: string, at: string) => ({
+      ...session,
+      settles: [{ visitId: session.id, by: 'therapist' as const, who, at }],
+    });
+    const from = await giver();
+    await from.repository.sessions.save(settled('AB', '2026-04-12T08:00:00.000Z'));
+    const to = await taker();
+    await to.repository.sessions.save(settled('KN', '2026-04-13T08:00:00.000Z'));
+    await to.handOver.open(await given(from));
+    await to.handOver.take(false);
+    const kept = await to.repository.sessions.find(session.id);
+    expect(kept!.settles.map(({ who }) => who)).toEqual(['KN', 'AB']);
+    expect(await othersOf(to.repository)).toEqual([]);
+  });
+
   it('keeps both versions of a plan: the one that was given last counts', async () => {
     const from = await giver();
     const later = JSON.stringify({ ...plan, painLimit: 3 });

@@ -6,6 +6,7 @@ import type { PatientDocument } from '#documents/patient/patientDocument';
 import { contentHash } from '#documents/practice/contentHash';
 import { pieceBytes } from '#documents/practice/sharedPiece';
 import { emptyReview } from '#documents/recording/reviewSchema';
+import { readOtherVersions } from '#features/patients/store/readOtherVersions';
 import { sealShared } from '#features/sharing/store/replica/sealShared';
 import { newKeyPair } from '#shell/seal';
 import { startReplicaServer, type ReplicaServer } from '#tools/commands/tools/practice/startReplicaServer';
@@ -16,6 +17,7 @@ import {
   type PracticeDevice,
 } from '../../../../../support/practice/practiceDevice';
 import { documentsOn, putOn } from '../../../../../support/practice/serverDocuments';
+import { smallPlan } from '../../../../../support/smallPlan';
 import { smallRecording } from '../../../../../support/smallRecording';
 
 let server: ReplicaServer;
@@ -119,6 +121,89 @@ describe('sharing within a practice, against a server of the replication protoco
     for (const one of [ab, kn])
       expect((await sessionsOf(one))[0]!.settles.map(({ who }) => who).sort()).toEqual(['AB', 'KN']);
   });
+
+  it('keeps the version of a session and of a plan that does not count beside it, the same on both', async () => {
+    const [ab, kn] = await two();
+    const session = inventedSession('Blue Heron 7');
+    const planText = (painLimit: number) =>
+      JSON.stringify({ ...smallPlan({ patient: 'Blue Heron 7' }), painLimit });
+    const { id: planId } = smallPlan();
+    await ab.repository.patients.add(heron);
+    await ab.repository.sessions.save(session);
+    await ab.repository.plans.save(planId, planText(3), '2026-02-03T04:05:06.000Z');
+    await ab.exchange(server);
+    await kn.exchange(server);
+    const settles = [
+      { visitId: session.id, by: 'therapist' as const, who: 'AB', at: '2026-03-02T04:05:06.000Z' },
+    ];
+    await ab.repository.sessions.save({ ...session, remark: 'Of AB', settles });
+    await kn.repository.sessions.save({ ...session, remark: 'Of KN' });
+    await ab.repository.plans.save(planId, planText(4), '2026-02-04T04:05:06.000Z');
+    await kn.repository.plans.save(planId, planText(5), '2026-02-05T04:05:06.000Z');
+    for (let round = 0; round < 3; round++) for (const one of [ab, kn]) await one.exchange(server);
+    for (const one of [ab, kn]) {
+      expect(await sessionsOf(one)).toEqual([{ ...session, remark: 'Of AB', settles }]);
+      expect(await one.repository.plans.find(planId)).toBe(planText(5));
+      const { otherVersions } = await only(one);
+      expect(otherVersions.map(({ kind, of, by, text }) => [kind, of, by, JSON.parse(text)]).sort()).toEqual([
+        ['plan', planId, 'AB', JSON.parse(planText(4))],
+        ['visit', session.id, 'KN', { ...session, remark: 'Of KN' }],
+      ]);
+    }
+    expect(contentHash('patient', await only(ab))).toBe(contentHash('patient', await only(kn)));
+    expect(
+      (await readOtherVersions(kn.repository, await only(kn))).map((one) => one.differences).sort(),
+    ).toEqual([
+      ['Pain limit: 4; the one that counts: 5.'],
+      ['Remark: “Of KN”; the one that counts: “Of AB”.'],
+    ]);
+    const before = await versions(ab);
+    await ab.exchange(server);
+    await kn.exchange(server);
+    expect(await versions(ab)).toEqual(before);
+  });
+
+  it.each([1, 2, 3, 4])(
+    'comes to the same on three devices that change a session apart again and again, and loses no version (%i)',
+    async (start) => {
+      let seed = start;
+      const random = (below: number) => (seed = (seed * 48_271) % 2_147_483_647) % below;
+      const all = await practiceOf('AB', 'KN', 'PQ');
+      const session = inventedSession('Blue Heron 7', { remark: '' });
+      await all[0]!.repository.patients.add(heron);
+      await all[0]!.repository.sessions.save(session);
+      for (const one of all) await one.exchange(server);
+      /** Each change with what it was made from. */
+      const made: { from: string; to: string }[] = [];
+      for (let step = 0; step < 12; step++) {
+        const device = all[random(3)]!;
+        const kept = (await device.repository.sessions.find(session.id))!;
+        const remark = `${step} by ${device.initials}`;
+        made.push({ from: kept.remark, to: remark });
+        const settled = { visitId: session.id, by: 'therapist' as const, who: device.initials };
+        const at = `2026-03-${10 + random(15)}T04:05:06.000Z`;
+        const settles = random(2) === 0 ? kept.settles : [...kept.settles, { ...settled, at }];
+        await device.repository.sessions.save({ ...kept, remark, settles });
+        if (random(2) === 0) await all[random(3)]!.exchange(server);
+        if (random(5) === 0) await device.reopen();
+      }
+      for (let round = 0; round < 4; round++) for (const one of all) await one.exchange(server);
+      const [sessions, records] = [
+        await Promise.all(all.map(async (one) => (await sessionsOf(one))[0]!)),
+        await Promise.all(all.map(only)),
+      ];
+      expect(new Set(sessions.map((one) => contentHash('session', one))).size).toBe(1);
+      expect(new Set(records.map((one) => contentHash('patient', one))).size).toBe(1);
+      const beside = records[0]!.otherVersions.map(
+        ({ text }) => (JSON.parse(text) as { remark: string }).remark,
+      );
+      expect(new Set(beside).size).toBe(beside.length);
+      const replaced = new Set(made.map(({ from }) => from));
+      const latest = made.map(({ to }) => to).filter((one) => !replaced.has(one));
+      for (const remark of latest) expect([sessions[0]!.remark, ...beside]).toContain(remark);
+      for (const one of all) expect(one.replication.refused.list()).toEqual([]);
+    },
+  );
 
   it('brings recordings where asked, after their session, and keeps the remarks of both', async () => {
     const both = [
