@@ -15,6 +15,8 @@ export interface Did {
   about: string;
   /** Initials, where a form asked for them; otherwise those of the device. */
   by?: string;
+  /** When that was done which it answers, ISO 8601: where another device's clock is ahead, it is not dated before. */
+  after?: string;
 }
 
 type Logged = Pick<PatientDocument, 'id' | 'pseudonym' | 'log'>;
@@ -46,12 +48,12 @@ const canCheck = (globalThis.crypto as Partial<Crypto>).subtle !== undefined;
 const seenSchema = z.array(z.uuid()).max(1000);
 
 export function createSignedLog({ openRepository, initials, signer, newId, now }: SignedLogWorld): SignedLog {
-  const entry: SignedLog['entry'] = async ({ pseudonym, log }, { what, about, by }) =>
+  const entry: SignedLog['entry'] = async ({ pseudonym, log }, { what, about, by, after }) =>
     signLogEntry(
       pseudonym,
       {
         id: newId(),
-        at: now().toISOString(),
+        at: new Date(Math.max(now().getTime(), Date.parse(after ?? '1970-01-01'))).toISOString(),
         by: by ?? (await initials()),
         what,
         about,

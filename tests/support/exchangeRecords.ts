@@ -122,6 +122,7 @@ const session: fc.Arbitrary<ExchangeSession> = fc.record({
   state: fc.constantFrom(...sessionStates),
   endedBecause: maybe(fc.constantFrom(...endReasons)),
   signs: fc.uniqueArray(fc.constantFrom(...signIds), { maxLength: 3 }),
+  reopened: maybe(fc.record({ by: text, at: moment })),
   settled: fc.array(
     fc.record({
       by: fc.constantFrom('professional' as const, 'therapist' as const),

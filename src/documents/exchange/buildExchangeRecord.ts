@@ -6,6 +6,7 @@ import { judgementOf } from '#core/scoring/judge';
 import { correctionSentence } from '#words/correctionWords';
 import type { QuestionnaireRecord } from '../patient/caseEntries';
 import type { AssessmentRecord, PatientDocument } from '../patient/patientDocument';
+import { reopeningsOf, type Reopening } from '../patient/reopeningsOf';
 import { doseWords } from '../plan/itemFacts';
 import type { PlanDocument } from '../plan/planDocument';
 import { completeRepetitions } from '../recording/completeRepetitions';
@@ -100,6 +101,7 @@ export function buildExchangeRecord(documents: PatientDocuments, at: string): Ex
   const notes = [...(record === undefined ? [] : [record]), ...plans, ...recordings]
     .map(({ note }) => note)
     .filter((note) => note !== '');
+  const reopenings = reopeningsOf(record?.log ?? []);
   const oldestFirst = [...sessions].sort((a, b) => (a.startedAt < b.startedAt ? -1 : 1));
   return {
     patient,
@@ -110,7 +112,7 @@ export function buildExchangeRecord(documents: PatientDocuments, at: string): Ex
     plans: plans.map(exchangePlan),
     sessions: oldestFirst
       .filter(({ silence }) => silence === null)
-      .map((session) => exchangeSession(session, oldestFirst, byId)),
+      .map((session) => exchangeSession(session, oldestFirst, byId, reopenings.get(session.id) ?? null)),
   };
 }
 
@@ -193,6 +195,7 @@ function exchangeSession(
   session: HandedSession,
   all: readonly HandedSession[],
   recordings: ReadonlyMap<string, HandedRecording>,
+  reopened: Reopening | null,
 ): ExchangeSession {
   const { id, startedAt, endedAt, planId, painBefore, painAfter, painBySide, painLimit } = session;
   const { effort, isUnfilmed, remark } = session;
@@ -207,6 +210,7 @@ function exchangeSession(
     settled: all
       .flatMap(({ settles }) => settles)
       .flatMap(({ visitId, ...settlement }) => (visitId === id ? [settlement] : [])),
+    reopened,
     painBefore,
     painAfter,
     painBySide,

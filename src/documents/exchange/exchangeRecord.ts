@@ -6,6 +6,7 @@ import type { SignId } from '#core/safety/signs';
 import type { QuestionnaireRecord, Restriction } from '../patient/caseEntries';
 import type { LogEntry } from '../patient/logEntry';
 import type { PatientNotes } from '../patient/patientDocument';
+import type { Reopening } from '../patient/reopeningsOf';
 import type { EndReason, SessionDocument, SessionSet, Settlement } from '../session/sessionDocument';
 
 /** What other programs are given of a patient: plans, sessions and the figures of their sets. No name, no joints, no video. */
@@ -102,6 +103,8 @@ export interface ExchangeSession {
   signs: SignId[];
   /** Who says that what was said in this session is settled, in the order of the sessions in which that was said. */
   settled: ExchangeSettlement[];
+  /** Who last opened again what was settled; null where nobody did. */
+  reopened: Reopening | null;
   painBefore: number | null;
   painAfter: number | null;
   /** Each knee by itself; null where one was asked. */

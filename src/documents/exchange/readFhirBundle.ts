@@ -24,7 +24,7 @@ import { isRestriction, isSurgery, readCase } from './readCase';
 import { conceptOf, identifier, idOf, notOurs, parsed, type ResourcesOf } from './readingParts';
 import { remarksSchema } from './remarks';
 import type { SetPart } from './setObservation';
-import { settledSchema } from './settlements';
+import { reopenedSchema, settledSchema } from './settlements';
 import { loggedSchema } from './signedEntries';
 
 const score = z.int().min(0).max(10);
@@ -172,8 +172,14 @@ export function readFhirBundle(data: unknown): ExchangeRecord {
     .map((each) => parsed(instrumentSchema, each));
   const isLogged = (each: unknown) => loggedSchema.safeParse(each).success;
   const isSettled = (each: unknown) => settledSchema.safeParse(each).success;
-  const provenances = all('Provenance', provenanceSchema, (each) => !isSettled(each) && !isLogged(each));
+  const isReopened = (each: unknown) => reopenedSchema.safeParse(each).success;
+  const provenances = all(
+    'Provenance',
+    provenanceSchema,
+    (each) => !isSettled(each) && !isReopened(each) && !isLogged(each),
+  );
   const settled = all('Provenance', settledSchema, isSettled);
+  const reopened = all('Provenance', reopenedSchema, isReopened);
   const log = all('Provenance', loggedSchema, isLogged);
   const flags = all('Flag', flagSchema, (flag) => !isRestriction(flag));
   const setOf = (set: FhirSet) =>
@@ -224,6 +230,7 @@ export function readFhirBundle(data: unknown): ExchangeRecord {
           endedBecause: statusReason ?? null,
           signs: flags.filter((flag) => flag.identifier === id).map(({ code }) => code),
           settled: settled.flatMap(({ sessionId, settlement }) => (sessionId === id ? [settlement] : [])),
+          reopened: reopened.find(({ sessionId }) => sessionId === id)?.reopened ?? null,
           painBefore: answer('pain-before'),
           painAfter: answer('pain-after'),
           painBySide:

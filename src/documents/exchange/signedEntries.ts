@@ -33,7 +33,7 @@ const kindWords: Record<LogKind, string> = {
   limits: 'Changed limits',
   corrections: 'Corrected by hand',
   review: 'Marked a set as reviewed',
-  'review-withdrawn': 'Took back that a set was reviewed',
+  'review-withdrawn': 'Took back that a set was reviewed, or that a session is settled',
   'concern-settled': 'Settled what was said of the body',
   'session-settled': 'Said that nothing is left to do in a session',
   given: 'Handed the record over',

@@ -32,7 +32,9 @@ export const logEntrySchema = z.strictObject({
     .string()
     .min(1)
     .max(longestAbout)
-    .describe('Id of the decision, recording, session or hand-over; of a note who made it, and when.'),
+    .describe(
+      'Id of the decision, recording, session or hand-over; of a note who made it, and when. `review-withdrawn` about a session: what was settled in it is open again.',
+    ),
   after: z
     .array(z.uuid())
     .max(mostBefore)

@@ -60,9 +60,17 @@ export function listPatients(
   );
 }
 
-/** @param marks  of the sessions that were looked at */
-export function stateOf(marks: readonly SessionMark[], sessionId: string): SessionState {
-  return marks.find(({ visitId }) => visitId === sessionId)?.state ?? 'new';
+/**
+ * How far somebody got with a session; what was opened again counts as viewed.
+ *
+ * @param marks  of the sessions that were looked at
+ */
+export function stateOf(
+  marks: readonly SessionMark[],
+  { id, isOpen }: { id: string; isOpen: boolean },
+): SessionState {
+  const state = marks.find(({ visitId }) => visitId === id)?.state ?? 'new';
+  return isOpen && state === 'settled' ? 'viewed' : state;
 }
 
 /** Those whose pseudonym has all of the words, whatever their capitals; all for an empty search. */
@@ -82,14 +90,14 @@ function rowOf(
   sessions: readonly SessionOverview[],
   nowMs: number,
 ): PatientRow {
-  const states = new Map(marks.map(({ visitId, state }) => [visitId, state]));
+  const markOf = new Map(marks.map((mark) => [mark.visitId, mark]));
   const stated = sessions.map((session) => {
-    const state: SessionState = states.get(session.id) ?? 'new';
-    return { ...session, state };
+    const mark = markOf.get(session.id);
+    return { ...session, state: stateOf(mark === undefined ? [] : [mark], session) };
   });
   const counts = { new: 0, viewed: 0, settled: 0 };
   for (const { state } of stated) counts[state]++;
-  const unsettled = stated.filter(({ state, isOpen }) => isOpen || state !== 'settled');
+  const unsettled = stated.filter(({ state }) => state !== 'settled');
   const unseen = stated
     .filter(({ state, needs, isOpen }) => state === 'new' && (isOpen || needs.length > 0))
     .map(({ startedAt }) => Date.parse(startedAt));

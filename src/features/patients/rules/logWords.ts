@@ -28,7 +28,9 @@ export function logSentence(
     case 'review':
       return `marked as reviewed ${setWords(about, sessions)}`;
     case 'review-withdrawn':
-      return `took back the mark “reviewed” of ${setWords(about, sessions)}`;
+      return sessions.some(({ id }) => id === about)
+        ? `opened again what was settled in ${sessionWords(about, sessions)}`
+        : `took back the mark “reviewed” of ${setWords(about, sessions)}`;
     case 'concern-settled':
       return `settled what was said of the body in ${sessionWords(about, sessions)}`;
     case 'session-settled':

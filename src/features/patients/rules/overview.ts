@@ -14,7 +14,7 @@ export type Gravity = (typeof gravities)[keyof typeof gravities];
 export interface SessionOverview {
   id: string;
   startedAt: string;
-  /** Whether something was said of the body that nobody has settled yet. */
+  /** Whether something was said of the body that nobody has settled yet, or somebody opened again. */
   isOpen: boolean;
   gravity: Gravity;
   /** What needs a look, the most pressing first, in few words. */
@@ -54,6 +54,7 @@ const gravityOf: Record<Finding['kind'], Gravity> = {
   'says-cleared': gravities.record,
   waiting: gravities.none,
   settled: gravities.none,
+  reopened: gravities.none,
 };
 
 export function buildOverview(

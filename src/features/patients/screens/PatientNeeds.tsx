@@ -15,7 +15,7 @@ export function PatientNeeds({ sessions }: { sessions: readonly ListedSession[] 
   const keptSessions = useKeptSessions();
   const marks = usePatientsState((state) => state.patient?.marks) ?? [];
   const needy = sessions
-    .filter((session) => session.isOpen || stateOf(marks, session.id) !== 'settled')
+    .filter((session) => stateOf(marks, session) !== 'settled')
     .map((session) => ({ session, needs: findNeeds(session).filter(({ kind }) => kind !== 'settled') }))
     .filter(({ session, needs }) => needs.length > 0 || session.remark !== '')
     .sort((a, b) => Number(b.session.isOpen) - Number(a.session.isOpen));

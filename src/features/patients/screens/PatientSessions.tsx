@@ -22,7 +22,7 @@ export function PatientSessions({ sessions }: { sessions: readonly ListedSession
       {sessions.length === 0 && <p className="soft">None yet.</p>}
       <ul>
         {sessions.map((session) => {
-          const state = stateOf(marks, session.id);
+          const state = stateOf(marks, session);
           return (
             <li key={session.id}>
               <button

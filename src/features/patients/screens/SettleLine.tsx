@@ -7,7 +7,7 @@ import { stateOf } from '../rules/listPatients';
 /** Marks the shown session as viewed, and as settled once nothing in it is left to do. */
 export function SettleLine({ session }: { session: ListedSession }) {
   const patients = usePatients();
-  const state = usePatientsState(({ patient }) => stateOf(patient?.marks ?? [], session.id));
+  const state = usePatientsState(({ patient }) => stateOf(patient?.marks ?? [], session));
   const isNew = state === 'new';
   useEffect(() => {
     if (isNew) void patients.mark(session.id, 'viewed');

@@ -6,7 +6,10 @@ import { ensurePatient } from '#device/storage/ensurePatient';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
 import { withPlans } from '#documents/patient/mergePatients';
+import type { PatientDocument } from '#documents/patient/patientDocument';
+import { reopeningsOf } from '#documents/patient/reopeningsOf';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
+import { withReopened } from '#features/sessions/rules/withReopened';
 import { buildOverview, type PatientOverview } from '../rules/overview';
 import { findOutdated } from './findOutdated';
 import type { IndexedPatients } from './indexedPatients';
@@ -59,12 +62,21 @@ export function createPatientIndex({
     const { patients, digests } = await repository();
     const [listed, overviews] = await Promise.all([patients.list(), digests.overviews()]);
     for (const { pseudonym, id } of listed.found) ids.set(pseudonym, id);
-    return {
-      patients: listed.found,
-      overviews: new Map(
-        overviews.flatMap(({ patientId, value }) => (isOverview(value) ? [[patientId, value] as const] : [])),
-      ),
-    };
+    const byId = new Map(
+      overviews.flatMap(({ patientId, value }) => (isOverview(value) ? [[patientId, value] as const] : [])),
+    );
+    for (const patient of listed.found) await openAgain(patient, byId);
+    return { patients: listed.found, overviews: byId };
+  };
+  /** Shows what was opened again in the record, which no digest holds. */
+  const openAgain = async ({ id, log }: PatientDocument, overviews: Map<string, PatientOverview>) => {
+    const overview = overviews.get(id);
+    const reopened = reopeningsOf(log);
+    if (overview === undefined || !overview.sessions.some((session) => reopened.has(session.id))) return;
+    const course = withReopened((await courseOf(await repository(), id))?.sessions ?? [], log);
+    const isOpen = new Map(course.map((session) => [session.id, session.isOpen]));
+    const sessions = overview.sessions.map((one) => ({ ...one, isOpen: isOpen.get(one.id) ?? one.isOpen }));
+    overviews.set(id, { ...overview, sessions });
   };
   const courseOf = async (kept: Repository, patientId: string): Promise<PatientCourse | null> => {
     const course = (await kept.digests.course(patientId)) as PatientCourse | undefined;
@@ -140,9 +152,11 @@ export function createPatientIndex({
     sessionsOf: (pseudonym) =>
       work.add(async () => {
         const kept = await repository();
+        const now = async (sessions: readonly ListedSession[]) =>
+          withReopened(sessions, (await kept.patients.named(pseudonym))?.log ?? []);
         const changed = await kept.digests.changed();
         const current = changed.length === 0 ? await currentCourseOf(kept, pseudonym) : null;
-        if (current !== null) return current.sessions;
+        if (current !== null) return now(current.sessions);
         const known = await list();
         const patient = known.patients.find((one) => one.pseudonym === pseudonym);
         const course = patient === undefined ? null : await courseOf(kept, patient.id);
@@ -150,10 +164,15 @@ export function createPatientIndex({
         const changes = await readChanges(kept, changed);
         const outdated = await findOutdated(kept, known, changes, madeNow);
         const sessionIds = outdated.get(pseudonym);
-        if (course !== null && sessionIds === undefined) return course.sessions;
-        return (await workOut(kept, pseudonym, sessionIds ?? new Set(), known, changes)).course.sessions;
+        if (course !== null && sessionIds === undefined) return now(course.sessions);
+        const found = await workOut(kept, pseudonym, sessionIds ?? new Set(), known, changes);
+        return now(found.course.sessions);
       }),
-    knownSessionsOf: async (patientId) => (await courseOf(await repository(), patientId))?.sessions ?? null,
+    async knownSessionsOf(patientId) {
+      const kept = await repository();
+      const course = await courseOf(kept, patientId);
+      return course && withReopened(course.sessions, (await kept.patients.find(patientId))?.log ?? []);
+    },
   };
 }
 

@@ -63,13 +63,14 @@ function findSilence({ silence, startedAt }: Pick<ListedSession, 'silence' | 'st
   return [{ kind: 'silent', reason, days: Math.floor((Date.parse(startedAt) - Date.parse(since)) / dayMs) }];
 }
 
-/** What was taken back, and what is settled. */
-function findAside({ id, check, settles, settlement }: Parameters<typeof findNeeds>[0]): Finding[] {
+/** What was taken back, what is settled, and what was opened again. */
+function findAside({ id, check, settles, settlement, reopened }: Parameters<typeof findNeeds>[0]): Finding[] {
   const takenBack = check?.takenBack ?? [];
   const cleared = settles.find(({ by, visitId }) => by === 'professional' && visitId !== id);
   return [
     ...(takenBack.length > 0 ? [{ kind: 'taken-back' as const, signs: takenBack }] : []),
     ...(cleared === undefined ? [] : [{ kind: 'says-cleared' as const, who: cleared.who }]),
+    ...(reopened === undefined ? [] : [{ kind: 'reopened' as const, who: reopened.by, at: reopened.at }]),
     ...(settlement === null
       ? []
       : [{ kind: 'settled' as const, by: settlement.by, who: settlement.who, at: settlement.at }]),

@@ -28,6 +28,8 @@ export type Finding =
   | { kind: 'says-cleared'; who: string }
   /** Who says that what was said in this session is settled. */
   | { kind: 'settled'; by: Settlement['by']; who: string; at: string }
+  /** Who opened it again after it had been settled. */
+  | { kind: 'reopened'; who: string; at: string }
   | { kind: 'cut-short'; sets: number; firstReason: string }
   /** Sets in which it looks as if the other leg worked. */
   | { kind: 'side-doubtful'; sets: number }

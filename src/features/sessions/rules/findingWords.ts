@@ -89,6 +89,8 @@ export function shortFinding(finding: Finding): string {
       return 'sign taken back';
     case 'says-cleared':
       return 'says it was cleared';
+    case 'reopened':
+      return 'opened again';
     case 'settled':
       return `settled: ${finding.who}`;
     case 'pain-above-limit':
@@ -138,6 +140,8 @@ export function findingSentence(finding: Finding): string {
       return `Chose, and then took back as a mistake: ${finding.signs.map(quoted).join(' ')}`;
     case 'says-cleared':
       return `Before this session, the patient said that what was said earlier has been cleared by: ${closed(finding.who)}`;
+    case 'reopened':
+      return `Opened again on ${dayWords(finding.at)}${finding.who === '' ? '.' : ` by ${closed(finding.who)}`}`;
     case 'settled': {
       const day = dayWords(finding.at);
       return finding.by === 'therapist'

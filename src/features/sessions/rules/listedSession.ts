@@ -1,5 +1,6 @@
 import type { NotedConditions } from '#core/conditions/setConditions';
 import type { Limits } from '#core/protocol/limits';
+import type { Reopening } from '#documents/patient/reopeningsOf';
 import type { LimitsSet } from '#documents/recording/reviewSchema';
 import type { SessionDocument, SessionSet, Settlement } from '#documents/session/sessionDocument';
 import type { SetReport } from './buildSetReport';
@@ -74,8 +75,10 @@ export interface ListedSession extends Pick<
   painLimit: number | null;
   /** Who says that what was said of the body is settled; null where nobody does. */
   settlement: Settlement | null;
-  /** Whether something was said of the body that nobody has settled yet. */
+  /** Whether something was said of the body that nobody has settled yet, or somebody opened again. */
   isOpen: boolean;
+  /** Who last opened again what was settled, and when; left out where nobody did. */
+  reopened?: Reopening;
   /** The plan that it followed; null without one. `madeAt` is null where it is not kept here. */
   plan: { id: string; madeAt: string | null } | null;
   /** Sets that the plan asks for; null without a plan that is kept here. */

@@ -47,6 +47,7 @@ export function SessionDetail({ session }: { session: ListedSession }) {
             ))}
           </ul>
           {session.isOpen && <Settle session={session} />}
+          {session.settlement?.by === 'therapist' && session.patient !== '' && <Reopen session={session} />}
         </section>
       )}
       {isWhole && session.silence === null && <Feeling session={session} />}
@@ -74,25 +75,59 @@ export function SessionDetail({ session }: { session: ListedSession }) {
 /** Until somebody signs, the session stays on top of the list. */
 function Settle({ session: { id } }: { session: ListedSession }) {
   const keptSessions = useKeptSessions();
+  return (
+    <SignButton
+      className="button"
+      name="Sign as settled …"
+      title="Has this been settled?"
+      hint="They are kept in the record with today’s date. The patient’s own device keeps asking until the patient says who cleared it."
+      onSign={(who) => void keptSessions.settle(id, who)}
+    />
+  );
+}
+
+/** Where it was settled too early, or by mistake. */
+function Reopen({ session: { id } }: { session: ListedSession }) {
+  const keptSessions = useKeptSessions();
+  return (
+    <SignButton
+      className="button button-quiet"
+      name="Open again …"
+      title="Open this again?"
+      hint="They are kept in the record with today’s date. The session counts as not settled until somebody signs again; who had settled it stays in the record."
+      onSign={(who) => void keptSessions.reopen(id, who)}
+    />
+  );
+}
+
+interface Signing {
+  className: string;
+  name: string;
+  title: string;
+  hint: string;
+  onSign: (who: string) => void;
+}
+
+function SignButton({ className, name, title, hint, onSign }: Signing) {
   const { by, remember } = useInitials();
   const [isAsking, setAsking] = useState(false);
   return (
     <div className="button-row">
-      <Button className="button" onPress={() => setAsking(true)}>
-        Sign as settled …
+      <Button className={className} onPress={() => setAsking(true)}>
+        {name}
       </Button>
       <AskText
         isOpen={isAsking}
         onOpenChange={setAsking}
-        title="Has this been settled?"
+        title={title}
         label="Your initials"
-        hint="They are kept in the record with today’s date. The patient’s own device keeps asking until the patient says who cleared it."
+        hint={hint}
         answer="Sign"
         initial={by}
         maxLength={longestText.who}
         onAnswer={(who) => {
           remember(who);
-          void keptSessions.settle(id, who);
+          onSign(who);
         }}
       />
     </div>

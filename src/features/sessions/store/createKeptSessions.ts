@@ -1,5 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Sureness } from '#core/chance/grade';
+import { Problem } from '#core/problem';
 import type { OpenedRepository } from '#device/storage/openRepository';
 import type { Repository } from '#device/storage/repository';
 import { storageProblem } from '#device/storage/storageProblem';
@@ -57,6 +58,12 @@ export interface KeptSessions {
    * @param who  initials
    */
   settle(id: string, who: string): Promise<void>;
+  /**
+   * Opens again what was settled in a session: signed in the patient's record, where what was signed before stays.
+   *
+   * @param who  initials
+   */
+  reopen(id: string, who: string): Promise<void>;
   /** Deletes a session or recording with its videos, for good after some seconds. */
   remove(which: Pick<ListedSession, 'id' | 'kind'>): void;
   /** Deletes everything of a patient in the same way: sessions, videos, plans, drafts. */
@@ -170,7 +177,8 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
     if (kept === watched) return;
     watched = kept;
     kept.subscribe((change) => {
-      if (change.kind !== 'sessions' && change.kind !== 'recordings') return;
+      // In a patient's record stands what was opened again.
+      if (change.kind !== 'sessions' && change.kind !== 'recordings' && change.kind !== 'patients') return;
       if (change.id === null) known.clear();
       else known.delete(change.id);
       if (isShown) lookSoon();
@@ -203,6 +211,8 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
       if (asked === spaceTurn) set({ space, freeableBytes });
       set({ isSafe: await kept.askToPersist() });
     });
+
+  const shownSession = (id: string) => get().sessions?.find((session) => session.id === id);
 
   const removePatients = (patients: readonly string[], name: string | null) =>
     told('delete', async (kept) => {
@@ -273,9 +283,23 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
       told('keep', async (kept) => {
         const session = await kept.sessions.find(id);
         if (session === null) throw storageProblem('missing');
-        const signed = { visitId: id, by: 'therapist' as const, who, at: new Date(nowMs()).toISOString() };
+        // Never before what it answers, whose device may have a clock that is ahead.
+        const reopenedMs = Date.parse(shownSession(id)?.reopened?.at ?? '1970-01-01');
+        const at = new Date(Math.max(nowMs(), reopenedMs + 1)).toISOString();
+        const signed = { visitId: id, by: 'therapist' as const, who, at };
         await kept.sessions.save({ ...session, settles: [...session.settles, signed] });
         await log.add(session.patient, { what: 'concern-settled', about: id, by: who });
+        if (isShown) await look();
+      }),
+    reopen: (id, who) =>
+      told('keep', async (kept) => {
+        const session = await kept.sessions.find(id);
+        if (session === null) throw storageProblem('missing');
+        if ((await kept.patients.named(session.patient)) === null)
+          throw new Problem('storage', 'There is no record of this patient in which it could be signed.');
+        const settled = shownSession(id)?.settlement?.at;
+        const after = settled === undefined ? {} : { after: settled };
+        await log.add(session.patient, { what: 'review-withdrawn', about: id, by: who, ...after });
         if (isShown) await look();
       }),
     remove: ({ id, kind }) => removals.add({ id, patients: [], name: null, records: [{ id, kind }] }),

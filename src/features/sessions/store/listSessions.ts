@@ -15,6 +15,7 @@ import type { SessionDocument, SessionSet, Settlement } from '#documents/session
 import { settlementOf } from '#documents/session/settlementOf';
 import { unplannedSet } from '#documents/session/unplannedSet';
 import type { ListedRecording, ListedSession, SetReading } from '../rules/listedSession';
+import { withReopened } from '../rules/withReopened';
 import type { UnreadableRecord } from './keptSessionsState';
 
 /** Everything that is kept, with sets that are still to be read. */
@@ -31,15 +32,28 @@ export interface SessionListing {
  *
  * @throws StorageProblem
  */
-export async function listSessions({ sessions, recordings, plans }: Repository): Promise<SessionListing> {
-  const [keptSessions, keptFacts, keptPlans] = await Promise.all([
+export async function listSessions({
+  sessions,
+  recordings,
+  plans,
+  patients,
+}: Repository): Promise<SessionListing> {
+  const [keptSessions, keptFacts, keptPlans, keptPatients] = await Promise.all([
     sessions.list(),
     recordings.list(),
     plans.list(),
+    patients.list(),
   ]);
   const found = { sessions: keptSessions.found, facts: keptFacts.found, plans: keptPlans.found };
+  const listing = buildListing(found);
   return {
-    ...buildListing(found),
+    ...listing,
+    sessions: [
+      ...withReopened(
+        listing.sessions,
+        keptPatients.found.flatMap(({ log }) => log),
+      ),
+    ],
     unreadable: [
       ...keptSessions.unreadable.map((one) => ({ ...one, kind: 'visit' as const })),
       ...keptFacts.unreadable.map((one) => ({ ...one, kind: 'recording' as const })),

@@ -4,6 +4,7 @@ import { usualSureness } from '#core/chance/grade';
 import { measure } from '#core/measurement/measure';
 import { repetitionsCsv } from '#documents/csv/repetitionsCsv';
 import { buildExchangeRecord, type PatientDocuments } from '#documents/exchange/buildExchangeRecord';
+import type { LogEntry } from '#documents/patient/logEntry';
 import { newPatient } from '#documents/patient/newPatient';
 import { buildRecording } from '#documents/recording/buildRecording';
 import type { SessionDocument } from '#documents/session/sessionDocument';
@@ -201,6 +202,28 @@ describe('buildExchangeRecord(documents, at)', () => {
       [settlement('therapist', 'AB'), settlement('professional', 'my doctor')],
       [],
     ]);
+  });
+
+  it('has who opened again what was settled, the latest', () => {
+    const first = smallSession();
+    const entry = (what: LogEntry['what'], about: string, hour: number, by = 'AB'): LogEntry => ({
+      id: `00000000-0000-4000-8000-00000000000${hour}`,
+      at: `2026-04-07T0${hour}:00:00.000Z`,
+      ...{ by, what, about, after: [], key: '', signature: '' },
+    });
+    const record = {
+      ...newPatient('Heron 7', '6a1f0a52-1d2e-4c57-9a5b-0f6f1f0e9d66', at),
+      log: [
+        entry('concern-settled', first.id, 1),
+        entry('review-withdrawn', first.id, 2),
+        entry('review-withdrawn', first.id, 4, 'KN'),
+        entry('review-withdrawn', '33333333-3333-4333-8333-333333333333', 5),
+      ],
+    };
+    expect(built({ sessions: [first], record }).sessions.map(({ reopened }) => reopened)).toEqual([
+      { by: 'KN', at: '2026-04-07T04:00:00.000Z' },
+    ]);
+    expect(built({ sessions: [first] }).sessions[0]!.reopened).toBeNull();
   });
 
   it('says who did what to a recording by hand, and what was remarked', () => {

@@ -143,14 +143,16 @@ describe('buildFhirBundle(record)', () => {
     );
   });
 
-  it('keeps a warning sign active until a therapist signs that it is settled', () => {
+  it('keeps a warning sign active until a therapist signs that it is settled, and again once it is opened again', () => {
     fc.assert(
       fc.property(anyExchangeRecord, (record) => {
         const resources = entriesOf(buildFhirBundle(record)).map(({ resource }) => resource);
-        for (const { id, signs, settled } of record.sessions)
+        for (const { id, signs, settled, reopened } of record.sessions)
           signs.forEach((_, i) => {
             const flag = resources.find((one) => one.id === `${id}-sign-${i}`)!;
-            const isSigned = settled.some(({ by }) => by === 'therapist');
+            const isSigned = settled.some(
+              ({ by, at }) => by === 'therapist' && (reopened === null || at > reopened.at),
+            );
             expect(flag['status']).toBe(isSigned ? 'inactive' : 'active');
           });
       }),

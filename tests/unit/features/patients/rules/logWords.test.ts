@@ -31,6 +31,12 @@ describe('logSentence(entry, record, sessions)', () => {
     expect(logSentence(entry('concern-settled', session.id), record, [session])).toBe(
       'settled what was said of the body in the session of Sun 5 Apr 2026',
     );
+    expect(logSentence(entry('review-withdrawn', session.id), record, [session])).toBe(
+      'opened again what was settled in the session of Sun 5 Apr 2026',
+    );
+    expect(logSentence(entry('review-withdrawn', recordingId), record, [session])).toBe(
+      'took back the mark “reviewed” of lateral step-down, left leg, Sun 5 Apr 2026',
+    );
     expect(logSentence(entry('review', recordingId), record, [])).toBe(
       'marked as reviewed a set that is no longer kept here',
     );

@@ -70,6 +70,28 @@ describe('createPatientIndex(world)', () => {
     for (const { id } of patients) expect(overviews.get(id)?.sessions).toHaveLength(1);
   });
 
+  it('shows at once what was opened again in the record, and settled again in the session', async () => {
+    const { index, keep, repository } = await opened();
+    const kept = await keep(1, 'Blue Heron 7');
+    const settled = (at: string) => ({ visitId: kept.id, by: 'therapist' as const, who: 'AB', at });
+    const first = settled('2026-04-10T08:00:00.000Z');
+    const gaveWay = { ...kept, endedBecause: { reason: 'gave-way' as const, fell: null } };
+    await repository.sessions.save({ ...gaveWay, settles: [first] });
+    await index.refresh();
+    const isOpen = async () => {
+      const { patients, overviews } = await index.list();
+      const [inCourse] = await index.sessionsOf('Blue Heron 7');
+      const [known] = (await index.knownSessionsOf(patients[0]!.id))!;
+      return [overviews.get(patients[0]!.id)!.sessions[0]!.isOpen, inCourse!.isOpen, known!.isOpen];
+    };
+    expect(await isOpen()).toEqual([false, false, false]);
+    await testLog(repository).add('Blue Heron 7', { what: 'review-withdrawn', about: kept.id }); // On the 12th.
+    expect(await isOpen()).toEqual([true, true, true]);
+    await repository.sessions.save({ ...gaveWay, settles: [first, settled('2026-04-13T08:00:00.000Z')] });
+    await index.refresh();
+    expect(await isOpen()).toEqual([false, false, false]);
+  });
+
   it('reads only the patient whose session arrives', async () => {
     const { index, keep } = await opened();
     await keep(1, 'Blue Heron 7');

@@ -379,6 +379,40 @@ describe('settle(id, who)', () => {
     ]);
   });
 
+  it('is opened again by a later entry, and settled by a still later one; nothing that was signed goes', async () => {
+    const { repository } = await deviceWithSession();
+    await repository.sessions.save(gaveWay);
+    await repository.patients.add(newPatient(session.patient, idOf(6), '2026-04-01T00:00:00.000Z'));
+    const { keptSessions, state, world } = openSessionsScreen(repository);
+    await keptSessions.enter();
+    await keptSessions.settle(session.id, 'AB');
+    world.nowMs -= 60_000; // Another device, whose clock is behind.
+    await keptSessions.reopen(session.id, 'KN');
+    expect(state().problem).toBeNull();
+    expect(state().sessions).toMatchObject([{ isOpen: true, settlement: null, reopened: { by: 'KN' } }]);
+    await vi.waitFor(() => expect(state().sessions).toMatchObject([{ isOpen: true }]));
+    await keptSessions.settle(session.id, 'AB');
+    expect(state().sessions).toMatchObject([{ isOpen: false, settlement: { who: 'AB' } }]);
+    expect((await repository.sessions.find(session.id))!.settles).toHaveLength(2);
+    const { log } = (await repository.patients.find(idOf(6)))!;
+    expect(log.map(({ what, by }) => [what, by])).toEqual([
+      ['concern-settled', 'AB'],
+      ['review-withdrawn', 'KN'],
+      ['concern-settled', 'AB'],
+    ]);
+  });
+
+  it('is not opened again where no record of the patient could hold who did', async () => {
+    const { repository } = await deviceWithSession();
+    await repository.sessions.save(gaveWay);
+    const { keptSessions, state } = openSessionsScreen(repository);
+    await keptSessions.enter();
+    await keptSessions.settle(session.id, 'AB');
+    await keptSessions.reopen(session.id, 'AB');
+    expect(state().problem?.sentence).toMatch(/no record of this patient in which it could be signed/);
+    expect(state().sessions).toMatchObject([{ isOpen: false }]);
+  });
+
   it('is not needed where a later session of the same patient says who cleared it', async () => {
     const { repository } = await deviceWithSession();
     await repository.sessions.save(gaveWay);

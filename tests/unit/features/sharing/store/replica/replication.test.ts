@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
 import { storageProblem } from '#device/storage/storageProblem';
 import type { PatientDocument } from '#documents/patient/patientDocument';
+import { reopeningsOf } from '#documents/patient/reopeningsOf';
 import { contentHash } from '#documents/practice/contentHash';
 import { pieceBytes } from '#documents/practice/sharedPiece';
 import { emptyReview } from '#documents/recording/reviewSchema';
@@ -19,6 +20,7 @@ import {
 import { documentsOn, putOn } from '../../../../../support/practice/serverDocuments';
 import { smallPlan } from '../../../../../support/smallPlan';
 import { smallRecording } from '../../../../../support/smallRecording';
+import { testLog } from '../../../../../support/testLog';
 
 let server: ReplicaServer;
 const servers: ReplicaServer[] = [];
@@ -120,6 +122,27 @@ describe('sharing within a practice, against a server of the replication protoco
     for (let round = 0; round < 3; round++) for (const one of [ab, kn]) await one.exchange(server);
     for (const one of [ab, kn])
       expect((await sessionsOf(one))[0]!.settles.map(({ who }) => who).sort()).toEqual(['AB', 'KN']);
+  });
+
+  it('brings to a colleague that what was settled is opened again', async () => {
+    const [ab, kn] = await two();
+    const session = inventedSession('Blue Heron 7');
+    await ab.repository.patients.add(heron);
+    await ab.repository.sessions.save(session);
+    await ab.exchange(server);
+    await kn.exchange(server);
+    await testLog(ab.repository).add('Blue Heron 7', { what: 'concern-settled', about: session.id });
+    await testLog(kn.repository).add('Blue Heron 7', {
+      what: 'review-withdrawn',
+      about: session.id,
+      by: 'KN',
+    });
+    for (let round = 0; round < 3; round++) for (const one of [ab, kn]) await one.exchange(server);
+    for (const one of [ab, kn]) {
+      const { log } = await only(one);
+      expect(log.map(({ what }) => what).sort()).toEqual(['concern-settled', 'review-withdrawn']);
+      expect(reopeningsOf(log).get(session.id)).toEqual({ by: 'KN', at: '2026-04-12T08:00:00.000Z' });
+    }
   });
 
   it('keeps the version of a session and of a plan that does not count beside it, the same on both', async () => {
