@@ -120,7 +120,7 @@ export function createFeatures({
         import('#features/sharing/store/replica/createSharing'),
         import('#features/sharing/store/replica/browserSharing'),
       ]);
-      const sharing = createSharing(browserSharing(openRepository, notes));
+      const sharing = createSharing(browserSharing(openRepository, notes, await signedLog()));
       await sharing.resume();
       return sharing;
     }),

@@ -38,7 +38,9 @@ export function logSentence(
     case 'given':
       return `handed the record over to ${colleagueOf(about, handOvers)}`;
     case 'taken':
-      return `took the record over from ${colleagueOf(about, handOvers)}`;
+      return handOvers.some(({ id }) => id === about)
+        ? `took the record over from ${colleagueOf(about, handOvers)}`
+        : 'said that a colleague’s record under this pseudonym is of the same person';
     case 'note-put-away':
       return `put away what ${noteNameWords(about)}`;
     case 'note-put-back':

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { Button, Input, Label, Text, TextField } from 'react-aria-components';
 import type { SharedScope } from '#documents/practice/sharedHead';
+import { useNavigation } from '#shell/navigation/navigationContext';
 import { Choice } from '#ui/components/Choice';
 import { ErrorLine } from '#ui/components/ErrorLine';
 import { PassphraseField } from '#ui/components/PassphraseField';
@@ -47,6 +48,7 @@ export function SharingPart() {
         </>
       )}
       <ErrorLine sentence={state === 'waiting' ? null : sentence} />
+      <Namesakes isOn={isOn} />
       <Refusals />
     </section>
   );
@@ -115,7 +117,73 @@ const statusWords: Record<SharingState['state'], string> = {
   waiting: 'Waiting.',
 };
 
-/** What was refused, and who was taken out elsewhere. */
+/** Patients of colleagues whose pseudonym is used here for somebody else, as far as is known. */
+function Namesakes({ isOn }: { isOn: boolean }) {
+  const sharing = useSharing();
+  const navigation = useNavigation();
+  const namesakes = useSharingState((now) => now.namesakes);
+  const [asked, setAsked] = useState<string | null>(null);
+  if (namesakes.length === 0) return null;
+  return (
+    <>
+      <p>Not taken in, since the pseudonym is used here already:</p>
+      <ul className="practice-list" aria-label="Pseudonyms that are used twice">
+        {namesakes.map((one) => (
+          <li key={one.patientId}>
+            <p>
+              <strong>{one.pseudonym}</strong> from {one.by}.{' '}
+              {one.isDemoHere ? 'Here that is an invented patient, who can be deleted: ' : 'Here that is '}
+              <Button
+                className="link-button"
+                onPress={() => void navigation.show('patient', false, one.hereId)}
+              >
+                {one.pseudonym} on this device
+              </Button>
+              {one.isDemoHere ? '.' : ', with no plan or looked-at session in common.'}
+            </p>
+            {asked === one.patientId ? (
+              <>
+                <p>
+                  Both records become one, on all devices of the practice. All entries, plans and sessions of
+                  both stay; where both noted something else, the later counts and the other stays beside it.
+                  It can’t be undone.
+                </p>
+                <div className="button-row">
+                  <Button
+                    className="button"
+                    onPress={() => {
+                      setAsked(null);
+                      void sharing.mergeNamesake(one);
+                    }}
+                  >
+                    They are one person
+                  </Button>
+                  <Button className="button button-quiet" onPress={() => setAsked(null)}>
+                    Leave it
+                  </Button>
+                </div>
+              </>
+            ) : (
+              <>
+                <p className="small soft">
+                  If they are two people, each stays on its own device until one of you enters theirs under
+                  another pseudonym and deletes it under this one. The other is then taken in by itself.
+                </p>
+                {isOn && !one.isDemoHere && (
+                  <Button className="button button-quiet" onPress={() => setAsked(one.patientId)}>
+                    It is the same person …
+                  </Button>
+                )}
+              </>
+            )}
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+/** What else was refused, and who was taken out elsewhere. */
 function Refusals() {
   const refused = useSharingState((now) => now.refused);
   const outElsewhere = useSharingState((now) => now.outElsewhere);

@@ -7,13 +7,18 @@ import type { SharingWorld } from './createSharing';
 import { allowedOrigins } from './serverAddress';
 
 /** The browser as sharing needs it. */
-export function browserSharing(openRepository: () => Promise<OpenedRepository>, notes: Notes): SharingWorld {
+export function browserSharing(
+  openRepository: () => Promise<OpenedRepository>,
+  notes: Notes,
+  log: SharingWorld['log'],
+): SharingWorld {
   const policy = document.querySelector<HTMLMetaElement>('meta[http-equiv="Content-Security-Policy"]');
   return {
     openRepository,
     openReplica: openBrowserReplica,
     readPeople: async () => readPeople(await notes.readAnew('people')),
     readKeys: async () => parseKeyPairs(await notes.readAnew('keys')),
+    log,
     allowed: allowedOrigins(policy?.content ?? null, location.origin),
     newId: () => crypto.randomUUID(),
     now: () => new Date(),

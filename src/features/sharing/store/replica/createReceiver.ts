@@ -85,7 +85,8 @@ export function createReceiver(parts: ReceiverParts): Receiver {
     const namesake = await patients.byPseudonym(patient.pseudonym);
     if (namesake === null) return head.id;
     const here = await repository.patients.find(namesake.id);
-    if (here === null || namesake.isDemo || !isOnePerson(here, patient)) throw new Refusal('namesake');
+    if (here === null || namesake.isDemo || !isOnePerson(here, patient))
+      throw new Refusal('namesake', {}, { pseudonym: patient.pseudonym, patientId: head.id, by: head.by });
     await rows.put(aliasOf(head.id), here.id);
     return here.id;
   };
@@ -291,7 +292,7 @@ export function createReceiver(parts: ReceiverParts): Receiver {
     }
     for (const { id, rev } of losers)
       if (!reasons.has(id)) await replica.drop(id, rev).catch(() => undefined);
-    for (const id of ids) await refused.note(id, reasons.get(id)?.reason ?? null);
+    for (const id of ids) await refused.note(id, reasons.get(id) ?? null);
     for (const id of spoilt) await onSpoilt(id);
     return ids.length - reasons.size;
   };
@@ -364,8 +365,14 @@ function sharedRow(head: SharedHead, id: string, content: string, ancestors: str
   return { replicaId, of: { kind, id }, patientId, content, ancestors, by, sealedFor, edition: '' };
 }
 
-/** Whether two records under one pseudonym are of one person: they have a plan or a session in common. */
+/**
+ * Whether two records under one pseudonym are of one person: they have a plan or a session in common, or somebody signed
+ * in one of them that it took over the other.
+ */
 function isOnePerson(here: PatientDocument, there: PatientDocument): boolean {
+  const tookOver = ({ log }: PatientDocument, { id }: PatientDocument) =>
+    log.some(({ what, about }) => what === 'taken' && about === id);
+  if (tookOver(here, there) || tookOver(there, here)) return true;
   const ids = ({ plans, marks }: PatientDocument) => [
     ...plans.map(({ id }) => id),
     ...marks.map(({ visitId }) => visitId),

@@ -10,6 +10,7 @@ import { readCircle, type Circle } from './circle';
 import { createReceiver } from './createReceiver';
 import { createSender } from './createSender';
 import { createLocalPatients } from './localPatients';
+import type { Namesake, RefusalReason } from './refusal';
 import { readRefused, type Refused } from './refused';
 import { forgetSent, listRows, type SharedRow } from './sharedRow';
 
@@ -40,9 +41,24 @@ export interface Replication {
   settled(): Promise<void>;
   circle(): Promise<Circle>;
   refused: Refused;
+  /** Patients of colleagues whose pseudonym is used here for somebody else, and the record here. */
+  namesakes(): Promise<ShownNamesake[]>;
+  /** Tries again what was refused for its pseudonym. */
+  retryNamesakes(): Promise<void>;
   /** Stops following what changes here. */
   stop(): void;
 }
+
+/** A patient of a colleague, with the id of the record here under the same pseudonym. */
+export interface ShownNamesake extends Namesake {
+  hereId: string;
+  /** Whether that is a demo patient, who can be deleted and never becomes one with somebody. */
+  isDemoHere: boolean;
+}
+
+const isNamesake = (reason: RefusalReason) => reason === 'namesake';
+/** For what may be otherwise after the program was started again: it may be a newer one. */
+const isRetriedAtStart = (reason: RefusalReason) => reason === 'invalid' || isNamesake(reason);
 
 /** What one document is sent again for what others do with it, at most, until sharing is started again. */
 const mostRepairs = 20;
@@ -149,6 +165,8 @@ export async function createReplication(parts: ReplicationParts, onChange: () =>
     later(async () => {
       if (kind === 'patient') await patients.refresh(id);
       await sender.send(kind, id);
+      // A pseudonym may be free again.
+      if (kind === 'patient' && (await patients.byId(id)) === null) await receiver.retry(isNamesake);
     });
   });
 
@@ -161,7 +179,7 @@ export async function createReplication(parts: ReplicationParts, onChange: () =>
         await repository.library.read().catch(() => undefined);
         await sender.sendAll();
         // The program may have been updated since it could not read them.
-        await receiver.retry((reason) => reason === 'invalid');
+        await receiver.retry(isRetriedAtStart);
       }),
     receive: () =>
       queue.add(async () => {
@@ -179,6 +197,16 @@ export async function createReplication(parts: ReplicationParts, onChange: () =>
     },
     circle,
     refused,
+    async namesakes() {
+      const shown: ShownNamesake[] = [];
+      for (const { namesake } of refused.list()) {
+        const here = namesake === null ? null : await patients.byPseudonym(namesake.pseudonym);
+        if (namesake !== null && here !== null)
+          shown.push({ ...namesake, hereId: here.id, isDemoHere: here.isDemo });
+      }
+      return shown;
+    },
+    retryNamesakes: () => queue.add(() => receiver.retry(isNamesake)),
     stop,
   };
 }

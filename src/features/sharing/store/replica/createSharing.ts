@@ -8,9 +8,10 @@ import { sharedScopes } from '#documents/practice/sharedHead';
 import { z } from '#documents/schema/zod';
 import { explainProblem } from '#shell/explainProblem';
 import type { KeyPair } from '#shell/seal';
-import { createReplication, type Replication } from './createReplication';
+import type { SignedLog } from '#shell/signedLog';
+import { createReplication, type Replication, type ShownNamesake } from './createReplication';
 import { settingsKey } from './isSharing';
-import type { RefusalReason } from './refusal';
+import type { Namesake, RefusalReason } from './refusal';
 import { TooManyRefused } from './refused';
 import { readServerAddress } from './serverAddress';
 
@@ -37,6 +38,8 @@ export interface SharingState {
   /** When both last had the same; null before that. */
   lastAt: string | null;
   refused: { reason: RefusalReason; count: number }[];
+  /** Patients of colleagues whose pseudonym is used here for somebody else, who are not taken in. */
+  namesakes: readonly ShownNamesake[];
   /** Colleagues in the list whom another one took out. */
   outElsewhere: readonly { initials: string; by: string }[];
   /** Who took this device's owner out, initials. */
@@ -49,6 +52,8 @@ export interface SharingWorld {
   openReplica: () => Promise<Replica>;
   readPeople(): Promise<People | null>;
   readKeys(): Promise<readonly KeyPair[]>;
+  /** Where it is signed that two records are of one person. */
+  log: Pick<SignedLog, 'add'>;
   /** Origins to which the page may connect. */
   allowed: readonly string[];
   newId(): string;
@@ -67,6 +72,8 @@ export interface Sharing {
   stop(): Promise<void>;
   /** Exchanges now, instead of waiting. */
   exchange(): void;
+  /** Signs that a colleague's patient is the one here under the same pseudonym; both records become one on all devices. */
+  mergeNamesake(namesake: Namesake): Promise<void>;
 }
 
 /** Why sharing ends where everything on this device is deleted. */
@@ -83,6 +90,7 @@ const off: Omit<SharingState, 'allowed'> = {
   sentence: null,
   lastAt: null,
   refused: [],
+  namesakes: [],
   outElsewhere: [],
   outOf: [],
 };
@@ -92,6 +100,7 @@ export function createSharing(world: SharingWorld): Sharing {
   const { getState: get, setState: set } = store;
   let running: { abort: AbortController; ended: Promise<void> } | null = null;
   let wake: () => void = () => undefined;
+  let current: Replication | null = null;
 
   const keep = async (settings: SharingSettings) => {
     const { repository } = await world.openRepository();
@@ -99,10 +108,11 @@ export function createSharing(world: SharingWorld): Sharing {
   };
   const show = async (replication: Replication, changed: Partial<SharingState>) => {
     const counts = new Map<RefusalReason, number>();
-    for (const { reason } of replication.refused.list()) counts.set(reason, (counts.get(reason) ?? 0) + 1);
+    for (const { reason, namesake } of replication.refused.list())
+      if (namesake === null) counts.set(reason, (counts.get(reason) ?? 0) + 1);
     const { outElsewhere, outOf } = await replication.circle();
     const refused = [...counts].map(([reason, count]) => ({ reason, count }));
-    set({ ...changed, refused, outElsewhere, outOf });
+    set({ ...changed, refused, namesakes: await replication.namesakes(), outElsewhere, outOf });
   };
 
   const exchangeAll = async (settings: SharingSettings, abort: AbortController) => {
@@ -130,6 +140,7 @@ export function createSharing(world: SharingWorld): Sharing {
       now,
     };
     const replication = await createReplication(parts, () => wake());
+    current = replication;
     let waitMs = 0;
     let isComplete = false;
     try {
@@ -163,6 +174,7 @@ export function createSharing(world: SharingWorld): Sharing {
       }
     } finally {
       signal.removeEventListener('abort', wake);
+      current = null;
       replication.stop();
       await replica.close();
     }
@@ -237,6 +249,16 @@ export function createSharing(world: SharingWorld): Sharing {
       }
     },
     exchange: () => wake(),
+    async mergeNamesake({ pseudonym, patientId }) {
+      try {
+        await world.log.add(pseudonym, { what: 'taken', about: patientId });
+        await current?.retryNamesakes();
+        if (current !== null) await show(current, {});
+        wake();
+      } catch (error) {
+        set({ sentence: sentenceOf(error) });
+      }
+    },
   };
 }
 

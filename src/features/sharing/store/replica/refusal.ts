@@ -1,4 +1,6 @@
 import { Problem } from '#core/problem';
+import { z } from '#documents/schema/zod';
+import { longestText } from '#documents/session/sessionDocument';
 
 /** Why a sealed copy was not taken in. */
 export const refusalReasons = [
@@ -16,6 +18,14 @@ export const refusalReasons = [
   'gone-there',
 ] as const;
 export type RefusalReason = (typeof refusalReasons)[number];
+
+/** A record whose pseudonym is used here for somebody else, as far as is known. */
+export const namesakeSchema = z.strictObject({
+  pseudonym: z.string().min(1).max(longestText.patient),
+  patientId: z.uuid().describe('Id of the record at the sender.'),
+  by: z.string().max(longestText.who).describe('Initials of who made that version.'),
+});
+export type Namesake = z.infer<typeof namesakeSchema>;
 
 /** What each comes to: what it is, and what to do. */
 export const refusalWords: Record<RefusalReason, { what: string; then: string }> = {
@@ -42,7 +52,7 @@ export const refusalWords: Record<RefusalReason, { what: string; then: string }>
   },
   namesake: {
     what: 'Of a patient whose pseudonym is used here for somebody with no plan or session in common',
-    then: 'If they are one person, hand the record over by file. If not, one of you needs another pseudonym.',
+    then: 'Stop sharing and start it again to see which patient it is.',
   },
   'of-another': {
     what: 'With the id of something that is kept here of another patient',
@@ -68,6 +78,7 @@ export class Refusal extends Problem {
   constructor(
     readonly reason: RefusalReason,
     options?: ErrorOptions,
+    readonly namesake: Namesake | null = null,
   ) {
     super('file', `${refusalWords[reason].what}. ${refusalWords[reason].then}`, options);
     this.name = 'Refusal';

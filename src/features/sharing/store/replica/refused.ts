@@ -1,15 +1,16 @@
 import { Problem } from '#core/problem';
 import type { ReplicaRows } from '#device/storage/replicaRows';
-import { refusalReasons, type RefusalReason } from './refusal';
+import { z } from '#documents/schema/zod';
+import { namesakeSchema, refusalReasons, type Namesake, type Refusal, type RefusalReason } from './refusal';
 
 /** Sealed copies that were not taken in, by their id on the server. */
 export interface Refused {
-  list(): { id: string; reason: RefusalReason }[];
+  list(): { id: string; reason: RefusalReason; namesake: Namesake | null }[];
   /**
-   * @param reason  null where it was taken in
+   * @param refusal  null where it was taken in
    * @throws TooManyRefused
    */
-  note(id: string, reason: RefusalReason | null): Promise<void>;
+  note(id: string, refusal: Pick<Refusal, 'reason' | 'namesake'> | null): Promise<void>;
   /** Counts from the start again, after somebody chose to continue. */
   restart(): void;
 }
@@ -29,25 +30,33 @@ export class TooManyRefused extends Problem {
 }
 
 const prefix = 'refused:';
+/** Earlier versions kept the reason alone. */
+const keptSchema = z.union([
+  z.enum(refusalReasons).transform((reason) => ({ reason, namesake: null })),
+  z.strictObject({ reason: z.enum(refusalReasons), namesake: namesakeSchema.nullable() }),
+]);
 
 export async function readRefused(rows: ReplicaRows): Promise<Refused> {
-  const known = new Map<string, RefusalReason>();
+  const known = new Map<string, z.infer<typeof keptSchema>>();
   for (const { key, value } of await rows.list(prefix)) {
-    const reason = refusalReasons.find((one) => one === value);
-    if (reason !== undefined) known.set(key.slice(prefix.length), reason);
+    const result = keptSchema.safeParse(value);
+    if (result.success) known.set(key.slice(prefix.length), result.data);
   }
   let inARow = 0;
   return {
-    list: () => [...known].map(([id, reason]) => ({ id, reason })),
-    async note(id, reason) {
-      if (reason === null) {
+    list: () => [...known].map(([id, kept]) => ({ id, ...kept })),
+    async note(id, refusal) {
+      if (refusal === null) {
         inARow = 0;
         if (known.delete(id)) await rows.remove(prefix + id);
         return;
       }
-      if (known.get(id) === reason) return;
-      known.set(id, reason);
-      await rows.put(prefix + id, reason);
+      const { reason, namesake } = refusal;
+      const before = known.get(id);
+      const kept = { reason, namesake };
+      known.set(id, kept);
+      if (JSON.stringify(before) !== JSON.stringify(kept)) await rows.put(prefix + id, kept);
+      if (before?.reason === reason) return;
       if (reason !== 'waits' && ++inARow >= mostRefused) throw new TooManyRefused();
     },
     restart() {

@@ -37,6 +37,9 @@ describe('logSentence(entry, record, sessions)', () => {
     expect(logSentence(entry('review-withdrawn', recordingId), record, [session])).toBe(
       'took back the mark “reviewed” of lateral step-down, left leg, Sun 5 Apr 2026',
     );
+    expect(logSentence(entry('taken', recordingId), record, [session])).toBe(
+      'said that a colleague’s record under this pseudonym is of the same person',
+    );
     expect(logSentence(entry('review', recordingId), record, [])).toBe(
       'marked as reviewed a set that is no longer kept here',
     );

@@ -1,6 +1,6 @@
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { afterAll, afterEach, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, describe, expect, it, vi } from 'vitest';
 import { openReplica } from '#device/replica/openReplica';
 import { nobody, withColleague, type People } from '#documents/practice/peopleNote';
 import {
@@ -13,6 +13,7 @@ import { PouchInNode } from '#tools/commands/tools/practice/pouchInNode';
 import { startReplicaServer, type ReplicaServer } from '#tools/commands/tools/practice/startReplicaServer';
 import { createTestDevice } from '../../../../../support/openTestRepository';
 import { inventedPatient, inventedSession } from '../../../../../support/practice/invented';
+import { testLog } from '../../../../../support/testLog';
 
 const servers: ReplicaServer[] = [];
 const hostile: Server[] = [];
@@ -58,6 +59,7 @@ async function deviceOf(
     openReplica: () => Promise.resolve(openReplica(PouchInNode, name, { local: { adapter: 'memory' } })),
     readPeople: () => Promise.resolve(people),
     readKeys: () => Promise.resolve([key]),
+    log: testLog(repository),
     allowed: ['http://127.0.0.1'],
     newId: () => crypto.randomUUID(),
     now: () => new Date('2026-05-06T07:08:09.000Z'),
@@ -173,6 +175,37 @@ describe('createSharing(world)', () => {
     await sharing.start({ ...access, address });
     await until(sharing, ({ state }) => state === 'waiting');
     expect(sharing.store.getState().sentence).toMatch(sentence);
+  });
+
+  it('names a patient whose pseudonym is used for somebody else, and makes them one where that is signed', async () => {
+    const server = await startServer();
+    const [ab, kn] = await Promise.all([
+      deviceOf('AB', allowedAt(server)),
+      deviceOf('KN', { key: theirKey, other: ownKey, ...allowedAt(server) }),
+    ]);
+    const changedAt = '2026-03-01T04:05:06.000Z';
+    const heron = inventedPatient('Blue Heron 7', { goals: 'Stairs', changedAt });
+    await ab.repository.patients.add(heron);
+    await kn.repository.patients.add(inventedPatient('Blue Heron 7'));
+    await ab.sharing.start({ ...access, address: server.address });
+    await kn.sharing.start({ ...access, address: server.address });
+    await until(kn.sharing, ({ namesakes }) => namesakes.length > 0);
+    const { namesakes, refused } = kn.sharing.store.getState();
+    expect(namesakes).toMatchObject([{ pseudonym: 'Blue Heron 7', patientId: heron.id, by: 'AB' }]);
+    expect(refused).toEqual([]);
+    await kn.sharing.mergeNamesake(namesakes[0]!);
+    expect(kn.sharing.store.getState()).toMatchObject({ namesakes: [], sentence: null });
+    const records = async () =>
+      Promise.all(
+        [ab, kn].map(async ({ repository }) => {
+          const { found } = await repository.patients.list();
+          return found.map(({ goals, log }) => [goals, log.map(({ what, about }) => [what, about])]);
+        }),
+      );
+    await vi.waitFor(async () => {
+      const one = [['Stairs', [['taken', heron.id]]]];
+      expect(await records()).toEqual([one, one]);
+    }, 5000);
   });
 
   it('stops by itself where 100,000 documents are not the practice’s, and does not begin again unasked', async () => {

@@ -594,6 +594,63 @@ describe('sharing within a practice, against a server of the replication protoco
       ).toEqual(['namesake', 'waits']);
     });
 
+    it('makes one of two patients where a therapist signs that they are one person, the same on three devices', async () => {
+      const [ab, kn, pq] = (await practiceOf('AB', 'KN', 'PQ')) as [
+        PracticeDevice,
+        PracticeDevice,
+        PracticeDevice,
+      ];
+      const [ofAb, ofKn] = [inventedSession('Blue Heron 7'), inventedSession('Blue Heron 7')];
+      await ab.repository.patients.add(heron);
+      await ab.repository.sessions.save(ofAb);
+      await ab.exchange(server);
+      await pq.exchange(server);
+      await kn.repository.patients.add(
+        inventedPatient('Blue Heron 7', { goals: 'Skiing', changedAt: '2026-03-02T04:05:06.000Z' }),
+      );
+      await kn.repository.sessions.save(ofKn);
+      for (const one of [kn, ab, pq]) await one.exchange(server);
+      const namesake = { pseudonym: 'Blue Heron 7', patientId: heron.id, by: 'AB' };
+      const { id: hereId } = await only(kn);
+      expect(await kn.replication.namesakes()).toEqual([{ ...namesake, hereId, isDemoHere: false }]);
+      expect(await sessionsOf(kn)).toEqual([ofKn]);
+      await kn.reopen(); // It stays known what was refused, and is tried again.
+      expect(await kn.replication.namesakes()).toHaveLength(1);
+
+      await testLog(kn.repository).add('Blue Heron 7', { what: 'taken', about: heron.id, by: 'KN' });
+      await kn.replication.retryNamesakes();
+      expect(await kn.replication.namesakes()).toEqual([]);
+      for (let round = 0; round < 3; round++) for (const one of [kn, ab, pq]) await one.exchange(server);
+      const records = await Promise.all([ab, kn, pq].map(only));
+      expect(new Set(records.map((one) => contentHash('patient', one))).size).toBe(1);
+      expect(records[0]).toMatchObject({
+        goals: 'Skiing',
+        alsoNoted: [{ by: 'AB', notes: { goals: 'Stairs without the rail' } }],
+      });
+      for (const one of [ab, kn, pq]) {
+        expect((await sessionsOf(one)).map(({ id }) => id).sort()).toEqual([ofAb.id, ofKn.id].sort());
+        expect(one.replication.refused.list()).toEqual([]);
+      }
+    });
+
+    it('takes in the patient of a colleague once the one here under that pseudonym is deleted', async () => {
+      const [ab, kn] = await two();
+      const other = inventedPatient('Blue Heron 7', { goals: 'Another person' });
+      await ab.repository.patients.add(heron);
+      await kn.repository.patients.add(other);
+      await kn.exchange(server);
+      await ab.exchange(server);
+      await kn.exchange(server);
+      expect(await kn.replication.namesakes()).toMatchObject([{ pseudonym: 'Blue Heron 7' }]);
+      await kn.repository.patients.remove(other.id);
+      await kn.replication.settled();
+      expect(await only(kn)).toEqual(heron);
+      expect(await kn.replication.namesakes()).toEqual([]);
+      for (const one of [kn, ab, kn]) await one.exchange(server);
+      expect(await only(ab)).toEqual(heron);
+      expect(ab.replication.refused.list()).toEqual([]);
+    });
+
     it('merges two records that were made of one person on two devices, which have a plan in common', async () => {
       const [ab, kn] = await two();
       await ab.repository.patients.add({ ...heron, plans: [given] });
