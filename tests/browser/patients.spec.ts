@@ -77,3 +77,46 @@ test('a clip is kept for a new patient, a session arrives, and the course opens 
   await page.goBack();
   await expect(patient(page)).toContainText('1 new');
 });
+
+test('what was said of the body is signed as settled, opened again, and settled again; all of it stays', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  const [first] = demoSessions();
+  const session = { ...first!.session!, endedBecause: { reason: 'gave-way' as const, fell: false } };
+  await saveSessions(page, [{ ...first!, hasVideo: false, fromVideo: 'impossible', session }]);
+  await openAnew(page);
+  await page
+    .getByRole('list', { name: 'Patients' })
+    .getByRole('button', { name: /Blue Heron 7/ })
+    .click();
+  await press(page, /5 Apr 2026, .*new/);
+  const sign = async (name: string) => {
+    await press(page, name);
+    await page.getByLabel('Your initials').fill('AB');
+    await press(page, /^Sign$/);
+  };
+  const needs = page.getByRole('region', { name: 'Needs a look' });
+  await sign('Sign as settled …');
+  await expect(needs).toContainText(/Settled on .* by AB\./);
+  await press(page, 'Nothing left to do here');
+  await expect(page.getByText('Settled: nothing left to do')).toBeVisible();
+  await sign('Open again …');
+  await expect(needs).toContainText(/Opened again on .* by AB\./);
+  await expect(needs).not.toContainText('Settled on');
+  await expect(page.getByText('What was said of the body is to be signed as settled first.')).toBeVisible();
+  expect(await accessibilityFaults(page)).toEqual([]);
+  await press(page, '‹ Back to the course');
+  await expect(page.getByRole('region', { name: 'Needs a look' })).toContainText('Opened again on');
+  await press(page, /5 Apr 2026, .*viewed/);
+  await sign('Sign as settled …');
+  await expect(needs).toContainText(/Settled on .* by AB\./);
+  await press(page, '‹ Back to the course');
+  const log = page.getByRole('list', { name: 'Who did what' }).getByRole('listitem');
+  await expect(log).toHaveText([
+    /AB settled what was said of the body in the session of Sun 5 Apr 2026/,
+    /AB opened again what was settled in the session of Sun 5 Apr 2026/,
+    /said that nothing is left to do in the session of Sun 5 Apr 2026/,
+    /AB settled what was said of the body in the session of Sun 5 Apr 2026/,
+  ]);
+});

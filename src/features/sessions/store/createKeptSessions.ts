@@ -296,7 +296,10 @@ export function createKeptSessions(adapters: KeptSessionsAdapters): KeptSessions
         const session = await kept.sessions.find(id);
         if (session === null) throw storageProblem('missing');
         if ((await kept.patients.named(session.patient)) === null)
-          throw new Problem('storage', 'There is no record of this patient in which it could be signed.');
+          throw new Problem(
+            'storage',
+            'There is no record of this patient yet in which it could be signed. Open the list of patients, which makes one.',
+          );
         const settled = shownSession(id)?.settlement?.at;
         const after = settled === undefined ? {} : { after: settled };
         await log.add(session.patient, { what: 'review-withdrawn', about: id, by: who, ...after });

@@ -409,7 +409,7 @@ describe('settle(id, who)', () => {
     await keptSessions.enter();
     await keptSessions.settle(session.id, 'AB');
     await keptSessions.reopen(session.id, 'AB');
-    expect(state().problem?.sentence).toMatch(/no record of this patient in which it could be signed/);
+    expect(state().problem?.sentence).toMatch(/no record of this patient yet in which it could be signed/);
     expect(state().sessions).toMatchObject([{ isOpen: false }]);
   });
 
