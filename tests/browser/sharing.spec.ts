@@ -51,3 +51,60 @@ test('two colleagues share patients and sessions through a server, offline meanw
   expect(await arrived(kn)).toBe(20);
   await Promise.all([ab.context.close(), kn.context.close(), server.stop()]);
 });
+
+test('a patient whose pseudonym is used for somebody else is named, and becomes one with the one here', async ({
+  browser,
+  baseURL,
+}) => {
+  const server = await startReplicaServer();
+  const origin = new URL(server.address).origin;
+  const [ab, kn] = (await openPractice(browser, baseURL!, origin, ['AB', 'KN'])) as [
+    PracticeMember,
+    PracticeMember,
+  ];
+  const sessions = [inventedSession('Blue Heron 7')];
+  await ab.keep([heron], sessions);
+  await kn.keep([inventedPatient('Blue Heron 7')], []);
+  await ab.start(server.address);
+  await kn.start(server.address);
+  const twice = kn.page.getByRole('list', { name: 'Pseudonyms that are used twice' });
+  await expect(twice).toContainText('Blue Heron 7 from AB. Here that is Blue Heron 7 on this device');
+  await kn.page.getByRole('button', { name: 'It is the same person …' }).click();
+  await expect(twice).toContainText('It can’t be undone.');
+  expect(await accessibilityFaults(kn.page)).toEqual([]);
+  await kn.page.getByRole('button', { name: 'Leave it' }).click();
+  await expect(twice).toBeVisible();
+  await kn.page.getByRole('button', { name: 'It is the same person …' }).click();
+  await kn.page.getByRole('button', { name: 'They are one person' }).click();
+  await expect(twice).toBeHidden();
+  await expect.poll(async () => (await kn.kept()).sessionIds).toEqual([sessions[0]!.id]);
+  for (const member of [ab, kn])
+    await expect
+      .poll(async () => (await member.kept()).patients.map(({ log }) => log.map(({ what }) => what)))
+      .toEqual([['taken']]);
+  await Promise.all([ab.context.close(), kn.context.close(), server.stop()]);
+});
+
+test('a build that names no server says so, and offers its own host folded away', async ({
+  page,
+  baseURL,
+}) => {
+  await page.goto('./');
+  const heading = page.getByRole('heading', { level: 1, name: 'Patients' });
+  const open = page.getByRole('button', { name: 'Patients', exact: true });
+  await heading.or(open).first().waitFor();
+  if (await open.isVisible()) await open.click();
+  await page.getByRole('button', { name: 'Practice', exact: true }).click();
+  const part = page.getByRole('region', { name: 'Sharing within the practice' });
+  await expect(part).toContainText('This build of the program names no server.');
+  const address = page.getByLabel('Address of the practice’s database');
+  await expect(address).toBeHidden();
+  await part.getByText('The server of this page has the practice’s database as well').click();
+  await expect(address).toHaveValue('');
+  await expect(address).toHaveAttribute('placeholder', `${new URL(baseURL!).origin}/practice-1`);
+  await expect(page.getByRole('button', { name: 'Start sharing' })).toBeDisabled();
+  await address.fill('https://share.example.org/practice-1');
+  await page.getByRole('button', { name: 'Start sharing' }).click();
+  await expect(part).toContainText('This build of the program may not connect to https://share.example.org.');
+  expect(await accessibilityFaults(page)).toEqual([]);
+});

@@ -16,7 +16,9 @@ export function SharingPart() {
   const state = useSharingState((now) => now.state);
   const settings = useSharingState((now) => now.settings);
   const sentence = useSharingState((now) => now.sentence);
+  const allowed = useSharingState((now) => now.allowed);
   const isOn = settings.isOn && state !== 'off' && state !== 'stopped';
+  const namesServer = allowed.length > 1;
   return (
     <section className="practice-part" aria-label="Sharing within the practice">
       <h3>Sharing within the practice</h3>
@@ -44,7 +46,7 @@ export function SharingPart() {
             patients, plans and sessions. Everything is sealed on this device for those colleagues; the server
             sees how much and when, and can read none of it.
           </p>
-          <SharingForm />
+          {namesServer ? <SharingForm /> : <WithoutServer />}
         </>
       )}
       <ErrorLine sentence={state === 'waiting' ? null : sentence} />
@@ -54,11 +56,32 @@ export function SharingPart() {
   );
 }
 
+/** Where the build of the program names no server, it may connect to nothing but where its pages come from. */
+function WithoutServer() {
+  const settings = useSharingState((now) => now.settings);
+  const [isOpen] = useState(settings.address !== ''); // Whoever shared before finds it again.
+  return (
+    <>
+      <p>
+        This build of the program names no server. Whoever hosts it builds it again for the practice’s server:
+        “A server for sharing within a practice” in docs/deploy.md, which comes with the source.
+      </p>
+      <details open={isOpen}>
+        <summary>The server of this page has the practice’s database as well</summary>
+        <div className="practice-part">
+          <SharingForm />
+        </div>
+      </details>
+    </>
+  );
+}
+
 function SharingForm() {
   const sharing = useSharing();
   const settings = useSharingState((now) => now.settings);
   const allowed = useSharingState((now) => now.allowed);
-  const [address, setAddress] = useState(settings.address || `${allowed[0]}/`);
+  const namesServer = allowed.length > 1;
+  const [address, setAddress] = useState(settings.address || (namesServer ? `${allowed[0]}/` : ''));
   const [user, setUser] = useState(settings.user);
   const [password, setPassword] = useState(settings.password);
   const [scope, setScope] = useState(settings.scope);
@@ -66,7 +89,12 @@ function SharingForm() {
     <>
       <TextField className="field" value={address} onChange={setAddress} type="url">
         <Label className="field-label">Address of the practice’s database</Label>
-        <Input className="text-input" autoComplete="off" spellCheck={false} />
+        <Input
+          className="text-input"
+          autoComplete="off"
+          spellCheck={false}
+          placeholder={`${allowed[0]}/practice-1`}
+        />
         <Text slot="description" className="small soft">
           This build of the program may connect to {allowed.join(' and ')} only; for another server it has to
           be built again.
@@ -129,7 +157,7 @@ function Namesakes({ isOn }: { isOn: boolean }) {
       <p>Not taken in, since the pseudonym is used here already:</p>
       <ul className="practice-list" aria-label="Pseudonyms that are used twice">
         {namesakes.map((one) => (
-          <li key={one.patientId}>
+          <li key={one.patientId} className="practice-part">
             <p>
               <strong>{one.pseudonym}</strong> from {one.by}.{' '}
               {one.isDemoHere ? 'Here that is an invented patient, who can be deleted: ' : 'Here that is '}
