@@ -1,8 +1,8 @@
 import type { ProposalKind } from '#core/programme/proposal';
+import type { PracticeStages } from '#documents/library/stages';
 import type { Decision, PatientDocument } from '#documents/patient/patientDocument';
 import { itemName } from '#documents/plan/itemName';
 import type { PlanDocument } from '#documents/plan/planDocument';
-import type { PracticeStages } from '#documents/library/stages';
 import type { ListedSession } from '#features/sessions/rules/listedSession';
 import { dayWords } from '#words/dateWords';
 import { datedDay } from '#words/dayName';

@@ -1,7 +1,7 @@
+import type { PracticeStages } from '#documents/library/stages';
 import { emptyLog, type CheckedLog } from '#documents/patient/checkedLog';
 import type { PatientDocument } from '#documents/patient/patientDocument';
 import type { PlanDocument } from '#documents/plan/planDocument';
-import type { PracticeStages } from '#documents/library/stages';
 import type { QuestionnaireDefinition } from '#documents/questionnaire/questionnaire';
 import type { ShownProblem } from '#shell/explainProblem';
 import type { PatientRow } from '../rules/listPatients';

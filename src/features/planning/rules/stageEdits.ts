@@ -1,9 +1,9 @@
 import { findExercise, type ExerciseId } from '#core/exercises/exercises';
 import { towardsFifteen } from '#core/exercises/stage';
+import type { AnyStage } from '#documents/library/stages';
 import { upToOf } from '#documents/plan/itemProgress';
 import type { PlanItem } from '#documents/plan/planDocument';
 import { planBounds } from '#documents/plan/planRanges';
-import type { AnyStage } from '#documents/library/stages';
 
 /** The stages with other words for one of them; its figures stay. */
 export function renamed(stages: readonly AnyStage[], id: string, words: string): AnyStage[] {
