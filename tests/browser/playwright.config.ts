@@ -10,15 +10,17 @@ const report = process.env['OVERFOOT_TEST_REPORT'];
 /** Tests in a browser, against the built pages: `npm run build && npm run build:tools` comes first. */
 export default defineConfig({
   testDir: '.',
-  outputDir: `${projectRoot}test-results/browser`,
-  workers: 4,
+  // Several of these may run at once.
+  outputDir: report?.replace(/\.json$/, '') ?? `${projectRoot}test-results/browser`,
+  workers: 3,
   fullyParallel: false, // Each file is loaded by one worker only.
   expect: { timeout: 15_000 }, // Other programs may take the processor meanwhile.
   projects: [
-    { name: 'screens', grepInvert: /@network/, testIgnore: 'camera/**' },
+    { name: 'screens', grepInvert: /@network|@alone/, testIgnore: 'camera/**' },
     // With more than two on two cores, sets in real time lose pictures.
-    { name: 'camera', grepInvert: /@network/, testMatch: 'camera/**/*.spec.ts', workers: 2 },
-    { name: 'network', grep: /@network/, workers: 1 }, // The pose network takes all cores by itself.
+    { name: 'camera', grepInvert: /@network|@alone/, testMatch: 'camera/**/*.spec.ts', workers: 2 },
+    { name: 'network', grep: /@network/, workers: 2 },
+    { name: 'alone', grep: /@alone/, workers: 1 },
   ],
   timeout: 90_000,
   forbidOnly: process.env['CI'] !== undefined,

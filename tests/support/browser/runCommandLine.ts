@@ -12,8 +12,11 @@ export interface CommandResult {
 /** Runs one of the project's commands as its package script does. */
 export function runCommandLine(command: string, words: readonly string[]): Promise<CommandResult> {
   const program = `${root}node_modules/tsx/dist/cli.mjs`;
+  // Node warns of both where the shell asks for no colours: the runner asks for them.
+  const env = { ...process.env, FORCE_COLOR: undefined };
   const child = spawn(process.execPath, [program, `src/tools/commands/${command}.ts`, ...words], {
     cwd: root,
+    env,
   });
   const result: CommandResult = { code: null, stdout: '', stderr: '' };
   child.stdout.on('data', (data) => (result.stdout += data));
