@@ -21,6 +21,8 @@ const standingWords: Record<Exclude<ComparedEntry['standing'], 'same'>, string> 
   'out-there': 'Taken out there later, and so here as well',
 };
 
+/** Of which the one there can be taken all the same. */
+const staying = new Set<ComparedEntry['standing']>(['older', 'out-here']);
 /** With which something changes here. */
 const takenIn = new Set<ComparedEntry['standing']>(['new', 'newer', 'out-there']);
 
@@ -78,6 +80,15 @@ function Found({ entries, signer }: { entries: readonly ComparedEntry[]; signer:
                 <li key={`${kind} ${keyOf(entry)}`}>
                   {standingWords[standing]}: {kindWords[kind]} <strong>{shownName(entry)}</strong>
                   {entry.by !== '' && <> ({entry.by})</>}
+                  {staying.has(standing) && (
+                    <Button
+                      className="button button-quiet"
+                      aria-label={`Take in ${shownName(entry)} all the same`}
+                      onPress={() => void library.takeOne(kind, keyOf(entry))}
+                    >
+                      Take in all the same
+                    </Button>
+                  )}
                 </li>,
               ],
         )}

@@ -7,6 +7,7 @@ import { compareLibraries, type ComparedEntry } from '#documents/library/compare
 import { mergeLibraries, undone, withEntry, withoutEntry } from '#documents/library/libraryChanges';
 import {
   emptyLibrary,
+  keyOf,
   type LibraryDocument,
   type LibraryEntry,
   type LibraryKind,
@@ -77,8 +78,10 @@ export interface Library {
   save(): Promise<void>;
   /** Reads and compares a colleague's file; nothing is kept yet. */
   open(file: Blob): Promise<void>;
-  /** Takes in what was opened. */
+  /** Takes in what was opened: of each entry, what happened last. */
   take(): Promise<void>;
+  /** Takes in one entry of what was opened, even where the one here was changed or taken out later. */
+  takeOne(kind: LibraryKind, key: string): Promise<void>;
   dismiss(): void;
 }
 
@@ -209,6 +212,11 @@ export async function createLibrary(world: LibraryWorld): Promise<Library> {
         const { library } = opened;
         last = await put((kept) => mergeLibraries(kept, library));
         opened = null;
+      }),
+    takeOne: (kind, key) =>
+      attempt('keep', async () => {
+        const entry = opened?.library[kind].find((one) => keyOf(one) === key);
+        if (entry !== undefined) last = await put((kept) => withEntry(kept, kind, entry));
       }),
     dismiss() {
       opened = null;

@@ -48,7 +48,10 @@ export async function checkBackup(
       contents.recordings++;
       if (entry.video !== null) contents.videos++;
     }
-    if (entry.kind === 'note') continue;
+    if (entry.kind === 'note') {
+      if (await replacesLibrary(entry, repository)) report.different++;
+      continue;
+    }
     if (entry.kind === 'patient') {
       if (!known.has(entry.patient.pseudonym)) report.missing++;
       continue;
@@ -77,7 +80,7 @@ export async function restoreBackup(
   let done = 0;
   for await (const entry of backup.entries()) {
     onProgress(done++, backup.total);
-    if (entry.kind === 'note') await restoreNote(entry, repository);
+    if (entry.kind === 'note') await restoreNote(entry, repository, replaces);
     else if (entry.kind === 'patient') await restorePatient(entry.patient, known, repository);
     else {
       const standing = await standingOf(entry, repository);
@@ -125,9 +128,15 @@ function unlessSame<Value>(before: Value, after: Value): Value {
 }
 
 /** Keys are added to those that are here, and libraries become one; a draft or a name only where there is none. */
-async function restoreNote({ name, text }: { name: string; text: string }, { notes, library }: Repository) {
+async function restoreNote(
+  entry: { name: string; text: string },
+  repository: Repository,
+  replaces: boolean,
+): Promise<void> {
+  const { name, text } = entry;
+  const { notes, library } = repository;
   const here = (await notes.read()).get(name) ?? '';
-  if (here === '') await notes.write(name, text);
+  if (here === '' || (replaces && (await replacesLibrary(entry, repository)))) await notes.write(name, text);
   else if (name === 'keys') await notes.write(name, withKeys(here, text));
   else if (name === 'library')
     try {
@@ -137,6 +146,20 @@ async function restoreNote({ name, text }: { name: string; text: string }, { not
       if (!isProblem(error, 'file') && !(error instanceof StorageProblem && error.reason === 'damaged'))
         throw error;
     }
+}
+
+/** Whether it is a library, and the one here can't be read. */
+async function replacesLibrary({ name, text }: { name: string; text: string }, { library }: Repository) {
+  if (name !== 'library') return false;
+  try {
+    parseDocument(text, libraryKind);
+  } catch {
+    return false;
+  }
+  return library.read().then(
+    () => false,
+    (error: unknown) => error instanceof StorageProblem && error.reason === 'damaged',
+  );
 }
 
 function withKeys(here: string, others: string): string {

@@ -84,6 +84,11 @@ describe('createLibrary(world)', () => {
     expect(to.state().library).toMatchObject({ exercises: [], texts: before.texts });
     await to.library.open(new Blob([file]));
     expect(to.state().found!.entries.map(({ standing }) => standing)).toEqual(['out-here', 'out-here']);
+    // It is taken in all the same where somebody says so.
+    await to.library.takeOne('exercises', from.state().library.exercises[0]!.id);
+    expect(to.state().library.exercises).toMatchObject([{ name: slides.name, by: 'AB' }]);
+    expect(to.state().library.texts).toEqual(before.texts);
+    expect(to.state()).toMatchObject({ canUndo: true, found: { entries: [{}, { standing: 'out-here' }] } });
   });
 
   it('refuses a file that was changed, is not signed, or is something else', async () => {

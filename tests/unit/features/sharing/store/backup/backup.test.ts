@@ -149,6 +149,11 @@ describe('packBackup, openBackup, restoreBackup', () => {
     await restoreBackup(backup, damaged, false, quiet);
     expect((await damaged.notes.read()).get('library')).toBe('{');
     expect((await damaged.patients.list()).found).toEqual([patient]);
+    // It counts as another version, which the backup replaces where that is asked for.
+    expect((await checkBackup(backup, damaged, quiet)).different).toBe(1);
+    await restoreBackup(backup, damaged, true, quiet);
+    expect((await damaged.library.read()).library).toEqual(restored);
+    expect((await checkBackup(backup, damaged, quiet)).different).toBe(0);
   });
 
   it('merges a patient who is kept here: what was noted last, the plans and the looked-at sessions of both', async () => {
