@@ -3,29 +3,39 @@ import { securityHeaders } from '../build/securityHeaders';
 import { ensureBuilt } from './tools/ensureBuilt';
 import { browserSwitches, findBrowser } from './tools/findBrowser';
 import { expectedFiles } from './tools/hostedFiles';
+import { practiceFaults } from './tools/practice/practiceFaults';
+import { projectRoot } from './tools/projectRoot';
 import { runCommand } from './tools/runCommand';
-import { startNginx } from './tools/startNginx';
+import { startNginx, withLines } from './tools/startNginx';
 
 /**
  * Tests docs/nginx.conf with the nginx of this machine: headers, types, caching, refusals, and the pages in a
- * browser.
+ * browser; then docs/practice-server/nginx.conf, with devices that share through it.
  */
 await runCommand(async () => {
   ensureBuilt();
-  const { url, version, close } = await startNginx();
+  const { url, version, close } = await startNginx('docs/nginx.conf', (own, { port }) =>
+    [
+      `server { listen 127.0.0.1:${port};`,
+      withLines(own, { 'root /var/www/overfoot;': `root "${projectRoot}dist";` }),
+      '}',
+    ].join('\n'),
+  );
   console.log(version);
-  try {
-    const faults = [
-      ...(await headerFaults(url)),
-      ...(await refusalFaults(url)),
-      ...(await browserFaults(url)),
-    ];
+  const report = (faults: readonly string[], file: string) => {
     faults.forEach((fault) => console.log(`FAILED  ${fault}`));
-    console.log(faults.length === 0 ? 'docs/nginx.conf holds.' : `${faults.length} faults.`);
+    console.log(faults.length === 0 ? `${file} holds.` : `${faults.length} faults.`);
     if (faults.length > 0) process.exitCode = 1;
+  };
+  try {
+    report(
+      [...(await headerFaults(url)), ...(await refusalFaults(url)), ...(await browserFaults(url))],
+      'docs/nginx.conf',
+    );
   } finally {
     await close();
   }
+  report(await practiceFaults(), 'docs/practice-server/nginx.conf');
 });
 
 async function headerFaults(url: string): Promise<string[]> {
@@ -68,11 +78,12 @@ async function browserFaults(url: string): Promise<string[]> {
     });
     await page.goto(url);
     if (!(await page.evaluate(() => crossOriginIsolated))) faults.push('threads may not be used');
+    await page.getByRole('button', { name: 'I treat people' }).click();
     const started = page.getByText(/the body finder (runs on|could not start)/);
     await started.waitFor({ timeout: 80_000 });
     console.log(await started.innerText());
     if (/could not/.test(await started.innerText())) faults.push('the body finder does not start');
-    await page.getByRole('button', { name: 'Show me an example' }).click();
+    await page.getByRole('button', { name: 'Open the example' }).click();
     await page.getByRole('grid', { name: 'Repetitions' }).waitFor({ timeout: 20_000 });
     return faults;
   } finally {

@@ -15,11 +15,16 @@ const typeFiles = [
 ];
 
 /**
- * Serves the built pages on a free port of this machine by nginx with docs/nginx.conf, of which only `root` is changed.
+ * Runs nginx with a configuration of the project, on a free port of this machine and without TLS.
  *
+ * @param file  its path in the project
+ * @param serverBlock  makes what goes into `http` of what the file says
  * @throws CommandProblem  where nginx is not installed or refuses the configuration
  */
-export async function startNginx(): Promise<{ url: string; version: string; close: () => Promise<void> }> {
+export async function startNginx(
+  file: string,
+  serverBlock: (own: string, host: { port: number; version: string }) => string,
+): Promise<{ url: string; version: string; close: () => Promise<void> }> {
   const program = programs.find((name) => spawnSync(name, ['-v']).status === 0);
   const types = typeFiles.find((path) => existsSync(path));
   if (program === undefined || types === undefined) {
@@ -27,16 +32,18 @@ export async function startNginx(): Promise<{ url: string; version: string; clos
       'nginx is not installed, so that its configuration was not tested. Install it (Debian: apt-get install nginx-light) and run this again.',
     );
   }
+  const version = spawnSync(program, ['-v'], { encoding: 'utf8' }).stderr.trim();
   const port = await freePort();
   const folder = mkdtempSync(join(tmpdir(), 'overfoot-nginx-'));
   const configuration = join(folder, 'nginx.conf');
-  writeFileSync(configuration, wholeConfiguration(port, folder, types));
+  const own = readFileSync(join(projectRoot, file), 'utf8');
+  writeFileSync(configuration, wholeConfiguration(serverBlock(own, { port, version }), folder, types));
   const words = ['-e', join(folder, 'error.log'), '-p', dirname(configuration), '-c', configuration];
   const removeFolder = () => rmSync(folder, { recursive: true, force: true });
   const test = spawnSync(program, ['-t', '-q', ...words], { encoding: 'utf8' });
   if (test.status !== 0) {
     removeFolder();
-    throw new CommandProblem(`nginx refuses docs/nginx.conf: ${test.stderr}`);
+    throw new CommandProblem(`nginx refuses ${file}: ${test.stderr}`);
   }
   const nginx = spawn(program, words, { stdio: 'ignore' });
   const ended = new Promise<void>((resolve) => nginx.once('exit', () => resolve()));
@@ -52,15 +59,11 @@ export async function startNginx(): Promise<{ url: string; version: string; clos
     await close();
     throw error;
   }
-  const version = spawnSync(program, ['-v'], { encoding: 'utf8' }).stderr.trim();
   return { url, version, close };
 }
 
 /** One process in the foreground that keeps everything it writes in one folder. */
-function wholeConfiguration(port: number, folder: string, types: string): string {
-  const own = readFileSync(join(projectRoot, 'docs/nginx.conf'), 'utf8');
-  const server = own.replace('root /var/www/overfoot;', `root "${join(projectRoot, 'dist')}";`);
-  if (server === own) throw new Error('docs/nginx.conf has no line "root /var/www/overfoot;".');
+function wholeConfiguration(server: string, folder: string, types: string): string {
   const temporary = ['client_body', 'proxy', 'fastcgi', 'uwsgi', 'scgi'].map(
     (name) => `${name}_temp_path "${join(folder, name)}";`,
   );
@@ -71,10 +74,21 @@ function wholeConfiguration(port: number, folder: string, types: string): string
     'http {',
     `include ${types}; default_type application/octet-stream;`,
     ...temporary,
-    `server { listen 127.0.0.1:${port};`,
     server,
-    '} }',
+    '}',
   ].join('\n');
+}
+
+/**
+ * A configuration with other lines.
+ *
+ * @param lines  each as it stands there, and what takes its place
+ */
+export function withLines(own: string, lines: Readonly<Record<string, string>>): string {
+  return Object.entries(lines).reduce((text, [line, other]) => {
+    if (!text.includes(line)) throw new Error(`The configuration has no "${line}".`);
+    return text.replace(line, other);
+  }, own);
 }
 
 async function freePort(): Promise<number> {
