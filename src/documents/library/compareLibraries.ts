@@ -1,5 +1,4 @@
-import { canonicalText } from '../reading/canonicalText';
-import { changesOf, laterOf } from './libraryChanges';
+import { changesOf, contentOf, laterOf } from './libraryChanges';
 import type { LibraryDocument, LibraryEntry, LibraryKind } from './libraryDocument';
 
 /** One entry of a library from elsewhere, as it compares with what is here. */
@@ -7,7 +6,7 @@ export interface ComparedEntry {
   kind: LibraryKind;
   entry: LibraryEntry;
   /**
-   * 'newer' and 'older': changed later there, or not later, and so the one here stays. 'out-here': taken out here later,
+   * 'same': it says the same, whenever that was written. 'newer' and 'older': changed later there, or not later, and so the one here stays. 'out-here': taken out here later,
    * and stays out; 'out-there': taken out there later, and so here as well.
    */
   standing: 'new' | 'newer' | 'older' | 'same' | 'out-here' | 'out-there';
@@ -26,7 +25,7 @@ export function compareLibraries(here: LibraryDocument, there: LibraryDocument):
     }
     if (kept === undefined) return [{ kind, entry, standing: 'new' }];
     if (kept.entry === null) return [{ kind, entry, standing: isLater ? 'newer' : 'out-here' }];
-    if (canonicalText(kept.entry) === canonicalText(entry)) return [{ kind, entry, standing: 'same' }];
+    if (contentOf(kept) === contentOf(change)) return [{ kind, entry, standing: 'same' }];
     return [{ kind, entry, standing: isLater ? 'newer' : 'older' }];
   });
 }

@@ -165,7 +165,7 @@ function nameOf({ kind, key }: LibraryChange): string {
 }
 
 /** What an entry says, without when it was said and by whom; empty where there is none. */
-function contentOf(change: LibraryChange | undefined): string {
+export function contentOf(change: LibraryChange | undefined): string {
   if (change === undefined || change.entry === null) return '';
   const { at, by, ...content } = change.entry;
   return canonicalText(content);

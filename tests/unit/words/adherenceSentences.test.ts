@@ -24,6 +24,13 @@ describe('adherenceSentences(adherence)', () => {
         'By week: 1 of 3, 0 of 2.',
       ],
     ],
+    [
+      said([1, 93], 98),
+      [
+        'Done in the week when due: 2 of 42, 5 % (1 to 16).',
+        'By week, the last 12: 0 of 3, 0 of 3, 0 of 3, 0 of 3, 0 of 3, 0 of 3, 0 of 3, 0 of 3, 0 of 3, 0 of 3, 0 of 3, 1 of 3.',
+      ],
+    ],
     [said([], 1), ['Nothing was due yet.']],
     [said([0, 2, 5], 7), ['Done in the week when due: 3 of 3, 100 % (44 to 100).']],
   ])('%j', (sentences, expected) => {

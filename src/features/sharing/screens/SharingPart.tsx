@@ -59,12 +59,12 @@ export function SharingPart() {
 /** Where the build of the program names no server, it may connect to nothing but where its pages come from. */
 function WithoutServer() {
   const settings = useSharingState((now) => now.settings);
-  const [isOpen] = useState(settings.address !== ''); // Whoever shared before finds it again.
+  const [isOpen] = useState(settings.address !== ''); // Who shared before finds it again.
   return (
     <>
       <p>
-        This build of the program names no server. Whoever hosts it builds it again for the practice’s server:
-        “A server for sharing within a practice” in docs/deploy.md, which comes with the source.
+        This build of the program names no server, so it can’t share. The person who hosts it has to build it
+        again for the practice’s server; docs/deploy.md, which comes with the source, says how.
       </p>
       <details open={isOpen}>
         <summary>The server of this page has the practice’s database as well</summary>

@@ -88,7 +88,10 @@ describe('createLibrary(world)', () => {
     await to.library.takeOne('exercises', from.state().library.exercises[0]!.id);
     expect(to.state().library.exercises).toMatchObject([{ name: slides.name, by: 'AB' }]);
     expect(to.state().library.texts).toEqual(before.texts);
-    expect(to.state()).toMatchObject({ canUndo: true, found: { entries: [{}, { standing: 'out-here' }] } });
+    expect(to.state()).toMatchObject({
+      canUndo: true,
+      found: { entries: [{ standing: 'same' }, { standing: 'out-here' }] },
+    });
   });
 
   it('refuses a file that was changed, is not signed, or is something else', async () => {
