@@ -66,7 +66,7 @@ export function withPlans(
   return { ...patient, plans };
 }
 
-/** The record with a version of a session or plan that does not count; the same object where it is in it. */
+/** The record with a version of a session, plan or review that does not count; the same object where it is in it. */
 export function withVersionBeside(patient: PatientDocument, given: OtherVersion): PatientDocument {
   const otherVersions = withOtherVersion(patient.otherVersions, given);
   return otherVersions === patient.otherVersions ? patient : { ...patient, otherVersions };

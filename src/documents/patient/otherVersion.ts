@@ -2,18 +2,23 @@ import { z } from '../schema/zod';
 import { longestText } from '../session/sessionDocument';
 
 /** As long as any plan or session that is kept, characters. */
-const longestDocument = 1_000_000;
+export const longestDocument = 1_000_000;
 export const mostOtherVersions = 500;
 /** Of all of them together, characters: with more, the record could not be sent to a practice's server. */
 const longestTogether = 10_000_000;
 
-/** Another version of a session or plan with the same id, which does not count. */
+/** Another version of a session, a plan or the review of a recording with the same id, which does not count. */
 export const otherVersionSchema = z.strictObject({
-  kind: z.enum(['visit', 'plan']),
-  of: z.string().min(1).max(100).describe('Id of the session or plan.'),
+  kind: z.enum(['visit', 'plan', 'review']),
+  of: z.string().min(1).max(100).describe('Id of the session, plan or recording.'),
   at: z.iso.datetime().describe('When both versions came together first on one device.'),
   by: z.string().max(longestText.who).describe('Initials of who had it.'),
-  text: z.string().max(longestDocument).describe('The document, as JSON.'),
+  text: z
+    .string()
+    .max(longestDocument)
+    .describe(
+      'The document, as JSON; of a review its corrections by hand and cues, and of which set they are.',
+    ),
 });
 export type OtherVersion = z.infer<typeof otherVersionSchema>;
 

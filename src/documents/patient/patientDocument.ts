@@ -22,7 +22,7 @@ import { mostOtherVersions, otherVersionSchema } from './otherVersion';
 import { keptEntry, signed } from './signedEntry';
 
 /** Bumped when a field is added, removed or changes its meaning; older versions are migrated on reading. */
-export const patientVersion = 5;
+export const patientVersion = 6;
 
 /** Longest texts, characters; the forms enforce the same. */
 export const longestPatientText = {
@@ -184,7 +184,7 @@ export const patientSchema = z
     otherVersions: z
       .array(otherVersionSchema)
       .max(mostOtherVersions)
-      .describe('Of sessions and plans that differed between two devices.'),
+      .describe('Of sessions, plans and reviews that differed between two devices.'),
   })
   .meta({ title: 'Overfoot patient document' });
 

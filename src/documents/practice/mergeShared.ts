@@ -1,6 +1,7 @@
 import { mergeLibraries } from '../library/libraryChanges';
 import type { LibraryDocument } from '../library/libraryDocument';
 import { mergeHandedOver, mergePatients } from '../patient/mergePatients';
+import { reviewBeside } from '../patient/otherReview';
 import type { OtherVersion } from '../patient/otherVersion';
 import type { PatientDocument } from '../patient/patientDocument';
 import { withKeptWork } from '../recording/keptWork';
@@ -56,8 +57,8 @@ const following: { [Kind in SharedKind]: Merge<SharedDocuments[Kind]> } = {
 /**
  * What is made of two versions that were both changed. It is the same on all devices: which one is 'here' does not
  * matter. The patient's record follows the rule for a record that is handed over, with what differed beside it; of two
- * sessions and plans the one that was signed last counts; of a recording the work of both is kept as far as it can be. Of
- * each entry of the library, what happened last counts.
+ * sessions and plans the one that was signed last counts; of a recording the review that was signed last
+ * counts, with all limits and remarks of both. Of each entry of the library, what happened last counts.
  */
 const apart: { [Kind in SharedKind]: Merge<SharedDocuments[Kind]> } = {
   library: mergeLibraries,
@@ -90,15 +91,22 @@ const apart: { [Kind in SharedKind]: Merge<SharedDocuments[Kind]> } = {
   piece: (here) => here,
 };
 
-/** As what a version that does not count is kept in the patient's record; null for kinds of which none is. */
+/**
+ * As what a version is kept in the patient's record beside what counts: null where nothing of it is left out, and for
+ * kinds of which none is kept.
+ */
 const keptAs: {
-  [Kind in SharedKind]: ((document: SharedDocuments[Kind]) => Omit<Beside, 'by'>) | null;
+  [Kind in SharedKind]:
+    ((version: SharedDocuments[Kind], counts: SharedDocuments[Kind]) => Omit<Beside, 'by'> | null) | null;
 } = {
   library: null, // Of each entry one version counts.
   patient: null, // It keeps what differed by itself.
-  plan: ({ id, text }) => ({ kind: 'plan', of: id, text }),
-  session: (session) => ({ kind: 'visit', of: session.id, text: versionText(session) }),
-  recording: null, // Larger than the record can be.
+  plan: ({ id, text }, counts) => (text === counts.text ? null : { kind: 'plan', of: id, text }),
+  session(session, counts) {
+    const text = versionText(session);
+    return text === versionText(counts) ? null : { kind: 'visit', of: session.id, text };
+  },
+  recording: reviewBeside, // All of it would be larger than the record can be.
   piece: null,
 };
 
@@ -127,12 +135,9 @@ export function mergeShared<Kind extends SharedKind>(
   const counts = apart[kind](here, there, by);
   const asKept = keptAs[kind];
   if (asKept === null) return { counts, beside: null };
-  const counting = asKept(counts);
-  const versions = [
-    { ...asKept(here), by: by.here },
-    { ...asKept(there), by: by.there },
-  ];
-  return { counts, beside: versions.find(({ text }) => text !== counting.text) ?? null };
+  const [ofHere, ofThere] = [asKept(here, counts), asKept(there, counts)];
+  if (ofHere !== null) return { counts, beside: { ...ofHere, by: by.here } };
+  return { counts, beside: ofThere === null ? null : { ...ofThere, by: by.there } };
 }
 
 /**

@@ -1,9 +1,12 @@
+import { notIn, type CountingReview } from '#documents/patient/otherReview';
 import { doseWords } from '#documents/plan/itemFacts';
 import { itemName } from '#documents/plan/itemName';
 import type { PlanDocument } from '#documents/plan/planDocument';
 import type { SessionDocument } from '#documents/session/sessionDocument';
 import { versionText, withSettlements } from '#documents/session/sessionVersions';
+import { correctionSentence } from '#words/correctionWords';
 import { dateInWords, dayWords } from '#words/dateWords';
+import { formatTime } from '#words/formatTime';
 
 /** What is said of a document: names with values in words. */
 type Facts = readonly (readonly [name: string, value: string])[];
@@ -21,6 +24,24 @@ export function sessionDifferences(other: SessionDocument, counts: SessionDocume
 export function planDifferences(other: PlanDocument, counts: PlanDocument): string[] {
   if (JSON.stringify(other) === JSON.stringify(counts)) return [];
   return differences(planFacts(other), planFacts(counts));
+}
+
+/** The same of two reviews of a set: none where the one that counts has all corrections and cues of the other. */
+export function reviewDifferences(other: CountingReview, counts: CountingReview): string[] {
+  const left = onlyIn(other, counts).map((what) => `Left out: ${what}`);
+  if (left.length === 0) return [];
+  const counting = onlyIn(counts, other).map((what) => `Only in the one that counts: ${what}`);
+  return [...new Set([...left, ...counting])]; // Two joints placed by hand at one time read the same.
+}
+
+/** What one review has and the other has not, each with who made it. */
+function onlyIn(one: CountingReview, other: CountingReview): string[] {
+  return [
+    ...notIn(one.corrections, other.corrections).map(
+      ({ change, by }) => `${correctionSentence(change)}${by === '' ? '' : ` (${by})`}`,
+    ),
+    ...notIn(one.cues, other.cues).map(({ atMs, text }) => `Cue at ${formatTime(atMs)}: “${text}”`),
+  ];
 }
 
 function differences(other: Facts, counts: Facts): string[] {

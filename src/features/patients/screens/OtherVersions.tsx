@@ -1,7 +1,7 @@
 import { dayWords } from '#words/dateWords';
 import { usePatientsState } from '../patientsContext';
 
-/** Sessions and plans that a colleague had in another version: they stay beside the one that counts. */
+/** Sessions, plans and reviews that a colleague had in another version: they stay beside the one that counts. */
 export function OtherVersions() {
   const versions = usePatientsState((state) => state.otherVersions);
   if (versions.length === 0) return null;
@@ -12,6 +12,10 @@ export function OtherVersions() {
         These differed between two devices. The one that was signed last counts; where neither was signed,
         with a record that is handed over the one that was here, and between devices that share the one that
         ended later. It is what you see elsewhere.
+      </p>
+      <p className="small soft">
+        Of a set that was reviewed on both, limits and remarks of both count, and corrections and cues of the
+        later review. Where a record was taken over, all of it is from the version that was kept.
       </p>
       {versions.map(({ name, by, at, differences }, index) => (
         <details key={index}>

@@ -87,7 +87,8 @@ function Found() {
       {workedOn > 0 && (
         <p>
           {workedOn === 1 ? 'One of these sets was' : `${workedOn} of these sets were`} reviewed or corrected
-          on this device. Replacing puts the colleague’s version in place of that work.
+          on this device. Replacing puts the colleague’s version in place of that work: corrections and cues
+          stay on the patient’s page, under “In another version”; remarks and limits do not.
         </p>
       )}
       {deleted > 0 && (

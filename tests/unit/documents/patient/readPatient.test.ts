@@ -85,6 +85,21 @@ describe('readPatient(data)', () => {
     expect(readPatient({ ...older, version: 1 })).toEqual(patient);
   });
 
+  it('reads a record of version 5, which kept other versions of sessions and plans', () => {
+    const beside = { kind: 'visit', of: visitId, at: '2026-02-02T04:05:06.000Z', by: 'KN', text: '{}' };
+    const fifth = { ...patient, version: 5, otherVersions: [beside] };
+    expect(readPatient(fifth)).toEqual({ ...patient, version: 6, otherVersions: [beside] });
+  });
+
+  it('reads a record that keeps another version of a review', () => {
+    const beside = { kind: 'review', of: visitId, at: '2026-02-02T04:05:06.000Z', by: 'KN', text: '{}' };
+    const kept = { ...patient, otherVersions: [beside] };
+    expect(readPatient(kept)).toEqual(kept);
+    expect(() => readPatient({ ...patient, otherVersions: [{ ...beside, kind: 'video' }] })).toThrow(
+      /"otherVersions.0.kind"/,
+    );
+  });
+
   it('reads a record of version 4, in which nothing was signed', () => {
     expect(readPatient({ ...fourth, version: 4 })).toEqual(patient);
   });
@@ -104,7 +119,7 @@ describe('readPatient(data)', () => {
   });
 
   it.each([
-    [{ ...patient, version: 6 }, /is of version 6; this program reads up to 5/],
+    [{ ...patient, version: 7 }, /is of version 7; this program reads up to 6/],
     [{ ...patient, format: 'overfoot-plan' }, /is not a patient document/],
     [{ ...patient, painRule: { limit: 11, then: '' } }, /"painRule.limit"/],
     [{ ...patient, pseudonym: 'Blue\u200B Heron' }, /characters that are not seen/],

@@ -183,6 +183,55 @@ describe('mergeShared(kind, standing, [here, there], by)', () => {
     expect(mergeShared('recording', 'apart', [there, here], swapped).counts).toEqual(counts);
   });
 
+  it('keeps corrections and cues of the review that was signed earlier beside the later one, and says whose', () => {
+    const excluded = (atMs: number, who: string) => ({
+      change: { kind: 'exclude' as const, atMs, reason: 'Lost balance' },
+      by: who,
+      at: '2026-04-06T07:08:09.000Z',
+    });
+    const reviewed = (who: string, day: number) => ({ by: who, at: `2026-04-0${day}T07:08:09.000Z` });
+    const review = { limitsSet: [], remarks: [] };
+    const here = {
+      ...smallRecording(),
+      corrections: [excluded(2000, 'AB')],
+      review: { ...review, cues: [{ atMs: 2000, text: 'Slower' }], reviewed: reviewed('AB', 7) },
+    };
+    const there = {
+      ...smallRecording(),
+      corrections: [excluded(5000, 'KN')],
+      review: { ...review, cues: [], reviewed: reviewed('KN', 8) },
+    };
+    const { counts, beside } = mergeShared('recording', 'apart', [here, there], by);
+    expect(counts.corrections).toEqual(there.corrections);
+    expect(counts.review!.cues).toEqual(here.review.cues);
+    expect(beside).toMatchObject({ kind: 'review', of: here.id, by: 'AB' });
+    expect(JSON.parse(beside!.text)).toEqual({
+      createdAt: '2024-03-05T07:08:09.010Z',
+      task: 'split-stance-sit-to-stand',
+      side: 'right',
+      corrections: here.corrections,
+      cues: here.review.cues,
+    });
+    expect(mergeShared('recording', 'apart', [there, here], swapped)).toEqual({ counts, beside });
+    // What it is made into brings nothing more to either.
+    expect(mergeShared('recording', 'apart', [here, counts], by)).toEqual({ counts, beside });
+    expect(mergeShared('recording', 'apart', [there, counts], swapped)).toEqual({ counts, beside: null });
+  });
+
+  it('keeps no review beside one that has the same corrections, or more', () => {
+    const correction = (atMs: number) => ({
+      change: { kind: 'exclude' as const, atMs, reason: 'Lost balance' },
+      by: 'AB',
+      at: '2026-04-06T07:08:09.000Z',
+    });
+    const reviewed = { by: 'AB', at: '2026-04-07T07:08:09.000Z' };
+    const review = { limitsSet: [], remarks: [], cues: [], reviewed };
+    const here = { ...smallRecording(), corrections: [correction(2000), correction(5000)], review };
+    const there = { ...smallRecording(), corrections: [correction(2000)] };
+    expect(mergeShared('recording', 'apart', [here, there], by).beside).toBeNull();
+    expect(mergeShared('recording', 'apart', [there, here], swapped).beside).toBeNull();
+  });
+
   it('keeps the plan that was saved later', () => {
     const plan = (savedAt: string, text: string) => ({ id: 'a', savedAt, text });
     const [here, there] = [plan('2026-03-04T04:05:06.000Z', '1'), plan('2026-03-05T04:05:06.000Z', '2')];

@@ -7,7 +7,7 @@ import { isWorkedOn } from '#documents/recording/keptWork';
 import { tombstoneName } from '#shell/receivedNotes';
 import type { HandOverEntry, ReadableHandOver } from './openHandOver';
 import { patientOf, type HandedOver } from './packHandOver';
-import { lastSigned, takeVersion, type Beside } from './takeVersion';
+import { keepOtherReview, lastSigned, takeVersion, type Beside } from './takeVersion';
 
 /** What is in a hand-over, and how it compares with what is kept here. */
 export interface HandOverReport {
@@ -86,9 +86,9 @@ export async function checkHandOver(
 }
 
 /**
- * Adds what is not here. A recording that is here in another version stays unless it is to be replaced; videos stay in
- * any case. Of a session or plan the version that was signed last counts, and the record keeps the other. The records are
- * merged: nothing that either noted is lost.
+ * Adds what is not here. A recording that is here in another version stays unless it is to be replaced, and the record
+ * keeps corrections and cues of the version that goes; videos stay in any case. Of a session or plan the version that was
+ * signed last counts, and the record keeps the other. The records are merged: nothing that either noted is lost.
  */
 export async function takeHandOver(
   handOver: ReadableHandOver,
@@ -108,6 +108,8 @@ export async function takeHandOver(
     }
     const { standing } = await standingOf(entry, repository);
     if (standing === 'same') continue;
+    if (standing === 'different' && entry.kind === 'session' && beside !== null)
+      await keepOtherReview(entry, replaces, beside);
     if (standing === 'new' || (entry.kind === 'session' && replaces)) await take(entry, repository);
     else if (entry.kind !== 'session' && beside !== null) await takeVersion(entry, beside);
   }

@@ -1,5 +1,6 @@
 import type { Repository } from '#device/storage/repository';
 import { withVersionBeside } from '#documents/patient/mergePatients';
+import { reviewBeside } from '#documents/patient/otherReview';
 import type { OtherVersion } from '#documents/patient/otherVersion';
 import type { PatientDocument } from '#documents/patient/patientDocument';
 import { lastSettledAt, versionText, withSettlements } from '#documents/session/sessionVersions';
@@ -67,6 +68,19 @@ async function takePlan({ plan }: Extract<Differing, { kind: 'plan' }>, beside: 
   const { text } = countsThere ? here : plan;
   await keepBeside({ kind: 'plan', of: id, text }, countsThere, beside);
   if (countsThere) await plans.save(id, plan.text, savedAt);
+}
+
+/** Keeps the corrections and cues of a set's other version beside the one that stays or replaces it. */
+export async function keepOtherReview(
+  { recording: there }: Extract<HandOverEntry, { kind: 'session' }>,
+  replaces: boolean,
+  beside: Beside,
+): Promise<void> {
+  const kept = await beside.repository.recordings.findHead(there.id);
+  if (kept === null) return;
+  const [counts, other] = replaces ? [there, kept.recording] : [kept.recording, there];
+  const given = reviewBeside(other, counts);
+  if (given !== null) await keepBeside(given, replaces, beside);
 }
 
 /** Keeps the version that does not count in the patient's record. */

@@ -182,6 +182,47 @@ describe('createHandOver(world)', () => {
     expect((await to.repository.recordings.find(recording.id))?.facts.video).not.toBeNull();
   });
 
+  it('keeps the corrections of the set that goes beside the one that stays or replaces it', async () => {
+    const correction = (by: string, atMs: number) => ({
+      change: { kind: 'exclude' as const, atMs, reason: 'Lost balance' },
+      by,
+      at: '2026-04-06T07:08:09.000Z',
+    });
+    const correct = async (repository: Repository, by: string, atMs: number) => {
+      const kept = (await repository.recordings.findHead(recording.id))!;
+      const corrections = [correction(by, atMs)];
+      await repository.recordings.update({ ...kept.recording, corrections }, kept.edition);
+    };
+    for (const [replaces, who, atMs] of [
+      [false, 'AB', 2000],
+      [true, 'KN', 5000],
+    ] as const) {
+      const [from, to] = [await giver(), await taker()];
+      await correct(from.repository, 'AB', 2000);
+      await correct(to.repository, 'KN', 5000);
+      const file = await given(from);
+      for (let again = 0; again < 2; again++) {
+        await to.handOver.open(file);
+        await to.handOver.take(replaces);
+      }
+      expect(await othersOf(to.repository)).toEqual([
+        {
+          kind: 'review',
+          of: recording.id,
+          at: '2026-05-06T07:08:09.000Z',
+          by: who,
+          document: {
+            createdAt: recording.createdAt,
+            task: recording.setup.task,
+            side: recording.setup.side,
+            corrections: [correction(who, atMs)],
+            cues: [],
+          },
+        },
+      ]);
+    }
+  });
+
   it('keeps both versions of a session: the one here counts where neither was signed', async () => {
     const file = await given(await giver());
     const to = await taker();

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
 import { storageProblem } from '#device/storage/storageProblem';
+import { readOtherReview } from '#documents/patient/otherReview';
 import type { PatientDocument } from '#documents/patient/patientDocument';
 import { reopeningsOf } from '#documents/patient/reopeningsOf';
 import { contentHash } from '#documents/practice/contentHash';
@@ -271,6 +272,107 @@ describe('sharing within a practice, against a server of the replication protoco
     expect(await ab.repository.recordings.find(recording.id)).toBeNull();
     expect(ab.replication.refused.list()).toEqual([]);
   });
+
+  /** Devices that share recordings too, all with one patient, a session and its recording. */
+  async function withOneRecording(...initials: string[]) {
+    const all = await Promise.all(initials.map((one) => practiceDevice(one, { scope: 'recordings' })));
+    for (const one of all) for (const other of all) if (one !== other) await one.add(other);
+    const recording = smallRecording();
+    const session = inventedSession('Blue Heron 7');
+    await all[0]!.repository.patients.add(heron);
+    await all[0]!.repository.keepTogether(session, [
+      { recording, visitId: session.id, fromVideo: 'impossible', video: null },
+    ]);
+    for (const one of all) await one.exchange(server);
+    return { all, recording };
+  }
+  const excluded = (by: string, atMs: number) => ({
+    change: { kind: 'exclude' as const, atMs, reason: `At ${atMs}` },
+    by,
+    at: '2026-03-01T04:05:06.000Z',
+  });
+
+  it('keeps the corrections of the review that does not count beside it, the same on both', async () => {
+    const { all, recording } = await withOneRecording('AB', 'KN');
+    for (const [index, { repository, initials: by }] of all.entries()) {
+      const kept = (await repository.recordings.findHead(recording.id))!;
+      const reviewed = { by, at: `2026-03-0${2 + index}T04:05:06.000Z` };
+      const corrections = [excluded(by, 2000 + 3000 * index)];
+      const changed = { ...kept.recording, corrections, review: { ...emptyReview, reviewed } };
+      await repository.recordings.update(changed, kept.edition);
+    }
+    for (let round = 0; round < 3; round++) for (const one of all) await one.exchange(server);
+    for (const one of all) {
+      const { corrections } = (await one.repository.recordings.find(recording.id))!.recording;
+      expect(corrections).toEqual([excluded('KN', 5000)]);
+      expect(await readOtherVersions(one.repository, await only(one))).toMatchObject([
+        {
+          name: 'Review of “Split-stance sit-to-stand”, right, of Tue 5 Mar 2024',
+          by: 'AB',
+          differences: [
+            'Left out: The repetition at 2.0 s does not count: At 2000 (AB)',
+            'Only in the one that counts: The repetition at 5.0 s does not count: At 5000 (KN)',
+          ],
+        },
+      ]);
+    }
+    const [ab, kn] = all as [PracticeDevice, PracticeDevice];
+    expect(contentHash('patient', await only(ab))).toBe(contentHash('patient', await only(kn)));
+    const before = await versions(ab);
+    for (const one of all) await one.exchange(server);
+    expect(await versions(ab)).toEqual(before);
+  });
+
+  it.each([1, 2, 3])(
+    'comes to the same on three devices that review a set apart again and again, and loses no correction or cue (%i)',
+    async (start) => {
+      let seed = start;
+      const random = (below: number) => (seed = (seed * 48_271) % 2_147_483_647) % below;
+      const { all, recording } = await withOneRecording('AB', 'KN', 'PQ');
+      const made: unknown[] = [];
+      for (let step = 0; step < 12; step++) {
+        const { repository, initials: by, ...device } = all[random(3)]!;
+        const { recording: kept, edition } = (await repository.recordings.findHead(recording.id))!;
+        const { corrections = [], review = emptyReview } = kept;
+        const correction = excluded(by, 100 * step);
+        const cue = { atMs: 100 * step, text: `Cue ${step}` };
+        const isCue = random(3) === 0;
+        made.push(isCue ? cue : correction);
+        const at = `2026-03-${10 + random(15)}T04:05:06.000Z`;
+        const changed = {
+          ...kept,
+          corrections: isCue ? corrections : [...corrections, correction],
+          review: {
+            ...review,
+            cues: isCue ? [...review.cues, cue] : review.cues,
+            reviewed: random(2) === 0 ? review.reviewed : { by, at },
+          },
+        };
+        await repository.recordings.update(changed, edition);
+        if (random(2) === 0) await all[random(3)]!.exchange(server);
+        if (random(5) === 0) await device.reopen();
+      }
+      for (let round = 0; round < 4; round++) for (const one of all) await one.exchange(server);
+      const found = await Promise.all(
+        all.map(async (one) => (await one.repository.recordings.find(recording.id))!.recording),
+      );
+      const records = await Promise.all(all.map(only));
+      expect(new Set(found.map((one) => contentHash('recording', one))).size).toBe(1);
+      expect(new Set(records.map((one) => contentHash('patient', one))).size).toBe(1);
+      const texts = records[0]!.otherVersions.map(({ text }) => text);
+      expect(texts.length).toBeGreaterThan(0);
+      expect(new Set(texts).size).toBe(texts.length);
+      const kept = [
+        { corrections: found[0]!.corrections ?? [], cues: found[0]!.review!.cues },
+        ...texts.map((text) => readOtherReview(text)!),
+      ].flatMap(({ corrections, cues }) => [...corrections, ...cues]);
+      for (const one of made) expect(kept).toContainEqual(one);
+      const before = await versions(all[0]!);
+      for (const one of all) await one.exchange(server);
+      expect(await versions(all[0]!)).toEqual(before);
+      for (const one of all) expect(one.replication.refused.list()).toEqual([]);
+    },
+  );
 
   it('brings videos where asked, in pieces, and puts them together once all have come', async () => {
     const [ab, kn] = [
