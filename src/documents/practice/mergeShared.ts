@@ -6,7 +6,7 @@ import type { OtherVersion } from '../patient/otherVersion';
 import type { PatientDocument } from '../patient/patientDocument';
 import { withKeptWork } from '../recording/keptWork';
 import type { RecordingDocument } from '../recording/recordingDocument';
-import { emptyReview, mostLimitsSet, mostRemarks } from '../recording/reviewSchema';
+import { withWordsOf } from '../recording/withWordsOf';
 import type { SessionDocument } from '../session/sessionDocument';
 import { lastSettledAt, versionText, withSettlements } from '../session/sessionVersions';
 import { contentHash } from './contentHash';
@@ -153,25 +153,4 @@ function inOrder<Document>(
   const [ofA, ofB] = [rankOf(a), rankOf(b)];
   const at = ofA.findIndex((rank, index) => rank !== ofB[index]);
   return at < 0 || ofA[at]! > ofB[at]! ? [a, b] : [b, a];
-}
-
-/** The first recording with all limits that were set in either, the latest in force, and all remarks of both. */
-function withWordsOf(first: RecordingDocument, second: RecordingDocument): RecordingDocument {
-  const [mine, theirs] = [first.review ?? emptyReview, second.review ?? emptyReview];
-  const limitsSet = inTime(mine.limitsSet, theirs.limitsSet).slice(-mostLimitsSet);
-  const remarks = inTime(mine.remarks, theirs.remarks).slice(-mostRemarks);
-  if (limitsSet.length === 0 && remarks.length === 0) return first;
-  return {
-    ...first,
-    limits: limitsSet.at(-1)?.limits ?? first.limits,
-    review: { ...mine, limitsSet, remarks },
-  };
-}
-
-/** Entries of both in order of time, each once. */
-function inTime<Entry extends { at: string }>(mine: readonly Entry[], theirs: readonly Entry[]): Entry[] {
-  const all = new Map([...mine, ...theirs].map((one) => [JSON.stringify(one), one]));
-  return [...all]
-    .sort(([a, { at }], [b, other]) => Date.parse(at) - Date.parse(other.at) || (a < b ? -1 : 1))
-    .map(([, one]) => one);
 }

@@ -87,8 +87,9 @@ function Found() {
       {workedOn > 0 && (
         <p>
           {workedOn === 1 ? 'One of these sets was' : `${workedOn} of these sets were`} reviewed or corrected
-          on this device. Replacing puts the colleague’s version in place of that work: corrections and cues
-          stay on the patient’s page, under “In another version”; remarks and limits do not.
+          on this device. Whether you replace or not, remarks and limits of both are kept, and the limits that
+          were set last are in force. Corrections and cues of the version that does not count stay on the
+          patient’s page, under “In another version”.
         </p>
       )}
       {deleted > 0 && (

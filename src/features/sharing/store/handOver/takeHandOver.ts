@@ -4,6 +4,8 @@ import type { LogEntry } from '#documents/patient/logEntry';
 import { mergeHandedOver } from '#documents/patient/mergePatients';
 import type { HandOver, PatientDocument } from '#documents/patient/patientDocument';
 import { isWorkedOn } from '#documents/recording/keptWork';
+import { reviewOnto } from '#documents/recording/reviewOnto';
+import { withWordsOf } from '#documents/recording/withWordsOf';
 import { tombstoneName } from '#shell/receivedNotes';
 import type { HandOverEntry, ReadableHandOver } from './openHandOver';
 import { patientOf, type HandedOver } from './packHandOver';
@@ -86,8 +88,8 @@ export async function checkHandOver(
 }
 
 /**
- * Adds what is not here. A recording that is here in another version stays unless it is to be replaced, and the record
- * keeps corrections and cues of the version that goes; videos stay in any case. Of a session or plan the version that was
+ * Adds what is not here. A recording that is here in another version stays unless it is to be replaced. The one that
+ * counts has limits and remarks of both, and the record keeps corrections and cues of the other; videos stay in any case. Of a session or plan the version that was
  * signed last counts, and the record keeps the other. The records are merged: nothing that either noted is lost.
  */
 export async function takeHandOver(
@@ -108,11 +110,26 @@ export async function takeHandOver(
     }
     const { standing } = await standingOf(entry, repository);
     if (standing === 'same') continue;
-    if (standing === 'different' && entry.kind === 'session' && beside !== null)
-      await keepOtherReview(entry, replaces, beside);
-    if (standing === 'new' || (entry.kind === 'session' && replaces)) await take(entry, repository);
-    else if (entry.kind !== 'session' && beside !== null) await takeVersion(entry, beside);
+    if (standing === 'new') await take(entry, repository);
+    else if (entry.kind === 'session') {
+      if (beside !== null) await keepOtherReview(entry, replaces, beside);
+      await takeOtherSet(entry, replaces, repository);
+    } else if (beside !== null) await takeVersion(entry, beside);
   }
+}
+
+/** Limits and remarks of both versions are in the one that counts. */
+async function takeOtherSet(
+  entry: Extract<HandOverEntry, { kind: 'session' }>,
+  replaces: boolean,
+  repository: Repository,
+): Promise<void> {
+  const here = (await repository.recordings.find(entry.recording.id))!.recording;
+  const [counts, other] = replaces ? [entry.recording, here] : [here, entry.recording];
+  const both = withWordsOf(counts, other);
+  const isAsJudged = JSON.stringify(both.limits) === JSON.stringify(counts.limits);
+  const recording = isAsJudged ? both : reviewOnto(counts, both);
+  if (JSON.stringify(recording) !== JSON.stringify(here)) await take({ ...entry, recording }, repository);
 }
 
 async function takePatient(

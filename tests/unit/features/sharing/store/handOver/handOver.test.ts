@@ -223,6 +223,33 @@ describe('createHandOver(world)', () => {
     }
   });
 
+  it.each([false, true])(
+    'keeps remarks and limits of both versions of a set, replaced: %s',
+    async (replaces) => {
+      const [from, to] = [await giver(), await taker()];
+      const review = async ({ repository }: { repository: Repository }, by: string, day: number) => {
+        const kept = (await repository.recordings.findHead(recording.id))!;
+        const at = `2026-04-0${day}T07:08:09.000Z`;
+        const limits = { ...kept.recording.limits, 'knee-angle': { least: -day, most: day } };
+        const work = {
+          limitsSet: [{ limits, by, at }],
+          remarks: [{ atMs: 1000 * day, text: `Said by ${by}`, by, at }],
+          cues: [],
+          reviewed: null,
+        };
+        await repository.recordings.update({ ...kept.recording, limits, review: work }, kept.edition);
+      };
+      await review(from, 'AB', 5);
+      await review(to, 'KN', 6);
+      await to.handOver.open(await given(from));
+      await to.handOver.take(replaces);
+      const kept = (await to.repository.recordings.find(recording.id))!.recording;
+      expect(kept.review!.remarks.map(({ text }) => text)).toEqual(['Said by AB', 'Said by KN']);
+      expect(kept.review!.limitsSet.map(({ by }) => by)).toEqual(['AB', 'KN']);
+      expect(kept.limits['knee-angle']).toEqual({ least: -6, most: 6 });
+    },
+  );
+
   it('keeps both versions of a session: the one here counts where neither was signed', async () => {
     const file = await given(await giver());
     const to = await taker();
