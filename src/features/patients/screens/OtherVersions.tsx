@@ -14,8 +14,8 @@ export function OtherVersions() {
         ended later. It is what you see elsewhere.
       </p>
       <p className="small soft">
-        Of a set that was reviewed on both, limits and remarks of both count, and corrections and cues of the
-        later review. Where a record was taken over, all of it is from the version that was kept.
+        Of a set that was reviewed on both, limits and remarks of both count. Corrections and cues are those
+        of the later review, or of the version that was kept where a record was taken over.
       </p>
       {versions.map(({ name, by, at, differences }, index) => (
         <details key={index}>

@@ -89,8 +89,9 @@ export async function checkHandOver(
 
 /**
  * Adds what is not here. A recording that is here in another version stays unless it is to be replaced. The one that
- * counts has limits and remarks of both, and the record keeps corrections and cues of the other; videos stay in any case. Of a session or plan the version that was
- * signed last counts, and the record keeps the other. The records are merged: nothing that either noted is lost.
+ * counts has limits and remarks of both, and the record keeps corrections and cues of the other; videos stay in any case.
+ * Of a session or plan the version that was signed last counts, and the record keeps the other. The records are merged:
+ * nothing that either noted is lost.
  */
 export async function takeHandOver(
   handOver: ReadableHandOver,
