@@ -1,7 +1,6 @@
 import { expect, test } from '@playwright/test';
-import { openPractice, type PracticeMember } from '#tools/commands/tools/practice/practiceMember';
-import { startReplicaServer } from '#tools/commands/tools/practice/startReplicaServer';
 import { accessibilityFaults } from '../support/browser/accessibilityFaults';
+import { openTwoMembers } from '../support/browser/openTwoMembers';
 
 test.setTimeout(60_000);
 
@@ -9,12 +8,7 @@ test('what one keeps in the library appears where a colleague has it open, and w
   browser,
   baseURL,
 }) => {
-  const server = await startReplicaServer();
-  const origin = new URL(server.address).origin;
-  const [ab, kn] = (await openPractice(browser, baseURL!, origin, ['AB', 'KN'])) as [
-    PracticeMember,
-    PracticeMember,
-  ];
+  const { server, ab, kn, close } = await openTwoMembers(browser, baseURL!);
   for (const { page, start } of [ab, kn]) {
     await start(server.address);
     await page.getByRole('button', { name: 'Close' }).click();
@@ -40,5 +34,5 @@ test('what one keeps in the library appears where a colleague has it open, and w
   await library.getByRole('button', { name: 'Undo the last change of the library' }).click();
   await expect(own).toHaveCount(1);
   await expect(words).toHaveValue('From a low step, a hand on the rail.');
-  await Promise.all([ab.context.close(), kn.context.close(), server.stop()]);
+  await close();
 });

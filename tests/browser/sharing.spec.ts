@@ -1,7 +1,7 @@
 import { expect, test } from '@playwright/test';
-import { openPractice, type PracticeMember } from '#tools/commands/tools/practice/practiceMember';
-import { startReplicaServer } from '#tools/commands/tools/practice/startReplicaServer';
+import type { PracticeMember } from '#tools/commands/tools/practice/practiceMember';
 import { accessibilityFaults } from '../support/browser/accessibilityFaults';
+import { openTwoMembers } from '../support/browser/openTwoMembers';
 import { inventedPatient, inventedSession } from '../support/practice/invented';
 
 const heron = inventedPatient('Blue Heron 7');
@@ -13,12 +13,7 @@ test('two colleagues share patients and sessions through a server, offline meanw
   browser,
   baseURL,
 }) => {
-  const server = await startReplicaServer();
-  const origin = new URL(server.address).origin;
-  const [ab, kn] = (await openPractice(browser, baseURL!, origin, ['AB', 'KN'])) as [
-    PracticeMember,
-    PracticeMember,
-  ];
+  const { server, ab, kn, close } = await openTwoMembers(browser, baseURL!);
   const sessions = Array.from({ length: 20 }, () => inventedSession('Blue Heron 7'));
   await ab.keep([heron], sessions);
   await ab.start(server.address);
@@ -49,19 +44,14 @@ test('two colleagues share patients and sessions through a server, offline meanw
     .poll(async () => ((await (await fetch(server.address)).json()) as { doc_count: number }).doc_count)
     .toBe(22);
   expect(await arrived(kn)).toBe(20);
-  await Promise.all([ab.context.close(), kn.context.close(), server.stop()]);
+  await close();
 });
 
 test('a patient whose pseudonym is used for somebody else is named, and becomes one with the one here', async ({
   browser,
   baseURL,
 }) => {
-  const server = await startReplicaServer();
-  const origin = new URL(server.address).origin;
-  const [ab, kn] = (await openPractice(browser, baseURL!, origin, ['AB', 'KN'])) as [
-    PracticeMember,
-    PracticeMember,
-  ];
+  const { server, ab, kn, close } = await openTwoMembers(browser, baseURL!);
   const sessions = [inventedSession('Blue Heron 7')];
   await ab.keep([heron], sessions);
   await kn.keep([inventedPatient('Blue Heron 7')], []);
@@ -82,7 +72,7 @@ test('a patient whose pseudonym is used for somebody else is named, and becomes 
     await expect
       .poll(async () => (await member.kept()).patients.map(({ log }) => log.map(({ what }) => what)))
       .toEqual([['taken']]);
-  await Promise.all([ab.context.close(), kn.context.close(), server.stop()]);
+  await close();
 });
 
 test('a build that names no server says so, and offers its own host folded away', async ({

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, beforeEach, describe, expect, it } from 'vitest';
+import { describe, expect, it, onTestFinished } from 'vitest';
 import { storageProblem } from '#device/storage/storageProblem';
 import { readOtherReview } from '#documents/patient/otherReview';
 import type { PatientDocument } from '#documents/patient/patientDocument';
@@ -12,6 +12,7 @@ import { readOtherVersions } from '#features/patients/store/readOtherVersions';
 import { sealShared } from '#features/sharing/store/replica/sealShared';
 import { newKeyPair } from '#shell/seal';
 import { startReplicaServer, type ReplicaServer } from '#tools/commands/tools/practice/startReplicaServer';
+import { eachWithServer } from '../../../../../support/practice/eachWithServer';
 import { inventedPatient, inventedSession } from '../../../../../support/practice/invented';
 import {
   practiceDevice,
@@ -24,14 +25,7 @@ import { smallRecording } from '../../../../../support/smallRecording';
 import { testLog } from '../../../../../support/testLog';
 
 let server: ReplicaServer;
-const servers: ReplicaServer[] = [];
-beforeEach(async () => {
-  server = await startReplicaServer();
-  servers.push(server);
-});
-afterAll(async () => {
-  await Promise.all(servers.map((one) => one.stop()));
-});
+eachWithServer((one) => (server = one));
 
 const heron = inventedPatient('Blue Heron 7', { goals: 'Stairs without the rail' });
 const patientsOf = async ({ repository }: PracticeDevice) => (await repository.patients.list()).found;
@@ -440,13 +434,13 @@ describe('sharing within a practice, against a server of the replication protoco
     await ab.repository.patients.add(heron);
     await ab.exchange(server);
     const other = await startReplicaServer();
-    servers.push(other);
+    onTestFinished(other.stop);
     await ab.exchange(other);
     expect(await documentsOn(other)).toHaveLength(1);
     await ab.replica.destroy();
     await ab.reopen();
     const third = await startReplicaServer();
-    servers.push(third);
+    onTestFinished(third.stop);
     await ab.exchange(third);
     await kn.exchange(third);
     expect(await only(kn)).toEqual(heron);

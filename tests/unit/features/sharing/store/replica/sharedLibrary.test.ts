@@ -1,4 +1,4 @@
-import { afterAll, beforeEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { withEntry, withoutEntry } from '#documents/library/libraryChanges';
 import {
   emptyLibrary,
@@ -10,7 +10,8 @@ import { contentHash } from '#documents/practice/contentHash';
 import { createLibrary } from '#features/planning/store/library/createLibrary';
 import { sealShared, type SharedFacts } from '#features/sharing/store/replica/sealShared';
 import { newKeyPair, type KeyPair } from '#shell/seal';
-import { startReplicaServer, type ReplicaServer } from '#tools/commands/tools/practice/startReplicaServer';
+import type { ReplicaServer } from '#tools/commands/tools/practice/startReplicaServer';
+import { eachWithServer } from '../../../../../support/practice/eachWithServer';
 import { inventedPatient, inventedSession } from '../../../../../support/practice/invented';
 import {
   practiceDevice,
@@ -20,14 +21,7 @@ import {
 import { documentsOn, headOf, putOn } from '../../../../../support/practice/serverDocuments';
 
 let server: ReplicaServer;
-const servers: ReplicaServer[] = [];
-beforeEach(async () => {
-  server = await startReplicaServer();
-  servers.push(server);
-});
-afterAll(async () => {
-  await Promise.all(servers.map((one) => one.stop()));
-});
+eachWithServer((one) => (server = one));
 
 const idOf = (digit: number) => `${digit}b0c3c52-6d2e-4c57-9a5b-0f6f1f0e9d11`;
 const words = (digit: number, day: number, says: string): LibraryEntry<'texts'> => ({
