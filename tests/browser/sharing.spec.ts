@@ -86,7 +86,7 @@ test('a build that names no server says so, and offers its own host folded away'
   if (await open.isVisible()) await open.click();
   await page.getByRole('button', { name: 'Practice', exact: true }).click();
   const part = page.getByRole('region', { name: 'Sharing within the practice' });
-  await expect(part).toContainText('This build of the program names no server, so it can’t share.');
+  await expect(part).toContainText('This build of the program names no server.');
   const address = page.getByLabel('Address of the practice’s database');
   await expect(address).toBeHidden();
   await part.getByText('The server of this page has the practice’s database as well').click();

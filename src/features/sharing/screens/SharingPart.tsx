@@ -63,8 +63,8 @@ function WithoutServer() {
   return (
     <>
       <p>
-        This build of the program names no server, so it can’t share. The person who hosts it has to build it
-        again for the practice’s server; docs/deploy.md, which comes with the source, says how.
+        This build of the program names no server. To share through one of the practice’s own, the person who
+        hosts the program has to build it again; docs/deploy.md, which comes with the source, says how.
       </p>
       <details open={isOpen}>
         <summary>The server of this page has the practice’s database as well</summary>
