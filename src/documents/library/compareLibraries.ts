@@ -6,8 +6,9 @@ export interface ComparedEntry {
   kind: LibraryKind;
   entry: LibraryEntry;
   /**
-   * 'same': it says the same, whenever that was written. 'newer' and 'older': changed later there, or not later, and so the one here stays. 'out-here': taken out here later,
-   * and stays out; 'out-there': taken out there later, and so here as well.
+   * 'same': it says the same, whenever that was written. 'newer' and 'older': changed later there, or not later, and so
+   * the one here stays. 'out-here': taken out here later, and stays out; 'out-there': taken out there later, and so here
+   * as well.
    */
   standing: 'new' | 'newer' | 'older' | 'same' | 'out-here' | 'out-there';
 }

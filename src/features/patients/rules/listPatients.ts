@@ -67,9 +67,16 @@ export function listPatients(
  */
 export function stateOf(
   marks: readonly SessionMark[],
-  { id, isOpen }: { id: string; isOpen: boolean },
+  session: { id: string; isOpen: boolean },
 ): SessionState {
-  const state = marks.find(({ visitId }) => visitId === id)?.state ?? 'new';
+  return stateBy(
+    marks.find(({ visitId }) => visitId === session.id),
+    session,
+  );
+}
+
+function stateBy(mark: SessionMark | undefined, { isOpen }: { isOpen: boolean }): SessionState {
+  const state = mark?.state ?? 'new';
   return isOpen && state === 'settled' ? 'viewed' : state;
 }
 
@@ -91,10 +98,7 @@ function rowOf(
   nowMs: number,
 ): PatientRow {
   const markOf = new Map(marks.map((mark) => [mark.visitId, mark]));
-  const stated = sessions.map((session) => {
-    const mark = markOf.get(session.id);
-    return { ...session, state: stateOf(mark === undefined ? [] : [mark], session) };
-  });
+  const stated = sessions.map((session) => ({ ...session, state: stateBy(markOf.get(session.id), session) }));
   const counts = { new: 0, viewed: 0, settled: 0 };
   for (const { state } of stated) counts[state]++;
   const unsettled = stated.filter(({ state }) => state !== 'settled');

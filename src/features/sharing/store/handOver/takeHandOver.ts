@@ -112,10 +112,8 @@ export async function takeHandOver(
     const { standing } = await standingOf(entry, repository);
     if (standing === 'same') continue;
     if (standing === 'new') await take(entry, repository);
-    else if (entry.kind === 'session') {
-      if (beside !== null) await keepOtherReview(entry, replaces, beside);
-      await takeOtherSet(entry, replaces, repository);
-    } else if (beside !== null) await takeVersion(entry, beside);
+    else if (entry.kind === 'session') await takeOtherSet(entry, replaces, repository, beside);
+    else if (beside !== null) await takeVersion(entry, beside);
   }
 }
 
@@ -124,8 +122,10 @@ async function takeOtherSet(
   entry: Extract<HandOverEntry, { kind: 'session' }>,
   replaces: boolean,
   repository: Repository,
+  beside: Beside | null,
 ): Promise<void> {
   const here = (await repository.recordings.find(entry.recording.id))!.recording;
+  if (beside !== null) await keepOtherReview({ here, there: entry.recording }, replaces, beside);
   const [counts, other] = replaces ? [entry.recording, here] : [here, entry.recording];
   const both = withWordsOf(counts, other);
   const isAsJudged = JSON.stringify(both.limits) === JSON.stringify(counts.limits);

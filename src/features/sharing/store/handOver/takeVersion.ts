@@ -3,6 +3,7 @@ import { withVersionBeside } from '#documents/patient/mergePatients';
 import { reviewBeside } from '#documents/patient/otherReview';
 import type { OtherVersion } from '#documents/patient/otherVersion';
 import type { PatientDocument } from '#documents/patient/patientDocument';
+import type { RecordingHead } from '#documents/recording/recordingHead';
 import { lastSettledAt, versionText, withSettlements } from '#documents/session/sessionVersions';
 import { entryStanding } from '#shell/signedLog';
 import type { HandOverEntry } from './openHandOver';
@@ -70,17 +71,18 @@ async function takePlan({ plan }: Extract<Differing, { kind: 'plan' }>, beside: 
   if (countsThere) await plans.save(id, plan.text, savedAt);
 }
 
-/** Keeps the corrections and cues of a set's other version beside the one that stays or replaces it. */
+/**
+ * Keeps the corrections and cues of the version of a set that does not count.
+ *
+ * @param countsThere  whether the version from there counts
+ */
 export async function keepOtherReview(
-  { recording: there }: Extract<HandOverEntry, { kind: 'session' }>,
-  replaces: boolean,
+  { here, there }: { here: RecordingHead; there: RecordingHead },
+  countsThere: boolean,
   beside: Beside,
 ): Promise<void> {
-  const kept = await beside.repository.recordings.findHead(there.id);
-  if (kept === null) return;
-  const [counts, other] = replaces ? [there, kept.recording] : [kept.recording, there];
-  const given = reviewBeside(other, counts);
-  if (given !== null) await keepBeside(given, replaces, beside);
+  const given = countsThere ? reviewBeside(here, there) : reviewBeside(there, here);
+  if (given !== null) await keepBeside(given, countsThere, beside);
 }
 
 /** Keeps the version that does not count in the patient's record. */
